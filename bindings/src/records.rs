@@ -1,0 +1,544 @@
+//! The view records and entries that cross the boundary, mirrored from `laydown::studio` field by field
+//! (a field that differs does not compile), so that the core itself knows nothing of the generator.
+
+pub use laydown::coat::VerdictKind;
+pub use laydown::form::ZoneKind;
+pub use laydown::studio::*;
+
+/// What a reading means.
+#[uniffi::remote(Enum)]
+pub enum VerdictKind {
+    /// The whole of the reading's uncertainty lies inside the accepted span.
+    Within,
+    /// It lies wholly below.
+    Short,
+    /// It lies wholly above.
+    Over,
+    /// The scale cannot decide it.
+    CannotTell,
+}
+
+/// A zone of a form.
+#[uniffi::remote(Enum)]
+pub enum ZoneKind {
+    /// The inside.
+    Inside,
+    /// The outside, as far as it is glazed.
+    Outside,
+    /// Inside and outside in one coat.
+    Whole,
+}
+
+/// What a row in a list shows: a title, a line under it, and whether it is the one in use.
+#[uniffi::remote(Record)]
+pub struct Row {
+    /// The entity's id, to hand back in a command.
+    pub id: String,
+    /// The first line.
+    pub title: String,
+    /// The second, quieter line; may be empty.
+    pub detail: String,
+    /// Whether this is the one chosen now.
+    pub chosen: bool,
+}
+
+/// How loudly a note speaks.
+#[uniffi::remote(Enum)]
+pub enum Tone {
+    /// Something worth knowing.
+    Plain,
+    /// Something to look at before going on.
+    Attention,
+    /// Something that can hurt a person or spoil the work.
+    Warning,
+}
+
+/// A sentence beside the main thing on a screen.
+#[uniffi::remote(Record)]
+pub struct Note {
+    /// How loudly it speaks; never told by colour alone.
+    pub tone: Tone,
+    /// The sentence.
+    pub text: String,
+}
+
+/// The answer to a command: what was kept and how to take it back.
+#[uniffi::remote(Record)]
+pub struct Kept {
+    /// The id of what was kept.
+    pub id: String,
+    /// What happened, in one short sentence.
+    pub sentence: String,
+    /// Hand this to [`Studio::undo`] to take the command back.
+    pub undo: String,
+    /// The coats that may follow on the same piece, each ready to weigh.
+    pub next: Vec<NextCoat>,
+}
+
+/// What a shell itself acts on, beside what it shows.
+#[uniffi::remote(Record)]
+pub struct Preferences {
+    /// Whether the verdict is spoken.
+    pub speak: bool,
+    /// Whether a key or a verdict is felt.
+    pub tick: bool,
+}
+
+/// The moment of a call and the local offset from UTC, from the shell.
+#[uniffi::remote(Record)]
+pub struct Now {
+    /// Milliseconds since 1970-01-01T00:00:00Z.
+    pub unix_ms: i64,
+    /// Seconds that local time is ahead of UTC.
+    pub utc_offset_s: i32,
+}
+
+/// How the coat's weight is read off the scale.
+#[uniffi::remote(Enum)]
+pub enum Way {
+    /// The scale was tared on the bare piece: it shows the coat alone.
+    Net,
+    /// The bare piece and the glazed piece are weighed, each by itself.
+    TwoWeights,
+}
+
+/// A field of the Weigh screen that the keypad can fill.
+#[uniffi::remote(Enum)]
+pub enum Field {
+    /// The coat, net after tare.
+    Net,
+    /// The piece before the coat.
+    Bare,
+    /// The piece with its wet coat.
+    Glazed,
+}
+
+/// What is chosen and typed on the Weigh screen. Empty ids and `None` mean: as last time.
+#[uniffi::remote(Record)]
+pub struct WeighEntry {
+    /// The form's id.
+    pub form: String,
+    /// The bucket's id.
+    pub bucket: String,
+    /// The zone to be coated.
+    pub zone: Option<ZoneKind>,
+    /// The scale's id.
+    pub scale: String,
+    /// How the scale is read.
+    pub way: Option<Way>,
+    /// The piece, when this coat goes onto one that already carries a coat; else empty.
+    pub piece: String,
+    /// The field that the keypad fills.
+    pub field: Field,
+    /// The coat's net weight, as typed.
+    pub net: String,
+    /// The bare piece's weight, as typed.
+    pub bare: String,
+    /// The glazed piece's weight, as typed.
+    pub glazed: String,
+}
+
+/// A coat that may follow on the same piece, ready to weigh.
+#[uniffi::remote(Record)]
+pub struct NextCoat {
+    /// What the button says.
+    pub label: String,
+    /// The entry to go on with.
+    pub entry: WeighEntry,
+}
+
+/// What the studio still lacks before a piece can be weighed.
+#[uniffi::remote(Record)]
+pub struct Missing {
+    /// The sheet that adds it.
+    pub sheet: SheetKind,
+    /// What it is and why it is wanted.
+    pub title: String,
+    /// One sentence more.
+    pub detail: String,
+    /// Whether it is there already.
+    pub done: bool,
+}
+
+/// The aim for this coat, in words.
+#[uniffi::remote(Record)]
+pub struct TargetView {
+    /// The wet weight aimed at, with its unit.
+    pub wet: String,
+    /// The accepted span.
+    pub span: String,
+    /// What the target comes from.
+    pub source: String,
+    /// How many pots it rests on.
+    pub rests_on: String,
+    /// How sure the aim itself is.
+    pub sure: String,
+    /// How narrow the span is and why.
+    pub tolerance: String,
+    /// All of it as one paragraph, to be read or spoken.
+    pub words: String,
+}
+
+/// Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
+#[uniffi::remote(Record)]
+pub struct Gauge {
+    /// Where the accepted span begins.
+    pub low: f64,
+    /// Where the accepted span ends.
+    pub high: f64,
+    /// The aim.
+    pub aim: f64,
+    /// The reading, held inside the gauge; absent before there is one.
+    pub reading: Option<f64>,
+    /// Half of the width within which the scale cannot tell.
+    pub blur: f64,
+}
+
+/// What the reading means, in words.
+#[uniffi::remote(Record)]
+pub struct VerdictView {
+    /// Which of the four it is; the shell gives each a shape and a colour.
+    pub kind: VerdictKind,
+    /// One or two words that are read at arm's length.
+    pub headline: String,
+    /// What to do about it.
+    pub act: String,
+    /// Why, in a sentence.
+    pub detail: String,
+    /// The dry glaze in the coat.
+    pub dry: String,
+    /// The laydown.
+    pub laydown: String,
+    /// What the same coat would weigh on the control piece; empty if there is none.
+    pub on_control: String,
+    /// The sentence to speak.
+    pub spoken: String,
+}
+
+/// A field that cannot be taken as it stands.
+#[uniffi::remote(Record)]
+pub struct Refusal {
+    /// The field to go back to.
+    pub field: Field,
+    /// What is wrong and what to do.
+    pub sentence: String,
+}
+
+/// A field to fill, as it stands.
+#[uniffi::remote(Record)]
+pub struct WeighField {
+    /// Which field.
+    pub field: Field,
+    /// What it asks for.
+    pub label: String,
+    /// What is typed so far.
+    pub text: String,
+    /// The unit it is taken in if none is typed.
+    pub unit: String,
+    /// Whether the keypad fills this one now.
+    pub active: bool,
+}
+
+/// A coat kept lately.
+#[uniffi::remote(Record)]
+pub struct RecentCoat {
+    /// The coat's id.
+    pub id: String,
+    /// When it was kept.
+    pub when: String,
+    /// The form and the zone.
+    pub title: String,
+    /// Its wet weight.
+    pub wet: String,
+    /// Its verdict.
+    pub verdict: VerdictKind,
+    /// The verdict in a word.
+    pub word: String,
+    /// Whether it is a control piece.
+    pub control: bool,
+}
+
+/// All that the Weigh screen shows.
+#[uniffi::remote(Record)]
+pub struct WeighView {
+    /// The entry with everything that was left open filled in.
+    pub entry: WeighEntry,
+    /// What must be added first; empty when the studio can weigh.
+    pub missing: Vec<Missing>,
+    /// The chosen form, glaze and bucket, zone and scale, each in a word or two.
+    pub form: String,
+    /// The glaze and bucket in use.
+    pub bucket: String,
+    /// The zone in use.
+    pub zone: String,
+    /// The scale in use.
+    pub scale: String,
+    /// The forms to choose from.
+    pub forms: Vec<Row>,
+    /// The buckets to choose from.
+    pub buckets: Vec<Row>,
+    /// The zones of the form; each row's id is the zone's code.
+    pub zones: Vec<Row>,
+    /// The scales to choose from.
+    pub scales: Vec<Row>,
+    /// The fields the keypad fills, in order.
+    pub fields: Vec<WeighField>,
+    /// The aim.
+    pub target: Option<TargetView>,
+    /// The gauge under the aim.
+    pub gauge: Option<Gauge>,
+    /// What the reading means, once there is one.
+    pub verdict: Option<VerdictView>,
+    /// What cannot be taken as it stands.
+    pub refusal: Option<Refusal>,
+    /// What else should be known here.
+    pub notes: Vec<Note>,
+    /// The coats kept last, newest first.
+    pub recent: Vec<RecentCoat>,
+    /// Today's count.
+    pub tally: String,
+    /// Whether Keep would take it.
+    pub can_keep: bool,
+}
+
+/// A line of a record: what it is and what it says.
+#[uniffi::remote(Record)]
+pub struct Line {
+    /// What it is.
+    pub label: String,
+    /// What it says.
+    pub value: String,
+}
+
+/// The record of one coat.
+#[uniffi::remote(Record)]
+pub struct CoatView {
+    /// The coat's id.
+    pub id: String,
+    /// The form and the zone.
+    pub title: String,
+    /// The record, line by line.
+    pub lines: Vec<Line>,
+    /// Whether it is a control piece.
+    pub control: bool,
+    /// What the button that turns it into a control piece, or back, says.
+    pub control_label: String,
+}
+
+/// One bucket in the list.
+#[uniffi::remote(Record)]
+pub struct BucketRow {
+    /// The bucket's id.
+    pub id: String,
+    /// The glaze.
+    pub glaze: String,
+    /// The bucket's own name.
+    pub name: String,
+    /// Its last SG, or "SG not checked".
+    pub sg: String,
+    /// When that was, and how many coats were kept since.
+    pub since: String,
+    /// Whether the check is missing or old.
+    pub attention: bool,
+}
+
+/// All that the Buckets screen shows.
+#[uniffi::remote(Record)]
+pub struct BucketsView {
+    /// The buckets in use.
+    pub buckets: Vec<BucketRow>,
+    /// What to do while there is none.
+    pub empty: String,
+    /// Cautions that belong here.
+    pub notes: Vec<Note>,
+}
+
+/// One check of a bucket.
+#[uniffi::remote(Record)]
+pub struct CheckRow {
+    /// When it was.
+    pub when: String,
+    /// What it said.
+    pub sg: String,
+    /// Flow cup seconds if there were any.
+    pub flow: String,
+}
+
+/// One bucket's page.
+#[uniffi::remote(Record)]
+pub struct BucketView {
+    /// The bucket's id.
+    pub id: String,
+    /// The glaze's id, for adding another bucket of it.
+    pub glaze_id: String,
+    /// The glaze.
+    pub glaze: String,
+    /// The bucket's own name.
+    pub name: String,
+    /// Its last SG, large.
+    pub sg: String,
+    /// When that was and what has been taken since.
+    pub since: String,
+    /// What the SG means: powder, water, dry glaze in a litre.
+    pub lines: Vec<Line>,
+    /// Its checks, newest first.
+    pub checks: Vec<CheckRow>,
+    /// What else should be known.
+    pub notes: Vec<Note>,
+}
+
+/// Which sheet.
+#[uniffi::remote(Enum)]
+pub enum SheetKind {
+    /// A form: a shape at a size.
+    Form,
+    /// A glaze; a new one comes with its first bucket.
+    Glaze,
+    /// A bucket of a glaze; its subject is the glaze.
+    Bucket,
+    /// A check of a bucket's SG; its subject is the bucket.
+    Check,
+    /// Water to thin a bucket, or to take off; its subject is the bucket. Reckons only, keeps nothing.
+    Thin,
+    /// A vessel for checking SG.
+    Vessel,
+    /// A scale.
+    Scale,
+    /// A test tile.
+    Tile,
+    /// An amount known to be right.
+    Control,
+    /// Units, sound and touch on this phone.
+    Preference,
+}
+
+/// A field's key and what is entered in it.
+#[uniffi::remote(Record)]
+pub struct Value {
+    /// The field's key.
+    pub key: String,
+    /// What is entered: text as typed, an item's code, or "yes" and "no".
+    pub text: String,
+}
+
+/// A sheet as it is being filled in.
+#[uniffi::remote(Record)]
+pub struct SheetEntry {
+    /// Which sheet.
+    pub kind: SheetKind,
+    /// The entity being changed; empty for a new one.
+    pub id: String,
+    /// What the sheet is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
+    pub subject: String,
+    /// What has been entered so far; a field not named here shows what is kept, or its usual value.
+    pub values: Vec<Value>,
+}
+
+/// How a field is filled in.
+#[uniffi::remote(Enum)]
+pub enum FieldKind {
+    /// Free text.
+    Text,
+    /// A number or quantity in people's notation; the shell shows digits.
+    Number,
+    /// One of the items.
+    Choice,
+    /// One of the items, each with an outline to pick by looking.
+    Outline,
+    /// Yes or no.
+    Switch,
+}
+
+/// A point of an outline: from 0 to 1 from the axis outwards, and from 0 to 1 upwards from the foot.
+#[uniffi::remote(Record)]
+pub struct Point {
+    /// Distance from the axis.
+    pub radius: f64,
+    /// Height above the foot.
+    pub height: f64,
+}
+
+/// One of the things to choose from in a field.
+#[uniffi::remote(Record)]
+pub struct Item {
+    /// What to hand back.
+    pub code: String,
+    /// What it is called.
+    pub name: String,
+    /// One line about it; may be empty.
+    pub detail: String,
+    /// The right half of its outline, from the axis at the foot to the rim; empty where there is none.
+    pub outline: Vec<Point>,
+}
+
+/// One field of a sheet.
+#[uniffi::remote(Record)]
+pub struct SheetField {
+    /// Its key.
+    pub key: String,
+    /// What it asks for.
+    pub label: String,
+    /// What stands in it.
+    pub text: String,
+    /// An example or a unit, shown while it is empty; may be empty.
+    pub hint: String,
+    /// What it is for, or what it means; may be empty.
+    pub help: String,
+    /// How it is filled in.
+    pub kind: FieldKind,
+    /// The things to choose from.
+    pub items: Vec<Item>,
+    /// What is wrong with what stands in it; empty when nothing is.
+    pub refusal: String,
+}
+
+/// A sheet as it is shown.
+#[uniffi::remote(Record)]
+pub struct SheetView {
+    /// What the sheet is called.
+    pub title: String,
+    /// Its fields, in order.
+    pub fields: Vec<SheetField>,
+    /// What follows from what is entered: areas, an SG, an amount of water.
+    pub results: Vec<Note>,
+    /// What the button that keeps it says; empty on a sheet that only reckons.
+    pub keep_label: String,
+    /// Whether keeping would be accepted.
+    pub can_keep: bool,
+    /// What the button that removes it says; empty where nothing can be removed.
+    pub remove_label: String,
+}
+
+/// A list on the Studio screen.
+#[uniffi::remote(Record)]
+pub struct Section {
+    /// The sheet that opens from its rows and adds to it.
+    pub sheet: SheetKind,
+    /// What the list is called.
+    pub title: String,
+    /// What the button that adds to it says.
+    pub add_label: String,
+    /// What stands there while it is empty.
+    pub empty: String,
+    /// Its rows.
+    pub rows: Vec<Row>,
+}
+
+/// A caution in full.
+#[uniffi::remote(Record)]
+pub struct CautionView {
+    /// What it is about.
+    pub title: String,
+    /// What to mind and whom to ask.
+    pub text: String,
+}
+
+/// All that the Studio screen shows.
+#[uniffi::remote(Record)]
+pub struct HouseView {
+    /// The lists.
+    pub sections: Vec<Section>,
+    /// The cautions.
+    pub cautions: Vec<CautionView>,
+}
+

@@ -1,0 +1,186 @@
+//! The Buckets screen: each bucket with its SG, how old that is, and what has been taken from it since.
+
+use super::facts::{latest_sg, parse_id, style};
+use super::words::count;
+use super::{Note, Now, Result, Studio, StudioError};
+use crate::caution::{self, Place};
+use crate::glaze::{dry_per_litre, solids_fraction};
+use crate::store::entity;
+use crate::units::{Grams, Millilitres, PowderDensity, Seconds, SpecificGravity, Style};
+
+/// After how many days a bucket's check is called old. Common practice, no source.
+pub(super) const CHECK_IS_OLD_DAYS: i64 = 7;
+/// How many of a bucket's checks its page lists.
+const CHECKS: i64 = 20;
+
+/// One bucket in the list.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct BucketRow {
+    /// The bucket's id.
+    pub id: String,
+    /// The glaze.
+    pub glaze: String,
+    /// The bucket's own name.
+    pub name: String,
+    /// Its last SG, or "SG not checked".
+    pub sg: String,
+    /// When that was, and how many coats were kept since.
+    pub since: String,
+    /// Whether the check is missing or old.
+    pub attention: bool,
+}
+
+/// All that the Buckets screen shows.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct BucketsView {
+    /// The buckets in use.
+    pub buckets: Vec<BucketRow>,
+    /// What to do while there is none.
+    pub empty: String,
+    /// Cautions that belong here.
+    pub notes: Vec<Note>,
+}
+
+/// One check of a bucket.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct CheckRow {
+    /// When it was.
+    pub when: String,
+    /// What it said.
+    pub sg: String,
+    /// Flow cup seconds if there were any.
+    pub flow: String,
+}
+
+/// One bucket's page.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct BucketView {
+    /// The bucket's id.
+    pub id: String,
+    /// The glaze's id, for adding another bucket of it.
+    pub glaze_id: String,
+    /// The glaze.
+    pub glaze: String,
+    /// The bucket's own name.
+    pub name: String,
+    /// Its last SG, large.
+    pub sg: String,
+    /// When that was and what has been taken since.
+    pub since: String,
+    /// What the SG means: powder, water, dry glaze in a litre.
+    pub lines: Vec<super::Line>,
+    /// Its checks, newest first.
+    pub checks: Vec<CheckRow>,
+    /// What else should be known.
+    pub notes: Vec<Note>,
+}
+
+impl Studio {
+    /// The Buckets screen.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn buckets(&self, now: Now) -> Result<BucketsView> {
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            let mut rows = Vec::new();
+            for (id, bucket) in entity::Bucket::all(conn)? {
+                if bucket.gone {
+                    continue;
+                }
+                let glaze = entity::Glaze::load(conn, bucket.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
+                let (sg, checked_at) = latest_sg(conn, id)?;
+                rows.push(BucketRow {
+                    id: id.to_string(),
+                    glaze: glaze.name,
+                    name: bucket.name,
+                    sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
+                    since: since(now, checked_at, entity::Coat::count_since(conn, id, checked_at)?),
+                    attention: is_old(now, checked_at),
+                });
+            }
+            rows.sort_by(|a, b| (&a.glaze, &a.name).cmp(&(&b.glaze, &b.name)));
+            Ok(BucketsView {
+                buckets: rows,
+                empty: "No bucket yet. Add a glaze: its first bucket comes with it.".to_owned(),
+                notes: caution::at(Place::Buckets).map(|caution| Note::warning(caution.text())).collect(),
+            })
+        })
+    }
+
+    /// The page of the bucket `id`.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such bucket.
+    pub fn bucket(&self, now: Now, id: &str) -> Result<BucketView> {
+        let bucket_id = parse_id(id, "bucket")?;
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            let bucket = entity::Bucket::load(conn, bucket_id)?.ok_or_else(|| StudioError::missing("bucket"))?;
+            let glaze = entity::Glaze::load(conn, bucket.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
+            let (sg, checked_at) = latest_sg(conn, bucket_id)?;
+            let mut notes = Vec::new();
+            if is_old(now, checked_at) {
+                notes.push(Note::attention("Stir down to the bottom and check it before the next pots."));
+            }
+            Ok(BucketView {
+                id: id.to_owned(),
+                glaze_id: bucket.glaze.to_string(),
+                sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
+                since: since(now, checked_at, entity::Coat::count_since(conn, bucket_id, checked_at)?),
+                lines: match checked_at {
+                    Some(_) => composition(&style, sg.sg, &glaze, &bucket)?,
+                    None => Vec::new(),
+                },
+                checks: check_rows(conn, now, &style, bucket_id)?,
+                glaze: glaze.name,
+                name: bucket.name,
+                notes,
+            })
+        })
+    }
+}
+
+pub(super) fn is_old(now: Now, checked_at: Option<i64>) -> bool {
+    checked_at.is_none_or(|at| now.days_since(at) > CHECK_IS_OLD_DAYS)
+}
+
+fn sg_words(style: &Style, sg: SpecificGravity) -> String {
+    format!("SG {}", style.specific_gravity(sg))
+}
+
+fn since(now: Now, checked_at: Option<i64>, coats: i64) -> String {
+    let coats = count(coats, "coat", "coats");
+    match checked_at {
+        Some(at) => format!("Checked {}, {coats} since", now.days_ago(at)),
+        None => format!("{coats} so far"),
+    }
+}
+
+fn composition(style: &Style, sg: SpecificGravity, glaze: &entity::Glaze, bucket: &entity::Bucket) -> Result<Vec<super::Line>> {
+    let density = PowderDensity::from_thousandths(glaze.powder_density)?;
+    let line = |label: &str, value: String| super::Line { label: label.to_owned(), value };
+    let dry = dry_per_litre(sg, density);
+    let mut lines = vec![
+        line("Powder by weight", style.percent(solids_fraction(sg, density).value())),
+        line("Dry glaze in a litre", style.mass(dry, Grams::new(1.0))),
+    ];
+    if let Some(volume) = bucket.volume.map(Millilitres::from_microlitres) {
+        lines.push(line("Dry glaze in the bucket", style.mass(dry * (volume.value() / 1000.0), Grams::new(1.0))));
+    }
+    Ok(lines)
+}
+
+fn check_rows(conn: &rusqlite::Connection, now: Now, style: &Style, bucket: uuid::Uuid) -> Result<Vec<CheckRow>> {
+    let mut rows = Vec::new();
+    for (_, check) in entity::Check::of(conn, bucket, CHECKS)? {
+        rows.push(CheckRow {
+            when: now.moment(check.at),
+            sg: sg_words(style, SpecificGravity::from_hundred_thousandths(check.specific_gravity)?),
+            flow: check.flow.map_or_else(String::new, |ms| {
+                format!("{} s flow", style.number(Seconds::from_milliseconds(ms).value(), 1))
+            }),
+        });
+    }
+    Ok(rows)
+}

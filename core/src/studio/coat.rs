@@ -1,0 +1,102 @@
+//! One kept coat: its record, and the marks a potter puts on it afterwards.
+
+use super::facts::{code, parse_id, style, verdict_kind};
+use super::weigh::{step_of, word};
+use super::{Kept, Now, Result, Studio, StudioError};
+use crate::form::ZoneKind;
+use crate::store::entity;
+use crate::units::{Grams, Laydown, SpecificGravity, SquareCentimetres};
+
+/// A line of a record: what it is and what it says.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Line {
+    /// What it is.
+    pub label: String,
+    /// What it says.
+    pub value: String,
+}
+
+/// The record of one coat.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct CoatView {
+    /// The coat's id.
+    pub id: String,
+    /// The form and the zone.
+    pub title: String,
+    /// The record, line by line.
+    pub lines: Vec<Line>,
+    /// Whether it is a control piece.
+    pub control: bool,
+    /// What the button that turns it into a control piece, or back, says.
+    pub control_label: String,
+}
+
+impl Studio {
+    /// The record of the coat `id`.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such coat.
+    pub fn coat(&self, now: Now, id: &str) -> Result<CoatView> {
+        self.store.read(|conn| {
+            let coat = entity::Coat::load(conn, parse_id(id, "coat")?)?.ok_or_else(|| StudioError::missing("coat"))?;
+            let style = style(conn)?;
+            let step = step_of(conn, &coat)?;
+            let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
+            let form = entity::Form::load(conn, coat.form)?.ok_or_else(|| StudioError::missing("form"))?;
+            let bucket = entity::Bucket::load(conn, coat.bucket)?.ok_or_else(|| StudioError::missing("bucket"))?;
+            let glaze = entity::Glaze::load(conn, coat.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
+            let zone: ZoneKind = code(&coat.zone)?;
+            let mut lines = Vec::new();
+            let mut line = |label: &str, value: String| lines.push(Line { label: label.to_owned(), value });
+            line("Kept", now.moment(coat.at));
+            line("Wet weight", mass(coat.net));
+            if let (Some(bare), Some(glazed)) = (coat.bare, coat.glazed) {
+                line("Bare, glazed", format!("{}, {}", mass(bare), mass(glazed)));
+            }
+            line("Verdict", word(verdict_kind(&coat)?).to_owned());
+            line("Target then", format!("{}, accepted {} to {}", mass(coat.aim), mass(coat.low), mass(coat.high)));
+            line("Laydown", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown)));
+            line("Glaze, bucket", format!("{}, {}", glaze.name, bucket.name));
+            line("SG", style.specific_gravity(SpecificGravity::from_hundred_thousandths(coat.specific_gravity)?));
+            line("Area", style.area(SquareCentimetres::from_square_millimetres(coat.area)));
+            Ok(CoatView {
+                id: id.to_owned(),
+                title: format!("{}, {}", form.name, zone.name()),
+                lines,
+                control: coat.control,
+                control_label: if coat.control { "No longer a control piece" } else { "Make this a control piece" }.to_owned(),
+            })
+        })
+    }
+
+    /// Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such coat.
+    pub fn set_control(&self, now: Now, id: &str, control: bool) -> Result<Kept> {
+        let coat_id = parse_id(id, "coat")?;
+        let stored = self.command(now, |tx| {
+            let coat = entity::Coat::load(tx.conn(), coat_id)?.ok_or_else(|| StudioError::missing("coat"))?;
+            tx.put(coat_id, &entity::Coat { control, ..coat })?;
+            Ok(())
+        })?;
+        let sentence = if control { "Now a control piece: targets rest on it." } else { "No longer a control piece." };
+        Ok(Kept { id: id.to_owned(), sentence: sentence.to_owned(), undo: stored.undo.to_string(), next: Vec::new() })
+    }
+
+    /// Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such coat.
+    pub fn take_back_coat(&self, now: Now, id: &str) -> Result<Kept> {
+        let coat_id = parse_id(id, "coat")?;
+        let stored = self.command(now, |tx| {
+            if entity::Coat::load(tx.conn(), coat_id)?.is_none() {
+                return Err(StudioError::missing("coat"));
+            }
+            tx.retract_entity(entity::Coat::KIND, coat_id)?;
+            Ok(())
+        })?;
+        Ok(Kept { id: id.to_owned(), sentence: "Coat taken back.".to_owned(), undo: stored.undo.to_string(), next: Vec::new() })
+    }
+}

@@ -1,0 +1,129 @@
+//! The Studio screen: everything that is set up once and used for years.
+
+use rusqlite::Connection;
+
+use super::facts::{code, style, tile_laydown};
+use super::weigh::{form_detail, scale_detail};
+use super::{Now, Result, Row, SheetKind, Studio};
+use crate::caution::Caution;
+use crate::coat::Sensitivity;
+use crate::form::ZoneKind;
+use crate::store::entity;
+use crate::units::{Grams, PowderDensity, Style};
+
+/// A list on the Studio screen.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Section {
+    /// The sheet that opens from its rows and adds to it.
+    pub sheet: SheetKind,
+    /// What the list is called.
+    pub title: String,
+    /// What the button that adds to it says.
+    pub add_label: String,
+    /// What stands there while it is empty.
+    pub empty: String,
+    /// Its rows.
+    pub rows: Vec<Row>,
+}
+
+/// A caution in full.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct CautionView {
+    /// What it is about.
+    pub title: String,
+    /// What to mind and whom to ask.
+    pub text: String,
+}
+
+/// All that the Studio screen shows.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct HouseView {
+    /// The lists.
+    pub sections: Vec<Section>,
+    /// The cautions.
+    pub cautions: Vec<CautionView>,
+}
+
+impl Studio {
+    /// The Studio screen.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn house(&self, _now: Now) -> Result<HouseView> {
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            Ok(HouseView {
+                sections: vec![
+                    section(SheetKind::Form, "Forms", "Add a form", "What you throw again and again.", forms(conn, &style)?),
+                    section(SheetKind::Glaze, "Glazes", "Add a glaze", "Each with how touchy it is about thickness.", glazes(conn)?),
+                    section(SheetKind::Control, "Control pieces", "Add an amount you know is right", "Mark a kept coat as a control piece, or type an amount you trust.", controls(conn, &style)?),
+                    section(SheetKind::Tile, "Test tiles", "Add a test tile", "Weigh the coat on a tile to see how thick your tests really are.", tiles(conn, &style)?),
+                    section(SheetKind::Scale, "Scales", "Add a scale", "How much it carries and the step it reads in.", scales(conn, &style)?),
+                    section(SheetKind::Vessel, "Vessels", "Add a vessel", "Any jar: weighed once with water, it checks SG for good.", vessels(conn)?),
+                ],
+                cautions: Caution::ALL
+                    .iter()
+                    .map(|caution| CautionView { title: caution.title().to_owned(), text: caution.text().to_owned() })
+                    .collect(),
+            })
+        })
+    }
+}
+
+fn section(sheet: SheetKind, title: &str, add_label: &str, empty: &str, mut rows: Vec<Row>) -> Section {
+    rows.sort_by(|a, b| a.title.cmp(&b.title));
+    Section { sheet, title: title.to_owned(), add_label: add_label.to_owned(), empty: empty.to_owned(), rows }
+}
+
+fn row(id: uuid::Uuid, title: String, detail: String) -> Row {
+    Row { id: id.to_string(), title, detail, chosen: false }
+}
+
+fn forms(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let forms = entity::Form::all(conn)?.into_iter().filter(|(_, form)| !form.gone);
+    forms.map(|(id, form)| Ok(row(id, form.name.clone(), form_detail(&form, style)?))).collect()
+}
+
+fn glazes(conn: &Connection) -> Result<Vec<Row>> {
+    let glazes = entity::Glaze::all(conn)?.into_iter().filter(|(_, glaze)| !glaze.gone);
+    glazes
+        .map(|(id, glaze)| {
+            let sensitivity: Sensitivity = code(&glaze.sensitivity)?;
+            Ok(row(id, glaze.name, sensitivity.name().to_owned()))
+        })
+        .collect()
+}
+
+fn scales(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let scales = entity::Scale::all(conn)?.into_iter().filter(|(_, scale)| !scale.gone);
+    Ok(scales.map(|(id, scale)| row(id, scale.name.clone(), scale_detail(&scale, style))).collect())
+}
+
+fn vessels(conn: &Connection) -> Result<Vec<Row>> {
+    let vessels = entity::Vessel::all(conn)?.into_iter().filter(|(_, vessel)| !vessel.gone);
+    Ok(vessels.map(|(id, vessel)| row(id, vessel.name, String::new())).collect())
+}
+
+fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let mut rows = Vec::new();
+    for (id, tile) in entity::Tile::all(conn)?.into_iter().filter(|(_, tile)| !tile.gone) {
+        let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
+        let laydown = tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density)?)?;
+        let detail = laydown.map_or_else(|| glaze.name.clone(), |laydown| format!("{}, {}", glaze.name, style.laydown(laydown)));
+        rows.push(row(id, tile.name, detail));
+    }
+    Ok(rows)
+}
+
+fn controls(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let mut rows = Vec::new();
+    for (id, known) in entity::Control::all(conn)?.into_iter().filter(|(_, known)| !known.gone) {
+        let (Some(form), Some(glaze)) = (entity::Form::load(conn, known.form)?, entity::Glaze::load(conn, known.glaze)?) else {
+            continue;
+        };
+        let zone: ZoneKind = code(&known.zone)?;
+        let wet = style.mass(Grams::from_milligrams(known.net), Grams::new(0.1));
+        rows.push(row(id, format!("{}, {}", form.name, zone.name()), format!("{}: {wet} wet", glaze.name)));
+    }
+    Ok(rows)
+}

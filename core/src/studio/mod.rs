@@ -1,0 +1,224 @@
+//! The studio as a shell sees it: one call per screen that returns ready words, one call per command.
+//!
+//! Each screen has a file of its own here, holding its view records and its commands.
+//! Everything a potter reads is made here, in the potter's units; a shell only lays it out.
+//! The time is passed in with every call, so that nothing below the shell looks at a clock.
+
+mod buckets;
+mod coat;
+mod house;
+mod sheet;
+mod weigh;
+mod words;
+
+use std::path::Path;
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, entity};
+use crate::units::{AreaUnit, DecimalMark, MassUnit, Style, UnitError, VolumeUnit};
+
+pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
+pub use coat::{CoatView, Line};
+pub use house::{CautionView, HouseView, Section};
+pub use sheet::{FieldKind, Item, Point, SheetEntry, SheetField, SheetKind, SheetView, Value};
+pub use weigh::{
+    Field, Gauge, Missing, NextCoat, RecentCoat, Refusal, TargetView, VerdictView, Way, WeighEntry, WeighField,
+    WeighView,
+};
+pub use words::Now;
+
+/// What a row in a list shows: a title, a line under it, and whether it is the one in use.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Row {
+    /// The entity's id, to hand back in a command.
+    pub id: String,
+    /// The first line.
+    pub title: String,
+    /// The second, quieter line; may be empty.
+    pub detail: String,
+    /// Whether this is the one chosen now.
+    pub chosen: bool,
+}
+
+/// How loudly a note speaks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+pub enum Tone {
+    /// Something worth knowing.
+    Plain,
+    /// Something to look at before going on.
+    Attention,
+    /// Something that can hurt a person or spoil the work.
+    Warning,
+}
+
+/// A sentence beside the main thing on a screen.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Note {
+    /// How loudly it speaks; never told by colour alone.
+    pub tone: Tone,
+    /// The sentence.
+    pub text: String,
+}
+
+impl Note {
+    pub(crate) fn plain(text: impl Into<String>) -> Note {
+        Note { tone: Tone::Plain, text: text.into() }
+    }
+
+    pub(crate) fn attention(text: impl Into<String>) -> Note {
+        Note { tone: Tone::Attention, text: text.into() }
+    }
+
+    pub(crate) fn warning(text: impl Into<String>) -> Note {
+        Note { tone: Tone::Warning, text: text.into() }
+    }
+}
+
+/// The answer to a command: what was kept and how to take it back.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Kept {
+    /// The id of what was kept.
+    pub id: String,
+    /// What happened, in one short sentence.
+    pub sentence: String,
+    /// Hand this to [`Studio::undo`] to take the command back.
+    pub undo: String,
+    /// The coats that may follow on the same piece, each ready to weigh.
+    pub next: Vec<NextCoat>,
+}
+
+/// What a shell itself acts on, beside what it shows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+pub struct Preferences {
+    /// Whether the verdict is spoken.
+    pub speak: bool,
+    /// Whether a key or a verdict is felt.
+    pub tick: bool,
+}
+
+/// Why a call did not do what was asked. Each carries the sentence to show; nothing was changed or lost.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum StudioError {
+    /// What was entered cannot be taken; `field` names the field to go back to.
+    #[error("{sentence}")]
+    Refused {
+        /// The key of the field, empty if it is about the whole entry.
+        field: String,
+        /// What is wrong and what to do.
+        sentence: String,
+    },
+    /// Something named in the call is not in the studio any more.
+    #[error("{sentence}")]
+    Missing {
+        /// What is gone and what to do.
+        sentence: String,
+    },
+    /// Another process holds the studio's file.
+    #[error("{sentence}")]
+    Busy {
+        /// What to do.
+        sentence: String,
+    },
+    /// The storage is full or refuses to be written.
+    #[error("{sentence}")]
+    Full {
+        /// What to do.
+        sentence: String,
+    },
+    /// The file was made by a newer version.
+    #[error("{sentence}")]
+    Newer {
+        /// What to do.
+        sentence: String,
+    },
+    /// The file is not a studio.
+    #[error("{sentence}")]
+    NotAStudio {
+        /// What to do.
+        sentence: String,
+    },
+    /// The file is damaged.
+    #[error("{sentence}")]
+    Damaged {
+        /// What to do.
+        sentence: String,
+    },
+    /// The file could not be read or written for another reason.
+    #[error("{sentence}")]
+    Unreadable {
+        /// What to do.
+        sentence: String,
+    },
+}
+
+impl StudioError {
+    pub(crate) fn refused(field: &str, sentence: impl ToString) -> StudioError {
+        StudioError::Refused { field: field.to_owned(), sentence: sentence.to_string() }
+    }
+
+    pub(crate) fn missing(what: &str) -> StudioError {
+        StudioError::Missing { sentence: format!("This {what} is not in the studio any more. Choose another one.") }
+    }
+}
+
+impl From<UnitError> for StudioError {
+    fn from(error: UnitError) -> StudioError {
+        StudioError::refused("", error)
+    }
+}
+
+/// The result of every call.
+pub type Result<T, E = StudioError> = std::result::Result<T, E>;
+
+/// One studio: its file, open.
+pub struct Studio {
+    store: Store,
+}
+
+impl Studio {
+    /// Opens the studio kept in the file at `path`, making an empty one if there is none.
+    ///
+    /// # Errors
+    /// [`StudioError::NotAStudio`], [`StudioError::Newer`], [`StudioError::Damaged`], [`StudioError::Busy`],
+    /// [`StudioError::Full`] or [`StudioError::Unreadable`]; the file is left as it was.
+    pub fn open(path: &Path) -> Result<Studio> {
+        Ok(Studio { store: Store::open(path)? })
+    }
+
+    /// Takes back the command that answered with `token`; the answer's own token does it again.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when the token is not one of this studio's.
+    pub fn undo(&self, now: Now, token: &str) -> Result<Kept> {
+        let undo: Undo = token.parse().map_err(|_| StudioError::refused("", "There is nothing to take back."))?;
+        let done = self.store.undo(now.unix_ms, undo)?;
+        Ok(Kept {
+            id: String::new(),
+            sentence: "Taken back.".to_owned(),
+            undo: done.undo.to_string(),
+            next: Vec::new(),
+        })
+    }
+
+    /// What the shell itself acts on: whether it speaks and ticks.
+    ///
+    /// # Errors
+    /// As every read: [`StudioError::Unreadable`] or [`StudioError::Busy`].
+    pub fn preferences(&self) -> Result<Preferences> {
+        self.store.read(|conn| {
+            let preference = preference(conn)?;
+            Ok(Preferences { speak: preference.speak, tick: preference.tick })
+        })
+    }
+
+    /// The store below, for exports, rebuilds and tests.
+    pub fn store(&self) -> &Store {
+        &self.store
+    }
+
+    fn command<T>(&self, now: Now, act: impl FnOnce(&mut Transaction<'_>) -> Result<T>) -> Result<Stored<T>> {
+        self.store.transact(now.unix_ms, act)
+    }
+}

@@ -1,0 +1,37 @@
+//! The sheet of a bucket: one mixed lot of a glaze.
+
+use super::draft::{Ask, Draft};
+use super::{Desk, Keeping};
+use crate::store::entity;
+use crate::studio::{Result, StudioError};
+use crate::units::{Millilitres, parse};
+
+pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
+    let current: Option<entity::Bucket> = desk.current("bucket")?;
+    let kept = current.as_ref();
+    let glaze_id = match kept {
+        Some(bucket) => bucket.glaze,
+        None => desk.subject::<entity::Glaze>("glaze")?.0,
+    };
+    let glaze = entity::Glaze::load(desk.conn, glaze_id)?.ok_or_else(|| StudioError::missing("glaze"))?;
+    let style = draft.style;
+    draft.title = format!("{}: {}", glaze.name, kept.map_or("new bucket", |_| "bucket"));
+    draft.remove_label = "Put this bucket away";
+
+    let name = draft.text(Ask::new("name", "Name").hint("Big bucket"), kept.map(|bucket| bucket.name.as_str()));
+    let volume = draft.optional(
+        Ask::new("volume", "How much is in it, if known").hint(style.volume.symbol()),
+        kept.and_then(|bucket| bucket.volume).map(|ul| style.volume_text(Millilitres::from_microlitres(ul))),
+        parse::volume,
+    );
+    let (Some(name), Some(volume)) = (name, volume) else { return Ok(None) };
+    let sentence = format!("{name} is kept.");
+    let bucket = entity::Bucket {
+        glaze: glaze_id,
+        name,
+        volume: volume.map(Millilitres::microlitres),
+        mixed_at: kept.map_or(desk.now.unix_ms, |bucket| bucket.mixed_at),
+        gone: false,
+    };
+    Ok(Some(Keeping::one(desk.id, bucket, sentence)))
+}

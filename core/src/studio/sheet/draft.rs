@@ -1,0 +1,188 @@
+//! The fields of a sheet while it is laid out and read.
+
+use super::{FieldKind, Item, Note, SheetField, SheetView, StudioError, Value};
+use crate::units::{Style, UnitError};
+
+/// How a quantity is read from what was typed.
+type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
+
+/// What a field is called and how it explains itself.
+pub(super) struct Ask {
+    /// Its key.
+    pub key: &'static str,
+    /// What it asks for.
+    pub label: &'static str,
+    /// An example or a unit.
+    pub hint: String,
+    /// What it is for.
+    pub help: &'static str,
+}
+
+impl Ask {
+    pub(super) fn new(key: &'static str, label: &'static str) -> Ask {
+        Ask { key, label, hint: String::new(), help: "" }
+    }
+
+    pub(super) fn hint(self, hint: impl Into<String>) -> Ask {
+        Ask { hint: hint.into(), ..self }
+    }
+
+    pub(super) fn help(self, help: &'static str) -> Ask {
+        Ask { help, ..self }
+    }
+}
+
+/// A sheet being laid out: what was entered, and the fields so far.
+pub(super) struct Draft<'a> {
+    pub(super) style: &'a Style,
+    values: &'a [Value],
+    pub(super) title: String,
+    pub(super) keep_label: String,
+    pub(super) remove_label: &'static str,
+    fields: Vec<SheetField>,
+    results: Vec<Note>,
+    wanting: Option<StudioError>,
+}
+
+impl<'a> Draft<'a> {
+    pub(super) fn new(style: &'a Style, values: &'a [Value]) -> Draft<'a> {
+        Draft {
+            style,
+            values,
+            title: String::new(),
+            keep_label: "Keep".to_owned(),
+            remove_label: "",
+            fields: Vec::new(),
+            results: Vec::new(),
+            wanting: None,
+        }
+    }
+
+    /// A line of text that must not be empty.
+    pub(super) fn text(&mut self, ask: Ask, kept: Option<&str>) -> Option<String> {
+        let text = self.entered(&ask, kept);
+        let wanting = format!("{}: write a few letters here.", ask.label);
+        let trimmed = text.trim().to_owned();
+        if trimmed.chars().count() > 80 {
+            self.push(ask, text, FieldKind::Text, Vec::new(), "Shorter, please: 80 letters at most.".to_owned());
+            return None;
+        }
+        let key = ask.key;
+        self.push(ask, text, FieldKind::Text, Vec::new(), String::new());
+        if trimmed.is_empty() {
+            self.want(key, wanting);
+            return None;
+        }
+        Some(trimmed)
+    }
+
+    /// A quantity that must be there.
+    pub(super) fn quantity<T>(&mut self, ask: Ask, kept: Option<String>, parse: Parse<T>) -> Option<T> {
+        let wanting = format!("{}: fill this in.", ask.label);
+        let key = ask.key;
+        let found = self.optional(ask, kept, parse)?;
+        if found.is_none() {
+            self.want(key, wanting);
+        }
+        found
+    }
+
+    /// A quantity that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
+    pub(super) fn optional<T>(&mut self, ask: Ask, kept: Option<String>, parse: Parse<T>) -> Option<Option<T>> {
+        let text = self.entered(&ask, kept.as_deref());
+        if text.trim().is_empty() {
+            self.push(ask, text, FieldKind::Number, Vec::new(), String::new());
+            return Some(None);
+        }
+        match parse(&text, self.style) {
+            Ok(quantity) => {
+                self.push(ask, text, FieldKind::Number, Vec::new(), String::new());
+                Some(Some(quantity))
+            }
+            Err(error) => {
+                self.push(ask, text, FieldKind::Number, Vec::new(), error.to_string());
+                None
+            }
+        }
+    }
+
+    /// One of `items`; the first unless another is kept or entered.
+    pub(super) fn choice(&mut self, ask: Ask, kept: Option<&str>, kind: FieldKind, items: Vec<Item>) -> Option<String> {
+        let entered = self.entered(&ask, kept);
+        let chosen = items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
+        self.push(ask, chosen.clone().unwrap_or_default(), kind, items, String::new());
+        chosen
+    }
+
+    /// Yes or no.
+    pub(super) fn switch(&mut self, ask: Ask, kept: bool) -> bool {
+        let text = self.entered(&ask, Some(if kept { "yes" } else { "no" }));
+        let on = text == "yes";
+        self.push(ask, text, FieldKind::Switch, Vec::new(), String::new());
+        on
+    }
+
+    /// Says beside the field `key` why it cannot be taken together with the others.
+    pub(super) fn refuse(&mut self, key: &'static str, sentence: impl ToString) {
+        if let Some(field) = self.fields.iter_mut().find(|field| field.key == key) {
+            field.refusal = sentence.to_string();
+        } else {
+            self.want(key, sentence.to_string());
+        }
+    }
+
+    /// Shows what follows from what is entered.
+    pub(super) fn result(&mut self, note: Note) {
+        self.results.push(note);
+    }
+
+    /// The first thing that keeps the sheet from being kept.
+    pub(super) fn first_refusal(self) -> StudioError {
+        let refused = self.fields.into_iter().find(|field| !field.refusal.is_empty());
+        match (refused, self.wanting) {
+            (Some(field), _) => StudioError::refused(&field.key, field.refusal),
+            (None, Some(wanting)) => wanting,
+            (None, None) => StudioError::refused("", "There is nothing to keep here."),
+        }
+    }
+
+    pub(super) fn into_view(self, can_keep: bool, exists: bool) -> SheetView {
+        SheetView {
+            title: self.title,
+            fields: self.fields,
+            results: self.results,
+            keep_label: self.keep_label,
+            can_keep,
+            remove_label: if exists { self.remove_label } else { "" }.to_owned(),
+        }
+    }
+
+    fn want(&mut self, key: &str, sentence: String) {
+        if self.wanting.is_none() {
+            self.wanting = Some(StudioError::refused(key, sentence));
+        }
+    }
+
+    fn entered(&self, ask: &Ask, kept: Option<&str>) -> String {
+        let entered = self.values.iter().rev().find(|value| value.key == ask.key).map(|value| value.text.as_str());
+        entered.or(kept).unwrap_or_default().to_owned()
+    }
+
+    fn push(&mut self, ask: Ask, text: String, kind: FieldKind, items: Vec<Item>, refusal: String) {
+        self.fields.push(SheetField {
+            key: ask.key.to_owned(),
+            label: ask.label.to_owned(),
+            text,
+            hint: ask.hint,
+            help: ask.help.to_owned(),
+            kind,
+            items,
+            refusal,
+        });
+    }
+}
+
+/// An item without an outline.
+pub(super) fn item(code: &str, name: &str, detail: &str) -> Item {
+    Item { code: code.to_owned(), name: name.to_owned(), detail: detail.to_owned(), outline: Vec::new() }
+}

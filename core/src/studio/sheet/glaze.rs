@@ -1,0 +1,74 @@
+//! The sheet of a glaze. A new glaze comes with its first bucket, so that one can weigh at once.
+
+use super::draft::{Ask, Draft, item};
+use super::{Desk, FieldKind, Keeping, Note};
+use crate::coat::Sensitivity;
+use crate::glaze::{SgReading, solids_fraction};
+use crate::store::entity;
+use crate::studio::Result;
+use crate::units::{Laydown, PowderDensity, parse};
+
+pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
+    let current: Option<entity::Glaze> = desk.current("glaze")?;
+    let kept = current.as_ref();
+    let style = draft.style;
+    draft.title = kept.map_or("New glaze", |_| "Glaze").to_owned();
+    draft.remove_label = "Put this glaze and its buckets away";
+
+    let name = draft.text(Ask::new("name", "Name").hint("Ash white"), kept.map(|glaze| glaze.name.as_str()));
+    let sensitivity = draft.choice(
+        Ask::new("sensitivity", "How touchy is it about thickness?"),
+        kept.map_or(Some(Sensitivity::Medium.code()), |glaze| Some(glaze.sensitivity.as_str())),
+        FieldKind::Choice,
+        Sensitivity::ALL.iter().map(|level| item(level.code(), level.name(), &level.explained(style))).collect(),
+    );
+    let sg = if kept.is_none() {
+        let ask = Ask::new("specific_gravity", "SG of the bucket, if checked").hint("1.45").help("A litre that weighs 1450 g has SG 1.45. You can check it later.");
+        draft.optional(ask, None, parse::specific_gravity)
+    } else {
+        Some(None)
+    };
+    let density_kept = kept.map_or(PowderDensity::DEFAULT.thousandths(), |glaze| glaze.powder_density);
+    let density = draft.quantity(
+        Ask::new("powder_density", "Density of the dry powder").help("2.6 suits most glazes; higher with much zircon, barium or lead-free frits rich in heavy oxides."),
+        Some(style.number(PowderDensity::from_thousandths(density_kept)?.value(), 2)),
+        parse::powder_density,
+    );
+    let laydown_kept = kept.map_or(Laydown::STARTING.milligrams_per_dm2(), |glaze| glaze.starting_laydown);
+    let laydown = draft.quantity(
+        Ask::new("starting_laydown", "Starting laydown, dry g on 100 cm²").help("Used until a test tile or a control piece says better."),
+        Some(style.number(Laydown::from_milligrams_per_dm2(laydown_kept).value(), 2)),
+        parse::laydown,
+    );
+    let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else { return Ok(None) };
+    if let Some(sg) = sg {
+        let solids = solids_fraction(sg, density);
+        draft.result(Note::plain(format!("The bucket is {} powder by weight.", style.percent(solids.value()))));
+    }
+    let Some(name) = name else { return Ok(None) };
+    let sentence = format!("{name} is kept.");
+    let glaze = entity::Glaze {
+        name,
+        sensitivity,
+        powder_density: density.thousandths(),
+        starting_laydown: laydown.milligrams_per_dm2(),
+        gone: false,
+    };
+    if desk.id.is_some() {
+        return Ok(Some(Keeping::one(desk.id, glaze, sentence)));
+    }
+    let at = desk.now.unix_ms;
+    Ok(Some(Keeping {
+        sentence,
+        write: Box::new(move |tx| {
+            let (id, bucket) = (tx.new_id(), tx.new_id());
+            tx.put(id, &glaze)?;
+            tx.put(bucket, &entity::Bucket { glaze: id, name: "First bucket".to_owned(), volume: None, mixed_at: at, gone: false })?;
+            if let Some(sg) = sg {
+                let check = tx.new_id();
+                tx.put(check, &entity::Check::typed(bucket, at, SgReading::checked(sg)))?;
+            }
+            Ok(id)
+        }),
+    }))
+}

@@ -1,0 +1,291 @@
+//! A sheet is one thing to fill in: a form, a glaze, a bucket's check. It is described here field by field,
+//! so that a shell needs one screen for all of them and decides nothing itself.
+//!
+//! Each kind has a file with one function that lays out the fields, reads them and, when all are good,
+//! says what to keep. The same function serves the view and the command, so the two cannot disagree.
+
+mod bucket;
+mod check;
+mod control;
+mod draft;
+mod form;
+mod glaze;
+mod preference;
+mod scale;
+mod thin;
+mod tile;
+mod vessel;
+
+use rusqlite::Connection;
+use serde::Serialize;
+use uuid::Uuid;
+
+use self::draft::Draft;
+use super::facts::{parse_id, style};
+use super::{Kept, Note, Now, Result, Studio, StudioError};
+use crate::store::{Transaction, entity};
+
+/// Which sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub enum SheetKind {
+    /// A form: a shape at a size.
+    Form,
+    /// A glaze; a new one comes with its first bucket.
+    Glaze,
+    /// A bucket of a glaze; its subject is the glaze.
+    Bucket,
+    /// A check of a bucket's SG; its subject is the bucket.
+    Check,
+    /// Water to thin a bucket, or to take off; its subject is the bucket. Reckons only, keeps nothing.
+    Thin,
+    /// A vessel for checking SG.
+    Vessel,
+    /// A scale.
+    Scale,
+    /// A test tile.
+    Tile,
+    /// An amount known to be right.
+    Control,
+    /// Units, sound and touch on this phone.
+    Preference,
+}
+
+/// A field's key and what is entered in it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Value {
+    /// The field's key.
+    pub key: String,
+    /// What is entered: text as typed, an item's code, or "yes" and "no".
+    pub text: String,
+}
+
+/// A sheet as it is being filled in.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SheetEntry {
+    /// Which sheet.
+    pub kind: SheetKind,
+    /// The entity being changed; empty for a new one.
+    pub id: String,
+    /// What the sheet is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
+    pub subject: String,
+    /// What has been entered so far; a field not named here shows what is kept, or its usual value.
+    pub values: Vec<Value>,
+}
+
+/// How a field is filled in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub enum FieldKind {
+    /// Free text.
+    Text,
+    /// A number or quantity in people's notation; the shell shows digits.
+    Number,
+    /// One of the items.
+    Choice,
+    /// One of the items, each with an outline to pick by looking.
+    Outline,
+    /// Yes or no.
+    Switch,
+}
+
+/// A point of an outline: from 0 to 1 from the axis outwards, and from 0 to 1 upwards from the foot.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Point {
+    /// Distance from the axis.
+    pub radius: f64,
+    /// Height above the foot.
+    pub height: f64,
+}
+
+/// One of the things to choose from in a field.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Item {
+    /// What to hand back.
+    pub code: String,
+    /// What it is called.
+    pub name: String,
+    /// One line about it; may be empty.
+    pub detail: String,
+    /// The right half of its outline, from the axis at the foot to the rim; empty where there is none.
+    pub outline: Vec<Point>,
+}
+
+/// One field of a sheet.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SheetField {
+    /// Its key.
+    pub key: String,
+    /// What it asks for.
+    pub label: String,
+    /// What stands in it.
+    pub text: String,
+    /// An example or a unit, shown while it is empty; may be empty.
+    pub hint: String,
+    /// What it is for, or what it means; may be empty.
+    pub help: String,
+    /// How it is filled in.
+    pub kind: FieldKind,
+    /// The things to choose from.
+    pub items: Vec<Item>,
+    /// What is wrong with what stands in it; empty when nothing is.
+    pub refusal: String,
+}
+
+/// A sheet as it is shown.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SheetView {
+    /// What the sheet is called.
+    pub title: String,
+    /// Its fields, in order.
+    pub fields: Vec<SheetField>,
+    /// What follows from what is entered: areas, an SG, an amount of water.
+    pub results: Vec<Note>,
+    /// What the button that keeps it says; empty on a sheet that only reckons.
+    pub keep_label: String,
+    /// Whether keeping would be accepted.
+    pub can_keep: bool,
+    /// What the button that removes it says; empty where nothing can be removed.
+    pub remove_label: String,
+}
+
+/// What a filled-in sheet would keep.
+struct Keeping {
+    /// The sentence said afterwards.
+    sentence: String,
+    /// Writes it, and answers with the id of what was written.
+    write: Box<dyn FnOnce(&mut Transaction<'_>) -> Result<Uuid>>,
+}
+
+impl Keeping {
+    /// Keeps one entity under `id`, or under a new id.
+    fn one<E: entity::Entity + 'static>(id: Option<Uuid>, entity: E, sentence: String) -> Keeping {
+        Keeping {
+            sentence,
+            write: Box::new(move |tx| {
+                let id = id.unwrap_or_else(|| tx.new_id());
+                tx.put(id, &entity)?;
+                Ok(id)
+            }),
+        }
+    }
+}
+
+/// What the fields are laid out from.
+struct Desk<'a> {
+    conn: &'a Connection,
+    now: Now,
+    id: Option<Uuid>,
+    subject: Option<Uuid>,
+}
+
+impl Desk<'_> {
+    /// The entity that the sheet changes; `None` for a new one.
+    fn current<E: entity::Entity>(&self, what: &str) -> Result<Option<E>> {
+        match self.id {
+            None => Ok(None),
+            Some(id) => Ok(Some(E::load(self.conn, id)?.ok_or_else(|| StudioError::missing(what))?)),
+        }
+    }
+
+    /// What the sheet is about.
+    fn subject<E: entity::Entity>(&self, what: &str) -> Result<(Uuid, E)> {
+        let id = self.subject.ok_or_else(|| StudioError::missing(what))?;
+        Ok((id, E::load(self.conn, id)?.ok_or_else(|| StudioError::missing(what))?))
+    }
+}
+
+/// Lays out the sheet in `draft`; answers with what to keep once every field is good.
+fn lay(kind: SheetKind, desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
+    match kind {
+        SheetKind::Form => form::lay(desk, draft),
+        SheetKind::Glaze => glaze::lay(desk, draft),
+        SheetKind::Bucket => bucket::lay(desk, draft),
+        SheetKind::Check => check::lay(desk, draft),
+        SheetKind::Thin => thin::lay(desk, draft),
+        SheetKind::Vessel => vessel::lay(desk, draft),
+        SheetKind::Scale => scale::lay(desk, draft),
+        SheetKind::Tile => tile::lay(desk, draft),
+        SheetKind::Control => control::lay(desk, draft),
+        SheetKind::Preference => preference::lay(desk, draft),
+    }
+}
+
+impl SheetEntry {
+    fn ids(&self) -> Result<(Option<Uuid>, Option<Uuid>)> {
+        let id = |text: &str| if text.is_empty() { Ok(None) } else { parse_id(text, "record").map(Some) };
+        Ok((id(&self.id)?, id(&self.subject)?))
+    }
+}
+
+impl Studio {
+    /// The sheet as it stands with what is entered in `entry`.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+    pub fn sheet(&self, now: Now, entry: &SheetEntry) -> Result<SheetView> {
+        let (id, subject) = entry.ids()?;
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            let mut draft = Draft::new(&style, &entry.values);
+            let keeping = lay(entry.kind, &Desk { conn, now, id, subject }, &mut draft)?;
+            Ok(draft.into_view(keeping.is_some(), id.is_some()))
+        })
+    }
+
+    /// Keeps the sheet.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+    pub fn keep_sheet(&self, now: Now, entry: &SheetEntry) -> Result<Kept> {
+        let (id, subject) = entry.ids()?;
+        let stored = self.command(now, |tx| {
+            let style = style(tx.conn())?;
+            let mut draft = Draft::new(&style, &entry.values);
+            let keeping = lay(entry.kind, &Desk { conn: tx.conn(), now, id, subject }, &mut draft)?;
+            let Some(keeping) = keeping else { return Err(draft.first_refusal()) };
+            Ok(((keeping.write)(tx)?, keeping.sentence))
+        })?;
+        let (id, sentence) = stored.value;
+        Ok(Kept { id: id.to_string(), sentence, undo: stored.undo.to_string(), next: Vec::new() })
+    }
+
+    /// Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
+    pub fn remove(&self, now: Now, kind: SheetKind, id: &str) -> Result<Kept> {
+        let entity = parse_id(id, "record")?;
+        let stored = self.command(now, |tx| {
+            let name = match kind {
+                SheetKind::Form => put_away::<entity::Form>(tx, entity, "form")?.name,
+                SheetKind::Glaze => {
+                    for (id, bucket) in entity::Bucket::all(tx.conn())? {
+                        if bucket.glaze == entity {
+                            put_away::<entity::Bucket>(tx, id, "bucket")?;
+                        }
+                    }
+                    put_away::<entity::Glaze>(tx, entity, "glaze")?.name
+                }
+                SheetKind::Bucket => put_away::<entity::Bucket>(tx, entity, "bucket")?.name,
+                SheetKind::Vessel => put_away::<entity::Vessel>(tx, entity, "vessel")?.name,
+                SheetKind::Scale => put_away::<entity::Scale>(tx, entity, "scale")?.name,
+                SheetKind::Tile => put_away::<entity::Tile>(tx, entity, "test tile")?.name,
+                SheetKind::Control => {
+                    put_away::<entity::Control>(tx, entity, "control piece")?;
+                    "The control piece".to_owned()
+                }
+                SheetKind::Check | SheetKind::Thin | SheetKind::Preference => {
+                    return Err(StudioError::refused("", "This cannot be removed."));
+                }
+            };
+            Ok(format!("{name} is put away."))
+        })?;
+        Ok(Kept { id: id.to_owned(), sentence: stored.value, undo: stored.undo.to_string(), next: Vec::new() })
+    }
+}
+
+/// Marks an entity as gone: it leaves the lists, its records stay readable.
+fn put_away<E: entity::Removable>(tx: &mut Transaction<'_>, id: Uuid, what: &str) -> Result<E> {
+    let entity = E::load(tx.conn(), id)?.ok_or_else(|| StudioError::missing(what))?;
+    tx.put(id, &entity.clone().put_away())?;
+    Ok(entity)
+}

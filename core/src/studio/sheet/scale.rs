@@ -1,0 +1,51 @@
+//! The sheet of a scale.
+
+use super::draft::{Ask, Draft};
+use super::{Desk, Keeping, Note};
+use crate::coat::Scale;
+use crate::store::entity;
+use crate::studio::Result;
+use crate::units::{Grams, parse};
+
+pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
+    let current: Option<entity::Scale> = desk.current("scale")?;
+    let kept = current.as_ref();
+    let style = draft.style;
+    draft.title = kept.map_or("New scale", |_| "Scale").to_owned();
+    draft.remove_label = "Put this scale away";
+
+    let mass_text = |mg: i64| style.mass_text(Grams::from_milligrams(mg));
+    let ask = |key, label| Ask::new(key, label).hint(style.mass.symbol());
+    let name = draft.text(Ask::new("name", "Name").hint("Bench scale"), kept.map(|scale| scale.name.as_str()));
+    let capacity = draft.quantity(ask("capacity", "Most it carries").help("On its plate: Max."), kept.map(|scale| mass_text(scale.capacity)), parse::mass);
+    let step = draft.quantity(ask("step", "Step it reads in").help("On its plate: d. The smallest change it shows."), kept.map(|scale| mass_text(scale.step)), parse::mass);
+    let minimum = draft.optional(ask("minimum", "Least it should weigh, if known").help("On its plate: Min."), kept.and_then(|scale| scale.minimum).map(mass_text), parse::mass);
+    let repeatability = draft.optional(
+        ask("repeatability", "Scatter when one piece is weighed ten times, if tested").help("The standard deviation."),
+        kept.and_then(|scale| scale.repeatability).map(mass_text),
+        parse::mass,
+    );
+    let (Some(capacity), Some(step), Some(minimum), Some(repeatability)) = (capacity, step, minimum, repeatability) else { return Ok(None) };
+    let scale = match Scale::new(capacity, step, minimum, repeatability) {
+        Ok(scale) => scale,
+        Err(error) => {
+            draft.refuse("step", error);
+            return Ok(None);
+        }
+    };
+    draft.result(Note::plain(format!(
+        "A coat weighed after tare is sure to {} either way, 95 times in 100.",
+        style.mass(scale.net_half_width(), step * 0.1)
+    )));
+    let Some(name) = name else { return Ok(None) };
+    let sentence = format!("{name} is kept.");
+    let scale = entity::Scale {
+        name,
+        capacity: capacity.milligrams(),
+        step: step.milligrams(),
+        minimum: minimum.map(Grams::milligrams),
+        repeatability: repeatability.map(Grams::milligrams),
+        gone: false,
+    };
+    Ok(Some(Keeping::one(desk.id, scale, sentence)))
+}

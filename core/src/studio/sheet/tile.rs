@@ -1,0 +1,85 @@
+//! The sheet of a test tile: its area and its coat say how thick the test was.
+
+use super::draft::{Ask, Draft};
+use super::{Desk, Keeping, Note};
+use crate::store::entity;
+use crate::studio::facts::{latest_sg, tile_laydown};
+use crate::studio::sheet::control::glaze_choice;
+use crate::studio::{Result, StudioError};
+use crate::units::{Grams, PowderDensity, SpecificGravity, SquareCentimetres, parse};
+
+pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
+    let current: Option<entity::Tile> = desk.current("test tile")?;
+    let kept = current.as_ref();
+    let style = draft.style;
+    draft.title = kept.map_or("New test tile", |_| "Test tile").to_owned();
+    draft.remove_label = "Put this test tile away";
+
+    let Some((glaze_id, glaze)) = glaze_choice(desk, draft, kept.map(|tile| tile.glaze))? else { return Ok(None) };
+    let mass_text = |mg: Option<i64>| mg.map(|mg| style.mass_text(Grams::from_milligrams(mg)));
+    let name = draft.text(Ask::new("name", "Name").hint("Tile 12"), kept.map(|tile| tile.name.as_str()));
+    let area = draft.quantity(
+        Ask::new("area", "Glazed area").hint(style.area.symbol()).help("Length times width of what was covered; both sides if both were."),
+        kept.map(|tile| style.area_text(SquareCentimetres::from_square_millimetres(tile.area))),
+        parse::area,
+    );
+    let wet = draft.optional(Ask::new("net", "Wet weight of the coat").hint(style.mass.symbol()), mass_text(kept.and_then(|tile| tile.net)), parse::mass);
+    let sg_kept = match kept {
+        Some(tile) => tile.specific_gravity,
+        None => bucket_sg(desk, glaze_id)?,
+    };
+    let sg = draft.optional(
+        Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
+        sg_kept.map(SpecificGravity::from_hundred_thousandths).transpose()?.map(|sg| style.specific_gravity(sg)),
+        parse::specific_gravity,
+    );
+    let dry = draft.optional(
+        Ask::new("dry", "Or weight of the coat when bone dry").hint(style.mass.symbol()).help("Better than the wet weight, if you waited."),
+        mass_text(kept.and_then(|tile| tile.dry)),
+        parse::mass,
+    );
+    let (Some(area), Some(wet), Some(sg), Some(dry)) = (area, wet, sg, dry) else { return Ok(None) };
+    if dry.is_none() && (wet.is_none() || sg.is_none()) {
+        draft.refuse("weights", "Give the dry weight, or the wet weight and the SG.");
+        return Ok(None);
+    }
+    let tile = entity::Tile {
+        glaze: glaze_id,
+        name: name.clone().unwrap_or_default(),
+        area: area.square_millimetres(),
+        net: wet.map(Grams::milligrams),
+        dry: dry.map(Grams::milligrams),
+        specific_gravity: sg.map(SpecificGravity::hundred_thousandths),
+        at: kept.map_or(desk.now.unix_ms, |tile| tile.at),
+        gone: false,
+    };
+    match tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density)?) {
+        Ok(Some(laydown)) => {
+            draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
+            if let Some(warning) = crate::coat::tile::thinner_than_pots(laydown, crate::units::Laydown::from_milligrams_per_dm2(glaze.starting_laydown)) {
+                draft.result(Note::attention(warning));
+            }
+        }
+        Ok(None) => return Ok(None),
+        Err(StudioError::Refused { sentence, .. }) => {
+            draft.refuse("area", sentence);
+            return Ok(None);
+        }
+        Err(error) => return Err(error),
+    }
+    let Some(name) = name else { return Ok(None) };
+    Ok(Some(Keeping::one(desk.id, tile, format!("{name} is kept."))))
+}
+
+/// The SG of the glaze's bucket in use, as the likely one for a tile dipped now.
+fn bucket_sg(desk: &Desk<'_>, glaze: uuid::Uuid) -> Result<Option<i64>> {
+    for (id, bucket) in entity::Bucket::all(desk.conn)? {
+        if bucket.glaze == glaze && !bucket.gone {
+            let (reading, checked) = latest_sg(desk.conn, id)?;
+            if checked.is_some() {
+                return Ok(Some(reading.sg.hundred_thousandths()));
+            }
+        }
+    }
+    Ok(None)
+}
