@@ -1,8 +1,9 @@
 //! The Buckets screen: each bucket with its SG, how old that is, and what has been taken from it since.
 
 use super::facts::{latest_sg, parse_id, style};
+use super::rows::{checks_of, coats_since, found, in_use};
 use super::words::count;
-use super::{Note, Now, Result, Studio, StudioError};
+use super::{Note, Now, Result, Studio};
 use crate::caution::{self, Place};
 use crate::glaze::{dry_per_litre, solids_fraction};
 use crate::store::entity;
@@ -84,18 +85,15 @@ impl Studio {
         self.store.read(|conn| {
             let style = style(conn)?;
             let mut rows = Vec::new();
-            for (id, bucket) in entity::Bucket::all(conn)? {
-                if bucket.gone {
-                    continue;
-                }
-                let glaze = entity::Glaze::load(conn, bucket.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
-                let (sg, checked_at) = latest_sg(conn, id)?;
+            for bucket in in_use::<entity::Bucket>(conn, None)? {
+                let glaze: entity::Glaze = found(conn, bucket.glaze)?;
+                let (sg, checked_at) = latest_sg(conn, bucket.id)?;
                 rows.push(BucketRow {
-                    id: id.to_string(),
+                    id: bucket.id.to_string(),
                     glaze: glaze.name,
                     name: bucket.name,
                     sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
-                    since: since(now, checked_at, entity::Coat::count_since(conn, id, checked_at)?),
+                    since: since(now, checked_at, coats_since(conn, bucket.id, checked_at)?),
                     attention: is_old(now, checked_at),
                 });
             }
@@ -116,8 +114,8 @@ impl Studio {
         let bucket_id = parse_id(id, "bucket")?;
         self.store.read(|conn| {
             let style = style(conn)?;
-            let bucket = entity::Bucket::load(conn, bucket_id)?.ok_or_else(|| StudioError::missing("bucket"))?;
-            let glaze = entity::Glaze::load(conn, bucket.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
+            let bucket: entity::Bucket = found(conn, bucket_id)?;
+            let glaze: entity::Glaze = found(conn, bucket.glaze)?;
             let (sg, checked_at) = latest_sg(conn, bucket_id)?;
             let mut notes = Vec::new();
             if is_old(now, checked_at) {
@@ -127,7 +125,7 @@ impl Studio {
                 id: id.to_owned(),
                 glaze_id: bucket.glaze.to_string(),
                 sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
-                since: since(now, checked_at, entity::Coat::count_since(conn, bucket_id, checked_at)?),
+                since: since(now, checked_at, coats_since(conn, bucket_id, checked_at)?),
                 lines: match checked_at {
                     Some(_) => composition(&style, sg.sg, &glaze, &bucket)?,
                     None => Vec::new(),
@@ -158,14 +156,14 @@ fn since(now: Now, checked_at: Option<i64>, coats: i64) -> String {
 }
 
 fn composition(style: &Style, sg: SpecificGravity, glaze: &entity::Glaze, bucket: &entity::Bucket) -> Result<Vec<super::Line>> {
-    let density = PowderDensity::from_thousandths(glaze.powder_density)?;
+    let density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
     let line = |label: &str, value: String| super::Line { label: label.to_owned(), value };
     let dry = dry_per_litre(sg, density);
     let mut lines = vec![
         line("Powder by weight", style.percent(solids_fraction(sg, density).value())),
         line("Dry glaze in a litre", style.mass(dry, Grams::new(1.0))),
     ];
-    if let Some(volume) = bucket.volume.map(Millilitres::from_microlitres) {
+    if let Some(volume) = bucket.volume_ul.map(Millilitres::from_microlitres) {
         lines.push(line("Dry glaze in the bucket", style.mass(dry * (volume.value() / 1000.0), Grams::new(1.0))));
     }
     Ok(lines)
@@ -173,11 +171,11 @@ fn composition(style: &Style, sg: SpecificGravity, glaze: &entity::Glaze, bucket
 
 fn check_rows(conn: &rusqlite::Connection, now: Now, style: &Style, bucket: uuid::Uuid) -> Result<Vec<CheckRow>> {
     let mut rows = Vec::new();
-    for (_, check) in entity::Check::of(conn, bucket, CHECKS)? {
+    for check in checks_of(conn, bucket, CHECKS)? {
         rows.push(CheckRow {
             when: now.moment(check.at),
-            sg: sg_words(style, SpecificGravity::from_hundred_thousandths(check.specific_gravity)?),
-            flow: check.flow.map_or_else(String::new, |ms| {
+            sg: sg_words(style, SpecificGravity::from_hundred_thousandths(check.specific_gravity_e5)?),
+            flow: check.flow_ms.map_or_else(String::new, |ms| {
                 format!("{} s flow", style.number(Seconds::from_milliseconds(ms).value(), 1))
             }),
         });

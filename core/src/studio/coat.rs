@@ -1,6 +1,7 @@
 //! One kept coat: its record, and the marks a potter puts on it afterwards.
 
 use super::facts::{code, parse_id, style, verdict_kind};
+use super::rows::found;
 use super::weigh::{step_of, word};
 use super::{Kept, Now, Result, Studio, StudioError};
 use crate::form::ZoneKind;
@@ -42,23 +43,23 @@ impl Studio {
             let style = style(conn)?;
             let step = step_of(conn, &coat)?;
             let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
-            let form = entity::Form::load(conn, coat.form)?.ok_or_else(|| StudioError::missing("form"))?;
-            let bucket = entity::Bucket::load(conn, coat.bucket)?.ok_or_else(|| StudioError::missing("bucket"))?;
-            let glaze = entity::Glaze::load(conn, coat.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
+            let form: entity::Form = found(conn, coat.form)?;
+            let bucket: entity::Bucket = found(conn, coat.bucket)?;
+            let glaze: entity::Glaze = found(conn, coat.glaze)?;
             let zone: ZoneKind = code(&coat.zone)?;
             let mut lines = Vec::new();
             let mut line = |label: &str, value: String| lines.push(Line { label: label.to_owned(), value });
             line("Kept", now.moment(coat.at));
-            line("Wet weight", mass(coat.net));
-            if let (Some(bare), Some(glazed)) = (coat.bare, coat.glazed) {
+            line("Wet weight", mass(coat.net_mg));
+            if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line("Bare, glazed", format!("{}, {}", mass(bare), mass(glazed)));
             }
             line("Verdict", word(verdict_kind(&coat)?).to_owned());
-            line("Target then", format!("{}, accepted {} to {}", mass(coat.aim), mass(coat.low), mass(coat.high)));
-            line("Laydown", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown)));
+            line("Target then", format!("{}, accepted {} to {}", mass(coat.aim_mg), mass(coat.low_mg), mass(coat.high_mg)));
+            line("Laydown", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
             line("Glaze, bucket", format!("{}, {}", glaze.name, bucket.name));
-            line("SG", style.specific_gravity(SpecificGravity::from_hundred_thousandths(coat.specific_gravity)?));
-            line("Area", style.area(SquareCentimetres::from_square_millimetres(coat.area)));
+            line("SG", style.specific_gravity(SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?));
+            line("Area", style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));
             Ok(CoatView {
                 id: id.to_owned(),
                 title: format!("{}, {}", form.name, zone.name()),
@@ -77,7 +78,7 @@ impl Studio {
         let coat_id = parse_id(id, "coat")?;
         let stored = self.command(now, |tx| {
             let coat = entity::Coat::load(tx.conn(), coat_id)?.ok_or_else(|| StudioError::missing("coat"))?;
-            tx.put(coat_id, &entity::Coat { control, ..coat })?;
+            tx.put(&entity::Coat { control, ..coat })?;
             Ok(())
         })?;
         let sentence = if control { "Now a control piece: targets rest on it." } else { "No longer a control piece." };

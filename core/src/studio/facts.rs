@@ -3,6 +3,7 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
+use super::rows::{checks_of, control_coats, known_controls, tiles_of};
 use super::{Result, StudioError};
 use crate::coat::{Control, Scale, Sensitivity, Solids, TileEvidence, VerdictKind};
 use crate::form::{Form, ShapeClass, ZoneKind};
@@ -53,11 +54,11 @@ pub(super) fn style(conn: &Connection) -> Result<Style> {
 pub(super) fn shape(form: &entity::Form) -> Result<Form> {
     let class: ShapeClass = code(&form.class)?;
     let area = |mm2: Option<i64>| mm2.map(SquareCentimetres::from_square_millimetres);
-    let shape = match form.capacity {
-        Some(capacity) if form.inside_area.is_none() && form.outside_area.is_none() => {
+    let shape = match form.capacity_ul {
+        Some(capacity) if form.inside_area_mm2.is_none() && form.outside_area_mm2.is_none() => {
             Form::by_capacity(class, Millilitres::from_microlitres(capacity))
         }
-        capacity => Form::by_area(class, area(form.inside_area), area(form.outside_area))
+        capacity => Form::by_area(class, area(form.inside_area_mm2), area(form.outside_area_mm2))
             .map(|shape| Form { capacity: capacity.map(Millilitres::from_microlitres), ..shape }),
     };
     shape.map_err(|error| StudioError::refused("form", error))
@@ -66,19 +67,19 @@ pub(super) fn shape(form: &entity::Form) -> Result<Form> {
 /// The scale as the verdict needs it.
 pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
     Scale::new(
-        Grams::from_milligrams(scale.capacity),
-        Grams::from_milligrams(scale.step),
-        scale.minimum.map(Grams::from_milligrams),
-        scale.repeatability.map(Grams::from_milligrams),
+        Grams::from_milligrams(scale.capacity_mg),
+        Grams::from_milligrams(scale.step_mg),
+        scale.minimum_mg.map(Grams::from_milligrams),
+        scale.repeatability_mg.map(Grams::from_milligrams),
     )
     .map_err(|error| StudioError::refused("scale", error))
 }
 
 /// The bucket's last SG and when it was read; an assumed one and `None` if it never was.
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
-    match entity::Check::latest(conn, bucket)? {
+    match checks_of(conn, bucket, 1)?.first() {
         None => Ok((SgReading::ASSUMED, None)),
-        Some((_, check)) => Ok((sg_reading(check.specific_gravity, check.standard_uncertainty)?, Some(check.at))),
+        Some(check) => Ok((sg_reading(check.specific_gravity_e5, check.standard_uncertainty_e5)?, Some(check.at))),
     }
 }
 
@@ -103,28 +104,28 @@ pub(super) fn verdict_kind(coat: &entity::Coat) -> Result<VerdictKind> {
 /// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.
 pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
     let mut dated = Vec::new();
-    for (_, coat) in entity::Coat::controls(conn, glaze, zone.code(), MOST_CONTROLS)? {
-        let half_width = match entity::Scale::load(conn, coat.scale)? {
+    for coat in control_coats(conn, glaze, zone, MOST_CONTROLS)? {
+        let standard_uncertainty = match entity::Scale::load(conn, coat.scale)? {
             Some(scale) => scale_of(&scale)?.net_standard_uncertainty(),
             None => Grams::new(0.0),
         };
         let weighed = Weighed {
             form: coat.form,
-            net: coat.net,
-            area: coat.area,
-            sg: sg_reading(coat.specific_gravity, coat.sg_uncertainty)?,
-            powder_density: coat.powder_density,
-            standard_uncertainty: half_width,
+            net: coat.net_mg,
+            area: coat.area_mm2,
+            sg: sg_reading(coat.specific_gravity_e5, coat.sg_uncertainty_e5)?,
+            powder_density: coat.powder_density_e3,
+            standard_uncertainty,
         };
         dated.extend(weighed.control(conn, form)?.map(|control| (coat.at, control)));
     }
-    for (_, known) in entity::Control::of(conn, glaze, zone.code(), MOST_CONTROLS)? {
+    for known in known_controls(conn, glaze, zone)? {
         let weighed = Weighed {
             form: known.form,
-            net: known.net,
-            area: known.area,
-            sg: sg_reading(known.specific_gravity, known.sg_uncertainty)?,
-            powder_density: known.powder_density,
+            net: known.net_mg,
+            area: known.area_mm2,
+            sg: sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?,
+            powder_density: known.powder_density_e3,
             standard_uncertainty: Grams::new(0.0),
         };
         dated.extend(weighed.control(conn, form)?.map(|control| (known.at, control)));
@@ -163,7 +164,7 @@ impl Weighed {
 /// The glaze's test tiles.
 pub(super) fn tiles(conn: &Connection, glaze: Uuid, powder_density: PowderDensity) -> Result<Vec<TileEvidence>> {
     let mut evidence = Vec::new();
-    for (_, tile) in entity::Tile::of(conn, glaze)? {
+    for tile in tiles_of(conn, glaze)? {
         if let Some(laydown) = tile_laydown(&tile, powder_density)? {
             evidence.push(TileEvidence { laydown, relative_uncertainty: TILE_UNCERTAINTY });
         }
@@ -173,8 +174,8 @@ pub(super) fn tiles(conn: &Connection, glaze: Uuid, powder_density: PowderDensit
 
 /// A tile's laydown, from its dry weight if there is one, else from its wet weight and SG.
 pub(super) fn tile_laydown(tile: &entity::Tile, powder_density: PowderDensity) -> Result<Option<Laydown>> {
-    let area = SquareCentimetres::from_square_millimetres(tile.area);
-    let laydown = match (tile.dry, tile.net, tile.specific_gravity) {
+    let area = SquareCentimetres::from_square_millimetres(tile.area_mm2);
+    let laydown = match (tile.dry_mg, tile.net_mg, tile.specific_gravity_e5) {
         (Some(dry), ..) => crate::coat::tile::laydown_from_dry(area, Grams::from_milligrams(dry)),
         (None, Some(net), Some(sg)) => {
             let sg = SgReading { sg: SpecificGravity::from_hundred_thousandths(sg)?, ..SgReading::ASSUMED };

@@ -3,6 +3,7 @@
 use rusqlite::Connection;
 
 use super::facts::{code, style, tile_laydown};
+use super::rows::in_use;
 use super::weigh::{form_detail, scale_detail};
 use super::{Now, Result, Row, SheetKind, Studio};
 use crate::caution::Caution;
@@ -80,50 +81,50 @@ fn row(id: uuid::Uuid, title: String, detail: String) -> Row {
 }
 
 fn forms(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
-    let forms = entity::Form::all(conn)?.into_iter().filter(|(_, form)| !form.gone);
-    forms.map(|(id, form)| Ok(row(id, form.name.clone(), form_detail(&form, style)?))).collect()
+    let forms = in_use::<entity::Form>(conn, None)?.into_iter();
+    forms.map(|form| Ok(row(form.id, form.name.clone(), form_detail(&form, style)?))).collect()
 }
 
 fn glazes(conn: &Connection) -> Result<Vec<Row>> {
-    let glazes = entity::Glaze::all(conn)?.into_iter().filter(|(_, glaze)| !glaze.gone);
-    glazes
-        .map(|(id, glaze)| {
+    in_use::<entity::Glaze>(conn, None)?
+        .into_iter()
+        .map(|glaze| {
             let sensitivity: Sensitivity = code(&glaze.sensitivity)?;
-            Ok(row(id, glaze.name, sensitivity.name().to_owned()))
+            Ok(row(glaze.id, glaze.name, sensitivity.name().to_owned()))
         })
         .collect()
 }
 
 fn scales(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
-    let scales = entity::Scale::all(conn)?.into_iter().filter(|(_, scale)| !scale.gone);
-    Ok(scales.map(|(id, scale)| row(id, scale.name.clone(), scale_detail(&scale, style))).collect())
+    let scales = in_use::<entity::Scale>(conn, None)?.into_iter();
+    Ok(scales.map(|scale| row(scale.id, scale.name.clone(), scale_detail(&scale, style))).collect())
 }
 
 fn vessels(conn: &Connection) -> Result<Vec<Row>> {
-    let vessels = entity::Vessel::all(conn)?.into_iter().filter(|(_, vessel)| !vessel.gone);
-    Ok(vessels.map(|(id, vessel)| row(id, vessel.name, String::new())).collect())
+    let vessels = in_use::<entity::Vessel>(conn, None)?.into_iter();
+    Ok(vessels.map(|vessel| row(vessel.id, vessel.name, String::new())).collect())
 }
 
 fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for (id, tile) in entity::Tile::all(conn)?.into_iter().filter(|(_, tile)| !tile.gone) {
+    for tile in in_use::<entity::Tile>(conn, None)? {
         let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
-        let laydown = tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density)?)?;
+        let laydown = tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density_e3)?)?;
         let detail = laydown.map_or_else(|| glaze.name.clone(), |laydown| format!("{}, {}", glaze.name, style.laydown(laydown)));
-        rows.push(row(id, tile.name, detail));
+        rows.push(row(tile.id, tile.name, detail));
     }
     Ok(rows)
 }
 
 fn controls(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for (id, known) in entity::Control::all(conn)?.into_iter().filter(|(_, known)| !known.gone) {
+    for known in in_use::<entity::Control>(conn, None)? {
         let (Some(form), Some(glaze)) = (entity::Form::load(conn, known.form)?, entity::Glaze::load(conn, known.glaze)?) else {
             continue;
         };
         let zone: ZoneKind = code(&known.zone)?;
-        let wet = style.mass(Grams::from_milligrams(known.net), Grams::new(0.1));
-        rows.push(row(id, format!("{}, {}", form.name, zone.name()), format!("{}: {wet} wet", glaze.name)));
+        let wet = style.mass(Grams::from_milligrams(known.net_mg), Grams::new(0.1));
+        rows.push(row(known.id, format!("{}, {}", form.name, zone.name()), format!("{}: {wet} wet", glaze.name)));
     }
     Ok(rows)
 }

@@ -6,7 +6,9 @@
 
 mod buckets;
 mod coat;
+mod facts;
 mod house;
+mod rows;
 mod sheet;
 mod weigh;
 mod words;

@@ -357,7 +357,7 @@ impl Bench {
             (_, field) => field,
         };
         let (sg, checked_at) = latest_sg(conn, bucket_id)?;
-        let powder_density = PowderDensity::from_thousandths(glaze.powder_density)?;
+        let powder_density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
         let job = Job {
             form_name: form.name.clone(),
             zone: zone.clone(),
@@ -369,7 +369,7 @@ impl Bench {
         let evidence = Evidence {
             controls: controls(conn, bucket.glaze, zone.kind, form_id)?,
             tiles: tiles(conn, bucket.glaze, powder_density)?,
-            starting: Laydown::from_milligrams_per_dm2(glaze.starting_laydown),
+            starting: Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2),
         };
         let entry = WeighEntry {
             form: form_id.to_string(),
@@ -405,7 +405,7 @@ impl Bench {
     }
 
     fn mass(&self, grams: Grams) -> String {
-        self.style.mass(grams, self.scale.step)
+        self.style.mass(grams, self.scale.step_mg)
     }
 
     fn target(&self) -> Result<Target> {
@@ -432,7 +432,7 @@ impl Bench {
 
     fn judge(&self, reading: &Reading, target: &Target) -> Result<Verdict> {
         judge(reading, target, &self.scale, &self.job, self.evidence.controls.first())
-            .map_err(|refused| StudioError::refused(last_field(self.entry.way.unwrap_or_default()).key(), refused.in_words(&self.style, self.scale.step)))
+            .map_err(|refused| StudioError::refused(last_field(self.entry.way.unwrap_or_default()).key(), refused.in_words(&self.style, self.scale.step_mg)))
     }
 
     fn coat(&self, now: Now, piece: Uuid, typed: Typed, target: &Target, verdict: &Verdict) -> entity::Coat {
@@ -444,19 +444,19 @@ impl Bench {
             zone: self.zone().code().to_owned(),
             scale: uuid(&self.entry.scale),
             at: now.unix_ms,
-            bare: typed.bare.map(Grams::milligrams),
-            glazed: typed.glazed.map(Grams::milligrams),
-            net: verdict.net.milligrams(),
-            specific_gravity: self.sg.sg.hundred_thousandths(),
-            sg_uncertainty: (self.sg.standard_uncertainty * 1e5).round() as i64,
-            powder_density: self.glaze.powder_density,
-            area: self.job.zone.area.square_millimetres(),
-            aim: target.wet.milligrams(),
-            low: target.low.milligrams(),
-            high: target.high.milligrams(),
+            bare_mg: typed.bare.map(Grams::milligrams),
+            glazed_mg: typed.glazed.map(Grams::milligrams),
+            net_mg: verdict.net.milligrams(),
+            specific_gravity_e5: self.sg.sg.hundred_thousandths(),
+            sg_uncertainty_e5: (self.sg.standard_uncertainty * 1e5).round() as i64,
+            powder_density_e3: self.glaze.powder_density_e3,
+            area_mm2: self.job.zone.area.square_millimetres(),
+            aim_mg: target.wet.milligrams(),
+            low_mg: target.low.milligrams(),
+            high_mg: target.high.milligrams(),
             source: target.source.code().to_owned(),
             verdict: verdict.kind.code().to_owned(),
-            laydown: verdict.laydown.milligrams_per_dm2(),
+            laydown_mg_dm2: verdict.laydown.milligrams_per_dm2(),
             control: false,
             note: None,
         }
@@ -609,7 +609,7 @@ fn ready_to_judge(entry: &WeighEntry) -> bool {
 }
 
 fn target_view(bench: &Bench, target: &Target) -> TargetView {
-    let words = target.in_words(&bench.style, bench.scale.step);
+    let words = target.in_words(&bench.style, bench.scale.step_mg);
     TargetView {
         wet: bench.mass(target.wet),
         span: words.span,
@@ -703,7 +703,7 @@ pub(super) fn form_detail(form: &entity::Form, style: &Style) -> Result<String> 
 
 fn forms(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for (id, form) in entity::Form::all(conn)? {
+    for form in entity::Form::all(conn)? {
         if !form.gone || id.to_string() == chosen {
             let id = id.to_string();
             rows.push(Row { chosen: id == chosen, id, detail: form_detail(&form, style)?, title: form.name });
@@ -714,7 +714,7 @@ fn forms(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
 
 fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for (id, bucket) in entity::Bucket::all(conn)? {
+    for bucket in entity::Bucket::all(conn)? {
         if bucket.gone && id.to_string() != chosen {
             continue;
         }
@@ -732,7 +732,7 @@ fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) -> Result<V
 
 fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for (id, scale) in entity::Scale::all(conn)? {
+    for scale in entity::Scale::all(conn)? {
         if !scale.gone || id.to_string() == chosen {
             let id = id.to_string();
             rows.push(Row { chosen: id == chosen, id, detail: scale_detail(&scale, style), title: scale.name });
@@ -743,8 +743,8 @@ fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
 
 /// What a list row says of a scale.
 pub(super) fn scale_detail(scale: &entity::Scale, style: &Style) -> String {
-    let step = Grams::from_milligrams(scale.step);
-    format!("to {}, step {}", style.mass(Grams::from_milligrams(scale.capacity), step), style.mass(step, step))
+    let step = Grams::from_milligrams(scale.step_mg);
+    format!("to {}, step {}", style.mass(Grams::from_milligrams(scale.capacity_mg), step), style.mass(step, step))
 }
 
 fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>> {
@@ -759,7 +759,7 @@ fn recent_coat(conn: &Connection, now: Now, style: &Style, id: Uuid, coat: &enti
         id: id.to_string(),
         when: now.moment(coat.at),
         title: format!("{form}, {}", zone_kind(&coat.zone)?.name()),
-        wet: style.mass(Grams::from_milligrams(coat.net), step_of(conn, coat)?),
+        wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
         verdict: kind,
         word: word(kind).to_owned(),
         control: coat.control,
@@ -769,7 +769,7 @@ fn recent_coat(conn: &Connection, now: Now, style: &Style, id: Uuid, coat: &enti
 /// The step of the scale a coat was weighed on, so that its weight is shown as it was read.
 pub(super) fn step_of(conn: &Connection, coat: &entity::Coat) -> Result<Grams> {
     let scale = entity::Scale::load(conn, coat.scale)?;
-    Ok(scale.map_or(Grams::new(0.1), |scale| Grams::from_milligrams(scale.step)))
+    Ok(scale.map_or(Grams::new(0.1), |scale| Grams::from_milligrams(scale.step_mg)))
 }
 
 fn tally(conn: &Connection, now: Now) -> Result<String> {

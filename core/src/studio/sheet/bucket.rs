@@ -3,17 +3,18 @@
 use super::draft::{Ask, Draft};
 use super::{Desk, Keeping};
 use crate::store::entity;
-use crate::studio::{Result, StudioError};
+use crate::studio::Result;
+use crate::studio::rows::found;
 use crate::units::{Millilitres, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let current: Option<entity::Bucket> = desk.current("bucket")?;
+    let current: Option<entity::Bucket> = desk.current()?;
     let kept = current.as_ref();
     let glaze_id = match kept {
         Some(bucket) => bucket.glaze,
-        None => desk.subject::<entity::Glaze>("glaze")?.0,
+        None => desk.subject::<entity::Glaze>()?.id,
     };
-    let glaze = entity::Glaze::load(desk.conn, glaze_id)?.ok_or_else(|| StudioError::missing("glaze"))?;
+    let glaze: entity::Glaze = found(desk.conn, glaze_id)?;
     let style = draft.style;
     draft.title = format!("{}: {}", glaze.name, kept.map_or("new bucket", |_| "bucket"));
     draft.remove_label = "Put this bucket away";
@@ -21,17 +22,18 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let name = draft.text(Ask::new("name", "Name").hint("Big bucket"), kept.map(|bucket| bucket.name.as_str()));
     let volume = draft.optional(
         Ask::new("volume", "How much is in it, if known").hint(style.volume.symbol()),
-        kept.and_then(|bucket| bucket.volume).map(|ul| style.volume_text(Millilitres::from_microlitres(ul))),
+        kept.and_then(|bucket| bucket.volume_ul).map(|ul| style.volume_text(Millilitres::from_microlitres(ul))),
         parse::volume,
     );
     let (Some(name), Some(volume)) = (name, volume) else { return Ok(None) };
     let sentence = format!("{name} is kept.");
-    let bucket = entity::Bucket {
+    let bucket = move |id| entity::Bucket {
+        id,
         glaze: glaze_id,
         name,
-        volume: volume.map(Millilitres::microlitres),
+        volume_ul: volume.map(Millilitres::microlitres),
         mixed_at: kept.map_or(desk.now.unix_ms, |bucket| bucket.mixed_at),
         gone: false,
     };
-    Ok(Some(Keeping::one(desk.id, bucket, sentence)))
+    Ok(Some(Keeping::one(desk.id, sentence, bucket)))
 }

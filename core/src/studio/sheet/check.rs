@@ -14,8 +14,8 @@ use crate::units::{Celsius, Grams, Millilitres, PowderDensity, Seconds, Specific
 const SAME_SG: f64 = 0.01;
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let (bucket_id, bucket) = desk.subject::<entity::Bucket>("bucket")?;
-    let glaze = entity::Glaze::load(desk.conn, bucket.glaze)?.ok_or_else(|| crate::studio::StudioError::missing("glaze"))?;
+    let bucket: entity::Bucket = desk.subject()?;
+    let glaze: entity::Glaze = found(desk.conn, bucket.glaze)?;
     let style = draft.style;
     draft.title = format!("Check {}, {}", glaze.name, bucket.name);
     draft.keep_label = "Keep this check".to_owned();
@@ -27,7 +27,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     }
     let way = draft.choice(
         Ask::new("way", "Checked with").help("Stir well first, down to the bottom; let the froth settle."),
-        last_way(desk, bucket_id)?.as_deref(),
+        last_way(desk, bucket.id)?.as_deref(),
         FieldKind::Choice,
         ways,
     );
@@ -44,9 +44,9 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
                 vessel_id = Some(*id);
                 full = Some(weight);
                 sg_by_vessel(
-                    Grams::from_milligrams(vessel.empty),
-                    Grams::from_milligrams(vessel.with_water),
-                    Celsius::from_millidegrees(vessel.water_temperature),
+                    Grams::from_milligrams(vessel.empty_mg),
+                    Grams::from_milligrams(vessel.with_water_mg),
+                    Celsius::from_millidegrees(vessel.water_temperature_mc),
                     weight,
                 )
                 .map_err(|error| ("full", error))
@@ -79,19 +79,20 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
             return Ok(None);
         }
     };
-    let solids = solids_fraction(sg, PowderDensity::from_thousandths(glaze.powder_density)?);
+    let solids = solids_fraction(sg, PowderDensity::from_thousandths(glaze.powder_density_e3)?);
     draft.result(Note::plain(format!("SG {}, {} powder by weight.", style.specific_gravity(sg), style.percent(solids.value()))));
-    change_notes(desk, draft, bucket_id, sg, flow.flatten())?;
+    change_notes(desk, draft, bucket.id, sg, flow.flatten())?;
     let Some(flow) = flow else { return Ok(None) };
-    let check = entity::Check {
+    let check = move |id| entity::Check {
+        id,
         how: way.unwrap_or_default(),
         vessel: vessel_id,
-        full: full.map(Grams::milligrams),
-        flow: flow.map(Seconds::milliseconds),
-        ..entity::Check::typed(bucket_id, desk.now.unix_ms, SgReading::checked(sg))
+        full_mg: full.map(Grams::milligrams),
+        flow_ms: flow.map(Seconds::milliseconds),
+        ..entity::Check::typed(bucket.id, desk.now.unix_ms, SgReading::checked(sg))
     };
     let sentence = format!("{} checked: SG {}.", bucket.name, style.specific_gravity(sg));
-    Ok(Some(Keeping::one(None, check, sentence)))
+    Ok(Some(Keeping::one(None, sentence, check)))
 }
 
 /// What changed since the last check, and what not to do about it by habit.
@@ -108,7 +109,7 @@ fn change_notes(desk: &Desk<'_>, draft: &mut Draft<'_>, bucket: Uuid, sg: Specif
         format!("Thinner than {when}, when SG was {}. Was it stirred down to the bottom?", style.specific_gravity(before.sg))
     }));
     let slower = entity::Check::latest(desk.conn, bucket)?
-        .and_then(|(_, check)| check.flow)
+        .and_then(|(_, check)| check.flow_ms)
         .zip(flow)
         .is_some_and(|(before, now)| now.value() > 1.25 * Seconds::from_milliseconds(before).value());
     if slower && change.abs() < SAME_SG {

@@ -12,7 +12,7 @@ use crate::studio::{Result, StudioError};
 use crate::units::{Grams, Laydown, PowderDensity, SpecificGravity, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let current: Option<entity::Control> = desk.current("control piece")?;
+    let current: Option<entity::Control> = desk.current()?;
     let kept = current.as_ref();
     let style = draft.style;
     draft.title = kept.map_or("An amount known to be right", |_| "Control piece").to_owned();
@@ -29,36 +29,37 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     );
     let net = draft.quantity(
         Ask::new("net", "Wet weight of a good coat").hint(style.mass.symbol()).help("What the scale gained, read at once."),
-        kept.map(|known| style.mass_text(Grams::from_milligrams(known.net))),
+        kept.map(|known| style.mass_text(Grams::from_milligrams(known.net_mg))),
         parse::mass,
     );
     let sg = draft.quantity(
         Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
-        kept.map(|known| SpecificGravity::from_hundred_thousandths(known.specific_gravity)).transpose()?.map(|sg| style.specific_gravity(sg)),
+        kept.map(|known| SpecificGravity::from_hundred_thousandths(known.specific_gravity_e5)).transpose()?.map(|sg| style.specific_gravity(sg)),
         parse::specific_gravity,
     );
     let (Some(zone), Some(net), Some(sg)) = (zone, net, sg) else { return Ok(None) };
     let Some(area) = form.zone(code(&zone)?).map(|zone| zone.area) else { return Ok(None) };
-    let density = PowderDensity::from_thousandths(glaze.powder_density)?;
+    let density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
     let laydown = Laydown::of(net * solids_fraction(sg, density).value(), area);
     if let Err(error) = laydown.plausible() {
         draft.refuse("net", error);
         return Ok(None);
     }
     draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
-    let known = entity::Control {
+    let known = move |id| entity::Control {
+        id,
         form: form_id,
         glaze: glaze_id,
         zone,
-        net: net.milligrams(),
-        specific_gravity: sg.hundred_thousandths(),
-        sg_uncertainty: SgReading::checked(sg).uncertainty_hundred_thousandths(),
-        powder_density: glaze.powder_density,
-        area: area.square_millimetres(),
+        net_mg: net.milligrams(),
+        specific_gravity_e5: sg.hundred_thousandths(),
+        sg_uncertainty_e5: SgReading::checked(sg).uncertainty_hundred_thousandths(),
+        powder_density_e3: glaze.powder_density_e3,
+        area_mm2: area.square_millimetres(),
         at: kept.map_or(desk.now.unix_ms, |known| known.at),
         gone: false,
     };
-    Ok(Some(Keeping::one(desk.id, known, "Kept: targets rest on it now.".to_owned())))
+    Ok(Some(Keeping::one(desk.id, "Kept: targets rest on it now.".to_owned(), known)))
 }
 
 /// A choice among the studio's glazes; says what to do when there is none.

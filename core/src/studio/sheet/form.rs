@@ -9,7 +9,7 @@ use crate::studio::facts::code;
 use crate::units::{Millilitres, SquareCentimetres, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let current: Option<entity::Form> = desk.current("form")?;
+    let current: Option<entity::Form> = desk.current()?;
     let kept = current.as_ref();
     let style = draft.style;
     draft.title = kept.map_or("New form", |_| "Form").to_owned();
@@ -23,7 +23,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         FieldKind::Outline,
         shapes,
     );
-    let by_area = kept.is_some_and(|form| form.inside_area.is_some() || form.outside_area.is_some());
+    let by_area = kept.is_some_and(|form| form.inside_area_mm2.is_some() || form.outside_area_mm2.is_some());
     let way = draft.choice(
         Ask::new("way", "Known by"),
         Some(if by_area { "area" } else { "capacity" }),
@@ -33,13 +33,13 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
             item("area", "Areas", "If you have measured or reckoned the glazed areas yourself."),
         ],
     );
-    let capacity_kept = kept.and_then(|form| form.capacity).map(|ul| style.volume_text(Millilitres::from_microlitres(ul)));
+    let capacity_kept = kept.and_then(|form| form.capacity_ul).map(|ul| style.volume_text(Millilitres::from_microlitres(ul)));
     let area_text = |mm2: Option<i64>| mm2.map(|mm2| style.area_text(SquareCentimetres::from_square_millimetres(mm2)));
 
     let (capacity, inside, outside) = if way.as_deref() == Some("area") {
         let ask = |key, label| Ask::new(key, label).hint(style.area.symbol());
-        let inside = draft.optional(ask("inside_area", "Area inside"), area_text(kept.and_then(|form| form.inside_area)), parse::area);
-        let outside = draft.optional(ask("outside_area", "Area outside, as far as it is glazed"), area_text(kept.and_then(|form| form.outside_area)), parse::area);
+        let inside = draft.optional(ask("inside_area", "Area inside"), area_text(kept.and_then(|form| form.inside_area_mm2)), parse::area);
+        let outside = draft.optional(ask("outside_area", "Area outside, as far as it is glazed"), area_text(kept.and_then(|form| form.outside_area_mm2)), parse::area);
         let capacity = draft.optional(Ask::new("capacity", "Capacity, if known").hint(style.volume.symbol()), capacity_kept, parse::volume);
         (capacity, inside, outside)
     } else {
@@ -72,15 +72,16 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     }
     let Some(name) = name else { return Ok(None) };
     let sentence = format!("{name} is kept.");
-    let form = entity::Form {
+    let form = move |id| entity::Form {
+        id,
         name,
         class,
-        capacity: capacity.map(Millilitres::microlitres),
-        inside_area: inside.map(SquareCentimetres::square_millimetres),
-        outside_area: outside.map(SquareCentimetres::square_millimetres),
+        capacity_ul: capacity.map(Millilitres::microlitres),
+        inside_area_mm2: inside.map(SquareCentimetres::square_millimetres),
+        outside_area_mm2: outside.map(SquareCentimetres::square_millimetres),
         gone: false,
     };
-    Ok(Some(Keeping::one(desk.id, form, sentence)))
+    Ok(Some(Keeping::one(desk.id, sentence, form)))
 }
 
 fn shape_item(class: ShapeClass) -> Item {

@@ -6,10 +6,11 @@ use crate::coat::Sensitivity;
 use crate::glaze::{SgReading, solids_fraction};
 use crate::store::entity;
 use crate::studio::Result;
+use crate::studio::facts::check;
 use crate::units::{Laydown, PowderDensity, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let current: Option<entity::Glaze> = desk.current("glaze")?;
+    let current: Option<entity::Glaze> = desk.current()?;
     let kept = current.as_ref();
     let style = draft.style;
     draft.title = kept.map_or("New glaze", |_| "Glaze").to_owned();
@@ -28,13 +29,13 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     } else {
         Some(None)
     };
-    let density_kept = kept.map_or(PowderDensity::DEFAULT.thousandths(), |glaze| glaze.powder_density);
+    let density_kept = kept.map_or(PowderDensity::DEFAULT.thousandths(), |glaze| glaze.powder_density_e3);
     let density = draft.quantity(
         Ask::new("powder_density", "Density of the dry powder").help("2.6 suits most glazes; higher with much zircon, barium or lead-free frits rich in heavy oxides."),
         Some(style.number(PowderDensity::from_thousandths(density_kept)?.value(), 2)),
         parse::powder_density,
     );
-    let laydown_kept = kept.map_or(Laydown::STARTING.milligrams_per_dm2(), |glaze| glaze.starting_laydown);
+    let laydown_kept = kept.map_or(Laydown::STARTING.milligrams_per_dm2(), |glaze| glaze.starting_laydown_mg_dm2);
     let laydown = draft.quantity(
         Ask::new("starting_laydown", "Starting laydown, dry g on 100 cm²").help("Used until a test tile or a control piece says better."),
         Some(style.number(Laydown::from_milligrams_per_dm2(laydown_kept).value(), 2)),
@@ -47,26 +48,27 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     }
     let Some(name) = name else { return Ok(None) };
     let sentence = format!("{name} is kept.");
-    let glaze = entity::Glaze {
+    let glaze = move |id| entity::Glaze {
+        id,
         name,
         sensitivity,
-        powder_density: density.thousandths(),
-        starting_laydown: laydown.milligrams_per_dm2(),
+        powder_density_e3: density.thousandths(),
+        starting_laydown_mg_dm2: laydown.milligrams_per_dm2(),
         gone: false,
     };
     if desk.id.is_some() {
-        return Ok(Some(Keeping::one(desk.id, glaze, sentence)));
+        return Ok(Some(Keeping::one(desk.id, sentence, glaze)));
     }
     let at = desk.now.unix_ms;
     Ok(Some(Keeping {
         sentence,
         write: Box::new(move |tx| {
             let (id, bucket) = (tx.new_id(), tx.new_id());
-            tx.put(id, &glaze)?;
-            tx.put(bucket, &entity::Bucket { glaze: id, name: "First bucket".to_owned(), volume: None, mixed_at: at, gone: false })?;
+            tx.put(&glaze(id))?;
+            tx.put(&entity::Bucket { id: bucket, glaze: id, name: "First bucket".to_owned(), volume_ul: None, mixed_at: at, gone: false })?;
             if let Some(sg) = sg {
-                let check = tx.new_id();
-                tx.put(check, &entity::Check::typed(bucket, at, SgReading::checked(sg)))?;
+                let check = check(tx.new_id(), bucket, at, SgReading::checked(sg), "typed");
+                tx.put(&check)?;
             }
             Ok(id)
         }),

@@ -22,8 +22,10 @@ use uuid::Uuid;
 
 use self::draft::Draft;
 use super::facts::{parse_id, style};
+use super::rows::{Keepsake, found, in_use};
 use super::{Kept, Note, Now, Result, Studio, StudioError};
-use crate::store::{Transaction, entity};
+use crate::store::entity::{self, Entity};
+use crate::store::Transaction;
 
 /// Which sheet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -157,13 +159,13 @@ struct Keeping {
 
 impl Keeping {
     /// Keeps one entity under `id`, or under a new id.
-    fn one<E: entity::Entity + 'static>(id: Option<Uuid>, entity: E, sentence: String) -> Keeping {
+    fn one<E: Entity>(id: Option<Uuid>, sentence: String, entity: impl FnOnce(Uuid) -> E + 'static) -> Keeping {
         Keeping {
             sentence,
             write: Box::new(move |tx| {
-                let id = id.unwrap_or_else(|| tx.new_id());
-                tx.put(id, &entity)?;
-                Ok(id)
+                let entity = entity(id.unwrap_or_else(|| tx.new_id()));
+                tx.put(&entity)?;
+                Ok(entity.id())
             }),
         }
     }
@@ -179,17 +181,13 @@ struct Desk<'a> {
 
 impl Desk<'_> {
     /// The entity that the sheet changes; `None` for a new one.
-    fn current<E: entity::Entity>(&self, what: &str) -> Result<Option<E>> {
-        match self.id {
-            None => Ok(None),
-            Some(id) => Ok(Some(E::load(self.conn, id)?.ok_or_else(|| StudioError::missing(what))?)),
-        }
+    fn current<E: Keepsake>(&self) -> Result<Option<E>> {
+        self.id.map(|id| found(self.conn, id)).transpose()
     }
 
     /// What the sheet is about.
-    fn subject<E: entity::Entity>(&self, what: &str) -> Result<(Uuid, E)> {
-        let id = self.subject.ok_or_else(|| StudioError::missing(what))?;
-        Ok((id, E::load(self.conn, id)?.ok_or_else(|| StudioError::missing(what))?))
+    fn subject<E: Keepsake>(&self) -> Result<E> {
+        found(self.conn, self.subject.ok_or_else(|| StudioError::missing(E::WHAT))?)
     }
 }
 
@@ -256,23 +254,20 @@ impl Studio {
         let entity = parse_id(id, "record")?;
         let stored = self.command(now, |tx| {
             let name = match kind {
-                SheetKind::Form => put_away::<entity::Form>(tx, entity, "form")?.name,
+                SheetKind::Form => put_away::<entity::Form>(tx, entity)?,
                 SheetKind::Glaze => {
-                    for (id, bucket) in entity::Bucket::all(tx.conn())? {
+                    for bucket in in_use::<entity::Bucket>(tx.conn(), None)? {
                         if bucket.glaze == entity {
-                            put_away::<entity::Bucket>(tx, id, "bucket")?;
+                            put_away::<entity::Bucket>(tx, bucket.id)?;
                         }
                     }
-                    put_away::<entity::Glaze>(tx, entity, "glaze")?.name
+                    put_away::<entity::Glaze>(tx, entity)?
                 }
-                SheetKind::Bucket => put_away::<entity::Bucket>(tx, entity, "bucket")?.name,
-                SheetKind::Vessel => put_away::<entity::Vessel>(tx, entity, "vessel")?.name,
-                SheetKind::Scale => put_away::<entity::Scale>(tx, entity, "scale")?.name,
-                SheetKind::Tile => put_away::<entity::Tile>(tx, entity, "test tile")?.name,
-                SheetKind::Control => {
-                    put_away::<entity::Control>(tx, entity, "control piece")?;
-                    "The control piece".to_owned()
-                }
+                SheetKind::Bucket => put_away::<entity::Bucket>(tx, entity)?,
+                SheetKind::Vessel => put_away::<entity::Vessel>(tx, entity)?,
+                SheetKind::Scale => put_away::<entity::Scale>(tx, entity)?,
+                SheetKind::Tile => put_away::<entity::Tile>(tx, entity)?,
+                SheetKind::Control => put_away::<entity::Control>(tx, entity)?,
                 SheetKind::Check | SheetKind::Thin | SheetKind::Preference => {
                     return Err(StudioError::refused("", "This cannot be removed."));
                 }
@@ -283,9 +278,10 @@ impl Studio {
     }
 }
 
-/// Marks an entity as gone: it leaves the lists, its records stay readable.
-fn put_away<E: entity::Removable>(tx: &mut Transaction<'_>, id: Uuid, what: &str) -> Result<E> {
-    let entity = E::load(tx.conn(), id)?.ok_or_else(|| StudioError::missing(what))?;
-    tx.put(id, &entity.clone().put_away())?;
-    Ok(entity)
+/// Puts one entity away; answers with what it is called.
+fn put_away<E: Keepsake>(tx: &mut Transaction<'_>, id: Uuid) -> Result<String> {
+    let entity: E = found(tx.conn(), id)?;
+    let called = entity.called();
+    tx.put(&entity.put_away())?;
+    Ok(called)
 }

@@ -13,7 +13,8 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         let items = items.iter().map(|(code, name)| item(code, name, "")).collect();
         draft.choice(Ask::new(key, label), Some(kept), FieldKind::Choice, items).unwrap_or_default()
     };
-    let preference = entity::Preference {
+    let preference = move |id| entity::Preference {
+        id,
         mass: choice("mass", "Weights in", &kept.mass, &[("gram", "Grams"), ("ounce", "Ounces")]),
         volume: choice(
             "volume",
@@ -26,5 +27,5 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         speak: draft.switch(Ask::new("speak", "Speak the verdict"), kept.speak),
         tick: draft.switch(Ask::new("tick", "Tick at every key"), kept.tick),
     };
-    Ok(Some(Keeping::one(Some(device(desk.conn)?.into()), preference, "Kept.".to_owned())))
+    Ok(Some(Keeping::one(Some(device(desk.conn)?.into()), "Kept.".to_owned(), preference)))
 }

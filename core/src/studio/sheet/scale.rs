@@ -8,7 +8,7 @@ use crate::studio::Result;
 use crate::units::{Grams, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let current: Option<entity::Scale> = desk.current("scale")?;
+    let current: Option<entity::Scale> = desk.current()?;
     let kept = current.as_ref();
     let style = draft.style;
     draft.title = kept.map_or("New scale", |_| "Scale").to_owned();
@@ -17,12 +17,12 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let mass_text = |mg: i64| style.mass_text(Grams::from_milligrams(mg));
     let ask = |key, label| Ask::new(key, label).hint(style.mass.symbol());
     let name = draft.text(Ask::new("name", "Name").hint("Bench scale"), kept.map(|scale| scale.name.as_str()));
-    let capacity = draft.quantity(ask("capacity", "Most it carries").help("On its plate: Max."), kept.map(|scale| mass_text(scale.capacity)), parse::mass);
-    let step = draft.quantity(ask("step", "Step it reads in").help("On its plate: d. The smallest change it shows."), kept.map(|scale| mass_text(scale.step)), parse::mass);
-    let minimum = draft.optional(ask("minimum", "Least it should weigh, if known").help("On its plate: Min."), kept.and_then(|scale| scale.minimum).map(mass_text), parse::mass);
+    let capacity = draft.quantity(ask("capacity", "Most it carries").help("On its plate: Max."), kept.map(|scale| mass_text(scale.capacity_mg)), parse::mass);
+    let step = draft.quantity(ask("step", "Step it reads in").help("On its plate: d. The smallest change it shows."), kept.map(|scale| mass_text(scale.step_mg)), parse::mass);
+    let minimum = draft.optional(ask("minimum", "Least it should weigh, if known").help("On its plate: Min."), kept.and_then(|scale| scale.minimum_mg).map(mass_text), parse::mass);
     let repeatability = draft.optional(
         ask("repeatability", "Scatter when one piece is weighed ten times, if tested").help("The standard deviation."),
-        kept.and_then(|scale| scale.repeatability).map(mass_text),
+        kept.and_then(|scale| scale.repeatability_mg).map(mass_text),
         parse::mass,
     );
     let (Some(capacity), Some(step), Some(minimum), Some(repeatability)) = (capacity, step, minimum, repeatability) else { return Ok(None) };
@@ -39,13 +39,14 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     )));
     let Some(name) = name else { return Ok(None) };
     let sentence = format!("{name} is kept.");
-    let scale = entity::Scale {
+    let scale = move |id| entity::Scale {
+        id,
         name,
-        capacity: capacity.milligrams(),
-        step: step.milligrams(),
-        minimum: minimum.map(Grams::milligrams),
-        repeatability: repeatability.map(Grams::milligrams),
+        capacity_mg: capacity.milligrams(),
+        step_mg: step.milligrams(),
+        minimum_mg: minimum.map(Grams::milligrams),
+        repeatability_mg: repeatability.map(Grams::milligrams),
         gone: false,
     };
-    Ok(Some(Keeping::one(desk.id, scale, sentence)))
+    Ok(Some(Keeping::one(desk.id, sentence, scale)))
 }

@@ -9,13 +9,13 @@ use crate::studio::{Result, StudioError};
 use crate::units::{Grams, Millilitres, PowderDensity, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let (bucket_id, bucket) = desk.subject::<entity::Bucket>("bucket")?;
-    let glaze = entity::Glaze::load(desk.conn, bucket.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
+    let bucket: entity::Bucket = desk.subject()?;
+    let glaze: entity::Glaze = found(desk.conn, bucket.glaze)?;
     let style = draft.style;
     draft.title = format!("Thin {}, {}", glaze.name, bucket.name);
     draft.keep_label = String::new();
 
-    let (reading, checked_at) = latest_sg(desk.conn, bucket_id)?;
+    let (reading, checked_at) = latest_sg(desk.conn, bucket.id)?;
     let from = draft.quantity(
         Ask::new("from", "SG now").hint("1.45"),
         checked_at.map(|_| style.specific_gravity(reading.sg)),
@@ -24,11 +24,11 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let to = draft.quantity(Ask::new("to", "SG wanted").hint("1.42"), None, parse::specific_gravity);
     let volume = draft.quantity(
         Ask::new("volume", "Glaze in the bucket").hint(style.volume.symbol()),
-        bucket.volume.map(|ul| style.volume_text(Millilitres::from_microlitres(ul))),
+        bucket.volume_ul.map(|ul| style.volume_text(Millilitres::from_microlitres(ul))),
         parse::volume,
     );
     let (Some(from), Some(to), Some(volume)) = (from, to, volume) else { return Ok(None) };
-    match thin(volume, from, to, PowderDensity::from_thousandths(glaze.powder_density)?) {
+    match thin(volume, from, to, PowderDensity::from_thousandths(glaze.powder_density_e3)?) {
         Thinning::Nothing => draft.result(Note::plain("It is there already.")),
         Thinning::AddWater(water) => {
             draft.result(Note::plain(format!("Add {} of water.", style.volume(water))));

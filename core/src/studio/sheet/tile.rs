@@ -9,7 +9,7 @@ use crate::studio::{Result, StudioError};
 use crate::units::{Grams, PowderDensity, SpecificGravity, SquareCentimetres, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let current: Option<entity::Tile> = desk.current("test tile")?;
+    let current: Option<entity::Tile> = desk.current()?;
     let kept = current.as_ref();
     let style = draft.style;
     draft.title = kept.map_or("New test tile", |_| "Test tile").to_owned();
@@ -20,12 +20,12 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let name = draft.text(Ask::new("name", "Name").hint("Tile 12"), kept.map(|tile| tile.name.as_str()));
     let area = draft.quantity(
         Ask::new("area", "Glazed area").hint(style.area.symbol()).help("Length times width of what was covered; both sides if both were."),
-        kept.map(|tile| style.area_text(SquareCentimetres::from_square_millimetres(tile.area))),
+        kept.map(|tile| style.area_text(SquareCentimetres::from_square_millimetres(tile.area_mm2))),
         parse::area,
     );
-    let wet = draft.optional(Ask::new("net", "Wet weight of the coat").hint(style.mass.symbol()), mass_text(kept.and_then(|tile| tile.net)), parse::mass);
+    let wet = draft.optional(Ask::new("net", "Wet weight of the coat").hint(style.mass.symbol()), mass_text(kept.and_then(|tile| tile.net_mg)), parse::mass);
     let sg_kept = match kept {
-        Some(tile) => tile.specific_gravity,
+        Some(tile) => tile.specific_gravity_e5,
         None => bucket_sg(desk, glaze_id)?,
     };
     let sg = draft.optional(
@@ -35,7 +35,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     );
     let dry = draft.optional(
         Ask::new("dry", "Or weight of the coat when bone dry").hint(style.mass.symbol()).help("Better than the wet weight, if you waited."),
-        mass_text(kept.and_then(|tile| tile.dry)),
+        mass_text(kept.and_then(|tile| tile.dry_mg)),
         parse::mass,
     );
     let (Some(area), Some(wet), Some(sg), Some(dry)) = (area, wet, sg, dry) else { return Ok(None) };
@@ -43,20 +43,21 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         draft.refuse("weights", "Give the dry weight, or the wet weight and the SG.");
         return Ok(None);
     }
-    let tile = entity::Tile {
+    let tile = move |id| entity::Tile {
+        id,
         glaze: glaze_id,
         name: name.clone().unwrap_or_default(),
-        area: area.square_millimetres(),
-        net: wet.map(Grams::milligrams),
-        dry: dry.map(Grams::milligrams),
-        specific_gravity: sg.map(SpecificGravity::hundred_thousandths),
+        area_mm2: area.square_millimetres(),
+        net_mg: wet.map(Grams::milligrams),
+        dry_mg: dry.map(Grams::milligrams),
+        specific_gravity_e5: sg.map(SpecificGravity::hundred_thousandths),
         at: kept.map_or(desk.now.unix_ms, |tile| tile.at),
         gone: false,
     };
-    match tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density)?) {
+    match tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density_e3)?) {
         Ok(Some(laydown)) => {
             draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
-            if let Some(warning) = crate::coat::tile::thinner_than_pots(laydown, crate::units::Laydown::from_milligrams_per_dm2(glaze.starting_laydown)) {
+            if let Some(warning) = crate::coat::tile::thinner_than_pots(laydown, crate::units::Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2)) {
                 draft.result(Note::attention(warning));
             }
         }
@@ -68,12 +69,12 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         Err(error) => return Err(error),
     }
     let Some(name) = name else { return Ok(None) };
-    Ok(Some(Keeping::one(desk.id, tile, format!("{name} is kept."))))
+    Ok(Some(Keeping::one(desk.id, format!("{name} is kept."), tile)))
 }
 
 /// The SG of the glaze's bucket in use, as the likely one for a tile dipped now.
 fn bucket_sg(desk: &Desk<'_>, glaze: uuid::Uuid) -> Result<Option<i64>> {
-    for (id, bucket) in entity::Bucket::all(desk.conn)? {
+    for bucket in entity::Bucket::all(desk.conn)? {
         if bucket.glaze == glaze && !bucket.gone {
             let (reading, checked) = latest_sg(desk.conn, id)?;
             if checked.is_some() {

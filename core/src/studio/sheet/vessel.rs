@@ -8,7 +8,7 @@ use crate::studio::Result;
 use crate::units::{Celsius, Grams, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    let current: Option<entity::Vessel> = desk.current("vessel")?;
+    let current: Option<entity::Vessel> = desk.current()?;
     let kept = current.as_ref();
     let style = draft.style;
     draft.title = kept.map_or("New vessel", |_| "Vessel").to_owned();
@@ -17,11 +17,11 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let mass_text = |mg: i64| style.mass_text(Grams::from_milligrams(mg));
     let ask = |key, label| Ask::new(key, label).hint(style.mass.symbol());
     let name = draft.text(Ask::new("name", "Name").hint("Jam jar"), kept.map(|vessel| vessel.name.as_str()));
-    let empty = draft.quantity(ask("empty", "Empty and dry"), kept.map(|vessel| mass_text(vessel.empty)), parse::mass);
-    let with_water = draft.quantity(ask("with_water", "Full of water").help("To the brim or to a scratched line; fill it with glaze to the same place."), kept.map(|vessel| mass_text(vessel.with_water)), parse::mass);
+    let empty = draft.quantity(ask("empty", "Empty and dry"), kept.map(|vessel| mass_text(vessel.empty_mg)), parse::mass);
+    let with_water = draft.quantity(ask("with_water", "Full of water").help("To the brim or to a scratched line; fill it with glaze to the same place."), kept.map(|vessel| mass_text(vessel.with_water_mg)), parse::mass);
     let temperature = draft.quantity(
         Ask::new("water_temperature", "Temperature of the water, °C"),
-        Some(kept.map_or_else(|| "20".to_owned(), |vessel| style.number(Celsius::from_millidegrees(vessel.water_temperature).value(), 1))),
+        Some(kept.map_or_else(|| "20".to_owned(), |vessel| style.number(Celsius::from_millidegrees(vessel.water_temperature_mc).value(), 1))),
         parse::temperature,
     );
     let (Some(empty), Some(with_water), Some(temperature)) = (empty, with_water, temperature) else { return Ok(None) };
@@ -34,12 +34,13 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     }
     let Some(name) = name else { return Ok(None) };
     let sentence = format!("{name} is kept.");
-    let vessel = entity::Vessel {
+    let vessel = move |id| entity::Vessel {
+        id,
         name,
-        empty: empty.milligrams(),
-        with_water: with_water.milligrams(),
-        water_temperature: temperature.millidegrees(),
+        empty_mg: empty.milligrams(),
+        with_water_mg: with_water.milligrams(),
+        water_temperature_mc: temperature.millidegrees(),
         gone: false,
     };
-    Ok(Some(Keeping::one(desk.id, vessel, sentence)))
+    Ok(Some(Keeping::one(desk.id, sentence, vessel)))
 }

@@ -1,0 +1,102 @@
+//! An invented studio to look around in: two glazes, three forms, a month of glazing days.
+//! It is made through the same commands as a potter's own.
+
+use crate::form::ZoneKind;
+use crate::studio::{Now, Result, SheetEntry, SheetKind, Studio, StudioError, Value, WeighEntry};
+
+const DAY_MS: i64 = 86_400_000;
+const MINUTE_MS: i64 = 60_000;
+
+/// A glazing day: how many days ago, which glaze and what its bucket's SG was, and what was glazed.
+struct Day {
+    days_ago: i64,
+    glaze: usize,
+    specific_gravity: &'static str,
+    pieces: &'static [(usize, i64)],
+}
+
+const FORMS: [(&str, &str, &str); 3] =
+    [("Small mug", "cylinder_mug", "250 ml"), ("Large mug", "rounded_mug", "450 ml"), ("Soup bowl", "deep_bowl", "700 ml")];
+
+const GLAZES: [(&str, &str, &str); 2] = [("Ash white", "medium", "1.45"), ("Iron red", "high", "1.48")];
+
+const DAYS: [Day; 8] = [
+    Day { days_ago: 29, glaze: 0, specific_gravity: "1.45", pieces: &[(0, 6), (1, 2)] },
+    Day { days_ago: 26, glaze: 1, specific_gravity: "1.48", pieces: &[(0, 4)] },
+    Day { days_ago: 21, glaze: 0, specific_gravity: "1.46", pieces: &[(1, 6)] },
+    Day { days_ago: 17, glaze: 1, specific_gravity: "1.49", pieces: &[(1, 4), (2, 2)] },
+    Day { days_ago: 12, glaze: 0, specific_gravity: "1.46", pieces: &[(2, 5)] },
+    Day { days_ago: 8, glaze: 1, specific_gravity: "1.47", pieces: &[(0, 5)] },
+    Day { days_ago: 3, glaze: 0, specific_gravity: "1.44", pieces: &[(0, 8), (2, 3)] },
+    Day { days_ago: 0, glaze: 0, specific_gravity: "1.44", pieces: &[(0, 3)] },
+];
+
+/// How the invented hand strays from the target, as fractions of it, one pour after another.
+const STRAY: [f64; 11] = [0.02, -0.05, 0.04, -0.01, 0.09, 0.0, -0.03, -0.11, 0.05, 0.01, 0.03];
+
+/// Fills an empty studio; answers with the number of coats kept.
+///
+/// # Errors
+/// Those of the commands it gives.
+pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
+    let began = now.at(now.unix_ms - 30 * DAY_MS);
+    let forms = FORMS
+        .map(|(name, class, capacity)| keep(studio, began, SheetKind::Form, "", &[("name", name), ("class", class), ("capacity", capacity)]));
+    let forms = forms.into_iter().collect::<Result<Vec<_>>>()?;
+    for (name, sensitivity, specific_gravity) in GLAZES {
+        let values = [("name", name), ("sensitivity", sensitivity), ("specific_gravity", specific_gravity)];
+        keep(studio, began, SheetKind::Glaze, "", &values)?;
+    }
+    keep(studio, began, SheetKind::Scale, "", &[("name", "Bench scale"), ("capacity", "2000 g"), ("step", "0.1 g")])?;
+    keep(studio, began, SheetKind::Vessel, "", &[("name", "Jam jar"), ("empty", "186.4 g"), ("with_water", "498.2 g")])?;
+    let buckets = buckets(studio, began)?;
+
+    let mut stray = STRAY.iter().cycle();
+    let mut kept = 0;
+    for day in &DAYS {
+        let mut at = now.at(now.unix_ms - day.days_ago * DAY_MS - 90 * MINUTE_MS);
+        let bucket = &buckets[day.glaze];
+        keep(studio, at, SheetKind::Check, bucket, &[("way", "typed"), ("typed", day.specific_gravity)])?;
+        for (form, pieces) in day.pieces {
+            for piece in 0..*pieces {
+                at = at.at(at.unix_ms + 2 * MINUTE_MS);
+                let entry = WeighEntry {
+                    form: forms[*form].clone(),
+                    bucket: bucket.clone(),
+                    zone: Some(ZoneKind::Inside),
+                    ..WeighEntry::default()
+                };
+                let aim = aim(studio, at, &entry)?;
+                let poured = aim * (1.0 + stray.next().copied().unwrap_or_default());
+                let coat = studio.keep(at, WeighEntry { net: format!("{poured:.1}"), ..entry })?;
+                // The potter takes the third piece of a form's first run as the one to compare with.
+                if piece == 2 && kept < 12 {
+                    studio.set_control(at, &coat.id, true)?;
+                }
+                kept += 1;
+            }
+        }
+    }
+    Ok(kept)
+}
+
+fn keep(studio: &Studio, at: Now, kind: SheetKind, subject: &str, values: &[(&str, &str)]) -> Result<String> {
+    let values = values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect();
+    let entry = SheetEntry { kind, id: String::new(), subject: subject.to_owned(), values };
+    Ok(studio.keep_sheet(at, &entry)?.id)
+}
+
+/// The glazes' first buckets, in the order of [`GLAZES`].
+fn buckets(studio: &Studio, at: Now) -> Result<Vec<String>> {
+    let rows = studio.buckets(at)?.buckets;
+    let bucket = |name: &str| rows.iter().find(|row| row.glaze == name).map(|row| row.id.clone());
+    GLAZES.iter().map(|(name, ..)| bucket(name).ok_or_else(|| StudioError::missing("bucket"))).collect()
+}
+
+/// The aim as the screen shows it, in grams: what the invented potter pours towards.
+fn aim(studio: &Studio, at: Now, entry: &WeighEntry) -> Result<f64> {
+    let target = studio.weigh(at, Some(entry.clone()))?.target;
+    let shown = target.map(|target| target.wet).unwrap_or_default();
+    let digits: String = shown.chars().take_while(|c| c.is_ascii_digit() || *c == '.').collect();
+    digits.parse().map_err(|_| StudioError::missing("target"))
+}
