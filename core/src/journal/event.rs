@@ -1,0 +1,224 @@
+//! The envelope of everything that is ever written down.
+
+use std::borrow::Cow;
+
+use serde::{Deserialize, Serialize};
+use serde_json::{Map, Value};
+use uuid::{Builder, NoContext, Timestamp, Uuid};
+
+use super::clock::Clock;
+
+/// The fields an event sets, by name. A field that is `null` is taken away. Numbers are scaled integers.
+pub type Body = Map<String, Value>;
+
+/// Names one event, everywhere and for ever.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct EventId(pub Uuid);
+
+/// Names the phone (strictly: the installation) that made an event.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct DeviceId(pub Uuid);
+
+/// What sort of thing an event is about: `glaze`, `coat` and so on, or `retract`.
+///
+/// A plain name, not an enum, because a newer laydown may know more kinds; their events are kept and passed on.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct Kind(Cow<'static, str>);
+
+impl Kind {
+    /// Takes back the event named in its body's [`Kind::RETRACTED`] field. Its entity is that event's entity.
+    pub const RETRACT: Kind = Kind::of("retract");
+
+    /// The field of a retraction's body that names the event taken back.
+    pub const RETRACTED: &'static str = "event";
+
+    /// A kind known when the program was built.
+    pub const fn of(name: &'static str) -> Kind {
+        Kind(Cow::Borrowed(name))
+    }
+
+    /// A kind read from a file.
+    pub fn named(name: String) -> Kind {
+        Kind(Cow::Owned(name))
+    }
+
+    /// The name as written in the journal.
+    pub fn name(&self) -> &str {
+        &self.0
+    }
+}
+
+/// One thing done, on one phone, to one entity.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Event {
+    /// Names this event.
+    pub id: EventId,
+    /// The phone that made it.
+    pub device: DeviceId,
+    /// Counts that phone's events, from 1, without gaps where it made them.
+    pub seq: i64,
+    /// When, in the order that all phones agree on.
+    pub clock: Clock,
+    /// The thing it is about.
+    pub entity: Uuid,
+    /// What sort of thing that is.
+    pub kind: Kind,
+    /// The fields it sets.
+    pub body: Body,
+}
+
+impl Event {
+    /// The place of this event in the order that every phone agrees on: clock, then device, then sequence.
+    ///
+    /// The id comes last only so that two different events that wrongly claim one place still sort one way.
+    pub fn order(&self) -> (Clock, DeviceId, i64, EventId) {
+        (self.clock, self.device, self.seq, self.id)
+    }
+
+    /// The event this one takes back, if it is a retraction that names one.
+    pub fn retracted(&self) -> Option<EventId> {
+        if self.kind != Kind::RETRACT {
+            return None;
+        }
+        self.body.get(Kind::RETRACTED)?.as_str()?.parse().ok().map(EventId)
+    }
+
+    /// The body of a retraction of `event`.
+    pub fn retraction(event: EventId) -> Body {
+        Body::from_iter([(Kind::RETRACTED.to_owned(), Value::from(event.0.to_string()))])
+    }
+}
+
+/// Where new names come from. Passed in, so that a test or the sample studio gets the same ones each time.
+pub trait Ids: Send {
+    /// A new version 7 uuid for something made at `now_ms` (unix ms).
+    fn next(&mut self, now_ms: i64) -> Uuid;
+}
+
+/// Names from the system's random source, for real studios.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct RandomIds;
+
+impl Ids for RandomIds {
+    fn next(&mut self, now_ms: i64) -> Uuid {
+        let now_ms = now_ms.max(0).unsigned_abs();
+        let nanos = u32::try_from(now_ms % 1000).unwrap_or(0) * 1_000_000;
+        Uuid::new_v7(Timestamp::from_unix(NoContext, now_ms / 1000, nanos))
+    }
+}
+
+/// The same names every time for the same seed, for tests and for the sample studio.
+#[derive(Debug, Clone)]
+pub struct SeededIds(u64);
+
+impl SeededIds {
+    /// Names that follow from `seed` alone (and the times asked for).
+    pub fn new(seed: u64) -> SeededIds {
+        SeededIds(seed)
+    }
+
+    /// Steps SplitMix64, whose one word of state is enough for names that need not be secret.
+    fn word(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mixed = (self.0 ^ (self.0 >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        let mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        mixed ^ (mixed >> 31)
+    }
+}
+
+impl Ids for SeededIds {
+    fn next(&mut self, now_ms: i64) -> Uuid {
+        let mut random = [0; 10];
+        random[..8].copy_from_slice(&self.word().to_be_bytes());
+        random[8..].copy_from_slice(&self.word().to_be_bytes()[..2]);
+        Builder::from_unix_timestamp_millis(now_ms.max(0).unsigned_abs(), &random).into_uuid()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::HashSet;
+
+    use serde_json::json;
+
+    use super::*;
+
+    const NOW: i64 = 1_790_000_000_000;
+
+    fn millis(id: Uuid) -> u64 {
+        let (seconds, nanos) = id.get_timestamp().unwrap().to_unix();
+        seconds * 1000 + u64::from(nanos / 1_000_000)
+    }
+
+    #[test]
+    fn ids_are_version_7_carry_their_time_and_differ() {
+        for mut ids in [Box::new(RandomIds) as Box<dyn Ids>, Box::new(SeededIds::new(7))] {
+            let made: HashSet<Uuid> = (0..1000).map(|_| ids.next(NOW + 123)).collect();
+            assert_eq!(made.len(), 1000);
+            assert!(made.iter().all(|id| id.get_version_num() == 7 && millis(*id) == 1_790_000_000_123));
+        }
+    }
+
+    #[test]
+    fn seeded_ids_repeat() {
+        let run = |seed| {
+            let mut ids = SeededIds::new(seed);
+            [ids.next(NOW), ids.next(NOW + 1)]
+        };
+        assert_eq!(run(1), run(1));
+        assert_ne!(run(1), run(2));
+    }
+
+    #[test]
+    fn a_phone_set_before_1970_still_gets_ids() {
+        assert_eq!(millis(RandomIds.next(-5)), 0);
+        assert_eq!(millis(SeededIds::new(1).next(i64::MIN)), 0);
+    }
+
+    #[test]
+    fn the_written_form_stays() {
+        let mut ids = SeededIds::new(3);
+        let event = Event {
+            id: EventId(ids.next(NOW)),
+            device: DeviceId(ids.next(NOW)),
+            seq: 4,
+            clock: Clock::ZERO.tick(NOW),
+            entity: ids.next(NOW),
+            kind: Kind::of("glaze"),
+            body: json!({"name": "Rain", "starting_laydown_mg_dm2": 5500}).as_object().unwrap().clone(),
+        };
+        let written = serde_json::to_value(&event).unwrap();
+        assert_eq!(
+            written,
+            json!({
+                "id": event.id.0.to_string(), "device": event.device.0.to_string(), "seq": 4,
+                "clock": NOW << 16, "entity": event.entity.to_string(), "kind": "glaze",
+                "body": {"name": "Rain", "starting_laydown_mg_dm2": 5500},
+            })
+        );
+        assert_eq!(serde_json::from_value::<Event>(written).unwrap(), event);
+    }
+
+    #[test]
+    fn only_a_retraction_retracts() {
+        let target = EventId(SeededIds::new(9).next(NOW));
+        let mut event = Event {
+            id: EventId(Uuid::nil()),
+            device: DeviceId(Uuid::nil()),
+            seq: 1,
+            clock: Clock::ZERO,
+            entity: Uuid::nil(),
+            kind: Kind::RETRACT,
+            body: Event::retraction(target),
+        };
+        assert_eq!(event.retracted(), Some(target));
+        event.kind = Kind::of("glaze");
+        assert_eq!(event.retracted(), None);
+        event.kind = Kind::RETRACT;
+        event.body = json!({"event": "no id"}).as_object().unwrap().clone();
+        assert_eq!(event.retracted(), None);
+    }
+}

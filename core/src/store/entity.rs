@@ -1,0 +1,373 @@
+//! The things of the studio, one struct per kind: its fields in the journal, its row in the fold, its reading back.
+//!
+//! One definition here is the struct, the JSON body and the columns; the table itself is in `schema/`. All quantities
+//! are scaled integers so that no phone rounds them otherwise: the unit ends the name, as the schema explains.
+
+use rusqlite::{Connection, OptionalExtension, Row, ToSql};
+use serde::de::DeserializeOwned;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+use uuid::Uuid;
+
+use super::error::StoreError;
+use crate::journal::{Body, Kind, State};
+
+/// A kind of thing in the studio that has a table of its own.
+pub trait Entity: Sized + Serialize + DeserializeOwned {
+    /// Its kind in the journal, which is also the name of its table.
+    const KIND: Kind;
+    /// Its fields, which are also its columns beside `id`.
+    const FIELDS: &'static [&'static str];
+    /// Writes its row, given the id and the fields in order.
+    const UPSERT: &'static str;
+    /// Reads one row by id.
+    const SELECT_ONE: &'static str;
+    /// Reads all rows in the order of their ids.
+    const SELECT_ALL: &'static str;
+    /// Removes one row by id.
+    const DELETE: &'static str;
+
+    /// Names this one.
+    fn id(&self) -> Uuid;
+    /// Sets the name.
+    fn set_id(&mut self, id: Uuid);
+    /// The row: id, then the fields in order.
+    fn row(&self) -> Vec<&dyn ToSql>;
+    /// Reads a row that has all columns of the table.
+    fn from_row(row: &Row<'_>) -> rusqlite::Result<Self>;
+
+    /// The one named `id`, or `None` where there is none (or not all of it has arrived).
+    fn load(conn: &Connection, id: Uuid) -> Result<Option<Self>, StoreError> {
+        Ok(conn.prepare_cached(Self::SELECT_ONE)?.query_row([id], Self::from_row).optional()?)
+    }
+
+    /// All of them, oldest first.
+    fn all(conn: &Connection) -> Result<Vec<Self>, StoreError> {
+        let mut select = conn.prepare_cached(Self::SELECT_ALL)?;
+        let rows = select.query_map([], Self::from_row)?.collect::<Result<_, _>>()?;
+        Ok(rows)
+    }
+
+    /// The entity that `state` makes, or `None` where fields are missing or not what they should be, as when only some
+    /// of its events have arrived.
+    fn from_state(id: Uuid, state: &State) -> Option<Self> {
+        if state.kind != Self::KIND {
+            return None;
+        }
+        let mut entity: Self = serde_json::from_value(Value::Object(state.fields.clone())).ok()?;
+        entity.set_id(id);
+        Some(entity)
+    }
+
+    /// What an event must say to turn `state` into this: the fields that differ, `null` for one to take away.
+    /// Fields that only a newer laydown knows are left alone.
+    fn difference(&self, state: Option<&State>) -> Result<Body, StoreError> {
+        let Value::Object(mut fields) =
+            serde_json::to_value(self).map_err(|error| StoreError::Fault { details: error.to_string() })?
+        else {
+            return Err(StoreError::Fault { details: format!("{} is not an object", Self::KIND.name()) });
+        };
+        let before = |name: &str| state.and_then(|state| state.fields.get(name)).unwrap_or(&Value::Null);
+        let mut body = Body::new();
+        for name in Self::FIELDS {
+            let now = fields.remove(*name).unwrap_or(Value::Null);
+            if now != *before(name) {
+                body.insert((*name).to_owned(), now);
+            }
+        }
+        Ok(body)
+    }
+}
+
+/// The fold of one kind, for code that meets kinds by name.
+pub(super) struct Table {
+    pub kind: Kind,
+    pub fields: &'static [&'static str],
+    project: fn(&Connection, Uuid, Option<&State>) -> Result<(), StoreError>,
+}
+
+impl Table {
+    const fn of<E: Entity>() -> Table {
+        Table { kind: E::KIND, fields: E::FIELDS, project: project::<E> }
+    }
+
+    /// The table for `kind`, or `None` for a kind that only a newer laydown knows.
+    pub fn named(kind: &Kind) -> Option<&'static Table> {
+        TABLES.iter().find(|table| table.kind == *kind)
+    }
+
+    /// Makes the row of `id` what `state` says: written, or removed where `state` makes no whole entity.
+    pub fn project(&self, conn: &Connection, id: Uuid, state: Option<&State>) -> Result<(), StoreError> {
+        (self.project)(conn, id, state)
+    }
+}
+
+fn project<E: Entity>(conn: &Connection, id: Uuid, state: Option<&State>) -> Result<(), StoreError> {
+    match state.and_then(|state| E::from_state(id, state)) {
+        Some(entity) => conn.prepare_cached(E::UPSERT)?.execute(entity.row().as_slice())?,
+        None => conn.prepare_cached(E::DELETE)?.execute([id])?,
+    };
+    Ok(())
+}
+
+macro_rules! entities {
+    ($($(#[$meta:meta])* $name:ident $kind:literal { $($(#[$field_meta:meta])* $field:ident: $type:ty,)* })*) => {
+        $(
+            $(#[$meta])*
+            #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+            pub struct $name {
+                /// Names this one; the entity of its events, so not among their fields.
+                #[serde(skip)]
+                pub id: Uuid,
+                $($(#[$field_meta])* pub $field: $type,)*
+            }
+
+            impl Entity for $name {
+                const KIND: Kind = Kind::of($kind);
+                const FIELDS: &'static [&'static str] = &[$(stringify!($field)),*];
+                const UPSERT: &'static str = concat!(
+                    "INSERT OR REPLACE INTO \"", $kind, "\" (id", $(", ", stringify!($field),)*
+                    ") VALUES (:id", $(", :", stringify!($field),)* ")"
+                );
+                const SELECT_ONE: &'static str = concat!("SELECT * FROM \"", $kind, "\" WHERE id = ?1");
+                const SELECT_ALL: &'static str = concat!("SELECT * FROM \"", $kind, "\" ORDER BY id");
+                const DELETE: &'static str = concat!("DELETE FROM \"", $kind, "\" WHERE id = ?1");
+
+                fn id(&self) -> Uuid {
+                    self.id
+                }
+
+                fn set_id(&mut self, id: Uuid) {
+                    self.id = id;
+                }
+
+                fn row(&self) -> Vec<&dyn ToSql> {
+                    vec![&self.id, $(&self.$field,)*]
+                }
+
+                fn from_row(row: &Row<'_>) -> rusqlite::Result<Self> {
+                    Ok($name { id: row.get("id")?, $($field: row.get(stringify!($field))?,)* })
+                }
+            }
+        )*
+
+        /// Every kind that has a table.
+        pub(super) static TABLES: &[Table] = &[$(Table::of::<$name>()),*];
+    };
+}
+
+entities! {
+    /// A glaze recipe as the studio uses it.
+    Glaze "glaze" {
+        /// What the potter calls it.
+        name: String,
+        /// How much a few percent of thickness matter: code `low`, `medium` or `high`.
+        sensitivity: String,
+        /// Density of the dry powder relative to water, thousandths.
+        powder_density_e3: i64,
+        /// Laydown to aim at until the studio knows better, mg per dm2.
+        starting_laydown_mg_dm2: i64,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// One mixed lot of a glaze.
+    Bucket "bucket" {
+        /// The glaze in it.
+        glaze: Uuid,
+        /// What the potter calls it.
+        name: String,
+        /// How much there is, microlitres.
+        volume_ul: Option<i64>,
+        /// When it was mixed, unix ms.
+        mixed_at: i64,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// A check of a bucket's specific gravity.
+    Check "check" {
+        /// The bucket checked.
+        bucket: Uuid,
+        /// When, unix ms.
+        at: i64,
+        /// Specific gravity found, hundred-thousandths.
+        specific_gravity_e5: i64,
+        /// Its standard uncertainty, hundred-thousandths.
+        standard_uncertainty_e5: i64,
+        /// How it was found: code `vessel`, `volume`, `hydrometer` or `typed`.
+        how: String,
+        /// The vessel used, if one was.
+        vessel: Option<Uuid>,
+        /// Weight of the vessel full of glaze, mg.
+        full_mg: Option<i64>,
+        /// Temperature of the glaze, thousandths of a degree Celsius.
+        temperature_mc: Option<i64>,
+        /// Time through the flow cup, ms.
+        flow_ms: Option<i64>,
+        /// What the potter noted.
+        note: Option<String>,
+    }
+
+    /// A vessel for measuring specific gravity: weighed empty and filled with water to its mark.
+    Vessel "vessel" {
+        /// What the potter calls it.
+        name: String,
+        /// Weight empty, mg.
+        empty_mg: i64,
+        /// Weight filled with water, mg.
+        with_water_mg: i64,
+        /// Temperature of that water, thousandths of a degree Celsius.
+        water_temperature_mc: i64,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// A shape at a size, made again and again.
+    Form "form" {
+        /// What the potter calls it.
+        name: String,
+        /// Code of its shape class.
+        class: String,
+        /// What it holds, microlitres.
+        capacity_ul: Option<i64>,
+        /// Glazed area inside, mm2.
+        inside_area_mm2: Option<i64>,
+        /// Glazed area outside, mm2.
+        outside_area_mm2: Option<i64>,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// A scale of the studio.
+    Scale "scale" {
+        /// What the potter calls it.
+        name: String,
+        /// The most it can weigh, mg.
+        capacity_mg: i64,
+        /// The step of its display, mg.
+        step_mg: i64,
+        /// The least its maker lets it weigh, mg.
+        minimum_mg: Option<i64>,
+        /// Standard deviation of repeated weighings, mg, where tested.
+        repeatability_mg: Option<i64>,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// One application of glaze to one zone of one piece, as weighed and judged.
+    Coat "coat" {
+        /// The piece; the coats of one piece share it.
+        piece: Uuid,
+        /// The form of the piece.
+        form: Uuid,
+        /// The bucket the glaze came from.
+        bucket: Uuid,
+        /// The glaze in that bucket then.
+        glaze: Uuid,
+        /// Code of the zone coated.
+        zone: String,
+        /// The scale used.
+        scale: Uuid,
+        /// When it was weighed, unix ms.
+        at: i64,
+        /// Weight before, mg, where two weights were read.
+        bare_mg: Option<i64>,
+        /// Weight after, mg, where two weights were read.
+        glazed_mg: Option<i64>,
+        /// Wet weight of the coat, mg.
+        net_mg: i64,
+        /// Specific gravity of the glaze then, hundred-thousandths.
+        specific_gravity_e5: i64,
+        /// Its standard uncertainty, hundred-thousandths.
+        sg_uncertainty_e5: i64,
+        /// Density of the dry powder relative to water, thousandths.
+        powder_density_e3: i64,
+        /// Area coated, mm2.
+        area_mm2: i64,
+        /// Wet weight aimed at, mg.
+        aim_mg: i64,
+        /// Least wet weight within tolerance, mg.
+        low_mg: i64,
+        /// Most wet weight within tolerance, mg.
+        high_mg: i64,
+        /// Code of what the aim rested on.
+        source: String,
+        /// Code of the verdict.
+        verdict: String,
+        /// Laydown reached, mg per dm2.
+        laydown_mg_dm2: i64,
+        /// Whether this is a control piece, to compare others with.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        control: bool,
+        /// What the potter noted.
+        note: Option<String>,
+    }
+
+    /// A control piece not weighed here: an amount the potter knows is right.
+    Control "control" {
+        /// The form it is right on.
+        form: Uuid,
+        /// The glaze.
+        glaze: Uuid,
+        /// Code of the zone.
+        zone: String,
+        /// Wet weight that is right, mg.
+        net_mg: i64,
+        /// Specific gravity at which it is right, hundred-thousandths.
+        specific_gravity_e5: i64,
+        /// Its standard uncertainty, hundred-thousandths.
+        sg_uncertainty_e5: i64,
+        /// Density of the dry powder relative to water, thousandths.
+        powder_density_e3: i64,
+        /// Area coated, mm2.
+        area_mm2: i64,
+        /// When it was told, unix ms.
+        at: i64,
+        /// No longer compared with.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// A test tile whose coat came out right.
+    Tile "tile" {
+        /// The glaze on it.
+        glaze: Uuid,
+        /// What the potter calls it.
+        name: String,
+        /// Area coated, mm2.
+        area_mm2: i64,
+        /// Wet weight of the coat, mg.
+        net_mg: Option<i64>,
+        /// Dry weight of the coat, mg.
+        dry_mg: Option<i64>,
+        /// Specific gravity of the glaze then, hundred-thousandths.
+        specific_gravity_e5: Option<i64>,
+        /// When it was coated, unix ms.
+        at: i64,
+        /// No longer compared with.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// What one device prefers; its id is the device's.
+    Preference "preference" {
+        /// Code of the unit of mass.
+        mass: String,
+        /// Code of the unit of volume.
+        volume: String,
+        /// Code of the unit of area.
+        area: String,
+        /// Code of the decimal mark.
+        decimal: String,
+        /// Speak the verdict.
+        speak: bool,
+        /// Tick in the hand.
+        tick: bool,
+    }
+}

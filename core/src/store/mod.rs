@@ -1,0 +1,143 @@
+//! The studio's file: the journal and the tables folded from it, in SQLite.
+//!
+//! The only way to write is [`Store::transact`]; the only way to read is [`Store::read`]. Durable: when a command
+//! comes back, what it kept survives a pulled battery. One connection writes and one reads, so a screen never waits
+//! for a write to reach the storage.
+
+pub mod entity;
+mod error;
+mod open;
+pub mod query;
+mod schema;
+mod transaction;
+
+use std::fmt::Write as _;
+use std::path::Path;
+
+use parking_lot::Mutex;
+use rusqlite::{Connection, TransactionBehavior};
+
+use crate::journal::{DeviceId, Ids};
+
+pub use entity::Entity;
+pub use error::StoreError;
+pub use transaction::{Changes, Transaction, Undo, chosen, devices, events_after, events_of};
+
+/// An open studio.
+pub struct Store {
+    writer: Mutex<Writer>,
+    reader: Mutex<Connection>,
+    device: DeviceId,
+}
+
+struct Writer {
+    conn: Connection,
+    ids: Box<dyn Ids>,
+}
+
+/// What a command gave back, what it changed, and how to take it back.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Kept<T> {
+    /// What the command itself gave back.
+    pub value: T,
+    /// What changed in the studio.
+    pub changes: Changes,
+    /// For [`Store::undo`].
+    pub undo: Undo,
+}
+
+impl Store {
+    /// Opens the studio in the file at `path`, making a new one where there is none. `now_ms` (unix ms) and `ids` name
+    /// this device in a new file; `ids` goes on to name what is made later.
+    ///
+    /// A file that is something else, newer, damaged or not ours to write is refused and left as it was.
+    pub fn open(path: impl AsRef<Path>, now_ms: i64, ids: impl Ids + 'static) -> Result<Store, StoreError> {
+        let mut ids: Box<dyn Ids> = Box::new(ids);
+        let conn = open::writer(path.as_ref())?;
+        let device = match transaction::own_device(&conn)? {
+            Some(device) => device.id,
+            None => {
+                let tx = rusqlite::Transaction::new_unchecked(&conn, TransactionBehavior::Immediate)?;
+                let device = transaction::name_own_device(&tx, DeviceId(ids.next(now_ms)))?;
+                tx.commit()?;
+                device
+            }
+        };
+        let reader = open::reader(path.as_ref())?;
+        Ok(Store { writer: Mutex::new(Writer { conn, ids }), reader: Mutex::new(reader), device })
+    }
+
+    /// This device.
+    pub fn device(&self) -> DeviceId {
+        self.device
+    }
+
+    /// Reads the studio as it stands at one moment: a write that comes between two queries of `look` is not seen.
+    pub fn read<T, E: From<StoreError>>(&self, look: impl FnOnce(&Connection) -> Result<T, E>) -> Result<T, E> {
+        let conn = self.reader.lock();
+        let snapshot = conn.unchecked_transaction().map_err(StoreError::from)?;
+        look(&snapshot)
+    }
+
+    /// Runs one command, given at `now_ms` (unix ms): all that `work` writes is kept durably, or, where it fails,
+    /// none of it.
+    pub fn transact<T, E: From<StoreError>>(
+        &self,
+        now_ms: i64,
+        work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
+    ) -> Result<Kept<T>, E> {
+        let mut writer = self.writer.lock();
+        let Writer { conn, ids } = &mut *writer;
+        let tx =
+            rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate).map_err(StoreError::from)?;
+        let mut transaction = Transaction::begin(&tx, ids.as_mut(), now_ms)?;
+        let value = work(&mut transaction)?;
+        let (changes, undo) = transaction.finish();
+        tx.commit().map_err(StoreError::from)?;
+        Ok(Kept { value, changes, undo })
+    }
+
+    /// Takes back a command. What comes back undoes the undoing, which does the command again.
+    pub fn undo(&self, now_ms: i64, undo: Undo) -> Result<Kept<()>, StoreError> {
+        self.transact(now_ms, |tx| tx.undo(undo))
+    }
+
+    /// Makes every table again from the journal. Changes nothing, unless a table was tampered with.
+    pub fn rebuild(&self) -> Result<(), StoreError> {
+        let writer = self.writer.lock();
+        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
+        transaction::rebuild(&tx)?;
+        Ok(tx.commit()?)
+    }
+
+    /// Every row of every folded table as text, in one order: equal for equal studios.
+    pub fn dump(&self) -> Result<String, StoreError> {
+        self.read(|conn| {
+            let mut text = String::new();
+            for table in entity::TABLES {
+                let columns: Vec<String> =
+                    table.fields.iter().map(|field| format!("'{field}=' || quote(\"{field}\")")).collect();
+                let sql = format!(
+                    "SELECT '{kind} ' || hex(id) || ' ' || {row} FROM \"{kind}\" ORDER BY id",
+                    kind = table.kind.name(),
+                    row = columns.join(" || ' ' || ")
+                );
+                let mut select = conn.prepare(&sql)?;
+                let mut rows = select.query([])?;
+                while let Some(row) = rows.next()? {
+                    let line: String = row.get(0)?;
+                    writeln!(text, "{line}").map_err(|error| StoreError::Fault { details: error.to_string() })?;
+                }
+            }
+            Ok(text)
+        })
+    }
+
+    /// Reads the whole file and says whether every page of it is sound. Takes seconds on a large studio.
+    pub fn check(&self) -> Result<(), StoreError> {
+        self.read(|conn| {
+            let found: String = conn.query_row("PRAGMA integrity_check(1)", [], |row| row.get(0))?;
+            if found == "ok" { Ok(()) } else { Err(StoreError::Damaged { details: found }) }
+        })
+    }
+}

@@ -1,0 +1,101 @@
+//! Opening a studio's file: what it is, is found out before anything is written to it.
+
+use std::fs::{self, File};
+use std::io::{ErrorKind, Read};
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+use rusqlite::config::DbConfig;
+use rusqlite::{Connection, OpenFlags};
+
+use super::error::StoreError;
+use super::schema::{self, APPLICATION_ID, STEPS};
+
+/// How long a command waits for another process to finish with the file.
+const PATIENCE: Duration = Duration::from_secs(2);
+
+/// Room for every statement of the store and of the screens, so that none is parsed twice.
+const STATEMENTS: usize = 128;
+
+/// The first bytes of every SQLite file, and where in its header the application id lies.
+/// Source: SQLite, "Database File Format", section 1.3, https://www.sqlite.org/fileformat2.html (from memory).
+const MAGIC: &[u8; 16] = b"SQLite format 3\0";
+const HEADER: usize = 100;
+const APPLICATION_ID_AT: std::ops::Range<usize> = 68..72;
+
+/// Opens the file for writing, making it where there is none, and brings it up to the newest schema.
+pub(super) fn writer(path: &Path) -> Result<Connection, StoreError> {
+    refuse_what_is_not_ours(path)?;
+    let conn = connect(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE)?;
+    // Until its version is known even the tidying that SQLite does on closing would be too much.
+    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
+    let found = schema::version(&conn)?;
+    let known = schema::known(STEPS);
+    if found > known {
+        return Err(StoreError::Newer { found, known });
+    }
+    if conn.is_readonly("main")? {
+        return Err(StoreError::NotAllowed);
+    }
+    // Full also in the climb, which runs before the file is in WAL mode: so the file carries our mark from its first
+    // commit on, and is never without it, even if the phone dies here.
+    conn.pragma_update(None, "synchronous", "FULL")?;
+    schema::climb(&conn, STEPS)?;
+    let mode: String = conn.pragma_update_and_check(None, "journal_mode", "WAL", |row| row.get(0))?;
+    if mode != "wal" {
+        return Err(StoreError::Fault { details: format!("journal mode is {mode}") });
+    }
+    conn.pragma_update(None, "foreign_keys", false)?;
+    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
+    Ok(conn)
+}
+
+/// Opens the file a second time, for reading beside the writer.
+pub(super) fn reader(path: &Path) -> Result<Connection, StoreError> {
+    let conn = connect(path, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
+    conn.pragma_update(None, "query_only", true)?;
+    Ok(conn)
+}
+
+fn connect(path: &Path, flags: OpenFlags) -> Result<Connection, StoreError> {
+    let conn = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
+    conn.busy_timeout(PATIENCE)?;
+    conn.set_prepared_statement_cache_capacity(STATEMENTS);
+    // A phone has no folder for temporary files that SQLite knows of.
+    conn.pragma_update(None, "temp_store", "MEMORY")?;
+    Ok(conn)
+}
+
+/// Looks at the file without SQLite, which would take some strangers for its own and write to them.
+fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    if !fs::metadata(folder)?.is_dir() {
+        return Err(StoreError::NoFolder);
+    }
+    let mut header = Vec::with_capacity(HEADER);
+    match File::open(path) {
+        Err(error) if error.kind() == ErrorKind::NotFound => return Ok(()),
+        Err(error) => return Err(error.into()),
+        Ok(file) if !file.metadata()?.is_file() => return Err(StoreError::NotAStudio),
+        Ok(file) => file.take(HEADER as u64).read_to_end(&mut header)?,
+    };
+    // A file that was being made when the phone died: SQLite finishes or takes back what its rollback journal holds.
+    let being_made = beside(path, "-journal").exists();
+    if header.is_empty() || being_made {
+        return Ok(());
+    }
+    if !header.starts_with(MAGIC) {
+        return Err(StoreError::NotAStudio);
+    }
+    match header.get(APPLICATION_ID_AT) {
+        None => Err(StoreError::Damaged { details: "the file ends within its header".to_owned() }),
+        Some(mark) if mark == &APPLICATION_ID.to_be_bytes()[4..] => Ok(()),
+        Some(_) => Err(StoreError::NotAStudio),
+    }
+}
+
+fn beside(path: &Path, suffix: &str) -> PathBuf {
+    let mut name = path.as_os_str().to_owned();
+    name.push(suffix);
+    PathBuf::from(name)
+}

@@ -1,0 +1,158 @@
+-- The journal. It only grows; every other table below it can be made again from it.
+
+CREATE TABLE device (
+    number INTEGER PRIMARY KEY,         -- short name of the device within this file
+    id     BLOB NOT NULL UNIQUE,        -- uuid, 16 bytes
+    own    INTEGER NOT NULL DEFAULT 0   -- 1: the device this file is on
+) STRICT;
+CREATE UNIQUE INDEX device_own ON device (own) WHERE own = 1;
+
+CREATE TABLE event (
+    place  INTEGER PRIMARY KEY,         -- device number * 2^40 + seq: one event per device and seq, with no second index
+    entity BLOB NOT NULL,               -- uuid, 16 bytes
+    clock  INTEGER NOT NULL,            -- hybrid logical clock: unix ms * 2^16 + counter
+    id     BLOB NOT NULL,               -- uuid, 16 bytes
+    kind   TEXT NOT NULL,
+    body   TEXT NOT NULL                -- JSON object
+) STRICT;
+CREATE INDEX event_entity ON event (entity);
+
+-- What is only of this phone and not journalled: the last choices, and what is half typed.
+
+CREATE TABLE chosen (
+    name  TEXT PRIMARY KEY,
+    value TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+-- The folds: one table per kind of entity, one row per entity. Units are in the names: mg, ul (microlitres), ms,
+-- mm2, mg_dm2 (mg per dm2), mc (thousandths of a degree Celsius); e3 and e5 are thousandths and hundred-thousandths.
+-- Moments (at, mixed_at) are unix ms. Ids are made in order of time, so new rows go to the end of each table.
+
+CREATE TABLE glaze (
+    id                       BLOB PRIMARY KEY,
+    name                     TEXT NOT NULL,
+    sensitivity              TEXT NOT NULL,     -- low, medium, high
+    powder_density_e3        INTEGER NOT NULL,  -- relative to water
+    starting_laydown_mg_dm2  INTEGER NOT NULL,
+    gone                     INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE bucket (
+    id         BLOB PRIMARY KEY,
+    glaze      BLOB NOT NULL,
+    name       TEXT NOT NULL,
+    volume_ul  INTEGER,
+    mixed_at   INTEGER NOT NULL,
+    gone       INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE "check" (
+    id                       BLOB PRIMARY KEY,
+    bucket                   BLOB NOT NULL,
+    at                       INTEGER NOT NULL,
+    specific_gravity_e5      INTEGER NOT NULL,
+    standard_uncertainty_e5  INTEGER NOT NULL,  -- of the specific gravity
+    how                      TEXT NOT NULL,     -- vessel, volume, hydrometer, typed
+    vessel                   BLOB,
+    full_mg                  INTEGER,           -- the vessel full of glaze
+    temperature_mc           INTEGER,
+    flow_ms                  INTEGER,           -- time through the flow cup
+    note                     TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX check_bucket ON "check" (bucket, at);
+
+CREATE TABLE vessel (
+    id                    BLOB PRIMARY KEY,
+    name                  TEXT NOT NULL,
+    empty_mg              INTEGER NOT NULL,
+    with_water_mg         INTEGER NOT NULL,
+    water_temperature_mc  INTEGER NOT NULL,
+    gone                  INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE form (
+    id                BLOB PRIMARY KEY,
+    name              TEXT NOT NULL,
+    class             TEXT NOT NULL,            -- code of the shape class
+    capacity_ul       INTEGER,
+    inside_area_mm2   INTEGER,
+    outside_area_mm2  INTEGER,
+    gone              INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE scale (
+    id                BLOB PRIMARY KEY,
+    name              TEXT NOT NULL,
+    capacity_mg       INTEGER NOT NULL,
+    step_mg           INTEGER NOT NULL,
+    minimum_mg        INTEGER,
+    repeatability_mg  INTEGER,
+    gone              INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE coat (
+    id                   BLOB PRIMARY KEY,
+    piece                BLOB NOT NULL,
+    form                 BLOB NOT NULL,
+    bucket               BLOB NOT NULL,
+    glaze                BLOB NOT NULL,
+    zone                 TEXT NOT NULL,         -- code
+    scale                BLOB NOT NULL,
+    at                   INTEGER NOT NULL,
+    bare_mg              INTEGER,
+    glazed_mg            INTEGER,
+    net_mg               INTEGER NOT NULL,      -- wet weight
+    specific_gravity_e5  INTEGER NOT NULL,
+    sg_uncertainty_e5    INTEGER NOT NULL,
+    powder_density_e3    INTEGER NOT NULL,
+    area_mm2             INTEGER NOT NULL,
+    aim_mg               INTEGER NOT NULL,
+    low_mg               INTEGER NOT NULL,
+    high_mg              INTEGER NOT NULL,
+    source               TEXT NOT NULL,         -- code: what the aim rests on
+    verdict              TEXT NOT NULL,         -- code
+    laydown_mg_dm2       INTEGER NOT NULL,
+    control              INTEGER NOT NULL,      -- 1: the pot one keeps comparing with
+    note                 TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX coat_at ON coat (at);
+CREATE INDEX coat_bucket ON coat (bucket, at);
+CREATE INDEX coat_control ON coat (glaze, zone, at) WHERE control;
+
+CREATE TABLE control (
+    id                   BLOB PRIMARY KEY,
+    form                 BLOB NOT NULL,
+    glaze                BLOB NOT NULL,
+    zone                 TEXT NOT NULL,         -- code
+    net_mg               INTEGER NOT NULL,      -- wet weight
+    specific_gravity_e5  INTEGER NOT NULL,
+    sg_uncertainty_e5    INTEGER NOT NULL,
+    powder_density_e3    INTEGER NOT NULL,
+    area_mm2             INTEGER NOT NULL,
+    at                   INTEGER NOT NULL,
+    gone                 INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX control_glaze ON control (glaze, zone, at) WHERE NOT gone;
+
+CREATE TABLE tile (
+    id                   BLOB PRIMARY KEY,
+    glaze                BLOB NOT NULL,
+    name                 TEXT NOT NULL,
+    area_mm2             INTEGER NOT NULL,
+    net_mg               INTEGER,               -- wet weight
+    dry_mg               INTEGER,               -- dry weight
+    specific_gravity_e5  INTEGER,
+    at                   INTEGER NOT NULL,
+    gone                 INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX tile_glaze ON tile (glaze, at) WHERE NOT gone;
+
+CREATE TABLE preference (
+    id       BLOB PRIMARY KEY,                  -- the device that prefers it
+    mass     TEXT NOT NULL,                     -- codes of units
+    volume   TEXT NOT NULL,
+    area     TEXT NOT NULL,
+    decimal  TEXT NOT NULL,
+    speak    INTEGER NOT NULL,
+    tick     INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;

@@ -1,0 +1,433 @@
+//! One command's worth of writing: events appended, what they touch refolded, all or nothing.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use rusqlite::{Connection, OptionalExtension, Row, Rows, params};
+use serde::{Deserialize, Serialize};
+use uuid::Uuid;
+
+use super::entity::{Entity, TABLES, Table};
+use super::error::StoreError;
+use crate::journal::{Body, Clock, DeviceId, Event, EventId, Ids, Kind, fold, standing};
+
+/// Bits of an event's place that hold its sequence number; the device's number lies above.
+const SEQ_BITS: u32 = 40;
+
+/// A query for events, in the columns that [`event_from_row`] reads.
+macro_rules! select_events {
+    ($which:literal) => {
+        concat!(
+            "SELECT e.id, d.id, e.place, e.clock, e.entity, e.kind, e.body \
+             FROM event e JOIN device d ON d.number = e.place >> 40 ",
+            $which
+        )
+    };
+}
+
+/// What a command changed, so that a screen can refresh just that.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Changes {
+    /// The entities touched, each once, in the order first touched.
+    pub entities: Vec<(Kind, Uuid)>,
+    /// The events added, in order.
+    pub events: Vec<EventId>,
+}
+
+/// What takes a command back: the run of events it made on this device. Can be kept as JSON.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Undo {
+    device: DeviceId,
+    first: i64,
+    last: i64,
+}
+
+impl Undo {
+    /// Whether the command changed nothing, so that there is nothing to take back.
+    pub fn is_empty(self) -> bool {
+        self.first > self.last
+    }
+}
+
+/// A command being written. Made by [`Store::transact`](super::Store::transact), the only way to write.
+pub struct Transaction<'a> {
+    conn: &'a Connection,
+    ids: &'a mut dyn Ids,
+    now_ms: i64,
+    device: Device,
+    first_seq: i64,
+    next_seq: i64,
+    clock: Clock,
+    changes: Changes,
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Device {
+    number: i64,
+    pub(super) id: DeviceId,
+}
+
+impl<'a> Transaction<'a> {
+    /// Reads where the journal stands. The write lock must be held already, so that no other process can take the same
+    /// sequence numbers.
+    pub(super) fn begin(conn: &'a Connection, ids: &'a mut dyn Ids, now_ms: i64) -> Result<Self, StoreError> {
+        let device = own_device(conn)?
+            .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })?;
+        let next_seq = last_seq(conn, device.number)? + 1;
+        let clock = last_clock(conn)?;
+        Ok(Transaction { conn, ids, now_ms, device, first_seq: next_seq, next_seq, clock, changes: Changes::default() })
+    }
+
+    /// What was changed and how to take it back.
+    pub(super) fn finish(self) -> (Changes, Undo) {
+        let undo = Undo { device: self.device.id, first: self.first_seq, last: self.next_seq - 1 };
+        (self.changes, undo)
+    }
+
+    /// For reading; sees what this command has written so far.
+    pub fn conn(&self) -> &Connection {
+        self.conn
+    }
+
+    /// When this command was given, unix ms.
+    pub fn now_ms(&self) -> i64 {
+        self.now_ms
+    }
+
+    /// This device.
+    pub fn device(&self) -> DeviceId {
+        self.device.id
+    }
+
+    /// A name for something new.
+    pub fn new_id(&mut self) -> Uuid {
+        self.ids.next(self.now_ms)
+    }
+
+    /// Keeps `entity` as given. The event says only what differs from what is known, so that two phones that change
+    /// different fields both get their way; where nothing differs there is no event and `None` comes back.
+    pub fn put<E: Entity>(&mut self, entity: &E) -> Result<Option<EventId>, StoreError> {
+        let id = entity.id();
+        let mut events = events_of(self.conn, id)?;
+        of_one_kind(&E::KIND, &events)?;
+        let state = fold(&events);
+        let body = entity.difference(state.as_ref())?;
+        if state.is_some() && body.is_empty() {
+            return Ok(None);
+        }
+        let event = self.write(E::KIND, id, body)?;
+        let event_id = event.id;
+        events.push(event);
+        self.refolded(id, &events)?;
+        Ok(Some(event_id))
+    }
+
+    /// Appends an event that sets the fields in `body` and leaves the others as they are.
+    pub fn append(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<EventId, StoreError> {
+        let mut events = events_of(self.conn, entity)?;
+        of_one_kind(&kind, &events)?;
+        let event = self.write(kind, entity, body)?;
+        let id = event.id;
+        events.push(event);
+        self.refolded(entity, &events)?;
+        Ok(id)
+    }
+
+    /// Takes back one event of `entity`. Taking back a retraction does its target again.
+    ///
+    /// [`StoreError::BadEvent`] where `entity` has no such event.
+    pub fn retract(&mut self, entity: Uuid, event: EventId) -> Result<EventId, StoreError> {
+        let mut events = events_of(self.conn, entity)?;
+        if !events.iter().any(|known| known.id == event) {
+            return Err(StoreError::BadEvent { details: format!("no event {} to take back", event.0) });
+        }
+        let retraction = self.write(Kind::RETRACT, entity, Event::retraction(event))?;
+        let id = retraction.id;
+        events.push(retraction);
+        self.refolded(entity, &events)?;
+        Ok(id)
+    }
+
+    /// Takes back the events of an earlier command that still stand. To do them again, undo this.
+    ///
+    /// [`StoreError::BadEvent`] where `undo` comes from another device or names events that are not here.
+    pub fn undo(&mut self, undo: Undo) -> Result<(), StoreError> {
+        if undo.is_empty() {
+            return Ok(());
+        }
+        if undo.device != self.device.id || undo.first < 1 || undo.last >= self.next_seq {
+            return Err(StoreError::BadEvent { details: "no such command to take back".to_owned() });
+        }
+        let made = events_between(self.conn, self.device.number, undo.first, undo.last)?;
+        let mut targets: BTreeMap<Uuid, Vec<EventId>> = BTreeMap::new();
+        // Last first, so that a screen that follows the events sees them go the way they came.
+        for event in made.iter().rev() {
+            targets.entry(event.entity).or_default().push(event.id);
+        }
+        for (entity, targets) in targets {
+            let mut events = events_of(self.conn, entity)?;
+            let standing = standing(&events);
+            for target in targets.into_iter().filter(|target| standing.contains(target)) {
+                events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
+            }
+            self.refolded(entity, &events)?;
+        }
+        Ok(())
+    }
+
+    /// Takes in events made elsewhere, in any order, and returns how many were new. Those already here change nothing.
+    /// A command that takes events in does so before it writes any, so that undoing it takes back its own alone.
+    ///
+    /// [`StoreError::Forked`] where another event holds a place that one of these claims;
+    /// [`StoreError::BadEvent`] where one has a sequence number or a clock that no device can have given it.
+    pub fn ingest(&mut self, events: &[Event]) -> Result<usize, StoreError> {
+        if self.next_seq > self.first_seq {
+            return Err(StoreError::Fault { details: "events are taken in by a command of their own".to_owned() });
+        }
+        let before = self.changes.events.len();
+        let mut touched = BTreeSet::new();
+        for event in events {
+            if self.take_in(event)? {
+                touched.insert(event.entity);
+            }
+        }
+        for entity in touched {
+            self.refolded(entity, &events_of(self.conn, entity)?)?;
+        }
+        Ok(self.changes.events.len() - before)
+    }
+
+    /// Remembers `value` under `name` on this phone alone, or forgets it. Not journalled: it cannot be undone.
+    pub fn choose(&mut self, name: &str, value: Option<&str>) -> Result<(), StoreError> {
+        match value {
+            Some(value) => self
+                .conn
+                .prepare_cached("INSERT OR REPLACE INTO chosen (name, value) VALUES (?1, ?2)")?
+                .execute([name, value])?,
+            None => self.conn.prepare_cached("DELETE FROM chosen WHERE name = ?1")?.execute([name])?,
+        };
+        Ok(())
+    }
+
+    fn write(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<Event, StoreError> {
+        self.clock = self.clock.tick(self.now_ms);
+        let event = Event {
+            id: EventId(self.new_id()),
+            device: self.device.id,
+            seq: self.next_seq,
+            clock: self.clock,
+            entity,
+            kind,
+            body,
+        };
+        insert(self.conn, self.device.number, &event)?;
+        self.next_seq += 1;
+        self.changes.events.push(event.id);
+        Ok(event)
+    }
+
+    /// Adds a foreign event unless it is here already; says whether it was new.
+    fn take_in(&mut self, event: &Event) -> Result<bool, StoreError> {
+        let in_range = (1..1 << SEQ_BITS).contains(&event.seq) && Clock::from_packed(event.clock.packed()).is_some();
+        if !in_range {
+            return Err(StoreError::BadEvent { details: "its sequence number or clock is out of range".to_owned() });
+        }
+        let number = device_number(self.conn, event.device)?;
+        match events_between(self.conn, number, event.seq, event.seq)?.first() {
+            Some(known) if known == event => return Ok(false),
+            Some(_) => return Err(StoreError::Forked { device: event.device, seq: event.seq }),
+            None => insert(self.conn, number, event)?,
+        }
+        self.clock = self.clock.observe(event.clock);
+        self.changes.events.push(event.id);
+        if number == self.device.number {
+            // This phone's own, come back after an older copy of the studio was restored.
+            self.next_seq = self.next_seq.max(event.seq + 1);
+            self.first_seq = self.next_seq;
+        }
+        Ok(true)
+    }
+
+    fn refolded(&mut self, entity: Uuid, events: &[Event]) -> Result<(), StoreError> {
+        refold(self.conn, entity, events)?;
+        for event in events.iter().filter(|event| event.kind != Kind::RETRACT) {
+            let touched = (event.kind.clone(), entity);
+            if !self.changes.entities.contains(&touched) {
+                self.changes.entities.push(touched);
+            }
+        }
+        Ok(())
+    }
+}
+
+/// Makes every fold again from the journal alone.
+pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
+    for table in TABLES {
+        conn.execute(&format!("DELETE FROM \"{}\"", table.kind.name()), [])?;
+    }
+    let mut select = conn.prepare(select_events!("ORDER BY e.entity"))?;
+    let mut rows = select.query([])?;
+    let mut events: Vec<Event> = Vec::new();
+    while let Some(row) = rows.next()? {
+        let event = event_from_row(row)?;
+        if let Some(entity) = events.first().map(|first| first.entity).filter(|entity| *entity != event.entity) {
+            refold(conn, entity, &events)?;
+            events.clear();
+        }
+        events.push(event);
+    }
+    if let Some(entity) = events.first().map(|first| first.entity) {
+        refold(conn, entity, &events)?;
+    }
+    Ok(())
+}
+
+/// All events of one entity, in no particular order.
+pub fn events_of(conn: &Connection, entity: Uuid) -> Result<Vec<Event>, StoreError> {
+    let mut select = conn.prepare_cached(select_events!("WHERE e.entity = ?1"))?;
+    collect(select.query([entity])?)
+}
+
+/// The events of `device` after its `seq`, in the order it made them.
+pub fn events_after(conn: &Connection, device: DeviceId, seq: i64) -> Result<Vec<Event>, StoreError> {
+    let number: Option<i64> = conn
+        .prepare_cached("SELECT number FROM device WHERE id = ?1")?
+        .query_row([device.0], |row| row.get(0))
+        .optional()?;
+    match number {
+        Some(number) => events_between(conn, number, seq.max(0) + 1, (1 << SEQ_BITS) - 1),
+        None => Ok(Vec::new()),
+    }
+}
+
+/// Every device that has made an event here, with the sequence number of its last.
+pub fn devices(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number, id FROM device ORDER BY id")?;
+    let devices = select.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<Vec<_>, _>>()?;
+    devices.into_iter().map(|(number, id)| Ok((DeviceId(id), last_seq(conn, number)?))).collect()
+}
+
+/// What was last chosen under `name` on this phone.
+pub fn chosen(conn: &Connection, name: &str) -> Result<Option<String>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT value FROM chosen WHERE name = ?1")?;
+    Ok(select.query_row([name], |row| row.get(0)).optional()?)
+}
+
+/// This device, or `None` in a file so new that it has no name yet.
+pub(super) fn own_device(conn: &Connection) -> Result<Option<Device>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number, id FROM device WHERE own = 1")?;
+    Ok(select.query_row([], |row| Ok(Device { number: row.get(0)?, id: DeviceId(row.get(1)?) })).optional()?)
+}
+
+/// Names this device in a new file, unless another process just did; gives its name.
+pub(super) fn name_own_device(conn: &Connection, id: DeviceId) -> Result<DeviceId, StoreError> {
+    if let Some(named) = own_device(conn)? {
+        return Ok(named.id);
+    }
+    conn.execute("INSERT INTO device (id, own) VALUES (?1, 1)", [id.0])?;
+    Ok(id)
+}
+
+/// The short number of a device, given to it here if it is new.
+fn device_number(conn: &Connection, id: DeviceId) -> Result<i64, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;
+    match select.query_row([id.0], |row| row.get(0)).optional()? {
+        Some(number) => Ok(number),
+        None => {
+            conn.prepare_cached("INSERT INTO device (id) VALUES (?1)")?.execute([id.0])?;
+            Ok(conn.last_insert_rowid())
+        }
+    }
+}
+
+/// The place of the event `seq` of the device `number`.
+fn place(number: i64, seq: i64) -> i64 {
+    (number << SEQ_BITS) + seq
+}
+
+fn seq_at(place: i64) -> i64 {
+    place & ((1 << SEQ_BITS) - 1)
+}
+
+fn last_seq(conn: &Connection, number: i64) -> Result<i64, StoreError> {
+    let mut select = conn.prepare_cached("SELECT max(place) FROM event WHERE place >= ?1 AND place < ?2")?;
+    let last: Option<i64> = select.query_row([place(number, 0), place(number + 1, 0)], |row| row.get(0))?;
+    Ok(last.map_or(0, seq_at))
+}
+
+/// The latest moment in the journal. A device's clock never goes back, so its last event has its latest.
+fn last_clock(conn: &Connection) -> Result<Clock, StoreError> {
+    let mut select = conn.prepare_cached(
+        "SELECT max((SELECT clock FROM event WHERE place >= number << 40 AND place < (number + 1) << 40 \
+         ORDER BY place DESC LIMIT 1)) FROM device",
+    )?;
+    let last: Option<i64> = select.query_row([], |row| row.get(0))?;
+    last.map_or(Ok(Clock::ZERO), clock)
+}
+
+fn clock(packed: i64) -> Result<Clock, StoreError> {
+    Clock::from_packed(packed)
+        .ok_or_else(|| StoreError::Damaged { details: "an event has an impossible clock".to_owned() })
+}
+
+fn insert(conn: &Connection, number: i64, event: &Event) -> Result<(), StoreError> {
+    let body = serde_json::to_string(&event.body).map_err(|error| StoreError::Fault { details: error.to_string() })?;
+    conn.prepare_cached("INSERT INTO event (place, entity, clock, id, kind, body) VALUES (?1, ?2, ?3, ?4, ?5, ?6)")?
+        .execute(params![
+            place(number, event.seq),
+            event.entity,
+            event.clock.packed(),
+            event.id.0,
+            event.kind.name(),
+            body
+        ])?;
+    Ok(())
+}
+
+fn events_between(conn: &Connection, number: i64, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+    let mut select = conn.prepare_cached(select_events!("WHERE e.place BETWEEN ?1 AND ?2 ORDER BY e.place"))?;
+    collect(select.query([place(number, first), place(number, last)])?)
+}
+
+fn collect(mut rows: Rows<'_>) -> Result<Vec<Event>, StoreError> {
+    let mut events = Vec::new();
+    while let Some(row) = rows.next()? {
+        events.push(event_from_row(row)?);
+    }
+    Ok(events)
+}
+
+fn event_from_row(row: &Row<'_>) -> Result<Event, StoreError> {
+    let body: &str = row.get_ref(6)?.as_str().map_err(rusqlite::Error::from)?;
+    Ok(Event {
+        id: EventId(row.get(0)?),
+        device: DeviceId(row.get(1)?),
+        seq: seq_at(row.get(2)?),
+        clock: clock(row.get(3)?)?,
+        entity: row.get(4)?,
+        kind: Kind::named(row.get(5)?),
+        body: serde_json::from_str(body)
+            .map_err(|_| StoreError::Damaged { details: "an event's body is not a JSON object".to_owned() })?,
+    })
+}
+
+/// Refuses to say of an entity that it is of another kind than its events say: the fold would not hear it.
+fn of_one_kind(kind: &Kind, events: &[Event]) -> Result<(), StoreError> {
+    match events.iter().map(|event| &event.kind).find(|known| *known != kind && **known != Kind::RETRACT) {
+        None => Ok(()),
+        Some(known) => {
+            Err(StoreError::BadEvent { details: format!("a {} cannot become a {}", known.name(), kind.name()) })
+        }
+    }
+}
+
+/// Makes the rows of `entity` what its events say.
+fn refold(conn: &Connection, entity: Uuid, events: &[Event]) -> Result<(), StoreError> {
+    let state = fold(events);
+    let mut kinds: Vec<&Kind> = events.iter().map(|event| &event.kind).collect();
+    kinds.sort();
+    kinds.dedup();
+    for table in kinds.into_iter().filter_map(Table::named) {
+        table.project(conn, entity, state.as_ref())?;
+    }
+    Ok(())
+}
