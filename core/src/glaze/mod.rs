@@ -1,0 +1,3 @@
+//! The glaze as it stands in the bucket.
+
+pub mod slurry;
