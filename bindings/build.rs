@@ -7,7 +7,8 @@ use sha2::{Digest, Sha256};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let folder = Path::new(&env::var("CARGO_MANIFEST_DIR")?).join("src");
-    let mut files = fs::read_dir(&folder)?.map(|entry| Ok(entry?.path())).collect::<Result<Vec<_>, std::io::Error>>()?;
+    let mut files =
+        fs::read_dir(&folder)?.map(|entry| Ok(entry?.path())).collect::<Result<Vec<_>, std::io::Error>>()?;
     files.sort();
     let mut hash = Sha256::new();
     for file in files {

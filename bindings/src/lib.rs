@@ -48,9 +48,10 @@ pub struct Studio(studio::Studio);
 #[uniffi::export]
 impl Studio {
     /// Opens the studio kept in the file at `path`, making an empty one if there is none.
+    /// `now` only names this device in a new file.
     #[uniffi::constructor]
-    pub fn open(path: &str) -> Result<Arc<Studio>> {
-        Ok(Arc::new(Studio(studio::Studio::open(Path::new(path))?)))
+    pub fn open(path: &str, now: Now) -> Result<Arc<Studio>> {
+        Ok(Arc::new(Studio(studio::Studio::open(Path::new(path), now)?)))
     }
 
     /// The Weigh screen for `entry`, or for what was remembered if there is none.

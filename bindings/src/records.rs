@@ -1,7 +1,7 @@
 //! The view records and entries that cross the boundary, mirrored from `laydown::studio` field by field
 //! (a field that differs does not compile), so that the core itself knows nothing of the generator.
 
-pub use laydown::coat::VerdictKind;
+pub use laydown::coat::verdict::VerdictKind;
 pub use laydown::form::ZoneKind;
 pub use laydown::studio::*;
 
@@ -175,8 +175,6 @@ pub struct TargetView {
     pub sure: String,
     /// How narrow the span is and why.
     pub tolerance: String,
-    /// All of it as one paragraph, to be read or spoken.
-    pub words: String,
 }
 
 /// Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
@@ -205,10 +203,10 @@ pub struct VerdictView {
     pub act: String,
     /// Why, in a sentence.
     pub detail: String,
-    /// The dry glaze in the coat.
-    pub dry: String,
-    /// The laydown.
-    pub laydown: String,
+    /// How sure the reading is.
+    pub certainty: String,
+    /// The dry glaze in the coat and its laydown.
+    pub carries: String,
     /// What the same coat would weigh on the control piece; empty if there is none.
     pub on_control: String,
     /// The sentence to speak.
@@ -541,4 +539,3 @@ pub struct HouseView {
     /// The cautions.
     pub cautions: Vec<CautionView>,
 }
-

@@ -715,12 +715,14 @@ open class Studio: StudioProtocol, @unchecked Sendable {
     
     /**
      * Opens the studio kept in the file at `path`, making an empty one if there is none.
+     * `now` only names this device in a new file.
      */
-public static func `open`(path: String)throws  -> Studio  {
+public static func `open`(path: String, now: Now)throws  -> Studio  {
     return try  FfiConverterTypeStudio_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_bindings_fn_constructor_studio_open(
-        FfiConverterString.lower(path),uniffiCallStatus
+        FfiConverterString.lower(path),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
 }
@@ -3121,10 +3123,6 @@ public struct TargetView: Equatable, Hashable {
      * How narrow the span is and why.
      */
     public var tolerance: String
-    /**
-     * All of it as one paragraph, to be read or spoken.
-     */
-    public var words: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -3146,17 +3144,13 @@ public struct TargetView: Equatable, Hashable {
          */sure: String, 
         /**
          * How narrow the span is and why.
-         */tolerance: String, 
-        /**
-         * All of it as one paragraph, to be read or spoken.
-         */words: String) {
+         */tolerance: String) {
         self.wet = wet
         self.span = span
         self.source = source
         self.restsOn = restsOn
         self.sure = sure
         self.tolerance = tolerance
-        self.words = words
     }
 
     
@@ -3180,8 +3174,7 @@ public struct FfiConverterTypeTargetView: FfiConverterRustBuffer {
                 source: FfiConverterString.read(from: &buf), 
                 restsOn: FfiConverterString.read(from: &buf), 
                 sure: FfiConverterString.read(from: &buf), 
-                tolerance: FfiConverterString.read(from: &buf), 
-                words: FfiConverterString.read(from: &buf)
+                tolerance: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -3192,7 +3185,6 @@ public struct FfiConverterTypeTargetView: FfiConverterRustBuffer {
         FfiConverterString.write(value.restsOn, into: &buf)
         FfiConverterString.write(value.sure, into: &buf)
         FfiConverterString.write(value.tolerance, into: &buf)
-        FfiConverterString.write(value.words, into: &buf)
     }
 }
 
@@ -3302,13 +3294,13 @@ public struct VerdictView: Equatable, Hashable {
      */
     public var detail: String
     /**
-     * The dry glaze in the coat.
+     * How sure the reading is.
      */
-    public var dry: String
+    public var certainty: String
     /**
-     * The laydown.
+     * The dry glaze in the coat and its laydown.
      */
-    public var laydown: String
+    public var carries: String
     /**
      * What the same coat would weigh on the control piece; empty if there is none.
      */
@@ -3334,11 +3326,11 @@ public struct VerdictView: Equatable, Hashable {
          * Why, in a sentence.
          */detail: String, 
         /**
-         * The dry glaze in the coat.
-         */dry: String, 
+         * How sure the reading is.
+         */certainty: String, 
         /**
-         * The laydown.
-         */laydown: String, 
+         * The dry glaze in the coat and its laydown.
+         */carries: String, 
         /**
          * What the same coat would weigh on the control piece; empty if there is none.
          */onControl: String, 
@@ -3349,8 +3341,8 @@ public struct VerdictView: Equatable, Hashable {
         self.headline = headline
         self.act = act
         self.detail = detail
-        self.dry = dry
-        self.laydown = laydown
+        self.certainty = certainty
+        self.carries = carries
         self.onControl = onControl
         self.spoken = spoken
     }
@@ -3375,8 +3367,8 @@ public struct FfiConverterTypeVerdictView: FfiConverterRustBuffer {
                 headline: FfiConverterString.read(from: &buf), 
                 act: FfiConverterString.read(from: &buf), 
                 detail: FfiConverterString.read(from: &buf), 
-                dry: FfiConverterString.read(from: &buf), 
-                laydown: FfiConverterString.read(from: &buf), 
+                certainty: FfiConverterString.read(from: &buf), 
+                carries: FfiConverterString.read(from: &buf), 
                 onControl: FfiConverterString.read(from: &buf), 
                 spoken: FfiConverterString.read(from: &buf)
         )
@@ -3387,8 +3379,8 @@ public struct FfiConverterTypeVerdictView: FfiConverterRustBuffer {
         FfiConverterString.write(value.headline, into: &buf)
         FfiConverterString.write(value.act, into: &buf)
         FfiConverterString.write(value.detail, into: &buf)
-        FfiConverterString.write(value.dry, into: &buf)
-        FfiConverterString.write(value.laydown, into: &buf)
+        FfiConverterString.write(value.certainty, into: &buf)
+        FfiConverterString.write(value.carries, into: &buf)
         FfiConverterString.write(value.onControl, into: &buf)
         FfiConverterString.write(value.spoken, into: &buf)
     }
@@ -5392,7 +5384,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_weigh() != 23676) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_constructor_studio_open() != 61305) {
+    if (uniffi_laydown_bindings_checksum_constructor_studio_open() != 3676) {
         return InitializationResult.apiChecksumMismatch
     }
 

@@ -255,7 +255,7 @@ void uniffi_laydown_bindings_fn_free_studio(uint64_t handle, RustCallStatus *_No
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CONSTRUCTOR_STUDIO_OPEN
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CONSTRUCTOR_STUDIO_OPEN
-uint64_t uniffi_laydown_bindings_fn_constructor_studio_open(RustBuffer path, RustCallStatus *_Nonnull out_status
+uint64_t uniffi_laydown_bindings_fn_constructor_studio_open(RustBuffer path, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BUCKET

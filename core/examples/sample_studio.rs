@@ -17,7 +17,7 @@ fn main() -> ExitCode {
     }
     let local = chrono::Local::now();
     let now = Now { unix_ms: local.timestamp_millis(), utc_offset_s: local.offset().local_minus_utc() };
-    match Studio::open(path).and_then(|studio| laydown::sample::fill(&studio, now)) {
+    match Studio::open(path, now).and_then(|studio| laydown::sample::fill(&studio, now)) {
         Ok(coats) => {
             eprintln!("A sample studio with {coats} coats is in {}.", path.display());
             ExitCode::SUCCESS

@@ -10,12 +10,21 @@ pub struct UnknownCode {
     pub code: String,
 }
 
+/// A value of a closed list, whichever list it is.
+pub trait Coded {
+    /// The code that is stored; it never changes.
+    fn code(&self) -> &'static str;
+
+    /// The name a potter reads.
+    fn name(&self) -> &'static str;
+}
+
 /// Defines an enum with `ALL`, `code()`, `name()`, `Display` (the name) and `FromStr` (the code).
 macro_rules! coded {
     ($(#[$doc:meta])* $what:literal $name:ident { $($(#[$variant_doc:meta])* $variant:ident = $code:literal $shown:literal,)+ }) => {
         $(#[$doc])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-        pub enum $name { $($(#[$variant_doc])* $variant,)+ }
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
+        pub enum $name { $($(#[$variant_doc])* #[serde(rename = $code)] $variant,)+ }
 
         impl $name {
             /// Every value, in the order it is offered.
@@ -29,6 +38,16 @@ macro_rules! coded {
             /// The name a potter reads.
             pub const fn name(self) -> &'static str {
                 match self { $(Self::$variant => $shown,)+ }
+            }
+        }
+
+        impl $crate::coded::Coded for $name {
+            fn code(&self) -> &'static str {
+                Self::code(*self)
+            }
+
+            fn name(&self) -> &'static str {
+                Self::name(*self)
             }
         }
 

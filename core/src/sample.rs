@@ -15,8 +15,11 @@ struct Day {
     pieces: &'static [(usize, i64)],
 }
 
-const FORMS: [(&str, &str, &str); 3] =
-    [("Small mug", "cylinder_mug", "250 ml"), ("Large mug", "rounded_mug", "450 ml"), ("Soup bowl", "deep_bowl", "700 ml")];
+const FORMS: [(&str, &str, &str); 3] = [
+    ("Small mug", "cylinder_mug", "250 ml"),
+    ("Large mug", "rounded_mug", "450 ml"),
+    ("Soup bowl", "deep_bowl", "700 ml"),
+];
 
 const GLAZES: [(&str, &str, &str); 2] = [("Ash white", "medium", "1.45"), ("Iron red", "high", "1.48")];
 
@@ -40,15 +43,22 @@ const STRAY: [f64; 11] = [0.02, -0.05, 0.04, -0.01, 0.09, 0.0, -0.03, -0.11, 0.0
 /// Those of the commands it gives.
 pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
     let began = now.at(now.unix_ms - 30 * DAY_MS);
-    let forms = FORMS
-        .map(|(name, class, capacity)| keep(studio, began, SheetKind::Form, "", &[("name", name), ("class", class), ("capacity", capacity)]));
+    let forms = FORMS.map(|(name, class, capacity)| {
+        keep(studio, began, SheetKind::Form, "", &[("name", name), ("class", class), ("capacity", capacity)])
+    });
     let forms = forms.into_iter().collect::<Result<Vec<_>>>()?;
     for (name, sensitivity, specific_gravity) in GLAZES {
         let values = [("name", name), ("sensitivity", sensitivity), ("specific_gravity", specific_gravity)];
         keep(studio, began, SheetKind::Glaze, "", &values)?;
     }
     keep(studio, began, SheetKind::Scale, "", &[("name", "Bench scale"), ("capacity", "2000 g"), ("step", "0.1 g")])?;
-    keep(studio, began, SheetKind::Vessel, "", &[("name", "Jam jar"), ("empty", "186.4 g"), ("with_water", "498.2 g")])?;
+    keep(
+        studio,
+        began,
+        SheetKind::Vessel,
+        "",
+        &[("name", "Jam jar"), ("empty", "186.4 g"), ("with_water", "498.2 g")],
+    )?;
     let buckets = buckets(studio, began)?;
 
     let mut stray = STRAY.iter().cycle();

@@ -1,6 +1,6 @@
 //! The screens' calls as a shell makes them: a first day, a run of mugs, wrong input, undo, another day.
 
-use laydown::coat::VerdictKind;
+use laydown::coat::verdict::VerdictKind;
 use laydown::form::ZoneKind;
 use laydown::studio::{Now, SheetEntry, SheetKind, Studio, StudioError, Value, Way, WeighEntry};
 use tempfile::TempDir;
@@ -16,7 +16,7 @@ struct Bench {
 impl Bench {
     fn empty() -> Bench {
         let folder = TempDir::new().unwrap();
-        let studio = Studio::open(&folder.path().join("studio.laydown")).unwrap();
+        let studio = Studio::open(&folder.path().join("studio.laydown"), NOW).unwrap();
         Bench { folder, studio }
     }
 
@@ -31,7 +31,7 @@ impl Bench {
 
     fn reopen(self) -> Bench {
         drop(self.studio);
-        let studio = Studio::open(&self.folder.path().join("studio.laydown")).unwrap();
+        let studio = Studio::open(&self.folder.path().join("studio.laydown"), NOW).unwrap();
         Bench { folder: self.folder, studio }
     }
 
@@ -45,7 +45,9 @@ impl Bench {
         subject: &str,
         values: &[(&str, &str)],
     ) -> Result<laydown::studio::Kept, StudioError> {
-        self.studio.keep_sheet(NOW, &sheet(kind, subject, values))
+        // A minute after the set-up, so that the newest check is the newest.
+        let later = if kind == SheetKind::Check { NOW.at(NOW.unix_ms + 60_000) } else { NOW };
+        self.studio.keep_sheet(later, &sheet(kind, subject, values))
     }
 
     fn bucket(&self) -> String {
@@ -177,7 +179,11 @@ fn a_second_coat_belongs_to_the_same_piece_and_wants_a_new_tare() {
     let pieces: i64 = bench
         .studio
         .store()
-        .read(|conn| Ok::<_, StudioError>(conn.query_row("SELECT count(DISTINCT piece) FROM coat", [], |row| row.get(0)).unwrap()))
+        .read(|conn| {
+            Ok::<_, StudioError>(
+                conn.query_row("SELECT count(DISTINCT piece) FROM coat", [], |row| row.get(0)).unwrap(),
+            )
+        })
         .unwrap();
     assert_eq!(pieces, 1);
     assert!(bench.weigh(net("")).entry.piece.is_empty(), "the next piece is a new one");
@@ -264,8 +270,15 @@ fn a_coat_taken_back_is_gone_until_that_is_taken_back() {
 #[test]
 fn a_bucket_is_checked_from_any_vessel_and_says_when_it_has_gelled() {
     let bench = Bench::set_up();
-    bench.keep(SheetKind::Vessel, "", &[("name", "Jam jar"), ("empty", "200"), ("with_water", "499.46"), ("water_temperature", "20")]);
-    let vessel = bench.studio.house(NOW).unwrap().sections.iter().find(|s| s.sheet == SheetKind::Vessel).unwrap().rows[0].id.clone();
+    bench.keep(
+        SheetKind::Vessel,
+        "",
+        &[("name", "Jam jar"), ("empty", "200"), ("with_water", "499.46"), ("water_temperature", "20")],
+    );
+    let vessel = bench.studio.house(NOW).unwrap().sections.iter().find(|s| s.sheet == SheetKind::Vessel).unwrap().rows
+        [0]
+    .id
+    .clone();
     // 299.46 g of water at 20 °C (0.998207 g/ml, WAT-01) is 300.0 ml; 450 g of glaze in it is SG 1.5.
     let values = [("way", "vessel"), ("vessel", vessel.as_str()), ("full", "649.2"), ("flow", "12")];
     bench.keep(SheetKind::Check, &bench.bucket(), &values);

@@ -1,1 +1,79 @@
-//! One coat on one zone: what it should weigh, and what the scale says.
+//! One coat on one zone: what it should weigh, what the scale says, and what to do.
+
+pub mod scale;
+pub mod target;
+pub mod tile;
+pub mod verdict;
+
+use crate::glaze::slurry::{SgReading, SlurryError, SolidsFraction, solids_fraction};
+use crate::units::{Grams, Laydown, PowderDensity};
+
+/// More dry glaze than a bisque wall can hold, in grams per 100 cm². Common practice, no source.
+pub const MOST_LAYDOWN: Laydown = Laydown::new(25.0);
+
+/// Dry glaze per gram of the bucket, and how sure that is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Solids {
+    /// The fraction itself.
+    pub fraction: SolidsFraction,
+    /// One standard uncertainty, as a fraction of it.
+    pub relative_uncertainty: f64,
+}
+
+impl Solids {
+    /// From a specific gravity. Only the reading's uncertainty counts: an error of the powder's density is the same for
+    /// the control piece and for today's piece, and cancels.
+    ///
+    /// # Errors
+    /// When the slurry is as heavy as its powder.
+    pub fn of(reading: SgReading, powder: PowderDensity) -> Result<Self, SlurryError> {
+        let sg = reading.sg.value();
+        Ok(Self {
+            fraction: solids_fraction(reading.sg, powder)?,
+            relative_uncertainty: reading.standard_uncertainty / (sg * (sg - 1.0)),
+        })
+    }
+
+    /// Dry glaze in `wet` grams of the bucket.
+    pub fn dry(&self, wet: Grams) -> Grams {
+        wet * self.fraction.value()
+    }
+
+    /// Grams of the bucket that hold `dry` glaze.
+    pub fn wet(&self, dry: Grams) -> Grams {
+        dry / self.fraction.value()
+    }
+}
+
+/// When a reading must be taken on a piece that has had `coats_before` coats since it was last bone dry.
+pub const fn when_to_read(coats_before: usize) -> &'static str {
+    if coats_before == 0 {
+        "Read the scale as soon as the drip stops. The water leaves the coat from the first minute."
+    } else {
+        "Weigh the piece again just before this coat and use that as its tare: water of the coat before is still in the wall. \
+         Then read as soon as the drip stops."
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::SpecificGravity;
+    use approx::assert_relative_eq;
+
+    #[test]
+    fn uncertainty_of_solids_is_the_slope_of_the_formula() {
+        let fraction =
+            |sg: f64| solids_fraction(SpecificGravity::new(sg).unwrap(), PowderDensity::default()).unwrap().value();
+        let slope = (fraction(1.4501) - fraction(1.4499)) / 0.000_2;
+        let reading = SgReading { sg: SpecificGravity::USUAL, standard_uncertainty: 0.01 };
+        let solids = Solids::of(reading, PowderDensity::default()).unwrap();
+        assert_relative_eq!(solids.relative_uncertainty, 0.01 * slope / fraction(1.45), max_relative = 1e-6);
+    }
+
+    #[test]
+    fn a_second_coat_needs_its_own_tare() {
+        assert!(when_to_read(0).contains("as soon as the drip stops"));
+        assert!(when_to_read(1).contains("tare") && when_to_read(2).contains("tare"));
+    }
+}

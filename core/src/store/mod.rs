@@ -21,7 +21,7 @@ use crate::journal::{DeviceId, Ids};
 
 pub use entity::Entity;
 pub use error::StoreError;
-pub use transaction::{Changes, Transaction, Undo, chosen, devices, events_after, events_of};
+pub use transaction::{Changes, Transaction, Undo, chosen, devices, events_after, events_of, this_device};
 
 /// An open studio.
 pub struct Store {

@@ -25,6 +25,13 @@ pub fn coats_between(conn: &Connection, from_ms: i64, until_ms: i64) -> Result<u
     Ok(select.query_row([from_ms, until_ms], |row| row.get(0))?)
 }
 
+/// How many coats were weighed from `from_ms` (unix ms) on, and how many of them with the verdict `verdict`.
+pub fn tally(conn: &Connection, from_ms: i64, verdict: &str) -> Result<(i64, i64), StoreError> {
+    let mut select =
+        conn.prepare_cached("SELECT count(*), count(*) FILTER (WHERE verdict = ?2) FROM coat WHERE at >= ?1")?;
+    Ok(select.query_row(params![from_ms, verdict], |row| Ok((row.get(0)?, row.get(1)?)))?)
+}
+
 /// How many coats were taken from `bucket` from `from_ms` (unix ms) on, as since its last check.
 pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Result<u32, StoreError> {
     let mut select = conn.prepare_cached("SELECT count(*) FROM coat WHERE bucket = ?1 AND at >= ?2")?;

@@ -147,6 +147,21 @@ impl<'a> Transaction<'a> {
         Ok(id)
     }
 
+    /// Takes back all of `entity`'s events that still stand: it is then as if it had never been.
+    pub fn retract_all(&mut self, entity: Uuid) -> Result<(), StoreError> {
+        let mut events = events_of(self.conn, entity)?;
+        let standing = standing(&events);
+        let targets: Vec<EventId> = events
+            .iter()
+            .filter(|event| event.kind != Kind::RETRACT && standing.contains(&event.id))
+            .map(|event| event.id)
+            .collect();
+        for target in targets {
+            events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
+        }
+        self.refolded(entity, &events)
+    }
+
     /// Takes back the events of an earlier command that still stand. To do them again, undo this.
     ///
     /// [`StoreError::BadEvent`] where `undo` comes from another device or names events that are not here.
@@ -310,6 +325,13 @@ pub fn devices(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreError> {
 pub fn chosen(conn: &Connection, name: &str) -> Result<Option<String>, StoreError> {
     let mut select = conn.prepare_cached("SELECT value FROM chosen WHERE name = ?1")?;
     Ok(select.query_row([name], |row| row.get(0)).optional()?)
+}
+
+/// This device, as the file names it.
+pub fn this_device(conn: &Connection) -> Result<DeviceId, StoreError> {
+    own_device(conn)?
+        .map(|device| device.id)
+        .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })
 }
 
 /// This device, or `None` in a file so new that it has no name yet.

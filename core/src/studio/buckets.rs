@@ -1,18 +1,19 @@
 //! The Buckets screen: each bucket with its SG, how old that is, and what has been taken from it since.
 
 use super::facts::{latest_sg, parse_id, style};
-use super::rows::{checks_of, coats_since, found, in_use};
+use super::rows::{found, in_use};
 use super::words::count;
-use super::{Note, Now, Result, Studio};
+use super::{Note, Now, Result, Studio, StudioError};
 use crate::caution::{self, Place};
-use crate::glaze::{dry_per_litre, solids_fraction};
+use crate::glaze::slurry::{dry_per_litre, solids_fraction};
 use crate::store::entity;
+use crate::store::query::{checks, coats_from_bucket};
 use crate::units::{Grams, Millilitres, PowderDensity, Seconds, SpecificGravity, Style};
 
 /// After how many days a bucket's check is called old. Common practice, no source.
 pub(super) const CHECK_IS_OLD_DAYS: i64 = 7;
 /// How many of a bucket's checks its page lists.
-const CHECKS: i64 = 20;
+const CHECKS: u32 = 20;
 
 /// One bucket in the list.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
@@ -93,7 +94,7 @@ impl Studio {
                     glaze: glaze.name,
                     name: bucket.name,
                     sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
-                    since: since(now, checked_at, coats_since(conn, bucket.id, checked_at)?),
+                    since: since(now, checked_at, coats_from_bucket(conn, bucket.id, checked_at.unwrap_or(0))?.into()),
                     attention: is_old(now, checked_at),
                 });
             }
@@ -125,7 +126,7 @@ impl Studio {
                 id: id.to_owned(),
                 glaze_id: bucket.glaze.to_string(),
                 sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
-                since: since(now, checked_at, coats_since(conn, bucket_id, checked_at)?),
+                since: since(now, checked_at, coats_from_bucket(conn, bucket_id, checked_at.unwrap_or(0))?.into()),
                 lines: match checked_at {
                     Some(_) => composition(&style, sg.sg, &glaze, &bucket)?,
                     None => Vec::new(),
@@ -155,12 +156,20 @@ fn since(now: Now, checked_at: Option<i64>, coats: i64) -> String {
     }
 }
 
-fn composition(style: &Style, sg: SpecificGravity, glaze: &entity::Glaze, bucket: &entity::Bucket) -> Result<Vec<super::Line>> {
+fn composition(
+    style: &Style,
+    sg: SpecificGravity,
+    glaze: &entity::Glaze,
+    bucket: &entity::Bucket,
+) -> Result<Vec<super::Line>> {
     let density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
     let line = |label: &str, value: String| super::Line { label: label.to_owned(), value };
     let dry = dry_per_litre(sg, density);
     let mut lines = vec![
-        line("Powder by weight", style.percent(solids_fraction(sg, density).value())),
+        line(
+            "Powder by weight",
+            style.percent(solids_fraction(sg, density).map_err(|error| StudioError::refused("", error))?.value(), 0),
+        ),
         line("Dry glaze in a litre", style.mass(dry, Grams::new(1.0))),
     ];
     if let Some(volume) = bucket.volume_ul.map(Millilitres::from_microlitres) {
@@ -171,7 +180,7 @@ fn composition(style: &Style, sg: SpecificGravity, glaze: &entity::Glaze, bucket
 
 fn check_rows(conn: &rusqlite::Connection, now: Now, style: &Style, bucket: uuid::Uuid) -> Result<Vec<CheckRow>> {
     let mut rows = Vec::new();
-    for check in checks_of(conn, bucket, CHECKS)? {
+    for check in checks(conn, bucket, CHECKS)? {
         rows.push(CheckRow {
             when: now.moment(check.at),
             sg: sg_words(style, SpecificGravity::from_hundred_thousandths(check.specific_gravity_e5)?),

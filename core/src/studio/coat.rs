@@ -5,7 +5,7 @@ use super::rows::found;
 use super::weigh::{step_of, word};
 use super::{Kept, Now, Result, Studio, StudioError};
 use crate::form::ZoneKind;
-use crate::store::entity;
+use crate::store::entity::{self, Entity};
 use crate::units::{Grams, Laydown, SpecificGravity, SquareCentimetres};
 
 /// A line of a record: what it is and what it says.
@@ -55,7 +55,10 @@ impl Studio {
                 line("Bare, glazed", format!("{}, {}", mass(bare), mass(glazed)));
             }
             line("Verdict", word(verdict_kind(&coat)?).to_owned());
-            line("Target then", format!("{}, accepted {} to {}", mass(coat.aim_mg), mass(coat.low_mg), mass(coat.high_mg)));
+            line(
+                "Target then",
+                format!("{}, accepted {} to {}", mass(coat.aim_mg), mass(coat.low_mg), mass(coat.high_mg)),
+            );
             line("Laydown", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
             line("Glaze, bucket", format!("{}, {}", glaze.name, bucket.name));
             line("SG", style.specific_gravity(SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?));
@@ -65,7 +68,8 @@ impl Studio {
                 title: format!("{}, {}", form.name, zone.name()),
                 lines,
                 control: coat.control,
-                control_label: if coat.control { "No longer a control piece" } else { "Make this a control piece" }.to_owned(),
+                control_label: if coat.control { "No longer a control piece" } else { "Make this a control piece" }
+                    .to_owned(),
             })
         })
     }
@@ -82,7 +86,7 @@ impl Studio {
             Ok(())
         })?;
         let sentence = if control { "Now a control piece: targets rest on it." } else { "No longer a control piece." };
-        Ok(Kept { id: id.to_owned(), sentence: sentence.to_owned(), undo: stored.undo.to_string(), next: Vec::new() })
+        Ok(Kept::new(id.to_owned(), sentence, stored.undo))
     }
 
     /// Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
@@ -95,9 +99,9 @@ impl Studio {
             if entity::Coat::load(tx.conn(), coat_id)?.is_none() {
                 return Err(StudioError::missing("coat"));
             }
-            tx.retract_entity(entity::Coat::KIND, coat_id)?;
+            tx.retract_all(coat_id)?;
             Ok(())
         })?;
-        Ok(Kept { id: id.to_owned(), sentence: "Coat taken back.".to_owned(), undo: stored.undo.to_string(), next: Vec::new() })
+        Ok(Kept::new(id.to_owned(), "Coat taken back.", stored.undo))
     }
 }

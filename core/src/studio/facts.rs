@@ -1,42 +1,50 @@
 //! From the rows of the store to the quantities that the pure modules reckon with.
 
+use std::str::FromStr;
+
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::rows::{checks_of, control_coats, known_controls, tiles_of};
+use super::rows::in_use;
 use super::{Result, StudioError};
-use crate::coat::{Control, Scale, Sensitivity, Solids, TileEvidence, VerdictKind};
-use crate::form::{Form, ShapeClass, ZoneKind};
-use crate::glaze::SgReading;
-use crate::store::{device, entity};
+use crate::UnknownCode;
+use crate::coat::scale::Scale;
+use crate::coat::target::{Control, Sensitivity, TileEvidence};
+use crate::coat::verdict::VerdictKind;
+use crate::coat::{Solids, tile};
+use crate::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
+use crate::glaze::slurry::SgReading;
+use crate::store::entity::{self, Entity};
+use crate::store::{query, this_device};
 use crate::units::{
-    AreaUnit, DecimalMark, Grams, Laydown, MassUnit, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres,
-    Style, VolumeUnit,
+    AreaUnit, DecimalMark, Grams, MassUnit, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style,
+    VolumeUnit,
 };
 
 /// The most control pieces a target rests on: the newest ones, so that a target follows the studio's hand.
-const MOST_CONTROLS: i64 = 24;
-/// Relative standard uncertainty of an area that was typed in or reckoned, for a control piece of another form.
-/// Common practice, no source.
-const AREA_UNCERTAINTY: f64 = 0.03;
-/// Relative standard uncertainty of a laydown taken from a test tile: edges and an open hand. Common practice, no source.
-const TILE_UNCERTAINTY: f64 = 0.10;
-
+const MOST_CONTROLS: u32 = 24;
 /// An id as the shell hands it back.
 pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {
     text.parse().map_err(|_| StudioError::missing(what))
 }
 
-/// Parses a code kept in a row; a code this version does not know came from a newer one.
-pub(super) fn code<T: std::str::FromStr>(text: &str) -> Result<T> {
-    text.parse().map_err(|_| StudioError::Newer {
-        sentence: format!("A record here uses “{text}”, which this version does not know. Update Laydown on this phone."),
-    })
+/// A code kept in a row; one that this version does not know came from a newer one.
+pub(super) fn code<T: FromStr<Err = UnknownCode>>(text: &str) -> Result<T> {
+    Ok(text.parse()?)
 }
 
 /// This device's preferences, or the defaults.
 pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
-    Ok(entity::Preference::load(conn, device(conn)?.into())?.unwrap_or_default())
+    let device = this_device(conn)?.0;
+    Ok(entity::Preference::load(conn, device)?.unwrap_or_else(|| entity::Preference {
+        id: device,
+        mass: MassUnit::Gram.code().to_owned(),
+        volume: VolumeUnit::Millilitre.code().to_owned(),
+        area: AreaUnit::SquareCentimetre.code().to_owned(),
+        decimal: DecimalMark::Point.code().to_owned(),
+        speak: true,
+        tick: true,
+    }))
 }
 
 /// The units and the decimal mark the potter wants to read.
@@ -52,16 +60,14 @@ pub(super) fn style(conn: &Connection) -> Result<Style> {
 
 /// The form's class, capacity and zones.
 pub(super) fn shape(form: &entity::Form) -> Result<Form> {
-    let class: ShapeClass = code(&form.class)?;
     let area = |mm2: Option<i64>| mm2.map(SquareCentimetres::from_square_millimetres);
-    let shape = match form.capacity_ul {
-        Some(capacity) if form.inside_area_mm2.is_none() && form.outside_area_mm2.is_none() => {
-            Form::by_capacity(class, Millilitres::from_microlitres(capacity))
-        }
-        capacity => Form::by_area(class, area(form.inside_area_mm2), area(form.outside_area_mm2))
-            .map(|shape| Form { capacity: capacity.map(Millilitres::from_microlitres), ..shape }),
-    };
-    shape.map_err(|error| StudioError::refused("form", error))
+    Form::new(
+        code(&form.class)?,
+        form.capacity_ul.map(Millilitres::from_microlitres),
+        area(form.inside_area_mm2),
+        area(form.outside_area_mm2),
+    )
+    .map_err(|error| StudioError::refused("form", error))
 }
 
 /// The scale as the verdict needs it.
@@ -77,8 +83,8 @@ pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
 
 /// The bucket's last SG and when it was read; an assumed one and `None` if it never was.
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
-    match checks_of(conn, bucket, 1)?.first() {
-        None => Ok((SgReading::ASSUMED, None)),
+    match query::latest_check(conn, bucket)? {
+        None => Ok((SgReading::unchecked(), None)),
         Some(check) => Ok((sg_reading(check.specific_gravity_e5, check.standard_uncertainty_e5)?, Some(check.at))),
     }
 }
@@ -104,10 +110,10 @@ pub(super) fn verdict_kind(coat: &entity::Coat) -> Result<VerdictKind> {
 /// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.
 pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
     let mut dated = Vec::new();
-    for coat in control_coats(conn, glaze, zone, MOST_CONTROLS)? {
-        let standard_uncertainty = match entity::Scale::load(conn, coat.scale)? {
+    for coat in query::control_coats(conn, glaze, zone.code(), MOST_CONTROLS)? {
+        let net_standard_uncertainty = match entity::Scale::load(conn, coat.scale)? {
             Some(scale) => scale_of(&scale)?.net_standard_uncertainty(),
-            None => Grams::new(0.0),
+            None => Grams::ZERO,
         };
         let weighed = Weighed {
             form: coat.form,
@@ -115,20 +121,21 @@ pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uui
             area: coat.area_mm2,
             sg: sg_reading(coat.specific_gravity_e5, coat.sg_uncertainty_e5)?,
             powder_density: coat.powder_density_e3,
-            standard_uncertainty,
+            net_standard_uncertainty,
         };
-        dated.extend(weighed.control(conn, form)?.map(|control| (coat.at, control)));
+        dated.extend(weighed.control(conn, zone, form)?.map(|control| (coat.at, control)));
     }
-    for known in known_controls(conn, glaze, zone)? {
+    for known in query::controls(conn, glaze, zone.code(), MOST_CONTROLS)? {
         let weighed = Weighed {
             form: known.form,
             net: known.net_mg,
             area: known.area_mm2,
             sg: sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?,
             powder_density: known.powder_density_e3,
-            standard_uncertainty: Grams::new(0.0),
+            // An amount from memory: how sure it is lies in the spread from pot to pot.
+            net_standard_uncertainty: Grams::ZERO,
         };
-        dated.extend(weighed.control(conn, form)?.map(|control| (known.at, control)));
+        dated.extend(weighed.control(conn, zone, form)?.map(|control| (known.at, control)));
     }
     dated.sort_by_key(|(at, _)| std::cmp::Reverse(*at));
     Ok(dated.into_iter().map(|(_, control)| control).collect())
@@ -141,47 +148,74 @@ struct Weighed {
     area: i64,
     sg: SgReading,
     powder_density: i64,
-    standard_uncertainty: Grams,
+    net_standard_uncertainty: Grams,
 }
 
 impl Weighed {
-    fn control(self, conn: &Connection, form: Uuid) -> Result<Option<Control>> {
+    /// `None` when the form is not known here, as when only some of a studio's events have arrived.
+    fn control(self, conn: &Connection, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
         let Some(of) = entity::Form::load(conn, self.form)? else { return Ok(None) };
+        let shape = shape(&of)?;
         Ok(Some(Control {
             wet: Grams::from_milligrams(self.net),
-            solids: Solids::of(self.sg, PowderDensity::from_thousandths(self.powder_density)?),
+            solids: Solids::of(self.sg, PowderDensity::from_thousandths(self.powder_density)?)?,
             area: SquareCentimetres::from_square_millimetres(self.area),
-            area_relative_uncertainty: AREA_UNCERTAINTY,
-            class: code(&of.class)?,
-            capacity: of.capacity.map(Millilitres::from_microlitres),
+            area_relative_uncertainty: shape.zone(zone).map_or(AREA_FROM_CAPACITY, |zone| zone.relative_uncertainty),
+            class: shape.class,
+            capacity: shape.capacity,
             form_name: of.name,
             same_form: self.form == form,
-            standard_uncertainty: self.standard_uncertainty,
+            net_standard_uncertainty: self.net_standard_uncertainty,
         }))
     }
 }
 
 /// The glaze's test tiles.
-pub(super) fn tiles(conn: &Connection, glaze: Uuid, powder_density: PowderDensity) -> Result<Vec<TileEvidence>> {
-    let mut evidence = Vec::new();
-    for tile in tiles_of(conn, glaze)? {
-        if let Some(laydown) = tile_laydown(&tile, powder_density)? {
-            evidence.push(TileEvidence { laydown, relative_uncertainty: TILE_UNCERTAINTY });
-        }
-    }
-    Ok(evidence)
+pub(super) fn tiles(conn: &Connection, glaze: &entity::Glaze) -> Result<Vec<TileEvidence>> {
+    let tiles = query::tiles(conn, glaze.id, MOST_CONTROLS)?;
+    let evidence = tiles.iter().map(|tile| tile_evidence(tile, glaze)).collect::<Result<Vec<_>>>()?;
+    Ok(evidence.into_iter().flatten().collect())
 }
 
 /// A tile's laydown, from its dry weight if there is one, else from its wet weight and SG.
-pub(super) fn tile_laydown(tile: &entity::Tile, powder_density: PowderDensity) -> Result<Option<Laydown>> {
+pub(super) fn tile_evidence(tile: &entity::Tile, glaze: &entity::Glaze) -> Result<Option<TileEvidence>> {
     let area = SquareCentimetres::from_square_millimetres(tile.area_mm2);
-    let laydown = match (tile.dry_mg, tile.net_mg, tile.specific_gravity_e5) {
-        (Some(dry), ..) => crate::coat::tile::laydown_from_dry(area, Grams::from_milligrams(dry)),
+    let evidence = match (tile.dry_mg, tile.net_mg, tile.specific_gravity_e5) {
+        (Some(dry), ..) => tile::tile_from_dry(area, Grams::from_milligrams(dry)),
         (None, Some(net), Some(sg)) => {
-            let sg = SgReading { sg: SpecificGravity::from_hundred_thousandths(sg)?, ..SgReading::ASSUMED };
-            crate::coat::tile::laydown_from_wet(area, Grams::from_milligrams(net), &Solids::of(sg, powder_density))
+            let reading = SgReading::checked(SpecificGravity::from_hundred_thousandths(sg)?);
+            let solids = Solids::of(reading, PowderDensity::from_thousandths(glaze.powder_density_e3)?)?;
+            tile::tile(area, Grams::from_milligrams(net), &solids)
         }
         _ => return Ok(None),
     };
-    laydown.map(Some).map_err(|error| StudioError::refused("tile", error))
+    evidence.map(Some).map_err(|error| StudioError::refused("area", error))
+}
+
+/// A check of a bucket as it is kept.
+pub(super) fn check(id: Uuid, bucket: Uuid, at: i64, reading: SgReading, how: &str) -> entity::Check {
+    entity::Check {
+        id,
+        bucket,
+        at,
+        specific_gravity_e5: reading.sg.hundred_thousandths(),
+        standard_uncertainty_e5: uncertainty_e5(reading),
+        how: how.to_owned(),
+        vessel: None,
+        full_mg: None,
+        temperature_mc: None,
+        flow_ms: None,
+        note: None,
+    }
+}
+
+/// The uncertainty of an SG as it is stored, in hundred-thousandths.
+pub(super) fn uncertainty_e5(reading: SgReading) -> i64 {
+    (reading.standard_uncertainty * 1e5).round() as i64
+}
+
+/// The finest step among the scales in use: the one a potter takes to the bucket. A gram if there is none.
+pub(super) fn finest_step(conn: &Connection) -> Result<Grams> {
+    let steps = in_use::<entity::Scale>(conn, None)?.into_iter().map(|scale| scale.step_mg).min();
+    Ok(steps.map_or(Grams::new(1.0), Grams::from_milligrams))
 }

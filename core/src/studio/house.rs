@@ -2,15 +2,15 @@
 
 use rusqlite::Connection;
 
-use super::facts::{code, style, tile_laydown};
+use super::facts::{code, style, tile_evidence};
 use super::rows::in_use;
 use super::weigh::{form_detail, scale_detail};
 use super::{Now, Result, Row, SheetKind, Studio};
 use crate::caution::Caution;
-use crate::coat::Sensitivity;
+use crate::coat::target::Sensitivity;
 use crate::form::ZoneKind;
-use crate::store::entity;
-use crate::units::{Grams, PowderDensity, Style};
+use crate::store::entity::{self, Entity};
+use crate::units::{Grams, Style};
 
 /// A list on the Studio screen.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
@@ -55,12 +55,48 @@ impl Studio {
             let style = style(conn)?;
             Ok(HouseView {
                 sections: vec![
-                    section(SheetKind::Form, "Forms", "Add a form", "What you throw again and again.", forms(conn, &style)?),
-                    section(SheetKind::Glaze, "Glazes", "Add a glaze", "Each with how touchy it is about thickness.", glazes(conn)?),
-                    section(SheetKind::Control, "Control pieces", "Add an amount you know is right", "Mark a kept coat as a control piece, or type an amount you trust.", controls(conn, &style)?),
-                    section(SheetKind::Tile, "Test tiles", "Add a test tile", "Weigh the coat on a tile to see how thick your tests really are.", tiles(conn, &style)?),
-                    section(SheetKind::Scale, "Scales", "Add a scale", "How much it carries and the step it reads in.", scales(conn, &style)?),
-                    section(SheetKind::Vessel, "Vessels", "Add a vessel", "Any jar: weighed once with water, it checks SG for good.", vessels(conn)?),
+                    section(
+                        SheetKind::Form,
+                        "Forms",
+                        "Add a form",
+                        "What you throw again and again.",
+                        forms(conn, &style)?,
+                    ),
+                    section(
+                        SheetKind::Glaze,
+                        "Glazes",
+                        "Add a glaze",
+                        "Each with how touchy it is about thickness.",
+                        glazes(conn)?,
+                    ),
+                    section(
+                        SheetKind::Control,
+                        "Control pieces",
+                        "Add an amount you know is right",
+                        "Mark a kept coat as a control piece, or type an amount you trust.",
+                        controls(conn, &style)?,
+                    ),
+                    section(
+                        SheetKind::Tile,
+                        "Test tiles",
+                        "Add a test tile",
+                        "Weigh the coat on a tile to see how thick your tests really are.",
+                        tiles(conn, &style)?,
+                    ),
+                    section(
+                        SheetKind::Scale,
+                        "Scales",
+                        "Add a scale",
+                        "How much it carries and the step it reads in.",
+                        scales(conn, &style)?,
+                    ),
+                    section(
+                        SheetKind::Vessel,
+                        "Vessels",
+                        "Add a vessel",
+                        "Any jar: weighed once with water, it checks SG for good.",
+                        vessels(conn)?,
+                    ),
                 ],
                 cautions: Caution::ALL
                     .iter()
@@ -109,8 +145,8 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
     for tile in in_use::<entity::Tile>(conn, None)? {
         let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
-        let laydown = tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density_e3)?)?;
-        let detail = laydown.map_or_else(|| glaze.name.clone(), |laydown| format!("{}, {}", glaze.name, style.laydown(laydown)));
+        let detail = tile_evidence(&tile, &glaze)?
+            .map_or_else(|| glaze.name.clone(), |tile| format!("{}, {}", glaze.name, style.laydown(tile.laydown)));
         rows.push(row(tile.id, tile.name, detail));
     }
     Ok(rows)
@@ -119,7 +155,9 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
 fn controls(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
     for known in in_use::<entity::Control>(conn, None)? {
-        let (Some(form), Some(glaze)) = (entity::Form::load(conn, known.form)?, entity::Glaze::load(conn, known.glaze)?) else {
+        let (Some(form), Some(glaze)) =
+            (entity::Form::load(conn, known.form)?, entity::Glaze::load(conn, known.glaze)?)
+        else {
             continue;
         };
         let zone: ZoneKind = code(&known.zone)?;

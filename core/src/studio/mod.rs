@@ -15,11 +15,12 @@ mod words;
 
 use std::path::Path;
 
-use rusqlite::Connection;
-use uuid::Uuid;
-
-use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, entity};
-use crate::units::{AreaUnit, DecimalMark, MassUnit, Style, UnitError, VolumeUnit};
+use crate::UnknownCode;
+use crate::glaze::slurry::SlurryError;
+use crate::journal::{Ids, RandomIds};
+use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo};
+use crate::units::UnitError;
+use facts::preference;
 
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
@@ -89,6 +90,17 @@ pub struct Kept {
     pub undo: String,
     /// The coats that may follow on the same piece, each ready to weigh.
     pub next: Vec<NextCoat>,
+}
+
+impl Kept {
+    fn new(id: String, sentence: impl Into<String>, undo: Undo) -> Kept {
+        Kept { id, sentence: sentence.into(), undo: undo_token(undo), next: Vec::new() }
+    }
+}
+
+/// What the shell hands back to undo: opaque to it. The fields of an [`Undo`] always serialise.
+fn undo_token(undo: Undo) -> String {
+    serde_json::to_string(&undo).unwrap_or_default()
 }
 
 /// What a shell itself acts on, beside what it shows.
@@ -165,9 +177,41 @@ impl StudioError {
     }
 }
 
+impl From<StoreError> for StudioError {
+    fn from(error: StoreError) -> StudioError {
+        let sentence = error.to_string();
+        match error {
+            StoreError::Busy => StudioError::Busy { sentence },
+            StoreError::Full => StudioError::Full { sentence },
+            StoreError::Newer { .. } => StudioError::Newer { sentence },
+            StoreError::NotAStudio => StudioError::NotAStudio { sentence },
+            StoreError::Damaged { .. } => StudioError::Damaged { sentence },
+            StoreError::BadEvent { .. } => StudioError::Refused { field: String::new(), sentence },
+            StoreError::NotAllowed
+            | StoreError::NoFolder
+            | StoreError::Io { .. }
+            | StoreError::Forked { .. }
+            | StoreError::Fault { .. } => StudioError::Unreadable { sentence },
+        }
+    }
+}
+
+impl From<SlurryError> for StudioError {
+    fn from(error: SlurryError) -> StudioError {
+        StudioError::refused("", error)
+    }
+}
+
+impl From<UnknownCode> for StudioError {
+    fn from(error: UnknownCode) -> StudioError {
+        StudioError::Newer { sentence: error.to_string() }
+    }
+}
+
+/// A quantity that was stored and cannot be: the file was changed from outside.
 impl From<UnitError> for StudioError {
     fn from(error: UnitError) -> StudioError {
-        StudioError::refused("", error)
+        StudioError::Damaged { sentence: error.to_string() }
     }
 }
 
@@ -181,12 +225,21 @@ pub struct Studio {
 
 impl Studio {
     /// Opens the studio kept in the file at `path`, making an empty one if there is none.
+    /// `now` is only used to name this device in a new file.
     ///
     /// # Errors
     /// [`StudioError::NotAStudio`], [`StudioError::Newer`], [`StudioError::Damaged`], [`StudioError::Busy`],
     /// [`StudioError::Full`] or [`StudioError::Unreadable`]; the file is left as it was.
-    pub fn open(path: &Path) -> Result<Studio> {
-        Ok(Studio { store: Store::open(path)? })
+    pub fn open(path: &Path, now: Now) -> Result<Studio> {
+        Studio::open_with(path, now, RandomIds)
+    }
+
+    /// As [`Studio::open`], with the source of new ids given, so that the same commands make the same studio.
+    ///
+    /// # Errors
+    /// As [`Studio::open`].
+    pub fn open_with(path: &Path, now: Now, ids: impl Ids + 'static) -> Result<Studio> {
+        Ok(Studio { store: Store::open(path, now.unix_ms, ids)? })
     }
 
     /// Takes back the command that answered with `token`; the answer's own token does it again.
@@ -194,14 +247,10 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when the token is not one of this studio's.
     pub fn undo(&self, now: Now, token: &str) -> Result<Kept> {
-        let undo: Undo = token.parse().map_err(|_| StudioError::refused("", "There is nothing to take back."))?;
+        let undo: Undo =
+            serde_json::from_str(token).map_err(|_| StudioError::refused("", "There is nothing to take back."))?;
         let done = self.store.undo(now.unix_ms, undo)?;
-        Ok(Kept {
-            id: String::new(),
-            sentence: "Taken back.".to_owned(),
-            undo: done.undo.to_string(),
-            next: Vec::new(),
-        })
+        Ok(Kept::new(String::new(), "Taken back.", done.undo))
     }
 
     /// What the shell itself acts on: whether it speaks and ticks.

@@ -1,19 +1,25 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
-use rusqlite::{Connection, OptionalExtension};
+use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::words::count;
-use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError, parse_id, style};
-use crate::coat::{
-    Control, Evidence, Job, Reading, Scale, ScaleAdvice, Solids, Target, TileEvidence, Verdict, VerdictKind, judge,
-    target, timing, verdict,
+use super::buckets::is_old;
+use super::facts::{
+    code, controls, latest_sg, parse_id, scale_of, sensitivity, shape, style, tiles, uncertainty_e5, verdict_kind,
 };
-use crate::form::{Form, ShapeClass, ZoneKind};
-use crate::glaze::SgReading;
-use crate::store::{chosen, entity};
-use crate::units::{Grams, Laydown, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse};
+use super::rows::{Keepsake, found, in_use};
+use super::words::{count, sentence_case};
+use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
+use crate::coat::scale::{Scale, ScaleAdvice};
+use crate::coat::target::{Evidence, Job, Target, target};
+use crate::coat::verdict::{Reading, Verdict, VerdictKind, judge};
+use crate::coat::{Solids, when_to_read};
+use crate::form::ZoneKind;
+use crate::glaze::slurry::SgReading;
+use crate::store::entity::{self, Entity};
+use crate::store::{chosen, query};
+use crate::units::{Grams, Laydown, PowderDensity, Style, parse};
 
 /// How the coat's weight is read off the scale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -114,8 +120,6 @@ pub struct TargetView {
     pub sure: String,
     /// How narrow the span is and why.
     pub tolerance: String,
-    /// All of it as one paragraph, to be read or spoken.
-    pub words: String,
 }
 
 /// Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
@@ -144,10 +148,10 @@ pub struct VerdictView {
     pub act: String,
     /// Why, in a sentence.
     pub detail: String,
-    /// The dry glaze in the coat.
-    pub dry: String,
-    /// The laydown.
-    pub laydown: String,
+    /// How sure the reading is.
+    pub certainty: String,
+    /// The dry glaze in the coat and its laydown.
+    pub carries: String,
     /// What the same coat would weigh on the control piece; empty if there is none.
     pub on_control: String,
     /// The sentence to speak.
@@ -241,11 +245,7 @@ pub struct WeighView {
 }
 
 /// How many of the last coats the screen lists.
-const RECENT: i64 = 8;
-/// The most control pieces a target rests on: the newest ones, so that a target follows the studio's hand.
-const MOST_CONTROLS: i64 = 24;
-/// After how many days a bucket's check is called old. Common practice, no source.
-const CHECK_IS_OLD_DAYS: i64 = 7;
+const RECENT: u32 = 8;
 
 const ENTRY_KEY: &str = "weigh";
 
@@ -269,8 +269,9 @@ impl Studio {
     /// # Errors
     /// When the file cannot be written.
     pub fn remember(&self, entry: &WeighEntry) -> Result<()> {
-        let text = serde_json::to_string(entry).map_err(|error| StudioError::Unreadable { sentence: error.to_string() })?;
-        Ok(self.store.choose(ENTRY_KEY, &text)?)
+        let text = remember_text(entry)?;
+        self.command(Now { unix_ms: 0, utc_offset_s: 0 }, |tx| Ok(tx.choose(ENTRY_KEY, Some(&text))?))?;
+        Ok(())
     }
 
     /// Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
@@ -282,7 +283,10 @@ impl Studio {
         let stored = self.command(now, |tx| {
             let bench = Bench::lay(tx.conn(), &entry)?;
             let Some(bench) = bench else {
-                return Err(StudioError::refused("", "Add a form, a glaze and a scale first: then a piece can be weighed."));
+                return Err(StudioError::refused(
+                    "",
+                    "Add a form, a glaze and a scale first: then a piece can be weighed.",
+                ));
             };
             let (reading, typed) = bench.reading()?;
             let target = bench.target()?;
@@ -292,13 +296,13 @@ impl Studio {
                 "" => tx.new_id(),
                 piece => parse_id(piece, "piece")?,
             };
-            tx.put(id, &bench.coat(now, piece, typed, &target, &verdict))?;
-            tx.choose(ENTRY_KEY, &remember_text(&bench.entry.clone().cleared())?)?;
+            tx.put(&bench.coat(id, now, piece, typed, &target, &verdict))?;
+            tx.choose(ENTRY_KEY, Some(&remember_text(&bench.entry.clone().cleared())?))?;
             let sentence = format!("Kept: {}, {}, {}.", bench.title(), bench.mass(verdict.net), word(verdict.kind));
             Ok((id, sentence, bench.next_coats(piece)))
         })?;
         let (id, sentence, next) = stored.value;
-        Ok(Kept { id: id.to_string(), sentence, undo: stored.undo.to_string(), next })
+        Ok(Kept { next, ..Kept::new(id.to_string(), sentence, stored.undo) })
     }
 }
 
@@ -309,6 +313,18 @@ fn remember_text(entry: &WeighEntry) -> Result<String> {
 fn remembered(conn: &Connection) -> Result<WeighEntry> {
     // A remembered entry of another version is only a convenience: what cannot be read of it is chosen anew.
     Ok(chosen(conn, ENTRY_KEY)?.and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default())
+}
+
+/// The one named, or the one in use that was made first while none is named or the named one is put away.
+fn pick<E: Keepsake>(conn: &Connection, id: &str) -> Result<Option<E>> {
+    let named = match id.parse() {
+        Ok(id) => E::load(conn, id)?.filter(|entity| !entity.gone()),
+        Err(_) => None,
+    };
+    match named {
+        Some(entity) => Ok(Some(entity)),
+        None => Ok(in_use(conn, None)?.into_iter().next()),
+    }
 }
 
 fn first_field(way: Way) -> Field {
@@ -325,7 +341,7 @@ struct Bench {
     form: entity::Form,
     glaze: entity::Glaze,
     bucket: entity::Bucket,
-    scale_name: String,
+    scale_row: entity::Scale,
     scale: Scale,
     zones: Vec<ZoneKind>,
     job: Job,
@@ -337,18 +353,21 @@ struct Bench {
 impl Bench {
     /// Reads what `entry` names and fills what it leaves open; `None` while the studio lacks a form, a bucket or a scale.
     fn lay(conn: &Connection, entry: &WeighEntry) -> Result<Option<Bench>> {
-        let (Some((form_id, form)), Some((bucket_id, bucket)), Some((scale_id, scale))) = (
+        let (Some(form), Some(bucket), Some(scale)) = (
             pick::<entity::Form>(conn, &entry.form)?,
             pick::<entity::Bucket>(conn, &entry.bucket)?,
             pick::<entity::Scale>(conn, &entry.scale)?,
         ) else {
             return Ok(None);
         };
-        let glaze = entity::Glaze::load(conn, bucket.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
+        let glaze: entity::Glaze = found(conn, bucket.glaze)?;
         let shape = shape(&form)?;
         let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
         let Some(zone) = entry.zone.and_then(|kind| shape.zone(kind)).or_else(|| shape.zones.first()) else {
-            return Err(StudioError::refused("form", format!("{} has no area to glaze. Open it in Studio and give one.", form.name)));
+            return Err(StudioError::refused(
+                "form",
+                format!("{} has no area to glaze. Open it in Studio and give one.", form.name),
+            ));
         };
         let way = entry.way.unwrap_or_default();
         let field = match (way, entry.field) {
@@ -356,26 +375,26 @@ impl Bench {
             (Way::Net, _) => Field::Net,
             (_, field) => field,
         };
-        let (sg, checked_at) = latest_sg(conn, bucket_id)?;
+        let (sg, checked_at) = latest_sg(conn, bucket.id)?;
         let powder_density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
         let job = Job {
             form_name: form.name.clone(),
-            zone: zone.clone(),
+            zone: *zone,
             capacity: shape.capacity,
             class: shape.class,
-            solids: Solids::of(sg, powder_density),
+            solids: Solids::of(sg, powder_density)?,
             sensitivity: sensitivity(&glaze)?,
         };
         let evidence = Evidence {
-            controls: controls(conn, bucket.glaze, zone.kind, form_id)?,
-            tiles: tiles(conn, bucket.glaze, powder_density)?,
+            controls: controls(conn, bucket.glaze, zone.kind, form.id)?,
+            tiles: tiles(conn, &glaze)?,
             starting: Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2),
         };
         let entry = WeighEntry {
-            form: form_id.to_string(),
-            bucket: bucket_id.to_string(),
+            form: form.id.to_string(),
+            bucket: bucket.id.to_string(),
             zone: Some(zone.kind),
-            scale: scale_id.to_string(),
+            scale: scale.id.to_string(),
             way: Some(way),
             field,
             ..entry.clone()
@@ -386,8 +405,8 @@ impl Bench {
             form,
             glaze,
             bucket,
-            scale_name: scale.name.clone(),
             scale: scale_of(&scale)?,
+            scale_row: scale,
             zones,
             job,
             sg,
@@ -405,7 +424,7 @@ impl Bench {
     }
 
     fn mass(&self, grams: Grams) -> String {
-        self.style.mass(grams, self.scale.step_mg)
+        self.style.mass(grams, self.scale.step)
     }
 
     fn target(&self) -> Result<Target> {
@@ -431,24 +450,26 @@ impl Bench {
     }
 
     fn judge(&self, reading: &Reading, target: &Target) -> Result<Verdict> {
-        judge(reading, target, &self.scale, &self.job, self.evidence.controls.first())
-            .map_err(|refused| StudioError::refused(last_field(self.entry.way.unwrap_or_default()).key(), refused.in_words(&self.style, self.scale.step_mg)))
+        judge(reading, target, &self.scale, &self.job, self.evidence.controls.first()).map_err(|refused| {
+            StudioError::refused(last_field(self.entry.way.unwrap_or_default()).key(), refused.in_words(&self.style))
+        })
     }
 
-    fn coat(&self, now: Now, piece: Uuid, typed: Typed, target: &Target, verdict: &Verdict) -> entity::Coat {
+    fn coat(&self, id: Uuid, now: Now, piece: Uuid, typed: Typed, target: &Target, verdict: &Verdict) -> entity::Coat {
         entity::Coat {
+            id,
             piece,
-            form: uuid(&self.entry.form),
-            bucket: uuid(&self.entry.bucket),
+            form: self.form.id,
+            bucket: self.bucket.id,
             glaze: self.bucket.glaze,
             zone: self.zone().code().to_owned(),
-            scale: uuid(&self.entry.scale),
+            scale: self.scale_row.id,
             at: now.unix_ms,
             bare_mg: typed.bare.map(Grams::milligrams),
             glazed_mg: typed.glazed.map(Grams::milligrams),
             net_mg: verdict.net.milligrams(),
             specific_gravity_e5: self.sg.sg.hundred_thousandths(),
-            sg_uncertainty_e5: (self.sg.standard_uncertainty * 1e5).round() as i64,
+            sg_uncertainty_e5: uncertainty_e5(self.sg),
             powder_density_e3: self.glaze.powder_density_e3,
             area_mm2: self.job.zone.area.square_millimetres(),
             aim_mg: target.wet.milligrams(),
@@ -474,7 +495,7 @@ impl Bench {
         }
         let entry = WeighEntry { zone: Some(other), ..self.entry.clone().cleared() };
         vec![NextCoat {
-            label: format!("{} of this piece", other.name()),
+            label: format!("{} of this piece", sentence_case(other.name())),
             entry: WeighEntry { piece: piece.to_string(), ..entry },
         }]
     }
@@ -482,7 +503,7 @@ impl Bench {
     fn notes(&self, now: Now, target: &Target) -> Vec<Note> {
         let mut notes = Vec::new();
         if !self.entry.piece.is_empty() {
-            notes.push(Note::attention(timing::SECOND_COAT));
+            notes.push(Note::attention(when_to_read(1)));
         }
         match self.checked_at {
             None => notes.push(Note::attention(format!(
@@ -490,7 +511,7 @@ impl Bench {
                 self.bucket.name,
                 self.style.specific_gravity(self.sg.sg)
             ))),
-            Some(at) if now.days_since(at) > CHECK_IS_OLD_DAYS => notes.push(Note::attention(format!(
+            Some(at) if is_old(now, Some(at)) => notes.push(Note::attention(format!(
                 "SG was checked {}. Stir and check the bucket: glaze thickens and settles.",
                 now.days_ago(at)
             ))),
@@ -498,7 +519,7 @@ impl Bench {
         }
         let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);
         if advice != ScaleAdvice::Decides {
-            notes.push(Note::attention(advice.in_words(&self.scale, &self.style)));
+            notes.push(Note::attention(self.scale.advice_in_words(advice, &self.style)));
         }
         notes
     }
@@ -563,8 +584,8 @@ fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
     };
     view.form = bench.form.name.clone();
     view.bucket = format!("{}, {}", bench.glaze.name, bench.bucket.name);
-    view.zone = bench.zone().name().to_owned();
-    view.scale = bench.scale_name.clone();
+    view.zone = sentence_case(bench.zone().name());
+    view.scale = bench.scale_row.name.clone();
     view.zones = zones(&bench);
     let target = match bench.target() {
         Ok(target) => target,
@@ -581,7 +602,7 @@ fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
         match bench.reading().and_then(|(reading, _)| bench.judge(&reading, &target)) {
             Ok(verdict) => {
                 net = Some(verdict.net);
-                view.verdict = Some(verdict_view(&bench, &target, &verdict));
+                view.verdict = Some(verdict_view(&bench, &verdict));
                 view.can_keep = true;
             }
             Err(StudioError::Refused { field, sentence }) => {
@@ -594,42 +615,50 @@ fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
     Ok(view)
 }
 
-/// Whether there is enough typed to say something. A glazed weight with fewer digits than the bare one
-/// is still being typed: telling the potter off for it would only distract.
+/// Whether there is enough typed to say something.
 fn ready_to_judge(entry: &WeighEntry) -> bool {
     match entry.way.unwrap_or_default() {
         Way::Net => !entry.net.trim().is_empty(),
         Way::TwoWeights => {
             let (bare, glazed) = (entry.bare.trim(), entry.glazed.trim());
-            let whole_digits = |text: &str| text.chars().take_while(char::is_ascii_digit).count();
-            let all_digits = glazed.chars().all(|c| c.is_ascii_digit());
-            !bare.is_empty() && !glazed.is_empty() && !(all_digits && whole_digits(glazed) < whole_digits(bare))
+            !bare.is_empty() && !glazed.is_empty() && !still_being_typed(bare, glazed)
         }
     }
 }
 
+/// A glazed weight with fewer digits than the bare one is still being typed: to tell the potter off for it
+/// would only distract.
+fn still_being_typed(bare: &str, glazed: &str) -> bool {
+    let whole_digits = |text: &str| text.chars().take_while(char::is_ascii_digit).count();
+    glazed.chars().all(|c| c.is_ascii_digit()) && whole_digits(glazed) < whole_digits(bare)
+}
+
 fn target_view(bench: &Bench, target: &Target) -> TargetView {
-    let words = target.in_words(&bench.style, bench.scale.step_mg);
+    let words = target.in_words(&bench.style, bench.scale.step);
     TargetView {
         wet: bench.mass(target.wet),
         span: words.span,
         source: words.source,
         rests_on: words.rests_on,
         sure: words.sure,
-        tolerance: format!("{} {}", bench.glaze.name, words.tolerance),
-        words: words.all,
+        tolerance: format!(
+            "{} is {} about thickness: {} either way is accepted.",
+            bench.glaze.name,
+            bench.job.sensitivity.name(),
+            bench.style.percent(target.tolerance, 0)
+        ),
     }
 }
 
-fn verdict_view(bench: &Bench, target: &Target, verdict: &Verdict) -> VerdictView {
-    let words = verdict.in_words(target, &bench.scale, &bench.style);
+fn verdict_view(bench: &Bench, verdict: &Verdict) -> VerdictView {
+    let words = verdict.in_words(&bench.style);
     VerdictView {
         kind: verdict.kind,
         headline: words.headline,
         act: words.act,
         detail: words.detail,
-        dry: bench.mass(verdict.dry),
-        laydown: bench.style.laydown(verdict.laydown),
+        certainty: words.certainty,
+        carries: words.carries,
         on_control: words.on_control.unwrap_or_default(),
         spoken: words.spoken,
     }
@@ -671,8 +700,18 @@ fn missing(view: &WeighView) -> Vec<Missing> {
         done,
     };
     vec![
-        step(SheetKind::Form, "A form", "What you throw again and again: its shape and how much it holds.", !view.forms.is_empty()),
-        step(SheetKind::Glaze, "A glaze", "Its name, how touchy it is about thickness, and the bucket's SG.", !view.buckets.is_empty()),
+        step(
+            SheetKind::Form,
+            "A form",
+            "What you throw again and again: its shape and how much it holds.",
+            !view.forms.is_empty(),
+        ),
+        step(
+            SheetKind::Glaze,
+            "A glaze",
+            "Its name, how touchy it is about thickness, and the bucket's SG.",
+            !view.buckets.is_empty(),
+        ),
         step(SheetKind::Scale, "A scale", "How much it carries and the step it reads in.", !view.scales.is_empty()),
     ]
 }
@@ -683,7 +722,7 @@ fn zones(bench: &Bench) -> Vec<Row> {
         .iter()
         .map(|kind| Row {
             id: kind.code().to_owned(),
-            title: kind.name().to_owned(),
+            title: sentence_case(kind.name()),
             detail: String::new(),
             chosen: *kind == bench.zone(),
         })
@@ -703,28 +742,23 @@ pub(super) fn form_detail(form: &entity::Form, style: &Style) -> Result<String> 
 
 fn forms(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for form in entity::Form::all(conn)? {
-        if !form.gone || id.to_string() == chosen {
-            let id = id.to_string();
-            rows.push(Row { chosen: id == chosen, id, detail: form_detail(&form, style)?, title: form.name });
-        }
+    for form in in_use::<entity::Form>(conn, chosen.parse().ok())? {
+        let id = form.id.to_string();
+        rows.push(Row { chosen: id == chosen, id, detail: form_detail(&form, style)?, title: form.name });
     }
     Ok(rows)
 }
 
 fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for bucket in entity::Bucket::all(conn)? {
-        if bucket.gone && id.to_string() != chosen {
-            continue;
-        }
-        let glaze = entity::Glaze::load(conn, bucket.glaze)?.ok_or_else(|| StudioError::missing("glaze"))?;
-        let (sg, checked_at) = latest_sg(conn, id)?;
+    for bucket in in_use::<entity::Bucket>(conn, chosen.parse().ok())? {
+        let glaze: entity::Glaze = found(conn, bucket.glaze)?;
+        let (sg, checked_at) = latest_sg(conn, bucket.id)?;
         let detail = match checked_at {
             Some(at) => format!("{}, SG {}, checked {}", bucket.name, style.specific_gravity(sg.sg), now.days_ago(at)),
             None => format!("{}, SG not checked", bucket.name),
         };
-        let id = id.to_string();
+        let id = bucket.id.to_string();
         rows.push(Row { chosen: id == chosen, id, title: glaze.name, detail });
     }
     Ok(rows)
@@ -732,11 +766,9 @@ fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) -> Result<V
 
 fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
-    for scale in entity::Scale::all(conn)? {
-        if !scale.gone || id.to_string() == chosen {
-            let id = id.to_string();
-            rows.push(Row { chosen: id == chosen, id, detail: scale_detail(&scale, style), title: scale.name });
-        }
+    for scale in in_use::<entity::Scale>(conn, chosen.parse().ok())? {
+        let id = scale.id.to_string();
+        rows.push(Row { chosen: id == chosen, id, detail: scale_detail(&scale, style), title: scale.name });
     }
     Ok(rows)
 }
@@ -748,17 +780,16 @@ pub(super) fn scale_detail(scale: &entity::Scale, style: &Style) -> String {
 }
 
 fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>> {
-    let coats = entity::Coat::latest(conn, RECENT)?;
-    coats.into_iter().map(|(id, coat)| recent_coat(conn, now, style, id, &coat)).collect()
+    query::latest_coats(conn, RECENT)?.iter().map(|coat| recent_coat(conn, now, style, coat)).collect()
 }
 
-fn recent_coat(conn: &Connection, now: Now, style: &Style, id: Uuid, coat: &entity::Coat) -> Result<RecentCoat> {
+fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) -> Result<RecentCoat> {
     let form = entity::Form::load(conn, coat.form)?.map_or_else(|| "A form".to_owned(), |form| form.name);
     let kind = verdict_kind(coat)?;
     Ok(RecentCoat {
-        id: id.to_string(),
+        id: coat.id.to_string(),
         when: now.moment(coat.at),
-        title: format!("{form}, {}", zone_kind(&coat.zone)?.name()),
+        title: format!("{form}, {}", code::<ZoneKind>(&coat.zone)?.name()),
         wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
         verdict: kind,
         word: word(kind).to_owned(),
@@ -773,11 +804,7 @@ pub(super) fn step_of(conn: &Connection, coat: &entity::Coat) -> Result<Grams> {
 }
 
 fn tally(conn: &Connection, now: Now) -> Result<String> {
-    let (all, within): (i64, i64) = conn.query_row(
-        "SELECT count(*), count(*) FILTER (WHERE verdict = ?2) FROM coat WHERE at >= ?1",
-        (now.day_start(), VerdictKind::Within.code()),
-        |row| Ok((row.get(0)?, row.get(1)?)),
-    )?;
+    let (all, within) = query::tally(conn, now.day_start(), VerdictKind::Within.code())?;
     Ok(match all {
         0 => "Nothing weighed today.".to_owned(),
         all => format!("{} today, {within} within.", count(all, "coat", "coats")),

@@ -1,6 +1,6 @@
 //! The sheet of a bucket: one mixed lot of a glaze.
 
-use super::draft::{Ask, Draft};
+use super::draft::{Ask, Draft, volume_text};
 use super::{Desk, Keeping};
 use crate::store::entity;
 use crate::studio::Result;
@@ -22,17 +22,18 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let name = draft.text(Ask::new("name", "Name").hint("Big bucket"), kept.map(|bucket| bucket.name.as_str()));
     let volume = draft.optional(
         Ask::new("volume", "How much is in it, if known").hint(style.volume.symbol()),
-        kept.and_then(|bucket| bucket.volume_ul).map(|ul| style.volume_text(Millilitres::from_microlitres(ul))),
+        kept.and_then(|bucket| bucket.volume_ul).map(|ul| volume_text(style, ul)),
         parse::volume,
     );
     let (Some(name), Some(volume)) = (name, volume) else { return Ok(None) };
     let sentence = format!("{name} is kept.");
+    let mixed_at = kept.map_or(desk.now.unix_ms, |bucket| bucket.mixed_at);
     let bucket = move |id| entity::Bucket {
         id,
         glaze: glaze_id,
         name,
         volume_ul: volume.map(Millilitres::microlitres),
-        mixed_at: kept.map_or(desk.now.unix_ms, |bucket| bucket.mixed_at),
+        mixed_at,
         gone: false,
     };
     Ok(Some(Keeping::one(desk.id, sentence, bucket)))

@@ -2,14 +2,16 @@
 
 use uuid::Uuid;
 
-use super::draft::{Ask, Draft, item};
+use super::draft::{Ask, Draft, item, mass_text};
 use super::{Desk, FieldKind, Keeping, Note};
-use crate::form::{Form, ZoneKind};
-use crate::glaze::{SgReading, solids_fraction};
+use crate::coat::{MOST_LAYDOWN, Solids};
+use crate::form::ZoneKind;
+use crate::glaze::slurry::SgReading;
 use crate::store::entity;
-use crate::studio::facts::{code, parse_id, shape};
-use crate::studio::{Result, StudioError};
-use crate::units::{Grams, Laydown, PowderDensity, SpecificGravity, parse};
+use crate::studio::Result;
+use crate::studio::facts::{code, shape, uncertainty_e5};
+use crate::studio::rows::{Keepsake, in_use};
+use crate::units::{Laydown, PowderDensity, SpecificGravity, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     let current: Option<entity::Control> = desk.current()?;
@@ -18,9 +20,16 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     draft.title = kept.map_or("An amount known to be right", |_| "Control piece").to_owned();
     draft.remove_label = "Put this control piece away";
 
-    let Some((glaze_id, glaze)) = glaze_choice(desk, draft, kept.map(|known| known.glaze))? else { return Ok(None) };
-    let Some((form_id, form)) = form_choice(desk, draft, kept.map(|known| known.form))? else { return Ok(None) };
-    let zones: Vec<ZoneKind> = form.zones.iter().map(|zone| zone.kind).collect();
+    let Some(glaze) = choose::<entity::Glaze>(desk, draft, Ask::new("glaze", "Glaze"), kept.map(|known| known.glaze))?
+    else {
+        return Ok(None);
+    };
+    let Some(form) = choose::<entity::Form>(desk, draft, Ask::new("form", "Form"), kept.map(|known| known.form))?
+    else {
+        return Ok(None);
+    };
+    let shape = shape(&form)?;
+    let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
     let zone = draft.choice(
         Ask::new("zone", "Where"),
         kept.map(|known| known.zone.as_str()),
@@ -28,24 +37,36 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         zones.iter().map(|zone| item(zone.code(), zone.name(), "")).collect(),
     );
     let net = draft.quantity(
-        Ask::new("net", "Wet weight of a good coat").hint(style.mass.symbol()).help("What the scale gained, read at once."),
-        kept.map(|known| style.mass_text(Grams::from_milligrams(known.net_mg))),
+        Ask::new("net", "Wet weight of a good coat")
+            .hint(style.mass.symbol())
+            .help("What the scale gained, read at once."),
+        kept.map(|known| mass_text(style, known.net_mg)),
         parse::mass,
     );
     let sg = draft.quantity(
         Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
-        kept.map(|known| SpecificGravity::from_hundred_thousandths(known.specific_gravity_e5)).transpose()?.map(|sg| style.specific_gravity(sg)),
+        kept.map(|known| SpecificGravity::from_hundred_thousandths(known.specific_gravity_e5))
+            .transpose()?
+            .map(|sg| style.specific_gravity(sg)),
         parse::specific_gravity,
     );
     let (Some(zone), Some(net), Some(sg)) = (zone, net, sg) else { return Ok(None) };
-    let Some(area) = form.zone(code(&zone)?).map(|zone| zone.area) else { return Ok(None) };
-    let density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
-    let laydown = Laydown::of(net * solids_fraction(sg, density).value(), area);
-    if let Err(error) = laydown.plausible() {
-        draft.refuse("net", error);
+    let Some(area) = shape.zone(code(&zone)?).map(|zone| zone.area) else { return Ok(None) };
+    let solids = match Solids::of(SgReading::checked(sg), PowderDensity::from_thousandths(glaze.powder_density_e3)?) {
+        Ok(solids) => solids,
+        Err(error) => {
+            draft.refuse("specific_gravity", error);
+            return Ok(None);
+        }
+    };
+    let laydown = Laydown::of(solids.dry(net), area);
+    if laydown > MOST_LAYDOWN {
+        draft.refuse("net", "That is more glaze than this form can hold. Check the weight and the form.");
         return Ok(None);
     }
     draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
+    let (form_id, glaze_id, powder_density_e3) = (form.id, glaze.id, glaze.powder_density_e3);
+    let at = kept.map_or(desk.now.unix_ms, |known| known.at);
     let known = move |id| entity::Control {
         id,
         form: form_id,
@@ -53,44 +74,29 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         zone,
         net_mg: net.milligrams(),
         specific_gravity_e5: sg.hundred_thousandths(),
-        sg_uncertainty_e5: SgReading::checked(sg).uncertainty_hundred_thousandths(),
-        powder_density_e3: glaze.powder_density_e3,
+        sg_uncertainty_e5: uncertainty_e5(SgReading::checked(sg)),
+        powder_density_e3,
         area_mm2: area.square_millimetres(),
-        at: kept.map_or(desk.now.unix_ms, |known| known.at),
+        at,
         gone: false,
     };
     Ok(Some(Keeping::one(desk.id, "Kept: targets rest on it now.".to_owned(), known)))
 }
 
-/// A choice among the studio's glazes; says what to do when there is none.
-pub(super) fn glaze_choice(desk: &Desk<'_>, draft: &mut Draft<'_>, kept: Option<Uuid>) -> Result<Option<(Uuid, entity::Glaze)>> {
-    let glazes: Vec<_> = entity::Glaze::all(desk.conn)?.into_iter().filter(|(id, glaze)| !glaze.gone || kept == Some(*id)).collect();
-    let items = glazes.iter().map(|(id, glaze)| item(&id.to_string(), &glaze.name, "")).collect();
-    match draft.choice(Ask::new("glaze", "Glaze"), kept.map(|id| id.to_string()).as_deref(), FieldKind::Choice, items) {
-        None => {
-            draft.refuse("glaze", "Add a glaze first.");
-            Ok(None)
-        }
-        Some(chosen) => {
-            let id = parse_id(&chosen, "glaze")?;
-            let glaze = entity::Glaze::load(desk.conn, id)?.ok_or_else(|| StudioError::missing("glaze"))?;
-            Ok(Some((id, glaze)))
-        }
-    }
-}
-
-fn form_choice(desk: &Desk<'_>, draft: &mut Draft<'_>, kept: Option<Uuid>) -> Result<Option<(Uuid, Form)>> {
-    let forms: Vec<_> = entity::Form::all(desk.conn)?.into_iter().filter(|(id, form)| !form.gone || kept == Some(*id)).collect();
-    let items = forms.iter().map(|(id, form)| item(&id.to_string(), &form.name, "")).collect();
-    match draft.choice(Ask::new("form", "Form"), kept.map(|id| id.to_string()).as_deref(), FieldKind::Choice, items) {
-        None => {
-            draft.refuse("form", "Add a form first.");
-            Ok(None)
-        }
-        Some(chosen) => {
-            let id = parse_id(&chosen, "form")?;
-            let form = entity::Form::load(desk.conn, id)?.ok_or_else(|| StudioError::missing("form"))?;
-            Ok(Some((id, shape(&form)?)))
-        }
-    }
+/// A choice among the things of one kind that are in use; says what to do when there is none.
+pub(super) fn choose<E: Keepsake>(
+    desk: &Desk<'_>,
+    draft: &mut Draft<'_>,
+    ask: Ask,
+    kept: Option<Uuid>,
+) -> Result<Option<E>> {
+    let key = ask.key;
+    let mut things: Vec<E> = in_use(desk.conn, kept)?;
+    let items = things.iter().map(|thing| item(&thing.id().to_string(), &thing.called(), "")).collect();
+    let Some(chosen) = draft.choice(ask, kept.map(|id| id.to_string()).as_deref(), FieldKind::Choice, items) else {
+        draft.refuse(key, format!("Add a {} first.", E::WHAT));
+        return Ok(None);
+    };
+    let place = things.iter().position(|thing| thing.id().to_string() == chosen);
+    Ok(place.map(|place| things.swap_remove(place)))
 }

@@ -1,7 +1,7 @@
 //! The fields of a sheet while it is laid out and read.
 
 use super::{FieldKind, Item, Note, SheetField, SheetView, StudioError, Value};
-use crate::units::{Style, UnitError};
+use crate::units::{Grams, Laydown, Millilitres, PowderDensity, SquareCentimetres, Style, UnitError, parse};
 
 /// How a quantity is read from what was typed.
 type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
@@ -109,7 +109,8 @@ impl<'a> Draft<'a> {
     /// One of `items`; the first unless another is kept or entered.
     pub(super) fn choice(&mut self, ask: Ask, kept: Option<&str>, kind: FieldKind, items: Vec<Item>) -> Option<String> {
         let entered = self.entered(&ask, kept);
-        let chosen = items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
+        let chosen =
+            items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
         self.push(ask, chosen.clone().unwrap_or_default(), kind, items, String::new());
         chosen
     }
@@ -134,6 +135,11 @@ impl<'a> Draft<'a> {
     /// Shows what follows from what is entered.
     pub(super) fn result(&mut self, note: Note) {
         self.results.push(note);
+    }
+
+    /// The same, if there is something to show.
+    pub(super) fn result_if(&mut self, note: Option<Note>) {
+        self.results.extend(note);
     }
 
     /// The first thing that keeps the sheet from being kept.
@@ -180,6 +186,40 @@ impl<'a> Draft<'a> {
             refusal,
         });
     }
+}
+
+/// A mass as it stands in a field: a bare number in the potter's unit.
+pub(super) fn mass_text(style: &Style, milligrams: i64) -> String {
+    bare(style, Grams::from_milligrams(milligrams).value() / style.mass.grams())
+}
+
+/// A volume as it stands in a field.
+pub(super) fn volume_text(style: &Style, microlitres: i64) -> String {
+    bare(style, Millilitres::from_microlitres(microlitres).value() / style.volume.millilitres())
+}
+
+/// An area as it stands in a field.
+pub(super) fn area_text(style: &Style, square_millimetres: i64) -> String {
+    bare(
+        style,
+        SquareCentimetres::from_square_millimetres(square_millimetres).value() / style.area.square_centimetres(),
+    )
+}
+
+/// A plain number as it stands in a field, without zeros that say nothing.
+pub(super) fn bare(style: &Style, value: f64) -> String {
+    let written = style.number(value, 3);
+    written.trim_end_matches('0').trim_end_matches(style.decimal.mark()).to_owned()
+}
+
+/// Reads the density of a dry powder.
+pub(super) fn powder_density(text: &str, style: &Style) -> Result<PowderDensity, UnitError> {
+    PowderDensity::new(parse::number(text, style)?)
+}
+
+/// Reads a laydown in dry grams on 100 cm².
+pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
+    Ok(Laydown::new(parse::number(text, style)?))
 }
 
 /// An item without an outline.

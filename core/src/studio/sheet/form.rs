@@ -1,11 +1,12 @@
 //! The sheet of a form: by shape and capacity, or by areas measured otherwise.
 
-use super::draft::{Ask, Draft, item};
+use super::draft::{Ask, Draft, area_text, item, volume_text};
 use super::{Desk, FieldKind, Item, Keeping, Note, Point};
-use crate::form::{Form, ShapeClass, ZoneKind};
+use crate::form::{Form, FormError, ShapeClass, ZoneKind};
 use crate::store::entity;
 use crate::studio::Result;
 use crate::studio::facts::code;
+use crate::studio::words::sentence_case;
 use crate::units::{Millilitres, SquareCentimetres, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
@@ -33,41 +34,47 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
             item("area", "Areas", "If you have measured or reckoned the glazed areas yourself."),
         ],
     );
-    let capacity_kept = kept.and_then(|form| form.capacity_ul).map(|ul| style.volume_text(Millilitres::from_microlitres(ul)));
-    let area_text = |mm2: Option<i64>| mm2.map(|mm2| style.area_text(SquareCentimetres::from_square_millimetres(mm2)));
+    let capacity_kept = kept.and_then(|form| form.capacity_ul).map(|ul| volume_text(style, ul));
 
     let (capacity, inside, outside) = if way.as_deref() == Some("area") {
         let ask = |key, label| Ask::new(key, label).hint(style.area.symbol());
-        let inside = draft.optional(ask("inside_area", "Area inside"), area_text(kept.and_then(|form| form.inside_area_mm2)), parse::area);
-        let outside = draft.optional(ask("outside_area", "Area outside, as far as it is glazed"), area_text(kept.and_then(|form| form.outside_area_mm2)), parse::area);
-        let capacity = draft.optional(Ask::new("capacity", "Capacity, if known").hint(style.volume.symbol()), capacity_kept, parse::volume);
+        let inside = draft.optional(
+            ask("inside_area", "Area inside"),
+            kept.and_then(|form| form.inside_area_mm2).map(|mm2| area_text(style, mm2)),
+            parse::area,
+        );
+        let outside = draft.optional(
+            ask("outside_area", "Area outside, as far as it is glazed"),
+            kept.and_then(|form| form.outside_area_mm2).map(|mm2| area_text(style, mm2)),
+            parse::area,
+        );
+        let capacity = draft.optional(
+            Ask::new("capacity", "Capacity, if known").hint(style.volume.symbol()),
+            capacity_kept,
+            parse::volume,
+        );
         (capacity, inside, outside)
     } else {
-        let ask = Ask::new("capacity", "Capacity to the rim").hint(style.volume.symbol()).help("Of the bisque piece, not of the fired one.");
+        let ask = Ask::new("capacity", "Capacity to the rim")
+            .hint(style.volume.symbol())
+            .help("Of the bisque piece, not of the fired one.");
         (draft.quantity(ask, capacity_kept, parse::volume).map(Some), Some(None), Some(None))
     };
 
-    let (Some(class), Some(capacity), Some(inside), Some(outside)) = (class, capacity, inside, outside) else { return Ok(None) };
-    let shape_class = code(&class)?;
-    let shape = match (capacity, inside.is_some() || outside.is_some()) {
-        (Some(capacity), false) if way.as_deref() != Some("area") => Form::by_capacity(shape_class, capacity),
-        _ => Form::by_area(shape_class, inside, outside),
+    let (Some(class), Some(capacity), Some(inside), Some(outside)) = (class, capacity, inside, outside) else {
+        return Ok(None);
     };
-    let shape = match shape {
+    let shape_class = code(&class)?;
+    let shape = match Form::new(shape_class, capacity, inside, outside) {
         Ok(shape) => shape,
         Err(error) => {
-            let area = way.as_deref() == Some("area");
-            if !area || inside.is_some() || outside.is_some() {
-                draft.refuse(if area { "inside_area" } else { "capacity" }, error);
-            } else {
-                draft.refuse("areas", "Give the area inside or the area outside.");
-            }
+            draft.refuse(field_of(&error, way.as_deref() == Some("area")), error);
             return Ok(None);
         }
     };
     for zone in &shape.zones {
         if zone.kind != ZoneKind::Whole || shape.zones.len() == 1 {
-            draft.result(Note::plain(format!("{}: {}", zone.kind.name(), style.area(zone.area))));
+            draft.result(Note::plain(format!("{}: {}", sentence_case(zone.kind.name()), style.area(zone.area))));
         }
     }
     let Some(name) = name else { return Ok(None) };
@@ -84,9 +91,19 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     Ok(Some(Keeping::one(desk.id, sentence, form)))
 }
 
+/// The field to go back to.
+fn field_of(error: &FormError, by_area: bool) -> &'static str {
+    match error {
+        FormError::Capacity { .. } => "capacity",
+        FormError::Area { .. } => "inside_area",
+        _ if by_area => "inside_area",
+        _ => "capacity",
+    }
+}
+
 fn shape_item(class: ShapeClass) -> Item {
     Item {
         outline: class.outline().into_iter().map(|(radius, height)| Point { radius, height }).collect(),
-        ..item(class.code(), class.name(), "")
+        ..item(class.code(), &sentence_case(class.name()), "")
     }
 }

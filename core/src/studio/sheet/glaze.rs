@@ -1,9 +1,9 @@
 //! The sheet of a glaze. A new glaze comes with its first bucket, so that one can weigh at once.
 
-use super::draft::{Ask, Draft, item};
+use super::draft::{Ask, Draft, bare, item, laydown, powder_density};
 use super::{Desk, FieldKind, Keeping, Note};
-use crate::coat::Sensitivity;
-use crate::glaze::{SgReading, solids_fraction};
+use crate::coat::target::{STARTING_LAYDOWN, Sensitivity};
+use crate::glaze::slurry::{SgReading, solids_fraction};
 use crate::store::entity;
 use crate::studio::Result;
 use crate::studio::facts::check;
@@ -21,30 +21,50 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         Ask::new("sensitivity", "How touchy is it about thickness?"),
         kept.map_or(Some(Sensitivity::Medium.code()), |glaze| Some(glaze.sensitivity.as_str())),
         FieldKind::Choice,
-        Sensitivity::ALL.iter().map(|level| item(level.code(), level.name(), &level.explained(style))).collect(),
+        Sensitivity::ALL
+            .iter()
+            .map(|level| {
+                item(
+                    level.code(),
+                    level.name(),
+                    &format!("{} either way is accepted", style.percent(level.tolerance(), 0)),
+                )
+            })
+            .collect(),
     );
     let sg = if kept.is_none() {
-        let ask = Ask::new("specific_gravity", "SG of the bucket, if checked").hint("1.45").help("A litre that weighs 1450 g has SG 1.45. You can check it later.");
+        let ask = Ask::new("specific_gravity", "SG of the bucket, if checked")
+            .hint("1.45")
+            .help("A litre that weighs 1450 g has SG 1.45. You can check it later.");
         draft.optional(ask, None, parse::specific_gravity)
     } else {
         Some(None)
     };
-    let density_kept = kept.map_or(PowderDensity::DEFAULT.thousandths(), |glaze| glaze.powder_density_e3);
+    let density_kept = kept.map_or(PowderDensity::default().thousandths(), |glaze| glaze.powder_density_e3);
     let density = draft.quantity(
-        Ask::new("powder_density", "Density of the dry powder").help("2.6 suits most glazes; higher with much zircon, barium or lead-free frits rich in heavy oxides."),
-        Some(style.number(PowderDensity::from_thousandths(density_kept)?.value(), 2)),
-        parse::powder_density,
+        Ask::new("powder_density", "Density of the dry powder")
+            .help("2.6 suits most glazes; higher with much zircon, barium or lead-free frits rich in heavy oxides."),
+        Some(bare(style, PowderDensity::from_thousandths(density_kept)?.value())),
+        powder_density,
     );
-    let laydown_kept = kept.map_or(Laydown::STARTING.milligrams_per_dm2(), |glaze| glaze.starting_laydown_mg_dm2);
+    let laydown_kept = kept.map_or(STARTING_LAYDOWN.milligrams_per_dm2(), |glaze| glaze.starting_laydown_mg_dm2);
     let laydown = draft.quantity(
-        Ask::new("starting_laydown", "Starting laydown, dry g on 100 cm²").help("Used until a test tile or a control piece says better."),
-        Some(style.number(Laydown::from_milligrams_per_dm2(laydown_kept).value(), 2)),
-        parse::laydown,
+        Ask::new("starting_laydown", "Starting laydown, dry g on 100 cm²")
+            .help("Used until a test tile or a control piece says better."),
+        Some(bare(style, Laydown::from_milligrams_per_dm2(laydown_kept).value())),
+        laydown,
     );
-    let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else { return Ok(None) };
-    if let Some(sg) = sg {
-        let solids = solids_fraction(sg, density);
-        draft.result(Note::plain(format!("The bucket is {} powder by weight.", style.percent(solids.value()))));
+    let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else {
+        return Ok(None);
+    };
+    match sg.map(|sg| solids_fraction(sg, density)).transpose() {
+        Ok(solids) => draft.result_if(solids.map(|solids| {
+            Note::plain(format!("The bucket is {} powder by weight.", style.percent(solids.value(), 0)))
+        })),
+        Err(error) => {
+            draft.refuse("specific_gravity", error);
+            return Ok(None);
+        }
     }
     let Some(name) = name else { return Ok(None) };
     let sentence = format!("{name} is kept.");
@@ -65,7 +85,14 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         write: Box::new(move |tx| {
             let (id, bucket) = (tx.new_id(), tx.new_id());
             tx.put(&glaze(id))?;
-            tx.put(&entity::Bucket { id: bucket, glaze: id, name: "First bucket".to_owned(), volume_ul: None, mixed_at: at, gone: false })?;
+            tx.put(&entity::Bucket {
+                id: bucket,
+                glaze: id,
+                name: "First bucket".to_owned(),
+                volume_ul: None,
+                mixed_at: at,
+                gone: false,
+            })?;
             if let Some(sg) = sg {
                 let check = check(tx.new_id(), bucket, at, SgReading::checked(sg), "typed");
                 tx.put(&check)?;

@@ -24,8 +24,8 @@ use self::draft::Draft;
 use super::facts::{parse_id, style};
 use super::rows::{Keepsake, found, in_use};
 use super::{Kept, Note, Now, Result, Studio, StudioError};
-use crate::store::entity::{self, Entity};
 use crate::store::Transaction;
+use crate::store::entity::{self, Entity};
 
 /// Which sheet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -149,12 +149,15 @@ pub struct SheetView {
     pub remove_label: String,
 }
 
+/// Writes what a sheet keeps.
+type Write = Box<dyn FnOnce(&mut Transaction<'_>) -> Result<Uuid>>;
+
 /// What a filled-in sheet would keep.
 struct Keeping {
     /// The sentence said afterwards.
     sentence: String,
     /// Writes it, and answers with the id of what was written.
-    write: Box<dyn FnOnce(&mut Transaction<'_>) -> Result<Uuid>>,
+    write: Write,
 }
 
 impl Keeping {
@@ -243,7 +246,7 @@ impl Studio {
             Ok(((keeping.write)(tx)?, keeping.sentence))
         })?;
         let (id, sentence) = stored.value;
-        Ok(Kept { id: id.to_string(), sentence, undo: stored.undo.to_string(), next: Vec::new() })
+        Ok(Kept::new(id.to_string(), sentence, stored.undo))
     }
 
     /// Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
@@ -274,7 +277,7 @@ impl Studio {
             };
             Ok(format!("{name} is put away."))
         })?;
-        Ok(Kept { id: id.to_owned(), sentence: stored.value, undo: stored.undo.to_string(), next: Vec::new() })
+        Ok(Kept::new(id.to_owned(), stored.value, stored.undo))
     }
 }
 

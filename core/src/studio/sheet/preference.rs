@@ -2,30 +2,30 @@
 
 use super::draft::{Ask, Draft, item};
 use super::{Desk, FieldKind, Keeping};
-use crate::store::{device, entity};
+use crate::coded::Coded;
+use crate::store::entity;
 use crate::studio::Result;
 use crate::studio::facts::preference;
+use crate::studio::words::sentence_case;
+use crate::units::{AreaUnit, DecimalMark, MassUnit, VolumeUnit};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     let kept = preference(desk.conn)?;
     draft.title = "Units, sound and touch".to_owned();
-    let mut choice = |key, label, kept: &str, items: &[(&str, &str)]| {
-        let items = items.iter().map(|(code, name)| item(code, name, "")).collect();
-        draft.choice(Ask::new(key, label), Some(kept), FieldKind::Choice, items).unwrap_or_default()
-    };
-    let preference = move |id| entity::Preference {
-        id,
-        mass: choice("mass", "Weights in", &kept.mass, &[("gram", "Grams"), ("ounce", "Ounces")]),
-        volume: choice(
-            "volume",
-            "Volumes in",
-            &kept.volume,
-            &[("millilitre", "Millilitres"), ("us_fluid_ounce", "US fluid ounces"), ("imperial_fluid_ounce", "Imperial fluid ounces")],
-        ),
-        area: choice("area", "Areas in", &kept.area, &[("square_centimetre", "Square centimetres"), ("square_inch", "Square inches")]),
-        decimal: choice("decimal", "Decimal mark", &kept.decimal, &[("point", "Point: 19.4"), ("comma", "Comma: 19,4")]),
+    let preference = entity::Preference {
+        mass: choice(draft, "mass", "Weights in", &kept.mass, MassUnit::ALL),
+        volume: choice(draft, "volume", "Volumes in", &kept.volume, VolumeUnit::ALL),
+        area: choice(draft, "area", "Areas in", &kept.area, AreaUnit::ALL),
+        decimal: choice(draft, "decimal", "Decimal mark", &kept.decimal, DecimalMark::ALL),
         speak: draft.switch(Ask::new("speak", "Speak the verdict"), kept.speak),
         tick: draft.switch(Ask::new("tick", "Tick at every key"), kept.tick),
+        ..kept
     };
-    Ok(Some(Keeping::one(Some(device(desk.conn)?.into()), "Kept.".to_owned(), preference)))
+    Ok(Some(Keeping::one(Some(preference.id), "Kept.".to_owned(), |_| preference)))
+}
+
+/// One of a closed list; answers with its code.
+fn choice<T: Coded>(draft: &mut Draft<'_>, key: &'static str, label: &'static str, kept: &str, all: &[T]) -> String {
+    let items = all.iter().map(|value| item(value.code(), &sentence_case(value.name()), "")).collect();
+    draft.choice(Ask::new(key, label), Some(kept), FieldKind::Choice, items).unwrap_or_default()
 }

@@ -1,12 +1,15 @@
 //! The sheet of a test tile: its area and its coat say how thick the test was.
 
-use super::draft::{Ask, Draft};
+use super::control::choose;
+use super::draft::{Ask, Draft, area_text, mass_text};
 use super::{Desk, Keeping, Note};
+use crate::coat::tile::thin_warning;
 use crate::store::entity;
-use crate::studio::facts::{latest_sg, tile_laydown};
-use crate::studio::sheet::control::glaze_choice;
+use crate::studio::facts::{latest_sg, tile_evidence};
+use crate::studio::rows::in_use;
 use crate::studio::{Result, StudioError};
-use crate::units::{Grams, PowderDensity, SpecificGravity, SquareCentimetres, parse};
+use crate::units::{Grams, Laydown, SpecificGravity, parse};
+use uuid::Uuid;
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     let current: Option<entity::Tile> = desk.current()?;
@@ -15,18 +18,28 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     draft.title = kept.map_or("New test tile", |_| "Test tile").to_owned();
     draft.remove_label = "Put this test tile away";
 
-    let Some((glaze_id, glaze)) = glaze_choice(desk, draft, kept.map(|tile| tile.glaze))? else { return Ok(None) };
-    let mass_text = |mg: Option<i64>| mg.map(|mg| style.mass_text(Grams::from_milligrams(mg)));
+    let Some(glaze) = choose::<entity::Glaze>(desk, draft, Ask::new("glaze", "Glaze"), kept.map(|tile| tile.glaze))?
+    else {
+        return Ok(None);
+    };
+    let mass_text = |mg: Option<i64>| mg.map(|mg| mass_text(style, mg));
+    let glaze_id = glaze.id;
     let name = draft.text(Ask::new("name", "Name").hint("Tile 12"), kept.map(|tile| tile.name.as_str()));
     let area = draft.quantity(
-        Ask::new("area", "Glazed area").hint(style.area.symbol()).help("Length times width of what was covered; both sides if both were."),
-        kept.map(|tile| style.area_text(SquareCentimetres::from_square_millimetres(tile.area_mm2))),
+        Ask::new("area", "Glazed area")
+            .hint(style.area.symbol())
+            .help("Length times width of what was covered; both sides if both were."),
+        kept.map(|tile| area_text(style, tile.area_mm2)),
         parse::area,
     );
-    let wet = draft.optional(Ask::new("net", "Wet weight of the coat").hint(style.mass.symbol()), mass_text(kept.and_then(|tile| tile.net_mg)), parse::mass);
+    let wet = draft.optional(
+        Ask::new("net", "Wet weight of the coat").hint(style.mass.symbol()),
+        mass_text(kept.and_then(|tile| tile.net_mg)),
+        parse::mass,
+    );
     let sg_kept = match kept {
         Some(tile) => tile.specific_gravity_e5,
-        None => bucket_sg(desk, glaze_id)?,
+        None => bucket_sg(desk, glaze.id)?,
     };
     let sg = draft.optional(
         Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
@@ -34,7 +47,9 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         parse::specific_gravity,
     );
     let dry = draft.optional(
-        Ask::new("dry", "Or weight of the coat when bone dry").hint(style.mass.symbol()).help("Better than the wet weight, if you waited."),
+        Ask::new("dry", "Or weight of the coat when bone dry")
+            .hint(style.mass.symbol())
+            .help("Better than the wet weight, if you waited."),
         mass_text(kept.and_then(|tile| tile.dry_mg)),
         parse::mass,
     );
@@ -43,40 +58,39 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         draft.refuse("weights", "Give the dry weight, or the wet weight and the SG.");
         return Ok(None);
     }
+    let (called, at) = (name.clone().unwrap_or_default(), kept.map_or(desk.now.unix_ms, |tile| tile.at));
     let tile = move |id| entity::Tile {
         id,
         glaze: glaze_id,
-        name: name.clone().unwrap_or_default(),
+        name: called.clone(),
         area_mm2: area.square_millimetres(),
         net_mg: wet.map(Grams::milligrams),
         dry_mg: dry.map(Grams::milligrams),
         specific_gravity_e5: sg.map(SpecificGravity::hundred_thousandths),
-        at: kept.map_or(desk.now.unix_ms, |tile| tile.at),
+        at,
         gone: false,
     };
-    match tile_laydown(&tile, PowderDensity::from_thousandths(glaze.powder_density_e3)?) {
-        Ok(Some(laydown)) => {
-            draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
-            if let Some(warning) = crate::coat::tile::thinner_than_pots(laydown, crate::units::Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2)) {
-                draft.result(Note::attention(warning));
-            }
-        }
+    let laydown = match tile_evidence(&tile(Uuid::nil()), &glaze) {
+        Ok(Some(evidence)) => evidence.laydown,
         Ok(None) => return Ok(None),
         Err(StudioError::Refused { sentence, .. }) => {
             draft.refuse("area", sentence);
             return Ok(None);
         }
         Err(error) => return Err(error),
-    }
+    };
+    draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
+    let pots = Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2);
+    draft.result_if(thin_warning(laydown, pots, style).map(Note::attention));
     let Some(name) = name else { return Ok(None) };
     Ok(Some(Keeping::one(desk.id, format!("{name} is kept."), tile)))
 }
 
 /// The SG of the glaze's bucket in use, as the likely one for a tile dipped now.
-fn bucket_sg(desk: &Desk<'_>, glaze: uuid::Uuid) -> Result<Option<i64>> {
-    for bucket in entity::Bucket::all(desk.conn)? {
-        if bucket.glaze == glaze && !bucket.gone {
-            let (reading, checked) = latest_sg(desk.conn, id)?;
+fn bucket_sg(desk: &Desk<'_>, glaze: Uuid) -> Result<Option<i64>> {
+    for bucket in in_use::<entity::Bucket>(desk.conn, None)? {
+        if bucket.glaze == glaze {
+            let (reading, checked) = latest_sg(desk.conn, bucket.id)?;
             if checked.is_some() {
                 return Ok(Some(reading.sg.hundred_thousandths()));
             }

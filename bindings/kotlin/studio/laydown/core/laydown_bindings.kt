@@ -731,7 +731,7 @@ internal object UniffiLib {
     ): Long
     external fun uniffi_laydown_bindings_fn_free_studio(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_constructor_studio_open(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_bindings_fn_constructor_studio_open(`path`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
     external fun uniffi_laydown_bindings_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -927,7 +927,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_weigh() and 0xFFFF) != 23676) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open() and 0xFFFF) != 61305) {
+    if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open() and 0xFFFF) != 3676) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
 }
@@ -1786,14 +1786,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
     /**
      * Opens the studio kept in the file at `path`, making an empty one if there is none.
+     * `now` only names this device in a new file.
      */
-    @Throws(StudioException::class) fun `open`(`path`: kotlin.String): Studio {
+    @Throws(StudioException::class) fun `open`(`path`: kotlin.String, `now`: Now): Studio {
             return FfiConverterTypeStudio.lift(
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_bindings_fn_constructor_studio_open(
     
         
-        FfiConverterString.lower(`path`),_status)
+        FfiConverterString.lower(`path`),
+        FfiConverterTypeNow.lower(`now`),_status)
 }
     )
     }
@@ -3367,11 +3369,6 @@ data class TargetView (
      * How narrow the span is and why.
      */
     val `tolerance`: kotlin.String
-    , 
-    /**
-     * All of it as one paragraph, to be read or spoken.
-     */
-    val `words`: kotlin.String
     
 ){
     
@@ -3394,7 +3391,6 @@ public object FfiConverterTypeTargetView: FfiConverterRustBuffer<TargetView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
         )
     }
 
@@ -3404,8 +3400,7 @@ public object FfiConverterTypeTargetView: FfiConverterRustBuffer<TargetView> {
             FfiConverterString.allocationSize(value.`source`) +
             FfiConverterString.allocationSize(value.`restsOn`) +
             FfiConverterString.allocationSize(value.`sure`) +
-            FfiConverterString.allocationSize(value.`tolerance`) +
-            FfiConverterString.allocationSize(value.`words`)
+            FfiConverterString.allocationSize(value.`tolerance`)
     )
 
     override fun write(value: TargetView, buf: ByteBuffer) {
@@ -3415,7 +3410,6 @@ public object FfiConverterTypeTargetView: FfiConverterRustBuffer<TargetView> {
             FfiConverterString.write(value.`restsOn`, buf)
             FfiConverterString.write(value.`sure`, buf)
             FfiConverterString.write(value.`tolerance`, buf)
-            FfiConverterString.write(value.`words`, buf)
     }
 }
 
@@ -3493,14 +3487,14 @@ data class VerdictView (
     val `detail`: kotlin.String
     , 
     /**
-     * The dry glaze in the coat.
+     * How sure the reading is.
      */
-    val `dry`: kotlin.String
+    val `certainty`: kotlin.String
     , 
     /**
-     * The laydown.
+     * The dry glaze in the coat and its laydown.
      */
-    val `laydown`: kotlin.String
+    val `carries`: kotlin.String
     , 
     /**
      * What the same coat would weigh on the control piece; empty if there is none.
@@ -3543,8 +3537,8 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.allocationSize(value.`headline`) +
             FfiConverterString.allocationSize(value.`act`) +
             FfiConverterString.allocationSize(value.`detail`) +
-            FfiConverterString.allocationSize(value.`dry`) +
-            FfiConverterString.allocationSize(value.`laydown`) +
+            FfiConverterString.allocationSize(value.`certainty`) +
+            FfiConverterString.allocationSize(value.`carries`) +
             FfiConverterString.allocationSize(value.`onControl`) +
             FfiConverterString.allocationSize(value.`spoken`)
     )
@@ -3554,8 +3548,8 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.write(value.`headline`, buf)
             FfiConverterString.write(value.`act`, buf)
             FfiConverterString.write(value.`detail`, buf)
-            FfiConverterString.write(value.`dry`, buf)
-            FfiConverterString.write(value.`laydown`, buf)
+            FfiConverterString.write(value.`certainty`, buf)
+            FfiConverterString.write(value.`carries`, buf)
             FfiConverterString.write(value.`onControl`, buf)
             FfiConverterString.write(value.`spoken`, buf)
     }

@@ -1,0 +1,285 @@
+//! The scale: how sure a net weight is, and whether the scale can decide at all.
+
+use crate::coded::coded;
+use crate::units::{Grams, Style};
+
+/// 97.5 % point of the normal distribution.
+pub(super) const NORMAL_95: f64 = 1.959_963_984_540_054;
+
+/// Half-widths that must fit into the tolerance for the scale to decide comfortably.
+const COMFORTABLE: f64 = 4.0;
+
+/// A scale as the potter uses it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Scale {
+    /// The most it weighs.
+    pub capacity: Grams,
+    /// The step of its display.
+    pub step: Grams,
+    /// The least it should be asked to weigh, if its maker says so.
+    pub minimum: Option<Grams>,
+    /// Standard deviation of one load weighed again and again, if tested.
+    pub repeatability: Option<Grams>,
+}
+
+/// Why a scale cannot be. The display is the sentence the potter reads.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum ScaleError {
+    /// No step.
+    #[error("Say in what steps the scale reads, for example 0.1 g.")]
+    NoStep,
+    /// No capacity, or fewer than ten steps of it.
+    #[error("Say how much the scale weighs at most. It must be many times its step.")]
+    NoCapacity,
+    /// A minimum that is negative or not under the capacity.
+    #[error("The scale's smallest load must be less than its largest. Leave it empty if you do not know it.")]
+    Minimum,
+    /// A repeatability that is negative or larger than any scale's.
+    #[error("The scale's repeatability cannot be right. Weigh one thing ten times, or leave it empty.")]
+    Repeatability,
+}
+
+coded! {
+    /// Whether a scale can decide about a coat.
+    "advice on a scale" ScaleAdvice {
+        /// Comfortably.
+        Decides = "decides" "decides",
+        /// Yes, but a good part of the readings near the edges stays open.
+        DecidesOnlyJust = "only_just" "decides only just",
+        /// No reading could be called within.
+        TooCoarse = "too_coarse" "too coarse",
+        /// The piece with its coat is too heavy for it.
+        OverCapacity = "over_capacity" "too small",
+    }
+}
+
+coded! {
+    /// Accuracy class of a weighing instrument, OIML R 76-1.
+    "accuracy class" AccuracyClass {
+        /// I.
+        Special = "I" "special (I)",
+        /// II.
+        High = "II" "high (II)",
+        /// III.
+        Medium = "III" "medium (III)",
+        /// IIII.
+        Ordinary = "IIII" "ordinary (IIII)",
+    }
+}
+
+/// What a class of OIML R 76-1 (Table 3) allows at one step.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ClassLimits {
+    /// Fewest steps up to the capacity.
+    pub fewest_steps: f64,
+    /// Most steps up to the capacity, where there is a limit.
+    pub most_steps: Option<f64>,
+    /// Smallest load, in steps.
+    pub minimum_in_steps: f64,
+}
+
+impl AccuracyClass {
+    /// Limits of this class for instruments with this step; none where the class has no such step (OIML R 76-1, Table 3).
+    pub fn limits(self, step: Grams) -> Option<ClassLimits> {
+        let e = step.value() * (1.0 + 1e-9);
+        let (fewest_steps, most_steps, minimum_in_steps) = match self {
+            Self::Special if e >= 0.001 => (50_000.0, None, 100.0),
+            Self::High if e >= 0.1 => (5_000.0, Some(100_000.0), 50.0),
+            Self::High if (0.001..0.051).contains(&e) => (100.0, Some(100_000.0), 20.0),
+            Self::Medium if e >= 5.0 => (500.0, Some(10_000.0), 20.0),
+            Self::Medium if (0.1..2.1).contains(&e) => (100.0, Some(10_000.0), 20.0),
+            Self::Ordinary if e >= 5.0 => (100.0, Some(1_000.0), 10.0),
+            _ => return None,
+        };
+        Some(ClassLimits { fewest_steps, most_steps, minimum_in_steps })
+    }
+
+    /// Largest error allowed at first verification, in steps, for a load in steps (OIML R 76-1, Table 6); in service
+    /// twice that. None past the last row.
+    pub fn permitted_error(self, load_in_steps: f64) -> Option<f64> {
+        let (half, one, one_and_half) = match self {
+            Self::Special => (50_000.0, 200_000.0, f64::INFINITY),
+            Self::High => (5_000.0, 20_000.0, 100_000.0),
+            Self::Medium => (500.0, 2_000.0, 10_000.0),
+            Self::Ordinary => (50.0, 200.0, 1_000.0),
+        };
+        [(half, 0.5), (one, 1.0), (one_and_half, 1.5)]
+            .into_iter()
+            .find(|(upper, _)| load_in_steps <= upper * (1.0 + 1e-12))
+            .map(|(_, error)| error)
+    }
+}
+
+impl Scale {
+    /// # Errors
+    /// When step or capacity is nothing, or the figures contradict each other.
+    pub fn new(
+        capacity: Grams,
+        step: Grams,
+        minimum: Option<Grams>,
+        repeatability: Option<Grams>,
+    ) -> Result<Self, ScaleError> {
+        if !step.is_positive() {
+            return Err(ScaleError::NoStep);
+        }
+        if !capacity.is_positive() || capacity / step < 10.0 {
+            return Err(ScaleError::NoCapacity);
+        }
+        if minimum.is_some_and(|least| !(least >= Grams::ZERO && least < capacity)) {
+            return Err(ScaleError::Minimum);
+        }
+        if repeatability.is_some_and(|spread| !(spread >= Grams::ZERO && spread < capacity / 10.0)) {
+            return Err(ScaleError::Repeatability);
+        }
+        Ok(Self { capacity, step, minimum, repeatability })
+    }
+
+    /// One standard uncertainty of a net weight: two readings, each rounded to the step, give step/√6; a tested
+    /// repeatability adds its own two readings.
+    pub fn net_standard_uncertainty(&self) -> Grams {
+        Grams::new((self.step.value() / 6f64.sqrt()).hypot(self.repeatability_of_net()))
+    }
+
+    /// Half the width of the 95 % interval of a net weight. Two roundings alone are triangular, `(1 − √0.05) step`
+    /// exactly; a tested repeatability is combined with that as root of the sum of squares of the two half-widths, which
+    /// is within 2 % of the exact convolution.
+    pub fn net_half_width(&self) -> Grams {
+        let rounding = (1.0 - 0.05f64.sqrt()) * self.step.value();
+        Grams::new(rounding.hypot(NORMAL_95 * self.repeatability_of_net()))
+    }
+
+    fn repeatability_of_net(&self) -> f64 {
+        self.repeatability.map_or(0.0, |spread| spread.value() * std::f64::consts::SQRT_2)
+    }
+
+    /// Whether this scale can decide about a coat of `wet` grams that may be out by `tolerance` either way, on a piece of
+    /// this weight where it is known.
+    pub fn advice(&self, piece: Option<Grams>, wet: Grams, tolerance: Grams) -> ScaleAdvice {
+        let half_width = self.net_half_width();
+        if piece.unwrap_or(Grams::ZERO) + wet > self.capacity {
+            ScaleAdvice::OverCapacity
+        } else if tolerance < half_width {
+            ScaleAdvice::TooCoarse
+        } else if tolerance < half_width * COMFORTABLE {
+            ScaleAdvice::DecidesOnlyJust
+        } else {
+            ScaleAdvice::Decides
+        }
+    }
+
+    /// The advice as a sentence.
+    pub fn advice_in_words(&self, advice: ScaleAdvice, style: &Style) -> String {
+        let step = style.mass(self.step, self.step);
+        match advice {
+            ScaleAdvice::Decides => format!("This scale reads in {step} steps and decides this coat well."),
+            ScaleAdvice::DecidesOnlyJust => {
+                format!("This scale reads in {step} steps and decides this coat only just. A finer one would say more.")
+            }
+            ScaleAdvice::TooCoarse => {
+                format!("This scale reads in {step} steps, too coarse for this coat. Use a finer one.")
+            }
+            ScaleAdvice::OverCapacity => {
+                format!(
+                    "The piece with its coat is more than this scale weighs ({}).",
+                    style.mass(self.capacity, self.step)
+                )
+            }
+        }
+    }
+
+    /// The accuracy classes of OIML R 76-1 that a scale of this step and capacity could have.
+    pub fn classes(&self) -> Vec<AccuracyClass> {
+        let steps = self.capacity / self.step;
+        AccuracyClass::ALL
+            .iter()
+            .copied()
+            .filter(|class| {
+                class.limits(self.step).is_some_and(|limits| {
+                    steps >= limits.fewest_steps * (1.0 - 1e-9)
+                        && limits.most_steps.is_none_or(|most| steps <= most * (1.0 + 1e-9))
+                })
+            })
+            .collect()
+    }
+
+    /// A sentence when step and capacity hardly go together, so that a slip of a zero shows.
+    pub fn doubt(&self, style: &Style) -> Option<String> {
+        let (capacity, step) = (style.mass(self.capacity, self.step), style.mass(self.step, self.step));
+        match self.classes().as_slice() {
+            [AccuracyClass::Special] => Some(format!(
+                "Only a laboratory balance weighs {capacity} in steps of {step}. Look at the label again."
+            )),
+            [] if self.capacity / self.step < 100.0 => Some(format!(
+                "A scale for {capacity} with steps of {step} has very few steps. Look at the label again."
+            )),
+            _ => None,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use approx::assert_relative_eq;
+
+    fn scale(capacity: f64, step: f64) -> Scale {
+        Scale::new(Grams::new(capacity), Grams::new(step), None, None).unwrap()
+    }
+
+    #[test]
+    fn a_tested_repeatability_widens_the_reading() {
+        let plain = scale(2_000.0, 0.1);
+        let tested = Scale { repeatability: Some(Grams::new(0.1)), ..plain };
+        assert_relative_eq!(
+            tested.net_standard_uncertainty().value(),
+            (0.01f64 / 6.0 + 2.0 * 0.01).sqrt(),
+            max_relative = 1e-12
+        );
+        assert!(tested.net_half_width() > plain.net_half_width() * 3.0);
+    }
+
+    #[test]
+    fn a_finer_scale_decides_and_a_coarse_one_only_just() {
+        // common practice, no source: a mug's 20 g may be out by 1 to 2 g either way.
+        for tolerance in [1.0, 1.36, 2.0] {
+            let advice = |step: f64| {
+                scale(2_000.0, step).advice(Some(Grams::new(300.0)), Grams::new(19.5), Grams::new(tolerance))
+            };
+            assert_eq!(advice(0.1), ScaleAdvice::Decides);
+            assert_eq!(advice(1.0), ScaleAdvice::DecidesOnlyJust);
+            assert_eq!(advice(5.0), ScaleAdvice::TooCoarse);
+        }
+        let small = scale(200.0, 0.01);
+        assert_eq!(small.advice(Some(Grams::new(300.0)), Grams::new(19.5), Grams::new(1.0)), ScaleAdvice::OverCapacity);
+        assert_eq!(small.advice(None, Grams::new(19.5), Grams::new(1.0)), ScaleAdvice::Decides);
+    }
+
+    #[test]
+    fn a_slip_of_a_zero_raises_a_doubt() {
+        let style = Style::default();
+        assert_eq!(scale(2_000.0, 0.1).doubt(&style), None);
+        assert_eq!(scale(5_000.0, 1.0).doubt(&style), None);
+        assert_eq!(scale(200.0, 0.01).doubt(&style), None);
+        assert_eq!(
+            scale(5_000.0, 0.01).doubt(&style).unwrap(),
+            "Only a laboratory balance weighs 5000.00 g in steps of 0.01 g. Look at the label again."
+        );
+        assert_eq!(
+            scale(500.0, 10.0).doubt(&style).unwrap(),
+            "A scale for 500 g with steps of 10 g has very few steps. Look at the label again."
+        );
+    }
+
+    #[test]
+    fn impossible_scales_are_refused() {
+        let new = |capacity: f64, step: f64, minimum: Option<f64>, repeatability: Option<f64>| {
+            Scale::new(Grams::new(capacity), Grams::new(step), minimum.map(Grams::new), repeatability.map(Grams::new))
+        };
+        assert_eq!(new(2_000.0, 0.0, None, None), Err(ScaleError::NoStep));
+        assert_eq!(new(2_000.0, f64::NAN, None, None), Err(ScaleError::NoStep));
+        assert_eq!(new(0.5, 0.1, None, None), Err(ScaleError::NoCapacity));
+        assert_eq!(new(2_000.0, 0.1, Some(2_000.0), None), Err(ScaleError::Minimum));
+        assert_eq!(new(2_000.0, 0.1, None, Some(-0.1)), Err(ScaleError::Repeatability));
+    }
+}

@@ -1,0 +1,128 @@
+//! Test tiles: the laydown of a tile, what it would be on a pot, and whether the tile says anything about the pot.
+
+use super::target::{Job, TileEvidence};
+use super::{MOST_LAYDOWN, Solids};
+use crate::form::MEASURED_AREA;
+use crate::units::{Grams, Laydown, SquareCentimetres, Style};
+
+/// A tile thinner than this share of the pots says little about them. Common practice, no source.
+pub const THIN_SHARE: f64 = 0.7;
+
+/// Relative standard uncertainty of a tile's dry weight. Common practice, no source.
+const DRY_WEIGHING: f64 = 0.02;
+
+/// Why a tile gives no laydown. The display is the sentence the potter reads.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum TileError {
+    /// No area.
+    #[error("Say how large the tile's glazed face is.")]
+    NoArea,
+    /// No weight.
+    #[error("Say what the coat on the tile weighed.")]
+    NoWeight,
+    /// More than any tile holds.
+    #[error("That is more glaze than a tile of this size can hold. Check the weight and the area.")]
+    TooMuch,
+}
+
+/// Laydown of a tile from its wet weight, read at once.
+///
+/// # Errors
+/// When area or weight is nothing, or the coat is more than a tile can hold.
+pub fn tile(area: SquareCentimetres, wet: Grams, solids: &Solids) -> Result<TileEvidence, TileError> {
+    evidence(area, solids.dry(wet), solids.relative_uncertainty)
+}
+
+/// Laydown of a tile from its dry weight.
+///
+/// # Errors
+/// As [`tile`].
+pub fn tile_from_dry(area: SquareCentimetres, dry: Grams) -> Result<TileEvidence, TileError> {
+    evidence(area, dry, DRY_WEIGHING)
+}
+
+fn evidence(area: SquareCentimetres, dry: Grams, weighing: f64) -> Result<TileEvidence, TileError> {
+    if !area.is_positive() {
+        return Err(TileError::NoArea);
+    }
+    if !dry.is_positive() {
+        return Err(TileError::NoWeight);
+    }
+    let laydown = Laydown::of(dry, area);
+    if laydown > MOST_LAYDOWN {
+        return Err(TileError::TooMuch);
+    }
+    Ok(TileEvidence { laydown, relative_uncertainty: weighing.hypot(MEASURED_AREA) })
+}
+
+/// What a coat as thick as the tile's weighs wet on the job's zone.
+pub fn as_thick_as(tile: Laydown, job: &Job) -> Grams {
+    job.solids.wet(tile.dry_on(job.zone.area))
+}
+
+/// A tile's laydown on a form, as a sentence.
+pub fn in_words(tile: Laydown, job: &Job, style: &Style, step: Grams) -> String {
+    format!("As thick as {} on “{}”.", style.mass(as_thick_as(tile, job), step), job.form_name)
+}
+
+/// A warning when a tile carries much less than the pots will.
+pub fn thin_warning(tile: Laydown, pots: Laydown, style: &Style) -> Option<String> {
+    let share = tile / pots;
+    (share < THIN_SHARE).then(|| {
+        format!(
+            "This tile carries only {} of what the pots will. It will not show how they come out: glaze a thicker one.",
+            style.percent(share, 0)
+        )
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::glaze::slurry::SgReading;
+    use crate::units::{PowderDensity, SpecificGravity};
+    use approx::assert_relative_eq;
+
+    fn solids(sg: f64) -> Solids {
+        Solids::of(SgReading::checked(SpecificGravity::new(sg).unwrap()), PowderDensity::default()).unwrap()
+    }
+
+    #[test]
+    fn a_small_tile_carries_three_to_four_grams_wet() {
+        // common practice, no source: 3-4 g wet, 1.5-2.5 g dry; a tile of 35 cm² then lies in the plausible span.
+        for (wet, sg) in [(3.0, 1.45), (4.0, 1.45), (3.0, 1.55), (4.0, 1.55)] {
+            let dry = solids(sg).dry(Grams::new(wet)).value();
+            assert!((1.5..=2.5).contains(&dry), "{wet} g at {sg}: {dry}");
+            let read = tile(SquareCentimetres::new(35.0), Grams::new(wet), &solids(sg)).unwrap();
+            assert!((3.0..=10.0).contains(&read.laydown.value()));
+        }
+    }
+
+    #[test]
+    fn wet_and_dry_agree() {
+        let area = SquareCentimetres::new(35.0);
+        let (wet, solids) = (Grams::new(3.6), solids(1.5));
+        let (from_wet, from_dry) = (tile(area, wet, &solids).unwrap(), tile_from_dry(area, solids.dry(wet)).unwrap());
+        assert_relative_eq!(from_wet.laydown.value(), from_dry.laydown.value(), max_relative = 1e-12);
+    }
+
+    #[test]
+    fn a_thin_tile_is_pointed_out() {
+        let style = Style::default();
+        assert_eq!(thin_warning(Laydown::new(4.0), Laydown::new(5.5), &style), None);
+        assert_eq!(
+            thin_warning(Laydown::new(3.3), Laydown::new(5.5), &style).unwrap(),
+            "This tile carries only 60 % of what the pots will. It will not show how they come out: glaze a thicker one."
+        );
+    }
+
+    #[test]
+    fn impossible_tiles_are_refused() {
+        let area = SquareCentimetres::new(35.0);
+        assert_eq!(tile_from_dry(SquareCentimetres::ZERO, Grams::new(2.0)), Err(TileError::NoArea));
+        assert_eq!(tile_from_dry(area, Grams::ZERO), Err(TileError::NoWeight));
+        assert_eq!(tile_from_dry(area, Grams::new(f64::NAN)), Err(TileError::NoWeight));
+        assert_eq!(tile_from_dry(area, Grams::new(20.0)), Err(TileError::TooMuch));
+    }
+}

@@ -1,0 +1,1 @@
+//! Nothing here: the tests lie in `tests/`, the benches in `benches/`.
