@@ -426,11 +426,11 @@ impl Target {
 
     fn sureness_in_words(&self, style: &Style, step: Grams) -> String {
         let (low, high) = self.interval;
-        let between = span(style, low, high, step);
+        let between = format!("between {} and {}", style.mass_number(low, step), style.mass(high, step));
         if high / self.wet - 1.0 > FIRST_GUESS {
-            format!("A first guess: the right amount may lie anywhere from {between}.")
+            format!("A first guess: the right amount may lie anywhere {between}.")
         } else {
-            format!("The right amount most likely lies from {between}.")
+            format!("The right amount most likely lies {between}.")
         }
     }
 }

@@ -157,12 +157,12 @@ fn words_name_source_pots_and_sureness() {
     assert_eq!(words.span, "18.0 to 20.8 g");
     assert_eq!(words.source, "From your control pieces of this form.");
     assert_eq!(words.rests_on, "Rests on 3 pots.");
-    assert_eq!(words.sure, "The right amount most likely lies from 18.2 to 20.6 g.");
+    assert_eq!(words.sure, "The right amount most likely lies between 18.3 and 20.6 g.");
 
     let words = target(&job(&form, 1.45), &controls(Vec::new())).unwrap().in_words(&style, Grams::new(1.0));
     assert_eq!(words.source, "A usual start for a glaze: 5.5 g per 100 cm².");
     assert_eq!(words.rests_on, "Rests on no pot yet. Keep one you like as your control piece.");
-    assert!(words.sure.starts_with("A first guess: the right amount may lie anywhere from "), "{}", words.sure);
+    assert!(words.sure.starts_with("A first guess: the right amount may lie anywhere between "), "{}", words.sure);
 }
 
 proptest! {
