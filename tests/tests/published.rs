@@ -1,0 +1,397 @@
+//! Published values, each with its source in `check-values.json`. Every value in that file is checked here; one whose
+//! topic has no check fails, so that no value lies there unused.
+
+use std::f64::consts::PI;
+
+use laydown::coat::Solids;
+use laydown::coat::scale::{AccuracyClass, Scale};
+use laydown::coat::target::{Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
+use laydown::form::profile::{Point, Profile};
+use laydown::form::{Form, ShapeClass, Zone, ZoneKind, revolve};
+use laydown::glaze::slurry::{
+    SgReading, Thinning, dry_per_litre, sg_by_volume, sg_from_baume, sg_from_twaddell, solids_fraction, thin,
+    water_density,
+};
+use laydown::units::{Celsius, Grams, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse};
+use serde::Deserialize;
+use serde_json::Value;
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Check {
+    id: String,
+    topic: String,
+    inputs: Value,
+    expected: Value,
+    tolerance: Value,
+    /// Beside the value for the reader.
+    #[serde(rename = "unit")]
+    _unit: String,
+    source: String,
+    seen: bool,
+    basis: String,
+}
+
+impl Check {
+    fn input(&self, key: &str) -> f64 {
+        number(&self.inputs[key], &self.id, key)
+    }
+
+    fn inputs(&self, key: &str) -> Vec<f64> {
+        numbers(&self.inputs[key], &self.id, key)
+    }
+
+    fn expected(&self, key: &str) -> Option<f64> {
+        self.expected.get(key).map(|value| number(value, &self.id, key))
+    }
+
+    /// The tolerance of one expected quantity: given for all, by name, or by place in a list.
+    fn tolerance(&self, key: &str, at: usize) -> f64 {
+        let tolerance = match &self.tolerance {
+            Value::Object(by_name) => &by_name[key],
+            Value::Array(by_place) => &by_place[at],
+            one => one,
+        };
+        number(tolerance, &self.id, key)
+    }
+
+    fn is(&self, key: &str, got: f64) {
+        let expect = self.expected(key).unwrap_or_else(|| panic!("{} expects no {key}", self.id));
+        self.near(key, 0, got, expect);
+    }
+
+    fn are(&self, key: &str, got: impl IntoIterator<Item = f64>) {
+        let got: Vec<f64> = got.into_iter().collect();
+        let expect = numbers(&self.expected[key], &self.id, key);
+        assert_eq!(got.len(), expect.len(), "{} {key}", self.id);
+        for (at, (got, expect)) in got.into_iter().zip(expect).enumerate() {
+            self.near(key, at, got, expect);
+        }
+    }
+
+    fn near(&self, key: &str, at: usize, got: f64, expect: f64) {
+        let tolerance = self.tolerance(key, at).max(expect.abs() * 1e-12);
+        assert!(
+            (got - expect).abs() <= tolerance,
+            "{} {key}: got {got}, {} says {expect} ± {tolerance}",
+            self.id,
+            self.source
+        );
+    }
+}
+
+fn number(value: &Value, id: &str, key: &str) -> f64 {
+    value.as_f64().unwrap_or_else(|| panic!("{id}: {key} is no number"))
+}
+
+fn numbers(value: &Value, id: &str, key: &str) -> Vec<f64> {
+    let list = value.as_array().unwrap_or_else(|| panic!("{id}: {key} is no list"));
+    list.iter().map(|value| number(value, id, key)).collect()
+}
+
+fn sg(value: f64) -> SpecificGravity {
+    SpecificGravity::new(value).unwrap()
+}
+
+fn density(value: f64) -> PowderDensity {
+    PowderDensity::new(value).unwrap()
+}
+
+#[test]
+fn every_published_value() {
+    let checks: Vec<Check> = serde_json::from_str(include_str!("../check-values.json")).unwrap();
+    assert!(checks.len() > 40);
+    for check in &checks {
+        assert!(!check.source.is_empty(), "{} has no source", check.id);
+        let basis_says_seen = check.basis.starts_with("published");
+        assert_eq!(basis_says_seen, check.seen, "{} says both {} and seen: {}", check.id, check.basis, check.seen);
+        match check.topic.as_str() {
+            "brongniart" => brongniart(check),
+            "brongniart_pint_imperial" => brongniart_pint(check),
+            "brongniart_sample" => brongniart_sample(check),
+            "dilution" => dilution(check),
+            "solid_density_range" => solid_density(check),
+            "pint_conversion" => pints(check),
+            "baume_heavy" => check.are(
+                "sg",
+                check.inputs("Be").into_iter().map(|be| sg_from_baume(be, check.input("m")).unwrap().value()),
+            ),
+            "twaddell" => {
+                check.are("sg", check.inputs("Tw").into_iter().map(|tw| sg_from_twaddell(tw).unwrap().value()));
+            }
+            "water_density" => check.are("g_per_ml", water(check)),
+            "water_density_tanaka" => check.are("kg_per_m3", water(check).map(|density| density * 1_000.0)),
+            "resolution_uncertainty" => {
+                // Two roundings make √2 of one.
+                let net = scale(10_000.0, check.input("d")).net_standard_uncertainty().value();
+                check.is("u", net / 2f64.sqrt());
+            }
+            "tare_gross_resolution" => tare_and_gross(check),
+            "oiml_r76_classes" => oiml_classes(check),
+            "oiml_r76_mpe" => oiml_errors(check),
+            "area_from_volume_ratio" => area_from_volumes(check),
+            "area_from_length_ratio" => area_from_lengths(check),
+            "frustum" => frustum(check),
+            "torus_pappus" => torus(check),
+            "spherical_cap" => spherical_cap(check),
+            "slurry_sg_range" => slurry_range(check),
+            "laydown_from_thickness" | "laydown_range" => laydown_range(check),
+            topic => panic!("{}: nothing checks the topic {topic}", check.id),
+        }
+    }
+}
+
+fn brongniart(check: &Check) {
+    let slurry = check.inputs.get("litre_weight_g").map_or_else(
+        || sg(check.input("slurry_sg")),
+        |_| sg_by_volume(Grams::ZERO, Grams::new(check.input("litre_weight_g")), Millilitres::new(1_000.0)).unwrap(),
+    );
+    let powder = density(check.input("solid_sg"));
+    let dry = dry_per_litre(slurry, powder).value();
+    let litre = slurry.value() * 1_000.0;
+    check.is("dry_g_per_l", dry);
+    assert!((solids_fraction(slurry, powder).unwrap().value() * litre - dry).abs() < 1e-9, "{}", check.id);
+    for (key, got) in [
+        ("water_g_per_l", litre - dry),
+        ("water_pct_of_dry", (litre - dry) / dry * 100.0),
+        ("ml_holding_100g_dry", 100_000.0 / dry),
+    ] {
+        if check.expected(key).is_some() {
+            check.is(key, got);
+        }
+    }
+}
+
+fn brongniart_pint(check: &Check) {
+    // The trade's rule: an imperial pint of water weighs 20 oz.
+    let pint = check.input("P_oz");
+    check.is(
+        "dry_oz_per_pint",
+        solids_fraction(sg(pint / 20.0), density(check.input("solid_sg"))).unwrap().value() * pint,
+    );
+}
+
+fn brongniart_sample(check: &Check) {
+    let weight = check.input("sample_g");
+    let sample = sg_by_volume(Grams::ZERO, Grams::new(weight), Millilitres::new(check.input("sample_ml"))).unwrap();
+    check.is("sg", sample.value());
+    check.is("dry_g", solids_fraction(sample, density(check.input("solid_sg"))).unwrap().value() * weight);
+}
+
+fn dilution(check: &Check) {
+    let volume = Millilitres::new(check.input("V1_l") * 1_000.0);
+    let thinning = thin(volume, sg(check.input("SG1")), sg(check.input("SG2")), PowderDensity::default()).unwrap();
+    let Thinning::AddWater(water) = thinning else { panic!("{}: {thinning:?}", check.id) };
+    check.is("water_l", water.value() / 1_000.0);
+}
+
+fn solid_density(check: &Check) {
+    let ranges = check.expected["sg"].as_array().unwrap();
+    let edges: Vec<f64> = ranges.iter().flat_map(|range| numbers(range, &check.id, "sg")).collect();
+    let (least, most) =
+        edges.iter().fold((f64::MAX, f64::MIN), |(least, most), edge| (least.min(*edge), most.max(*edge)));
+    assert!((least..=most).contains(&PowderDensity::default().value()));
+    for edge in edges {
+        assert!(PowderDensity::new(edge).is_ok(), "{edge}");
+    }
+}
+
+fn pints(check: &Check) {
+    let style = Style::default();
+    let ounce = parse::mass("1 oz", &style).unwrap().value();
+    let imperial = parse::volume("1 imp pint", &style).unwrap().value();
+    let us = parse::volume("1 us pint", &style).unwrap().value();
+    check.near("imperial_pint_ml", 0, imperial, check.input("imperial_pint_ml"));
+    check.near("us_pint_ml", 0, us, check.input("us_pint_ml"));
+    check.near("oz_g", 0, ounce, check.input("oz_g"));
+    check.is("oz_water_per_imperial_pint_at_1.000", imperial / ounce);
+    check.is("oz_water_per_us_pint_at_1.000", us / ounce);
+}
+
+fn water(check: &Check) -> impl Iterator<Item = f64> {
+    check.inputs("t_C").into_iter().map(|t| water_density(Celsius::new(t)).unwrap())
+}
+
+fn scale(capacity: f64, step: f64) -> Scale {
+    Scale::new(Grams::new(capacity), Grams::new(step), None, None).unwrap()
+}
+
+fn tare_and_gross(check: &Check) {
+    if check.expected("half_width").is_some() {
+        check.is("half_width", scale(10_000.0, check.input("d")).net_half_width().value());
+        return;
+    }
+    let steps = check.inputs("d");
+    check.are("u_net", steps.iter().map(|d| scale(10_000.0, *d).net_standard_uncertainty().value()));
+    // Every place of tare and gross between two steps, on a fine grid: the largest error, and how often it exceeds the
+    // half-width.
+    const GRID: i32 = 1_000;
+    let worst = steps.iter().map(|d| {
+        let shown = |grams: f64| (grams / d).round() * d;
+        let half_width = scale(10_000.0, *d).net_half_width().value();
+        let (mut worst, mut outside) = (0.0f64, 0u32);
+        for tare in 0..GRID {
+            for coat in 0..GRID {
+                let (bare, wet) =
+                    (f64::from(tare) / f64::from(GRID) * d, 20.0 * d + f64::from(coat) / f64::from(GRID) * d);
+                let error = (shown(bare + wet) - shown(bare) - wet).abs();
+                worst = worst.max(error);
+                outside += u32::from(error > half_width);
+            }
+        }
+        let share = f64::from(outside) / f64::from(GRID * GRID);
+        assert!((share - 0.05).abs() < 0.003, "{} d = {d}: {share} outside the half-width", check.id);
+        worst
+    });
+    for (got, expect) in worst.zip(numbers(&check.expected["max_abs_error"], &check.id, "max_abs_error")) {
+        assert!(got <= expect * (1.0 + 1e-9) && got > expect * 0.99, "{}: {got}, expected {expect}", check.id);
+    }
+}
+
+fn class(name: &str) -> AccuracyClass {
+    name.split(' ').next().unwrap().parse().unwrap()
+}
+
+fn oiml_classes(check: &Check) {
+    let names = check.inputs["class"].as_array().unwrap();
+    for (at, name) in names.iter().enumerate() {
+        let class = class(name.as_str().unwrap());
+        let edges = check.inputs["e_g"][at].as_array().unwrap();
+        let steps: Vec<f64> = edges.iter().filter_map(Value::as_f64).collect();
+        for step in &steps {
+            let limits = class.limits(Grams::new(*step)).unwrap_or_else(|| panic!("{name} has no step {step}"));
+            assert_eq!(Some(limits.fewest_steps), check.expected["n_min"][at].as_f64(), "{name}");
+            assert_eq!(limits.most_steps, check.expected["n_max"][at].as_f64(), "{name}");
+            assert_eq!(Some(limits.minimum_in_steps), check.expected["Min_in_e"][at].as_f64(), "{name}");
+        }
+        let below = steps[0] * 0.5;
+        let finer_row =
+            class == AccuracyClass::High && steps[0] == 0.1 || class == AccuracyClass::Medium && steps[0] == 5.0;
+        assert!(finer_row || class.limits(Grams::new(below)).is_none(), "{name} at {below} g");
+    }
+}
+
+fn oiml_errors(check: &Check) {
+    let Some(loads) = check.inputs.get("loads_g") else {
+        let errors = check.inputs("mpe_in_e");
+        for (at, name) in check.inputs["class"].as_array().unwrap().iter().enumerate() {
+            let class = class(name.as_str().unwrap());
+            let uppers = check.expected["load_upper_in_e"][at].as_array().unwrap();
+            for (upper, error) in uppers.iter().zip(&errors) {
+                let upper = upper.as_f64().unwrap_or(1e9);
+                assert_eq!(class.permitted_error(upper), Some(*error), "{name} at {upper} e");
+                assert_ne!(class.permitted_error(upper + 1.0), Some(error - 0.5), "{name} past {upper} e");
+            }
+        }
+        return;
+    };
+    let (step, capacity) = (check.input("e_g"), check.input("Max_g"));
+    let class = class(check.inputs["class"].as_str().unwrap());
+    assert!(scale(capacity, step).classes().contains(&class));
+    check.is("n", capacity / step);
+    check.is("Min_g", class.limits(Grams::new(step)).unwrap().minimum_in_steps * step);
+    let loads = numbers(loads, &check.id, "loads_g");
+    check.are("mpe_g", loads.iter().map(|load| class.permitted_error(load / step).unwrap() * step));
+}
+
+fn area_from_volumes(check: &Check) {
+    // A ratio has no size: the smaller form is made to hold 100 ml.
+    let (first, second) = if check.inputs.get("V1_ml").is_some() { ("V1_ml", "V2_ml") } else { ("V1", "V2") };
+    let ratio = check.input(second) / check.input(first);
+    for shape in ShapeClass::ALL.iter().filter(|shape| shape.profile().is_some()) {
+        let area = |ml: f64| {
+            let form = Form::by_capacity(*shape, Millilitres::new(ml)).unwrap();
+            form.zone(ZoneKind::Inside).unwrap().area
+        };
+        check.is("area_ratio", area(100.0 * ratio) / area(100.0));
+    }
+}
+
+fn area_from_lengths(check: &Check) {
+    let (small, large) = (check.input("r1"), check.input("r2"));
+    let area = check.input("A1_over_pi");
+    // A closed cylinder of this radius and whole surface.
+    let height = (area - 2.0 * small * small) / (2.0 * small);
+    let closed = |times: f64| {
+        let points = [(0.0, 0.0), (0.0, small), (height, small), (height, 0.0)];
+        Profile::new(&points.map(|(height, radius)| (height * times, radius * times)), 0.1, 0.0)
+    };
+    assert!((closed(1.0).area(ZoneKind::Inside) / PI - area).abs() < 1e-9);
+    check.is("A2_over_pi", closed(large / small).area(ZoneKind::Inside) / PI);
+}
+
+fn frustum(check: &Check) {
+    let (wide, narrow, height) = (check.input("R"), check.input("r"), check.input("h"));
+    let wall = [Point { height: 0.0, radius: wide }, Point { height, radius: narrow }];
+    let lateral = revolve::swept_area(&wall);
+    let closed = [Point { height: 0.0, radius: 0.0 }, wall[0], wall[1], Point { height, radius: 0.0 }];
+    for (key, got) in [
+        ("lateral", lateral),
+        ("slant", lateral / (PI * (wide + narrow))),
+        ("volume", revolve::swept_volume(&wall)),
+        ("volume_over_pi", revolve::swept_volume(&closed) / PI),
+        ("total_area_over_pi", revolve::swept_area(&closed) / PI),
+    ] {
+        if check.expected(key).is_some() {
+            check.is(key, got);
+        }
+    }
+}
+
+/// Points of a circle's arc about (`height`, `radius`), from one angle to another, measured from straight down.
+fn arc(height: f64, radius: f64, of: f64, from: f64, to: f64) -> Vec<Point> {
+    const PIECES: u32 = 40_000;
+    (0..=PIECES)
+        .map(|at| from + (to - from) * f64::from(at) / f64::from(PIECES))
+        .map(|angle| Point { height: height - of * angle.cos(), radius: radius + of * angle.sin() })
+        .collect()
+}
+
+fn torus(check: &Check) {
+    let ring = arc(0.0, check.input("R"), check.input("r"), 0.0, 2.0 * PI);
+    check.is("volume", revolve::swept_volume(&ring).abs());
+    check.is("area", revolve::swept_area(&ring));
+}
+
+fn spherical_cap(check: &Check) {
+    let (r, h) = (check.input("r"), check.input("h"));
+    let cap = arc(r, 0.0, r, 0.0, (1.0 - h / r).acos());
+    check.is("curved_area", revolve::swept_area(&cap));
+    check.is("volume", revolve::swept_volume(&cap));
+    check.is("base_radius", cap.last().unwrap().radius);
+}
+
+fn slurry_range(check: &Check) {
+    let style = Style::default();
+    for (method, range) in check.expected["g_per_ml"].as_array().unwrap().iter().enumerate() {
+        for (edge, value) in numbers(range, &check.id, "g_per_ml").into_iter().enumerate() {
+            let typed = parse::specific_gravity(&format!("{value} g/ml"), &style).unwrap();
+            assert!((typed.value() - value).abs() < 1e-12);
+            if let Some(weight) = check.expected.get("g_per_200ml").and_then(|all| all[method][edge].as_f64()) {
+                // Printed to 0.01 and to 5 g.
+                let weighed = parse::specific_gravity(&format!("{weight} g/200 ml"), &style).unwrap();
+                assert!((weighed.value() - value).abs() <= 0.005 + 1e-9, "{} {weight} g", check.id);
+            }
+        }
+    }
+}
+
+fn laydown_range(check: &Check) {
+    // Where no piece is known yet, the interval around the starting laydown covers what was measured elsewhere.
+    let solids = Solids::of(SgReading::checked(sg(1.45)), PowderDensity::default()).unwrap();
+    let zone = Zone { kind: ZoneKind::Whole, area: SquareCentimetres::new(100.0), relative_uncertainty: 0.0 };
+    let job = Job {
+        form_name: "One square decimetre".to_owned(),
+        zone,
+        capacity: None,
+        class: ShapeClass::Tile,
+        solids,
+        sensitivity: Sensitivity::Medium,
+    };
+    let evidence = Evidence { controls: Vec::new(), tiles: Vec::new(), starting: STARTING_LAYDOWN };
+    let (low, high) = target(&job, &evidence).unwrap().interval;
+    for per_square_metre in numbers(&check.expected["dry_g_per_m2"], &check.id, "dry_g_per_m2") {
+        let wet = solids.wet(Grams::new(per_square_metre / 100.0));
+        assert!(low < wet && wet < high, "{}: {per_square_metre} g/m² is outside {low:?} to {high:?}", check.id);
+    }
+}
