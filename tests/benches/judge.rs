@@ -1,7 +1,6 @@
 //! How long a verdict and a target take. The goal for a verdict is under 50 microseconds.
 
 #![allow(missing_docs, reason = "criterion's macros make undocumented functions")]
-#![allow(clippy::unwrap_used, reason = "the inputs are fixed here")]
 
 use std::hint::black_box;
 

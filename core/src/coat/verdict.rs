@@ -52,8 +52,8 @@ pub struct Verdict {
     pub half_width: Grams,
     /// To the aim: above nothing, add so much; below, take so much off.
     pub to_aim: Grams,
-    /// To the nearest weight that this scale would call within; nothing when it is. As `to_aim` when the scale is too
-    /// coarse to call any weight within.
+    /// To the nearest weight that this scale can show and would call within, in whole steps; nothing when it is. As
+    /// `to_aim` when the scale is too coarse to show any such weight.
     pub to_within: Grams,
     /// Dry glaze in the coat.
     pub dry: Grams,
@@ -61,7 +61,7 @@ pub struct Verdict {
     pub laydown: Laydown,
     /// What the same coat would weigh wet on the control piece, in the bucket it was dipped in.
     pub on_control: Option<Grams>,
-    /// Whether the scale is too coarse to call any weight within.
+    /// Whether the scale is too coarse to show any weight it would call within.
     pub too_coarse: bool,
     /// Least that is right.
     pub low: Grams,
@@ -136,7 +136,7 @@ impl ReadingRefused {
             Self::NoNumber => "That is no weight. Type what the scale shows.".to_owned(),
             Self::NoBare => "The bare piece must weigh something. Weigh it before glazing.".to_owned(),
             Self::GlazedUnderBare { bare, glazed, step } => format!(
-                "Glazed ({}) it weighs less than bare ({}). Check that both are of this piece, and the right way round.",
+                "It weighs less glazed ({}) than bare ({}). Check that both are of this piece, and the right way round.",
                 style.mass(glazed, step),
                 style.mass(bare, step)
             ),
@@ -204,7 +204,7 @@ pub fn judge(
     let half_width = scale.net_half_width();
     let (low, high) = (target.low, target.high);
     let (surely_from, surely_to) = (low + half_width, high - half_width);
-    let too_coarse = surely_from > surely_to + NOISE;
+    let corrections = whole_steps(surely_from - net, surely_to - net, step);
     let kind = if net + half_width < low - NOISE {
         VerdictKind::Short
     } else if net - half_width > high + NOISE {
@@ -215,17 +215,35 @@ pub fn judge(
         VerdictKind::CannotTell
     };
     let to_aim = target.wet - net;
-    let to_within = match kind {
-        VerdictKind::Within => Grams::ZERO,
-        _ if too_coarse => to_aim,
-        _ if net < surely_from => surely_from - net,
-        _ => surely_to - net,
+    let to_within = match (kind, corrections) {
+        (VerdictKind::Within, _) => Grams::ZERO,
+        (_, None) => to_aim,
+        (_, Some((least, most))) => {
+            if net < surely_from {
+                least
+            } else {
+                most
+            }
+        }
     };
     let on_control = control.map(|control| {
         let on_its_area = dry / carry_over(control, job).area_ratio;
         control.solids.wet(on_its_area)
     });
-    Ok(Verdict { kind, net, half_width, to_aim, to_within, dry, laydown, on_control, too_coarse, low, high, step })
+    Ok(Verdict {
+        kind,
+        net,
+        half_width,
+        to_aim,
+        to_within,
+        dry,
+        laydown,
+        on_control,
+        too_coarse: corrections.is_none(),
+        low,
+        high,
+        step,
+    })
 }
 
 fn net_weight(reading: &Reading, scale: &Scale) -> Result<Grams, ReadingRefused> {
@@ -260,6 +278,12 @@ fn net_weight(reading: &Reading, scale: &Scale) -> Result<Grams, ReadingRefused>
             }
         }
     }
+}
+
+/// The least and the most whole steps between two weights, if there are any.
+fn whole_steps(from: Grams, to: Grams, step: Grams) -> Option<(Grams, Grams)> {
+    let (least, most) = (((from - NOISE) / step).ceil(), ((to + NOISE) / step).floor());
+    (least <= most).then(|| (step * least, step * most))
 }
 
 /// Whether the display can show this weight. Only for steps of 1, 2 or 5 in a decimal place of a gram: the step of a
