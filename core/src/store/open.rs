@@ -45,7 +45,6 @@ pub(super) fn writer(path: &Path) -> Result<Connection, StoreError> {
     if mode != "wal" {
         return Err(StoreError::Fault { details: format!("journal mode is {mode}") });
     }
-    conn.pragma_update(None, "foreign_keys", false)?;
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
     Ok(conn)
 }
@@ -79,9 +78,9 @@ fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
         Ok(file) if !file.metadata()?.is_file() => return Err(StoreError::NotAStudio),
         Ok(file) => file.take(HEADER as u64).read_to_end(&mut header)?,
     };
-    // A file that was being made when the phone died: SQLite finishes or takes back what its rollback journal holds.
-    let being_made = beside(path, "-journal").exists();
-    if header.is_empty() || being_made {
+    // Blank with a rollback journal beside it: it was being made when the phone died, and SQLite takes that back.
+    let blank = header.iter().all(|byte| *byte == 0);
+    if header.is_empty() || (blank && beside(path, "-journal").exists()) {
         return Ok(());
     }
     if !header.starts_with(MAGIC) {
