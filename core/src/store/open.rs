@@ -38,6 +38,9 @@ pub(super) fn writer(path: &Path) -> Result<Connection, StoreError> {
     // Full also in the climb, which runs before the file is in WAL mode: so the file carries our mark from its first
     // commit on, and is never without it, even if the phone dies here.
     conn.pragma_update(None, "synchronous", "FULL")?;
+    // Apple's fsync leaves what it writes in the drive's own memory; elsewhere this changes nothing.
+    conn.pragma_update(None, "fullfsync", true)?;
+    conn.pragma_update(None, "checkpoint_fullfsync", true)?;
     schema::climb(&conn, STEPS)?;
     let mode: String = conn.pragma_update_and_check(None, "journal_mode", "WAL", |row| row.get(0))?;
     if mode != "wal" {
