@@ -131,8 +131,9 @@ fn of_sqlite(failure: ffi::Error, details: String) -> StoreError {
         {
             StoreError::Full
         }
-        ErrorCode::ReadOnly | ErrorCode::PermissionDenied => StoreError::NotAllowed,
-        ErrorCode::SystemIoFailure | ErrorCode::CannotOpen => StoreError::Io { details },
+        // The studio itself was opened before SQLite saw it: what it cannot open is the log it makes beside it.
+        ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen => StoreError::NotAllowed,
+        ErrorCode::SystemIoFailure => StoreError::Io { details },
         _ => StoreError::Fault { details },
     }
 }

@@ -73,6 +73,7 @@ impl Store {
     }
 
     /// Reads the studio as it stands at one moment: a write that comes between two queries of `look` is not seen.
+    /// `look` must not call `read` again: it would wait for itself.
     pub fn read<T, E: From<StoreError>>(&self, look: impl FnOnce(&Connection) -> Result<T, E>) -> Result<T, E> {
         let conn = self.reader.lock();
         let snapshot = conn.unchecked_transaction().map_err(StoreError::from)?;
@@ -80,7 +81,7 @@ impl Store {
     }
 
     /// Runs one command, given at `now_ms` (unix ms): all that `work` writes is kept durably, or, where it fails,
-    /// none of it.
+    /// none of it. `work` writes through the transaction it is given; calling `transact` again it would wait for itself.
     pub fn transact<T, E: From<StoreError>>(
         &self,
         now_ms: i64,

@@ -17,35 +17,35 @@ const PATIENCE: Duration = Duration::from_secs(2);
 /// Room for every statement of the store and of the screens, so that none is parsed twice.
 const STATEMENTS: usize = 128;
 
-/// The first bytes of every SQLite file, and where in its header the application id lies.
+/// The first bytes of every SQLite file, and where in its header the schema version and the application id lie.
 /// Source: SQLite, "Database File Format", section 1.3, https://www.sqlite.org/fileformat2.html (from memory).
 const MAGIC: &[u8; 16] = b"SQLite format 3\0";
 const HEADER: usize = 100;
-const APPLICATION_ID_AT: std::ops::Range<usize> = 68..72;
+const VERSION_AT: usize = 60;
+const APPLICATION_ID_AT: usize = 68;
 
 /// Opens the file for writing, making it where there is none, and brings it up to the newest schema.
 pub(super) fn writer(path: &Path) -> Result<Connection, StoreError> {
     refuse_what_is_not_ours(path)?;
+    let log_was_left = beside(path, "-wal").exists();
     let conn = connect(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE)?;
-    // Until its version is known even the tidying that SQLite does on closing would be too much.
-    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
-    let found = schema::version(&conn)?;
-    let known = schema::known(STEPS);
-    if found > known {
-        return Err(StoreError::Newer { found, known });
-    }
+    // Until its version is known even moving a log left beside it into the file, as SQLite does on closing, is too much.
+    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, log_was_left)?;
+    newer(schema::version(&conn)?)?;
     if conn.is_readonly("main")? {
         return Err(StoreError::NotAllowed);
     }
     // Full also in the climb, which runs before the file is in WAL mode: so the file carries our mark from its first
     // commit on, and is never without it, even if the phone dies here.
     conn.pragma_update(None, "synchronous", "FULL")?;
+    // Apple's fsync leaves what it writes in the drive's own memory; elsewhere this changes nothing.
+    conn.pragma_update(None, "fullfsync", true)?;
+    conn.pragma_update(None, "checkpoint_fullfsync", true)?;
     schema::climb(&conn, STEPS)?;
     let mode: String = conn.pragma_update_and_check(None, "journal_mode", "WAL", |row| row.get(0))?;
     if mode != "wal" {
         return Err(StoreError::Fault { details: format!("journal mode is {mode}") });
     }
-    conn.pragma_update(None, "foreign_keys", false)?;
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
     Ok(conn)
 }
@@ -74,24 +74,41 @@ fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
     }
     let mut header = Vec::with_capacity(HEADER);
     match File::open(path) {
-        Err(error) if error.kind() == ErrorKind::NotFound => return Ok(()),
+        Err(error) if error.kind() == ErrorKind::NotFound => {
+            // Made here, empty, because the system says better than SQLite why it cannot be.
+            File::options().append(true).create(true).open(path)?;
+            return Ok(());
+        }
         Err(error) => return Err(error.into()),
         Ok(file) if !file.metadata()?.is_file() => return Err(StoreError::NotAStudio),
         Ok(file) => file.take(HEADER as u64).read_to_end(&mut header)?,
     };
-    // A file that was being made when the phone died: SQLite finishes or takes back what its rollback journal holds.
-    let being_made = beside(path, "-journal").exists();
-    if header.is_empty() || being_made {
+    // Blank with a rollback journal beside it: it was being made when the phone died, and SQLite takes that back.
+    let blank = header.iter().all(|byte| *byte == 0);
+    if header.is_empty() || (blank && beside(path, "-journal").exists()) {
         return Ok(());
     }
     if !header.starts_with(MAGIC) {
         return Err(StoreError::NotAStudio);
     }
-    match header.get(APPLICATION_ID_AT) {
-        None => Err(StoreError::Damaged { details: "the file ends within its header".to_owned() }),
-        Some(mark) if mark == &APPLICATION_ID.to_be_bytes()[4..] => Ok(()),
-        Some(_) => Err(StoreError::NotAStudio),
+    let (Some(mark), Some(found)) = (number_at(&header, APPLICATION_ID_AT), number_at(&header, VERSION_AT)) else {
+        return Err(StoreError::Damaged { details: "the file ends within its header".to_owned() });
+    };
+    if mark != APPLICATION_ID {
+        return Err(StoreError::NotAStudio);
     }
+    newer(found)
+}
+
+/// Refuses the schema version of a newer program.
+fn newer(found: i64) -> Result<(), StoreError> {
+    let known = schema::known(STEPS);
+    if found > known { Err(StoreError::Newer { found, known }) } else { Ok(()) }
+}
+
+fn number_at(header: &[u8], at: usize) -> Option<i64> {
+    let (bytes, _) = header.get(at..)?.split_first_chunk()?;
+    Some(i64::from(i32::from_be_bytes(*bytes)))
 }
 
 fn beside(path: &Path, suffix: &str) -> PathBuf {

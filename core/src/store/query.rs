@@ -1,28 +1,34 @@
 //! What the weigh screen asks of the studio, each answered from an index: as fast in the thousandth week as in the first.
 
-use rusqlite::{Connection, OptionalExtension, params};
+use rusqlite::{Connection, Params, params};
 use uuid::Uuid;
 
 use super::entity::{Check, Coat, Control, Entity, Tile};
 use super::error::StoreError;
 
+const LATEST_COATS: &str = "SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1";
+const COATS_BETWEEN: &str = "SELECT count(*) FROM coat WHERE at >= ?1 AND at < ?2";
+const COATS_FROM_BUCKET: &str = "SELECT count(*) FROM coat WHERE bucket = ?1 AND at >= ?2";
+const CONTROL_COATS: &str =
+    "SELECT * FROM coat WHERE control AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
+const CONTROLS: &str =
+    "SELECT * FROM control WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
+const TILES: &str = "SELECT * FROM tile WHERE NOT gone AND glaze = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+const CHECKS: &str = "SELECT * FROM \"check\" WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+
 /// The coat weighed last.
 pub fn latest_coat(conn: &Connection) -> Result<Option<Coat>, StoreError> {
-    let mut select = conn.prepare_cached("SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT 1")?;
-    Ok(select.query_row([], Coat::from_row).optional()?)
+    Ok(latest_coats(conn, 1)?.pop())
 }
 
 /// The latest coats, newest first, at most `limit`.
 pub fn latest_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {
-    let mut select = conn.prepare_cached("SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1")?;
-    let coats = select.query_map([limit], Coat::from_row)?.collect::<Result<_, _>>()?;
-    Ok(coats)
+    all(conn, LATEST_COATS, [limit])
 }
 
 /// How many coats were weighed from `from_ms` on and before `until_ms` (unix ms).
 pub fn coats_between(conn: &Connection, from_ms: i64, until_ms: i64) -> Result<u32, StoreError> {
-    let mut select = conn.prepare_cached("SELECT count(*) FROM coat WHERE at >= ?1 AND at < ?2")?;
-    Ok(select.query_row([from_ms, until_ms], |row| row.get(0))?)
+    count(conn, COATS_BETWEEN, [from_ms, until_ms])
 }
 
 /// How many coats were weighed from `from_ms` (unix ms) on, and how many of them with the verdict `verdict`.
@@ -34,47 +40,69 @@ pub fn tally(conn: &Connection, from_ms: i64, verdict: &str) -> Result<(i64, i64
 
 /// How many coats were taken from `bucket` from `from_ms` (unix ms) on, as since its last check.
 pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Result<u32, StoreError> {
-    let mut select = conn.prepare_cached("SELECT count(*) FROM coat WHERE bucket = ?1 AND at >= ?2")?;
-    Ok(select.query_row(params![bucket, from_ms], |row| row.get(0))?)
+    count(conn, COATS_FROM_BUCKET, params![bucket, from_ms])
 }
 
 /// The control coats of `glaze` in `zone`, newest first, at most `limit`.
 pub fn control_coats(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<Coat>, StoreError> {
-    let mut select = conn.prepare_cached(
-        "SELECT * FROM coat WHERE control AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3",
-    )?;
-    let coats = select.query_map(params![glaze, zone, limit], Coat::from_row)?.collect::<Result<_, _>>()?;
-    Ok(coats)
+    all(conn, CONTROL_COATS, params![glaze, zone, limit])
 }
 
 /// The amounts known to be right for `glaze` in `zone`, newest first, at most `limit`.
 pub fn controls(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<Control>, StoreError> {
-    let mut select = conn.prepare_cached(
-        "SELECT * FROM control WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3",
-    )?;
-    let controls = select.query_map(params![glaze, zone, limit], Control::from_row)?.collect::<Result<_, _>>()?;
-    Ok(controls)
+    all(conn, CONTROLS, params![glaze, zone, limit])
 }
 
 /// The test tiles of `glaze`, newest first, at most `limit`.
 pub fn tiles(conn: &Connection, glaze: Uuid, limit: u32) -> Result<Vec<Tile>, StoreError> {
-    let mut select =
-        conn.prepare_cached("SELECT * FROM tile WHERE NOT gone AND glaze = ?1 ORDER BY at DESC, id DESC LIMIT ?2")?;
-    let tiles = select.query_map(params![glaze, limit], Tile::from_row)?.collect::<Result<_, _>>()?;
-    Ok(tiles)
+    all(conn, TILES, params![glaze, limit])
 }
 
 /// The last check of `bucket`.
 pub fn latest_check(conn: &Connection, bucket: Uuid) -> Result<Option<Check>, StoreError> {
-    let mut select =
-        conn.prepare_cached("SELECT * FROM \"check\" WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT 1")?;
-    Ok(select.query_row([bucket], Check::from_row).optional()?)
+    Ok(checks(conn, bucket, 1)?.pop())
 }
 
 /// The checks of `bucket`, newest first, at most `limit`.
 pub fn checks(conn: &Connection, bucket: Uuid, limit: u32) -> Result<Vec<Check>, StoreError> {
-    let mut select =
-        conn.prepare_cached("SELECT * FROM \"check\" WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2")?;
-    let checks = select.query_map(params![bucket, limit], Check::from_row)?.collect::<Result<_, _>>()?;
-    Ok(checks)
+    all(conn, CHECKS, params![bucket, limit])
+}
+
+fn all<E: Entity>(conn: &Connection, sql: &str, params: impl Params) -> Result<Vec<E>, StoreError> {
+    let mut select = conn.prepare_cached(sql)?;
+    let rows = select.query_map(params, E::from_row)?.collect::<Result<_, _>>()?;
+    Ok(rows)
+}
+
+fn count(conn: &Connection, sql: &str, params: impl Params) -> Result<u32, StoreError> {
+    Ok(conn.prepare_cached(sql)?.query_row(params, |row| row.get(0))?)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::store::schema::{STEPS, climb};
+
+    #[test]
+    fn every_question_is_answered_from_an_index() {
+        let conn = Connection::open_in_memory().unwrap();
+        climb(&conn, STEPS).unwrap();
+        for (sql, step) in [
+            (LATEST_COATS, "SCAN coat USING INDEX coat_at"),
+            (COATS_BETWEEN, "SEARCH coat USING COVERING INDEX coat_at (at>? AND at<?)"),
+            (COATS_FROM_BUCKET, "SEARCH coat USING COVERING INDEX coat_bucket (bucket=? AND at>?)"),
+            (CONTROL_COATS, "SEARCH coat USING INDEX coat_control (glaze=? AND zone=?)"),
+            (CONTROLS, "SEARCH control USING INDEX control_glaze (glaze=? AND zone=?)"),
+            (TILES, "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
+            (CHECKS, "SEARCH check USING INDEX check_bucket (bucket=?)"),
+        ] {
+            let mut select = conn.prepare(&format!("EXPLAIN QUERY PLAN {sql}")).unwrap();
+            let mut rows = select.raw_query();
+            let mut plan = Vec::new();
+            while let Some(row) = rows.next().unwrap() {
+                plan.push(row.get::<_, String>(3).unwrap());
+            }
+            assert_eq!(plan, [step], "{sql}: one step, and no sorting");
+        }
+    }
 }

@@ -27,7 +27,7 @@ macro_rules! select_events {
 /// What a command changed, so that a screen can refresh just that.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Changes {
-    /// The entities touched, each once, in the order first touched.
+    /// The entities touched, each once, sorted.
     pub entities: Vec<(Kind, Uuid)>,
     /// The events added, in order.
     pub events: Vec<EventId>,
@@ -57,7 +57,8 @@ pub struct Transaction<'a> {
     first_seq: i64,
     next_seq: i64,
     clock: Clock,
-    changes: Changes,
+    touched: BTreeSet<(Kind, Uuid)>,
+    events: Vec<EventId>,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -74,13 +75,23 @@ impl<'a> Transaction<'a> {
             .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })?;
         let next_seq = last_seq(conn, device.number)? + 1;
         let clock = last_clock(conn)?;
-        Ok(Transaction { conn, ids, now_ms, device, first_seq: next_seq, next_seq, clock, changes: Changes::default() })
+        Ok(Transaction {
+            conn,
+            ids,
+            now_ms,
+            device,
+            first_seq: next_seq,
+            next_seq,
+            clock,
+            touched: BTreeSet::new(),
+            events: Vec::new(),
+        })
     }
 
     /// What was changed and how to take it back.
     pub(super) fn finish(self) -> (Changes, Undo) {
         let undo = Undo { device: self.device.id, first: self.first_seq, last: self.next_seq - 1 };
-        (self.changes, undo)
+        (Changes { entities: self.touched.into_iter().collect(), events: self.events }, undo)
     }
 
     /// For reading; sees what this command has written so far.
@@ -174,8 +185,7 @@ impl<'a> Transaction<'a> {
         }
         let made = events_between(self.conn, self.device.number, undo.first, undo.last)?;
         let mut targets: BTreeMap<Uuid, Vec<EventId>> = BTreeMap::new();
-        // Last first, so that a screen that follows the events sees them go the way they came.
-        for event in made.iter().rev() {
+        for event in &made {
             targets.entry(event.entity).or_default().push(event.id);
         }
         for (entity, targets) in targets {
@@ -198,7 +208,7 @@ impl<'a> Transaction<'a> {
         if self.next_seq > self.first_seq {
             return Err(StoreError::Fault { details: "events are taken in by a command of their own".to_owned() });
         }
-        let before = self.changes.events.len();
+        let before = self.events.len();
         let mut touched = BTreeSet::new();
         for event in events {
             if self.take_in(event)? {
@@ -208,7 +218,7 @@ impl<'a> Transaction<'a> {
         for entity in touched {
             self.refolded(entity, &events_of(self.conn, entity)?)?;
         }
-        Ok(self.changes.events.len() - before)
+        Ok(self.events.len() - before)
     }
 
     /// Remembers `value` under `name` on this phone alone, or forgets it. Not journalled: it cannot be undone.
@@ -236,7 +246,7 @@ impl<'a> Transaction<'a> {
         };
         insert(self.conn, self.device.number, &event)?;
         self.next_seq += 1;
-        self.changes.events.push(event.id);
+        self.events.push(event.id);
         Ok(event)
     }
 
@@ -253,7 +263,7 @@ impl<'a> Transaction<'a> {
             None => insert(self.conn, number, event)?,
         }
         self.clock = self.clock.observe(event.clock);
-        self.changes.events.push(event.id);
+        self.events.push(event.id);
         if number == self.device.number {
             // This phone's own, come back after an older copy of the studio was restored.
             self.next_seq = self.next_seq.max(event.seq + 1);
@@ -265,10 +275,7 @@ impl<'a> Transaction<'a> {
     fn refolded(&mut self, entity: Uuid, events: &[Event]) -> Result<(), StoreError> {
         refold(self.conn, entity, events)?;
         for event in events.iter().filter(|event| event.kind != Kind::RETRACT) {
-            let touched = (event.kind.clone(), entity);
-            if !self.changes.entities.contains(&touched) {
-                self.changes.entities.push(touched);
-            }
+            self.touched.insert((event.kind.clone(), entity));
         }
         Ok(())
     }
