@@ -39,20 +39,22 @@ internal class Hand {
         up(toX, toY)
     }
 
-    /** Turns a mouse wheel by [lines], down if negative. */
-    fun wheel(x: Float, y: Float, lines: Float) {
-        val finger = MotionEvent.PointerProperties().apply { toolType = MotionEvent.TOOL_TYPE_MOUSE }
-        val at = MotionEvent.PointerCoords().apply {
-            this.x = x
-            this.y = y
-            setAxisValue(MotionEvent.AXIS_VSCROLL, lines)
-        }
+    /**
+     * Turns a wheel by [lines] over a point of this window, down if negative. As from a touch screen and straight to the window:
+     * Robolectric has no cursor, and a mouse's events would all arrive at its corner.
+     */
+    fun wheel(window: Window, x: Float, y: Float, lines: Float) {
+        val finger = MotionEvent.PointerProperties().apply { id = 0 }
+        val at = MotionEvent.PointerCoords()
+        at.x = x - window.bounds.left
+        at.y = y - window.bounds.top
+        at.setAxisValue(MotionEvent.AXIS_VSCROLL, lines)
         val now = SystemClock.uptimeMillis()
         val event = MotionEvent.obtain(
             now, now, MotionEvent.ACTION_SCROLL, 1, arrayOf(finger), arrayOf(at), 0, 0, 1f, 1f, 0, 0,
-            InputDevice.SOURCE_MOUSE, 0,
+            InputDevice.SOURCE_TOUCHSCREEN, 0,
         )
-        send(event)
+        window.root.dispatchGenericMotionEvent(event)
         event.recycle()
     }
 

@@ -187,6 +187,12 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
     /** Scrolls the content by [part] of the screen's height; down the page if positive. */
     fun scroll(part: Float = 0.4f) = drag(0.5f, 0.5f + part / 2, 0.5f, 0.5f - part / 2)
 
+    /** Turns a wheel over a point in pixels by [lines], down if negative. */
+    fun wheel(x: Float, y: Float, lines: Float) {
+        roll(x, y, lines)
+        idle()
+    }
+
     /** Turns the phone from upright to lying or back. */
     fun rotate() {
         look = look.copy(landscape = !look.landscape)
@@ -246,6 +252,10 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
     internal fun windows(): List<Window> = Window.all(tasks.stopped)
 
     internal val fingers: Hand get() = hand
+
+    internal fun roll(x: Float, y: Float, lines: Float) {
+        reachable().lastOrNull { it.bounds.contains(x.toInt(), y.toInt()) }?.let { hand.wheel(it, x, y, lines) }
+    }
 
     /** As [idle], but for exactly this long. True if an activity came or went. */
     internal fun live(ms: Long): Boolean {

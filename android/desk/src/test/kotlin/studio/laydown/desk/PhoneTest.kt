@@ -64,6 +64,14 @@ class PhoneTest {
     }
 
     @Test
+    fun wheelsScroll() = Phone().use {
+        it.wheel(400f, 1000f, -4f)
+        assertTrue(!it.shows("Row 1"))
+        it.wheel(400f, 1000f, 4f)
+        assertTrue(it.shows("Row 1"))
+    }
+
+    @Test
     fun stateOutlivesEveryLook() = Phone().use {
         it.tap("Note")
         it.type("kept")
