@@ -109,6 +109,8 @@ function cover(state) {
 function list(labels) {
   $('labels').replaceChildren(...labels.map((label) => {
     const row = document.createElement('li');
+    row.dataset.x = label.x;
+    row.dataset.y = label.y;
     if (label.tap) {
       const button = document.createElement('button');
       button.type = 'button';

@@ -3,6 +3,7 @@ package studio.laydown
 import android.app.Activity
 import android.app.AlertDialog
 import android.content.Intent
+import android.content.SharedPreferences
 import android.os.Bundle
 import android.speech.tts.TextToSpeech
 import android.text.Editable
@@ -32,7 +33,7 @@ class MainActivity : Activity() {
             addTextChangedListener(object : TextWatcher {
                 override fun beforeTextChanged(s: CharSequence?, start: Int, count: Int, after: Int) = Unit
                 override fun onTextChanged(s: CharSequence?, start: Int, before: Int, count: Int) = Unit
-                override fun afterTextChanged(s: Editable?) = kept.edit().putString("note", s.toString()).apply()
+                override fun afterTextChanged(s: Editable?) = kept.edit().putString("note", s.toString()).commitNow()
             })
         }
         findViewById<Button>(R.id.tap).setOnClickListener {
@@ -66,10 +67,13 @@ class MainActivity : Activity() {
     private fun taps() = kept.getInt("count", 0).let { resources.getQuantityString(R.plurals.taps, it, it) }
 
     private fun count(to: Int) {
-        kept.edit().putInt("count", to).apply()
+        kept.edit().putInt("count", to).commitNow()
         findViewById<TextView>(R.id.count).text = taps()
     }
 }
+
+/** What is kept is on the disk before the screen says so. */
+private fun SharedPreferences.Editor.commitNow() = check(commit()) { "cannot write the preferences" }
 
 /** A second activity, for the desk's back stack. */
 class DetailActivity : Activity() {

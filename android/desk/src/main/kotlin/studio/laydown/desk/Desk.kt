@@ -2,7 +2,6 @@ package studio.laydown.desk
 
 import android.app.Activity
 import android.graphics.Bitmap
-import android.os.Looper
 import android.provider.MediaStore
 import android.view.KeyEvent
 import android.view.View
@@ -12,11 +11,8 @@ import org.json.JSONObject
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
-import org.robolectric.Shadows.shadowOf
-import org.robolectric.shadows.ShadowChoreographer
 import java.io.ByteArrayOutputStream
 import java.net.URLDecoder
-import java.time.Duration
 import java.time.LocalTime
 import java.time.format.DateTimeFormatter
 import java.util.concurrent.CompletableFuture
@@ -64,16 +60,14 @@ class Desk {
             ending = true
             ended.await(3, TimeUnit.SECONDS)
         })
-        ShadowChoreographer.setFrameDelay(Duration.ofMillis(FRAME_MS))
         phone = Phone(clock = { LocalTime.now().format(CLOCK) })
-        val server = Server(Integer.getInteger("laydown.port", 0), frames, ::act) { bytes -> onPhone { phone.answerPhoto(bytes) } }
+        val server = Server(Integer.getInteger("laydown.port", 0), frames, ::act, ::photo)
         println("laydown phone: ${server.address}")
         try {
-            ShadowChoreographer.setPaused(true)
+            phone.comeAlive()
             live()
         } finally {
             server.stop()
-            ShadowChoreographer.setPaused(false)
             phone.close()
             ended.countDown()
         }
@@ -96,23 +90,26 @@ class Desk {
         try {
             job.work()
             job.done.complete(Unit)
-        } catch (refused: IllegalArgumentException) {
+        } catch (refused: Refused) {
             job.done.completeExceptionally(refused)
-        } catch (refused: IllegalStateException) {
-            job.done.completeExceptionally(refused)
+        } catch (fault: Exception) {
+            stop(fault)
+            job.done.complete(Unit)
         }
     }
 
+    private fun guarded(work: () -> Unit) = try {
+        work()
+    } catch (fault: Exception) {
+        stop(fault)
+    }
+
     /** What the app throws ends the app, as on a phone, not the desk. */
-    private fun guarded(work: () -> Unit) {
-        try {
-            work()
-        } catch (fault: Exception) {
-            fault.printStackTrace()
-            stopped = "${fault.javaClass.simpleName}: ${fault.message}"
-            phone.close()
-            dirty = true
-        }
+    private fun stop(fault: Exception) {
+        fault.printStackTrace()
+        stopped = "${fault.javaClass.simpleName}: ${fault.message}"
+        phone.close()
+        dirty = true
     }
 
     // ---- what the page shows ----
@@ -209,23 +206,36 @@ class Desk {
 
     private fun act(line: String) {
         val words = line.split(' ')
-        fun word(i: Int) = requireNotNull(words.getOrNull(i)) { "\"$line\" is too short" }
-        fun number(i: Int) = requireNotNull(word(i).toFloatOrNull()) { "\"${words[i]}\" is no number" }
+        fun word(i: Int) = words.getOrNull(i) ?: throw Refused("\"$line\" is too short")
+        fun number(i: Int) = word(i).toFloatOrNull() ?: throw Refused("\"${words[i]}\" is no number")
         val hand = phone.fingers
         when (words.first()) {
             "down" -> hand.down(number(1), number(2))
             "move" -> hand.move(number(1), number(2))
             "up" -> hand.up(number(1), number(2))
             "wheel" -> phone.roll(number(1), number(2), number(3))
-            "type" -> hand.type(URLDecoder.decode(word(1), Charsets.UTF_8))
-            "key" -> hand.key(requireNotNull(KEYS[word(1)]) { "no key \"${words[1]}\"" })
-            "night" -> unpaused { phone.look = phone.look.copy(night = word(1) == "on") }
-            "turn" -> unpaused { phone.rotate() }
-            "font" -> unpaused { phone.look = phone.look.copy(fontScale = number(1).also { require(it in 0.8f..2f) { "$it is out of range" } }) }
-            "restart" -> unpaused { reopen() }
-            "cancel" -> phone.answer(Activity.RESULT_CANCELED)
-            else -> throw IllegalArgumentException("cannot \"${words.first()}\"")
+            "type" -> hand.type(decoded(word(1)))
+            "key" -> hand.key(KEYS[word(1)] ?: throw Refused("no key \"${words[1]}\""))
+            "night" -> phone.look = phone.look.copy(night = word(1) == "on")
+            "turn" -> phone.rotate()
+            "font" -> phone.look = phone.look.copy(fontScale = number(1).also { if (it !in 0.8f..2f) throw Refused("$it is out of range") })
+            "restart" -> reopen()
+            "cancel" -> asked().let { phone.answer(Activity.RESULT_CANCELED) }
+            else -> throw Refused("cannot \"${words.first()}\"")
         }
+    }
+
+    private fun photo(bytes: ByteArray) = onPhone {
+        if (asked().intent.action != MediaStore.ACTION_IMAGE_CAPTURE) throw Refused("the app has not asked for a photograph")
+        phone.answerPhoto(bytes)
+    }
+
+    private fun asked(): Request = phone.request ?: throw Refused("the app has asked for nothing")
+
+    private fun decoded(word: String): String = try {
+        URLDecoder.decode(word, Charsets.UTF_8)
+    } catch (_: IllegalArgumentException) {
+        throw Refused("\"$word\" is not percent-encoded")
     }
 
     private fun reopen() {
@@ -233,20 +243,8 @@ class Desk {
         phone.restart()
     }
 
-    /** With frames held back, an activity that is made anew does not get its first layout. */
-    private fun unpaused(work: () -> Unit) {
-        ShadowChoreographer.setPaused(false)
-        try {
-            work()
-            shadowOf(Looper.getMainLooper()).idle()
-        } finally {
-            ShadowChoreographer.setPaused(true)
-        }
-    }
-
     private companion object {
         const val TURN_MS = 8L
-        const val FRAME_MS = 16L
         const val STILL_NS = 250_000_000L
         const val PICTURES_BETWEEN_COLLECTIONS = 60
         const val ANSWER_SECONDS = 20L

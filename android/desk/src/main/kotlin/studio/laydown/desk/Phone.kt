@@ -19,6 +19,7 @@ import org.robolectric.RuntimeEnvironment
 import org.robolectric.Shadows.shadowOf
 import org.robolectric.shadow.api.Shadow
 import org.robolectric.shadows.ShadowApplication
+import org.robolectric.shadows.ShadowChoreographer
 import org.robolectric.shadows.ShadowDisplay
 import org.robolectric.shadows.ShadowTextToSpeech
 import org.robolectric.shadows.ShadowToast
@@ -57,8 +58,10 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
         set(value) {
             if (value == field) return
             field = value
-            value.apply()
-            tasks.recreate()
+            atOnce {
+                value.apply()
+                tasks.recreate()
+            }
             idle()
         }
 
@@ -220,7 +223,7 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
     /** Lets this much of the phone's time pass, and whatever is due in it happen. */
     fun idle(ms: Long = SETTLED_MS) {
         pass(ms)
-        while (tasks.settle()) pass(SETTLED_MS)
+        while (settled()) pass(SETTLED_MS)
     }
 
     /** Lets time pass until [done], for work on other threads; fails after [seconds] of real time, naming [what]. */
@@ -235,17 +238,17 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
 
     /** Ends the app as the system does when it needs the room, without a word, and opens it again. */
     fun restart() {
-        tasks.end()
+        atOnce { tasks.end() }
         launch()
     }
 
     /** Opens the app as its icon does. */
     fun launch() {
-        tasks.launch()
+        atOnce { tasks.launch() }
         idle()
     }
 
-    override fun close() = tasks.end()
+    override fun close() = atOnce { tasks.end() }
 
     // ---- for the desk, which lives in real time ----
 
@@ -257,10 +260,37 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
         reachable().lastOrNull { it.bounds.contains(x.toInt(), y.toInt()) }?.let { hand.wheel(it, x, y, lines) }
     }
 
+    /** Frames come one by one, as time passes, rather than all an animation has at once. */
+    internal fun comeAlive() {
+        ShadowChoreographer.setFrameDelay(Duration.ofMillis(FRAME_MS))
+        ShadowChoreographer.setPaused(true)
+    }
+
     /** As [idle], but for exactly this long. True if an activity came or went. */
     internal fun live(ms: Long): Boolean {
         pass(ms)
-        return tasks.settle()
+        return settled()
+    }
+
+    private fun settled(): Boolean {
+        if (!tasks.waiting) return false
+        atOnce { tasks.settle() }
+        return true
+    }
+
+    /** Robolectric needs a new activity's first frame within the call that makes it, so frames are not held back then. */
+    private fun atOnce(work: () -> Unit) {
+        val alive = ShadowChoreographer.isPaused()
+        if (alive) {
+            ShadowChoreographer.setPaused(false)
+            // A frame that was held back would keep the new ones waiting.
+            shadowOf(Looper.getMainLooper()).idleFor(Duration.ofMillis(2 * FRAME_MS))
+        }
+        try {
+            work()
+        } finally {
+            if (alive) ShadowChoreographer.setPaused(true)
+        }
     }
 
     private fun pass(ms: Long) {
@@ -369,6 +399,7 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
 
         // A list row answers more than a tenth of a second after the finger lifts.
         private const val SETTLED_MS = 200L
+        private const val FRAME_MS = 16L
         private const val PRESS_MS = 48L
         private const val LONG_PRESS_MS = 700L
         private const val DRAG_MS = 300L

@@ -7,12 +7,15 @@ import java.net.InetAddress
 import java.net.InetSocketAddress
 import java.util.concurrent.Executors
 
+/** What the page asked for makes no sense, or not now; the message says why. */
+internal class Refused(message: String) : Exception(message)
+
 /**
  * Serves the page, the pictures and the state on the loopback address, and passes on what is done on the page. Answers only this
  * machine's own browser on this very page: another site's script, or a name rebound to this address, is refused.
  *
  * @param port the port to listen on; 0 for any that is free
- * @param act does one line of input (see [Desk]) on the phone's thread; throws [IllegalArgumentException] if it makes no sense
+ * @param act does one line of input (see [Desk]) on the phone's thread; throws [Refused] if it makes no sense
  * @param photo answers the app's request for a photograph
  */
 internal class Server(
@@ -84,10 +87,8 @@ internal class Server(
                 else -> return exchange.send(404, TEXT, "no such page".toByteArray())
             }
             exchange.send(204)
-        } catch (problem: IllegalArgumentException) {
-            exchange.send(400, TEXT, problem.message.orEmpty().toByteArray())
-        } catch (problem: IllegalStateException) {
-            exchange.send(409, TEXT, problem.message.orEmpty().toByteArray())
+        } catch (refused: Refused) {
+            exchange.send(400, TEXT, refused.message.orEmpty().toByteArray())
         } catch (problem: Exception) {
             problem.printStackTrace()
             exchange.send(500, TEXT, problem.toString().toByteArray())

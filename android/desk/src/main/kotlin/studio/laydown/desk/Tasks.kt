@@ -49,29 +49,22 @@ internal class Tasks {
         push(intent.setClassName(app.packageName, entry.activityInfo.name), asked = null)
     }
 
-    /** Carries out what the activity in front has asked for since the last time; true if anything happened. */
-    fun settle(): Boolean {
-        var any = false
-        while (settleOne()) any = true
-        return any
-    }
+    /** Whether the activity in front has asked for something that has not happened yet. */
+    val waiting: Boolean get() = top?.let { it.isFinishing || shadowOf(it).peekNextStartedActivityForResult() != null } ?: false
 
-    private fun settleOne(): Boolean {
-        val entry = stack.lastOrNull() ?: return false
-        val started = shadowOf(entry.activity).nextStartedActivityForResult
-        return when {
-            started != null -> {
-                val wantsAnswer = started.requestCode >= 0
-                val own = started.intent.component?.packageName == entry.activity.packageName
-                if (own) push(started.intent, started.intent.takeIf { wantsAnswer })
-                else request = Request(started.intent, entry.activity, wantsAnswer)
-                true
-            }
-            entry.activity.isFinishing -> {
+    /** Carries out what the activity in front has asked for since the last time. */
+    fun settle() {
+        while (waiting) {
+            val entry = stack.last()
+            val started = shadowOf(entry.activity).nextStartedActivityForResult
+            if (started == null) {
                 pop(entry)
-                true
+                continue
             }
-            else -> false
+            val wantsAnswer = started.requestCode >= 0
+            val own = started.intent.component?.packageName == entry.activity.packageName
+            if (own) push(started.intent, started.intent.takeIf { wantsAnswer })
+            else request = Request(started.intent, entry.activity, wantsAnswer)
         }
     }
 
