@@ -6,11 +6,12 @@ import android.graphics.Canvas
 import android.graphics.Color
 import android.graphics.Paint
 import android.graphics.RectF
+import android.text.TextPaint
+import android.text.TextUtils
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import java.io.File
-import kotlin.math.ceil
 
 /** Puts all pictures of the folder of screens on one sheet, `contact-sheet.png`, each with its name below. */
 @RunWith(RobolectricTestRunner::class)
@@ -25,37 +26,46 @@ class ContactSheet {
         println("${files.size} screens and $SHEET.png in ${folder.canonicalPath}")
     }
 
+    /** All at one scale, from left to right and down, as lines of words are set. */
     private fun draw(files: List<File>): Bitmap {
-        val rows = ceil(files.size / COLUMNS.toFloat()).toInt()
-        val sheet = Bitmap.createBitmap(COLUMNS * CELL + GAP, rows * (CELL + NAME) + GAP, Bitmap.Config.ARGB_8888)
-        val canvas = Canvas(sheet)
-        canvas.drawColor(Color.rgb(122, 118, 112))
-        val smooth = Paint(Paint.FILTER_BITMAP_FLAG or Paint.ANTI_ALIAS_FLAG)
-        val words = Paint(Paint.ANTI_ALIAS_FLAG).apply {
-            color = Color.WHITE
-            textSize = 20f
-            textAlign = Paint.Align.CENTER
+        // Sizes first and pictures one at a time: together they would not fit into memory.
+        val sizes = files.map { file -> BitmapFactory.Options().also { it.inJustDecodeBounds = true; BitmapFactory.decodeFile(file.path, it) } }
+        val places = mutableListOf<RectF>()
+        var (left, top, lowest) = Triple(GAP, GAP, GAP)
+        for (size in sizes) {
+            val (width, height) = size.outWidth * SCALE to size.outHeight * SCALE
+            if (left + width + GAP > WIDTH && left > GAP) {
+                left = GAP
+                top = lowest + NAME
+            }
+            places += RectF(left, top, left + width, top + height)
+            left += width + GAP
+            lowest = maxOf(lowest, top + height)
         }
-        files.forEachIndexed { i, file ->
-            val left = GAP + (i % COLUMNS) * CELL.toFloat()
-            val top = GAP + (i / COLUMNS) * (CELL + NAME).toFloat()
-            val screen = checkNotNull(BitmapFactory.decodeFile(file.path)) { "$file is not a picture" }
-            val room = CELL - GAP
-            val scale = minOf(room / screen.width.toFloat(), room / screen.height.toFloat())
-            val (width, height) = screen.width * scale to screen.height * scale
-            val x = left + (room - width) / 2
-            canvas.drawBitmap(screen, null, RectF(x, top, x + width, top + height), smooth)
-            canvas.drawText(file.nameWithoutExtension, left + room / 2, top + height + NAME * 0.6f, words)
+        val sheet = Bitmap.createBitmap(WIDTH, (lowest + NAME).toInt(), Bitmap.Config.ARGB_8888)
+        val canvas = Canvas(sheet)
+        canvas.drawColor(Color.rgb(214, 208, 198))
+        for ((i, place) in places.withIndex()) {
+            val screen = checkNotNull(BitmapFactory.decodeFile(files[i].path)) { "${files[i]} is not a picture" }
+            canvas.drawBitmap(screen, null, place, smooth)
             screen.recycle()
+            val name = TextUtils.ellipsize(files[i].nameWithoutExtension, words, place.width(), TextUtils.TruncateAt.MIDDLE)
+            canvas.drawText(name, 0, name.length, place.left, place.bottom + NAME / 2, words)
         }
         return sheet
     }
 
+    private val smooth = Paint(Paint.FILTER_BITMAP_FLAG or Paint.ANTI_ALIAS_FLAG)
+    private val words = TextPaint(Paint.ANTI_ALIAS_FLAG).apply {
+        color = Color.rgb(40, 37, 33)
+        textSize = 19f
+    }
+
     private companion object {
         const val SHEET = "contact-sheet"
-        const val COLUMNS = 4
-        const val CELL = 560
-        const val NAME = 40
-        const val GAP = 20
+        const val WIDTH = 2000
+        const val SCALE = 0.36f
+        const val NAME = 48f
+        const val GAP = 24f
     }
 }

@@ -43,7 +43,13 @@ import java.time.Duration
  * }
  * ```
  */
-class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) : AutoCloseable {
+class Phone(
+    look: Look = Look(),
+    /** What the clock in the status bar says. */
+    private val clock: () -> String = { "10:15" },
+    /** Where the app opens; its icon's activity unless told. */
+    private val first: Class<out Activity> = ofIcon(),
+) : AutoCloseable {
     private val tasks = Tasks()
     private val hand = Hand()
     private val painter = Picture()
@@ -244,7 +250,7 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
 
     /** Opens the app as its icon does. */
     fun launch() {
-        atOnce { tasks.launch() }
+        atOnce { tasks.launch(first) }
         idle()
     }
 
@@ -396,6 +402,15 @@ class Phone(look: Look = Look(), private val clock: () -> String = { "10:15" }) 
     companion object {
         /** Names the folder that [screenshot] writes to. */
         const val SCREENS = "laydown.screens"
+
+        private fun ofIcon(): Class<out Activity> {
+            val app = RuntimeEnvironment.getApplication()
+            val icon = Intent(Intent.ACTION_MAIN).addCategory(Intent.CATEGORY_LAUNCHER).setPackage(app.packageName)
+            val found = checkNotNull(app.packageManager.queryIntentActivities(icon, 0).singleOrNull()) {
+                "the manifest must name one activity for the launcher"
+            }
+            return Class.forName(found.activityInfo.name).asSubclass(Activity::class.java)
+        }
 
         // A list row answers more than a tenth of a second after the finger lifts.
         private const val SETTLED_MS = 200L

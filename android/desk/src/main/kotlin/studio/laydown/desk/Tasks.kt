@@ -13,7 +13,8 @@ class Request internal constructor(
     /** The request as the app made it. */
     val intent: Intent,
     internal val from: Activity,
-    internal val wantsAnswer: Boolean,
+    /** Negative if no answer is wanted. */
+    internal val code: Int,
 )
 
 /**
@@ -21,7 +22,8 @@ class Request internal constructor(
  * phone does it.
  */
 internal class Tasks {
-    private class Entry(val controller: ActivityController<out Activity>, val asked: Intent?) {
+    /** [code] is the request code of the activity below; negative if it wants no answer. */
+    private class Entry(val controller: ActivityController<out Activity>, val code: Int) {
         /** Set when the look changed while it was out of sight. */
         var stale = false
         val activity: Activity get() = controller.get()
@@ -39,14 +41,10 @@ internal class Tasks {
     var request: Request? = null
         private set
 
-    /** Opens the app as its icon does. */
-    fun launch() {
-        val app = RuntimeEnvironment.getApplication()
-        val intent = Intent(Intent.ACTION_MAIN).addCategory(Intent.CATEGORY_LAUNCHER).setPackage(app.packageName)
-        val entry = checkNotNull(app.packageManager.queryIntentActivities(intent, 0).singleOrNull()) {
-            "the manifest must name one activity for the launcher"
-        }
-        push(intent.setClassName(app.packageName, entry.activityInfo.name), asked = null)
+    /** Opens the app at this activity. */
+    fun launch(first: Class<out Activity>) {
+        val intent = Intent(Intent.ACTION_MAIN).addCategory(Intent.CATEGORY_LAUNCHER)
+        push(intent.setClass(RuntimeEnvironment.getApplication(), first), code = NO_ANSWER)
     }
 
     /** Whether the activity in front has asked for something that has not happened yet. */
@@ -61,19 +59,18 @@ internal class Tasks {
                 pop(entry)
                 continue
             }
-            val wantsAnswer = started.requestCode >= 0
             val own = started.intent.component?.packageName == entry.activity.packageName
-            if (own) push(started.intent, started.intent.takeIf { wantsAnswer })
-            else request = Request(started.intent, entry.activity, wantsAnswer)
+            if (own) push(started.intent, started.requestCode)
+            else request = Request(started.intent, entry.activity, started.requestCode)
         }
     }
 
-    private fun push(intent: Intent, asked: Intent?) {
+    private fun push(intent: Intent, code: Int) {
         stack.lastOrNull()?.controller?.pause()
         val type = Class.forName(checkNotNull(intent.component).className).asSubclass(Activity::class.java)
         val next = Robolectric.buildActivity(type, intent).setup()
         stack.lastOrNull()?.controller?.stop()
-        stack.addLast(Entry(next, asked))
+        stack.addLast(Entry(next, code))
     }
 
     private fun pop(entry: Entry) {
@@ -82,7 +79,7 @@ internal class Tasks {
         val answer = shadowOf(entry.activity).let { it.resultCode to it.resultIntent }
         stack.lastOrNull()?.let { below ->
             below.controller.restart().start()
-            if (entry.asked != null) shadowOf(below.activity).receiveResult(entry.asked, answer.first, answer.second)
+            tell(below.activity, entry.code, answer.first, answer.second)
             below.controller.resume()
             if (below.stale) recreate(below)
         }
@@ -104,7 +101,11 @@ internal class Tasks {
     fun answer(resultCode: Int, data: Intent?) {
         val asked = checkNotNull(request) { "the app has asked for nothing" }
         request = null
-        if (asked.wantsAnswer && asked.from == top) shadowOf(asked.from).receiveResult(asked.intent, resultCode, data)
+        if (asked.from == top) tell(asked.from, asked.code, resultCode, data)
+    }
+
+    private fun tell(activity: Activity, code: Int, resultCode: Int, data: Intent?) {
+        if (code >= 0) shadowOf(activity).internalCallDispatchActivityResult(null, code, resultCode, data)
     }
 
     /** Makes the activity in front anew, as a phone does when the look changes; the others follow when they come back. */
@@ -127,5 +128,9 @@ internal class Tasks {
             destroy(entry)
         }
         request = null
+    }
+
+    private companion object {
+        const val NO_ANSWER = -1
     }
 }
