@@ -34,7 +34,8 @@ private fun cut(view: View): List<String> {
     val lines = view.layout ?: return emptyList()
     val room = view.height - view.compoundPaddingTop - view.compoundPaddingBottom
     // Two pixels: the font's own padding rounds up.
-    return if (lines.height > room + 2) listOf("${view.described()} is cut: its words need ${lines.height} px and have $room") else emptyList()
+    if (lines.height <= room + 2) return emptyList()
+    return listOf("${view.described()} is cut: its words need ${lines.height} px and have $room")
 }
 
 private fun View.takesTaps() = isEnabled && (isClickable || isLongClickable || this is SeekBar)

@@ -29,7 +29,12 @@ class ContactSheet {
     /** All at one scale, from left to right and down, as lines of words are set. */
     private fun draw(files: List<File>): Bitmap {
         // Sizes first and pictures one at a time: together they would not fit into memory.
-        val sizes = files.map { file -> BitmapFactory.Options().also { it.inJustDecodeBounds = true; BitmapFactory.decodeFile(file.path, it) } }
+        val sizes = files.map { file ->
+            BitmapFactory.Options().also {
+                it.inJustDecodeBounds = true
+                BitmapFactory.decodeFile(file.path, it)
+            }
+        }
         val places = mutableListOf<RectF>()
         var (left, top, lowest) = Triple(GAP, GAP, GAP)
         for (size in sizes) {

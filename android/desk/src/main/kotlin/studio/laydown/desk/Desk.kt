@@ -2,7 +2,6 @@ package studio.laydown.desk
 
 import android.app.Activity
 import android.graphics.Bitmap
-import android.provider.MediaStore
 import android.view.KeyEvent
 import android.view.View
 import android.view.ViewTreeObserver
@@ -181,7 +180,7 @@ class Desk {
         .put("ticks", phone.ticks)
         .put("left", phone.left)
         .put("stopped", stopped ?: JSONObject.NULL)
-        .put("request", phone.request?.let { if (it.intent.action == MediaStore.ACTION_IMAGE_CAPTURE) "photo" else it.intent.action } ?: JSONObject.NULL)
+        .put("request", phone.request?.let { if (it.isPhoto) "photo" else it.intent.action } ?: JSONObject.NULL)
         .put("toast", phone.toast ?: JSONObject.NULL)
         .put("labels", JSONArray(phone.labels().map { label ->
             JSONObject().put("text", label.text).put("tap", label.takesTap)
@@ -226,7 +225,7 @@ class Desk {
     }
 
     private fun photo(bytes: ByteArray) = onPhone {
-        if (asked().intent.action != MediaStore.ACTION_IMAGE_CAPTURE) throw Refused("the app has not asked for a photograph")
+        if (!asked().isPhoto) throw Refused("the app has not asked for a photograph")
         phone.answerPhoto(bytes)
     }
 

@@ -210,7 +210,7 @@ class Phone(
     /** Answers the app's request for a photograph with this picture file's bytes. */
     fun answerPhoto(bytes: ByteArray) {
         val asked = checkNotNull(request) { "the app has asked for nothing" }
-        check(asked.intent.action == MediaStore.ACTION_IMAGE_CAPTURE) { "the app has not asked for a photograph" }
+        check(asked.isPhoto) { "the app has not asked for a photograph" }
         val place = asked.intent.getParcelableExtra(MediaStore.EXTRA_OUTPUT, android.net.Uri::class.java)
         checkNotNull(place) { "the app has not said where the photograph goes" }
         val out = checkNotNull(activity.contentResolver.openOutputStream(place, "w")) { "cannot write to $place" }

@@ -2,6 +2,7 @@ package studio.laydown.desk
 
 import android.app.Activity
 import android.content.Intent
+import android.provider.MediaStore
 import android.view.WindowManagerGlobal
 import org.robolectric.Robolectric
 import org.robolectric.RuntimeEnvironment
@@ -15,7 +16,10 @@ class Request internal constructor(
     internal val from: Activity,
     /** Negative if no answer is wanted. */
     internal val code: Int,
-)
+) {
+    /** Whether it asks for a photograph. */
+    val isPhoto: Boolean get() = intent.action == MediaStore.ACTION_IMAGE_CAPTURE
+}
 
 /**
  * The back stack. Robolectric only records that an activity was started or finished; here it happens, in the order in which a
