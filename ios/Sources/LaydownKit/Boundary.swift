@@ -1,0 +1,24 @@
+import Foundation
+import LaydownCore
+
+extension Now {
+    /// This moment by the device's clock and time zone.
+    public static func onThisDevice() -> Now {
+        let date = Date()
+        return Now(
+            unixMs: Int64((date.timeIntervalSince1970 * 1000).rounded(.down)),
+            utcOffsetS: Int32(TimeZone.current.secondsFromGMT(for: date)))
+    }
+}
+
+extension StudioError {
+    /// What is wrong and what to do, to be shown as it is.
+    public var sentence: String {
+        // No default: a new kind of error must be given its sentence here before this compiles.
+        switch self {
+        case .Refused(_, let sentence), .Missing(let sentence), .Busy(let sentence), .Full(let sentence),
+            .Newer(let sentence), .NotAStudio(let sentence), .Damaged(let sentence), .Unreadable(let sentence):
+            return sentence
+        }
+    }
+}

@@ -1,0 +1,24 @@
+# The Swift shell. Included by the Makefile above; on Linux, tools/swift brings the tool chain.
+
+swift_run = tools/swift $(1) || [ $$? -eq 77 ]
+swift_sources = ios/Package.swift ios/Sources/LaydownKit ios/Tests $(wildcard ios/App)
+app_sources = $(shell find ios/App -name '*.swift' 2>/dev/null)
+host_library = $(CURDIR)/ios/.build/host
+cargo_target = $(or $(CARGO_TARGET_DIR),target)
+
+.PHONY: ios ios-test ios-lint
+
+ios: ios-lint ios-test
+
+# The library is copied because cargo's target folder may lie outside the checkout, where the tool chain cannot see it.
+ios-test:
+	cargo build --package laydown-bindings
+	mkdir -p $(host_library)
+	cp $(cargo_target)/debug/liblaydown_bindings.$(if $(filter Darwin,$(shell uname -s)),dylib,so) $(host_library)/
+	$(call swift_run,swift test --package-path ios --disable-sandbox --disable-xctest \
+		-Xlinker -L$(host_library) -Xlinker -rpath=$(host_library))
+
+# SwiftUI exists on Apple's machines only: elsewhere the views can be parsed, not type-checked.
+ios-lint:
+	$(call swift_run,swift-format lint --strict --recursive $(swift_sources))
+	$(if $(app_sources),$(call swift_run,swiftc -parse $(app_sources)))
