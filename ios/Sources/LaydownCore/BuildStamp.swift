@@ -1,0 +1,1 @@
+../../../bindings/swift/BuildStamp.swift
