@@ -4,7 +4,7 @@ use rusqlite::Connection;
 
 use super::facts::{code, style, tile_evidence};
 use super::rows::in_use;
-use super::weigh::{form_detail, scale_detail};
+use super::weigh::{by_name, form_detail, scale_detail};
 use super::{Now, Result, Row, SheetKind, Studio};
 use crate::caution::Caution;
 use crate::coat::target::Sensitivity;
@@ -107,9 +107,14 @@ impl Studio {
     }
 }
 
-fn section(sheet: SheetKind, title: &str, add_label: &str, empty: &str, mut rows: Vec<Row>) -> Section {
-    rows.sort_by(|a, b| a.title.cmp(&b.title));
-    Section { sheet, title: title.to_owned(), add_label: add_label.to_owned(), empty: empty.to_owned(), rows }
+fn section(sheet: SheetKind, title: &str, add_label: &str, empty: &str, rows: Vec<Row>) -> Section {
+    Section {
+        sheet,
+        title: title.to_owned(),
+        add_label: add_label.to_owned(),
+        empty: empty.to_owned(),
+        rows: by_name(rows),
+    }
 }
 
 fn row(id: uuid::Uuid, title: String, detail: String) -> Row {

@@ -642,10 +642,10 @@ fn target_view(bench: &Bench, target: &Target) -> TargetView {
         rests_on: words.rests_on,
         sure: words.sure,
         tolerance: format!(
-            "{} is {} about thickness: {} either way is accepted.",
+            "{} either way is accepted: {} is set to “{}”.",
+            bench.style.percent(target.tolerance, 0),
             bench.glaze.name,
-            bench.job.sensitivity.name(),
-            bench.style.percent(target.tolerance, 0)
+            bench.job.sensitivity.name()
         ),
     }
 }
@@ -746,7 +746,7 @@ fn forms(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
         let id = form.id.to_string();
         rows.push(Row { chosen: id == chosen, id, detail: form_detail(&form, style)?, title: form.name });
     }
-    Ok(rows)
+    Ok(by_name(rows))
 }
 
 fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) -> Result<Vec<Row>> {
@@ -761,7 +761,7 @@ fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) -> Result<V
         let id = bucket.id.to_string();
         rows.push(Row { chosen: id == chosen, id, title: glaze.name, detail });
     }
-    Ok(rows)
+    Ok(by_name(rows))
 }
 
 fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
@@ -770,13 +770,21 @@ fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<Vec<Row>> {
         let id = scale.id.to_string();
         rows.push(Row { chosen: id == chosen, id, detail: scale_detail(&scale, style), title: scale.name });
     }
-    Ok(rows)
+    Ok(by_name(rows))
+}
+
+/// Lists are in the order of their words, where a potter looks for them.
+pub(super) fn by_name(mut rows: Vec<Row>) -> Vec<Row> {
+    rows.sort_by(|a, b| (&a.title, &a.detail).cmp(&(&b.title, &b.detail)));
+    rows
 }
 
 /// What a list row says of a scale.
 pub(super) fn scale_detail(scale: &entity::Scale, style: &Style) -> String {
     let step = Grams::from_milligrams(scale.step_mg);
-    format!("to {}, step {}", style.mass(Grams::from_milligrams(scale.capacity_mg), step), style.mass(step, step))
+    // Nobody says "2000.0 g": the capacity is shown to a whole gram, unless the step is coarser.
+    let capacity = style.mass(Grams::from_milligrams(scale.capacity_mg), step.max(Grams::new(1.0)));
+    format!("to {capacity}, step {}", style.mass(step, step))
 }
 
 fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>> {
