@@ -82,6 +82,8 @@ pub struct Preferences {
     pub speak: bool,
     /// Whether a key or a verdict is felt.
     pub tick: bool,
+    /// The decimal mark on the keypad.
+    pub decimal: String,
 }
 
 /// The moment of a call and the local offset from UTC, from the shell.

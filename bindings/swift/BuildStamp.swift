@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "8dd0e6d3b25f1e19"
+public let generatedBuildStamp = "568524bfe993756a"

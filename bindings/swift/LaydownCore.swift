@@ -2335,6 +2335,10 @@ public struct Preferences: Equatable, Hashable {
      * Whether a key or a verdict is felt.
      */
     public var tick: Bool
+    /**
+     * The decimal mark on the keypad.
+     */
+    public var decimal: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2344,9 +2348,13 @@ public struct Preferences: Equatable, Hashable {
          */speak: Bool, 
         /**
          * Whether a key or a verdict is felt.
-         */tick: Bool) {
+         */tick: Bool, 
+        /**
+         * The decimal mark on the keypad.
+         */decimal: String) {
         self.speak = speak
         self.tick = tick
+        self.decimal = decimal
     }
 
     
@@ -2366,13 +2374,15 @@ public struct FfiConverterTypePreferences: FfiConverterRustBuffer {
         return
             try Preferences(
                 speak: FfiConverterBool.read(from: &buf), 
-                tick: FfiConverterBool.read(from: &buf)
+                tick: FfiConverterBool.read(from: &buf), 
+                decimal: FfiConverterString.read(from: &buf)
         )
     }
 
     public static func write(_ value: Preferences, into buf: inout [UInt8]) {
         FfiConverterBool.write(value.speak, into: &buf)
         FfiConverterBool.write(value.tick, into: &buf)
+        FfiConverterString.write(value.decimal, into: &buf)
     }
 }
 

@@ -20,7 +20,7 @@ use crate::glaze::slurry::SlurryError;
 use crate::journal::{Ids, RandomIds};
 use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo};
 use crate::units::UnitError;
-use facts::preference;
+use facts::{preference, style};
 
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
@@ -104,12 +104,14 @@ fn undo_token(undo: Undo) -> String {
 }
 
 /// What a shell itself acts on, beside what it shows.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
 pub struct Preferences {
     /// Whether the verdict is spoken.
     pub speak: bool,
     /// Whether a key or a verdict is felt.
     pub tick: bool,
+    /// The decimal mark on the keypad.
+    pub decimal: String,
 }
 
 /// Why a call did not do what was asked. Each carries the sentence to show; nothing was changed or lost.
@@ -260,7 +262,8 @@ impl Studio {
     pub fn preferences(&self) -> Result<Preferences> {
         self.store.read(|conn| {
             let preference = preference(conn)?;
-            Ok(Preferences { speak: preference.speak, tick: preference.tick })
+            let decimal = style(conn)?.decimal.mark().to_string();
+            Ok(Preferences { speak: preference.speak, tick: preference.tick, decimal })
         })
     }
 

@@ -2797,6 +2797,11 @@ data class Preferences (
      * Whether a key or a verdict is felt.
      */
     val `tick`: kotlin.Boolean
+    , 
+    /**
+     * The decimal mark on the keypad.
+     */
+    val `decimal`: kotlin.String
     
 ){
     
@@ -2815,17 +2820,20 @@ public object FfiConverterTypePreferences: FfiConverterRustBuffer<Preferences> {
         return Preferences(
             FfiConverterBoolean.read(buf),
             FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
     override fun allocationSize(value: Preferences) = (
             FfiConverterBoolean.allocationSize(value.`speak`) +
-            FfiConverterBoolean.allocationSize(value.`tick`)
+            FfiConverterBoolean.allocationSize(value.`tick`) +
+            FfiConverterString.allocationSize(value.`decimal`)
     )
 
     override fun write(value: Preferences, buf: ByteBuffer) {
             FfiConverterBoolean.write(value.`speak`, buf)
             FfiConverterBoolean.write(value.`tick`, buf)
+            FfiConverterString.write(value.`decimal`, buf)
     }
 }
 
