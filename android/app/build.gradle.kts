@@ -27,6 +27,8 @@ android {
             kotlin.srcDir(repo.resolve("bindings/kotlin"))
             jniLibs.srcDir(libraries)
         }
+        // What Debian's aapt2 cannot read stands in a manifest of its own, which Gradle merges.
+        for (kind in listOf("debug", "release")) getByName(kind).manifest.srcFile("src/device/AndroidManifest.xml")
         // The JVM tests belong to pom.xml, which brings what they need.
         getByName("test") { kotlin.setSrcDirs(emptyList<String>()) }
     }

@@ -1,95 +1,232 @@
 package studio.laydown
 
 import android.app.Activity
-import android.app.AlertDialog
-import android.content.Intent
-import android.content.SharedPreferences
 import android.os.Bundle
-import android.speech.tts.TextToSpeech
-import android.text.Editable
-import android.text.TextWatcher
-import android.view.HapticFeedbackConstants
 import android.view.View
-import android.view.WindowInsets
-import android.widget.ArrayAdapter
+import android.view.ViewGroup
 import android.widget.Button
-import android.widget.EditText
-import android.widget.ListView
 import android.widget.TextView
-import android.widget.Toast
+import studio.laydown.buckets.BucketPage
+import studio.laydown.buckets.BucketsScreen
+import studio.laydown.core.Preferences
+import studio.laydown.core.StudioException
+import studio.laydown.house.CautionsScreen
+import studio.laydown.house.StudioScreen
+import studio.laydown.sheet.SheetScreen
+import studio.laydown.weigh.CoatPage
+import studio.laydown.weigh.WeighScreen
 
-/** A bench for the desk itself: one of everything the real screens use. */
+/** The house around the pages: the tabs, the way back, what was kept last, and the screen that says why nothing can be shown. */
 class MainActivity : Activity() {
-    private lateinit var voice: TextToSpeech
-    private val kept by lazy { getSharedPreferences("bench", MODE_PRIVATE) }
+    /** A place one has been at, with what its page saved. */
+    private class Step(val place: Place, val saved: Bundle = Bundle())
+
+    private val stack = ArrayDeque<Step>()
+    private var page: Page? = null
+    private lateinit var keptBar: KeptBar
+    private lateinit var voice: Voice
+
+    /** What this phone does beside showing: speak and tick. */
+    var preferences = Preferences(speak = false, tick = false, decimal = "")
+        private set
+
+    val work: StudioWork get() = (application as LaydownApplication).work
 
     override fun onCreate(savedInstanceState: Bundle?) {
         super.onCreate(savedInstanceState)
         setContentView(R.layout.main)
-        findViewById<View>(R.id.ground).padBySystemBars()
-        voice = TextToSpeech(this) { }
-        findViewById<EditText>(R.id.note).apply {
-            setText(kept.getString("note", ""))
-            addTextChangedListener(object : TextWatcher {
-                override fun beforeTextChanged(s: CharSequence?, start: Int, count: Int, after: Int) = Unit
-                override fun onTextChanged(s: CharSequence?, start: Int, before: Int, count: Int) = Unit
-                override fun afterTextChanged(s: Editable?) = kept.edit().putString("note", s.toString()).commitNow()
-            })
-        }
-        findViewById<Button>(R.id.tap).setOnClickListener {
-            it.performHapticFeedback(HapticFeedbackConstants.VIRTUAL_KEY)
-            count(kept.getInt("count", 0) + 1)
-            voice.speak(taps(), TextToSpeech.QUEUE_FLUSH, null, "taps")
-        }
-        findViewById<Button>(R.id.ask).setOnClickListener {
-            AlertDialog.Builder(this)
-                .setMessage(R.string.question)
-                .setPositiveButton(R.string.yes) { _, _ -> count(0) }
-                .setNegativeButton(R.string.no, null)
-                .show()
-        }
-        val rows = (1..40).map { getString(R.string.row, it) }
-        findViewById<ListView>(R.id.rows).apply {
-            adapter = ArrayAdapter(this@MainActivity, android.R.layout.simple_list_item_1, rows)
-            setOnItemClickListener { _, _, at, _ ->
-                if (at == 0) startActivity(Intent(this@MainActivity, DetailActivity::class.java))
-                else Toast.makeText(this@MainActivity, rows[at], Toast.LENGTH_SHORT).show()
-            }
-        }
-        count(kept.getInt("count", 0))
+        part<View>(R.id.frame).padBySystemBars()
+        voice = Voice(this)
+        keptBar = KeptBar(part(R.id.kept), next = {}, turn = ::turnKept)
+        part<View>(R.id.back).setOnClickListener { goBack() }
+        for ((tab, kind) in TABS) part<View>(tab).setOnClickListener { if (stack.last().place.page != kind) goTab(kind) }
+        savedInstanceState?.bundles(STACK)?.forEach { stack.addLast(Step(Place.read(it.part(PLACE)), it.part(SAVED))) }
+        if (stack.isEmpty()) stack.addLast(Step(Place(PageKind.WEIGH)))
+        keptBar.state = savedInstanceState?.getBundle(KEPT)?.let(KeptState::read)
+        start()
+    }
+
+    override fun onResume() {
+        super.onResume()
+        page?.resume()
+    }
+
+    override fun onPause() {
+        page?.pause()
+        super.onPause()
+    }
+
+    override fun onSaveInstanceState(outState: Bundle) {
+        super.onSaveInstanceState(outState)
+        page?.save(stack.last().saved)
+        outState.putParcelableArrayList(
+            STACK,
+            stack.mapTo(ArrayList()) { step ->
+                Bundle().apply {
+                    putBundle(PLACE, step.place.save())
+                    putBundle(SAVED, step.saved)
+                }
+            },
+        )
+        keptBar.state?.let { outState.putBundle(KEPT, it.save()) }
     }
 
     override fun onDestroy() {
+        page?.leave()
         voice.shutdown()
         super.onDestroy()
     }
 
-    private fun taps() = kept.getInt("count", 0).let { resources.getQuantityString(R.plurals.taps, it, it) }
+    @Deprecated("The replacement needs Android 13.")
+    override fun onBackPressed() = goBack()
 
-    private fun count(to: Int) {
-        kept.edit().putInt("count", to).commitNow()
-        findViewById<TextView>(R.id.count).text = taps()
+    // ---- going about ----
+
+    /** Opens a page on top of this one. */
+    fun go(place: Place) {
+        page?.save(stack.last().saved)
+        stack.addLast(Step(place))
+        open()
     }
-}
 
-/** What is kept is on the disk before the screen says so. */
-private fun SharedPreferences.Editor.commitNow() = check(commit()) { "cannot write the preferences" }
-
-/** A second activity, for the desk's back stack. */
-class DetailActivity : Activity() {
-    override fun onCreate(savedInstanceState: Bundle?) {
-        super.onCreate(savedInstanceState)
-        setContentView(TextView(this).apply { setText(R.string.app_name); padBySystemBars() })
+    /** Leaves the page in front for the one below it; at the bottom for Weigh, and from there leaves the app. */
+    fun goBack() {
+        if (page?.back() == true) return
+        leavePage()
     }
-}
 
-/** Keeps the content clear of the status and navigation bars: the window reaches under them from Android 15 on. */
-fun View.padBySystemBars() {
-    setOnApplyWindowInsetsListener { view, insets ->
-        @Suppress("DEPRECATION") // the replacement needs Android 11
-        view.setPadding(
-            view.paddingLeft, insets.systemWindowInsetTop, view.paddingRight, insets.systemWindowInsetBottom,
+    /** As [goBack], without asking the page. */
+    fun leavePage() {
+        when {
+            stack.size > 1 -> {
+                stack.removeLast()
+                open()
+            }
+            stack.last().place.page != PageKind.WEIGH -> goTab(PageKind.WEIGH)
+            else -> finish()
+        }
+    }
+
+    private fun goTab(kind: PageKind) {
+        stack.clear()
+        stack.addLast(Step(Place(kind)))
+        open()
+    }
+
+    // ---- what pages ask of the house ----
+
+    /** Says what was kept, where the page in front wants it said. */
+    fun tell(kept: KeptState) {
+        if (page?.showKept(kept) == true) return
+        keptBar.state = kept
+    }
+
+    /** Asks again whether this phone speaks and ticks. */
+    fun readPreferences() = work.ask({ preferences() }) { result -> result.fold({ preferences = it }, ::fail) }
+
+    /** Says [words] aloud, if this phone is to speak. */
+    fun say(words: String) {
+        if (preferences.speak) voice.say(words)
+    }
+
+    /** Says over the whole screen why nothing can be shown. Nothing is deleted; one may try again. */
+    fun fail(problem: Throwable) {
+        page?.leave()
+        page = null
+        keptBar.state = null
+        part<View>(R.id.bar).showIf(false)
+        part<View>(R.id.tabs).showIf(false)
+        val room = part<ViewGroup>(R.id.page)
+        room.removeAllViews()
+        val failure = room.put<View>(R.layout.failure)
+        failure.get<TextView>(R.id.failure_sentence).text = sentence(problem)
+        failure.get<Button>(R.id.failure_again).apply {
+            showIf(problem !is OtherBuild)
+            setOnClickListener { start() }
+        }
+    }
+
+    /** What a failure is called, in words for the potter. */
+    fun sentence(problem: Throwable): String = when (problem) {
+        is StudioException -> problem.sentence
+        is OtherBuild -> getString(R.string.other_build)
+        else -> getString(R.string.broken)
+    }
+
+    // ---- the frame ----
+
+    /** The first question opens the studio: only when it is open there is a page. */
+    private fun start() = work.ask({ preferences() }) { result ->
+        result.fold(
+            {
+                preferences = it
+                open(keepSaying = true)
+            },
+            ::fail,
         )
-        insets
     }
+
+    private fun open(keepSaying: Boolean = false) {
+        page?.leave()
+        if (!keepSaying) keptBar.state = null
+        val step = stack.last()
+        val next = make(step.place)
+        page = next
+        val room = part<ViewGroup>(R.id.page)
+        room.removeAllViews()
+        room.addView(next.view)
+        part<View>(R.id.tabs).showIf(stack.size == 1)
+        for ((tab, kind) in TABS) part<View>(tab).isSelected = step.place.page == kind
+        part<View>(R.id.back).showIf(stack.size > 1)
+        nameIt(next.title)
+        next.open(step.saved)
+    }
+
+    /** Puts the page's title into the bar; a page that only learns its title from the studio calls this later. */
+    fun nameIt(title: CharSequence?) {
+        part<View>(R.id.bar).showIf(title != null)
+        part<TextView>(R.id.title).text = title
+    }
+
+    private fun make(place: Place): Page = when (place.page) {
+        PageKind.WEIGH -> WeighScreen(this)
+        PageKind.BUCKETS -> BucketsScreen(this)
+        PageKind.STUDIO -> StudioScreen(this)
+        PageKind.COAT -> CoatPage(this, place.id)
+        PageKind.BUCKET -> BucketPage(this, place.id)
+        PageKind.SHEET -> SheetScreen(this, checkNotNull(place.sheet) { "a sheet's place names the sheet" }, place.id, place.subject)
+        PageKind.CAUTIONS -> CautionsScreen(this)
+    }
+
+    private fun turnKept(state: KeptState) = work.ask(turn(state)) { result ->
+        result.fold(
+            {
+                keptBar.state = it
+                page?.refresh()
+            },
+            ::fail,
+        )
+    }
+
+    private fun <T : View> part(id: Int): T = window.decorView.get(id)
+
+    private companion object {
+        const val STACK = "stack"
+        const val PLACE = "place"
+        const val SAVED = "saved"
+        const val KEPT = "kept"
+
+        val TABS = listOf(R.id.tab_weigh to PageKind.WEIGH, R.id.tab_buckets to PageKind.BUCKETS, R.id.tab_studio to PageKind.STUDIO)
+
+        fun Bundle.part(key: String): Bundle = getBundle(key) ?: Bundle()
+    }
+}
+
+/** Keeps the content clear of the system's bars and the keyboard: from Android 15 on the window reaches under them. */
+private fun View.padBySystemBars() = setOnApplyWindowInsetsListener { view, insets ->
+    @Suppress("DEPRECATION") // the replacement needs Android 11; with adjustResize this counts the keyboard too
+    view.setPadding(
+        insets.systemWindowInsetLeft, insets.systemWindowInsetTop, insets.systemWindowInsetRight, insets.systemWindowInsetBottom,
+    )
+    insets
 }

@@ -15,20 +15,169 @@ import studio.laydown.desk.Phone
 @RunWith(ParameterizedRobolectricTestRunner::class)
 class ScreensTest(private val look: Look) {
     @Test
-    fun bench() = screen("bench") { tap("Tap") }
+    fun first() = screen("first", Pottery::empty) { until("Before the first piece") }
 
     @Test
-    fun question() = screen("bench-question") { tap("Ask") }
+    fun weigh() = screen("weigh") { until("Type what the scale shows.") }
 
-    private fun screen(name: String, go: Phone.() -> Unit) = Phone(look).use { phone ->
-        phone.go()
-        phone.screenshot("$name-${look.words}")
-        assertEquals(emptyList<String>(), phone.audit())
+    @Test
+    fun weighWithin() = weighed("weigh-within", "20.9")
+
+    @Test
+    fun weighShort() = weighed("weigh-short", "17.2")
+
+    @Test
+    fun weighOver() = weighed("weigh-over", "24")
+
+    @Test
+    fun weighRefused() = weighed("weigh-refused", "900")
+
+    @Test
+    fun weighTwo() = screen("weigh-two") {
+        touch(WAY)
+        await("two fields") { shows("Bare piece") }
+        key("412.3")
+        touch("Next: Glazed piece")
+        await("the last field") { shows("Keep") }
+        key("433.1")
+        await("a verdict") { texts().any { "dry," in it } }
+    }
+
+    @Test
+    fun weighKept() = screen("weigh-kept") {
+        until("Type what the scale shows.")
+        key("20.9")
+        await("a verdict") { texts().any { "dry," in it } }
+        tap("Keep")
+        until("Undo")
+    }
+
+    @Test
+    fun weighChoosing() = screen("weigh-choosing") {
+        until("Form")
+        tap(R.id.choose_form)
+        until("Which form?")
+    }
+
+    @Test
+    fun weighMore() = screen("weigh-target") {
+        until("Type what the scale shows.")
+        tap(R.id.target)
+    }
+
+    @Test
+    fun coat() = screen("coat") {
+        until("Type what the scale shows.")
+        repeat(3) { scrollPane() }
+        tap("22.9 g")
+        until("Wet weight")
+    }
+
+    @Test
+    fun buckets() = screen("buckets") {
+        touch("Buckets")
+        until("Iron red")
+    }
+
+    @Test
+    fun noBuckets() = screen("buckets-empty", Pottery::empty) {
+        touch("Buckets")
+        until("Add a glaze")
+    }
+
+    @Test
+    fun bucket() = screen("bucket") {
+        touch("Buckets")
+        touch("Ash white")
+        until("Thin")
+    }
+
+    @Test
+    fun check() = screen("sheet-check") {
+        touch("Buckets")
+        touch("Ash white")
+        touch("Check")
+        until("Checked with")
+    }
+
+    @Test
+    fun studio() = screen("studio") {
+        touch("Studio")
+        until("Forms")
+    }
+
+    @Test
+    fun cautions() = screen("cautions") {
+        touch("Studio")
+        touch("Cautions")
+    }
+
+    @Test
+    fun form() = screen("sheet-form") {
+        touch("Studio")
+        touch("Add a form")
+        until("Shape")
+    }
+
+    @Test
+    fun formOfOld() = screen("sheet-form-kept") {
+        touch("Studio")
+        touch("Breakfast mug")
+        until("Put this form away")
+    }
+
+    @Test
+    fun glazeRefused() = screen("sheet-glaze-refused") {
+        touch("Studio")
+        touch("Add a glaze")
+        touch("Keep")
+        await("the sentence") { texts().any { "write a few letters" in it } }
+    }
+
+    @Test
+    fun preferences() = screen("sheet-preferences") {
+        touch("Studio")
+        touch("Units, sound and touch")
+        until("Weights in")
+    }
+
+    @Test
+    fun throwAway() = screen("sheet-question") {
+        touch("Studio")
+        touch("Add a scale")
+        touch("Bench scale")
+        type("Little scale")
+        tap("Back")
+        until("Keep or throw away?")
+    }
+
+    @Test
+    fun notAStudio() = screen("failure", { look ->
+        Pottery.file.apply { parentFile?.mkdirs() }.writeText("This is a letter and no studio at all, though it is long enough to be read. ".repeat(20))
+        Pottery.empty(look)
+    }) { until("Try again") }
+
+    private fun weighed(name: String, digits: String) = screen(name) {
+        until("Type what the scale shows.")
+        key(digits)
+        await("an answer") { !shows("Type what the scale shows.") }
+    }
+
+    private fun screen(name: String, phone: (Look) -> Phone = Pottery::furnished, go: Phone.() -> Unit) = phone(look).use {
+        it.go()
+        it.idle()
+        it.screenshot("$name-${look.words}")
+        assertEquals(emptyList<String>(), it.audit())
     }
 
     companion object {
+        const val WAY = "How you weigh: After tare. Tap to change to: Two weights."
+
         @JvmStatic
         @Parameters(name = "{0}")
         fun looks(): List<Array<Any>> = Look.ALL.map { arrayOf(it) }
     }
 }
+
+/** Scrolls what lies under the left half of the screen, where the Weigh screen has its column in every look. */
+private fun Phone.scrollPane() = drag(0.25f, 0.4f, 0.25f, 0.15f)

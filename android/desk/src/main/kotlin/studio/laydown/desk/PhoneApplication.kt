@@ -1,15 +1,15 @@
 package studio.laydown.desk
 
-import android.app.Application
 import android.content.Context
 import org.robolectric.util.ReflectionHelpers
+import studio.laydown.LaydownApplication
 import java.io.File
 
 /**
  * The application object on the desk. With the system property `laydown.data` set, everything the app stores (files,
  * databases, preferences) lives in that folder and is there again next time; without it, in a folder that goes with the test.
  */
-class PhoneApplication : Application() {
+class PhoneApplication : LaydownApplication() {
     override fun attachBaseContext(base: Context) {
         System.getProperty(DATA)?.let { keepIn(File(it).absoluteFile, base) }
         super.attachBaseContext(base)

@@ -1,0 +1,38 @@
+package studio.laydown
+
+import android.app.Application
+import studio.laydown.core.BUILD_STAMP
+import studio.laydown.core.Now
+import studio.laydown.core.Studio
+import studio.laydown.core.buildStamp
+import studio.laydown.core.uniffiEnsureInitialized
+import java.io.File
+import java.time.Clock
+
+/** The app: one studio, kept in one file, worked on by one thread. */
+open class LaydownApplication : Application() {
+    /** Tells the time; asked anew for each call, so that a change of time zone is seen. */
+    var clock: () -> Clock = Clock::systemDefaultZone
+
+    /** The way to the studio. Opened by the first question; a question after a failure opens it again. */
+    val work: StudioWork by lazy { StudioWork(::openStudio) { clock() } }
+
+    private fun openStudio(now: Now): Studio {
+        uniffiEnsureInitialized()
+        // Generated code that belongs to another library would read its records wrongly, field by field.
+        if (buildStamp() != BUILD_STAMP) throw OtherBuild()
+        return Studio.open(File(filesDir, FILE).path, now)
+    }
+
+    override fun onTerminate() {
+        work.close()
+        super.onTerminate()
+    }
+
+    private companion object {
+        const val FILE = "studio.laydown"
+    }
+}
+
+/** The library on this phone is not the one that this shell was built with. */
+class OtherBuild : Exception()

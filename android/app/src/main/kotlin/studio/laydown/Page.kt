@@ -1,0 +1,68 @@
+package studio.laydown
+
+import android.os.Bundle
+import android.view.View
+import studio.laydown.core.Kept
+import studio.laydown.core.Now
+import studio.laydown.core.Studio
+
+/** One page of the app: a controller of plain views, made when the page comes to the front and dropped when it leaves. */
+abstract class Page(protected val host: MainActivity) {
+    /** The page's views. */
+    abstract val view: View
+
+    /** What stands in the bar above the page; null for a page without one. */
+    open val title: CharSequence? = null
+
+    private var latest = 0
+    private var gone = false
+
+    /** The page is in front, and [saved] is what it saved when it was left, if it was. */
+    abstract fun open(saved: Bundle)
+
+    /** Writes down what must survive a rotation, a page on top of this one, or the end of the process. */
+    open fun save(into: Bundle) = Unit
+
+    /** The app goes out of sight, or another page comes. */
+    open fun pause() = Unit
+
+    /** The app comes back into sight with this page in front. */
+    open fun resume() = Unit
+
+    /** Asks for the page's data again: something may have changed. */
+    abstract fun refresh()
+
+    /** The way back is asked for; true if the page deals with it itself. */
+    open fun back(): Boolean = false
+
+    /** Shows what was kept in a place of the page's own; false to have it shown under the page. */
+    open fun showKept(kept: KeptState): Boolean = false
+
+    /** Ends the page: answers that are still on their way are dropped. */
+    fun leave() {
+        pause()
+        gone = true
+    }
+
+    /** Asks the studio for a view. Only the answer to the last question is shown: older ones are about what stood there before. */
+    protected fun <T> show(call: Studio.(Now) -> T, render: (T) -> Unit) {
+        val mine = ++latest
+        host.work.ask(call) { result ->
+            if (!gone && mine == latest) result.fold(render, host::fail)
+        }
+    }
+
+    /** Gives the studio a command. Its answer is never dropped while the page is there. */
+    protected fun <T> command(call: Studio.(Now) -> T, refused: (Throwable) -> Unit = host::fail, done: (T) -> Unit) {
+        host.work.ask(call) { result ->
+            if (!gone) result.fold(done, refused)
+        }
+    }
+
+    /** Gives a command that keeps something, then tells what was kept under the page that is in front by then. */
+    protected fun keep(call: Studio.(Now) -> Kept, refused: (Throwable) -> Unit = host::fail, done: () -> Unit) =
+        command(call, refused) { kept ->
+            done()
+            host.tell(KeptState(kept))
+        }
+}

@@ -1,0 +1,122 @@
+package studio.laydown
+
+import android.content.Context
+import android.content.res.ColorStateList
+import android.os.Bundle
+import android.view.LayoutInflater
+import android.view.View
+import android.view.ViewGroup
+import android.widget.Button
+import android.widget.ImageView
+import android.widget.ScrollView
+import android.widget.TextView
+import studio.laydown.core.Line
+import studio.laydown.core.Note
+import studio.laydown.core.Tone
+
+/** The view of this id, which the layout is known to hold. */
+fun <T : View> View.get(id: Int): T = checkNotNull(findViewById<T>(id)) { "the layout lacks ${resources.getResourceEntryName(id)}" }
+
+/** Adds the views of [layout] at the end and answers with their root. */
+fun <T : View> ViewGroup.put(layout: Int): T {
+    LayoutInflater.from(context).inflate(layout, this, true)
+    @Suppress("UNCHECKED_CAST") // the caller names the layout and its root together
+    return getChildAt(childCount - 1) as T
+}
+
+/** The views of [layout], not yet anywhere. */
+fun Context.views(layout: Int, parent: ViewGroup? = null): View = LayoutInflater.from(this).inflate(layout, parent, false)
+
+fun View.showIf(shown: Boolean) {
+    visibility = if (shown) View.VISIBLE else View.GONE
+}
+
+/** Shows [words], or gives the room away if there are none. */
+fun TextView.words(words: CharSequence) {
+    text = words
+    showIf(words.isNotEmpty())
+}
+
+fun ViewGroup.putHeading(words: CharSequence) {
+    put<TextView>(R.layout.heading).text = words
+}
+
+fun ViewGroup.putSentence(words: CharSequence) {
+    put<TextView>(R.layout.sentence).text = words
+}
+
+fun ViewGroup.putButton(layout: Int, words: CharSequence, press: () -> Unit): Button = put<Button>(layout).apply {
+    text = words
+    setOnClickListener { press() }
+}
+
+/** A row of a list that leads somewhere. [mark] is the drawing at its end. */
+fun ViewGroup.putRow(title: CharSequence, detail: CharSequence, mark: Int?, press: () -> Unit): View = put<View>(R.layout.row).apply {
+    get<TextView>(R.id.row_title).text = title
+    get<TextView>(R.id.row_detail).words(detail)
+    get<ImageView>(R.id.row_mark).apply {
+        showIf(mark != null)
+        if (mark != null) setImageResource(mark)
+    }
+    setOnClickListener { press() }
+}
+
+/** A sentence with the mark of its tone: a shape and a word for whoever listens, and a colour besides. */
+fun ViewGroup.putNote(note: Note) {
+    val view = put<View>(R.layout.note)
+    val (mark, ink) = when (note.tone) {
+        Tone.PLAIN -> R.drawable.ic_note to R.color.quiet
+        Tone.ATTENTION -> R.drawable.ic_attention to R.color.attention
+        Tone.WARNING -> R.drawable.ic_warning to R.color.warning
+    }
+    view.get<ImageView>(R.id.note_mark).apply {
+        setImageResource(mark)
+        imageTintList = ColorStateList.valueOf(context.getColor(ink))
+    }
+    view.get<TextView>(R.id.note_text).apply {
+        text = note.text
+        contentDescription = when (note.tone) {
+            Tone.PLAIN -> note.text
+            Tone.ATTENTION -> context.getString(R.string.note_attention, note.text)
+            Tone.WARNING -> context.getString(R.string.note_warning, note.text)
+        }
+    }
+}
+
+/** The lines of a record. */
+fun ViewGroup.putLines(lines: List<Line>) {
+    if (lines.isEmpty()) return
+    val card = put<ViewGroup>(R.layout.card)
+    for (line in lines) {
+        val view = card.put<View>(R.layout.line)
+        view.get<TextView>(R.id.line_label).text = line.label
+        view.get<TextView>(R.id.line_value).text = line.value
+    }
+}
+
+/** A page that is one scrolling column. Remembers how far it was scrolled. */
+class Column(context: Context) {
+    val view: View = context.views(R.layout.scroll)
+    private val scroll = view.get<ScrollView>(R.id.scroll)
+    private val column = view.get<ViewGroup>(R.id.column)
+    private var wanted = 0
+
+    /** Fills the column anew, staying where one was. */
+    fun fill(build: ViewGroup.() -> Unit) {
+        val at = maxOf(scroll.scrollY, wanted)
+        wanted = 0
+        column.removeAllViews()
+        column.build()
+        scroll.post { scroll.scrollTo(0, at) }
+    }
+
+    fun save(into: Bundle) = into.putInt(SCROLLED, scroll.scrollY)
+
+    fun restore(from: Bundle) {
+        wanted = from.getInt(SCROLLED)
+    }
+
+    private companion object {
+        const val SCROLLED = "scrolled"
+    }
+}

@@ -1,0 +1,61 @@
+package studio.laydown.house
+
+import android.os.Bundle
+import android.view.View
+import android.view.ViewGroup
+import studio.laydown.Column
+import studio.laydown.MainActivity
+import studio.laydown.Page
+import studio.laydown.PageKind
+import studio.laydown.Place
+import studio.laydown.R
+import studio.laydown.core.HouseView
+import studio.laydown.core.Section
+import studio.laydown.core.SheetKind
+import studio.laydown.put
+import studio.laydown.putButton
+import studio.laydown.putHeading
+import studio.laydown.putRow
+import studio.laydown.putSentence
+
+/** The Studio screen: everything that is set up once and used for years. */
+class StudioScreen(host: MainActivity) : Page(host) {
+    private val column = Column(host)
+    override val view: View get() = column.view
+    override val title: CharSequence = host.getText(R.string.tab_studio)
+
+    override fun open(saved: Bundle) {
+        column.restore(saved)
+        refresh()
+    }
+
+    override fun save(into: Bundle) = column.save(into)
+
+    override fun refresh() = show({ now -> house(now) }, ::render)
+
+    private fun render(house: HouseView) = column.fill {
+        for (section in house.sections) putSection(section)
+        put<View>(R.layout.gap)
+        put<View>(R.layout.gap)
+        val card = put<ViewGroup>(R.layout.card)
+        card.putRow(host.getText(R.string.preferences), host.getText(R.string.preferences_detail), R.drawable.ic_on) {
+            host.go(Place.sheet(SheetKind.PREFERENCE))
+        }
+        card.putRow(host.getText(R.string.cautions), host.getText(R.string.cautions_detail), R.drawable.ic_on) {
+            host.go(Place(PageKind.CAUTIONS))
+        }
+    }
+
+    private fun ViewGroup.putSection(section: Section) {
+        putHeading(section.title)
+        if (section.rows.isEmpty()) {
+            putSentence(section.empty)
+        } else {
+            val card = put<ViewGroup>(R.layout.card)
+            for (row in section.rows) {
+                card.putRow(row.title, row.detail, R.drawable.ic_on) { host.go(Place.sheet(section.sheet, row.id)) }
+            }
+        }
+        putButton(R.layout.add, section.addLabel) { host.go(Place.sheet(section.sheet)) }
+    }
+}

@@ -1,0 +1,77 @@
+package studio.laydown
+
+import org.robolectric.RuntimeEnvironment
+import studio.laydown.core.Kept
+import studio.laydown.core.Now
+import studio.laydown.core.SheetEntry
+import studio.laydown.core.SheetKind
+import studio.laydown.core.Studio
+import studio.laydown.core.Value
+import studio.laydown.core.WeighEntry
+import studio.laydown.core.ZoneKind
+import studio.laydown.desk.Look
+import studio.laydown.desk.Phone
+import java.io.File
+import java.time.Clock
+import java.time.Duration
+import java.time.Instant
+import java.time.ZoneOffset
+
+/** An invented pottery, laid out through the studio's own commands before the app opens it. Its clock stands still. */
+object Pottery {
+    private val today: Instant = Instant.parse("2026-11-25T10:15:00Z")
+
+    /** The app under test, with the clock stopped. */
+    private val app get() = (RuntimeEnvironment.getApplication() as LaydownApplication).apply { clock = { Clock.fixed(today, ZoneOffset.UTC) } }
+
+    /** The file that the app opens. */
+    val file: File get() = File(app.filesDir, "studio.laydown")
+
+    /** A phone with nothing in its studio. */
+    fun empty(look: Look = Look()): Phone {
+        app
+        return Phone(look)
+    }
+
+    /** A phone whose studio can weigh: two forms, two glazes, a scale, a vessel, and some coats of the last days. */
+    fun furnished(look: Look = Look()): Phone {
+        app
+        Studio.open(file.path, at(Duration.ofDays(12))).use(::furnish)
+        return Phone(look)
+    }
+
+    private fun furnish(studio: Studio) {
+        val then = Duration.ofDays(12)
+        val mug = studio.sheet(then, SheetKind.FORM, "name" to "Breakfast mug", "class" to "cylinder_mug", "capacity" to "350 ml").id
+        studio.sheet(then, SheetKind.FORM, "name" to "Soup bowl", "class" to "deep_bowl", "capacity" to "700 ml")
+        studio.sheet(then, SheetKind.GLAZE, "name" to "Iron red", "sensitivity" to "high")
+        studio.sheet(Duration.ofDays(3), SheetKind.GLAZE, "name" to "Ash white", "sensitivity" to "medium", "specific_gravity" to "1.45")
+        studio.sheet(then, SheetKind.SCALE, "name" to "Bench scale", "capacity" to "2000 g", "step" to "0.1 g")
+        studio.sheet(then, SheetKind.VESSEL, "name" to "Jam jar", "empty" to "186.4 g", "with_water" to "498.2 g")
+        val bucket = studio.buckets(at(then)).buckets.single { it.glaze == "Ash white" }.id
+        val entry = studio.weigh(at(then), null).entry.copy(form = mug, bucket = bucket, zone = ZoneKind.INSIDE)
+        studio.coat(entry, "20.5", Duration.ofHours(50)).let { studio.setControl(at(Duration.ofHours(50)), it.id, true) }
+        studio.coat(entry, "19.1", Duration.ofMinutes(30))
+        studio.coat(entry, "22.9", Duration.ofMinutes(20))
+        studio.coat(entry, "20.9", Duration.ofMinutes(10))
+    }
+
+    private fun Studio.coat(entry: WeighEntry, net: String, ago: Duration): Kept = keep(at(ago), entry.copy(net = net))
+
+    private fun Studio.sheet(ago: Duration, kind: SheetKind, vararg values: Pair<String, String>): Kept =
+        keepSheet(at(ago), SheetEntry(kind, "", "", values.map { (key, text) -> Value(key, text) }))
+
+    private fun at(ago: Duration) = Now(today.minus(ago).toEpochMilli(), 0)
+}
+
+/** Waits until [text] can be seen: the studio answers from another thread. */
+fun Phone.until(text: String) = await("\"$text\"") { shows(text) }
+
+/** Taps the keys of the keypad, one after the other. */
+fun Phone.key(digits: String) = digits.forEach { tap(if (it == '.' || it == ',') "Decimal mark" else it.toString()) }
+
+/** Taps what is [called] so once it is there. */
+fun Phone.touch(called: String) {
+    until(called)
+    tap(called)
+}
