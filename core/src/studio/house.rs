@@ -5,6 +5,7 @@ use rusqlite::Connection;
 use super::facts::{code, style, tile_evidence};
 use super::rows::in_use;
 use super::weigh::{by_name, form_detail, scale_detail};
+use super::words::sentence_case;
 use super::{Now, Result, Row, SheetKind, Studio};
 use crate::caution::Caution;
 use crate::coat::target::Sensitivity;
@@ -131,7 +132,7 @@ fn glazes(conn: &Connection) -> Result<Vec<Row>> {
         .into_iter()
         .map(|glaze| {
             let sensitivity: Sensitivity = code(&glaze.sensitivity)?;
-            Ok(row(glaze.id, glaze.name, sensitivity.name().to_owned()))
+            Ok(row(glaze.id, glaze.name, format!("{} about thickness", sentence_case(sensitivity.name()))))
         })
         .collect()
 }

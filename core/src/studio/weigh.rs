@@ -659,9 +659,14 @@ fn verdict_view(bench: &Bench, verdict: &Verdict) -> VerdictView {
         detail: words.detail,
         certainty: words.certainty,
         carries: words.carries,
-        on_control: words.on_control.unwrap_or_default(),
+        // Said only where it says something new: not when it is the weight just read.
+        on_control: words.on_control.filter(|_| differs_on_control(bench, verdict)).unwrap_or_default(),
         spoken: words.spoken,
     }
+}
+
+fn differs_on_control(bench: &Bench, verdict: &Verdict) -> bool {
+    verdict.on_control.is_some_and(|wet| bench.mass(wet) != bench.mass(verdict.net))
 }
 
 fn gauge(bench: &Bench, target: &Target, net: Option<Grams>) -> Gauge {
