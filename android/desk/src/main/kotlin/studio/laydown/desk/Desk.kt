@@ -51,6 +51,7 @@ class Desk {
     private var changedAt = 0L
     private var taken = 0
     private var minute = ""
+    private var told = 0 to 0
     private val watchedRoots = mutableMapOf<View, ViewTreeObserver.OnPreDrawListener>()
 
     @Test
@@ -118,6 +119,12 @@ class Desk {
         val time = LocalTime.now().format(CLOCK)
         if (time != minute) {
             minute = time
+            dirty = true
+        }
+        // What is said or felt need not change the picture.
+        val sensed = phone.said.size to phone.ticks
+        if (sensed != told) {
+            told = sensed
             dirty = true
         }
         if (!frames.watched) return
