@@ -406,7 +406,7 @@ pub enum SheetKind {
     Scale,
     /// A test tile.
     Tile,
-    /// An amount known to be right.
+    /// A control piece: a coat weighed here, or an amount known to be right.
     Control,
     /// Units, sound and touch on this phone.
     Preference,

@@ -4128,7 +4128,7 @@ public enum SheetKind: Equatable, Hashable {
      */
     case tile
     /**
-     * An amount known to be right.
+     * A control piece: a coat weighed here, or an amount known to be right.
      */
     case control
     /**

@@ -62,6 +62,13 @@ impl Bench {
         leading_number(&self.weigh(entry).target.unwrap().wet)
     }
 
+    /// Id and title of each control piece on the Studio screen.
+    fn controls(&self) -> Vec<(String, String)> {
+        let sections = self.studio.house(NOW).unwrap().sections;
+        let section = sections.into_iter().find(|section| section.sheet == SheetKind::Control).unwrap();
+        section.rows.into_iter().map(|row| (row.id, row.title)).collect()
+    }
+
     /// What the journal's tables hold, to see that a refused command left nothing behind.
     fn dump(&self) -> String {
         self.studio.store().dump().unwrap()
@@ -152,7 +159,15 @@ fn a_control_piece_moves_the_target_and_names_itself() {
     let aim = bench.aim(WeighEntry { form: large.id, ..net("") });
     assert!((aim - 18.2 * (450.0_f64 / 250.0).powf(2.0 / 3.0)).abs() < 0.06, "{aim}");
 
-    bench.studio.set_control(NOW, &kept.id, false).unwrap();
+    // It stands among the control pieces, takes a remark, and can be put back among the others from there.
+    let row = &bench.controls()[0];
+    assert_eq!((row.0.as_str(), row.1.as_str()), (kept.id.as_str(), "Small mug, inside"));
+    let remark = SheetEntry { id: kept.id.clone(), ..sheet(SheetKind::Control, "", &[("note", "even, no drips")]) };
+    bench.studio.keep_sheet(NOW, &remark).unwrap();
+    let view = bench.studio.sheet(NOW, &SheetEntry { values: vec![], ..remark }).unwrap();
+    assert_eq!(view.fields[0].text, "even, no drips");
+    bench.studio.remove(NOW, SheetKind::Control, &kept.id).unwrap();
+    assert!(bench.controls().is_empty());
     assert!(!bench.weigh(net("")).target.unwrap().source.contains("control piece"));
 }
 

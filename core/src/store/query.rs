@@ -48,6 +48,16 @@ pub fn control_coats(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> 
     all(conn, CONTROL_COATS, params![glaze, zone, limit])
 }
 
+/// The control coats of every glaze and zone, newest first, at most `limit`. Control pieces are few:
+/// a sort is cheap, a walk through all coats in their order is not.
+pub fn latest_control_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    let mut select = conn.prepare_cached(
+        "SELECT * FROM coat INDEXED BY coat_control WHERE control ORDER BY at DESC, id DESC LIMIT ?1",
+    )?;
+    let coats = select.query_map([limit], Coat::from_row)?.collect::<Result<_, _>>()?;
+    Ok(coats)
+}
+
 /// The amounts known to be right for `glaze` in `zone`, newest first, at most `limit`.
 pub fn controls(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<Control>, StoreError> {
     all(conn, CONTROLS, params![glaze, zone, limit])

@@ -11,7 +11,11 @@ use crate::caution::Caution;
 use crate::coat::target::Sensitivity;
 use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
+use crate::store::query;
 use crate::units::{Grams, Style};
+
+/// The most control pieces listed: the newest ones.
+const MOST_CONTROL_COATS: u32 = 60;
 
 /// A list on the Studio screen.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
@@ -51,7 +55,7 @@ impl Studio {
     ///
     /// # Errors
     /// Only when the file cannot be read.
-    pub fn house(&self, _now: Now) -> Result<HouseView> {
+    pub fn house(&self, now: Now) -> Result<HouseView> {
         self.store.read(|conn| {
             let style = style(conn)?;
             Ok(HouseView {
@@ -74,8 +78,8 @@ impl Studio {
                         SheetKind::Control,
                         "Control pieces",
                         "Add an amount you know is right",
-                        "Mark a kept coat as a control piece, or type an amount you trust.",
-                        controls(conn, &style)?,
+                        "A pot that came out right. Mark a kept coat as a control piece, or type an amount you trust.",
+                        controls(conn, now, &style)?,
                     ),
                     section(
                         SheetKind::Tile,
@@ -158,8 +162,18 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     Ok(rows)
 }
 
-fn controls(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+fn controls(conn: &Connection, now: Now, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
+    for coat in query::latest_control_coats(conn, MOST_CONTROL_COATS)? {
+        let (Some(form), Some(glaze)) = (entity::Form::load(conn, coat.form)?, entity::Glaze::load(conn, coat.glaze)?)
+        else {
+            continue;
+        };
+        let zone: ZoneKind = code(&coat.zone)?;
+        let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
+        let detail = format!("{}: {wet} wet, {}", glaze.name, now.moment(coat.at));
+        rows.push(row(coat.id, format!("{}, {}", form.name, zone.name()), detail));
+    }
     for known in in_use::<entity::Control>(conn, None)? {
         let (Some(form), Some(glaze)) =
             (entity::Form::load(conn, known.form)?, entity::Glaze::load(conn, known.glaze)?)

@@ -3,6 +3,11 @@
 use super::{FieldKind, Item, Note, SheetField, SheetView, StudioError, Value};
 use crate::units::{Grams, Laydown, Millilitres, PowderDensity, SquareCentimetres, Style, UnitError, parse};
 
+/// The most letters of a name.
+const LONGEST_NAME: usize = 80;
+/// The most letters of a remark.
+const LONGEST_REMARK: usize = 400;
+
 /// How a quantity is read from what was typed.
 type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
 
@@ -63,8 +68,14 @@ impl<'a> Draft<'a> {
         let text = self.entered(&ask, kept);
         let wanting = format!("{}: write a few letters here.", ask.label);
         let trimmed = text.trim().to_owned();
-        if trimmed.chars().count() > 80 {
-            self.push(ask, text, FieldKind::Text, Vec::new(), "Shorter, please: 80 letters at most.".to_owned());
+        if trimmed.chars().count() > LONGEST_NAME {
+            self.push(
+                ask,
+                text,
+                FieldKind::Text,
+                Vec::new(),
+                format!("Shorter, please: {LONGEST_NAME} letters at most."),
+            );
             return None;
         }
         let key = ask.key;
@@ -74,6 +85,17 @@ impl<'a> Draft<'a> {
             return None;
         }
         Some(trimmed)
+    }
+
+    /// A remark that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
+    pub(super) fn remark(&mut self, ask: Ask, kept: Option<&str>) -> Option<Option<String>> {
+        let text = self.entered(&ask, kept);
+        let trimmed = text.trim().to_owned();
+        let too_long = trimmed.chars().count() > LONGEST_REMARK;
+        let refusal =
+            if too_long { format!("Shorter, please: {LONGEST_REMARK} letters at most.") } else { String::new() };
+        self.push(ask, text, FieldKind::Text, Vec::new(), refusal);
+        (!too_long).then(|| Some(trimmed).filter(|text| !text.is_empty()))
     }
 
     /// A quantity that must be there.

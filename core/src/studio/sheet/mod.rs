@@ -7,6 +7,7 @@
 mod bucket;
 mod check;
 mod control;
+mod control_coat;
 mod draft;
 mod form;
 mod glaze;
@@ -46,7 +47,7 @@ pub enum SheetKind {
     Scale,
     /// A test tile.
     Tile,
-    /// An amount known to be right.
+    /// A control piece: a coat weighed here, or an amount known to be right.
     Control,
     /// Units, sound and touch on this phone.
     Preference,
@@ -188,6 +189,11 @@ impl Desk<'_> {
         self.id.map(|id| found(self.conn, id)).transpose()
     }
 
+    /// The coat weighed here that the sheet of a control piece shows; `None` for an amount that was typed in.
+    fn control_coat(&self) -> Result<Option<entity::Coat>> {
+        Ok(self.id.map(|id| entity::Coat::load(self.conn, id)).transpose()?.flatten())
+    }
+
     /// What the sheet is about.
     fn subject<E: Keepsake>(&self) -> Result<E> {
         found(self.conn, self.subject.ok_or_else(|| StudioError::missing(E::WHAT))?)
@@ -205,7 +211,10 @@ fn lay(kind: SheetKind, desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option
         SheetKind::Vessel => vessel::lay(desk, draft),
         SheetKind::Scale => scale::lay(desk, draft),
         SheetKind::Tile => tile::lay(desk, draft),
-        SheetKind::Control => control::lay(desk, draft),
+        SheetKind::Control => match desk.control_coat()? {
+            Some(coat) => control_coat::lay(desk, draft, coat),
+            None => control::lay(desk, draft),
+        },
         SheetKind::Preference => preference::lay(desk, draft),
     }
 }
@@ -270,7 +279,13 @@ impl Studio {
                 SheetKind::Vessel => put_away::<entity::Vessel>(tx, entity)?,
                 SheetKind::Scale => put_away::<entity::Scale>(tx, entity)?,
                 SheetKind::Tile => put_away::<entity::Tile>(tx, entity)?,
-                SheetKind::Control => put_away::<entity::Control>(tx, entity)?,
+                SheetKind::Control => match entity::Coat::load(tx.conn(), entity)? {
+                    Some(coat) => {
+                        tx.put(&entity::Coat { control: false, ..coat })?;
+                        "The control piece".to_owned()
+                    }
+                    None => put_away::<entity::Control>(tx, entity)?,
+                },
                 SheetKind::Check | SheetKind::Thin | SheetKind::Preference => {
                     return Err(StudioError::refused("", "This cannot be removed."));
                 }

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "568524bfe993756a"
+const val BUILD_STAMP: String = "1fa3d2df127802fe"

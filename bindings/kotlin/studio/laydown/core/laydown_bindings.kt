@@ -4075,7 +4075,7 @@ enum class SheetKind {
      */
     TILE,
     /**
-     * An amount known to be right.
+     * A control piece: a coat weighed here, or an amount known to be right.
      */
     CONTROL,
     /**
