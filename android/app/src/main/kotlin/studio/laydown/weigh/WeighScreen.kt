@@ -229,7 +229,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         card.showIf(target != null)
         if (target == null) return
         view.get<TextView>(R.id.target_wet).text = target.wet
-        view.get<TextView>(R.id.target_span).text = target.span
+        view.get<TextView>(R.id.target_span).text = host.getString(R.string.right_is, target.span)
+        card.contentDescription = host.getString(R.string.target_is, target.wet, target.span, target.source)
         view.get<TextView>(R.id.target_source).words(target.source)
         view.get<TextView>(R.id.target_more_words).apply {
             text = listOf(target.restsOn, target.sure, target.tolerance).filter { it.isNotEmpty() }.joinToString("\n")
@@ -271,6 +272,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         gauge.showIf(view.gauge != null)
         val verdict = view.verdict
         val refusal = view.refusal
+        val facts = listOfNotNull(verdict?.carries, verdict?.onControl, verdict?.certainty).filter { it.isNotEmpty() }
+        this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
         this.view.get<View>(R.id.prompt).showIf(verdict == null && refusal == null && kept.state == null && view.target != null)
         if (refusal != null) return renderSentence(refusal.sentence)
         card.showIf(verdict != null)
@@ -287,8 +290,6 @@ class WeighScreen(host: MainActivity) : Page(host) {
         }
         this.view.get<TextView>(R.id.verdict_act).words(verdict.act)
         this.view.get<TextView>(R.id.verdict_detail).words(verdict.detail)
-        val facts = listOf(verdict.carries, verdict.onControl, verdict.certainty).filter { it.isNotEmpty() }
-        this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
         speaker.verdict(verdict.spoken)
         bringIntoView(card)
     }
