@@ -18,7 +18,7 @@ class ScreensTest(private val look: Look) {
     fun first() = screen("first", Pottery::empty) { until("Before the first piece") }
 
     @Test
-    fun weigh() = screen("weigh") { until("Type what the scale shows.") }
+    fun weigh() = screen("weigh") { until("Coat, after tare") }
 
     @Test
     fun weighWithin() = weighed("weigh-within", "20.9", "0.4 g over the aim")
@@ -45,7 +45,7 @@ class ScreensTest(private val look: Look) {
 
     @Test
     fun weighKept() = screen("weigh-kept") {
-        until("Type what the scale shows.")
+        until("Coat, after tare")
         key("20.9")
         await("a verdict") { shows("WITHIN") }
         tap("Keep")
@@ -61,13 +61,13 @@ class ScreensTest(private val look: Look) {
 
     @Test
     fun weighMore() = screen("weigh-target") {
-        until("Type what the scale shows.")
+        until("Coat, after tare")
         tap(R.id.target)
     }
 
     @Test
     fun coat() = screen("coat") {
-        until("Type what the scale shows.")
+        until("Coat, after tare")
         tap("22.9 g")
         until("Wet weight")
     }
@@ -109,6 +109,7 @@ class ScreensTest(private val look: Look) {
     fun cautions() = screen("cautions") {
         touch("Studio")
         touch("Cautions")
+        await("the cautions") { texts().any { "silica" in it } }
     }
 
     @Test
@@ -157,7 +158,7 @@ class ScreensTest(private val look: Look) {
     }) { until("Try again") }
 
     private fun weighed(name: String, digits: String, said: String) = screen(name) {
-        until("Type what the scale shows.")
+        until("Coat, after tare")
         key(digits)
         await(said) { texts().any { it.startsWith(said) } }
     }
