@@ -48,7 +48,9 @@ class MainActivity : Activity() {
 
     override fun onResume() {
         super.onResume()
+        // Time has passed: what was checked today may have been checked yesterday.
         page?.resume()
+        page?.refresh()
     }
 
     override fun onPause() {
@@ -142,7 +144,12 @@ class MainActivity : Activity() {
         failure.get<TextView>(R.id.failure_sentence).text = sentence(problem)
         failure.get<Button>(R.id.failure_again).apply {
             showIf(problem !is OtherBuild)
-            setOnClickListener { start() }
+            // What is gone is not asked for again.
+            if (problem is StudioException.Missing) setText(R.string.back)
+            setOnClickListener {
+                if (problem is StudioException.Missing) while (stack.size > 1) stack.removeLast()
+                start()
+            }
         }
     }
 

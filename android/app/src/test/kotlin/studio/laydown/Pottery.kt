@@ -70,8 +70,12 @@ fun Phone.until(text: String) = await("\"$text\"") { shows(text) }
 /** Taps the keys of the keypad, one after the other. */
 fun Phone.key(digits: String) = digits.forEach { tap(if (it == '.' || it == ',') "Decimal mark" else it.toString()) }
 
-/** Taps what is [called] so once it is there. */
-fun Phone.touch(called: String) {
-    until(called)
-    tap(called)
+/** Taps what is [called] so as soon as it is there, scrolling to it if it must. */
+fun Phone.touch(called: String) = await("\"$called\" to tap") {
+    try {
+        tap(called)
+        true
+    } catch (notYet: IllegalStateException) {
+        false
+    }
 }

@@ -48,14 +48,11 @@ class StudioScreen(host: MainActivity) : Page(host) {
 
     private fun ViewGroup.putSection(section: Section) {
         putHeading(section.title)
-        if (section.rows.isEmpty()) {
-            putSentence(section.empty)
-        } else {
-            val card = put<ViewGroup>(R.layout.card)
-            for (row in section.rows) {
-                card.putRow(row.title, row.detail, R.drawable.ic_on) { host.go(Place.sheet(section.sheet, row.id)) }
-            }
+        if (section.rows.isEmpty()) putSentence(section.empty)
+        val card = put<ViewGroup>(R.layout.card)
+        for (row in section.rows) {
+            card.putRow(row.title, row.detail, R.drawable.ic_on) { host.go(Place.sheet(section.sheet, row.id)) }
         }
-        putButton(R.layout.add, section.addLabel) { host.go(Place.sheet(section.sheet)) }
+        card.putButton(R.layout.add_row, section.addLabel) { host.go(Place.sheet(section.sheet)) }
     }
 }

@@ -1,19 +1,20 @@
 package studio.laydown.sheet
 
 import android.content.Context
+import android.graphics.Rect
 import android.text.Editable
 import android.text.InputType
 import android.text.TextWatcher
 import android.text.method.TextKeyListener
 import android.view.View
 import android.view.ViewGroup
+import android.view.accessibility.AccessibilityNodeInfo
 import android.view.inputmethod.InputMethodManager
 import android.widget.Button
 import android.widget.EditText
 import android.widget.FrameLayout
 import android.widget.ImageView
 import android.widget.LinearLayout
-import android.widget.RadioButton
 import android.widget.Switch
 import android.widget.TextView
 import studio.laydown.R
@@ -49,7 +50,7 @@ abstract class FieldView(context: Context, val kind: FieldKind) {
 
     /** Goes to the field to fill it in. */
     open fun focus() {
-        root.requestRectangleOnScreen(android.graphics.Rect(0, 0, root.width, root.height), false)
+        root.requestRectangleOnScreen(Rect(0, 0, root.width, root.height), false)
     }
 
     protected abstract fun fill(field: SheetField)
@@ -71,18 +72,26 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
     private val text = line.get<EditText>(R.id.text)
     private val letters = line.get<Button>(R.id.letters)
     private var shown = ""
+    private var label = ""
 
     init {
         input.addView(line)
+        // Read out with its label, as every other field is.
+        text.accessibilityDelegate = object : View.AccessibilityDelegate() {
+            override fun onInitializeAccessibilityNodeInfo(host: View, info: AccessibilityNodeInfo) {
+                super.onInitializeAccessibilityNodeInfo(host, info)
+                info.hintText = listOfNotNull(label, text.hint?.ifEmpty { null }).joinToString(", ")
+            }
+        }
         text.isSaveEnabled = false
         if (kind == FieldKind.NUMBER) {
             // The keyboard is asked for digits, yet no character is turned away: the core says what it can read.
             text.keyListener = TextKeyListener.getInstance(false, TextKeyListener.Capitalize.NONE)
             text.setRawInputType(DIGITS)
             letters.setOnClickListener { turnKeyboard() }
+            text.setOnFocusChangeListener { _, focused -> letters.showIf(focused) }
         } else {
             text.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES
-            letters.showIf(false)
         }
         text.addTextChangedListener(object : TextWatcher {
             override fun beforeTextChanged(s: CharSequence?, start: Int, count: Int, after: Int) = Unit
@@ -108,8 +117,7 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
 
     override fun fill(field: SheetField) {
         text.hint = field.hint
-        // Read out with its label; what is typed and the hint follow by themselves.
-        root.get<TextView>(R.id.field_label).labelFor = text.named()
+        label = field.label
         // While one types, what stands there is newer than what the core has seen.
         if (field.text == shown || text.hasFocus() && shown.isNotEmpty()) return
         shown = field.text
@@ -123,11 +131,6 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
 
     private companion object {
         const val DIGITS = InputType.TYPE_CLASS_NUMBER or InputType.TYPE_NUMBER_FLAG_DECIMAL
-
-        fun EditText.named(): Int {
-            if (id == R.id.text) id = View.generateViewId()
-            return id
-        }
     }
 }
 
@@ -161,7 +164,7 @@ private class ChoiceFieldView(context: Context, private val entered: (String) ->
 
     private fun View.mark(chosen: Boolean) {
         isSelected = chosen
-        get<RadioButton>(R.id.choice_mark).isChecked = chosen
+        get<View>(R.id.choice_mark).isSelected = chosen
     }
 }
 

@@ -22,7 +22,10 @@ class GaugeView(context: Context, attributes: AttributeSet?) : View(context, att
         }
 
     private val dp = resources.displayMetrics.density
-    private val paint = Paint(Paint.ANTI_ALIAS_FLAG).apply { strokeCap = Paint.Cap.ROUND }
+    private val paint = Paint(Paint.ANTI_ALIAS_FLAG).apply {
+        strokeCap = Paint.Cap.ROUND
+        strokeJoin = Paint.Join.ROUND
+    }
     private val pointer = Path()
 
     private val line = context.getColor(R.color.line)
@@ -56,10 +59,9 @@ class GaugeView(context: Context, attributes: AttributeSet?) : View(context, att
         paint.color = ink
         val at = x(reading)
         pointer.rewind()
-        pointer.moveTo(at, middle + 2 * dp)
-        pointer.lineTo(at - 8 * dp, middle - 14 * dp)
-        pointer.quadTo(at - 9 * dp, middle - 20 * dp, at, middle - 20 * dp)
-        pointer.quadTo(at + 9 * dp, middle - 20 * dp, at + 8 * dp, middle - 14 * dp)
+        pointer.moveTo(at, middle + dp)
+        pointer.lineTo(at - 9 * dp, middle - 16 * dp)
+        pointer.lineTo(at + 9 * dp, middle - 16 * dp)
         pointer.close()
         canvas.drawPath(pointer, paint)
     }

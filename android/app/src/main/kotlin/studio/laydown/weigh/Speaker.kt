@@ -8,24 +8,33 @@ class Speaker(private val say: (String) -> Unit) {
     private val later = Handler(Looper.getMainLooper())
     private var waiting: String? = null
     private var said: String? = null
+    private var armed = false
 
-    /** The digits changed: what was about to be said is out of date. */
-    fun typed() {
-        later.removeCallbacksAndMessages(null)
-        waiting = null
+    /** The potter changed something: what was about to be said is out of date, and what comes of it will be said. */
+    fun changed() {
+        hush()
+        armed = true
     }
 
-    /** The reading has the verdict [words]. */
+    /** Nothing more is said until something changes. */
+    fun hush() {
+        later.removeCallbacksAndMessages(null)
+        waiting = null
+        armed = false
+    }
+
+    /** The reading has the verdict [words]. Said only if it comes of a change: not again when the page is shown anew. */
     fun verdict(words: String) {
-        typed()
+        if (!armed) return
+        later.removeCallbacksAndMessages(null)
         waiting = words
         later.postDelayed(::now, REST_MS)
     }
 
-    /** The reading is being kept: say it at once if it has not been said. */
+    /** The digits rest, or the reading is being kept: say it if it has not been said. */
     fun now() {
         val words = waiting
-        typed()
+        hush()
         if (words == null || words == said) return
         said = words
         say(words)
@@ -33,7 +42,7 @@ class Speaker(private val say: (String) -> Unit) {
 
     /** The next reading begins; its verdict is said even if it is the same. */
     fun next() {
-        typed()
+        hush()
         said = null
     }
 

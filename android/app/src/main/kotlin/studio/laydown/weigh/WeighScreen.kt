@@ -3,6 +3,7 @@ package studio.laydown.weigh
 import android.os.Bundle
 import android.view.View
 import android.view.ViewGroup
+import android.view.ViewTreeObserver
 import android.view.WindowManager
 import android.widget.Button
 import android.widget.ImageView
@@ -81,7 +82,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     override fun pause() {
-        speaker.typed()
+        speaker.hush()
         entry?.let { entry -> command({ remember(entry) }) {} }
         chooser?.drop()
         chooser = null
@@ -109,6 +110,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun change(how: (WeighEntry) -> WeighEntry) {
         val changed = how(entry ?: return)
         entry = changed
+        speaker.changed()
         command({ remember(changed) }) {}
         refresh()
     }
@@ -118,8 +120,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         val text = press(before.typed, key, host.preferences.decimal)
         if (text == before.typed) return
         kept.state = null
-        speaker.typed()
         if (before.blank) speaker.next()
+        speaker.changed()
         val after = before.typing(text)
         entry = after
         renderReadings(shown?.fields.orEmpty(), after)
@@ -151,7 +153,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         keeping = false
         if (problem is StudioException.Damaged || problem is StudioException.NotAStudio) return host.fail(problem)
         if (problem is StudioException.Refused) entry?.fieldOf(problem.field)?.let { field -> change { it.copy(field = field) } }
-        renderSentence(host.sentence(problem))
+        renderProblem(host.sentence(problem))
     }
 
     private fun goOn(with: WeighEntry) {
@@ -229,7 +231,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         card.showIf(target != null)
         if (target == null) return
         view.get<TextView>(R.id.target_wet).text = target.wet
-        view.get<TextView>(R.id.target_span).text = target.span
+        view.get<TextView>(R.id.target_span).text = host.getString(R.string.right_is, target.span)
+        card.contentDescription = host.getString(R.string.target_is, target.wet, target.span, target.source)
         view.get<TextView>(R.id.target_source).words(target.source)
         view.get<TextView>(R.id.target_more_words).apply {
             text = listOf(target.restsOn, target.sure, target.tolerance).filter { it.isNotEmpty() }.joinToString("\n")
@@ -271,47 +274,53 @@ class WeighScreen(host: MainActivity) : Page(host) {
         gauge.showIf(view.gauge != null)
         val verdict = view.verdict
         val refusal = view.refusal
+        val facts = listOfNotNull(verdict?.carries, verdict?.onControl, verdict?.certainty).filter { it.isNotEmpty() }
+        this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
         this.view.get<View>(R.id.prompt).showIf(verdict == null && refusal == null && kept.state == null && view.target != null)
-        if (refusal != null) return renderSentence(refusal.sentence)
+        this.view.get<View>(R.id.problem).showIf(false)
         card.showIf(verdict != null)
-        if (verdict == null) return
-        card.setBackgroundResource(verdict.kind.card)
-        mark(R.id.verdict_mark).apply {
-            showIf(true)
-            kind = verdict.kind
+        if (refusal != null) return renderProblem(refusal.sentence)
+        if (verdict == null) {
+            if (kept.state != null) bringIntoView(this.view.get(R.id.kept))
+            return
         }
-        val ink = host.getColor(verdict.kind.ink)
+        card.setBackgroundResource(verdict.kind.card)
+        this.view.get<VerdictMark>(R.id.verdict_mark).kind = verdict.kind
         this.view.get<TextView>(R.id.verdict_headline).apply {
-            words(verdict.headline)
-            setTextColor(ink)
+            text = verdict.headline
+            setTextColor(host.getColor(verdict.kind.ink))
         }
         this.view.get<TextView>(R.id.verdict_act).words(verdict.act)
         this.view.get<TextView>(R.id.verdict_detail).words(verdict.detail)
-        val facts = listOf(verdict.carries, verdict.onControl, verdict.certainty).filter { it.isNotEmpty() }
-        this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
         speaker.verdict(verdict.spoken)
         bringIntoView(card)
     }
 
-    /** A sentence in the verdict's place. */
-    private fun renderSentence(sentence: String) {
-        val card = view.get<View>(R.id.verdict)
-        card.showIf(true)
-        card.setBackgroundResource(R.drawable.card)
-        mark(R.id.verdict_mark).showIf(false)
+    /** What cannot be taken as it stands, in the verdict's place. */
+    private fun renderProblem(sentence: String) {
+        val card = view.get<View>(R.id.problem)
         view.get<View>(R.id.prompt).showIf(false)
-        view.get<TextView>(R.id.verdict_headline).words("")
-        view.get<TextView>(R.id.verdict_act).words(sentence)
-        view.get<TextView>(R.id.verdict_detail).words("")
-        view.get<TextView>(R.id.verdict_facts).words("")
+        view.get<View>(R.id.verdict).showIf(false)
+        view.get<TextView>(R.id.problem_sentence).text = sentence
+        card.showIf(true)
         bringIntoView(card)
     }
 
-    /** On a short screen the verdict may lie under the edge; it is what one wants to see now. */
-    private fun bringIntoView(card: View) = card.post {
+    /** On a short screen what one wants to see now may lie beyond the edge. Where it lies is known once it has been laid out. */
+    private fun bringIntoView(card: View) {
         val scroll = view.get<ScrollView>(R.id.scroll)
-        val bottom = card.bottom - scroll.height
-        if (bottom > scroll.scrollY) scroll.smoothScrollTo(0, bottom)
+        val once = object : ViewTreeObserver.OnPreDrawListener {
+            override fun onPreDraw(): Boolean {
+                scroll.viewTreeObserver.removeOnPreDrawListener(this)
+                when {
+                    card.top < scroll.scrollY -> scroll.smoothScrollTo(0, card.top)
+                    card.bottom > scroll.scrollY + scroll.height -> scroll.smoothScrollTo(0, card.bottom - scroll.height)
+                }
+                return true
+            }
+        }
+        scroll.viewTreeObserver.addOnPreDrawListener(once)
+        scroll.invalidate()
     }
 
     private fun renderRecent(coats: List<RecentCoat>) {
@@ -328,8 +337,6 @@ class WeighScreen(host: MainActivity) : Page(host) {
             row.setOnClickListener { host.go(Place(PageKind.COAT, coat.id)) }
         }
     }
-
-    private fun mark(id: Int): VerdictMark = view.get(id)
 
     /** The four things that are chosen. */
     private enum class Choice(

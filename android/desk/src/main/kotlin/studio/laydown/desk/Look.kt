@@ -10,6 +10,8 @@ data class Look(
     val fontScale: Float = 1f,
     /** A resource locale: `en-rGB`, or a pseudolocale, `en-rXA` (long) or `ar-rXB` (right to left). */
     val language: String = "en-rGB",
+    /** One of the smallest phones still in use. */
+    val small: Boolean = false,
 ) {
     /** The words of a file name: `light`, `dark`, `font-1.5`, `landscape`, or several joined. */
     val words: String
@@ -17,13 +19,15 @@ data class Look(
             if (night) "dark" else "light",
             "landscape".takeIf { landscape },
             "font-${String.format(Locale.ROOT, "%.1f", fontScale)}".takeIf { fontScale != 1f },
+            "small".takeIf { small },
             language.takeIf { it != "en-rGB" },
         ).let { if (it.size > 1) it - "light" else it }.joinToString("-")
 
     /** Makes it the phone's configuration; activities see it when they are next created. */
     internal fun apply() {
         val direction = if (language.startsWith("ar")) "ldrtl" else "ldltr"
-        val (width, height) = if (landscape) LONG to SHORT else SHORT to LONG
+        val (short, long) = if (small) 320 to 568 else SHORT to LONG
+        val (width, height) = if (landscape) long to short else short to long
         val turned = if (landscape) "land" else "port"
         val lit = if (night) "night" else "notnight"
         // The documented order of qualifiers; any other fails to parse.
@@ -36,6 +40,6 @@ data class Look(
         private const val LONG = 891
 
         /** The looks every screen is shown and audited in. */
-        val ALL = listOf(Look(), Look(night = true), Look(fontScale = 1.5f), Look(landscape = true))
+        val ALL = listOf(Look(), Look(night = true), Look(fontScale = 1.5f), Look(landscape = true), Look(small = true))
     }
 }
