@@ -13,3 +13,9 @@ $(ORACLE)/ready: tests/oracle/requirements.txt
 	touch $@
 
 .PHONY: oracle
+
+bench: ## Each figure beside its peer, in the same run
+	cargo bench --quiet -p laydown-tests --bench judge -- --quiet
+	cargo bench --quiet -p laydown --bench store
+
+.PHONY: bench

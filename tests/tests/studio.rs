@@ -272,6 +272,57 @@ fn what_is_put_away_leaves_the_lists_and_stays_in_the_record() {
 }
 
 #[test]
+fn nothing_is_kept_onto_another_form_than_the_one_shown() {
+    let bench = Bench::set_up();
+    bench.keep(SheetKind::Form, "", &[("name", "Large mug"), ("class", "cylinder_mug"), ("capacity", "450 ml")]);
+    let shown = bench.weigh(net("19.4")).entry;
+    bench.studio.remove(NOW, SheetKind::Form, &shown.form).unwrap();
+    let before = bench.dump();
+    let refused = bench.studio.keep(NOW, WeighEntry { net: "19.4".into(), ..shown }).unwrap_err();
+    assert!(matches!(&refused, StudioError::Missing { sentence } if sentence.contains("form")), "{refused:?}");
+    assert_eq!(bench.dump(), before);
+}
+
+/// Each way in which a file cannot be opened is told apart, in a sentence, and the file is left as it was.
+#[test]
+fn what_is_no_studio_is_refused_and_left_alone() {
+    let folder = TempDir::new().unwrap();
+    let path = folder.path().join("studio.laydown");
+    let check = |is: fn(&StudioError) -> bool| {
+        let before = std::fs::read(&path).unwrap();
+        let refused = Studio::open(&path, NOW).err().unwrap();
+        assert!(is(&refused) && refused.to_string().len() > 20, "{refused:?}");
+        assert_eq!(std::fs::read(&path).unwrap(), before);
+    };
+    std::fs::write(&path, "a shopping list, not a studio").unwrap();
+    check(|error| matches!(error, StudioError::NotAStudio { .. }));
+
+    std::fs::remove_file(&path).unwrap();
+    drop(Studio::open(&path, NOW).unwrap());
+    let conn = rusqlite::Connection::open(&path).unwrap();
+    conn.pragma_update(None, "user_version", 999).unwrap();
+    conn.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(())).unwrap();
+    drop(conn);
+    check(|error| matches!(error, StudioError::Newer { .. }));
+
+    let missing = folder.path().join("no folder/studio.laydown");
+    assert!(matches!(Studio::open(&missing, NOW), Err(StudioError::Unreadable { .. })));
+}
+
+#[test]
+fn two_phones_screens_on_one_file_see_each_other_and_lose_nothing() {
+    let bench = Bench::set_up();
+    let other = Studio::open(&bench.folder.path().join("studio.laydown"), NOW).unwrap();
+    std::thread::scope(|threads| {
+        for studio in [&bench.studio, &other] {
+            threads.spawn(move || (0..20).for_each(|_| drop(studio.keep(NOW, net("19.4")).unwrap())));
+        }
+    });
+    assert!(bench.weigh(net("")).tally.starts_with("40 coats today"));
+    assert_eq!(other.store().dump().unwrap(), bench.dump());
+}
+
+#[test]
 fn a_coat_taken_back_is_gone_until_that_is_taken_back() {
     let bench = Bench::set_up();
     let kept = bench.studio.keep(NOW, net("19.4")).unwrap();

@@ -281,8 +281,11 @@ impl Studio {
     /// [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
     pub fn keep(&self, now: Now, entry: WeighEntry) -> Result<Kept> {
         let stored = self.command(now, |tx| {
-            let bench = Bench::lay(tx.conn(), &entry)?;
-            let Some(bench) = bench else {
+            // What was shown is what is kept: nothing that has gone since is replaced behind the potter's back.
+            still_there::<entity::Form>(tx.conn(), &entry.form)?;
+            still_there::<entity::Bucket>(tx.conn(), &entry.bucket)?;
+            still_there::<entity::Scale>(tx.conn(), &entry.scale)?;
+            let Some(bench) = Bench::lay(tx.conn(), &entry)? else {
                 return Err(StudioError::refused(
                     "",
                     "Add a form, a glaze and a scale first: then a piece can be weighed.",
@@ -315,13 +318,24 @@ fn remembered(conn: &Connection) -> Result<WeighEntry> {
     Ok(chosen(conn, ENTRY_KEY)?.and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default())
 }
 
+/// Refuses an id that names something put away; one left open is filled later.
+fn still_there<E: Keepsake>(conn: &Connection, id: &str) -> Result<()> {
+    match named::<E>(conn, id)? {
+        None if !id.is_empty() => Err(StudioError::missing(E::WHAT)),
+        _ => Ok(()),
+    }
+}
+
+fn named<E: Keepsake>(conn: &Connection, id: &str) -> Result<Option<E>> {
+    match id.parse() {
+        Ok(id) => Ok(E::load(conn, id)?.filter(|entity| !entity.gone())),
+        Err(_) => Ok(None),
+    }
+}
+
 /// The one named, or the one in use that was made first while none is named or the named one is put away.
 fn pick<E: Keepsake>(conn: &Connection, id: &str) -> Result<Option<E>> {
-    let named = match id.parse() {
-        Ok(id) => E::load(conn, id)?.filter(|entity| !entity.gone()),
-        Err(_) => None,
-    };
-    match named {
+    match named(conn, id)? {
         Some(entity) => Ok(Some(entity)),
         None => Ok(in_use(conn, None)?.into_iter().next()),
     }

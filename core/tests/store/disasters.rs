@@ -27,7 +27,7 @@ fn child(program: &Path, shell: &str, test: &str, studio: &Path, coats: i64) -> 
     command
         .args(["-c", &format!("{shell} exec \"$0\" \"$@\"")])
         .arg(program)
-        .args(["--exact", test, "--ignored", "--nocapture"])
+        .args(["--exact", test, "--nocapture"])
         .env(STUDIO, studio)
         .env(COATS, coats.to_string())
         .stdout(Stdio::piped())
@@ -57,16 +57,26 @@ fn told(child: &mut Child) -> (Vec<Uuid>, Option<String>) {
     (kept, ended)
 }
 
-fn studio_for_child() -> (Store, PathBuf, i64) {
-    let path = PathBuf::from(std::env::var(STUDIO).expect("only another test runs this one"));
-    let coats = std::env::var(COATS).unwrap().parse().unwrap();
-    (Store::open(&path, NOW, RandomIds).unwrap(), path, coats)
+/// The studio that another test gave this process to work on, if one did.
+fn studio_given() -> Option<PathBuf> {
+    std::env::var_os(STUDIO).map(PathBuf::from)
 }
 
+/// The other process of the tests below. Run for itself, it keeps three coats in a studio of its own.
 #[test]
-#[ignore = "the other process of the tests below"]
 fn child_keeps_coats() {
-    let (store, _, coats) = studio_for_child();
+    let Some(path) = studio_given() else {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("studio.laydown");
+        keep_and_tell(&path, 3);
+        assert_eq!(whole(&path, &[]).read(Coat::all).unwrap().len(), 3);
+        return;
+    };
+    keep_and_tell(&path, std::env::var(COATS).unwrap().parse().unwrap());
+}
+
+fn keep_and_tell(path: &Path, coats: i64) {
+    let store = Store::open(path, NOW, RandomIds).unwrap();
     let bench = furnish(&store);
     let mut out = std::io::stdout();
     for number in 0..coats {
@@ -82,10 +92,15 @@ fn child_keeps_coats() {
     }
 }
 
+/// The other process of the test of permissions. Run for itself, it finds no folder to open a studio in.
 #[test]
-#[ignore = "the other process of the test of permissions"]
 fn child_is_not_allowed() {
-    let path = PathBuf::from(std::env::var(STUDIO).expect("only another test runs this one"));
+    let Some(path) = studio_given() else {
+        let folder = tempfile::tempdir().unwrap();
+        let error = Store::open(folder.path().join("nowhere/studio"), NOW, RandomIds).err().unwrap();
+        assert!(matches!(error, StoreError::NoFolder), "{error:?}");
+        return;
+    };
     for name in ["no entry/studio", "no writing/new", "no writing/studio", "no writing/beside", "no reading"] {
         let error = Store::open(path.join(name), NOW, RandomIds).err();
         println!("\n{name}: {error:?}");
