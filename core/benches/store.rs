@@ -12,6 +12,7 @@ use std::time::{Duration, Instant};
 use laydown::journal::{Ids, SeededIds};
 use laydown::store::entity::{Coat, Entity};
 use laydown::store::{Store, StoreError, chosen, query};
+use laydown::studio::{Now, Studio};
 use rusqlite::{Connection, TransactionBehavior, params};
 
 #[allow(dead_code)]
@@ -146,6 +147,17 @@ fn opening(folder: &Path, coats: i64) {
         theirs.push(timed(|| look(&Connection::open(&path).unwrap()).unwrap()));
     }
     row(&format!("open {coats} coats and read the weigh screen"), ours, theirs);
+
+    let now = Now { unix_ms: last, utc_offset_s: 0 };
+    let (mut screen, mut theirs) = (Vec::new(), Vec::new());
+    for _ in 0..OPENINGS {
+        screen.push(timed(|| {
+            let view = Studio::open(&path, now).unwrap().weigh(now, None).unwrap();
+            assert!(view.target.is_some() && !view.recent.is_empty());
+        }));
+        theirs.push(timed(|| look(&Connection::open(&path).unwrap()).unwrap()));
+    }
+    row("  open it and make the whole Weigh view", screen, theirs);
 
     let store = open(&path, 1);
     let conn = Connection::open(&path).unwrap();

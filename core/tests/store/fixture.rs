@@ -50,7 +50,7 @@ pub fn furnish(store: &Store) -> Bench {
             form: Form {
                 id: ids(),
                 name: "Breakfast mug".into(),
-                class: "cylinder".into(),
+                class: "cylinder_mug".into(),
                 capacity_ul: Some(350_000),
                 inside_area_mm2: Some(26_400),
                 outside_area_mm2: None,
@@ -124,7 +124,7 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
         aim_mg: 23_400,
         low_mg: 21_760,
         high_mg: 25_040,
-        source: "glaze".into(),
+        source: "starting".into(),
         verdict: "within".into(),
         laydown_mg_dm2: net_mg * 235 / 1_000,
         control: number % 50 == 0,
@@ -175,9 +175,9 @@ pub fn keep_the_rest(store: &Store, bench: &Bench) {
         };
         let preference = Preference {
             id: device.0,
-            mass: "g".into(),
-            volume: "ml".into(),
-            area: "cm2".into(),
+            mass: "gram".into(),
+            volume: "millilitre".into(),
+            area: "square_centimetre".into(),
             decimal: "comma".into(),
             speak: true,
             tick: false,
