@@ -281,7 +281,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         card.showIf(verdict != null)
         if (refusal != null) return renderProblem(refusal.sentence)
         if (verdict == null) {
-            if (kept.state != null) bringIntoView(this.view.get(R.id.kept))
+            bringIntoView(this.view.get(if (kept.state == null) R.id.target else R.id.kept))
             return
         }
         card.setBackgroundResource(verdict.kind.card)
@@ -313,8 +313,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
             override fun onPreDraw(): Boolean {
                 scroll.viewTreeObserver.removeOnPreDrawListener(this)
                 when {
-                    card.top < scroll.scrollY -> scroll.smoothScrollTo(0, card.top)
-                    card.bottom > scroll.scrollY + scroll.height -> scroll.smoothScrollTo(0, card.bottom - scroll.height)
+                    card.top < scroll.scrollY -> scroll.scrollTo(0, card.top)
+                    card.bottom > scroll.scrollY + scroll.height -> scroll.scrollTo(0, card.bottom - scroll.height)
                 }
                 return true
             }
