@@ -119,7 +119,11 @@ class MainActivity : Activity() {
 
     /** Says what was kept, where the page in front wants it said. */
     fun tell(kept: KeptState) {
-        if (page?.showKept(kept) == true) return
+        if (page?.showKept(kept) != true) tellBelow(kept)
+    }
+
+    /** Says under the page what was kept. */
+    fun tellBelow(kept: KeptState) {
         keptBar.state = kept
     }
 

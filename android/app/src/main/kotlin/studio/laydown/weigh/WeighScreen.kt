@@ -206,6 +206,9 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     private fun renderFirst(steps: List<Missing>) {
+        // The place of the verdict is not there yet.
+        kept.state?.let(host::tellBelow)
+        kept.state = null
         val list = view.get<ViewGroup>(R.id.first_steps)
         list.removeAllViews()
         for (step in steps) {
@@ -306,16 +309,16 @@ class WeighScreen(host: MainActivity) : Page(host) {
         bringIntoView(card)
     }
 
-    /** On a short screen what one wants to see now may lie beyond the edge. Where it lies is known once it has been laid out. */
+    /**
+     * On a short screen what one wants to see now may lie beyond the edge: scrolls to it, and no further than needed. Where it lies is
+     * known once it has been laid out.
+     */
     private fun bringIntoView(card: View) {
         val scroll = view.get<ScrollView>(R.id.scroll)
         val once = object : ViewTreeObserver.OnPreDrawListener {
             override fun onPreDraw(): Boolean {
                 scroll.viewTreeObserver.removeOnPreDrawListener(this)
-                when {
-                    card.top < scroll.scrollY -> scroll.scrollTo(0, card.top)
-                    card.bottom > scroll.scrollY + scroll.height -> scroll.scrollTo(0, card.bottom - scroll.height)
-                }
+                scroll.scrollTo(0, card.bottom - scroll.height)
                 return true
             }
         }

@@ -1,0 +1,200 @@
+package studio.laydown
+
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
+import org.junit.Assert.assertTrue
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import studio.laydown.desk.Look
+import studio.laydown.desk.Phone
+
+/** The main job, as a potter does it on the phone, with the real core. */
+@RunWith(RobolectricTestRunner::class)
+class WeighTest {
+    @Test
+    fun aPieceIsDigitsAndKeep() = weighing { phone ->
+        phone.key("20.9")
+        phone.until("WITHIN")
+        phone.tap("Keep")
+        phone.until("Kept: Breakfast mug, inside, 20.9 g, within.")
+        assertEquals("", phone.reading("Coat, after tare"))
+    }
+
+    @Test
+    fun keepIsUndoneAndDoneAgain() = weighing { phone ->
+        phone.key("20.9")
+        phone.until("WITHIN")
+        phone.tap("Keep")
+        phone.touch("Undo")
+        phone.until("Taken back.")
+        phone.await("the count before") { phone.shows("3 coats today, 1 within.") }
+        phone.tap("Do it again")
+        phone.until("Kept: Breakfast mug, inside, 20.9 g, within.")
+        phone.key("1")
+        phone.await("the bar to go") { !phone.shows("Undo") }
+        phone.tap("Delete a digit; hold to clear")
+        phone.await("the count after") { phone.shows("4 coats today, 2 within.") }
+    }
+
+    @Test
+    fun whatWasKeptStaysSaidUntilTheNextDigit() = weighing { phone ->
+        phone.key("20.9")
+        phone.tap("Keep")
+        phone.until("Undo")
+        phone.rotate()
+        phone.until("Undo")
+        phone.key("1")
+        phone.await("the bar to go") { !phone.shows("Undo") }
+    }
+
+    @Test
+    fun theOutsideFollowsTheInside() = weighing { phone ->
+        phone.key("20.9")
+        phone.tap("Keep")
+        phone.touch("Outside of this piece")
+        phone.until("Zone: Outside. Tap to change.")
+        // The wall is damp by now; the core says what to mind.
+        phone.await("the note") { phone.texts().any { it.startsWith("Look: ") } }
+    }
+
+    @Test
+    fun anotherFormHasAnotherAim() = weighing { phone ->
+        val before = phone.aim()
+        phone.tap("Form: Breakfast mug. Tap to change.")
+        phone.touch("Soup bowl")
+        phone.until("Form: Soup bowl. Tap to change.")
+        assertFalse("$before is the mug's", before == phone.aim())
+    }
+
+    @Test
+    fun twoWeightsAreTakenOneAfterTheOther() = weighing { phone ->
+        phone.tap(ScreensTest.WAY)
+        phone.until("Bare piece")
+        phone.key("412.3")
+        phone.touch("Next: Glazed piece")
+        phone.await("the last field") { phone.shows("Keep") }
+        phone.key("433.2")
+        phone.until("WITHIN")
+        phone.tap("Keep")
+        phone.until("Kept: Breakfast mug, inside, 20.9 g, within.")
+        // The way stays for the next piece, and its bare weight comes first.
+        phone.await("the first field again") { phone.shows("Next: Glazed piece") }
+        assertEquals("", phone.reading("Bare piece"))
+    }
+
+    @Test
+    fun aGlazedWeightUnderTheBareOneIsRefusedAndStays() = weighing { phone ->
+        phone.tap(ScreensTest.WAY)
+        phone.until("Bare piece")
+        phone.key("412.3")
+        phone.touch("Next: Glazed piece")
+        phone.await("the last field") { phone.shows("Keep") }
+        phone.key("402.0")
+        phone.await("the sentence") { phone.texts().any { it.startsWith("It weighs less glazed") } }
+        phone.tap("Keep")
+        phone.idle(500)
+        assertFalse(phone.shows("Undo"))
+        assertEquals("402.0", phone.reading("Glazed piece"))
+    }
+
+    @Test
+    fun whatNoScaleShowsIsRefusedAndNothingIsKept() = weighing { phone ->
+        phone.key("20.93")
+        phone.await("the sentence") { phone.texts().any { "reads in 0.1 g steps" in it } }
+        phone.tap("Keep")
+        phone.idle(500)
+        assertFalse(phone.shows("Undo"))
+        assertTrue(phone.texts().toString(), phone.shows("3 coats today, 1 within."))
+        assertEquals("20.93", phone.reading("Coat, after tare"))
+    }
+
+    @Test
+    fun digitsOutliveRotationAndAnEndWithoutAWord() = weighing { phone ->
+        phone.key("20.9")
+        phone.until("WITHIN")
+        phone.look = Look(landscape = true, night = true)
+        phone.until("WITHIN")
+        assertEquals("20.9", phone.reading("Coat, after tare"))
+        phone.restart()
+        phone.until("WITHIN")
+        assertEquals("20.9", phone.reading("Coat, after tare"))
+    }
+
+    @Test
+    fun theOpenListOutlivesRotation() = weighing { phone ->
+        phone.tap("Form: Breakfast mug. Tap to change.")
+        phone.until("Which form?")
+        phone.rotate()
+        phone.until("Which form?")
+        phone.touch("Soup bowl")
+        phone.until("Form: Soup bowl. Tap to change.")
+    }
+
+    @Test
+    fun theVerdictIsSaidOnceWhenTheDigitsRest() = weighing { phone ->
+        phone.key("20.9")
+        phone.until("WITHIN")
+        assertEquals("not while one still types", emptyList<String>(), phone.said)
+        phone.idle(1_000)
+        assertEquals(1, phone.said.size)
+        phone.tap("Keep")
+        phone.until("Undo")
+        phone.idle(1_000)
+        assertEquals("not twice", 1, phone.said.size)
+        phone.key("20.9")
+        phone.until("WITHIN")
+        phone.tap("Keep")
+        phone.until("Undo")
+        assertEquals("the next piece anew, at once when it is kept", 2, phone.said.size)
+        assertEquals(phone.said[0], phone.said[1])
+    }
+
+    @Test
+    fun everyKeyIsFelt() = weighing { phone ->
+        phone.key("20.9")
+        assertEquals(4, phone.ticks)
+    }
+
+    @Test
+    fun holdingDeleteClears() = weighing { phone ->
+        phone.key("20.9")
+        phone.longTap("Delete a digit; hold to clear")
+        assertEquals("", phone.reading("Coat, after tare"))
+    }
+
+    @Test
+    fun aCoatBecomesTheControlPieceAndIsTakenBack() = weighing { phone ->
+        phone.tap("22.9 g")
+        phone.touch("Make this a control piece")
+        phone.until("Now a control piece: targets rest on it.")
+        phone.until("No longer a control piece")
+        phone.tap("Take this coat back")
+        phone.until("Coat taken back.")
+        phone.await("the count") { phone.shows("2 coats today, 1 within.") }
+        phone.tap("Undo")
+        phone.await("the count before") { phone.shows("3 coats today, 1 within.") }
+    }
+
+    @Test
+    fun anEmptyStudioLeadsToThePieces() = Pottery.empty().use { phone ->
+        phone.touch("A form")
+        phone.until("New form")
+        phone.back()
+        phone.until("Before the first piece")
+        phone.back()
+        assertTrue(phone.left)
+    }
+
+    private fun weighing(work: (Phone) -> Unit) = Pottery.furnished().use { phone ->
+        phone.until("Coat, after tare")
+        phone.await("the studio") { phone.aim().isNotEmpty() }
+        work(phone)
+    }
+
+    private fun Phone.aim(): String = texts().firstOrNull { it.startsWith("Aim for ") }.orEmpty()
+
+    /** What is typed in the field of this name. */
+    private fun Phone.reading(label: String): String =
+        texts().single { it.startsWith("$label ") && it.endsWith(" g") }.removePrefix("$label ").removeSuffix("g").trim()
+}
