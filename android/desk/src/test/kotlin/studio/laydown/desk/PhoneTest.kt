@@ -120,14 +120,21 @@ class PhoneTest {
         for (look in Look.ALL) {
             it.look = look
             assertTrue("$look: ${it.texts()}", it.shows("kept") && it.shows("1 taps"))
-            assertEquals(if (look.landscape) 1782 else 822, it.size.x)
+            assertEquals(
+                when {
+                    look.landscape -> 1782
+                    look.small -> 640
+                    else -> 822
+                },
+                it.size.x,
+            )
         }
         it.restart()
         assertTrue(it.texts().toString(), it.shows("kept") && it.shows("1 taps"))
     }
 
     @Test
-    fun everyLookHasItsName() = assertEquals(listOf("light", "dark", "font-1.5", "landscape"), Look.ALL.map { it.words })
+    fun everyLookHasItsName() = assertEquals(listOf("light", "dark", "font-1.5", "landscape", "small"), Look.ALL.map { it.words })
 
     @Test
     fun picturesAreTheSameEveryTimeAndDarkenedBehindADialog() = bench().use {
