@@ -201,7 +201,9 @@ fn a_second_coat_belongs_to_the_same_piece_and_wants_a_new_tare() {
         })
         .unwrap();
     assert_eq!(pieces, 1);
-    assert!(bench.weigh(net("")).entry.piece.is_empty(), "the next piece is a new one");
+    let next = bench.studio.weigh(NOW, None).unwrap().entry;
+    assert!(next.piece.is_empty(), "the next piece is a new one");
+    assert_eq!(next.zone, Some(ZoneKind::Inside), "and begins where the one before began");
 }
 
 /// What cannot be taken on the Weigh screen: the field, and a word that the sentence must hold.

@@ -300,7 +300,7 @@ impl Studio {
                 piece => parse_id(piece, "piece")?,
             };
             tx.put(&bench.coat(id, now, piece, typed, &target, &verdict))?;
-            tx.choose(ENTRY_KEY, Some(&remember_text(&bench.entry.clone().cleared())?))?;
+            tx.choose(ENTRY_KEY, Some(&remember_text(&bench.next_piece())?))?;
             let sentence = format!("Kept: {}, {}, {}.", bench.title(), bench.mass(verdict.net), word(verdict.kind));
             Ok((id, sentence, bench.next_coats(piece)))
         })?;
@@ -497,13 +497,15 @@ impl Bench {
         }
     }
 
+    /// The entry for the piece after this one. After a second coat it begins where the piece before it began.
+    fn next_piece(&self) -> WeighEntry {
+        let begun = if self.entry.piece.is_empty() { None } else { other_side(self.zone()) };
+        WeighEntry { zone: Some(begun.unwrap_or(self.zone())), ..self.entry.clone().cleared() }
+    }
+
     /// The other zones of the same piece, offered once this coat is kept.
     fn next_coats(&self, piece: Uuid) -> Vec<NextCoat> {
-        let other = match self.zone() {
-            ZoneKind::Inside => ZoneKind::Outside,
-            ZoneKind::Outside => ZoneKind::Inside,
-            ZoneKind::Whole => return Vec::new(),
-        };
+        let Some(other) = other_side(self.zone()) else { return Vec::new() };
         if !self.entry.piece.is_empty() || !self.zones.contains(&other) {
             return Vec::new();
         }
@@ -536,6 +538,15 @@ impl Bench {
             notes.push(Note::attention(self.scale.advice_in_words(advice, &self.style)));
         }
         notes
+    }
+}
+
+/// The side that a second coat goes onto.
+fn other_side(zone: ZoneKind) -> Option<ZoneKind> {
+    match zone {
+        ZoneKind::Inside => Some(ZoneKind::Outside),
+        ZoneKind::Outside => Some(ZoneKind::Inside),
+        ZoneKind::Whole => None,
     }
 }
 

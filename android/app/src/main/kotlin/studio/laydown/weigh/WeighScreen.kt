@@ -279,7 +279,9 @@ class WeighScreen(host: MainActivity) : Page(host) {
         val refusal = view.refusal
         val facts = listOfNotNull(verdict?.carries, verdict?.onControl, verdict?.certainty).filter { it.isNotEmpty() }
         this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
-        this.view.get<View>(R.id.prompt).showIf(verdict == null && refusal == null && kept.state == null && view.target != null)
+        // A note says more than the prompt, and stands where it is seen.
+        val silent = verdict == null && refusal == null && kept.state == null
+        this.view.get<View>(R.id.prompt).showIf(silent && view.target != null && view.notes.isEmpty())
         this.view.get<View>(R.id.problem).showIf(false)
         card.showIf(verdict != null)
         if (refusal != null) return renderProblem(refusal.sentence)
