@@ -11,7 +11,9 @@ use crate::journal::DeviceId;
 #[derive(Debug, thiserror::Error)]
 pub enum StoreError {
     /// The file is there, but it is something else.
-    #[error("This is not a studio kept by laydown. Choose another file. This one was left as it was.")]
+    #[error(
+        "The file in the studio's place was not kept by laydown. It was left as it was. Move it elsewhere, then try again."
+    )]
     NotAStudio,
 
     /// The file was written by a newer program.
@@ -27,7 +29,7 @@ pub enum StoreError {
 
     /// The file is ours but broken.
     #[error(
-        "The studio's file is damaged. It was left as it was. Copy it somewhere safe before anything else, then open your last backup."
+        "The studio's file is damaged. It was left as it was. Copy it somewhere safe before anything else, and ask for help before you try to mend it."
     )]
     Damaged {
         /// What was found broken.
@@ -45,11 +47,11 @@ pub enum StoreError {
     Full,
 
     /// The system does not let the app read or write there.
-    #[error("The phone does not let laydown write here. Choose another place, or allow it in the phone's settings.")]
+    #[error("The phone does not let laydown write its file. Allow it in the phone's settings, then try again.")]
     NotAllowed,
 
     /// The folder the studio should lie in is not there.
-    #[error("The folder for this studio is missing. Choose another place.")]
+    #[error("The folder for this studio is missing. Make it, then try again.")]
     NoFolder,
 
     /// The storage failed in another way.
