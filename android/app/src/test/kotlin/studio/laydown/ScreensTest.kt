@@ -54,7 +54,7 @@ class ScreensTest(private val look: Look) {
 
     @Test
     fun weighChoosing() = screen("weigh-choosing") {
-        until("Form")
+        until("Coat, after tare")
         tap(R.id.choose_form)
         until("Which form?")
     }

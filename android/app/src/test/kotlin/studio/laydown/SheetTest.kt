@@ -33,6 +33,9 @@ class SheetTest {
         phone.until("Coat, after tare")
         phone.key("24")
         phone.await("a verdict") { phone.texts().any { it in listOf("SHORT", "WITHIN", "OVER") } }
+        phone.key("5")
+        phone.longTap("Delete a digit; hold to clear")
+        phone.drag(0.5f, 0.3f, 0.5f, 0.15f)
         assertTrue("the bucket was never checked", phone.texts().any { it.startsWith("Look: ") && "SG" in it })
     }
 
