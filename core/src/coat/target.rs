@@ -438,8 +438,13 @@ impl Target {
 /// An aim less sure than this is called a guess.
 const FIRST_GUESS: f64 = 0.25;
 
-fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
-    format!("{} to {}", style.mass_number(low, step), style.mass(high, step))
+/// Steps that the accepted span must hold to be told in whole ones; rounded to fewer, its edges would mislead.
+const STEPS_TO_ROUND: f64 = 8.0;
+
+/// The accepted span, to the scale's step, or ten times finer where the scale is coarse for it.
+pub(super) fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
+    let shown = if (high - low) / step < STEPS_TO_ROUND { step / 10.0 } else { step };
+    format!("{} to {}", style.mass_number(low, shown), style.mass(high, shown))
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@
 
 use super::MOST_LAYDOWN;
 use super::scale::Scale;
-use super::target::{Control, Job, Target, carry_over};
+use super::target::{Control, Job, Target, carry_over, span};
 use crate::coded::coded;
 use crate::units::{DecimalMark, Grams, Laydown, MassUnit, Style};
 
@@ -350,7 +350,7 @@ impl Verdict {
 
     fn detail(&self, style: &Style) -> String {
         let written = |grams: Grams| style.mass(grams.abs(), self.step);
-        let span = format!("{} to {}", style.mass_number(self.low, self.step), style.mass(self.high, self.step));
+        let span = span(style, self.low, self.high, self.step);
         match self.kind {
             VerdictKind::Within if self.to_aim.abs() < self.step / 2.0 => "Right on the aim.".to_owned(),
             VerdictKind::Within if self.to_aim > Grams::ZERO => {
