@@ -136,14 +136,13 @@ class WeighTest {
         phone.key("20.9")
         phone.until("WITHIN")
         assertEquals("not while one still types", emptyList<String>(), phone.said)
-        phone.idle(1_000)
-        assertEquals(1, phone.said.size)
+        phone.await("the verdict to be said") { phone.said.size == 1 }
         phone.tap("Keep")
         phone.until("Undo")
         phone.idle(1_000)
         assertEquals("not twice", 1, phone.said.size)
         phone.key("20.9")
-        phone.until("WITHIN")
+        phone.await("the verdict on all the digits") { phone.texts().any { it.startsWith("0.4 g over the aim") } }
         phone.tap("Keep")
         phone.until("Undo")
         assertEquals("the next piece anew, at once when it is kept", 2, phone.said.size)
