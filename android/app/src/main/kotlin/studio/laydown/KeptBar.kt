@@ -29,9 +29,8 @@ data class KeptState(val sentence: String, val undo: String, val next: List<Next
         fun read(saved: Bundle): KeptState {
             val labels = saved.getStringArrayList("labels").orEmpty()
             val entries = saved.bundles("entries").map(::readWeighEntry)
-            return KeptState(
-                saved.getString("sentence", ""), saved.getString("undo", ""), labels.zip(entries, ::NextCoat), saved.getString("taken_back"),
-            )
+            val next = labels.zip(entries, ::NextCoat)
+            return KeptState(saved.getString("sentence", ""), saved.getString("undo", ""), next, saved.getString("taken_back"))
         }
     }
 }

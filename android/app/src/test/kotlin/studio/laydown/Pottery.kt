@@ -22,7 +22,8 @@ object Pottery {
     private val today: Instant = Instant.parse("2026-11-25T10:15:00Z")
 
     /** The app under test, with the clock stopped. */
-    private val app get() = (RuntimeEnvironment.getApplication() as LaydownApplication).apply { clock = { Clock.fixed(today, ZoneOffset.UTC) } }
+    private val app: LaydownApplication
+        get() = (RuntimeEnvironment.getApplication() as LaydownApplication).apply { clock = { Clock.fixed(today, ZoneOffset.UTC) } }
 
     /** The file that the app opens. */
     val file: File get() = File(app.filesDir, "studio.laydown")

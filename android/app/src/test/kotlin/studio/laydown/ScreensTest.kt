@@ -153,7 +153,7 @@ class ScreensTest(private val look: Look) {
 
     @Test
     fun notAStudio() = screen("failure", { look ->
-        Pottery.file.apply { parentFile?.mkdirs() }.writeText("This is a letter and no studio at all, though it is long enough to be read. ".repeat(20))
+        Pottery.file.apply { parentFile?.mkdirs() }.writeText("This is a letter and no studio at all. ".repeat(40))
         Pottery.empty(look)
     }) { until("Try again") }
 

@@ -177,7 +177,9 @@ private class OutlineFieldView(context: Context, private val entered: (String) -
     init {
         // The cells have margins of 4 dp of their own.
         val margin = (-4 * context.resources.displayMetrics.density).toInt()
-        input.addView(grid, FrameLayout.LayoutParams(ViewGroup.LayoutParams.MATCH_PARENT, ViewGroup.LayoutParams.WRAP_CONTENT).apply { setMargins(margin, margin, margin, margin) })
+        val room = FrameLayout.LayoutParams(ViewGroup.LayoutParams.MATCH_PARENT, ViewGroup.LayoutParams.WRAP_CONTENT)
+        room.setMargins(margin, margin, margin, margin)
+        input.addView(grid, room)
     }
 
     override fun fill(field: SheetField) {
@@ -205,7 +207,12 @@ private class OutlineFieldView(context: Context, private val entered: (String) -
             }
         }
         // An unfinished line keeps the width of its cells.
-        repeat(across - items.size) { line.addView(View(line.context), LinearLayout.LayoutParams(0, 1, 1f).apply { marginStart = cells[0].marginAtStart; marginEnd = marginStart }) }
+        repeat(across - items.size) {
+            val room = LinearLayout.LayoutParams(0, 1, 1f)
+            room.marginStart = cells[0].marginAtStart
+            room.marginEnd = room.marginStart
+            line.addView(View(line.context), room)
+        }
     }
 
     private fun mark(cell: View, chosen: Boolean) {

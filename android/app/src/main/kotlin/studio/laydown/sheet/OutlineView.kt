@@ -33,9 +33,11 @@ class OutlineView(context: Context, attributes: AttributeSet?) : View(context, a
         if (outline.isEmpty()) return
         // One scale for both ways, so that a plate stays flat and a vase tall.
         val edge = 2 * dp
-        val scale = min((width - 2 * edge) / (2 * outline.maxOf { it.radius }.toFloat()), (height - 2 * edge) / outline.maxOf { it.height }.toFloat())
+        val widest = outline.maxOf { it.radius }.toFloat()
+        val tallest = outline.maxOf { it.height }.toFloat()
+        val scale = min((width - 2 * edge) / (2 * widest), (height - 2 * edge) / tallest)
         val axis = width / 2f
-        val foot = (height + outline.maxOf { it.height }.toFloat() * scale) / 2
+        val foot = (height + tallest * scale) / 2
         fun Point.y() = foot - height.toFloat() * scale
         path.rewind()
         outline.asReversed().forEachIndexed { at, point ->

@@ -25,7 +25,9 @@ class CoatPage(host: MainActivity, private val coatId: String) : Page(host) {
         column.fill {
             putLines(coat.lines)
             putButton(R.layout.add, coat.controlLabel) { keep({ now -> setControl(now, coatId, !coat.control) }, done = ::refresh) }
-            putButton(R.layout.away, host.getText(R.string.take_back)) { keep({ now -> takeBackCoat(now, coatId) }, done = host::leavePage) }
+            putButton(R.layout.away, host.getText(R.string.take_back)) {
+                keep({ now -> takeBackCoat(now, coatId) }, done = host::leavePage)
+            }
         }
     }
 }
