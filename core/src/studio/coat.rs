@@ -1,8 +1,8 @@
 //! One kept coat: its record, and the marks a potter puts on it afterwards.
 
-use super::facts::{code, parse_id, style, verdict_kind};
+use super::facts::{code, parse_id, step_of, style, verdict_kind};
 use super::rows::found;
-use super::weigh::{step_of, word};
+use super::words::word;
 use super::{Kept, Now, Result, Studio, StudioError};
 use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};

@@ -219,3 +219,9 @@ pub(super) fn finest_step(conn: &Connection) -> Result<Grams> {
     let steps = in_use::<entity::Scale>(conn, None)?.into_iter().map(|scale| scale.step_mg).min();
     Ok(steps.map_or(Grams::new(1.0), Grams::from_milligrams))
 }
+
+/// The step of the scale a coat was weighed on, so that its weight is shown as it was read.
+pub(super) fn step_of(conn: &Connection, coat: &entity::Coat) -> Result<Grams> {
+    let scale = entity::Scale::load(conn, coat.scale)?;
+    Ok(scale.map_or(Grams::new(0.1), |scale| Grams::from_milligrams(scale.step_mg)))
+}

@@ -3,8 +3,8 @@
 use rusqlite::Connection;
 
 use super::facts::{code, style, tile_evidence};
+use super::lists::{by_name, form_detail, scale_detail};
 use super::rows::in_use;
-use super::weigh::{by_name, form_detail, scale_detail};
 use super::words::sentence_case;
 use super::{Now, Result, Row, SheetKind, Studio};
 use crate::caution::Caution;

@@ -8,6 +8,7 @@ mod buckets;
 mod coat;
 mod facts;
 mod house;
+mod lists;
 mod rows;
 mod sheet;
 mod weigh;

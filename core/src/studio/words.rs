@@ -2,6 +2,8 @@
 
 use chrono::{DateTime, FixedOffset, Offset, Utc};
 
+use crate::coat::verdict::VerdictKind;
+
 /// The moment of a call and the local offset from UTC, from the shell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Now {
@@ -70,6 +72,16 @@ pub(crate) fn count(n: i64, one: &str, many: &str) -> String {
 pub(super) fn sentence_case(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// A verdict in one word, for lists.
+pub(super) fn word(kind: VerdictKind) -> &'static str {
+    match kind {
+        VerdictKind::Within => "within",
+        VerdictKind::Short => "short",
+        VerdictKind::Over => "over",
+        VerdictKind::CannotTell => "cannot tell",
+    }
 }
 
 #[cfg(test)]
