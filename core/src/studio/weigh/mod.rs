@@ -323,12 +323,15 @@ impl Field {
         [Field::Net, Field::Bare, Field::Glazed].into_iter().find(|field| field.key() == key)
     }
 }
+/// The field that the keypad fills first.
 fn first_field(way: Way) -> Field {
     match way {
         Way::Net => Field::Net,
         Way::TwoWeights => Field::Bare,
     }
 }
+
+/// The field whose reading completes the weight.
 fn last_field(way: Way) -> Field {
     match way {
         Way::Net => Field::Net,
