@@ -323,6 +323,7 @@ impl Field {
         [Field::Net, Field::Bare, Field::Glazed].into_iter().find(|field| field.key() == key)
     }
 }
+
 /// The field that the keypad fills first.
 fn first_field(way: Way) -> Field {
     match way {
