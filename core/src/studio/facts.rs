@@ -1,5 +1,7 @@
 //! From the rows of the store to the quantities that the pure modules reckon with.
 
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use std::str::FromStr;
 
 use rusqlite::Connection;
@@ -23,6 +25,7 @@ use crate::units::{
 
 /// The most control pieces a target rests on: the newest ones, so that a target follows the studio's hand.
 const MOST_CONTROLS: u32 = 24;
+
 /// An id as the shell hands it back.
 pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {
     text.parse().map_err(|_| StudioError::missing(what))
@@ -109,64 +112,98 @@ pub(super) fn verdict_kind(coat: &entity::Coat) -> Result<VerdictKind> {
 
 /// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.
 pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
-    let mut dated = Vec::new();
+    let mut weighed = Vec::new();
     for coat in query::control_coats(conn, glaze, zone.code(), MOST_CONTROLS)? {
-        let net_standard_uncertainty = match entity::Scale::load(conn, coat.scale)? {
-            Some(scale) => scale_of(&scale)?.net_standard_uncertainty(),
-            None => Grams::ZERO,
-        };
-        let weighed = Weighed {
+        weighed.push(Weighed {
+            at: coat.at,
             form: coat.form,
+            scale: Some(coat.scale),
             net: coat.net_mg,
             area: coat.area_mm2,
             sg: sg_reading(coat.specific_gravity_e5, coat.sg_uncertainty_e5)?,
             powder_density: coat.powder_density_e3,
-            net_standard_uncertainty,
-        };
-        dated.extend(weighed.control(conn, zone, form)?.map(|control| (coat.at, control)));
+        });
     }
     for known in query::controls(conn, glaze, zone.code(), MOST_CONTROLS)? {
-        let weighed = Weighed {
+        weighed.push(Weighed {
+            at: known.at,
             form: known.form,
+            scale: None,
             net: known.net_mg,
             area: known.area_mm2,
             sg: sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?,
             powder_density: known.powder_density_e3,
-            // An amount from memory: how sure it is lies in the spread from pot to pot.
-            net_standard_uncertainty: Grams::ZERO,
-        };
-        dated.extend(weighed.control(conn, zone, form)?.map(|control| (known.at, control)));
+        });
     }
-    dated.sort_by_key(|(at, _)| std::cmp::Reverse(*at));
-    Ok(dated.into_iter().map(|(_, control)| control).collect())
+    weighed.sort_by_key(|weighed| std::cmp::Reverse(weighed.at));
+    weighed.truncate(MOST_CONTROLS as usize);
+    let mut pieces = Pieces { conn, forms: BTreeMap::new(), scales: BTreeMap::new() };
+    let controls = weighed.into_iter().map(|weighed| pieces.control(weighed, zone, form));
+    Ok(controls.collect::<Result<Vec<_>>>()?.into_iter().flatten().collect())
 }
 
 /// What makes a piece a control piece, as it lies in a row.
 struct Weighed {
+    at: i64,
     form: Uuid,
+    /// None for an amount from memory: how sure that is lies in the spread from pot to pot.
+    scale: Option<Uuid>,
     net: i64,
     area: i64,
     sg: SgReading,
     powder_density: i64,
-    net_standard_uncertainty: Grams,
 }
 
-impl Weighed {
+/// The forms and scales that the control pieces share: each is read once, since Keep waits for this.
+struct Pieces<'a> {
+    conn: &'a Connection,
+    forms: BTreeMap<Uuid, Option<(String, Form)>>,
+    scales: BTreeMap<Uuid, Grams>,
+}
+
+impl Pieces<'_> {
     /// `None` when the form is not known here, as when only some of a studio's events have arrived.
-    fn control(self, conn: &Connection, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
-        let Some(of) = entity::Form::load(conn, self.form)? else { return Ok(None) };
-        let shape = shape(&of)?;
+    fn control(&mut self, weighed: Weighed, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
+        let net_standard_uncertainty = match weighed.scale {
+            Some(scale) => self.net_standard_uncertainty(scale)?,
+            None => Grams::ZERO,
+        };
+        let Some((form_name, shape)) = self.form(weighed.form)? else { return Ok(None) };
         Ok(Some(Control {
-            wet: Grams::from_milligrams(self.net),
-            solids: Solids::of(self.sg, PowderDensity::from_thousandths(self.powder_density)?)?,
-            area: SquareCentimetres::from_square_millimetres(self.area),
+            wet: Grams::from_milligrams(weighed.net),
+            solids: Solids::of(weighed.sg, PowderDensity::from_thousandths(weighed.powder_density)?)?,
+            area: SquareCentimetres::from_square_millimetres(weighed.area),
             area_relative_uncertainty: shape.zone(zone).map_or(AREA_FROM_CAPACITY, |zone| zone.relative_uncertainty),
             class: shape.class,
             capacity: shape.capacity,
-            form_name: of.name,
-            same_form: self.form == form,
-            net_standard_uncertainty: self.net_standard_uncertainty,
+            form_name: form_name.clone(),
+            same_form: weighed.form == form,
+            net_standard_uncertainty,
         }))
+    }
+
+    fn form(&mut self, id: Uuid) -> Result<Option<&(String, Form)>> {
+        let known = match self.forms.entry(id) {
+            Entry::Occupied(known) => known.into_mut(),
+            Entry::Vacant(new) => {
+                let form = entity::Form::load(self.conn, id)?;
+                new.insert(form.map(|form| Ok::<_, StudioError>((form.name.clone(), shape(&form)?))).transpose()?)
+            }
+        };
+        Ok(known.as_ref())
+    }
+
+    fn net_standard_uncertainty(&mut self, scale: Uuid) -> Result<Grams> {
+        match self.scales.entry(scale) {
+            Entry::Occupied(known) => Ok(*known.get()),
+            Entry::Vacant(new) => {
+                let scale = entity::Scale::load(self.conn, scale)?;
+                let uncertainty = scale.map_or(Ok(Grams::ZERO), |scale| {
+                    Ok::<_, StudioError>(scale_of(&scale)?.net_standard_uncertainty())
+                })?;
+                Ok(*new.insert(uncertainty))
+            }
+        }
     }
 }
 
