@@ -62,8 +62,6 @@ class WeighScreen(host: MainActivity) : Page(host) {
         choosing = saved.getString(CHOOSING)?.let(Choice::valueOf)
         kept.state = saved.getBundle(KEPT)?.let(KeptState::read)
         host.window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
-        keypad.ticks = host.preferences.tick
-        keypad.decimal = host.preferences.decimal
         for (choice in Choice.entries) view.get<View>(choice.chip).setOnClickListener { choose(choice) }
         view.get<View>(R.id.target).setOnClickListener {
             wordsOpen = !wordsOpen
@@ -189,6 +187,9 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun render(view: WeighView) {
         shown = view
         entry = view.entry
+        // Here and not on opening: preferences just kept are read before the first view comes.
+        keypad.ticks = host.preferences.tick
+        keypad.decimal = host.preferences.decimal
         val ready = view.missing.isEmpty()
         this.view.get<View>(R.id.bench).showIf(ready)
         this.view.get<View>(R.id.first).showIf(!ready)
