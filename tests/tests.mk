@@ -12,10 +12,7 @@ $(ORACLE)/ready: tests/oracle/requirements.txt
 	$(ORACLE)/venv/bin/pip install --quiet --disable-pip-version-check --requirement tests/oracle/requirements.txt
 	touch $@
 
-.PHONY: oracle
-
 bench: ## Each figure beside its peer, in the same run
-	cargo bench --quiet -p laydown-tests --bench judge -- --quiet
-	cargo bench --quiet -p laydown --bench store
+	cargo bench --quiet -p laydown-tests --bench bench
 
-.PHONY: bench
+.PHONY: oracle bench

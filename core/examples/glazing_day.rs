@@ -99,26 +99,25 @@ enum Judged {
     Refused(String),
 }
 
-/// A coat with its target and its verdict, in grams.
+/// A coat with its target and its verdict; the unit ends the name.
 #[derive(Debug, Serialize)]
 struct Piece {
     form: String,
     glaze: String,
     zone: &'static str,
-    aim: f64,
-    low: f64,
-    high: f64,
-    aim_interval: [f64; 2],
+    aim_g: f64,
+    low_g: f64,
+    high_g: f64,
+    aim_interval_g: [f64; 2],
     source: &'static str,
     pots: usize,
-    net: f64,
-    half_width: f64,
+    net_g: f64,
+    half_width_g: f64,
     verdict: &'static str,
-    to_aim: f64,
-    to_within: f64,
-    dry: f64,
-    /// Per 100 cm².
-    laydown: f64,
+    to_aim_g: f64,
+    to_within_g: f64,
+    dry_g: f64,
+    laydown_g_per_100_cm2: f64,
     #[serde(skip)]
     words: [String; 6],
 }
@@ -262,19 +261,19 @@ fn piece(row: Row, zone: ZoneKind, target: &Target, verdict: &Verdict, style: &S
         form: row.form,
         glaze: row.glaze,
         zone: zone.code(),
-        aim: grams(target.wet),
-        low: grams(target.low),
-        high: grams(target.high),
-        aim_interval: [grams(target.interval.0), grams(target.interval.1)],
+        aim_g: grams(target.wet),
+        low_g: grams(target.low),
+        high_g: grams(target.high),
+        aim_interval_g: [grams(target.interval.0), grams(target.interval.1)],
         source: target.source.code(),
         pots: target.pots,
-        net: grams(verdict.net),
-        half_width: grams(verdict.half_width),
+        net_g: grams(verdict.net),
+        half_width_g: grams(verdict.half_width),
         verdict: verdict.kind.code(),
-        to_aim: grams(verdict.to_aim),
-        to_within: grams(verdict.to_within),
-        dry: grams(verdict.dry),
-        laydown: verdict.laydown.milligrams_per_dm2() as f64 / 1_000.0,
+        to_aim_g: grams(verdict.to_aim),
+        to_within_g: grams(verdict.to_within),
+        dry_g: grams(verdict.dry),
+        laydown_g_per_100_cm2: verdict.laydown.milligrams_per_dm2() as f64 / 1_000.0,
         words: [
             format!("{} ({})", aim.aim, aim.span),
             rests_on,
@@ -289,7 +288,7 @@ fn piece(row: Row, zone: ZoneKind, target: &Target, verdict: &Verdict, style: &S
 /// Columns of the table, with their widths.
 const COLUMNS: [(&str, usize); 9] = [
     ("line", 4),
-    ("form", 14),
+    ("form, zone", 22),
     ("glaze", 10),
     ("aim", 24),
     ("from", 16),
@@ -309,7 +308,8 @@ pub fn as_table(day: &[Outcome]) -> String {
             Judged::Piece(piece) => {
                 let [aim, from, net, verdict, act, carries] = piece.words.each_ref().map(String::as_str);
                 let line = outcome.line.to_string();
-                lines.push(table_line([&line, &piece.form, &piece.glaze, aim, from, net, verdict, act, carries]));
+                let form = format!("{}, {}", piece.form, piece.zone);
+                lines.push(table_line([&line, &form, &piece.glaze, aim, from, net, verdict, act, carries]));
                 for (kind, count) in &mut counts {
                     *count += usize::from(kind.code() == piece.verdict);
                 }

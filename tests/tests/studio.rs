@@ -2,6 +2,7 @@
 
 use laydown::coat::verdict::VerdictKind;
 use laydown::form::ZoneKind;
+use laydown::store::StoreError;
 use laydown::studio::{Now, SheetEntry, SheetKind, Studio, StudioError, Value, Way, WeighEntry};
 use tempfile::TempDir;
 
@@ -230,7 +231,134 @@ fn wrong_readings_are_refused_in_words_and_nothing_is_kept() {
     check(two_weights("312.5", "300.0"), "glazed", "bare");
     check(two_weights("", "300.0"), "bare", "");
     check(two_weights("1990.0", "2011.0"), "glazed", "2000");
+    check(two_weights("2011.0", "2030.0"), "glazed", "2000");
+    check(two_weights("312.5", "312.5"), "glazed", "no glaze");
+    check(two_weights("312.5", "33l.9"), "glazed", "");
+    check(two_weights("1.312,5", "1331.9"), "bare", "mark");
     assert_eq!(bench.dump(), before);
+}
+
+/// While the view was on the screen, another process put away what it showed. The view shows another in its place; Keep
+/// must not take it, or the coat would be kept on a form that the potter never saw.
+#[test]
+fn nothing_is_kept_onto_another_thing_than_the_one_shown() {
+    let bench = Bench::set_up();
+    bench.keep(SheetKind::Form, "", &[("name", "Bottle"), ("class", "cylinder_mug"), ("capacity", "300 ml")]);
+    bench.keep(SheetKind::Bucket, &bench.studio.bucket(NOW, &bench.bucket()).unwrap().glaze_id, &[("name", "Pail")]);
+    bench.keep(SheetKind::Scale, "", &[("name", "Spare scale"), ("capacity", "2000"), ("step", "0.1")]);
+    let shown = bench.weigh(net("19.4")).entry;
+    let other = Studio::open(&bench.folder.path().join("studio.laydown"), NOW).unwrap();
+    for (kind, id, word) in [
+        (SheetKind::Form, &shown.form, "form"),
+        (SheetKind::Bucket, &shown.bucket, "bucket"),
+        (SheetKind::Scale, &shown.scale, "scale"),
+    ] {
+        let gone = other.remove(NOW, kind, id).unwrap();
+        let before = bench.dump();
+        let refused = bench.studio.keep(NOW, shown.clone()).unwrap_err();
+        let StudioError::Missing { sentence } = refused else { panic!("{kind:?}: {refused:?}") };
+        assert_eq!(sentence, format!("This {word} is not in the studio any more. Choose another one."));
+        assert_eq!(bench.dump(), before);
+        let view = bench.weigh(shown.clone());
+        assert!(view.can_keep && view.entry != shown, "the view goes on with another one, in sight");
+        other.undo(NOW, &gone.undo).unwrap();
+    }
+    bench.studio.keep(NOW, shown.clone()).unwrap();
+
+    let lined = [("name", "Lined pot"), ("way", "area"), ("inside_area", "210 cm2")];
+    let form = bench.keep(SheetKind::Form, "", &lined);
+    let outside = WeighEntry { form, zone: Some(ZoneKind::Outside), ..shown };
+    assert_eq!(bench.weigh(outside.clone()).entry.zone, Some(ZoneKind::Inside));
+    assert!(matches!(bench.studio.keep(NOW, outside), Err(StudioError::Missing { .. })), "it has no such zone");
+    let never = WeighEntry { form: "no id".to_owned(), ..net("19.4") };
+    assert!(matches!(bench.studio.keep(NOW, never), Err(StudioError::Missing { .. })));
+}
+
+#[test]
+fn a_full_disk_says_so_and_the_same_reading_is_kept_once_there_is_room() {
+    let bench = Bench::set_up();
+    let most_pages = |pages: i64| {
+        let set = bench.studio.store().transact(NOW.unix_ms, |tx| {
+            let set: i64 = tx
+                .conn()
+                .query_row(&format!("PRAGMA max_page_count = {pages}"), [], |row| row.get(0))
+                .map_err(StoreError::from)?;
+            Ok::<_, StoreError>(set)
+        });
+        set.unwrap();
+    };
+    most_pages(1);
+    let mut kept = 0;
+    let (refused, before) = loop {
+        let before = bench.dump();
+        match bench.studio.keep(NOW, net("19.4")) {
+            Ok(_) => kept += 1,
+            Err(refused) => break (refused, before),
+        }
+    };
+    let StudioError::Full { sentence } = refused else { panic!("{refused:?}") };
+    assert_eq!(
+        sentence,
+        "The phone's storage is full. Nothing was lost, but this was not kept. Free some space, then keep it again."
+    );
+    assert_eq!(bench.dump(), before);
+    assert!(bench.weigh(net("19.4")).can_keep, "the screen still reads");
+    most_pages(1_000_000);
+    bench.studio.keep(NOW, net("19.4")).unwrap();
+    assert!(bench.weigh(net("")).tally.starts_with(&format!("{} coat", kept + 1)));
+}
+
+#[test]
+fn files_that_are_no_studio_of_ours_are_refused_in_words_and_left_alone() {
+    let bench = Bench::set_up();
+    bench.studio.keep(NOW, net("19.4")).unwrap();
+    let Bench { folder, studio } = bench;
+    drop(studio);
+    let path = folder.path().join("studio.laydown");
+    let refused = |bytes: &[u8]| {
+        let other = folder.path().join("other");
+        std::fs::write(&other, bytes).unwrap();
+        let refused = Studio::open(&other, NOW).err().unwrap();
+        assert_eq!(std::fs::read(&other).unwrap(), bytes, "{refused:?}");
+        assert!(refused.to_string().contains("left as it was"), "{refused}");
+        refused
+    };
+    assert!(matches!(refused(b"19.4 g, 18.9 g, 20.2 g"), StudioError::NotAStudio { .. }));
+
+    let sound = std::fs::read(&path).unwrap();
+    // A file cut off within its first page.
+    assert!(matches!(refused(&sound[..64]), StudioError::Damaged { .. }));
+    let conn = rusqlite::Connection::open(&path).unwrap();
+    conn.pragma_update(None, "user_version", 99).unwrap();
+    conn.pragma_update(None, "journal_mode", "DELETE").unwrap();
+    drop(conn);
+    assert!(matches!(refused(&std::fs::read(&path).unwrap()), StudioError::Newer { .. }));
+    let nowhere = Studio::open(&folder.path().join("no such folder/studio"), NOW).err().unwrap();
+    assert!(matches!(&nowhere, StudioError::Unreadable { sentence } if sentence.contains("folder")), "{nowhere:?}");
+}
+
+#[test]
+fn two_studios_on_one_file_see_each_other_and_one_that_holds_it_is_named() {
+    let bench = Bench::set_up();
+    let path = bench.folder.path().join("studio.laydown");
+    let other = Studio::open(&path, NOW).unwrap();
+    bench.studio.keep(NOW, net("19.4")).unwrap();
+    other.keep(NOW.at(NOW.unix_ms + 1), net("20.1")).unwrap();
+    let seen = |studio: &Studio| {
+        let recent = studio.weigh(NOW, None).unwrap().recent;
+        recent.into_iter().map(|coat| coat.wet).collect::<Vec<_>>()
+    };
+    assert_eq!(seen(&bench.studio), ["20.1 g", "19.4 g"]);
+    assert_eq!(seen(&other), seen(&bench.studio));
+
+    let holder = rusqlite::Connection::open(&path).unwrap();
+    holder.execute_batch("BEGIN IMMEDIATE").unwrap();
+    let refused = bench.studio.keep(NOW, net("18.8")).unwrap_err();
+    let StudioError::Busy { sentence } = refused else { panic!("{refused:?}") };
+    assert!(sentence.contains("Close it, then try again. Nothing was lost."), "{sentence}");
+    assert_eq!(seen(&bench.studio).len(), 2, "reading goes on");
+    holder.execute_batch("ROLLBACK").unwrap();
+    bench.studio.keep(NOW, net("18.8")).unwrap();
 }
 
 #[test]
@@ -271,44 +399,6 @@ fn what_is_put_away_leaves_the_lists_and_stays_in_the_record() {
     assert!(bench.studio.coat(NOW, &kept.id).unwrap().title.starts_with("Small mug"));
     bench.studio.undo(NOW, &put_away.undo).unwrap();
     assert!(bench.weigh(net("")).missing.is_empty());
-}
-
-#[test]
-fn nothing_is_kept_onto_another_form_than_the_one_shown() {
-    let bench = Bench::set_up();
-    bench.keep(SheetKind::Form, "", &[("name", "Large mug"), ("class", "cylinder_mug"), ("capacity", "450 ml")]);
-    let shown = bench.weigh(net("19.4")).entry;
-    bench.studio.remove(NOW, SheetKind::Form, &shown.form).unwrap();
-    let before = bench.dump();
-    let refused = bench.studio.keep(NOW, WeighEntry { net: "19.4".into(), ..shown }).unwrap_err();
-    assert!(matches!(&refused, StudioError::Missing { sentence } if sentence.contains("form")), "{refused:?}");
-    assert_eq!(bench.dump(), before);
-}
-
-/// Each way in which a file cannot be opened is told apart, in a sentence, and the file is left as it was.
-#[test]
-fn what_is_no_studio_is_refused_and_left_alone() {
-    let folder = TempDir::new().unwrap();
-    let path = folder.path().join("studio.laydown");
-    let check = |is: fn(&StudioError) -> bool| {
-        let before = std::fs::read(&path).unwrap();
-        let refused = Studio::open(&path, NOW).err().unwrap();
-        assert!(is(&refused) && refused.to_string().len() > 20, "{refused:?}");
-        assert_eq!(std::fs::read(&path).unwrap(), before);
-    };
-    std::fs::write(&path, "a shopping list, not a studio").unwrap();
-    check(|error| matches!(error, StudioError::NotAStudio { .. }));
-
-    std::fs::remove_file(&path).unwrap();
-    drop(Studio::open(&path, NOW).unwrap());
-    let conn = rusqlite::Connection::open(&path).unwrap();
-    conn.pragma_update(None, "user_version", 999).unwrap();
-    conn.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(())).unwrap();
-    drop(conn);
-    check(|error| matches!(error, StudioError::Newer { .. }));
-
-    let missing = folder.path().join("no folder/studio.laydown");
-    assert!(matches!(Studio::open(&missing, NOW), Err(StudioError::Unreadable { .. })));
 }
 
 #[test]
@@ -391,6 +481,9 @@ fn sheets_refuse_what_cannot_be_with_the_field_named() {
     check(SheetKind::Glaze, "", &[("name", "Red"), ("powder_density", "0.5")], "powder_density");
     check(SheetKind::Check, &bucket, &[("way", "typed"), ("typed", "1.0")], "typed");
     check(SheetKind::Check, &bucket, &[("way", "typed"), ("typed", "3")], "typed");
+    check(SheetKind::Check, &bucket, &[("way", "typed"), ("typed", "1450")], "typed");
+    check(SheetKind::Check, &bucket, &[("way", "typed"), ("typed", "thick")], "typed");
+    check(SheetKind::Check, &bucket, &[("way", "typed"), ("typed", "1.4,5")], "typed");
     check(SheetKind::Check, &bucket, &[("way", "volume"), ("full", "80"), ("volume", "100 ml")], "full");
     check(SheetKind::Scale, "", &[("name", "S"), ("capacity", "10"), ("step", "20")], "step");
     check(SheetKind::Vessel, "", &[("name", "V"), ("empty", "200"), ("with_water", "150")], "with_water");

@@ -438,13 +438,24 @@ impl Target {
 /// An aim less sure than this is called a guess.
 const FIRST_GUESS: f64 = 0.25;
 
-/// Steps that the accepted span must hold to be told in whole ones; rounded to fewer, its edges would mislead.
-const STEPS_TO_ROUND: f64 = 8.0;
+/// A span is narrow on a scale when its half-width is less than so many steps.
+const NARROW_IN_STEPS: f64 = 4.0;
 
-/// The accepted span, to the scale's step, or ten times finer where the scale is coarse for it.
-pub(super) fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
-    let shown = if (high - low) / step < STEPS_TO_ROUND { step / 10.0 } else { step };
-    format!("{} to {}", style.mass_number(low, shown), style.mass(high, shown))
+/// The accepted span, for example "18.0 to 20.8 g". Where it is narrow on this scale, with a decimal more than the scale
+/// shows (two where one leaves no span) and rounded inwards: rounded to the nearest step, 18.1 to 20.9 g would name 18
+/// and 21 g, which are not accepted.
+pub(crate) fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
+    if (high - low) / 2.0 >= step * NARROW_IN_STEPS {
+        return format!("{} to {}", style.mass_number(low, step), style.mass(high, step));
+    }
+    let inwards = |fine: Grams| {
+        // What is a whole number of these but for the last bits of a float stays where it is.
+        (fine * (low / fine - 1e-6).ceil(), fine * (high / fine + 1e-6).floor())
+    };
+    let leaves_a_span = |fine: &Grams| inwards(*fine).0 < inwards(*fine).1;
+    let fine = [step / 10.0, step / 100.0].into_iter().find(leaves_a_span).unwrap_or(step / 1_000.0);
+    let (low, high) = inwards(fine);
+    format!("{} to {}", style.mass_number(low, fine), style.mass(high, fine))
 }
 
 #[cfg(test)]

@@ -61,6 +61,8 @@ fn connect(path: &Path, flags: OpenFlags) -> Result<Connection, StoreError> {
     let conn = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
     conn.busy_timeout(PATIENCE)?;
     conn.set_prepared_statement_cache_capacity(STATEMENTS);
+    // Plans do not depend on what is bound: else SQLite plans every statement with `LIMIT ?` anew each time it is used.
+    conn.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;
     // A phone has no folder for temporary files that SQLite knows of.
     conn.pragma_update(None, "temp_store", "MEMORY")?;
     Ok(conn)

@@ -1,40 +1,31 @@
 //! What the weigh screen asks of the studio, each answered from an index: as fast in the thousandth week as in the first.
 
-use rusqlite::{Connection, Params, params};
+use std::cmp::Reverse;
+
+use rusqlite::{Connection, Params, Row, params};
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Control, Entity, Tile};
+use super::entity::{Check, Coat, Entity, Tile};
 use super::error::StoreError;
 
 const LATEST_COATS: &str = "SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1";
-const COATS_BETWEEN: &str = "SELECT count(*) FROM coat WHERE at >= ?1 AND at < ?2";
+const TALLY: &str = "SELECT count(*), count(*) FILTER (WHERE verdict = ?2) FROM coat WHERE at >= ?1";
 const COATS_FROM_BUCKET: &str = "SELECT count(*) FROM coat WHERE bucket = ?1 AND at >= ?2";
-const CONTROL_COATS: &str =
-    "SELECT * FROM coat WHERE control AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
-const CONTROLS: &str =
-    "SELECT * FROM control WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
+const CONTROL_COATS: &str = "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, \
+     powder_density_e3, scale FROM coat WHERE control AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
+const CONTROLS: &str = "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, \
+     powder_density_e3, NULL FROM control WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
 const TILES: &str = "SELECT * FROM tile WHERE NOT gone AND glaze = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 const CHECKS: &str = "SELECT * FROM \"check\" WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
-
-/// The coat weighed last.
-pub fn latest_coat(conn: &Connection) -> Result<Option<Coat>, StoreError> {
-    Ok(latest_coats(conn, 1)?.pop())
-}
 
 /// The latest coats, newest first, at most `limit`.
 pub fn latest_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {
     all(conn, LATEST_COATS, [limit])
 }
 
-/// How many coats were weighed from `from_ms` on and before `until_ms` (unix ms).
-pub fn coats_between(conn: &Connection, from_ms: i64, until_ms: i64) -> Result<u32, StoreError> {
-    count(conn, COATS_BETWEEN, [from_ms, until_ms])
-}
-
 /// How many coats were weighed from `from_ms` (unix ms) on, and how many of them with the verdict `verdict`.
 pub fn tally(conn: &Connection, from_ms: i64, verdict: &str) -> Result<(i64, i64), StoreError> {
-    let mut select =
-        conn.prepare_cached("SELECT count(*), count(*) FILTER (WHERE verdict = ?2) FROM coat WHERE at >= ?1")?;
+    let mut select = conn.prepare_cached(TALLY)?;
     Ok(select.query_row(params![from_ms, verdict], |row| Ok((row.get(0)?, row.get(1)?)))?)
 }
 
@@ -43,9 +34,25 @@ pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Resul
     count(conn, COATS_FROM_BUCKET, params![bucket, from_ms])
 }
 
-/// The control coats of `glaze` in `zone`, newest first, at most `limit`.
-pub fn control_coats(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<Coat>, StoreError> {
-    all(conn, CONTROL_COATS, params![glaze, zone, limit])
+/// A piece that came out right: what a target needs of it, and no more, since Keep waits for it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ControlPiece {
+    /// When it was weighed or typed in, unix ms.
+    pub at: i64,
+    /// Its form.
+    pub form: Uuid,
+    /// What the coat weighed wet, mg.
+    pub net_mg: i64,
+    /// Glazed area of its zone, mm2.
+    pub area_mm2: i64,
+    /// Specific gravity of the bucket then, hundred-thousandths.
+    pub specific_gravity_e5: i64,
+    /// Standard uncertainty of that, hundred-thousandths.
+    pub sg_uncertainty_e5: i64,
+    /// Density of the dry powder relative to water, thousandths.
+    pub powder_density_e3: i64,
+    /// The scale it was weighed on; `None` for an amount typed in.
+    pub scale: Option<Uuid>,
 }
 
 /// The control coats of every glaze and zone, newest first, at most `limit`. Control pieces are few:
@@ -58,9 +65,31 @@ pub fn latest_control_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, 
     Ok(coats)
 }
 
-/// The amounts known to be right for `glaze` in `zone`, newest first, at most `limit`.
-pub fn controls(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<Control>, StoreError> {
-    all(conn, CONTROLS, params![glaze, zone, limit])
+/// The control pieces of `glaze` in `zone`, coats and amounts typed in, newest first, at most `limit`.
+pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<ControlPiece>, StoreError> {
+    let mut pieces = Vec::new();
+    for sql in [CONTROL_COATS, CONTROLS] {
+        let mut select = conn.prepare_cached(sql)?;
+        for piece in select.query_map(params![glaze, zone, limit], control_piece)? {
+            pieces.push(piece?);
+        }
+    }
+    pieces.sort_by_key(|piece| Reverse(piece.at));
+    pieces.truncate(limit as usize);
+    Ok(pieces)
+}
+
+fn control_piece(row: &Row<'_>) -> rusqlite::Result<ControlPiece> {
+    Ok(ControlPiece {
+        at: row.get(0)?,
+        form: row.get(1)?,
+        net_mg: row.get(2)?,
+        area_mm2: row.get(3)?,
+        specific_gravity_e5: row.get(4)?,
+        sg_uncertainty_e5: row.get(5)?,
+        powder_density_e3: row.get(6)?,
+        scale: row.get(7)?,
+    })
 }
 
 /// The test tiles of `glaze`, newest first, at most `limit`.
@@ -99,7 +128,7 @@ mod tests {
         climb(&conn, STEPS).unwrap();
         for (sql, step) in [
             (LATEST_COATS, "SCAN coat USING INDEX coat_at"),
-            (COATS_BETWEEN, "SEARCH coat USING COVERING INDEX coat_at (at>? AND at<?)"),
+            (TALLY, "SEARCH coat USING INDEX coat_at (at>?)"),
             (COATS_FROM_BUCKET, "SEARCH coat USING COVERING INDEX coat_bucket (bucket=? AND at>?)"),
             (CONTROL_COATS, "SEARCH coat USING INDEX coat_control (glaze=? AND zone=?)"),
             (CONTROLS, "SEARCH control USING INDEX control_glaze (glaze=? AND zone=?)"),

@@ -99,16 +99,6 @@ impl<'a> Transaction<'a> {
         self.conn
     }
 
-    /// When this command was given, unix ms.
-    pub fn now_ms(&self) -> i64 {
-        self.now_ms
-    }
-
-    /// This device.
-    pub fn device(&self) -> DeviceId {
-        self.device.id
-    }
-
     /// A name for something new.
     pub fn new_id(&mut self) -> Uuid {
         self.ids.next(self.now_ms)
@@ -226,7 +216,10 @@ impl<'a> Transaction<'a> {
         match value {
             Some(value) => self
                 .conn
-                .prepare_cached("INSERT OR REPLACE INTO chosen (name, value) VALUES (?1, ?2)")?
+                .prepare_cached(
+                    "INSERT INTO chosen (name, value) VALUES (?1, ?2) \
+                     ON CONFLICT DO UPDATE SET value = excluded.value WHERE value <> excluded.value",
+                )?
                 .execute([name, value])?,
             None => self.conn.prepare_cached("DELETE FROM chosen WHERE name = ?1")?.execute([name])?,
         };

@@ -4,6 +4,7 @@ use super::facts::{code, parse_id, step_of, style, verdict_kind};
 use super::rows::found;
 use super::words::word;
 use super::{Kept, Now, Result, Studio, StudioError};
+use crate::coat::target::span;
 use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
 use crate::units::{Grams, Laydown, SpecificGravity, SquareCentimetres};
@@ -42,7 +43,8 @@ impl Studio {
             let coat = entity::Coat::load(conn, parse_id(id, "coat")?)?.ok_or_else(|| StudioError::missing("coat"))?;
             let style = style(conn)?;
             let step = step_of(conn, &coat)?;
-            let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
+            let grams = Grams::from_milligrams;
+            let mass = |milligrams: i64| style.mass(grams(milligrams), step);
             let form: entity::Form = found(conn, coat.form)?;
             let bucket: entity::Bucket = found(conn, coat.bucket)?;
             let glaze: entity::Glaze = found(conn, coat.glaze)?;
@@ -57,7 +59,11 @@ impl Studio {
             line("Verdict", word(verdict_kind(&coat)?).to_owned());
             line(
                 "Target then",
-                format!("{}, accepted {} to {}", mass(coat.aim_mg), mass(coat.low_mg), mass(coat.high_mg)),
+                format!(
+                    "{}, accepted {}",
+                    mass(coat.aim_mg),
+                    span(&style, grams(coat.low_mg), grams(coat.high_mg), step)
+                ),
             );
             line("Laydown", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
             line("Glaze, bucket", format!("{}, {}", glaze.name, bucket.name));

@@ -17,6 +17,7 @@ use crate::coat::{Solids, tile};
 use crate::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
 use crate::glaze::slurry::SgReading;
 use crate::store::entity::{self, Entity};
+use crate::store::query::ControlPiece;
 use crate::store::{query, this_device};
 use crate::units::{
     AreaUnit, DecimalMark, Grams, MassUnit, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style,
@@ -112,46 +113,10 @@ pub(super) fn verdict_kind(coat: &entity::Coat) -> Result<VerdictKind> {
 
 /// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.
 pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
-    let mut weighed = Vec::new();
-    for coat in query::control_coats(conn, glaze, zone.code(), MOST_CONTROLS)? {
-        weighed.push(Weighed {
-            at: coat.at,
-            form: coat.form,
-            scale: Some(coat.scale),
-            net: coat.net_mg,
-            area: coat.area_mm2,
-            sg: sg_reading(coat.specific_gravity_e5, coat.sg_uncertainty_e5)?,
-            powder_density: coat.powder_density_e3,
-        });
-    }
-    for known in query::controls(conn, glaze, zone.code(), MOST_CONTROLS)? {
-        weighed.push(Weighed {
-            at: known.at,
-            form: known.form,
-            scale: None,
-            net: known.net_mg,
-            area: known.area_mm2,
-            sg: sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?,
-            powder_density: known.powder_density_e3,
-        });
-    }
-    weighed.sort_by_key(|weighed| std::cmp::Reverse(weighed.at));
-    weighed.truncate(MOST_CONTROLS as usize);
     let mut pieces = Pieces { conn, forms: BTreeMap::new(), scales: BTreeMap::new() };
-    let controls = weighed.into_iter().map(|weighed| pieces.control(weighed, zone, form));
+    let known = query::control_pieces(conn, glaze, zone.code(), MOST_CONTROLS)?;
+    let controls = known.into_iter().map(|known| pieces.control(&known, zone, form));
     Ok(controls.collect::<Result<Vec<_>>>()?.into_iter().flatten().collect())
-}
-
-/// What makes a piece a control piece, as it lies in a row.
-struct Weighed {
-    at: i64,
-    form: Uuid,
-    /// None for an amount from memory: how sure that is lies in the spread from pot to pot.
-    scale: Option<Uuid>,
-    net: i64,
-    area: i64,
-    sg: SgReading,
-    powder_density: i64,
 }
 
 /// The forms and scales that the control pieces share: each is read once, since Keep waits for this.
@@ -163,21 +128,21 @@ struct Pieces<'a> {
 
 impl Pieces<'_> {
     /// `None` when the form is not known here, as when only some of a studio's events have arrived.
-    fn control(&mut self, weighed: Weighed, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
-        let net_standard_uncertainty = match weighed.scale {
-            Some(scale) => self.net_standard_uncertainty(scale)?,
-            None => Grams::ZERO,
-        };
-        let Some((form_name, shape)) = self.form(weighed.form)? else { return Ok(None) };
+    fn control(&mut self, known: &ControlPiece, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
+        // How sure an amount from memory is lies in the spread from pot to pot.
+        let net_standard_uncertainty =
+            known.scale.map_or(Ok(Grams::ZERO), |scale| self.net_standard_uncertainty(scale))?;
+        let Some((form_name, shape)) = self.form(known.form)? else { return Ok(None) };
+        let sg = sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?;
         Ok(Some(Control {
-            wet: Grams::from_milligrams(weighed.net),
-            solids: Solids::of(weighed.sg, PowderDensity::from_thousandths(weighed.powder_density)?)?,
-            area: SquareCentimetres::from_square_millimetres(weighed.area),
+            wet: Grams::from_milligrams(known.net_mg),
+            solids: Solids::of(sg, PowderDensity::from_thousandths(known.powder_density_e3)?)?,
+            area: SquareCentimetres::from_square_millimetres(known.area_mm2),
             area_relative_uncertainty: shape.zone(zone).map_or(AREA_FROM_CAPACITY, |zone| zone.relative_uncertainty),
             class: shape.class,
             capacity: shape.capacity,
             form_name: form_name.clone(),
-            same_form: weighed.form == form,
+            same_form: known.form == form,
             net_standard_uncertainty,
         }))
     }

@@ -136,7 +136,7 @@ fn words_for_each_verdict() {
 
     let coarse = words(19.0, 1.0, Sensitivity::High);
     assert_eq!((coarse.headline.as_str(), coarse.act.as_str()), ("CANNOT TELL", "Use a finer scale"));
-    assert_eq!(coarse.detail, "Too coarse: this scale reads in 1 g steps, and right is 18.6 to 20.2 g.");
+    assert_eq!(coarse.detail, "Too coarse: this scale reads in 1 g steps, and right is 18.7 to 20.1 g.");
     assert_eq!(coarse.spoken, "Cannot tell. This scale is too coarse.");
     assert!(net(19.0, 1.0, Sensitivity::High).unwrap().too_coarse);
     let coarse_edge = words(18.0, 1.0, Sensitivity::Medium);

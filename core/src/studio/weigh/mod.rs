@@ -282,6 +282,9 @@ impl Studio {
                     "Add a form, a glaze and a scale first: then a piece can be weighed.",
                 ));
             };
+            if entry.zone.is_some_and(|zone| zone != bench.zone()) {
+                return Err(StudioError::missing("zone"));
+            }
             let (reading, typed) = bench.reading()?;
             let target = bench.target()?;
             let verdict = bench.judge(&reading, &target)?;

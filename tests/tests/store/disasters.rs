@@ -3,10 +3,10 @@
 
 use std::collections::HashSet;
 use std::fs;
-use std::io::{BufRead, BufReader, Write};
+use std::io::{BufRead, BufReader};
 use std::os::unix::fs::PermissionsExt;
 use std::os::unix::process::CommandExt;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
@@ -15,32 +15,28 @@ use laydown::store::entity::{Coat, Entity};
 use laydown::store::{Store, StoreError, devices, events_after};
 use uuid::Uuid;
 
-use crate::fixture::{NOW, coat, furnish, keep, open, studio};
+use laydown_tests::{NOW, coat, furnish, keep, open, studio};
 
-/// Tells a child process which studio to write to, and how many coats to keep.
-const STUDIO: &str = "LAYDOWN_TEST_STUDIO";
-const COATS: &str = "LAYDOWN_TEST_COATS";
+/// The program that does to a studio what another process would: `src/bin/other_process.rs`.
+const OTHER_PROCESS: &str = env!("CARGO_BIN_EXE_other_process");
 
-/// This test program again, to run `test` alone as another process. `shell` runs first, in the same process.
-fn child(program: &Path, shell: &str, test: &str, studio: &Path, coats: i64) -> Command {
+/// The other process from the file `program`, told what to do and where; `shell` runs first, in the same process.
+fn other(program: &Path, shell: &str, what: &str, studio: &Path) -> Command {
     let mut command = Command::new("sh");
     command
         .args(["-c", &format!("{shell} exec \"$0\" \"$@\"")])
         .arg(program)
-        .args(["--exact", test, "--nocapture"])
-        .env(STUDIO, studio)
-        .env(COATS, coats.to_string())
+        .arg(what)
+        .arg(studio)
         .stdout(Stdio::piped())
         .stderr(Stdio::null());
     command
 }
 
-fn this_program() -> PathBuf {
-    std::env::current_exe().unwrap()
-}
-
-fn keeper(shell: &str, studio: &Path, coats: i64) -> Child {
-    child(&this_program(), shell, "disasters::child_keeps_coats", studio, coats).spawn().unwrap()
+/// Another process that keeps `coats` coats, or as many as it can.
+fn keeper(shell: &str, studio: &Path, coats: Option<i64>) -> Child {
+    let mut command = other(Path::new(OTHER_PROCESS), shell, "keep", studio);
+    command.args(coats.map(|coats| coats.to_string())).spawn().unwrap()
 }
 
 /// The ids of the coats that a child said were kept, and how it said it ended, if it did.
@@ -55,56 +51,6 @@ fn told(child: &mut Child) -> (Vec<Uuid>, Option<String>) {
         }
     }
     (kept, ended)
-}
-
-/// The studio that another test gave this process to work on, if one did.
-fn studio_given() -> Option<PathBuf> {
-    std::env::var_os(STUDIO).map(PathBuf::from)
-}
-
-/// The other process of the tests below. Run for itself, it keeps three coats in a studio of its own.
-#[test]
-fn child_keeps_coats() {
-    let Some(path) = studio_given() else {
-        let folder = tempfile::tempdir().unwrap();
-        let path = folder.path().join("studio.laydown");
-        keep_and_tell(&path, 3);
-        assert_eq!(whole(&path, &[]).read(Coat::all).unwrap().len(), 3);
-        return;
-    };
-    keep_and_tell(&path, std::env::var(COATS).unwrap().parse().unwrap());
-}
-
-fn keep_and_tell(path: &Path, coats: i64) {
-    let store = Store::open(path, NOW, RandomIds).unwrap();
-    let bench = furnish(&store);
-    let mut out = std::io::stdout();
-    for number in 0..coats {
-        let coat = coat(&bench, &mut RandomIds, number);
-        match keep(&store, &coat) {
-            Ok(_) => writeln!(out, "\nkept {}", coat.id).unwrap(),
-            Err(error) => {
-                writeln!(out, "\nended {error:?}").unwrap();
-                return;
-            }
-        }
-        out.flush().unwrap();
-    }
-}
-
-/// The other process of the test of permissions. Run for itself, it finds no folder to open a studio in.
-#[test]
-fn child_is_not_allowed() {
-    let Some(path) = studio_given() else {
-        let folder = tempfile::tempdir().unwrap();
-        let error = Store::open(folder.path().join("nowhere/studio"), NOW, RandomIds).err().unwrap();
-        assert!(matches!(error, StoreError::NoFolder), "{error:?}");
-        return;
-    };
-    for name in ["no entry/studio", "no writing/new", "no writing/studio", "no writing/beside", "no reading"] {
-        let error = Store::open(path.join(name), NOW, RandomIds).err();
-        println!("\n{name}: {error:?}");
-    }
 }
 
 /// Everything in `kept` is there, the file is sound, and the tables are what the journal says.
@@ -126,7 +72,7 @@ fn killed_at_any_moment_nothing_acknowledged_is_lost() {
     let path = folder.path().join("studio");
     let mut kept = Vec::new();
     for round in 0..12u64 {
-        let mut child = keeper("", &path, i64::MAX);
+        let mut child = keeper("", &path, None);
         // The earliest kills come while the file is being made; later ones anywhere within a keep or a checkpoint.
         std::thread::sleep(Duration::from_millis(5 + round * round * 4));
         child.kill().unwrap();
@@ -172,7 +118,7 @@ fn a_disk_that_is_really_full() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("studio");
     // No file of the child may grow past 4096 blocks of 512 or 1024 bytes; the signal for it is ignored, so the write fails.
-    let mut child = keeper("trap '' XFSZ; ulimit -f 4096;", &path, i64::MAX);
+    let mut child = keeper("trap '' XFSZ; ulimit -f 4096;", &path, None);
     let (kept, ended) = told(&mut child);
     assert!(child.wait().unwrap().success());
     assert_eq!(ended.as_deref(), Some("Full"));
@@ -222,7 +168,7 @@ fn two_processes_on_one_file() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("studio");
     // Both find no file, and both make it.
-    let mut children = [keeper("", &path, 150), keeper("", &path, 150)];
+    let mut children = [keeper("", &path, Some(150)), keeper("", &path, Some(150))];
     let mut kept = Vec::new();
     for child in &mut children {
         let (now_kept, ended) = told(child);
@@ -254,14 +200,16 @@ fn places_the_system_does_not_let_us_write() {
     let before = fs::read(&sealed).unwrap();
     // Root may do anything, so the child runs as nobody, from a place where nobody can reach the program.
     let program = folder.path().join("program");
-    fs::copy(this_program(), &program).unwrap();
+    fs::copy(OTHER_PROCESS, &program).unwrap();
     allow(&program, 0o755);
     allow(&sealed, 0o444);
     allow(&folder.path().join("no writing/beside"), 0o666);
     allow(&folder.path().join("no reading"), 0o000);
     allow(&folder.path().join("no entry"), 0o000);
     allow(&folder.path().join("no writing"), 0o555);
-    let mut command = child(&program, "", "disasters::child_is_not_allowed", folder.path(), 0);
+    let names = ["no entry/studio", "no writing/new", "no writing/studio", "no writing/beside", "no reading"];
+    let mut command = other(&program, "", "open", folder.path());
+    command.args(names);
     if fs::metadata("/proc/self").is_ok_and(|own| std::os::unix::fs::MetadataExt::uid(&own) == 0) {
         command.uid(65_534).gid(65_534);
     }
@@ -269,8 +217,7 @@ fn places_the_system_does_not_let_us_write() {
     allow(&folder.path().join("no entry"), 0o755);
     allow(&folder.path().join("no writing"), 0o755);
     let said = String::from_utf8(output.stdout).unwrap();
-    let said: Vec<&str> = said.lines().filter(|line| line.starts_with("no ")).collect();
-    let expected = ["no entry/studio", "no writing/new", "no writing/studio", "no writing/beside", "no reading"];
-    assert_eq!(said, expected.map(|name| format!("{name}: Some(NotAllowed)")));
+    let said: Vec<&str> = said.lines().collect();
+    assert_eq!(said, names.map(|name| format!("{name}: Some(NotAllowed)")));
     assert!(fs::read(&sealed).unwrap() == before);
 }

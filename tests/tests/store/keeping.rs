@@ -6,7 +6,7 @@ use laydown::store::{StoreError, Undo, chosen, devices, events_after, events_of,
 use serde_json::{Value, json};
 use uuid::Uuid;
 
-use crate::fixture::{NOW, coat, furnish, glaze_called, keep, keep_the_rest, open, studio};
+use laydown_tests::{NOW, coat, furnish, glaze_called, keep, keep_the_rest, open, studio};
 
 fn body(value: Value) -> laydown::journal::Body {
     value.as_object().unwrap().clone()
@@ -34,15 +34,17 @@ fn what_is_kept_comes_back_after_closing() {
             assert_eq!(Form::all(conn)?, vec![bench.form.clone()]);
             assert!(Preference::load(conn, device.0)?.is_some());
             assert_eq!(Coat::load(conn, Uuid::nil())?, None);
-            assert_eq!(query::latest_coat(conn)?.as_ref(), coats.last());
             assert_eq!(query::latest_coats(conn, 2)?, vec![coats[59].clone(), coats[58].clone()]);
-            assert_eq!(query::coats_between(conn, NOW, NOW + 10 * 60_000)?, 10);
+            assert_eq!(query::tally(conn, NOW + 50 * 60_000, "within")?, (10, 10));
+            assert_eq!(query::tally(conn, NOW + 50 * 60_000, "short")?, (10, 0));
             assert_eq!(query::coats_from_bucket(conn, bench.bucket.id, NOW + 50 * 60_000)?, 10);
             assert_eq!(query::coats_from_bucket(conn, bench.glaze.id, 0)?, 0);
-            let controls = query::control_coats(conn, bench.glaze.id, "inside", 9)?;
-            assert_eq!(controls, vec![coats[50].clone(), coats[0].clone()]);
-            assert_eq!(query::control_coats(conn, bench.glaze.id, "outside", 9)?, vec![]);
-            assert_eq!(query::controls(conn, bench.glaze.id, "inside", 9)?.len(), 1);
+            let controls = query::control_pieces(conn, bench.glaze.id, "inside", 9)?;
+            let found: Vec<_> = controls.iter().map(|piece| (piece.at, piece.net_mg, piece.scale)).collect();
+            let weighed = |coat: &Coat| (coat.at, coat.net_mg, Some(bench.scale.id));
+            assert_eq!(found, [weighed(&coats[50]), weighed(&coats[0]), (NOW, 23_000, None)]);
+            assert_eq!(query::control_pieces(conn, bench.glaze.id, "inside", 1)?, controls[..1]);
+            assert_eq!(query::control_pieces(conn, bench.glaze.id, "outside", 9)?, []);
             assert_eq!(query::tiles(conn, bench.glaze.id, 9)?.len(), 1);
             assert_eq!(query::latest_check(conn, bench.bucket.id)?.unwrap().flow_ms, Some(14_300));
             assert_eq!(query::checks(conn, bench.bucket.id, 9)?.last(), Some(&bench.check));
@@ -265,13 +267,13 @@ fn a_screen_reads_one_moment_while_another_writes() {
     let bench = furnish(&store);
     store
         .read(|conn| {
-            assert_eq!(query::coats_between(conn, 0, i64::MAX)?, 0);
+            assert_eq!(query::tally(conn, 0, "within")?.0, 0);
             keep(&store, &coat(&bench, &mut SeededIds::new(5), 1))?;
-            assert_eq!(query::coats_between(conn, 0, i64::MAX)?, 0);
+            assert_eq!(query::tally(conn, 0, "within")?.0, 0);
             Ok::<_, StoreError>(())
         })
         .unwrap();
-    assert_eq!(store.read(|conn| query::coats_between(conn, 0, i64::MAX)).unwrap(), 1);
+    assert_eq!(store.read(|conn| query::tally(conn, 0, "within")).unwrap(), (1, 1));
     let written = store.read(|conn| Ok::<_, StoreError>(conn.execute("DELETE FROM event", [])?));
     assert!(written.is_err(), "reading cannot write");
 }

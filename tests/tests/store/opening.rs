@@ -8,7 +8,7 @@ use laydown::journal::SeededIds;
 use laydown::store::{Store, StoreError};
 use rusqlite::Connection;
 
-use crate::fixture::{NOW, coat, furnish, keep, open, studio};
+use laydown_tests::{NOW, coat, furnish, keep, open, studio};
 
 fn try_open(path: &Path) -> Result<Store, StoreError> {
     Store::open(path, NOW, SeededIds::new(3))

@@ -8,7 +8,7 @@ use proptest::sample::Index;
 use tempfile::TempDir;
 use uuid::Uuid;
 
-use crate::fixture::{NOW, coat, furnish, glaze_called, keep, open, studio};
+use laydown_tests::{NOW, coat, furnish, glaze_called, keep, open, studio};
 
 fn everything(store: &Store) -> Vec<Event> {
     store

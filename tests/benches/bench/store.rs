@@ -1,9 +1,7 @@
-//! How long the store takes, each beside bare SQLite in the same run: `cargo bench -p laydown --bench store`.
+//! The studio's file, beside bare SQLite: keeping a coat durably, and opening a large studio up to the Weigh screen.
 //!
-//! Keeping one coat durably (goal: at most 1.5 times a bare transaction into two tables), and opening a large studio
-//! up to what the weigh screen shows (goal: at most 5 ms, flat from 100,000 coats to a million). A plain program and
-//! not criterion, since a durable write is one wait for the storage, and both sides must take turns to be comparable.
-#![allow(clippy::unwrap_used, clippy::print_stdout)]
+//! The peer of keeping writes one event and one coat into two tables of a second file with the same pragmas: no fold,
+//! no sequence, no index but the keys. The peer of opening reads the same rows with the same queries and no words.
 
 use std::fs;
 use std::path::Path;
@@ -12,57 +10,31 @@ use std::time::{Duration, Instant};
 use laydown::journal::{Ids, SeededIds};
 use laydown::store::entity::{Coat, Entity};
 use laydown::store::{Store, StoreError, chosen, query};
-use laydown::studio::{Now, Studio};
+use laydown::studio::{Now, Studio, WeighEntry, WeighView};
 use rusqlite::{Connection, TransactionBehavior, params};
 
-#[allow(dead_code)]
-#[path = "../tests/store/fixture.rs"]
-mod fixture;
+use laydown_tests::{Bench, NOW, coat, furnish, keep, keep_the_rest, open};
 
-use fixture::{Bench, NOW, coat, furnish, keep, keep_the_rest, open};
+use crate::{Goal, row, timed};
 
 const KEEPS: usize = 3_000;
 const OPENINGS: usize = 40;
 const DAY: i64 = 86_400_000;
 
-fn main() {
+/// Keeping, against the bare transaction.
+const KEEP_GOAL: f64 = 1.5;
+/// From a closed file to all that the Weigh screen shows.
+const OPEN_GOAL: Duration = Duration::from_millis(5);
+
+pub fn rows() {
     let folder = tempfile::tempdir().unwrap();
-    println!("median and 95th percentile, ms\n");
-    println!("{:<44}{:>9}{:>9}{:>9}{:>9}{:>8}", "", "laydown", "p95", "bare", "p95", "ratio");
     keeping(folder.path());
+    weighing(folder.path());
     for coats in [100_000, 1_000_000] {
         opening(folder.path(), coats);
     }
 }
 
-/// Sorted times of one side.
-struct Times(Vec<Duration>);
-
-impl Times {
-    fn of(mut times: Vec<Duration>) -> Times {
-        times.sort();
-        Times(times)
-    }
-
-    fn at(&self, percent: usize) -> f64 {
-        self.0[(self.0.len() - 1) * percent / 100].as_secs_f64() * 1e3
-    }
-}
-
-fn row(what: &str, ours: Vec<Duration>, bare: Vec<Duration>) {
-    let (ours, bare) = (Times::of(ours), Times::of(bare));
-    let ratio = ours.at(50) / bare.at(50);
-    println!("{what:<44}{:>9.3}{:>9.3}{:>9.3}{:>9.3}{ratio:>8.2}", ours.at(50), ours.at(95), bare.at(50), bare.at(95));
-}
-
-fn timed(work: impl FnOnce()) -> Duration {
-    let start = Instant::now();
-    work();
-    start.elapsed()
-}
-
-/// A second file with an event and a coat table, written with the same pragmas and nothing else: no fold, no
-/// sequence, no index but the keys.
 fn bare(path: &Path) -> Connection {
     let conn = Connection::open(path).unwrap();
     conn.execute_batch("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA temp_store = MEMORY").unwrap();
@@ -98,7 +70,28 @@ fn keeping(folder: &Path) {
         ours.push(timed(|| keep(&store, &coat).map(|_| ()).unwrap()));
         theirs.push(timed(|| keep_bare(&conn, number, &coat, id)));
     }
-    row("keep one coat, durable", ours, theirs);
+    row("keep one coat in the store, durable", ours, theirs, Goal::Times(KEEP_GOAL));
+}
+
+/// The whole of Keep: target, verdict, event, coat and the choices for the next piece.
+fn weighing(folder: &Path) {
+    let now = Now { unix_ms: NOW, utc_offset_s: 0 };
+    let studio = Studio::open(&folder.join("weigh"), now).unwrap();
+    let bench = furnish(studio.store());
+    let conn = bare(&folder.join("weigh-bare"));
+    let mut ids = SeededIds::new(4);
+    for number in 0..24 {
+        keep(studio.store(), &coat(&bench, &mut ids, number * 50)).unwrap();
+    }
+    let (mut ours, mut theirs) = (Vec::new(), Vec::new());
+    for number in 0..KEEPS as i64 {
+        let coat = coat(&bench, &mut ids, 1_200 + number);
+        let id = ids.next(coat.at);
+        let entry = WeighEntry { net: format!("{:.1}", coat.net_mg as f64 / 1e3), ..WeighEntry::default() };
+        ours.push(timed(|| _ = studio.keep(now.at(coat.at), entry).unwrap()));
+        theirs.push(timed(|| keep_bare(&conn, number, &coat, id)));
+    }
+    row("keep one coat on the Weigh screen, durable", ours, theirs, Goal::Times(KEEP_GOAL));
 }
 
 fn filled(path: &Path, coats: i64) -> Bench {
@@ -124,54 +117,57 @@ fn opening(folder: &Path, coats: i64) {
     let (start, bench) = (Instant::now(), filled(&path, coats));
     let filling = start.elapsed();
     let last = NOW + (coats - 1) * 60_000;
+    let now = Now { unix_ms: last, utc_offset_s: 0 };
     let look = |conn: &Connection| {
-        let latest = query::latest_coat(conn)?;
-        let controls = query::control_coats(conn, bench.glaze.id, "inside", 50)?;
-        let known = query::controls(conn, bench.glaze.id, "inside", 50)?;
-        let tiles = query::tiles(conn, bench.glaze.id, 50)?;
+        let latest = query::latest_coats(conn, 8)?;
+        let controls = query::control_pieces(conn, bench.glaze.id, "inside", 24)?;
+        let tiles = query::tiles(conn, bench.glaze.id, 24)?;
         let check = query::latest_check(conn, bench.bucket.id)?;
-        let today = query::coats_between(conn, last - DAY, last)?;
+        let (today, _) = query::tally(conn, last - 3_600_000, "within")?;
         let taken = query::coats_from_bucket(conn, bench.bucket.id, last - DAY)?;
         let form = chosen(conn, "form")?;
-        assert_eq!(latest.map(|coat| coat.at), Some(last));
-        assert_eq!((controls.len(), known.len(), tiles.len()), (50, 1, 1));
-        assert_eq!((today, taken), (1_440, 1_441));
+        assert_eq!(latest[0].at, last);
+        assert_eq!((controls.len(), tiles.len()), (24, 1));
+        assert_eq!((today, taken), (61, 1_441));
         assert!(check.is_some() && form.is_some());
         Ok::<_, StoreError>(())
     };
-    let (mut ours, mut theirs, mut again) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut ours, mut theirs) = (Vec::new(), Vec::new());
     for _ in 0..OPENINGS {
         ours.push(timed(|| {
             Store::open(&path, NOW, SeededIds::new(1)).unwrap().read(look).unwrap();
         }));
         theirs.push(timed(|| look(&Connection::open(&path).unwrap()).unwrap()));
     }
-    row(&format!("open {coats} coats and read the weigh screen"), ours, theirs);
+    row(&format!("open {coats} coats, bare rows"), ours, theirs, Goal::Within(OPEN_GOAL));
 
-    let now = Now { unix_ms: last, utc_offset_s: 0 };
-    let (mut screen, mut theirs) = (Vec::new(), Vec::new());
+    let (mut ours, mut theirs) = (Vec::new(), Vec::new());
     for _ in 0..OPENINGS {
-        screen.push(timed(|| {
-            let view = Studio::open(&path, now).unwrap().weigh(now, None).unwrap();
-            assert!(view.target.is_some() && !view.recent.is_empty());
-        }));
+        ours.push(timed(|| seen(&Studio::open(&path, now).unwrap().weigh(now, None).unwrap())));
         theirs.push(timed(|| look(&Connection::open(&path).unwrap()).unwrap()));
     }
-    row("  open it and make the whole Weigh view", screen, theirs);
+    row(&format!("open {coats} coats, the Weigh screen"), ours, theirs, Goal::Within(OPEN_GOAL));
 
-    let store = open(&path, 1);
+    let studio = Studio::open(&path, now).unwrap();
     let conn = Connection::open(&path).unwrap();
-    let mut warm = Vec::new();
+    let (mut ours, mut theirs) = (Vec::new(), Vec::new());
     for _ in 0..OPENINGS {
-        again.push(timed(|| store.read(look).unwrap()));
-        warm.push(timed(|| look(&conn).unwrap()));
+        ours.push(timed(|| seen(&studio.weigh(now, None).unwrap())));
+        theirs.push(timed(|| look(&conn).unwrap()));
     }
-    row("  read it again", again, warm);
-    drop((store, conn));
+    row("  the Weigh screen again", ours, theirs, Goal::Within(OPEN_GOAL));
+    drop((studio, conn));
     let bytes = fs::metadata(&path).unwrap().len();
     println!(
         "  {} bytes on disk per coat, journal and tables; filled at {:.0} coats a second",
         bytes / coats.unsigned_abs(),
         coats as f64 / filling.as_secs_f64()
     );
+}
+
+/// The view is whole: an aim from control pieces, and coats of today.
+fn seen(view: &WeighView) {
+    assert!(view.target.as_ref().is_some_and(|target| target.rests_on.contains("24 pots")));
+    assert_eq!(view.recent.len(), 8);
+    assert!(view.tally.contains("coats today"), "{}", view.tally);
 }
