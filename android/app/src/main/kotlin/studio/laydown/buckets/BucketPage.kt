@@ -1,12 +1,10 @@
 package studio.laydown.buckets
 
-import android.os.Bundle
 import android.view.View
 import android.view.ViewGroup
 import android.widget.TextView
-import studio.laydown.Column
+import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
-import studio.laydown.Page
 import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.BucketView
@@ -19,23 +17,14 @@ import studio.laydown.putLines
 import studio.laydown.putNote
 
 /** One bucket: its SG, what that means, its checks, and what one does to it. */
-class BucketPage(host: MainActivity, private val bucketId: String) : Page(host) {
-    private val column = Column(host)
-    override val view: View get() = column.view
+class BucketPage(host: MainActivity, private val bucketId: String) : ColumnPage(host) {
     override val title: CharSequence = ""
-
-    override fun open(saved: Bundle) {
-        column.restore(saved)
-        refresh()
-    }
-
-    override fun save(into: Bundle) = column.save(into)
 
     override fun refresh() = show({ now -> bucket(now, bucketId) }, ::render)
 
     private fun render(bucket: BucketView) {
         host.nameIt(bucket.glaze)
-        column.fill {
+        fill {
             val head = put<View>(R.layout.bucket_head)
             head.get<TextView>(R.id.head_name).text = bucket.name
             head.get<TextView>(R.id.head_sg).text = bucket.sg

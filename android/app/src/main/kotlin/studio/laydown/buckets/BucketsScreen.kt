@@ -1,11 +1,9 @@
 package studio.laydown.buckets
 
-import android.os.Bundle
 import android.view.View
 import android.widget.TextView
-import studio.laydown.Column
+import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
-import studio.laydown.Page
 import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
@@ -19,21 +17,12 @@ import studio.laydown.putSentence
 import studio.laydown.showIf
 
 /** The Buckets screen: each with its SG and how old that is. */
-class BucketsScreen(host: MainActivity) : Page(host) {
-    private val column = Column(host)
-    override val view: View get() = column.view
+class BucketsScreen(host: MainActivity) : ColumnPage(host) {
     override val title: CharSequence = host.getText(R.string.tab_buckets)
-
-    override fun open(saved: Bundle) {
-        column.restore(saved)
-        refresh()
-    }
-
-    override fun save(into: Bundle) = column.save(into)
 
     override fun refresh() = show({ now -> buckets(now) }, ::render)
 
-    private fun render(view: BucketsView) = column.fill {
+    private fun render(view: BucketsView) = fill {
         if (view.buckets.isEmpty()) putSentence(view.empty)
         for (bucket in view.buckets) {
             val card = put<View>(R.layout.bucket)

@@ -1,11 +1,9 @@
 package studio.laydown.house
 
-import android.os.Bundle
 import android.view.View
 import android.view.ViewGroup
-import studio.laydown.Column
+import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
-import studio.laydown.Page
 import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
@@ -19,21 +17,12 @@ import studio.laydown.putRow
 import studio.laydown.putSentence
 
 /** The Studio screen: everything that is set up once and used for years. */
-class StudioScreen(host: MainActivity) : Page(host) {
-    private val column = Column(host)
-    override val view: View get() = column.view
+class StudioScreen(host: MainActivity) : ColumnPage(host) {
     override val title: CharSequence = host.getText(R.string.tab_studio)
-
-    override fun open(saved: Bundle) {
-        column.restore(saved)
-        refresh()
-    }
-
-    override fun save(into: Bundle) = column.save(into)
 
     override fun refresh() = show({ now -> house(now) }, ::render)
 
-    private fun render(house: HouseView) = column.fill {
+    private fun render(house: HouseView) = fill {
         for (section in house.sections) putSection(section)
         put<View>(R.layout.gap)
         put<View>(R.layout.gap)

@@ -1,0 +1,20 @@
+package studio.laydown
+
+import android.os.Bundle
+import android.view.View
+import android.view.ViewGroup
+
+/** A page that is one scrolling column, filled anew with each answer, and found again where it was left. */
+abstract class ColumnPage(host: MainActivity) : Page(host) {
+    private val column = Column(host)
+    final override val view: View get() = column.view
+
+    final override fun open(saved: Bundle) {
+        column.restore(saved)
+        refresh()
+    }
+
+    final override fun save(into: Bundle) = column.save(into)
+
+    protected fun fill(build: ViewGroup.() -> Unit) = column.fill(build)
+}
