@@ -60,8 +60,8 @@ impl Studio {
     }
 
     /// Remembers what is chosen and half typed, for the next start.
-    pub fn remember(&self, entry: WeighEntry) -> Result<()> {
-        self.0.remember(&entry)
+    pub fn remember(&self, now: Now, entry: WeighEntry) -> Result<()> {
+        self.0.remember(now, &entry)
     }
 
     /// Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.

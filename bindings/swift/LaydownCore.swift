@@ -626,7 +626,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
     /**
      * Remembers what is chosen and half typed, for the next start.
      */
-    func remember(entry: WeighEntry) throws 
+    func remember(now: Now, entry: WeighEntry) throws 
     
     /**
      * Puts away what a sheet of this kind shows.
@@ -826,10 +826,11 @@ open func preferences()throws  -> Preferences  {
     /**
      * Remembers what is chosen and half typed, for the next start.
      */
-open func remember(entry: WeighEntry)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func remember(now: Now, entry: WeighEntry)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_bindings_fn_method_studio_remember(
             self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
         FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
     )
 }
@@ -5373,7 +5374,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_preferences() != 56371) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_remember() != 4037) {
+    if (uniffi_laydown_bindings_checksum_method_studio_remember() != 15127) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_remove() != 41951) {

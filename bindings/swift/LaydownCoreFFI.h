@@ -295,7 +295,7 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_preferences(uint64_t ptr, Ru
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_REMEMBER
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_REMEMBER
-void uniffi_laydown_bindings_fn_method_studio_remember(uint64_t ptr, RustBuffer entry, RustCallStatus *_Nonnull out_status
+void uniffi_laydown_bindings_fn_method_studio_remember(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_REMOVE

@@ -137,7 +137,7 @@ fn a_kept_coat_survives_undo_redo_and_a_new_start() {
 #[test]
 fn half_typed_digits_and_choices_are_remembered() {
     let bench = Bench::set_up();
-    bench.studio.remember(&WeighEntry { bare: "312.5".into(), ..two_weights("312.5", "33") }).unwrap();
+    bench.studio.remember(NOW, &WeighEntry { bare: "312.5".into(), ..two_weights("312.5", "33") }).unwrap();
     let bench = bench.reopen();
     let entry = bench.studio.weigh(NOW, None).unwrap().entry;
     assert_eq!((entry.way, entry.bare.as_str(), entry.glazed.as_str()), (Some(Way::TwoWeights), "312.5", "33"));

@@ -1,9 +1,12 @@
 //! The Buckets screen: each bucket with its SG, how old that is, and what has been taken from it since.
 
+use rusqlite::Connection;
+use uuid::Uuid;
+
 use super::facts::{latest_sg, parse_id, style};
 use super::rows::{found, in_use};
 use super::words::count;
-use super::{Note, Now, Result, Studio, StudioError};
+use super::{Line, Note, Now, Result, Studio};
 use crate::caution::{self, Place};
 use crate::glaze::slurry::{dry_per_litre, solids_fraction};
 use crate::store::entity;
@@ -11,7 +14,7 @@ use crate::store::query::{checks, coats_from_bucket};
 use crate::units::{Grams, Millilitres, PowderDensity, Seconds, SpecificGravity, Style};
 
 /// After how many days a bucket's check is called old. Common practice, no source.
-pub(super) const CHECK_IS_OLD_DAYS: i64 = 7;
+const CHECK_IS_OLD_DAYS: i64 = 7;
 /// How many of a bucket's checks its page lists.
 const CHECKS: u32 = 20;
 
@@ -70,7 +73,7 @@ pub struct BucketView {
     /// When that was and what has been taken since.
     pub since: String,
     /// What the SG means: powder, water, dry glaze in a litre.
-    pub lines: Vec<super::Line>,
+    pub lines: Vec<Line>,
     /// Its checks, newest first.
     pub checks: Vec<CheckRow>,
     /// What else should be known.
@@ -88,15 +91,7 @@ impl Studio {
             let mut rows = Vec::new();
             for bucket in in_use::<entity::Bucket>(conn, None)? {
                 let glaze: entity::Glaze = found(conn, bucket.glaze)?;
-                let (sg, checked_at) = latest_sg(conn, bucket.id)?;
-                rows.push(BucketRow {
-                    id: bucket.id.to_string(),
-                    glaze: glaze.name,
-                    name: bucket.name,
-                    sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
-                    since: since(now, checked_at, coats_from_bucket(conn, bucket.id, checked_at.unwrap_or(0))?.into()),
-                    attention: is_old(now, checked_at),
-                });
+                rows.push(row(conn, now, &style, &bucket, glaze.name)?);
             }
             rows.sort_by(|a, b| (&a.glaze, &a.name).cmp(&(&b.glaze, &b.name)));
             Ok(BucketsView {
@@ -117,27 +112,42 @@ impl Studio {
             let style = style(conn)?;
             let bucket: entity::Bucket = found(conn, bucket_id)?;
             let glaze: entity::Glaze = found(conn, bucket.glaze)?;
-            let (sg, checked_at) = latest_sg(conn, bucket_id)?;
+            let lines = match latest_sg(conn, bucket_id)? {
+                (sg, Some(_)) => composition(&style, sg.sg, &glaze, &bucket)?,
+                (_, None) => Vec::new(),
+            };
+            let row = row(conn, now, &style, &bucket, glaze.name)?;
             let mut notes = Vec::new();
-            if is_old(now, checked_at) {
+            if row.attention {
                 notes.push(Note::attention("Stir down to the bottom and check it before the next pots."));
             }
             Ok(BucketView {
-                id: id.to_owned(),
+                id: row.id,
                 glaze_id: bucket.glaze.to_string(),
-                sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(&style, sg.sg)),
-                since: since(now, checked_at, coats_from_bucket(conn, bucket_id, checked_at.unwrap_or(0))?.into()),
-                lines: match checked_at {
-                    Some(_) => composition(&style, sg.sg, &glaze, &bucket)?,
-                    None => Vec::new(),
-                },
+                glaze: row.glaze,
+                name: row.name,
+                sg: row.sg,
+                since: row.since,
+                lines,
                 checks: check_rows(conn, now, &style, bucket_id)?,
-                glaze: glaze.name,
-                name: bucket.name,
                 notes,
             })
         })
     }
+}
+
+/// How a bucket stands now: the same in the list and on its page.
+fn row(conn: &Connection, now: Now, style: &Style, bucket: &entity::Bucket, glaze: String) -> Result<BucketRow> {
+    let (sg, checked_at) = latest_sg(conn, bucket.id)?;
+    let coats = coats_from_bucket(conn, bucket.id, checked_at.unwrap_or(0))?;
+    Ok(BucketRow {
+        id: bucket.id.to_string(),
+        glaze,
+        name: bucket.name.clone(),
+        sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(style, sg.sg)),
+        since: since(now, checked_at, coats.into()),
+        attention: is_old(now, checked_at),
+    })
 }
 
 pub(super) fn is_old(now: Now, checked_at: Option<i64>) -> bool {
@@ -161,15 +171,12 @@ fn composition(
     sg: SpecificGravity,
     glaze: &entity::Glaze,
     bucket: &entity::Bucket,
-) -> Result<Vec<super::Line>> {
+) -> Result<Vec<Line>> {
     let density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
-    let line = |label: &str, value: String| super::Line { label: label.to_owned(), value };
+    let line = |label: &str, value: String| Line { label: label.to_owned(), value };
     let dry = dry_per_litre(sg, density);
     let mut lines = vec![
-        line(
-            "Powder by weight",
-            style.percent(solids_fraction(sg, density).map_err(|error| StudioError::refused("", error))?.value(), 0),
-        ),
+        line("Powder by weight", style.percent(solids_fraction(sg, density)?.value(), 0)),
         line("Dry glaze in a litre", style.mass(dry, Grams::new(1.0))),
     ];
     if let Some(volume) = bucket.volume_ul.map(Millilitres::from_microlitres) {
@@ -178,7 +185,7 @@ fn composition(
     Ok(lines)
 }
 
-fn check_rows(conn: &rusqlite::Connection, now: Now, style: &Style, bucket: uuid::Uuid) -> Result<Vec<CheckRow>> {
+fn check_rows(conn: &Connection, now: Now, style: &Style, bucket: Uuid) -> Result<Vec<CheckRow>> {
     let mut rows = Vec::new();
     for check in checks(conn, bucket, CHECKS)? {
         rows.push(CheckRow {

@@ -1,5 +1,8 @@
 //! One kept coat: its record, and the marks a potter puts on it afterwards.
 
+use rusqlite::Connection;
+use uuid::Uuid;
+
 use super::facts::{code, parse_id, step_of, style, verdict_kind};
 use super::rows::found;
 use super::words::word;
@@ -40,7 +43,7 @@ impl Studio {
     /// [`StudioError::Missing`] when there is no such coat.
     pub fn coat(&self, now: Now, id: &str) -> Result<CoatView> {
         self.store.read(|conn| {
-            let coat = entity::Coat::load(conn, parse_id(id, "coat")?)?.ok_or_else(|| StudioError::missing("coat"))?;
+            let coat = kept(conn, parse_id(id, "coat")?)?;
             let style = style(conn)?;
             let step = step_of(conn, &coat)?;
             let grams = Grams::from_milligrams;
@@ -87,8 +90,7 @@ impl Studio {
     pub fn set_control(&self, now: Now, id: &str, control: bool) -> Result<Kept> {
         let coat_id = parse_id(id, "coat")?;
         let stored = self.command(now, |tx| {
-            let coat = entity::Coat::load(tx.conn(), coat_id)?.ok_or_else(|| StudioError::missing("coat"))?;
-            tx.put(&entity::Coat { control, ..coat })?;
+            tx.put(&entity::Coat { control, ..kept(tx.conn(), coat_id)? })?;
             Ok(())
         })?;
         let sentence = if control { "Now a control piece: targets rest on it." } else { "No longer a control piece." };
@@ -102,12 +104,13 @@ impl Studio {
     pub fn take_back_coat(&self, now: Now, id: &str) -> Result<Kept> {
         let coat_id = parse_id(id, "coat")?;
         let stored = self.command(now, |tx| {
-            if entity::Coat::load(tx.conn(), coat_id)?.is_none() {
-                return Err(StudioError::missing("coat"));
-            }
-            tx.retract_all(coat_id)?;
-            Ok(())
+            let coat = kept(tx.conn(), coat_id)?;
+            Ok(tx.retract_all(coat.id)?)
         })?;
         Ok(Kept::new(id.to_owned(), "Coat taken back.", stored.undo))
     }
+}
+
+fn kept(conn: &Connection, id: Uuid) -> Result<entity::Coat> {
+    entity::Coat::load(conn, id)?.ok_or_else(|| StudioError::missing("coat"))
 }

@@ -89,12 +89,17 @@ pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
     match query::latest_check(conn, bucket)? {
         None => Ok((SgReading::unchecked(), None)),
-        Some(check) => Ok((sg_reading(check.specific_gravity_e5, check.standard_uncertainty_e5)?, Some(check.at))),
+        Some(check) => Ok((sg_of(&check)?, Some(check.at))),
     }
 }
 
+/// What a check found.
+pub(super) fn sg_of(check: &entity::Check) -> Result<SgReading> {
+    sg_reading(check.specific_gravity_e5, check.standard_uncertainty_e5)
+}
+
 /// An SG and its uncertainty from their scaled integers.
-pub(super) fn sg_reading(hundred_thousandths: i64, uncertainty: i64) -> Result<SgReading> {
+fn sg_reading(hundred_thousandths: i64, uncertainty: i64) -> Result<SgReading> {
     Ok(SgReading {
         sg: SpecificGravity::from_hundred_thousandths(hundred_thousandths)?,
         standard_uncertainty: uncertainty as f64 / 1e5,

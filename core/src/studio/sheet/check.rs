@@ -1,19 +1,19 @@
 //! The sheet of a bucket's check: SG from any vessel, from a known volume, or as read off a hydrometer.
 
-use uuid::Uuid;
-
 use super::draft::{Ask, Draft, item};
 use super::{Desk, FieldKind, Keeping, Note};
 use crate::glaze::slurry::{SgReading, SlurryError, solids_fraction};
 use crate::store::entity;
 use crate::store::query::latest_check;
-use crate::studio::Result;
-use crate::studio::facts::{check, finest_step, latest_sg};
+use crate::studio::facts::{check, finest_step, sg_of};
 use crate::studio::rows::{found, in_use};
+use crate::studio::{Now, Result};
 use crate::units::{Celsius, Grams, PowderDensity, Seconds, SpecificGravity, parse};
 
 /// A change of SG under this is within what two careful checks differ by. Common practice, no source.
 const SAME_SG: f64 = 0.01;
+/// A flow time longer than before by this factor is slower and not chance. Common practice, no source.
+const SLOWER: f64 = 1.25;
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     let bucket: entity::Bucket = desk.subject()?;
@@ -24,6 +24,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
 
     let vessels: Vec<entity::Vessel> = in_use(desk.conn, None)?;
     let step = finest_step(desk.conn)?;
+    let before = latest_check(desk.conn, bucket.id)?;
     let mut ways = vec![
         item("typed", "SG or hydrometer", "1.45, 40 Bé or 90 Tw"),
         item("volume", "A measured volume", "A cup or syringe with a mark"),
@@ -33,7 +34,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     }
     let way = draft.choice(
         Ask::new("way", "Checked with").help("Stir well first, down to the bottom; let the froth settle."),
-        last_way(desk, bucket.id)?.as_deref(),
+        before.as_ref().map(|check| check.how.as_str()),
         FieldKind::Choice,
         ways,
     );
@@ -108,7 +109,9 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         style.specific_gravity(sg),
         style.percent(solids.value(), 0)
     )));
-    change_notes(desk, draft, bucket.id, sg, flow.flatten())?;
+    if let Some(before) = before {
+        change_notes(desk.now, draft, &before, sg, flow.flatten())?;
+    }
     let Some(flow) = flow else { return Ok(None) };
     let (bucket_id, at) = (bucket.id, desk.now.unix_ms);
     let check = move |id| entity::Check {
@@ -123,41 +126,37 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
 
 /// What changed since the last check, and what not to do about it by habit.
 fn change_notes(
-    desk: &Desk<'_>,
+    now: Now,
     draft: &mut Draft<'_>,
-    bucket: Uuid,
+    before: &entity::Check,
     sg: SpecificGravity,
     flow: Option<Seconds>,
 ) -> Result<()> {
     let style = draft.style;
-    let (before, Some(at)) = latest_sg(desk.conn, bucket)? else { return Ok(()) };
-    let change = sg.value() - before.sg.value();
-    let when = desk.now.days_ago(at);
+    let sg_before = sg_of(before)?.sg;
+    let change = sg.value() - sg_before.value();
+    let when = now.days_ago(before.at);
     draft.result(Note::plain(if change.abs() < SAME_SG {
-        format!("As before: SG was {} {when}.", style.specific_gravity(before.sg))
+        format!("As before: SG was {} {when}.", style.specific_gravity(sg_before))
     } else if change > 0.0 {
         format!(
             "Thicker than {when}, when SG was {}. Targets follow; thin it only if it coats badly.",
-            style.specific_gravity(before.sg)
+            style.specific_gravity(sg_before)
         )
     } else {
         format!(
             "Thinner than {when}, when SG was {}. Was it stirred down to the bottom?",
-            style.specific_gravity(before.sg)
+            style.specific_gravity(sg_before)
         )
     }));
-    let slower = latest_check(desk.conn, bucket)?
-        .and_then(|check| check.flow_ms)
+    let slower = before
+        .flow_ms
         .zip(flow)
-        .is_some_and(|(before, now)| now.value() > 1.25 * Seconds::from_milliseconds(before).value());
+        .is_some_and(|(before, now)| now.value() > SLOWER * Seconds::from_milliseconds(before).value());
     if slower && change.abs() < SAME_SG {
         draft.result(Note::attention(
             "Same SG but it flows slower: it has gelled. Stir hard and check again before adding any water; water would only thin the coat.",
         ));
     }
     Ok(())
-}
-
-fn last_way(desk: &Desk<'_>, bucket: Uuid) -> Result<Option<String>> {
-    Ok(latest_check(desk.conn, bucket)?.map(|check| check.how))
 }

@@ -43,7 +43,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let density_kept = kept.map_or(PowderDensity::default().thousandths(), |glaze| glaze.powder_density_e3);
     let density = draft.quantity(
         Ask::new("powder_density", "Density of the dry powder")
-            .help("2.6 suits most glazes; higher with much zircon, barium or lead-free frits rich in heavy oxides."),
+            .help("2.6 suits most glazes; higher with much zircon, barium or other heavy oxides."),
         Some(bare(style, PowderDensity::from_thousandths(density_kept)?.value())),
         powder_density,
     );

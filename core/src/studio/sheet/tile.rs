@@ -1,5 +1,7 @@
 //! The sheet of a test tile: its area and its coat say how thick the test was.
 
+use uuid::Uuid;
+
 use super::control::choose;
 use super::draft::{Ask, Draft, area_text, mass_text};
 use super::{Desk, Keeping, Note};
@@ -9,7 +11,6 @@ use crate::studio::facts::{latest_sg, tile_evidence};
 use crate::studio::rows::in_use;
 use crate::studio::{Result, StudioError};
 use crate::units::{Grams, Laydown, SpecificGravity, parse};
-use uuid::Uuid;
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     let current: Option<entity::Tile> = desk.current()?;

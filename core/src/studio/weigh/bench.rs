@@ -12,7 +12,7 @@ use crate::form::ZoneKind;
 use crate::glaze::slurry::SgReading;
 use crate::store::entity;
 use crate::studio::buckets::is_old;
-use crate::studio::facts::{controls, latest_sg, scale_of, sensitivity, shape, style, tiles, uncertainty_e5};
+use crate::studio::facts::{controls, latest_sg, scale_of, sensitivity, shape, tiles, uncertainty_e5};
 use crate::studio::rows::{Keepsake, found, in_use};
 use crate::studio::words::sentence_case;
 use crate::studio::{Note, Now, Result, StudioError};
@@ -36,7 +36,7 @@ pub(super) struct Bench {
 
 impl Bench {
     /// Reads what `entry` names and fills what it leaves open; `None` while the studio lacks a form, a bucket or a scale.
-    pub(super) fn lay(conn: &Connection, entry: &WeighEntry) -> Result<Option<Bench>> {
+    pub(super) fn lay(conn: &Connection, style: Style, entry: &WeighEntry) -> Result<Option<Bench>> {
         let (Some(form), Some(bucket), Some(scale)) = (
             pick::<entity::Form>(conn, &entry.form)?,
             pick::<entity::Bucket>(conn, &entry.bucket)?,
@@ -85,7 +85,7 @@ impl Bench {
         };
         Ok(Some(Bench {
             entry,
-            style: style(conn)?,
+            style,
             form,
             glaze,
             bucket,
@@ -187,10 +187,9 @@ impl Bench {
         if !self.entry.piece.is_empty() || !self.zones.contains(&other) {
             return Vec::new();
         }
-        let entry = WeighEntry { zone: Some(other), ..self.entry.clone().cleared() };
         vec![NextCoat {
             label: format!("{} of this piece", sentence_case(other.name())),
-            entry: WeighEntry { piece: piece.to_string(), ..entry },
+            entry: WeighEntry { piece: piece.to_string(), zone: Some(other), ..self.entry.clone().cleared() },
         }]
     }
 

@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 
 use self::bench::{Bench, still_there};
 use self::view::view;
-use super::facts::parse_id;
+use super::facts::{parse_id, style};
 use super::words::word;
 use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
 use crate::coat::verdict::VerdictKind;
@@ -259,9 +259,9 @@ impl Studio {
     ///
     /// # Errors
     /// When the file cannot be written.
-    pub fn remember(&self, entry: &WeighEntry) -> Result<()> {
+    pub fn remember(&self, now: Now, entry: &WeighEntry) -> Result<()> {
         let text = remember_text(entry)?;
-        self.command(Now { unix_ms: 0, utc_offset_s: 0 }, |tx| Ok(tx.choose(ENTRY_KEY, Some(&text))?))?;
+        self.command(now, |tx| Ok(tx.choose(ENTRY_KEY, Some(&text))?))?;
         Ok(())
     }
 
@@ -276,7 +276,7 @@ impl Studio {
             still_there::<entity::Form>(tx.conn(), &entry.form)?;
             still_there::<entity::Bucket>(tx.conn(), &entry.bucket)?;
             still_there::<entity::Scale>(tx.conn(), &entry.scale)?;
-            let Some(bench) = Bench::lay(tx.conn(), &entry)? else {
+            let Some(bench) = Bench::lay(tx.conn(), style(tx.conn())?, &entry)? else {
                 return Err(StudioError::refused(
                     "",
                     "Add a form, a glaze and a scale first: then a piece can be weighed.",

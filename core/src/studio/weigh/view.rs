@@ -22,7 +22,7 @@ const RECENT: u32 = 8;
 
 pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
     let style = style(conn)?;
-    let bench = Bench::lay(conn, &entry)?;
+    let bench = Bench::lay(conn, style, &entry)?;
     let entry = bench.as_ref().map_or(entry, |bench| bench.entry.clone());
     let mut view = WeighView {
         missing: Vec::new(),
@@ -218,6 +218,7 @@ fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) 
         control: coat.control,
     })
 }
+
 fn tally(conn: &Connection, now: Now) -> Result<String> {
     let (all, within) = query::tally(conn, now.day_start(), VerdictKind::Within.code())?;
     Ok(match all {

@@ -747,7 +747,7 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_preferences(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_remember(`ptr`: Long,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_bindings_fn_method_studio_remember(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_remove(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -906,7 +906,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_preferences() and 0xFFFF) != 56371) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_remember() and 0xFFFF) != 4037) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_remember() and 0xFFFF) != 15127) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_remove() and 0xFFFF) != 41951) {
@@ -1375,7 +1375,7 @@ public interface StudioInterface {
     /**
      * Remembers what is chosen and half typed, for the next start.
      */
-    fun `remember`(`entry`: WeighEntry)
+    fun `remember`(`now`: Now, `entry`: WeighEntry)
     
     /**
      * Puts away what a sheet of this kind shows.
@@ -1647,13 +1647,14 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     /**
      * Remembers what is chosen and half typed, for the next start.
      */
-    @Throws(StudioException::class)override fun `remember`(`entry`: WeighEntry)
+    @Throws(StudioException::class)override fun `remember`(`now`: Now, `entry`: WeighEntry)
         = 
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_bindings_fn_method_studio_remember(
         it,
         
+        FfiConverterTypeNow.lower(`now`),
         FfiConverterTypeWeighEntry.lower(`entry`),_status)
 }
     }

@@ -81,7 +81,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     override fun pause() {
         speaker.hush()
-        entry?.let { entry -> command({ remember(entry) }) {} }
+        entry?.let { entry -> command({ now -> remember(now, entry) }) {} }
         chooser?.drop()
         chooser = null
         host.window.clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
@@ -109,7 +109,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         val changed = how(entry ?: return)
         entry = changed
         speaker.changed()
-        command({ remember(changed) }) {}
+        command({ now -> remember(now, changed) }) {}
         refresh()
     }
 
