@@ -5,7 +5,7 @@ use uuid::Uuid;
 
 use super::facts::{code, parse_id, step_of, style, verdict_kind};
 use super::rows::found;
-use super::words::word;
+use super::words::{sentence_case, word};
 use super::{Kept, Now, Result, Studio, StudioError};
 use crate::coat::target::span;
 use crate::form::ZoneKind;
@@ -59,7 +59,7 @@ impl Studio {
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line("Bare, glazed", format!("{}, {}", mass(bare), mass(glazed)));
             }
-            line("Verdict", word(verdict_kind(&coat)?).to_owned());
+            line("Verdict", sentence_case(word(verdict_kind(&coat)?)));
             line(
                 "Target then",
                 format!(

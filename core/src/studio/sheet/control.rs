@@ -2,7 +2,7 @@
 
 use uuid::Uuid;
 
-use super::draft::{Ask, Draft, item, mass_text};
+use super::draft::{Ask, Draft, coded_item, item, mass_text};
 use super::{Desk, FieldKind, Keeping, Note};
 use crate::coat::{MOST_LAYDOWN, Solids};
 use crate::form::ZoneKind;
@@ -34,7 +34,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         Ask::new("zone", "Where"),
         kept.map(|known| known.zone.as_str()),
         FieldKind::Choice,
-        zones.iter().map(|zone| item(zone.code(), zone.name(), "")).collect(),
+        zones.iter().map(|zone| coded_item(zone, "")).collect(),
     );
     let net = draft.quantity(
         Ask::new("net", "Wet weight of a good coat")

@@ -1,6 +1,8 @@
 //! The fields of a sheet while it is laid out and read.
 
 use super::{FieldKind, Item, Note, SheetField, SheetView, StudioError, Value};
+use crate::coded::Coded;
+use crate::studio::words::sentence_case;
 use crate::units::{Grams, Laydown, Millilitres, PowderDensity, SquareCentimetres, Style, UnitError, parse};
 
 /// The most letters of a name.
@@ -242,6 +244,11 @@ pub(super) fn powder_density(text: &str, style: &Style) -> Result<PowderDensity,
 /// Reads a laydown in dry grams on 100 cm².
 pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
     Ok(Laydown::new(parse::number(text, style)?))
+}
+
+/// An item for one of a closed list.
+pub(super) fn coded_item(value: &impl Coded, detail: &str) -> Item {
+    item(value.code(), &sentence_case(value.name()), detail)
 }
 
 /// An item without an outline.

@@ -1,6 +1,6 @@
 //! The sheet of a form: by shape and capacity, or by areas measured otherwise.
 
-use super::draft::{Ask, Draft, area_text, item, volume_text};
+use super::draft::{Ask, Draft, area_text, coded_item, item, volume_text};
 use super::{Desk, FieldKind, Item, Keeping, Note, Point};
 use crate::form::{Form, FormError, ShapeClass, ZoneKind};
 use crate::store::entity;
@@ -104,6 +104,6 @@ fn field_of(error: &FormError, by_area: bool) -> &'static str {
 fn shape_item(class: ShapeClass) -> Item {
     Item {
         outline: class.outline().into_iter().map(|(radius, height)| Point { radius, height }).collect(),
-        ..item(class.code(), &sentence_case(class.name()), "")
+        ..coded_item(&class, "")
     }
 }

@@ -1,6 +1,6 @@
 //! The sheet of a glaze. A new glaze comes with its first bucket, so that one can weigh at once.
 
-use super::draft::{Ask, Draft, bare, item, laydown, powder_density};
+use super::draft::{Ask, Draft, bare, coded_item, laydown, powder_density};
 use super::{Desk, FieldKind, Keeping, Note};
 use crate::coat::target::{STARTING_LAYDOWN, Sensitivity};
 use crate::glaze::slurry::{SgReading, solids_fraction};
@@ -23,13 +23,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         FieldKind::Choice,
         Sensitivity::ALL
             .iter()
-            .map(|level| {
-                item(
-                    level.code(),
-                    level.name(),
-                    &format!("{} either way is accepted", style.percent(level.tolerance(), 0)),
-                )
-            })
+            .map(|level| coded_item(level, &format!("{} either way is accepted", style.percent(level.tolerance(), 0))))
             .collect(),
     );
     let sg = if kept.is_none() {

@@ -1,12 +1,11 @@
 //! The sheet of this phone's preferences: units, decimal mark, sound and touch.
 
-use super::draft::{Ask, Draft, item};
+use super::draft::{Ask, Draft, coded_item};
 use super::{Desk, FieldKind, Keeping};
 use crate::coded::Coded;
 use crate::store::entity;
 use crate::studio::Result;
 use crate::studio::facts::preference;
-use crate::studio::words::sentence_case;
 use crate::units::{AreaUnit, DecimalMark, MassUnit, VolumeUnit};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
@@ -26,6 +25,6 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
 
 /// One of a closed list; answers with its code.
 fn choice<T: Coded>(draft: &mut Draft<'_>, key: &'static str, label: &'static str, kept: &str, all: &[T]) -> String {
-    let items = all.iter().map(|value| item(value.code(), &sentence_case(value.name()), "")).collect();
+    let items = all.iter().map(|value| coded_item(value, "")).collect();
     draft.choice(Ask::new(key, label), Some(kept), FieldKind::Choice, items).unwrap_or_default()
 }
