@@ -99,6 +99,22 @@ impl Bench {
         }))
     }
 
+    /// What was shown is what is kept: nothing that has gone since is replaced behind the potter's back.
+    pub(super) fn is_what_was_shown(&self, entry: &WeighEntry) -> Result<()> {
+        let ids = [
+            (&entry.form, &self.entry.form, entity::Form::WHAT),
+            (&entry.bucket, &self.entry.bucket, entity::Bucket::WHAT),
+            (&entry.scale, &self.entry.scale, entity::Scale::WHAT),
+        ];
+        if let Some((.., what)) = ids.into_iter().find(|(shown, found, _)| !shown.is_empty() && shown != found) {
+            return Err(StudioError::missing(what));
+        }
+        match entry.zone {
+            Some(zone) if zone != self.zone() => Err(StudioError::missing("zone")),
+            _ => Ok(()),
+        }
+    }
+
     pub(super) fn zone(&self) -> ZoneKind {
         self.job.zone.kind
     }
@@ -233,24 +249,13 @@ pub(super) struct Typed {
     glazed: Option<Grams>,
 }
 
-/// Refuses an id that names something put away; one left open is filled later.
-pub(super) fn still_there<E: Keepsake>(conn: &Connection, id: &str) -> Result<()> {
-    match named::<E>(conn, id)? {
-        None if !id.is_empty() => Err(StudioError::missing(E::WHAT)),
-        _ => Ok(()),
-    }
-}
-
-fn named<E: Keepsake>(conn: &Connection, id: &str) -> Result<Option<E>> {
-    match id.parse() {
-        Ok(id) => Ok(E::load(conn, id)?.filter(|entity| !entity.gone())),
-        Err(_) => Ok(None),
-    }
-}
-
 /// The one named, or the one in use that was made first while none is named or the named one is put away.
 fn pick<E: Keepsake>(conn: &Connection, id: &str) -> Result<Option<E>> {
-    match named(conn, id)? {
+    let named = match id.parse() {
+        Ok(id) => E::load(conn, id)?.filter(|entity| !entity.gone()),
+        Err(_) => None,
+    };
+    match named {
         Some(entity) => Ok(Some(entity)),
         None => Ok(in_use(conn, None)?.into_iter().next()),
     }

@@ -6,14 +6,14 @@ mod view;
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
-use self::bench::{Bench, still_there};
+use self::bench::Bench;
 use self::view::view;
 use super::facts::{parse_id, style};
 use super::words::word;
 use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
 use crate::coat::verdict::VerdictKind;
 use crate::form::ZoneKind;
-use crate::store::{chosen, entity};
+use crate::store::chosen;
 
 /// How the coat's weight is read off the scale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -272,19 +272,10 @@ impl Studio {
     /// [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
     pub fn keep(&self, now: Now, entry: WeighEntry) -> Result<Kept> {
         let stored = self.command(now, |tx| {
-            // What was shown is what is kept: nothing that has gone since is replaced behind the potter's back.
-            still_there::<entity::Form>(tx.conn(), &entry.form)?;
-            still_there::<entity::Bucket>(tx.conn(), &entry.bucket)?;
-            still_there::<entity::Scale>(tx.conn(), &entry.scale)?;
             let Some(bench) = Bench::lay(tx.conn(), style(tx.conn())?, &entry)? else {
-                return Err(StudioError::refused(
-                    "",
-                    "Add a form, a glaze and a scale first: then a piece can be weighed.",
-                ));
+                return Err(nothing_to_weigh_with(&entry));
             };
-            if entry.zone.is_some_and(|zone| zone != bench.zone()) {
-                return Err(StudioError::missing("zone"));
-            }
+            bench.is_what_was_shown(&entry)?;
             let (reading, typed) = bench.reading()?;
             let target = bench.target()?;
             let verdict = bench.judge(&reading, &target)?;
@@ -300,6 +291,15 @@ impl Studio {
         })?;
         let (id, sentence, next) = stored.value;
         Ok(Kept { next, ..Kept::new(id.to_string(), sentence, stored.undo) })
+    }
+}
+
+/// Why there is nothing to weigh with: what was chosen has gone and nothing is left, or nothing was ever there.
+fn nothing_to_weigh_with(entry: &WeighEntry) -> StudioError {
+    if [&entry.form, &entry.bucket, &entry.scale].iter().all(|id| id.is_empty()) {
+        StudioError::refused("", "Add a form, a glaze and a scale first: then a piece can be weighed.")
+    } else {
+        StudioError::missing("form, bucket or scale")
     }
 }
 
