@@ -119,6 +119,21 @@ impl Studio {
         self.0.remove(now, kind, id)
     }
 
+    /// A sheet after a finger has touched its drawing.
+    pub fn touch(&self, now: Now, entry: SheetEntry, touch: Touch) -> Result<Redrawn> {
+        self.0.touch(now, &entry, &touch)
+    }
+
+    /// A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
+    pub fn photograph(&self, now: Now, entry: SheetEntry, file: &str) -> Result<Redrawn> {
+        self.0.photograph(now, &entry, Path::new(file))
+    }
+
+    /// Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
+    pub fn sizes(&self, now: Now, known: &str) -> Result<SizesView> {
+        self.0.sizes(now, known)
+    }
+
     /// Whether this phone speaks and ticks.
     pub fn preferences(&self) -> Result<Preferences> {
         self.0.preferences()

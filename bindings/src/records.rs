@@ -40,6 +40,8 @@ pub struct Row {
     pub detail: String,
     /// Whether this is the one chosen now.
     pub chosen: bool,
+    /// The right half of its outline, from the axis at the foot to the rim; empty for what has none.
+    pub outline: Vec<Point>,
 }
 
 /// How loudly a note speaks.
@@ -392,6 +394,8 @@ pub struct BucketView {
 pub enum SheetKind {
     /// A form: a shape at a size.
     Form,
+    /// A clay body: how it shrinks.
+    Body,
     /// A glaze; a new one comes with its first bucket.
     Glaze,
     /// A bucket of a glaze; its subject is the glaze.
@@ -447,6 +451,11 @@ pub enum FieldKind {
     Outline,
     /// Yes or no.
     Switch,
+    /// A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
+    /// the columns' names over them and lets rows be added and taken away.
+    Table,
+    /// A photograph: what stands in it is the name of the file. The items are the ways to get one.
+    Photo,
 }
 
 /// A point of an outline: from 0 to 1 from the axis outwards, and from 0 to 1 upwards from the foot.
@@ -488,6 +497,8 @@ pub struct SheetField {
     pub kind: FieldKind,
     /// The things to choose from.
     pub items: Vec<Item>,
+    /// What the columns of a table are called; empty for every other kind.
+    pub columns: Vec<String>,
     /// What is wrong with what stands in it; empty when nothing is.
     pub refusal: String,
 }
@@ -499,6 +510,8 @@ pub struct SheetView {
     pub title: String,
     /// Its fields, in order.
     pub fields: Vec<SheetField>,
+    /// What is drawn of it, to look at and to take hold of; shown below the field it names.
+    pub drawing: Option<Drawing>,
     /// What follows from what is entered: areas, an SG, an amount of water.
     pub results: Vec<Note>,
     /// What the button that keeps it says; empty on a sheet that only reckons.
@@ -540,4 +553,132 @@ pub struct HouseView {
     pub sections: Vec<Section>,
     /// The cautions.
     pub cautions: Vec<CautionView>,
+}
+
+/// A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
+#[uniffi::remote(Record)]
+pub struct Spot {
+    /// From the left edge, 0 to 1.
+    pub x: f64,
+    /// From the upper edge, 0 to `tall` of the drawing.
+    pub y: f64,
+}
+
+/// How a shape is painted.
+#[uniffi::remote(Enum)]
+pub enum Ink {
+    /// The clay where the form is cut: filled.
+    Clay,
+    /// The form as it stands, bare: filled.
+    Bisque,
+    /// Glazed outside: filled.
+    Glazed,
+    /// Where both glazes lie: filled.
+    Overlap,
+    /// A line of the form.
+    Line,
+    /// A thin line to go by: the axis, the ground.
+    Guide,
+    /// What was seen in a photograph: a bright line.
+    Seen,
+}
+
+/// A line or an area of a drawing.
+#[uniffi::remote(Record)]
+pub struct Shape {
+    /// How it is painted.
+    pub ink: Ink,
+    /// Its corners; an area closes itself.
+    pub spots: Vec<Spot>,
+}
+
+/// Something to take hold of and drag.
+#[uniffi::remote(Record)]
+pub struct Grip {
+    /// What to hand back.
+    pub key: String,
+    /// Where it is held.
+    pub at: Spot,
+    /// The line it moves, from end to end; empty for a point.
+    pub line: Vec<Spot>,
+    /// What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+    pub name: String,
+    /// Whether it can be taken away.
+    pub removable: bool,
+}
+
+/// A drawing in a box as wide as 1 and as tall as `tall`.
+#[uniffi::remote(Record)]
+pub struct Drawing {
+    /// The key of the field it belongs below.
+    pub below: String,
+    /// Height of the box, in widths of it.
+    pub tall: f64,
+    /// The photograph that lies under it and fills the box; empty where there is none.
+    pub photo: String,
+    /// What is painted, the lowest first.
+    pub shapes: Vec<Shape>,
+    /// What can be dragged.
+    pub grips: Vec<Grip>,
+    /// What it shows, for whoever listens.
+    pub words: String,
+}
+
+/// What a finger does to a drawing.
+#[uniffi::remote(Enum)]
+pub enum Touch {
+    /// Drags the grip of this key to a place.
+    Move {
+        /// The grip's key.
+        grip: String,
+        /// Where to.
+        to: Spot,
+    },
+    /// Taps a place where no grip is.
+    Add {
+        /// Where.
+        at: Spot,
+    },
+    /// Takes the grip of this key away.
+    Remove {
+        /// The grip's key.
+        grip: String,
+    },
+}
+
+/// A sheet after a touch or a photograph.
+#[uniffi::remote(Record)]
+pub struct Redrawn {
+    /// What is entered by it, in place of what was entered under the same keys.
+    pub values: Vec<Value>,
+    /// The sheet with that.
+    pub view: SheetView,
+}
+
+/// What every form should take, going by one amount that is known to be right.
+#[uniffi::remote(Record)]
+pub struct SizesView {
+    /// The amounts to go by, one of them chosen.
+    pub known: Vec<Row>,
+    /// What stands above the list: the amount gone by and today's SG, or what to do while there is none.
+    pub intro: String,
+    /// The forms, the one gone by first.
+    pub sizes: Vec<SizeRow>,
+}
+
+/// What one form should take.
+#[uniffi::remote(Record)]
+pub struct SizeRow {
+    /// The form's id.
+    pub form: String,
+    /// The form's name.
+    pub title: String,
+    /// The right half of its outline.
+    pub outline: Vec<Point>,
+    /// The wet weight to aim for.
+    pub wet: String,
+    /// What is accepted.
+    pub span: String,
+    /// Why it is that much.
+    pub reason: String,
 }

@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "5faf574d5277f2da"
+public let generatedBuildStamp = "1f30cc2eac7963fb"

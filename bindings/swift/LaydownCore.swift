@@ -619,6 +619,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func keepSheet(now: Now, entry: SheetEntry) throws  -> Kept
     
     /**
+     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
+     */
+    func photograph(now: Now, entry: SheetEntry, file: String) throws  -> Redrawn
+    
+    /**
      * Whether this phone speaks and ticks.
      */
     func preferences() throws  -> Preferences
@@ -644,9 +649,19 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func sheet(now: Now, entry: SheetEntry) throws  -> SheetView
     
     /**
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
+     */
+    func sizes(now: Now, known: String) throws  -> SizesView
+    
+    /**
      * Takes a coat out of the record.
      */
     func takeBackCoat(now: Now, id: String) throws  -> Kept
+    
+    /**
+     * A sheet after a finger has touched its drawing.
+     */
+    func touch(now: Now, entry: SheetEntry, touch: Touch) throws  -> Redrawn
     
     /**
      * Takes back the command that answered with `token`; the answer's own token does it again.
@@ -812,6 +827,21 @@ open func keepSheet(now: Now, entry: SheetEntry)throws  -> Kept  {
 }
     
     /**
+     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
+     */
+open func photograph(now: Now, entry: SheetEntry, file: String)throws  -> Redrawn  {
+    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_photograph(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeSheetEntry_lower(entry),
+        FfiConverterString.lower(file),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Whether this phone speaks and ticks.
      */
 open func preferences()throws  -> Preferences  {
@@ -881,6 +911,20 @@ open func sheet(now: Now, entry: SheetEntry)throws  -> SheetView  {
 }
     
     /**
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
+     */
+open func sizes(now: Now, known: String)throws  -> SizesView  {
+    return try  FfiConverterTypeSizesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_sizes(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(known),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Takes a coat out of the record.
      */
 open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
@@ -890,6 +934,21 @@ open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A sheet after a finger has touched its drawing.
+     */
+open func touch(now: Now, entry: SheetEntry, touch: Touch)throws  -> Redrawn  {
+    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_touch(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeSheetEntry_lower(entry),
+        FfiConverterTypeTouch_lower(touch),uniffiCallStatus
     )
 })
 }
@@ -1545,6 +1604,115 @@ public func FfiConverterTypeCoatView_lower(_ value: CoatView) -> RustBuffer {
 
 
 /**
+ * A drawing in a box as wide as 1 and as tall as `tall`.
+ */
+public struct Drawing: Equatable, Hashable {
+    /**
+     * The key of the field it belongs below.
+     */
+    public var below: String
+    /**
+     * Height of the box, in widths of it.
+     */
+    public var tall: Double
+    /**
+     * The photograph that lies under it and fills the box; empty where there is none.
+     */
+    public var photo: String
+    /**
+     * What is painted, the lowest first.
+     */
+    public var shapes: [Shape]
+    /**
+     * What can be dragged.
+     */
+    public var grips: [Grip]
+    /**
+     * What it shows, for whoever listens.
+     */
+    public var words: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The key of the field it belongs below.
+         */below: String, 
+        /**
+         * Height of the box, in widths of it.
+         */tall: Double, 
+        /**
+         * The photograph that lies under it and fills the box; empty where there is none.
+         */photo: String, 
+        /**
+         * What is painted, the lowest first.
+         */shapes: [Shape], 
+        /**
+         * What can be dragged.
+         */grips: [Grip], 
+        /**
+         * What it shows, for whoever listens.
+         */words: String) {
+        self.below = below
+        self.tall = tall
+        self.photo = photo
+        self.shapes = shapes
+        self.grips = grips
+        self.words = words
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Drawing: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDrawing: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Drawing {
+        return
+            try Drawing(
+                below: FfiConverterString.read(from: &buf), 
+                tall: FfiConverterDouble.read(from: &buf), 
+                photo: FfiConverterString.read(from: &buf), 
+                shapes: FfiConverterSequenceTypeShape.read(from: &buf), 
+                grips: FfiConverterSequenceTypeGrip.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Drawing, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.below, into: &buf)
+        FfiConverterDouble.write(value.tall, into: &buf)
+        FfiConverterString.write(value.photo, into: &buf)
+        FfiConverterSequenceTypeShape.write(value.shapes, into: &buf)
+        FfiConverterSequenceTypeGrip.write(value.grips, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDrawing_lift(_ buf: RustBuffer) throws -> Drawing {
+    return try FfiConverterTypeDrawing.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDrawing_lower(_ value: Drawing) -> RustBuffer {
+    return FfiConverterTypeDrawing.lower(value)
+}
+
+
+/**
  * Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
  */
 public struct Gauge: Equatable, Hashable {
@@ -1640,6 +1808,105 @@ public func FfiConverterTypeGauge_lift(_ buf: RustBuffer) throws -> Gauge {
 #endif
 public func FfiConverterTypeGauge_lower(_ value: Gauge) -> RustBuffer {
     return FfiConverterTypeGauge.lower(value)
+}
+
+
+/**
+ * Something to take hold of and drag.
+ */
+public struct Grip: Equatable, Hashable {
+    /**
+     * What to hand back.
+     */
+    public var key: String
+    /**
+     * Where it is held.
+     */
+    public var at: Spot
+    /**
+     * The line it moves, from end to end; empty for a point.
+     */
+    public var line: [Spot]
+    /**
+     * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+     */
+    public var name: String
+    /**
+     * Whether it can be taken away.
+     */
+    public var removable: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What to hand back.
+         */key: String, 
+        /**
+         * Where it is held.
+         */at: Spot, 
+        /**
+         * The line it moves, from end to end; empty for a point.
+         */line: [Spot], 
+        /**
+         * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+         */name: String, 
+        /**
+         * Whether it can be taken away.
+         */removable: Bool) {
+        self.key = key
+        self.at = at
+        self.line = line
+        self.name = name
+        self.removable = removable
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Grip: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeGrip: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Grip {
+        return
+            try Grip(
+                key: FfiConverterString.read(from: &buf), 
+                at: FfiConverterTypeSpot.read(from: &buf), 
+                line: FfiConverterSequenceTypeSpot.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                removable: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Grip, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.key, into: &buf)
+        FfiConverterTypeSpot.write(value.at, into: &buf)
+        FfiConverterSequenceTypeSpot.write(value.line, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterBool.write(value.removable, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGrip_lift(_ buf: RustBuffer) throws -> Grip {
+    return try FfiConverterTypeGrip.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGrip_lower(_ value: Grip) -> RustBuffer {
+    return FfiConverterTypeGrip.lower(value)
 }
 
 
@@ -2523,6 +2790,75 @@ public func FfiConverterTypeRecentCoat_lower(_ value: RecentCoat) -> RustBuffer 
 
 
 /**
+ * A sheet after a touch or a photograph.
+ */
+public struct Redrawn: Equatable, Hashable {
+    /**
+     * What is entered by it, in place of what was entered under the same keys.
+     */
+    public var values: [Value]
+    /**
+     * The sheet with that.
+     */
+    public var view: SheetView
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is entered by it, in place of what was entered under the same keys.
+         */values: [Value], 
+        /**
+         * The sheet with that.
+         */view: SheetView) {
+        self.values = values
+        self.view = view
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Redrawn: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRedrawn: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Redrawn {
+        return
+            try Redrawn(
+                values: FfiConverterSequenceTypeValue.read(from: &buf), 
+                view: FfiConverterTypeSheetView.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Redrawn, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeValue.write(value.values, into: &buf)
+        FfiConverterTypeSheetView.write(value.view, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRedrawn_lift(_ buf: RustBuffer) throws -> Redrawn {
+    return try FfiConverterTypeRedrawn.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRedrawn_lower(_ value: Redrawn) -> RustBuffer {
+    return FfiConverterTypeRedrawn.lower(value)
+}
+
+
+/**
  * A field that cannot be taken as it stands.
  */
 public struct Refusal: Equatable, Hashable {
@@ -2611,6 +2947,10 @@ public struct Row: Equatable, Hashable {
      * Whether this is the one chosen now.
      */
     public var chosen: Bool
+    /**
+     * The right half of its outline, from the axis at the foot to the rim; empty for what has none.
+     */
+    public var outline: [Point]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2626,11 +2966,15 @@ public struct Row: Equatable, Hashable {
          */detail: String, 
         /**
          * Whether this is the one chosen now.
-         */chosen: Bool) {
+         */chosen: Bool, 
+        /**
+         * The right half of its outline, from the axis at the foot to the rim; empty for what has none.
+         */outline: [Point]) {
         self.id = id
         self.title = title
         self.detail = detail
         self.chosen = chosen
+        self.outline = outline
     }
 
     
@@ -2652,7 +2996,8 @@ public struct FfiConverterTypeRow: FfiConverterRustBuffer {
                 id: FfiConverterString.read(from: &buf), 
                 title: FfiConverterString.read(from: &buf), 
                 detail: FfiConverterString.read(from: &buf), 
-                chosen: FfiConverterBool.read(from: &buf)
+                chosen: FfiConverterBool.read(from: &buf), 
+                outline: FfiConverterSequenceTypePoint.read(from: &buf)
         )
     }
 
@@ -2661,6 +3006,7 @@ public struct FfiConverterTypeRow: FfiConverterRustBuffer {
         FfiConverterString.write(value.title, into: &buf)
         FfiConverterString.write(value.detail, into: &buf)
         FfiConverterBool.write(value.chosen, into: &buf)
+        FfiConverterSequenceTypePoint.write(value.outline, into: &buf)
     }
 }
 
@@ -2776,6 +3122,75 @@ public func FfiConverterTypeSection_lift(_ buf: RustBuffer) throws -> Section {
 #endif
 public func FfiConverterTypeSection_lower(_ value: Section) -> RustBuffer {
     return FfiConverterTypeSection.lower(value)
+}
+
+
+/**
+ * A line or an area of a drawing.
+ */
+public struct Shape: Equatable, Hashable {
+    /**
+     * How it is painted.
+     */
+    public var ink: Ink
+    /**
+     * Its corners; an area closes itself.
+     */
+    public var spots: [Spot]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * How it is painted.
+         */ink: Ink, 
+        /**
+         * Its corners; an area closes itself.
+         */spots: [Spot]) {
+        self.ink = ink
+        self.spots = spots
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Shape: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeShape: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Shape {
+        return
+            try Shape(
+                ink: FfiConverterTypeInk.read(from: &buf), 
+                spots: FfiConverterSequenceTypeSpot.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Shape, into buf: inout [UInt8]) {
+        FfiConverterTypeInk.write(value.ink, into: &buf)
+        FfiConverterSequenceTypeSpot.write(value.spots, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeShape_lift(_ buf: RustBuffer) throws -> Shape {
+    return try FfiConverterTypeShape.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeShape_lower(_ value: Shape) -> RustBuffer {
+    return FfiConverterTypeShape.lower(value)
 }
 
 
@@ -2901,6 +3316,10 @@ public struct SheetField: Equatable, Hashable {
      */
     public var items: [Item]
     /**
+     * What the columns of a table are called; empty for every other kind.
+     */
+    public var columns: [String]
+    /**
      * What is wrong with what stands in it; empty when nothing is.
      */
     public var refusal: String
@@ -2930,6 +3349,9 @@ public struct SheetField: Equatable, Hashable {
          * The things to choose from.
          */items: [Item], 
         /**
+         * What the columns of a table are called; empty for every other kind.
+         */columns: [String], 
+        /**
          * What is wrong with what stands in it; empty when nothing is.
          */refusal: String) {
         self.key = key
@@ -2939,6 +3361,7 @@ public struct SheetField: Equatable, Hashable {
         self.help = help
         self.kind = kind
         self.items = items
+        self.columns = columns
         self.refusal = refusal
     }
 
@@ -2965,6 +3388,7 @@ public struct FfiConverterTypeSheetField: FfiConverterRustBuffer {
                 help: FfiConverterString.read(from: &buf), 
                 kind: FfiConverterTypeFieldKind.read(from: &buf), 
                 items: FfiConverterSequenceTypeItem.read(from: &buf), 
+                columns: FfiConverterSequenceString.read(from: &buf), 
                 refusal: FfiConverterString.read(from: &buf)
         )
     }
@@ -2977,6 +3401,7 @@ public struct FfiConverterTypeSheetField: FfiConverterRustBuffer {
         FfiConverterString.write(value.help, into: &buf)
         FfiConverterTypeFieldKind.write(value.kind, into: &buf)
         FfiConverterSequenceTypeItem.write(value.items, into: &buf)
+        FfiConverterSequenceString.write(value.columns, into: &buf)
         FfiConverterString.write(value.refusal, into: &buf)
     }
 }
@@ -3010,6 +3435,10 @@ public struct SheetView: Equatable, Hashable {
      */
     public var fields: [SheetField]
     /**
+     * What is drawn of it, to look at and to take hold of; shown below the field it names.
+     */
+    public var drawing: Drawing?
+    /**
      * What follows from what is entered: areas, an SG, an amount of water.
      */
     public var results: [Note]
@@ -3036,6 +3465,9 @@ public struct SheetView: Equatable, Hashable {
          * Its fields, in order.
          */fields: [SheetField], 
         /**
+         * What is drawn of it, to look at and to take hold of; shown below the field it names.
+         */drawing: Drawing?, 
+        /**
          * What follows from what is entered: areas, an SG, an amount of water.
          */results: [Note], 
         /**
@@ -3049,6 +3481,7 @@ public struct SheetView: Equatable, Hashable {
          */removeLabel: String) {
         self.title = title
         self.fields = fields
+        self.drawing = drawing
         self.results = results
         self.keepLabel = keepLabel
         self.canKeep = canKeep
@@ -3073,6 +3506,7 @@ public struct FfiConverterTypeSheetView: FfiConverterRustBuffer {
             try SheetView(
                 title: FfiConverterString.read(from: &buf), 
                 fields: FfiConverterSequenceTypeSheetField.read(from: &buf), 
+                drawing: FfiConverterOptionTypeDrawing.read(from: &buf), 
                 results: FfiConverterSequenceTypeNote.read(from: &buf), 
                 keepLabel: FfiConverterString.read(from: &buf), 
                 canKeep: FfiConverterBool.read(from: &buf), 
@@ -3083,6 +3517,7 @@ public struct FfiConverterTypeSheetView: FfiConverterRustBuffer {
     public static func write(_ value: SheetView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.title, into: &buf)
         FfiConverterSequenceTypeSheetField.write(value.fields, into: &buf)
+        FfiConverterOptionTypeDrawing.write(value.drawing, into: &buf)
         FfiConverterSequenceTypeNote.write(value.results, into: &buf)
         FfiConverterString.write(value.keepLabel, into: &buf)
         FfiConverterBool.write(value.canKeep, into: &buf)
@@ -3103,6 +3538,263 @@ public func FfiConverterTypeSheetView_lift(_ buf: RustBuffer) throws -> SheetVie
 #endif
 public func FfiConverterTypeSheetView_lower(_ value: SheetView) -> RustBuffer {
     return FfiConverterTypeSheetView.lower(value)
+}
+
+
+/**
+ * What one form should take.
+ */
+public struct SizeRow: Equatable, Hashable {
+    /**
+     * The form's id.
+     */
+    public var form: String
+    /**
+     * The form's name.
+     */
+    public var title: String
+    /**
+     * The right half of its outline.
+     */
+    public var outline: [Point]
+    /**
+     * The wet weight to aim for.
+     */
+    public var wet: String
+    /**
+     * What is accepted.
+     */
+    public var span: String
+    /**
+     * Why it is that much.
+     */
+    public var reason: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The form's id.
+         */form: String, 
+        /**
+         * The form's name.
+         */title: String, 
+        /**
+         * The right half of its outline.
+         */outline: [Point], 
+        /**
+         * The wet weight to aim for.
+         */wet: String, 
+        /**
+         * What is accepted.
+         */span: String, 
+        /**
+         * Why it is that much.
+         */reason: String) {
+        self.form = form
+        self.title = title
+        self.outline = outline
+        self.wet = wet
+        self.span = span
+        self.reason = reason
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SizeRow: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSizeRow: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SizeRow {
+        return
+            try SizeRow(
+                form: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                outline: FfiConverterSequenceTypePoint.read(from: &buf), 
+                wet: FfiConverterString.read(from: &buf), 
+                span: FfiConverterString.read(from: &buf), 
+                reason: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SizeRow, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.form, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceTypePoint.write(value.outline, into: &buf)
+        FfiConverterString.write(value.wet, into: &buf)
+        FfiConverterString.write(value.span, into: &buf)
+        FfiConverterString.write(value.reason, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSizeRow_lift(_ buf: RustBuffer) throws -> SizeRow {
+    return try FfiConverterTypeSizeRow.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSizeRow_lower(_ value: SizeRow) -> RustBuffer {
+    return FfiConverterTypeSizeRow.lower(value)
+}
+
+
+/**
+ * What every form should take, going by one amount that is known to be right.
+ */
+public struct SizesView: Equatable, Hashable {
+    /**
+     * The amounts to go by, one of them chosen.
+     */
+    public var known: [Row]
+    /**
+     * What stands above the list: the amount gone by and today's SG, or what to do while there is none.
+     */
+    public var intro: String
+    /**
+     * The forms, the one gone by first.
+     */
+    public var sizes: [SizeRow]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The amounts to go by, one of them chosen.
+         */known: [Row], 
+        /**
+         * What stands above the list: the amount gone by and today's SG, or what to do while there is none.
+         */intro: String, 
+        /**
+         * The forms, the one gone by first.
+         */sizes: [SizeRow]) {
+        self.known = known
+        self.intro = intro
+        self.sizes = sizes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SizesView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSizesView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SizesView {
+        return
+            try SizesView(
+                known: FfiConverterSequenceTypeRow.read(from: &buf), 
+                intro: FfiConverterString.read(from: &buf), 
+                sizes: FfiConverterSequenceTypeSizeRow.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SizesView, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeRow.write(value.known, into: &buf)
+        FfiConverterString.write(value.intro, into: &buf)
+        FfiConverterSequenceTypeSizeRow.write(value.sizes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSizesView_lift(_ buf: RustBuffer) throws -> SizesView {
+    return try FfiConverterTypeSizesView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSizesView_lower(_ value: SizesView) -> RustBuffer {
+    return FfiConverterTypeSizesView.lower(value)
+}
+
+
+/**
+ * A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
+ */
+public struct Spot: Equatable, Hashable {
+    /**
+     * From the left edge, 0 to 1.
+     */
+    public var x: Double
+    /**
+     * From the upper edge, 0 to `tall` of the drawing.
+     */
+    public var y: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From the left edge, 0 to 1.
+         */x: Double, 
+        /**
+         * From the upper edge, 0 to `tall` of the drawing.
+         */y: Double) {
+        self.x = x
+        self.y = y
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Spot: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSpot: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Spot {
+        return
+            try Spot(
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Spot, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpot_lift(_ buf: RustBuffer) throws -> Spot {
+    return try FfiConverterTypeSpot.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpot_lower(_ value: Spot) -> RustBuffer {
+    return FfiConverterTypeSpot.lower(value)
 }
 
 
@@ -4011,6 +4703,15 @@ public enum FieldKind: Equatable, Hashable {
      * Yes or no.
      */
     case `switch`
+    /**
+     * A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
+     * the columns' names over them and lets rows be added and taken away.
+     */
+    case table
+    /**
+     * A photograph: what stands in it is the name of the file. The items are the ways to get one.
+     */
+    case photo
 
 
 
@@ -4042,6 +4743,10 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
         
         case 5: return .`switch`
         
+        case 6: return .table
+        
+        case 7: return .photo
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -4069,6 +4774,14 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
         case .`switch`:
             writeInt(&buf, Int32(5))
         
+        
+        case .table:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .photo:
+            writeInt(&buf, Int32(7))
+        
         }
     }
 }
@@ -4091,6 +4804,131 @@ public func FfiConverterTypeFieldKind_lower(_ value: FieldKind) -> RustBuffer {
 
 
 /**
+ * How a shape is painted.
+ */
+
+public enum Ink: Equatable, Hashable {
+    
+    /**
+     * The clay where the form is cut: filled.
+     */
+    case clay
+    /**
+     * The form as it stands, bare: filled.
+     */
+    case bisque
+    /**
+     * Glazed outside: filled.
+     */
+    case glazed
+    /**
+     * Where both glazes lie: filled.
+     */
+    case overlap
+    /**
+     * A line of the form.
+     */
+    case line
+    /**
+     * A thin line to go by: the axis, the ground.
+     */
+    case guide
+    /**
+     * What was seen in a photograph: a bright line.
+     */
+    case seen
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Ink: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeInk: FfiConverterRustBuffer {
+    typealias SwiftType = Ink
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Ink {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .clay
+        
+        case 2: return .bisque
+        
+        case 3: return .glazed
+        
+        case 4: return .overlap
+        
+        case 5: return .line
+        
+        case 6: return .guide
+        
+        case 7: return .seen
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Ink, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .clay:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .bisque:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .glazed:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .overlap:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .line:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .guide:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .seen:
+            writeInt(&buf, Int32(7))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeInk_lift(_ buf: RustBuffer) throws -> Ink {
+    return try FfiConverterTypeInk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeInk_lower(_ value: Ink) -> RustBuffer {
+    return FfiConverterTypeInk.lower(value)
+}
+
+
+
+/**
  * Which sheet.
  */
 
@@ -4100,6 +4938,10 @@ public enum SheetKind: Equatable, Hashable {
      * A form: a shape at a size.
      */
     case form
+    /**
+     * A clay body: how it shrinks.
+     */
+    case body
     /**
      * A glaze; a new one comes with its first bucket.
      */
@@ -4159,23 +5001,25 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
         
         case 1: return .form
         
-        case 2: return .glaze
+        case 2: return .body
         
-        case 3: return .bucket
+        case 3: return .glaze
         
-        case 4: return .check
+        case 4: return .bucket
         
-        case 5: return .thin
+        case 5: return .check
         
-        case 6: return .vessel
+        case 6: return .thin
         
-        case 7: return .scale
+        case 7: return .vessel
         
-        case 8: return .tile
+        case 8: return .scale
         
-        case 9: return .control
+        case 9: return .tile
         
-        case 10: return .preference
+        case 10: return .control
+        
+        case 11: return .preference
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -4189,40 +5033,44 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(1))
         
         
-        case .glaze:
+        case .body:
             writeInt(&buf, Int32(2))
         
         
-        case .bucket:
+        case .glaze:
             writeInt(&buf, Int32(3))
         
         
-        case .check:
+        case .bucket:
             writeInt(&buf, Int32(4))
         
         
-        case .thin:
+        case .check:
             writeInt(&buf, Int32(5))
         
         
-        case .vessel:
+        case .thin:
             writeInt(&buf, Int32(6))
         
         
-        case .scale:
+        case .vessel:
             writeInt(&buf, Int32(7))
         
         
-        case .tile:
+        case .scale:
             writeInt(&buf, Int32(8))
         
         
-        case .control:
+        case .tile:
             writeInt(&buf, Int32(9))
         
         
-        case .preference:
+        case .control:
             writeInt(&buf, Int32(10))
+        
+        
+        case .preference:
+            writeInt(&buf, Int32(11))
         
         }
     }
@@ -4500,6 +5348,113 @@ public func FfiConverterTypeTone_lift(_ buf: RustBuffer) throws -> Tone {
 #endif
 public func FfiConverterTypeTone_lower(_ value: Tone) -> RustBuffer {
     return FfiConverterTypeTone.lower(value)
+}
+
+
+
+/**
+ * What a finger does to a drawing.
+ */
+
+public enum Touch: Equatable, Hashable {
+    
+    /**
+     * Drags the grip of this key to a place.
+     */
+    case move(
+        /**
+         * The grip's key.
+         */grip: String, 
+        /**
+         * Where to.
+         */to: Spot
+    )
+    /**
+     * Taps a place where no grip is.
+     */
+    case add(
+        /**
+         * Where.
+         */at: Spot
+    )
+    /**
+     * Takes the grip of this key away.
+     */
+    case remove(
+        /**
+         * The grip's key.
+         */grip: String
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Touch: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTouch: FfiConverterRustBuffer {
+    typealias SwiftType = Touch
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Touch {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .move(grip: try FfiConverterString.read(from: &buf), to: try FfiConverterTypeSpot.read(from: &buf)
+        )
+        
+        case 2: return .add(at: try FfiConverterTypeSpot.read(from: &buf)
+        )
+        
+        case 3: return .remove(grip: try FfiConverterString.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Touch, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .move(grip,to):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(grip, into: &buf)
+            FfiConverterTypeSpot.write(to, into: &buf)
+            
+        
+        case let .add(at):
+            writeInt(&buf, Int32(2))
+            FfiConverterTypeSpot.write(at, into: &buf)
+            
+        
+        case let .remove(grip):
+            writeInt(&buf, Int32(3))
+            FfiConverterString.write(grip, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTouch_lift(_ buf: RustBuffer) throws -> Touch {
+    return try FfiConverterTypeTouch.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTouch_lower(_ value: Touch) -> RustBuffer {
+    return FfiConverterTypeTouch.lower(value)
 }
 
 
@@ -4785,6 +5740,30 @@ fileprivate struct FfiConverterOptionDouble: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeDrawing: FfiConverterRustBuffer {
+    typealias SwiftType = Drawing?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDrawing.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDrawing.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeGauge: FfiConverterRustBuffer {
     typealias SwiftType = Gauge?
 
@@ -4953,6 +5932,31 @@ fileprivate struct FfiConverterOptionTypeZoneKind: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceString: FfiConverterRustBuffer {
+    typealias SwiftType = [String]
+
+    public static func write(_ value: [String], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterString.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [String] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [String]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterString.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeBucketRow: FfiConverterRustBuffer {
     typealias SwiftType = [BucketRow]
 
@@ -5020,6 +6024,31 @@ fileprivate struct FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeCheckRow.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeGrip: FfiConverterRustBuffer {
+    typealias SwiftType = [Grip]
+
+    public static func write(_ value: [Grip], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeGrip.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Grip] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Grip]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeGrip.read(from: &buf))
         }
         return seq
     }
@@ -5253,6 +6282,31 @@ fileprivate struct FfiConverterSequenceTypeSection: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeShape: FfiConverterRustBuffer {
+    typealias SwiftType = [Shape]
+
+    public static func write(_ value: [Shape], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeShape.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Shape] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Shape]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeShape.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer {
     typealias SwiftType = [SheetField]
 
@@ -5270,6 +6324,56 @@ fileprivate struct FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSheetField.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSizeRow: FfiConverterRustBuffer {
+    typealias SwiftType = [SizeRow]
+
+    public static func write(_ value: [SizeRow], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSizeRow.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SizeRow] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SizeRow]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSizeRow.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSpot: FfiConverterRustBuffer {
+    typealias SwiftType = [Spot]
+
+    public static func write(_ value: [Spot], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSpot.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Spot] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Spot]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSpot.read(from: &buf))
         }
         return seq
     }
@@ -5371,6 +6475,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_keep_sheet() != 14131) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_photograph() != 36650) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_preferences() != 56371) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -5386,7 +6493,13 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_sheet() != 25422) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_sizes() != 24901) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_touch() != 48983) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_undo() != 32583) {

@@ -288,6 +288,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_keep(uint64_t ptr, RustBuffe
 RustBuffer uniffi_laydown_bindings_fn_method_studio_keep_sheet(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PHOTOGRAPH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PHOTOGRAPH
+RustBuffer uniffi_laydown_bindings_fn_method_studio_photograph(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer file, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PREFERENCES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PREFERENCES
 RustBuffer uniffi_laydown_bindings_fn_method_studio_preferences(uint64_t ptr, RustCallStatus *_Nonnull out_status
@@ -313,9 +318,19 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_set_control(uint64_t ptr, Ru
 RustBuffer uniffi_laydown_bindings_fn_method_studio_sheet(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_SIZES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_SIZES
+RustBuffer uniffi_laydown_bindings_fn_method_studio_sizes(uint64_t ptr, RustBuffer now, RustBuffer known, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 RustBuffer uniffi_laydown_bindings_fn_method_studio_take_back_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TOUCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TOUCH
+RustBuffer uniffi_laydown_bindings_fn_method_studio_touch(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer touch, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_UNDO
@@ -636,6 +651,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_keep_sheet(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
+uint16_t uniffi_laydown_bindings_checksum_method_studio_photograph(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PREFERENCES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PREFERENCES
 uint16_t uniffi_laydown_bindings_checksum_method_studio_preferences(void
@@ -666,9 +687,21 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_sheet(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_SIZES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_SIZES
+uint16_t uniffi_laydown_bindings_checksum_method_studio_sizes(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 uint16_t uniffi_laydown_bindings_checksum_method_studio_take_back_coat(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TOUCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TOUCH
+uint16_t uniffi_laydown_bindings_checksum_method_studio_touch(void
     
 );
 #endif

@@ -10,7 +10,7 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 
 use serde::{Deserialize, Serialize};
 
-pub use style::{AreaUnit, DecimalMark, MassUnit, Style, VolumeUnit};
+pub use style::{AreaUnit, DecimalMark, LengthUnit, MassUnit, Style, VolumeUnit};
 
 macro_rules! quantity {
     ($(#[$doc:meta])* $name:ident, $per_unit:literal, $stored:ident, $from_stored:ident, $stored_unit:literal) => {

@@ -3,7 +3,9 @@
 use std::path::Path;
 
 use laydown::journal::{Ids, SeededIds};
-use laydown::store::entity::{Bucket, Check, Coat, Control, Form, Glaze, Preference, Scale, Tile, Vessel};
+use laydown::store::entity::{
+    Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, Tile, Vessel,
+};
 use laydown::store::{Kept, Store, StoreError};
 use rusqlite::Connection;
 use tempfile::TempDir;
@@ -59,8 +61,12 @@ pub fn furnish(store: &Store) -> Bench {
                 class: "cylinder_mug".into(),
                 capacity_ul: Some(350_000),
                 inside_area_mm2: Some(26_400),
-                outside_area_mm2: None,
-                gone: false,
+                profile: Some(Points(vec![vec![0, 36_000], vec![45_500, 42_000, 4_500], vec![95_000, 41_000]])),
+                stage: Some("bisque".into()),
+                wall_um: Some(4_000),
+                floor_um: Some(5_000),
+                bare_foot_um: Some(6_000),
+                ..Form::default()
             },
             scale: Scale {
                 id: ids(),
@@ -184,6 +190,7 @@ pub fn keep_the_rest(store: &Store, bench: &Bench) {
             mass: "gram".into(),
             volume: "millilitre".into(),
             area: "square_centimetre".into(),
+            length: "millimetre".into(),
             decimal: "comma".into(),
             speak: true,
             tick: false,
@@ -196,6 +203,15 @@ pub fn keep_the_rest(store: &Store, bench: &Bench) {
             note: Some("stirred, sieved; it's smooth".into()),
             ..bench.check.clone()
         };
+        let body = Body {
+            id: tx.new_id(),
+            name: "White stoneware".into(),
+            to_bisque_e4: 600,
+            to_fired_e4: 1_250,
+            bisque_density_mg_ml: Some(1_850),
+            gone: false,
+        };
+        tx.put(&body)?;
         tx.put(&vessel)?;
         tx.put(&control)?;
         tx.put(&tile)?;

@@ -38,7 +38,7 @@ fn bad_rows_are_named_and_the_rest_is_judged() {
     for row in [
         &b"Mug,cylinder_mug,250,Ash,1.45,19.4,0.1\n"[..],
         b"\n\r\n",
-        b"Mug,teapot,250,Ash,1.45,19.4,0.1\n",
+        b"Mug,lantern,250,Ash,1.45,19.4,0.1\n",
         b"Mug,cylinder_mug,250,Ash,1.45\n",
         b"\"A mug\nof two lines\",cylinder_mug,,Ash,1.45,19.4,0.1\n",
         b"M\xffg,cylinder_mug,250,Ash,1.45,19.4,0.1\n",
@@ -53,7 +53,7 @@ fn bad_rows_are_named_and_the_rest_is_judged() {
     assert_eq!(
         refused,
         [
-            "line 5: “teapot” is not a shape this version of laydown knows. Update laydown, then open the studio again.",
+            "line 5: “lantern” is not a shape this version of laydown knows. Update laydown, then open the studio again.",
             "line 6: This row has 5 fields and the first row 7.",
             "line 7: Neither capacity nor area is given.",
             "line 9: This row is not text in UTF-8. Save the file as UTF-8.",

@@ -6,8 +6,8 @@ use std::f64::consts::PI;
 use laydown::coat::Solids;
 use laydown::coat::scale::{AccuracyClass, Scale};
 use laydown::coat::target::{Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
-use laydown::form::profile::{Point, Profile};
-use laydown::form::{Form, ShapeClass, Zone, ZoneKind, revolve};
+use laydown::form::profile::Point;
+use laydown::form::{Form, ShapeClass, Shrinkage, Stage, Zone, ZoneKind, revolve};
 use laydown::glaze::slurry::{
     SgReading, Thinning, dry_per_litre, sg_by_volume, sg_from_baume, sg_from_twaddell, solids_fraction, thin,
     water_density,
@@ -134,6 +134,21 @@ fn every_published_value() {
             "frustum" => frustum(check),
             "torus_pappus" => torus(check),
             "spherical_cap" => spherical_cap(check),
+            "linear_shrinkage" => {
+                let fired = fired(check.input("linear"));
+                check.are("fired_in", check.inputs("size_in").into_iter().map(|inches| inches * fired));
+            }
+            "volume_shrinkage" => {
+                let fired = fired(check.input("linear"));
+                check.is("area_factor", fired.powi(2));
+                check.is("volume_factor", fired.powi(3));
+                check.is("volume_loss_pct", 100.0 * (1.0 - fired.powi(3)));
+            }
+            "shrinkage_factors" => {
+                let fired = || check.inputs("linear").into_iter().map(fired);
+                check.are("area_factor", fired().map(|factor| factor.powi(2)));
+                check.are("volume_factor", fired().map(|factor| factor.powi(3)));
+            }
             "slurry_sg_range" => slurry_range(check),
             "laydown_from_thickness" | "laydown_range" => laydown_range(check),
             topic => panic!("{}: nothing checks the topic {topic}", check.id),
@@ -298,7 +313,7 @@ fn area_from_volumes(check: &Check) {
     // A ratio has no size: the smaller form is made to hold 100 ml.
     let (first, second) = if check.inputs.get("V1_ml").is_some() { ("V1_ml", "V2_ml") } else { ("V1", "V2") };
     let ratio = check.input(second) / check.input(first);
-    for shape in ShapeClass::ALL.iter().filter(|shape| shape.profile().is_some()) {
+    for shape in ShapeClass::ALL.iter().filter(|shape| !shape.is_flat()) {
         let area = |ml: f64| {
             let form = Form::by_capacity(*shape, Millilitres::new(ml)).unwrap();
             form.zone(ZoneKind::Inside).unwrap().area
@@ -314,10 +329,16 @@ fn area_from_lengths(check: &Check) {
     let height = (area - 2.0 * small * small) / (2.0 * small);
     let closed = |times: f64| {
         let points = [(0.0, 0.0), (0.0, small), (height, small), (height, 0.0)];
-        Profile::new(&points.map(|(height, radius)| (height * times, radius * times)), 0.1, 0.0)
+        let line = points.map(|(height, radius)| Point { height: height * times, radius: radius * times });
+        revolve::swept_area(&line)
     };
-    assert!((closed(1.0).area(ZoneKind::Inside) / PI - area).abs() < 1e-9);
-    check.is("A2_over_pi", closed(large / small).area(ZoneKind::Inside) / PI);
+    assert!((closed(1.0) / PI - area).abs() < 1e-9);
+    check.is("A2_over_pi", closed(large / small) / PI);
+}
+
+/// What is left of a thrown length after the glaze firing.
+fn fired(shrinkage: f64) -> f64 {
+    Shrinkage::new(0.0, shrinkage).unwrap().factor(Stage::Thrown, Stage::Fired)
 }
 
 fn frustum(check: &Check) {

@@ -1,15 +1,23 @@
 //! Forms: a shape at a size, made again and again, with the area of each zone that takes glaze.
 //!
-//! A form's zones come from areas the potter measured or, failing that, from its capacity and the profile of its class.
+//! A form's zones come from areas the potter measured, from a profile, or failing both from its capacity and the profile
+//! of its class: best first.
 
+mod curve;
 pub mod profile;
 pub mod revolve;
 mod shape_class;
+mod shrinkage;
+pub mod silhouette;
 
 use crate::coded::coded;
-use crate::units::{Millilitres, SquareCentimetres};
+use crate::units::{Millilitres, Millimetres, SquareCentimetres};
 
-pub use shape_class::ShapeClass;
+pub use profile::{
+    Cut, FootRing, GlazeLines, Part, PartArea, Profile, ProfileError, ProfilePoint, WeightCheck, tube, weight_check,
+};
+pub use shape_class::{ShapeClass, Usual};
+pub use shrinkage::{Shrinkage, ShrinkageError, Stage};
 
 /// Relative standard uncertainty of an area the potter measured. Common practice, no source.
 pub const MEASURED_AREA: f64 = 0.02;
@@ -46,15 +54,64 @@ pub struct Zone {
     pub relative_uncertainty: f64,
 }
 
+/// A pot as measured or traced, at the size of its bisque.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Measured {
+    /// Its profile.
+    pub profile: Profile,
+    /// Where its glaze ends.
+    pub lines: GlazeLines,
+    /// What else takes glaze outside: handle, knob, spout.
+    pub extra: SquareCentimetres,
+    /// Depth below the rim to which it is filled in use.
+    pub fill: Option<Millimetres>,
+    /// Relative standard uncertainty of its areas from a photograph; none for a profile taken with calipers.
+    pub traced: Option<f64>,
+}
+
+impl Measured {
+    /// The same at another size: lengths times `factor`, areas times its square.
+    #[must_use]
+    pub fn scaled(&self, factor: f64) -> Measured {
+        Measured {
+            profile: self.profile.scaled(factor),
+            lines: GlazeLines { bare_foot: self.lines.bare_foot * factor, overlap: self.lines.overlap * factor },
+            extra: self.extra * (factor * factor),
+            fill: self.fill.map(|fill| fill * factor),
+            traced: self.traced,
+        }
+    }
+}
+
+/// What is known of a form's size, the best first.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Known {
+    /// Glazed area inside, as measured.
+    pub inside: Option<SquareCentimetres>,
+    /// Glazed area outside, as measured.
+    pub outside: Option<SquareCentimetres>,
+    /// Its profile.
+    pub measured: Option<Measured>,
+    /// What it holds, filled to the rim.
+    pub capacity: Option<Millilitres>,
+}
+
 /// A shape at a size.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Form {
     /// Its class of shape.
     pub class: ShapeClass,
-    /// What it holds, filled to the rim.
+    /// What it holds, filled to the rim: as measured, else by its profile.
     pub capacity: Option<Millilitres>,
+    /// What it holds by its profile.
+    pub profile_capacity: Option<Millilitres>,
+    /// What it holds by its profile as it is filled in use.
+    pub capacity_in_use: Option<Millilitres>,
     /// Its zones, each kind at most once.
     pub zones: Vec<Zone>,
+    /// The parts of its surface, where its profile is known.
+    pub parts: Vec<PartArea>,
+    outline: Vec<(f64, f64)>,
 }
 
 /// Why a form cannot be. The display is the sentence the potter reads.
@@ -62,7 +119,7 @@ pub struct Form {
 #[non_exhaustive]
 pub enum FormError {
     /// Neither capacity nor any area.
-    #[error("Say what the form holds when filled to the rim, or how large its glazed surface is.")]
+    #[error("Say what the form holds when filled to the rim, measure its outline, or give its glazed areas.")]
     NoSize,
     /// A capacity outside what potters make.
     #[error("A form holds between 5 ml and 100 litres, and {} ml is outside that. Check the figure and the unit.", .capacity.value())]
@@ -79,6 +136,9 @@ pub enum FormError {
     /// A flat thing has no capacity.
     #[error("A tile holds nothing. Give the area of its glazed face.")]
     HoldsNothing,
+    /// A profile that makes no pot.
+    #[error(transparent)]
+    Profile(#[from] ProfileError),
 }
 
 impl Form {
@@ -87,7 +147,7 @@ impl Form {
     /// # Errors
     /// When the capacity is outside 5 ml to 100 l, or the class holds nothing.
     pub fn by_capacity(class: ShapeClass, capacity: Millilitres) -> Result<Self, FormError> {
-        Self::new(class, Some(capacity), None, None)
+        Self::new(class, &Known { capacity: Some(capacity), ..Known::default() })
     }
 
     /// From measured areas of the inside, the outside or both.
@@ -99,48 +159,62 @@ impl Form {
         inside: Option<SquareCentimetres>,
         outside: Option<SquareCentimetres>,
     ) -> Result<Self, FormError> {
-        Self::new(class, None, inside, outside)
+        Self::new(class, &Known { inside, outside, ..Known::default() })
     }
 
-    /// From all that is known: a measured area goes before one taken from the capacity.
+    /// From all that is known, the best first: a measured area goes before a profile, a profile before a capacity.
     ///
     /// # Errors
-    /// As [`Form::by_capacity`] and [`Form::by_area`].
-    pub fn new(
-        class: ShapeClass,
-        capacity: Option<Millilitres>,
-        inside: Option<SquareCentimetres>,
-        outside: Option<SquareCentimetres>,
-    ) -> Result<Self, FormError> {
-        if let Some(capacity) = capacity
-            && !(capacity >= SMALLEST_CAPACITY && capacity <= LARGEST_CAPACITY)
-        {
-            return Err(FormError::Capacity { capacity });
-        }
-        for area in [inside, outside].into_iter().flatten() {
-            if !(area >= SMALLEST_AREA && area <= LARGEST_AREA) {
-                return Err(FormError::Area { area });
-            }
-        }
+    /// When nothing is known, a figure is outside what potters make, or the profile makes no pot.
+    pub fn new(class: ShapeClass, known: &Known) -> Result<Self, FormError> {
+        known.check()?;
+        let turned = known.measured.as_ref().map(Turned::new).transpose()?;
+        let by_class = |kind| Some((class.area(kind, known.capacity?)?, AREA_FROM_CAPACITY));
         let zone = |kind, measured: Option<SquareCentimetres>| {
-            let known = measured.map(|area| (area, MEASURED_AREA));
-            let (area, relative_uncertainty) = known.or_else(|| {
-                let profile = class.profile()?;
-                Some((profile.area_for_capacity(kind, capacity?), AREA_FROM_CAPACITY))
-            })?;
+            let found = measured.map(|area| (area, MEASURED_AREA));
+            let found = found.or_else(|| turned.as_ref().map(|turned| turned.zone(kind)));
+            let (area, relative_uncertainty) = found.or_else(|| by_class(kind))?;
             Some(Zone { kind, area, relative_uncertainty })
         };
-        let sides: Vec<Zone> =
-            [zone(ZoneKind::Inside, inside), zone(ZoneKind::Outside, outside)].into_iter().flatten().collect();
+        let sides: Vec<Zone> = [zone(ZoneKind::Inside, known.inside), zone(ZoneKind::Outside, known.outside)]
+            .into_iter()
+            .flatten()
+            .collect();
+        let is_flat = class.is_flat() && turned.is_none();
         let zones = match sides.as_slice() {
-            [] if capacity.is_some() => return Err(FormError::HoldsNothing),
+            [] if known.capacity.is_some() => return Err(FormError::HoldsNothing),
             [] => return Err(FormError::NoSize),
-            [face] if class.profile().is_none() => vec![Zone { kind: ZoneKind::Whole, ..*face }],
+            [face] if is_flat => vec![Zone { kind: ZoneKind::Whole, ..*face }],
             [_] => sides,
-            _ if class.profile().is_none() => vec![together(&sides)],
-            _ => [sides.as_slice(), &[together(&sides)]].concat(),
+            _ if is_flat => vec![together(&sides)],
+            _ => {
+                let twice = turned.as_ref().map_or(SquareCentimetres::ZERO, Turned::coated_twice);
+                let whole = together(&sides);
+                [sides.as_slice(), &[Zone { area: whole.area - twice, ..whole }]].concat()
+            }
         };
-        Ok(Self { class, capacity, zones })
+        let profile_capacity = turned.as_ref().map(|turned| turned.cut.capacity());
+        Ok(Self {
+            class,
+            capacity: known.capacity.or(profile_capacity),
+            profile_capacity,
+            capacity_in_use: turned.as_ref().and_then(Turned::in_use),
+            zones,
+            outline: turned.as_ref().map_or_else(|| class.outline(), |turned| outline(&turned.cut)),
+            parts: turned.map(|turned| turned.parts).unwrap_or_default(),
+        })
+    }
+
+    /// How far the measured capacity lies from what the profile holds, as a fraction of that; `None` unless both are
+    /// known.
+    pub fn capacity_disagreement(&self) -> Option<f64> {
+        let (measured, turned) = (self.capacity?, self.profile_capacity?);
+        Some(measured / turned - 1.0)
+    }
+
+    /// One part of its surface, where its profile is known.
+    pub fn part(&self, part: Part) -> Option<&PartArea> {
+        self.parts.iter().find(|found| found.part == part)
     }
 
     /// The zone of this kind, where the form has it.
@@ -151,8 +225,87 @@ impl Form {
     /// Half of the silhouette as (radius, height) from the foot's centre up to the rim, scaled so that the larger of
     /// its whole width and its height is 1; for drawing.
     pub fn outline(&self) -> Vec<(f64, f64)> {
-        self.class.outline()
+        self.outline.clone()
     }
+}
+
+impl Known {
+    fn check(&self) -> Result<(), FormError> {
+        if let Some(capacity) = self.capacity
+            && !(capacity >= SMALLEST_CAPACITY && capacity <= LARGEST_CAPACITY)
+        {
+            return Err(FormError::Capacity { capacity });
+        }
+        for area in [self.inside, self.outside].into_iter().flatten() {
+            if !(area >= SMALLEST_AREA && area <= LARGEST_AREA) {
+                return Err(FormError::Area { area });
+            }
+        }
+        Ok(())
+    }
+}
+
+/// A measured form with its profile cut open.
+struct Turned<'a> {
+    measured: &'a Measured,
+    cut: Cut,
+    parts: Vec<PartArea>,
+}
+
+impl<'a> Turned<'a> {
+    fn new(measured: &'a Measured) -> Result<Self, FormError> {
+        let cut = measured.profile.cut()?;
+        let parts = cut.parts(&measured.lines)?;
+        Ok(Self { measured, cut, parts })
+    }
+
+    /// Area of a zone and how sure it is. Where the glazes overlap, the inside one runs over the lip and down the band.
+    fn zone(&self, kind: ZoneKind) -> (SquareCentimetres, f64) {
+        let (parts, line) = match kind {
+            ZoneKind::Inside if self.overlaps() => (INSIDE_OVER_THE_LIP, self.cut.inside()),
+            ZoneKind::Inside => (INSIDE, self.cut.inside()),
+            ZoneKind::Outside | ZoneKind::Whole => (OUTSIDE, self.cut.outside()),
+        };
+        let extra = if kind == ZoneKind::Outside { self.measured.extra } else { SquareCentimetres::ZERO };
+        let area = sum(&self.parts, parts) + extra;
+        let of_cut =
+            |cut: &Cut| cut.parts(&self.measured.lines).map_or(0.0, |found| sum(&found, parts).value() * 100.0);
+        let relative =
+            profile::relative_uncertainty(&self.measured.profile, of_cut, revolve::length(line), self.measured.traced);
+        (area, relative.unwrap_or(AREA_FROM_CAPACITY))
+    }
+
+    fn in_use(&self) -> Option<Millilitres> {
+        self.measured.fill.map(|fill| self.cut.capacity_to(fill))
+    }
+
+    fn overlaps(&self) -> bool {
+        self.measured.lines.overlap > Millimetres::ZERO
+    }
+
+    /// What both the inside and the outside coat cover, and a single dip only once.
+    fn coated_twice(&self) -> SquareCentimetres {
+        if self.overlaps() { sum(&self.parts, &[Part::Rim, Part::OverlapBand]) } else { SquareCentimetres::ZERO }
+    }
+}
+
+const INSIDE: &[Part] = &[Part::InsideFloor, Part::InsideWall];
+const INSIDE_OVER_THE_LIP: &[Part] = &[Part::InsideFloor, Part::InsideWall, Part::Rim, Part::OverlapBand];
+const OUTSIDE: &[Part] = &[Part::OutsideWall, Part::OverlapBand, Part::Rim];
+
+fn sum(parts: &[PartArea], wanted: &[Part]) -> SquareCentimetres {
+    let found = parts.iter().filter(|found| wanted.contains(&found.part));
+    found.fold(SquareCentimetres::ZERO, |sum, found| sum + found.area)
+}
+
+/// Half of the silhouette of a pot, as [`Form::outline`] gives it.
+fn outline(cut: &Cut) -> Vec<(f64, f64)> {
+    let outside = cut.outside();
+    let height = outside.iter().fold(0.0f64, |highest, point| highest.max(point.height));
+    let width = outside.iter().fold(0.0f64, |widest, point| widest.max(2.0 * point.radius));
+    let size = height.max(width);
+    let foot = std::iter::once((0.0, 0.0));
+    foot.chain(outside.iter().map(|point| (point.radius / size, point.height / size))).collect()
 }
 
 /// Several zones glazed in one dip. Their errors are taken to go together, which is the careful side.
@@ -177,7 +330,7 @@ mod tests {
 
     #[test]
     fn similar_forms_scale_with_the_two_thirds_power() {
-        for class in ShapeClass::ALL.iter().copied().filter(|class| class.profile().is_some()) {
+        for class in ShapeClass::ALL.iter().copied().filter(|class| !class.is_flat()) {
             let (small, large) =
                 (Form::by_capacity(class, ml(250.0)).unwrap(), Form::by_capacity(class, ml(450.0)).unwrap());
             for kind in ZoneKind::ALL {
@@ -203,7 +356,8 @@ mod tests {
 
     #[test]
     fn measured_areas_go_before_capacity() {
-        let form = Form::new(ShapeClass::Jar, Some(ml(600.0)), Some(cm2(320.0)), None).unwrap();
+        let known = Known { capacity: Some(ml(600.0)), inside: Some(cm2(320.0)), ..Known::default() };
+        let form = Form::new(ShapeClass::Jar, &known).unwrap();
         let inside = form.zone(ZoneKind::Inside).unwrap();
         assert_eq!((inside.area, inside.relative_uncertainty), (cm2(320.0), MEASURED_AREA));
         assert_eq!(form.zone(ZoneKind::Outside).unwrap().relative_uncertainty, AREA_FROM_CAPACITY);

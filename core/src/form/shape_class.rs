@@ -1,7 +1,11 @@
 //! Classes of shape, each with a profile of its usual proportions.
 
-use super::profile::Profile;
+use std::sync::OnceLock;
+
+use super::profile::{FootRing, GlazeLines, Profile, ProfilePoint};
+use super::{Form, Known, Measured, ZoneKind, outline};
 use crate::coded::coded;
+use crate::units::{Millilitres, Millimetres, SquareCentimetres};
 
 coded! {
     /// A class of shape that scales as one.
@@ -20,113 +24,254 @@ coded! {
         Bottle = "bottle" "bottle",
         /// Closed a little, with a wide mouth.
         Jar = "jar" "jar",
+        /// Tall, drawn in below a flared rim.
+        Vase = "vase" "vase",
+        /// Round and closed, with a seat for a lid.
+        Teapot = "teapot" "teapot",
+        /// Widening upwards, with a heavy rim.
+        Planter = "planter" "planter",
         /// One flat face.
         Tile = "tile" "tile",
     }
 }
 
+/// A class's usual proportions.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Usual {
+    /// Its profile.
+    pub profile: Profile,
+    /// Where its glaze ends.
+    pub lines: GlazeLines,
+}
+
+/// Height and radius of points on the outside, wall, floor, foot ring (width, height), bare foot: millimetres.
+type Proportions = (&'static [(f64, f64)], f64, f64, Option<(f64, f64)>, f64);
+
 impl ShapeClass {
-    /// Usual proportions of the class, in millimetres at a usual size; a tile has none. Common practice, no source.
-    pub fn profile(self) -> Option<Profile> {
-        let (inside, wall, bare_foot): (&[(f64, f64)], f64, f64) = match self {
-            Self::CylinderMug => (&[(0.0, 0.0), (0.0, 31.0), (2.0, 34.5), (6.0, 36.0), (88.0, 36.0)], 4.0, 8.0),
+    /// Whether it has no profile.
+    pub const fn is_flat(self) -> bool {
+        matches!(self, Self::Tile)
+    }
+
+    /// Its usual proportions, made to hold `capacity`, or at a usual size; a tile has none.
+    pub fn usual(self, capacity: Option<Millilitres>) -> Option<Usual> {
+        let mm = Millimetres::new;
+        let (points, wall, floor, foot, bare_foot) = self.proportions()?;
+        let point =
+            |&(height, radius): &(f64, f64)| ProfilePoint { height: mm(height), radius: mm(radius), wall: None };
+        let usual = Measured {
+            profile: Profile {
+                points: points.iter().map(point).collect(),
+                wall: mm(wall),
+                floor: mm(floor),
+                foot: foot.map(|(width, height)| FootRing { width: mm(width), height: mm(height) }),
+            },
+            lines: GlazeLines { bare_foot: mm(bare_foot), overlap: Millimetres::ZERO },
+            extra: SquareCentimetres::ZERO,
+            fill: None,
+            traced: None,
+        };
+        let factor = capacity.and_then(|capacity| Some((capacity / self.drawn()?.capacity).cbrt()));
+        let Measured { profile, lines, .. } = usual.scaled(factor.unwrap_or(1.0));
+        Some(Usual { profile, lines })
+    }
+
+    /// `k V^(2/3)`: area of a zone when the class's profile is made to hold `capacity`; `None` for what holds nothing.
+    pub fn area(self, zone: ZoneKind, capacity: Millilitres) -> Option<SquareCentimetres> {
+        let drawn = self.drawn()?;
+        let area = drawn.areas[ZoneKind::ALL.iter().position(|kind| *kind == zone)?];
+        Some(area * (capacity / drawn.capacity).powf(2.0 / 3.0))
+    }
+
+    /// Half of the silhouette, as [`Form::outline`] gives it.
+    pub fn outline(self) -> Vec<(f64, f64)> {
+        // A slab seen from its edge.
+        let slab = || vec![(0.0, 0.0), (0.5, 0.0), (0.5, 0.08), (0.0, 0.08)];
+        self.drawn().map_or_else(slab, |drawn| drawn.outline.clone())
+    }
+
+    /// What the class's profile comes to at its usual size, reckoned once.
+    fn drawn(self) -> Option<&'static Drawn> {
+        static ALL: OnceLock<Vec<Option<Drawn>>> = OnceLock::new();
+        let all = ALL.get_or_init(|| Self::ALL.iter().map(|class| Drawn::of(*class)).collect());
+        all.get(Self::ALL.iter().position(|class| *class == self)?)?.as_ref()
+    }
+
+    /// Common practice, no source.
+    const fn proportions(self) -> Option<Proportions> {
+        Some(match self {
+            Self::CylinderMug => {
+                (&[(0.0, 36.5), (3.0, 39.0), (8.0, 40.0), (50.0, 40.0), (92.0, 40.0)], 4.0, 4.0, None, 8.0)
+            }
             Self::RoundedMug => (
                 &[
-                    (0.0, 0.0),
-                    (0.0, 24.0),
-                    (4.0, 32.0),
-                    (14.0, 39.0),
-                    (28.0, 43.0),
-                    (42.0, 44.0),
-                    (56.0, 42.0),
-                    (70.0, 38.5),
-                    (80.0, 37.0),
-                    (86.0, 37.5),
+                    (0.0, 29.0),
+                    (4.0, 35.0),
+                    (18.0, 43.0),
+                    (32.0, 47.0),
+                    (46.0, 48.0),
+                    (60.0, 46.0),
+                    (74.0, 42.5),
+                    (84.0, 41.0),
+                    (90.0, 41.5),
                 ],
                 4.0,
+                4.0,
+                None,
                 8.0,
             ),
             Self::OpenBowl => (
                 &[
-                    (0.0, 0.0),
-                    (0.5, 20.0),
-                    (4.0, 38.0),
-                    (12.0, 56.0),
-                    (24.0, 70.0),
-                    (38.0, 80.0),
-                    (52.0, 87.0),
-                    (60.0, 90.0),
+                    (0.0, 33.0),
+                    (6.0, 32.5),
+                    (11.0, 40.0),
+                    (19.0, 58.5),
+                    (31.5, 73.5),
+                    (46.5, 84.5),
+                    (61.0, 91.5),
+                    (69.0, 94.5),
                 ],
                 5.0,
-                8.0,
+                5.0,
+                Some((6.0, 6.0)),
+                6.0,
             ),
             Self::DeepBowl => (
                 &[
-                    (0.0, 0.0),
-                    (1.0, 20.0),
-                    (6.0, 36.0),
-                    (16.0, 49.0),
-                    (30.0, 58.0),
-                    (48.0, 64.0),
-                    (66.0, 68.0),
-                    (80.0, 70.0),
+                    (0.0, 31.0),
+                    (6.0, 30.0),
+                    (12.5, 38.5),
+                    (23.5, 52.5),
+                    (39.0, 62.5),
+                    (57.5, 69.0),
+                    (76.0, 73.0),
+                    (90.0, 75.0),
                 ],
                 5.0,
-                10.0,
+                5.0,
+                Some((6.0, 6.0)),
+                6.0,
             ),
-            Self::Plate => {
-                (&[(0.0, 0.0), (0.0, 75.0), (3.0, 86.0), (9.0, 93.0), (12.0, 104.0), (17.0, 125.0)], 6.0, 6.0)
-            }
+            Self::Plate => (
+                &[(0.0, 80.0), (5.0, 79.0), (8.5, 88.0), (14.5, 95.5), (17.5, 106.0), (22.0, 126.0)],
+                6.0,
+                6.0,
+                Some((7.0, 5.0)),
+                5.0,
+            ),
             Self::Bottle => (
                 &[
-                    (0.0, 0.0),
-                    (0.0, 30.0),
-                    (4.0, 37.0),
-                    (20.0, 43.0),
-                    (60.0, 45.0),
-                    (100.0, 42.0),
-                    (125.0, 33.0),
-                    (140.0, 20.0),
-                    (150.0, 13.0),
-                    (165.0, 11.0),
-                    (185.0, 11.0),
-                    (195.0, 13.0),
+                    (0.0, 34.0),
+                    (5.0, 42.0),
+                    (25.0, 48.0),
+                    (65.0, 50.0),
+                    (106.0, 47.0),
+                    (132.0, 37.5),
+                    (148.0, 24.0),
+                    (157.0, 17.5),
+                    (170.0, 16.0),
+                    (190.0, 16.0),
+                    (199.0, 18.0),
                 ],
                 5.0,
+                5.0,
+                None,
                 9.0,
             ),
             Self::Jar => (
                 &[
-                    (0.0, 0.0),
-                    (0.0, 40.0),
-                    (4.0, 48.0),
-                    (20.0, 55.0),
-                    (60.0, 58.0),
-                    (95.0, 54.0),
-                    (110.0, 47.0),
-                    (115.0, 45.0),
-                    (122.0, 45.0),
+                    (0.0, 44.0),
+                    (5.0, 53.0),
+                    (25.0, 60.0),
+                    (65.0, 63.0),
+                    (101.0, 58.5),
+                    (117.0, 51.5),
+                    (121.0, 50.0),
+                    (127.0, 50.0),
                 ],
                 5.0,
+                5.0,
+                None,
                 9.0,
             ),
+            Self::Vase => (
+                &[
+                    (0.0, 32.0),
+                    (6.0, 36.0),
+                    (40.0, 52.0),
+                    (90.0, 62.0),
+                    (140.0, 56.0),
+                    (180.0, 44.0),
+                    (205.0, 40.0),
+                    (220.0, 46.0),
+                ],
+                5.0,
+                6.0,
+                None,
+                6.0,
+            ),
+            Self::Teapot => (
+                &[
+                    (0.0, 36.0),
+                    (5.0, 44.0),
+                    (25.0, 60.0),
+                    (50.0, 67.0),
+                    (75.0, 62.0),
+                    (95.0, 46.0),
+                    (104.0, 36.0),
+                    (108.0, 35.0),
+                ],
+                4.0,
+                4.0,
+                None,
+                6.0,
+            ),
+            Self::Planter => (
+                &[(0.0, 48.0), (6.0, 52.0), (60.0, 60.0), (120.0, 68.0), (130.0, 71.0), (140.0, 71.5)],
+                6.0,
+                7.0,
+                None,
+                4.0,
+            ),
             Self::Tile => return None,
-        };
-        Some(Profile::new(inside, wall, bare_foot))
+        })
+    }
+}
+
+/// A class's profile turned.
+struct Drawn {
+    capacity: Millilitres,
+    areas: Vec<SquareCentimetres>,
+    outline: Vec<(f64, f64)>,
+}
+
+impl Drawn {
+    fn of(class: ShapeClass) -> Option<Drawn> {
+        let Usual { profile, lines } = class.usual(None)?;
+        let outline = outline(&profile.cut().ok()?);
+        let measured = Measured { profile, lines, extra: SquareCentimetres::ZERO, fill: None, traced: None };
+        let form = Form::new(class, &Known { measured: Some(measured), ..Known::default() }).ok()?;
+        let areas = ZoneKind::ALL.iter().map(|kind| Some(form.zone(*kind)?.area)).collect::<Option<_>>()?;
+        Some(Drawn { capacity: form.profile_capacity?, areas, outline })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_class_but_the_tile_is_a_pot() {
+        for class in ShapeClass::ALL {
+            assert_eq!(class.drawn().is_none(), class.is_flat(), "{class}");
+        }
     }
 
-    /// Half of the silhouette as (radius, height) from the foot's centre to the rim, scaled so that the larger of its
-    /// whole width and its height is 1.
-    pub fn outline(self) -> Vec<(f64, f64)> {
-        let Some(profile) = self.profile() else {
-            // A slab seen from its edge.
-            return vec![(0.0, 0.0), (0.5, 0.0), (0.5, 0.08), (0.0, 0.08)];
-        };
-        let outside = profile.outside();
-        let ground = outside.iter().fold(f64::INFINITY, |lowest, point| lowest.min(point.height));
-        let height = outside.iter().fold(0.0f64, |highest, point| highest.max(point.height - ground));
-        let width = outside.iter().fold(0.0f64, |widest, point| widest.max(2.0 * point.radius));
-        let size = height.max(width);
-        outside.iter().map(|point| (point.radius / size, (point.height - ground) / size)).collect()
+    #[test]
+    fn a_class_made_to_hold_so_much_holds_it() {
+        for class in ShapeClass::ALL.iter().filter(|class| !class.is_flat()) {
+            let usual = class.usual(Some(Millilitres::new(450.0))).unwrap();
+            approx::assert_relative_eq!(usual.profile.cut().unwrap().capacity().value(), 450.0, max_relative = 1e-9);
+        }
     }
 }

@@ -3,6 +3,7 @@
 //! One definition here is the struct, the JSON body and the columns; the table itself is in `schema/`. All quantities
 //! are scaled integers so that no phone rounds them otherwise: the unit ends the name, as the schema explains.
 
+use rusqlite::types::{FromSql, FromSqlError, FromSqlResult, ToSqlOutput, ValueRef};
 use rusqlite::{Connection, OptionalExtension, Row, ToSql};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
@@ -10,7 +11,7 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use super::error::StoreError;
-use crate::journal::{Body, Kind, State};
+use crate::journal::{self, Kind, State};
 
 /// A kind of thing in the studio that has a table of its own.
 pub trait Entity: Sized + Serialize + DeserializeOwned {
@@ -61,14 +62,14 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
 
     /// What an event must say to turn `state` into this: the fields that differ, `null` for one to take away.
     /// Fields that only a newer laydown knows are left alone.
-    fn difference(&self, state: Option<&State>) -> Result<Body, StoreError> {
+    fn difference(&self, state: Option<&State>) -> Result<journal::Body, StoreError> {
         let Value::Object(mut fields) =
             serde_json::to_value(self).map_err(|error| StoreError::Fault { details: error.to_string() })?
         else {
             return Err(StoreError::Fault { details: format!("{} is not an object", Self::KIND.name()) });
         };
         let before = |name: &str| state.and_then(|state| state.fields.get(name)).unwrap_or(&Value::Null);
-        let mut body = Body::new();
+        let mut body = journal::Body::new();
         for name in Self::FIELDS {
             let now = fields.remove(*name).unwrap_or(Value::Null);
             if now != *before(name) {
@@ -114,7 +115,7 @@ macro_rules! entities {
     ($($(#[$meta:meta])* $name:ident $kind:literal { $($(#[$field_meta:meta])* $field:ident: $type:ty,)* })*) => {
         $(
             $(#[$meta])*
-            #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+            #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
             pub struct $name {
                 /// Names this one; the entity of its events, so not among their fields.
                 #[serde(skip)]
@@ -157,6 +158,26 @@ macro_rules! entities {
         /// Every kind that has a table.
         pub(super) static TABLES: &[Table] = &[$(Table::of::<$name>()),*];
     };
+}
+
+/// Points of a profile, each `[height, radius, wall]` in um, or `[height, radius]` where the wall is as elsewhere.
+/// One value to the journal: two edits of one profile are two profiles, never a mixture.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct Points(pub Vec<Vec<i64>>);
+
+impl ToSql for Points {
+    fn to_sql(&self) -> rusqlite::Result<ToSqlOutput<'_>> {
+        let text =
+            serde_json::to_string(self).map_err(|error| rusqlite::Error::ToSqlConversionFailure(error.into()))?;
+        Ok(text.into())
+    }
+}
+
+impl FromSql for Points {
+    fn column_result(value: ValueRef<'_>) -> FromSqlResult<Points> {
+        serde_json::from_str(value.as_str()?).map_err(FromSqlError::other)
+    }
 }
 
 entities! {
@@ -241,6 +262,51 @@ entities! {
         inside_area_mm2: Option<i64>,
         /// Glazed area outside, mm2.
         outside_area_mm2: Option<i64>,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+        /// Its outside as measured or traced, from the ground up.
+        profile: Option<Points>,
+        /// Relative standard uncertainty that a photograph gave the profile, ten-thousandths; none if measured.
+        traced_e4: Option<i64>,
+        /// Code of the stage at which the profile was measured.
+        stage: Option<String>,
+        /// The body it is made of.
+        body: Option<Uuid>,
+        /// Thickness of the wall where the profile does not say otherwise, um.
+        wall_um: Option<i64>,
+        /// Thickness of the floor in the middle, um.
+        floor_um: Option<i64>,
+        /// Width of the ring of clay it stands on, um.
+        foot_width_um: Option<i64>,
+        /// Height of that ring, um.
+        foot_height_um: Option<i64>,
+        /// Height above the ground at which the glaze begins, um.
+        bare_foot_um: Option<i64>,
+        /// Depth below the rim, outside, to which both glazes lie, um.
+        overlap_um: Option<i64>,
+        /// Depth below the rim to which it is filled in use, um.
+        fill_um: Option<i64>,
+        /// Length of its handle, um.
+        handle_length_um: Option<i64>,
+        /// Girth of its handle, um.
+        handle_girth_um: Option<i64>,
+        /// Area of what else takes glaze outside, mm2.
+        extra_area_mm2: Option<i64>,
+        /// What a bisque piece of it weighs, mg.
+        bisque_mg: Option<i64>,
+    }
+
+    /// A clay body: how it shrinks, and how dense its bisque is.
+    Body "body" {
+        /// What the potter calls it.
+        name: String,
+        /// Linear shrinkage from thrown to bisque, ten-thousandths of the thrown size.
+        to_bisque_e4: i64,
+        /// Linear shrinkage from thrown to fired, ten-thousandths of the thrown size.
+        to_fired_e4: i64,
+        /// Bulk density of its bisque, mg per ml.
+        bisque_density_mg_ml: Option<i64>,
         /// No longer offered.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         gone: bool,
@@ -366,6 +432,8 @@ entities! {
         volume: String,
         /// Code of the unit of area.
         area: String,
+        /// Code of the unit of length.
+        length: String,
         /// Code of the decimal mark.
         decimal: String,
         /// Speak the verdict.

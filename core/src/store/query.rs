@@ -5,7 +5,7 @@ use std::cmp::Reverse;
 use rusqlite::{Connection, Params, Row, params};
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Entity, Tile};
+use super::entity::{Check, Coat, Control, Entity, Tile};
 use super::error::StoreError;
 
 const LATEST_COATS: &str = "SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1";
@@ -54,6 +54,29 @@ pub struct ControlPiece {
     /// The scale it was weighed on; `None` for an amount typed in.
     pub scale: Option<Uuid>,
 }
+
+macro_rules! control_piece_of {
+    ($entity:ty, $scale:expr) => {
+        impl From<&$entity> for ControlPiece {
+            fn from(kept: &$entity) -> ControlPiece {
+                let scale: fn(&$entity) -> Option<Uuid> = $scale;
+                ControlPiece {
+                    at: kept.at,
+                    form: kept.form,
+                    net_mg: kept.net_mg,
+                    area_mm2: kept.area_mm2,
+                    specific_gravity_e5: kept.specific_gravity_e5,
+                    sg_uncertainty_e5: kept.sg_uncertainty_e5,
+                    powder_density_e3: kept.powder_density_e3,
+                    scale: scale(kept),
+                }
+            }
+        }
+    };
+}
+
+control_piece_of!(Coat, |coat| Some(coat.scale));
+control_piece_of!(Control, |_| None);
 
 /// The control coats of every glaze and zone, newest first, at most `limit`. Control pieces are few:
 /// a sort is cheap, a walk through all coats in their order is not.

@@ -8,6 +8,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::rows::in_use;
+use super::shapes::shape;
 use super::{Result, StudioError};
 use crate::UnknownCode;
 use crate::coat::scale::Scale;
@@ -20,7 +21,7 @@ use crate::store::entity::{self, Entity};
 use crate::store::query::ControlPiece;
 use crate::store::{query, this_device};
 use crate::units::{
-    AreaUnit, DecimalMark, Grams, MassUnit, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style,
+    AreaUnit, DecimalMark, Grams, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
     VolumeUnit,
 };
 
@@ -45,6 +46,7 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
         mass: MassUnit::Gram.code().to_owned(),
         volume: VolumeUnit::Millilitre.code().to_owned(),
         area: AreaUnit::SquareCentimetre.code().to_owned(),
+        length: LengthUnit::Centimetre.code().to_owned(),
         decimal: DecimalMark::Point.code().to_owned(),
         speak: true,
         tick: true,
@@ -58,20 +60,9 @@ pub(super) fn style(conn: &Connection) -> Result<Style> {
         mass: code::<MassUnit>(&preference.mass)?,
         volume: code::<VolumeUnit>(&preference.volume)?,
         area: code::<AreaUnit>(&preference.area)?,
+        length: code::<LengthUnit>(&preference.length)?,
         decimal: code::<DecimalMark>(&preference.decimal)?,
     })
-}
-
-/// The form's class, capacity and zones.
-pub(super) fn shape(form: &entity::Form) -> Result<Form> {
-    let area = |mm2: Option<i64>| mm2.map(SquareCentimetres::from_square_millimetres);
-    Form::new(
-        code(&form.class)?,
-        form.capacity_ul.map(Millilitres::from_microlitres),
-        area(form.inside_area_mm2),
-        area(form.outside_area_mm2),
-    )
-    .map_err(|error| StudioError::refused("form", error))
 }
 
 /// The scale as the verdict needs it.
@@ -99,7 +90,7 @@ pub(super) fn sg_of(check: &entity::Check) -> Result<SgReading> {
 }
 
 /// An SG and its uncertainty from their scaled integers.
-fn sg_reading(hundred_thousandths: i64, uncertainty: i64) -> Result<SgReading> {
+pub(super) fn sg_reading(hundred_thousandths: i64, uncertainty: i64) -> Result<SgReading> {
     Ok(SgReading {
         sg: SpecificGravity::from_hundred_thousandths(hundred_thousandths)?,
         standard_uncertainty: uncertainty as f64 / 1e5,
@@ -118,22 +109,26 @@ pub(super) fn verdict_kind(coat: &entity::Coat) -> Result<VerdictKind> {
 
 /// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.
 pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
-    let mut pieces = Pieces { conn, forms: BTreeMap::new(), scales: BTreeMap::new() };
+    let mut pieces = Pieces::new(conn);
     let known = query::control_pieces(conn, glaze, zone.code(), MOST_CONTROLS)?;
     let controls = known.into_iter().map(|known| pieces.control(&known, zone, form));
     Ok(controls.collect::<Result<Vec<_>>>()?.into_iter().flatten().collect())
 }
 
 /// The forms and scales that the control pieces share: each is read once, since Keep waits for this.
-struct Pieces<'a> {
+pub(super) struct Pieces<'a> {
     conn: &'a Connection,
     forms: BTreeMap<Uuid, Option<(String, Form)>>,
     scales: BTreeMap<Uuid, Grams>,
 }
 
-impl Pieces<'_> {
+impl<'a> Pieces<'a> {
+    pub(super) fn new(conn: &'a Connection) -> Pieces<'a> {
+        Pieces { conn, forms: BTreeMap::new(), scales: BTreeMap::new() }
+    }
+
     /// `None` when the form is not known here, as when only some of a studio's events have arrived.
-    fn control(&mut self, known: &ControlPiece, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
+    pub(super) fn control(&mut self, known: &ControlPiece, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
         // How sure an amount from memory is lies in the spread from pot to pot.
         let net_standard_uncertainty =
             known.scale.map_or(Ok(Grams::ZERO), |scale| self.net_standard_uncertainty(scale))?;
@@ -157,7 +152,9 @@ impl Pieces<'_> {
             Entry::Occupied(known) => known.into_mut(),
             Entry::Vacant(new) => {
                 let form = entity::Form::load(self.conn, id)?;
-                new.insert(form.map(|form| Ok::<_, StudioError>((form.name.clone(), shape(&form)?))).transpose()?)
+                new.insert(
+                    form.map(|form| Ok::<_, StudioError>((form.name.clone(), shape(self.conn, &form)?))).transpose()?,
+                )
             }
         };
         Ok(known.as_ref())

@@ -3,7 +3,7 @@
 use rusqlite::Connection;
 
 use super::facts::{code, style, tile_evidence};
-use super::lists::{by_name, form_detail, scale_detail};
+use super::lists::{self, by_name, scale_detail};
 use super::rows::in_use;
 use super::words::sentence_case;
 use super::{Now, Result, Row, SheetKind, Studio};
@@ -18,7 +18,7 @@ use crate::units::{Grams, Style};
 const MOST_CONTROL_COATS: u32 = 60;
 
 /// A list on the Studio screen.
-#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 pub struct Section {
     /// The sheet that opens from its rows and adds to it.
     pub sheet: SheetKind,
@@ -42,7 +42,7 @@ pub struct CautionView {
 }
 
 /// All that the Studio screen shows.
-#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 pub struct HouseView {
     /// The lists.
     pub sections: Vec<Section>,
@@ -68,6 +68,13 @@ impl Studio {
                         forms(conn, &style)?,
                     ),
                     section(
+                        SheetKind::Body,
+                        "Bodies",
+                        "Add a body",
+                        "Your clays and how they shrink, so that a fired pot can be measured for its bisque size.",
+                        bodies(conn, &style)?,
+                    ),
+                    section(
                         SheetKind::Glaze,
                         "Glazes",
                         "Add a glaze",
@@ -79,7 +86,7 @@ impl Studio {
                         "Control pieces",
                         "Add an amount you know is right",
                         "A pot that came out right. Mark a kept coat as a control piece, or type an amount you trust.",
-                        controls(conn, now, &style)?,
+                        known_amounts(conn, now, &style)?,
                     ),
                     section(
                         SheetKind::Tile,
@@ -123,12 +130,23 @@ fn section(sheet: SheetKind, title: &str, add_label: &str, empty: &str, rows: Ve
 }
 
 fn row(id: uuid::Uuid, title: String, detail: String) -> Row {
-    Row { id: id.to_string(), title, detail, chosen: false }
+    Row { id: id.to_string(), title, detail, chosen: false, outline: Vec::new() }
 }
 
 fn forms(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
-    let forms = in_use::<entity::Form>(conn, None)?.into_iter();
-    forms.map(|form| Ok(row(form.id, form.name.clone(), form_detail(&form, style)?))).collect()
+    lists::forms(conn, style, "")
+}
+
+fn bodies(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let bodies = in_use::<entity::Body>(conn, None)?.into_iter();
+    Ok(bodies
+        .map(|body| {
+            let percent = |e4: i64| style.percent(e4 as f64 / 1e4, 1);
+            let detail =
+                format!("shrinks {} to bisque, {} fired", percent(body.to_bisque_e4), percent(body.to_fired_e4));
+            row(body.id, body.name, detail)
+        })
+        .collect())
 }
 
 fn glazes(conn: &Connection) -> Result<Vec<Row>> {
@@ -162,7 +180,8 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     Ok(rows)
 }
 
-fn controls(conn: &Connection, now: Now, style: &Style) -> Result<Vec<Row>> {
+/// The amounts known to be right, the newest first.
+pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
     for coat in query::latest_control_coats(conn, MOST_CONTROL_COATS)? {
         let (Some(form), Some(glaze)) = (entity::Form::load(conn, coat.form)?, entity::Glaze::load(conn, coat.glaze)?)

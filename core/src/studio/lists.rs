@@ -2,10 +2,11 @@
 
 use rusqlite::Connection;
 
-use super::facts::{latest_sg, shape};
+use super::facts::latest_sg;
 use super::rows::{found, in_use};
-use super::{Now, Result, Row};
-use crate::form::ZoneKind;
+use super::shapes::shape;
+use super::{Now, Point, Result, Row};
+use crate::form::{Form, ZoneKind};
 use crate::store::entity;
 use crate::units::{Grams, Style};
 
@@ -13,7 +14,14 @@ pub(super) fn forms(conn: &Connection, style: &Style, chosen: &str) -> Result<Ve
     let mut rows = Vec::new();
     for form in in_use::<entity::Form>(conn, chosen.parse().ok())? {
         let id = form.id.to_string();
-        rows.push(Row { chosen: id == chosen, id, detail: form_detail(&form, style)?, title: form.name });
+        let shape = shape(conn, &form)?;
+        rows.push(Row {
+            chosen: id == chosen,
+            id,
+            detail: form_detail(&shape, style),
+            title: form.name,
+            outline: outline(&shape),
+        });
     }
     Ok(by_name(rows))
 }
@@ -28,7 +36,7 @@ pub(super) fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) 
             None => format!("{}, SG not checked", bucket.name),
         };
         let id = bucket.id.to_string();
-        rows.push(Row { chosen: id == chosen, id, title: glaze.name, detail });
+        rows.push(Row { chosen: id == chosen, id, title: glaze.name, detail, outline: Vec::new() });
     }
     Ok(by_name(rows))
 }
@@ -37,20 +45,30 @@ pub(super) fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<V
     let mut rows = Vec::new();
     for scale in in_use::<entity::Scale>(conn, chosen.parse().ok())? {
         let id = scale.id.to_string();
-        rows.push(Row { chosen: id == chosen, id, detail: scale_detail(&scale, style), title: scale.name });
+        let detail = scale_detail(&scale, style);
+        rows.push(Row { chosen: id == chosen, id, detail, title: scale.name, outline: Vec::new() });
     }
     Ok(by_name(rows))
 }
 
 /// What a list row says of a form.
-pub(super) fn form_detail(form: &entity::Form, style: &Style) -> Result<String> {
-    let shape = shape(form)?;
+pub(super) fn form_detail(shape: &Form, style: &Style) -> String {
     let mut parts = vec![shape.class.name().to_owned()];
     parts.extend(shape.capacity.map(|capacity| style.volume(capacity)));
     if let Some(inside) = shape.zone(ZoneKind::Inside) {
         parts.push(format!("inside {}", style.area(inside.area)));
     }
-    Ok(parts.join(", "))
+    parts.join(", ")
+}
+
+/// A form's outline for a list.
+pub(super) fn outline(shape: &Form) -> Vec<Point> {
+    points(shape.outline())
+}
+
+/// An outline of radii and heights as a shell draws it.
+pub(super) fn points(outline: Vec<(f64, f64)>) -> Vec<Point> {
+    outline.into_iter().map(|(radius, height)| Point { radius, height }).collect()
 }
 
 /// Lists are in the order of their words, where a potter looks for them.

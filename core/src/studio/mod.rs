@@ -10,7 +10,9 @@ mod facts;
 mod house;
 mod lists;
 mod rows;
+mod shapes;
 mod sheet;
+mod sizes;
 mod weigh;
 mod words;
 
@@ -26,7 +28,11 @@ use facts::{preference, style};
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
 pub use house::{CautionView, HouseView, Section};
-pub use sheet::{FieldKind, Item, Point, SheetEntry, SheetField, SheetKind, SheetView, Value};
+pub use sheet::{
+    Drawing, FieldKind, Grip, Ink, Item, Point, Redrawn, Shape, SheetEntry, SheetField, SheetKind, SheetView, Spot,
+    Touch, Value,
+};
+pub use sizes::{SizeRow, SizesView};
 pub use weigh::{
     Field, Gauge, Missing, NextCoat, RecentCoat, Refusal, TargetView, VerdictView, Way, WeighEntry, WeighField,
     WeighView,
@@ -34,7 +40,7 @@ pub use weigh::{
 pub use words::Now;
 
 /// What a row in a list shows: a title, a line under it, and whether it is the one in use.
-#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
 pub struct Row {
     /// The entity's id, to hand back in a command.
     pub id: String,
@@ -44,6 +50,8 @@ pub struct Row {
     pub detail: String,
     /// Whether this is the one chosen now.
     pub chosen: bool,
+    /// The right half of its outline, from the axis at the foot to the rim; empty for what has none.
+    pub outline: Vec<Point>,
 }
 
 /// How loudly a note speaks.

@@ -4,7 +4,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::{Result, StudioError};
-use crate::store::entity::{Bucket, Control, Entity, Form, Glaze, Scale, Tile, Vessel};
+use crate::store::entity::{Body, Bucket, Control, Entity, Form, Glaze, Scale, Tile, Vessel};
 
 /// Something that can be put away.
 pub(super) trait Keepsake: Entity {
@@ -38,6 +38,7 @@ macro_rules! keepsakes {
 
 keepsakes! {
     Form "form" |form| form.name.clone();
+    Body "body" |body| body.name.clone();
     Glaze "glaze" |glaze| glaze.name.clone();
     Bucket "bucket" |bucket| bucket.name.clone();
     Vessel "vessel" |vessel| vessel.name.clone();

@@ -1,8 +1,7 @@
 //! Reading people's notation: "31,5", "1 lb 2 oz", "½ oz", "1450 g/l". What could be meant two ways is refused.
 
 use super::{
-    AreaUnit, Celsius, Grams, Millilitres, Millimetres, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError,
-    VolumeUnit,
+    Celsius, Grams, Millilitres, Millimetres, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError, VolumeUnit,
 };
 use crate::glaze::slurry;
 
@@ -152,19 +151,15 @@ pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
     measure(&text.to_lowercase().replace("m2", "m²").replace("in2", "in²"), style, &kind).map(SquareCentimetres::new)
 }
 
-/// Reads a length; a bare number is in millimetres, or in inches where areas are in square inches.
+/// Reads a length; a bare number is in the style's unit.
 ///
 /// # Errors
 /// When the text is no length between nothing and 10 m, or could be meant two ways.
 pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
-    let (symbol, bare) = match style.area {
-        AreaUnit::SquareCentimetre => ("mm", 1.0),
-        AreaUnit::SquareInch => ("in", 25.4),
-    };
     let kind = Kind {
         what: "length",
-        example: 85.0,
-        symbol,
+        example: 8.5,
+        symbol: style.length.symbol(),
         units: &[
             ("mm", 1.0),
             ("cm", 10.0),
@@ -177,7 +172,7 @@ pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
             ("ft", 304.8),
             ("feet", 304.8),
         ],
-        bare,
+        bare: style.length.millimetres(),
         largest: 10_000.0,
         largest_words: "10 m",
         thousands: true,
@@ -484,7 +479,7 @@ fn shortened(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::{DecimalMark, MassUnit};
+    use crate::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit};
     use approx::assert_relative_eq;
     use proptest::prelude::*;
 
@@ -497,7 +492,13 @@ mod tests {
     }
 
     fn ounces() -> Style {
-        Style { mass: MassUnit::Ounce, volume: VolumeUnit::UsFluidOunce, area: AreaUnit::SquareInch, ..point() }
+        Style {
+            mass: MassUnit::Ounce,
+            volume: VolumeUnit::UsFluidOunce,
+            area: AreaUnit::SquareInch,
+            length: LengthUnit::Inch,
+            ..point()
+        }
     }
 
     #[test]

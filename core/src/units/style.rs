@@ -1,6 +1,6 @@
 //! How a potter wants numbers written: units, decimal mark, and no more figures than the scale gives.
 
-use super::{Grams, Laydown, Millilitres, SpecificGravity, SquareCentimetres};
+use super::{Grams, Laydown, Millilitres, Millimetres, SpecificGravity, SquareCentimetres};
 use crate::coded::coded;
 
 coded! {
@@ -32,6 +32,18 @@ coded! {
         SquareCentimetre = "square_centimetre" "square centimetres",
         /// Square inch, 6.4516 cm².
         SquareInch = "square_inch" "square inches",
+    }
+}
+
+coded! {
+    /// Unit of length on screen.
+    "unit of length" LengthUnit {
+        /// Centimetre.
+        Centimetre = "centimetre" "centimetres",
+        /// Millimetre.
+        Millimetre = "millimetre" "millimetres",
+        /// Inch, 25.4 mm.
+        Inch = "inch" "inches",
     }
 }
 
@@ -100,6 +112,34 @@ impl AreaUnit {
     }
 }
 
+impl LengthUnit {
+    /// Millimetres in one of this unit; exact.
+    pub const fn millimetres(self) -> f64 {
+        match self {
+            Self::Centimetre => 10.0,
+            Self::Millimetre => 1.0,
+            Self::Inch => 25.4,
+        }
+    }
+
+    /// As written after a number.
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::Centimetre => "cm",
+            Self::Millimetre => "mm",
+            Self::Inch => "in",
+        }
+    }
+
+    /// Decimals that show half a millimetre, which is as fine as a potter's calipers are read.
+    const fn decimals(self) -> usize {
+        match self {
+            Self::Centimetre | Self::Inch => 2,
+            Self::Millimetre => 1,
+        }
+    }
+}
+
 impl DecimalMark {
     /// The character itself.
     pub const fn mark(self) -> char {
@@ -119,6 +159,8 @@ pub struct Style {
     pub volume: VolumeUnit,
     /// Unit of area.
     pub area: AreaUnit,
+    /// Unit of length.
+    pub length: LengthUnit,
     /// Decimal mark.
     pub decimal: DecimalMark,
 }
@@ -129,6 +171,7 @@ impl Default for Style {
             mass: MassUnit::Gram,
             volume: VolumeUnit::Millilitre,
             area: AreaUnit::SquareCentimetre,
+            length: LengthUnit::Centimetre,
             decimal: DecimalMark::Point,
         }
     }
@@ -167,6 +210,17 @@ impl Style {
     pub fn area(&self, area: SquareCentimetres) -> String {
         let value = area.value() / self.area.square_centimetres();
         format!("{} {}", self.three_figures(value), self.area.symbol())
+    }
+
+    /// A length with its unit, to half a millimetre, for example "8.4 cm" or "3.31 in".
+    pub fn length(&self, length: Millimetres) -> String {
+        format!("{} {}", self.length_number(length), self.length.symbol())
+    }
+
+    /// As [`Style::length`], without the unit and without zeros that say nothing.
+    pub fn length_number(&self, length: Millimetres) -> String {
+        let written = self.number(length.value() / self.length.millimetres(), self.length.decimals());
+        written.trim_end_matches('0').trim_end_matches(self.decimal.mark()).to_owned()
     }
 
     /// A laydown, for example "5.5 g per 100 cm²" or "1.25 oz per 100 in²".
@@ -211,6 +265,7 @@ mod tests {
             mass: MassUnit::Ounce,
             volume: VolumeUnit::UsFluidOunce,
             area: AreaUnit::SquareInch,
+            length: LengthUnit::Inch,
             decimal: DecimalMark::Point,
         }
     }
@@ -245,6 +300,13 @@ mod tests {
         assert_eq!(american().volume(Millilitres::new(250.0)), "8.45 fl oz");
         assert_eq!(metric.area(SquareCentimetres::new(187.3)), "187 cm²");
         assert_eq!(american().area(SquareCentimetres::new(187.3)), "29.0 in²");
+        assert_eq!(metric.length(Millimetres::new(84.0)), "8.4 cm");
+        assert_eq!(metric.length(Millimetres::new(84.5)), "8.45 cm");
+        assert_eq!(metric.length(Millimetres::new(100.0)), "10 cm");
+        assert_eq!(metric.length(Millimetres::ZERO), "0 cm");
+        assert_eq!(american().length(Millimetres::new(84.0)), "3.31 in");
+        let millimetres = Style { length: LengthUnit::Millimetre, ..comma() };
+        assert_eq!(millimetres.length(Millimetres::new(84.5)), "84,5 mm");
         assert_eq!(metric.laydown(Laydown::new(5.5)), "5.5 g per 100 cm²");
         assert_eq!(american().laydown(Laydown::new(5.5)), "1.25 oz per 100 in²");
         assert_eq!(metric.percent(0.07, 0), "7 %");

@@ -117,7 +117,7 @@ fn words_for_each_verdict() {
     assert_eq!(short.detail, "Right is 18.0 to 20.8 g. 1.9 g more brings it in.");
     assert_eq!(short.spoken, "Short. Add 3.1 grams.");
     assert_eq!(short.certainty, "This scale is sure to 0.08 g either way.");
-    assert_eq!(short.carries, "8.2 g dry, 4.5 g per 100 cm²");
+    assert_eq!(short.carries, "8.2 g dry, 4.4 g per 100 cm²");
     assert_eq!(short.on_control.unwrap(), "On your control piece this coat would weigh 16.3 g.");
 
     let over = words(22.4, 0.1, Sensitivity::Medium);

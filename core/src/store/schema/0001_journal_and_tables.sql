@@ -25,7 +25,7 @@ CREATE TABLE chosen (
 ) STRICT, WITHOUT ROWID;
 
 -- The folds: one table per kind of entity, one row per entity. Units are in the names: mg, ul (microlitres), ms,
--- mm2, mg_dm2 (mg per dm2), mc (thousandths of a degree Celsius); e3 and e5 are thousandths and hundred-thousandths.
+-- mm2, um, mg_dm2 (mg per dm2), e4 (ten-thousandths), mc (thousandths of a degree Celsius); e3 and e5 are thousandths and hundred-thousandths.
 -- Moments (at, mixed_at) are unix ms. Ids are made in order of time, so new rows go to the end of each table.
 
 CREATE TABLE glaze (
@@ -77,7 +77,31 @@ CREATE TABLE form (
     capacity_ul       INTEGER,
     inside_area_mm2   INTEGER,
     outside_area_mm2  INTEGER,
-    gone              INTEGER NOT NULL
+    gone              INTEGER NOT NULL,
+    profile           TEXT,                     -- JSON array of [height, radius] or [height, radius, wall], um
+    traced_e4         INTEGER,                  -- relative uncertainty of a profile from a photograph
+    stage             TEXT,                     -- thrown, bisque, fired: the profile's
+    body              BLOB,
+    wall_um           INTEGER,
+    floor_um          INTEGER,
+    foot_width_um     INTEGER,
+    foot_height_um    INTEGER,
+    bare_foot_um      INTEGER,
+    overlap_um        INTEGER,
+    fill_um           INTEGER,
+    handle_length_um  INTEGER,
+    handle_girth_um   INTEGER,
+    extra_area_mm2    INTEGER,
+    bisque_mg         INTEGER
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE body (
+    id                    BLOB PRIMARY KEY,
+    name                  TEXT NOT NULL,
+    to_bisque_e4          INTEGER NOT NULL,     -- linear shrinkages, of the thrown size
+    to_fired_e4           INTEGER NOT NULL,
+    bisque_density_mg_ml  INTEGER,
+    gone                  INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE scale (
@@ -152,6 +176,7 @@ CREATE TABLE preference (
     mass     TEXT NOT NULL,                     -- codes of units
     volume   TEXT NOT NULL,
     area     TEXT NOT NULL,
+    length   TEXT NOT NULL,
     decimal  TEXT NOT NULL,
     speak    INTEGER NOT NULL,
     tick     INTEGER NOT NULL

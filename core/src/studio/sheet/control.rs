@@ -9,8 +9,9 @@ use crate::form::ZoneKind;
 use crate::glaze::slurry::SgReading;
 use crate::store::entity;
 use crate::studio::Result;
-use crate::studio::facts::{code, shape, uncertainty_e5};
+use crate::studio::facts::{code, uncertainty_e5};
 use crate::studio::rows::{Keepsake, in_use};
+use crate::studio::shapes::shape;
 use crate::units::{Laydown, PowderDensity, SpecificGravity, parse};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
@@ -28,7 +29,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     else {
         return Ok(None);
     };
-    let shape = shape(&form)?;
+    let shape = shape(desk.conn, &form)?;
     let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
     let zone = draft.choice(
         Ask::new("zone", "Where"),

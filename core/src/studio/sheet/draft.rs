@@ -1,9 +1,11 @@
 //! The fields of a sheet while it is laid out and read.
 
-use super::{FieldKind, Item, Note, SheetField, SheetView, StudioError, Value};
+use super::{Drawing, FieldKind, Item, Note, SheetField, SheetView, StudioError, Value};
 use crate::coded::Coded;
 use crate::studio::words::sentence_case;
-use crate::units::{Grams, Laydown, Millilitres, PowderDensity, SquareCentimetres, Style, UnitError, parse};
+use crate::units::{
+    Grams, Laydown, Millilitres, Millimetres, PowderDensity, SquareCentimetres, Style, UnitError, parse,
+};
 
 /// The most letters of a name.
 const LONGEST_NAME: usize = 80;
@@ -47,7 +49,10 @@ pub(super) struct Draft<'a> {
     pub(super) keep_label: String,
     pub(super) remove_label: &'static str,
     fields: Vec<SheetField>,
+    /// Whether fields are shown; one that must be put right is shown all the same.
+    pub(super) shown: bool,
     results: Vec<Note>,
+    drawing: Option<Drawing>,
     wanting: Option<StudioError>,
 }
 
@@ -60,7 +65,9 @@ impl<'a> Draft<'a> {
             keep_label: "Keep".to_owned(),
             remove_label: "",
             fields: Vec::new(),
+            shown: true,
             results: Vec::new(),
+            drawing: None,
             wanting: None,
         }
     }
@@ -147,11 +154,40 @@ impl<'a> Draft<'a> {
         on
     }
 
+    /// A table of numbers, as it is typed: one line for each row, with tabs between the cells.
+    pub(super) fn table(&mut self, ask: Ask, kept: &str, columns: Vec<String>) -> String {
+        let text = self.entered(&ask, Some(kept));
+        self.push(ask, text.clone(), FieldKind::Table, Vec::new(), String::new());
+        if let Some(field) = self.fields.last_mut() {
+            field.columns = columns;
+        }
+        text
+    }
+
+    /// A photograph, to be had in the ways of `items`; answers with the name of its file.
+    pub(super) fn photo(&mut self, ask: Ask, items: Vec<Item>) -> Option<String> {
+        let file = self.entered(&ask, None);
+        self.push(ask, file.clone(), FieldKind::Photo, items, String::new());
+        Some(file).filter(|file| !file.is_empty())
+    }
+
+    /// What travels with the entry under `key` and is no field.
+    pub(super) fn carried(&self, key: &str) -> Option<&str> {
+        self.values.iter().rev().find(|value| value.key == key).map(|value| value.text.as_str())
+    }
+
+    /// Draws what is entered.
+    pub(super) fn draw(&mut self, drawing: Drawing) {
+        self.drawing = Some(drawing);
+    }
+
     /// Says beside the field `key` why it cannot be taken together with the others.
     pub(super) fn refuse(&mut self, key: &'static str, sentence: impl ToString) {
         if let Some(field) = self.fields.iter_mut().find(|field| field.key == key) {
             field.refusal = sentence.to_string();
         } else {
+            // The field is not in sight: it is said where it can be read.
+            self.results.push(Note::attention(sentence.to_string()));
             self.want(key, sentence.to_string());
         }
     }
@@ -180,6 +216,7 @@ impl<'a> Draft<'a> {
         SheetView {
             title: self.title,
             fields: self.fields,
+            drawing: self.drawing,
             results: self.results,
             keep_label: self.keep_label,
             can_keep,
@@ -187,18 +224,21 @@ impl<'a> Draft<'a> {
         }
     }
 
-    fn want(&mut self, key: &str, sentence: String) {
+    /// Says what is still to be filled in before it can be kept.
+    pub(super) fn want(&mut self, key: &str, sentence: String) {
         if self.wanting.is_none() {
             self.wanting = Some(StudioError::refused(key, sentence));
         }
     }
 
     fn entered(&self, ask: &Ask, kept: Option<&str>) -> String {
-        let entered = self.values.iter().rev().find(|value| value.key == ask.key).map(|value| value.text.as_str());
-        entered.or(kept).unwrap_or_default().to_owned()
+        self.carried(ask.key).or(kept).unwrap_or_default().to_owned()
     }
 
     fn push(&mut self, ask: Ask, text: String, kind: FieldKind, items: Vec<Item>, refusal: String) {
+        if !self.shown && refusal.is_empty() {
+            return;
+        }
         self.fields.push(SheetField {
             key: ask.key.to_owned(),
             label: ask.label.to_owned(),
@@ -207,6 +247,7 @@ impl<'a> Draft<'a> {
             help: ask.help.to_owned(),
             kind,
             items,
+            columns: Vec::new(),
             refusal,
         });
     }
@@ -228,6 +269,11 @@ pub(super) fn area_text(style: &Style, square_millimetres: i64) -> String {
         style,
         SquareCentimetres::from_square_millimetres(square_millimetres).value() / style.area.square_centimetres(),
     )
+}
+
+/// A length as it stands in a field.
+pub(super) fn length_text(style: &Style, micrometres: i64) -> String {
+    style.length_number(Millimetres::from_micrometres(micrometres))
 }
 
 /// A plain number as it stands in a field, without zeros that say nothing.

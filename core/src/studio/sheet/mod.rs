@@ -4,11 +4,13 @@
 //! Each kind has a file with one function that lays out the fields, reads them and, when all are good,
 //! says what to keep. The same function serves the view and the command, so the two cannot disagree.
 
+mod body;
 mod bucket;
 mod check;
 mod control;
 mod control_coat;
 mod draft;
+mod drawing;
 mod form;
 mod glaze;
 mod preference;
@@ -22,17 +24,21 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use self::draft::Draft;
+pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 use super::facts::{parse_id, style};
 use super::rows::{Keepsake, found, in_use};
 use super::{Kept, Note, Now, Result, Studio, StudioError};
 use crate::store::Transaction;
 use crate::store::entity::{self, Entity};
+use crate::units::Style;
 
 /// Which sheet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
 pub enum SheetKind {
     /// A form: a shape at a size.
     Form,
+    /// A clay body: how it shrinks.
+    Body,
     /// A glaze; a new one comes with its first bucket.
     Glaze,
     /// A bucket of a glaze; its subject is the glaze.
@@ -88,6 +94,11 @@ pub enum FieldKind {
     Outline,
     /// Yes or no.
     Switch,
+    /// A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
+    /// [`SheetField::columns`] over them and lets rows be added and taken away.
+    Table,
+    /// A photograph: what stands in it is the name of the file. The items are the ways to get one.
+    Photo,
 }
 
 /// A point of an outline: from 0 to 1 from the axis outwards, and from 0 to 1 upwards from the foot.
@@ -129,6 +140,8 @@ pub struct SheetField {
     pub kind: FieldKind,
     /// The things to choose from.
     pub items: Vec<Item>,
+    /// What the columns of a table are called; empty for every other kind.
+    pub columns: Vec<String>,
     /// What is wrong with what stands in it; empty when nothing is.
     pub refusal: String,
 }
@@ -140,6 +153,8 @@ pub struct SheetView {
     pub title: String,
     /// Its fields, in order.
     pub fields: Vec<SheetField>,
+    /// What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
+    pub drawing: Option<Drawing>,
     /// What follows from what is entered: areas, an SG, an amount of water.
     pub results: Vec<Note>,
     /// What the button that keeps it says; empty on a sheet that only reckons.
@@ -204,6 +219,7 @@ impl Desk<'_> {
 fn lay(kind: SheetKind, desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     match kind {
         SheetKind::Form => form::lay(desk, draft),
+        SheetKind::Body => body::lay(desk, draft),
         SheetKind::Glaze => glaze::lay(desk, draft),
         SheetKind::Bucket => bucket::lay(desk, draft),
         SheetKind::Check => check::lay(desk, draft),
@@ -224,6 +240,13 @@ impl SheetEntry {
         let id = |text: &str| if text.is_empty() { Ok(None) } else { parse_id(text, "record").map(Some) };
         Ok((id(&self.id)?, id(&self.subject)?))
     }
+
+    fn view(&self, conn: &Connection, now: Now, style: &Style) -> Result<SheetView> {
+        let (id, subject) = self.ids()?;
+        let mut draft = Draft::new(style, &self.values);
+        let keeping = lay(self.kind, &Desk { conn, now, id, subject }, &mut draft)?;
+        Ok(draft.into_view(keeping.is_some(), id.is_some()))
+    }
 }
 
 impl Studio {
@@ -232,13 +255,7 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
     pub fn sheet(&self, now: Now, entry: &SheetEntry) -> Result<SheetView> {
-        let (id, subject) = entry.ids()?;
-        self.store.read(|conn| {
-            let style = style(conn)?;
-            let mut draft = Draft::new(&style, &entry.values);
-            let keeping = lay(entry.kind, &Desk { conn, now, id, subject }, &mut draft)?;
-            Ok(draft.into_view(keeping.is_some(), id.is_some()))
-        })
+        self.store.read(|conn| entry.view(conn, now, &style(conn)?))
     }
 
     /// Keeps the sheet.
@@ -267,6 +284,7 @@ impl Studio {
         let stored = self.command(now, |tx| {
             let name = match kind {
                 SheetKind::Form => put_away::<entity::Form>(tx, entity)?,
+                SheetKind::Body => put_away::<entity::Body>(tx, entity)?,
                 SheetKind::Glaze => {
                     for bucket in in_use::<entity::Bucket>(tx.conn(), None)? {
                         if bucket.glaze == entity {

@@ -6,7 +6,7 @@ use crate::coded::Coded;
 use crate::store::entity;
 use crate::studio::Result;
 use crate::studio::facts::preference;
-use crate::units::{AreaUnit, DecimalMark, MassUnit, VolumeUnit};
+use crate::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     let kept = preference(desk.conn)?;
@@ -15,6 +15,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         mass: choice(draft, "mass", "Weights in", &kept.mass, MassUnit::ALL),
         volume: choice(draft, "volume", "Volumes in", &kept.volume, VolumeUnit::ALL),
         area: choice(draft, "area", "Areas in", &kept.area, AreaUnit::ALL),
+        length: choice(draft, "length", "Lengths in", &kept.length, LengthUnit::ALL),
         decimal: choice(draft, "decimal", "Decimal mark", &kept.decimal, DecimalMark::ALL),
         speak: draft.switch(Ask::new("speak", "Speak the verdict"), kept.speak),
         tick: draft.switch(Ask::new("tick", "Tick at every key"), kept.tick),

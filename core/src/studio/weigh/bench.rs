@@ -12,8 +12,9 @@ use crate::form::ZoneKind;
 use crate::glaze::slurry::SgReading;
 use crate::store::entity;
 use crate::studio::buckets::is_old;
-use crate::studio::facts::{controls, latest_sg, scale_of, sensitivity, shape, tiles, uncertainty_e5};
+use crate::studio::facts::{controls, latest_sg, scale_of, sensitivity, tiles, uncertainty_e5};
 use crate::studio::rows::{Keepsake, found, in_use};
+use crate::studio::shapes::{shape, zone_cautions};
 use crate::studio::words::sentence_case;
 use crate::studio::{Note, Now, Result, StudioError};
 use crate::units::{Grams, Laydown, PowderDensity, Style, parse};
@@ -32,6 +33,7 @@ pub(super) struct Bench {
     pub(super) sg: SgReading,
     pub(super) checked_at: Option<i64>,
     pub(super) evidence: Evidence,
+    zone_cautions: Vec<String>,
 }
 
 impl Bench {
@@ -45,7 +47,7 @@ impl Bench {
             return Ok(None);
         };
         let glaze: entity::Glaze = found(conn, bucket.glaze)?;
-        let shape = shape(&form)?;
+        let shape = shape(conn, &form)?;
         let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
         let Some(zone) = entry.zone.and_then(|kind| shape.zone(kind)).or_else(|| shape.zones.first()) else {
             return Err(StudioError::refused(
@@ -69,6 +71,7 @@ impl Bench {
             solids: Solids::of(sg, powder_density)?,
             sensitivity: sensitivity(&glaze)?,
         };
+        let zone_cautions = zone_cautions(&shape, &form, zone.kind, &style);
         let evidence = Evidence {
             controls: controls(conn, bucket.glaze, zone.kind, form.id)?,
             tiles: tiles(conn, &glaze)?,
@@ -96,6 +99,7 @@ impl Bench {
             sg,
             checked_at,
             evidence,
+            zone_cautions,
         }))
     }
 
@@ -226,6 +230,7 @@ impl Bench {
             ))),
             Some(_) => {}
         }
+        notes.extend(self.zone_cautions.iter().map(Note::plain));
         let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);
         if advice != ScaleAdvice::Decides {
             notes.push(Note::attention(self.scale.advice_in_words(advice, &self.style)));

@@ -197,6 +197,7 @@ fn zones(bench: &Bench) -> Vec<Row> {
             title: sentence_case(kind.name()),
             detail: String::new(),
             chosen: *kind == bench.zone(),
+            outline: Vec::new(),
         })
         .collect()
 }

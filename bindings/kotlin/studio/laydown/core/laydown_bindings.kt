@@ -689,6 +689,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep_sheet(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_photograph(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_preferences(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_remember(
@@ -699,7 +701,11 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_sheet(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_sizes(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_back_coat(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_touch(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_undo(
     ): Int
@@ -745,6 +751,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_photograph(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_preferences(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_remember(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -755,7 +763,11 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_touch(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`touch`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_undo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -903,6 +915,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_sheet() and 0xFFFF) != 14131) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_photograph() and 0xFFFF) != 36650) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_preferences() and 0xFFFF) != 56371) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -918,7 +933,13 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_sheet() and 0xFFFF) != 25422) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_sizes() and 0xFFFF) != 24901) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_touch() and 0xFFFF) != 48983) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_undo() and 0xFFFF) != 32583) {
@@ -1368,6 +1389,11 @@ public interface StudioInterface {
     fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept
     
     /**
+     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
+     */
+    fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: kotlin.String): Redrawn
+    
+    /**
      * Whether this phone speaks and ticks.
      */
     fun `preferences`(): Preferences
@@ -1393,9 +1419,19 @@ public interface StudioInterface {
     fun `sheet`(`now`: Now, `entry`: SheetEntry): SheetView
     
     /**
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
+     */
+    fun `sizes`(`now`: Now, `known`: kotlin.String): SizesView
+    
+    /**
      * Takes a coat out of the record.
      */
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
+    
+    /**
+     * A sheet after a finger has touched its drawing.
+     */
+    fun `touch`(`now`: Now, `entry`: SheetEntry, `touch`: Touch): Redrawn
     
     /**
      * Takes back the command that answered with `token`; the answer's own token does it again.
@@ -1628,6 +1664,26 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
+     */
+    @Throws(StudioException::class)override fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: kotlin.String): Redrawn {
+            return FfiConverterTypeRedrawn.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_photograph(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeSheetEntry.lower(`entry`),
+        FfiConverterString.lower(`file`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Whether this phone speaks and ticks.
      */
     @Throws(StudioException::class)override fun `preferences`(): Preferences {
@@ -1722,6 +1778,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
+     */
+    @Throws(StudioException::class)override fun `sizes`(`now`: Now, `known`: kotlin.String): SizesView {
+            return FfiConverterTypeSizesView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_sizes(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`known`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Takes a coat out of the record.
      */
     @Throws(StudioException::class)override fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept {
@@ -1733,6 +1808,26 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A sheet after a finger has touched its drawing.
+     */
+    @Throws(StudioException::class)override fun `touch`(`now`: Now, `entry`: SheetEntry, `touch`: Touch): Redrawn {
+            return FfiConverterTypeRedrawn.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_touch(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeSheetEntry.lower(`entry`),
+        FfiConverterTypeTouch.lower(`touch`),_status)
 }
     }
     )
@@ -2244,6 +2339,85 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
 
 
 /**
+ * A drawing in a box as wide as 1 and as tall as `tall`.
+ */
+data class Drawing (
+    /**
+     * The key of the field it belongs below.
+     */
+    val `below`: kotlin.String
+    , 
+    /**
+     * Height of the box, in widths of it.
+     */
+    val `tall`: kotlin.Double
+    , 
+    /**
+     * The photograph that lies under it and fills the box; empty where there is none.
+     */
+    val `photo`: kotlin.String
+    , 
+    /**
+     * What is painted, the lowest first.
+     */
+    val `shapes`: List<Shape>
+    , 
+    /**
+     * What can be dragged.
+     */
+    val `grips`: List<Grip>
+    , 
+    /**
+     * What it shows, for whoever listens.
+     */
+    val `words`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDrawing: FfiConverterRustBuffer<Drawing> {
+    override fun read(buf: ByteBuffer): Drawing {
+        return Drawing(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeShape.read(buf),
+            FfiConverterSequenceTypeGrip.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Drawing) = (
+            FfiConverterString.allocationSize(value.`below`) +
+            FfiConverterDouble.allocationSize(value.`tall`) +
+            FfiConverterString.allocationSize(value.`photo`) +
+            FfiConverterSequenceTypeShape.allocationSize(value.`shapes`) +
+            FfiConverterSequenceTypeGrip.allocationSize(value.`grips`) +
+            FfiConverterString.allocationSize(value.`words`)
+    )
+
+    override fun write(value: Drawing, buf: ByteBuffer) {
+            FfiConverterString.write(value.`below`, buf)
+            FfiConverterDouble.write(value.`tall`, buf)
+            FfiConverterString.write(value.`photo`, buf)
+            FfiConverterSequenceTypeShape.write(value.`shapes`, buf)
+            FfiConverterSequenceTypeGrip.write(value.`grips`, buf)
+            FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
  * Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
  */
 data class Gauge (
@@ -2309,6 +2483,77 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
             FfiConverterDouble.write(value.`aim`, buf)
             FfiConverterOptionalDouble.write(value.`reading`, buf)
             FfiConverterDouble.write(value.`blur`, buf)
+    }
+}
+
+
+
+/**
+ * Something to take hold of and drag.
+ */
+data class Grip (
+    /**
+     * What to hand back.
+     */
+    val `key`: kotlin.String
+    , 
+    /**
+     * Where it is held.
+     */
+    val `at`: Spot
+    , 
+    /**
+     * The line it moves, from end to end; empty for a point.
+     */
+    val `line`: List<Spot>
+    , 
+    /**
+     * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+     */
+    val `name`: kotlin.String
+    , 
+    /**
+     * Whether it can be taken away.
+     */
+    val `removable`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGrip: FfiConverterRustBuffer<Grip> {
+    override fun read(buf: ByteBuffer): Grip {
+        return Grip(
+            FfiConverterString.read(buf),
+            FfiConverterTypeSpot.read(buf),
+            FfiConverterSequenceTypeSpot.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Grip) = (
+            FfiConverterString.allocationSize(value.`key`) +
+            FfiConverterTypeSpot.allocationSize(value.`at`) +
+            FfiConverterSequenceTypeSpot.allocationSize(value.`line`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterBoolean.allocationSize(value.`removable`)
+    )
+
+    override fun write(value: Grip, buf: ByteBuffer) {
+            FfiConverterString.write(value.`key`, buf)
+            FfiConverterTypeSpot.write(value.`at`, buf)
+            FfiConverterSequenceTypeSpot.write(value.`line`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterBoolean.write(value.`removable`, buf)
     }
 }
 
@@ -2928,6 +3173,53 @@ public object FfiConverterTypeRecentCoat: FfiConverterRustBuffer<RecentCoat> {
 
 
 /**
+ * A sheet after a touch or a photograph.
+ */
+data class Redrawn (
+    /**
+     * What is entered by it, in place of what was entered under the same keys.
+     */
+    val `values`: List<Value>
+    , 
+    /**
+     * The sheet with that.
+     */
+    val `view`: SheetView
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRedrawn: FfiConverterRustBuffer<Redrawn> {
+    override fun read(buf: ByteBuffer): Redrawn {
+        return Redrawn(
+            FfiConverterSequenceTypeValue.read(buf),
+            FfiConverterTypeSheetView.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Redrawn) = (
+            FfiConverterSequenceTypeValue.allocationSize(value.`values`) +
+            FfiConverterTypeSheetView.allocationSize(value.`view`)
+    )
+
+    override fun write(value: Redrawn, buf: ByteBuffer) {
+            FfiConverterSequenceTypeValue.write(value.`values`, buf)
+            FfiConverterTypeSheetView.write(value.`view`, buf)
+    }
+}
+
+
+
+/**
  * A field that cannot be taken as it stands.
  */
 data class Refusal (
@@ -2997,6 +3289,11 @@ data class Row (
      * Whether this is the one chosen now.
      */
     val `chosen`: kotlin.Boolean
+    , 
+    /**
+     * The right half of its outline, from the axis at the foot to the rim; empty for what has none.
+     */
+    val `outline`: List<Point>
     
 ){
     
@@ -3017,6 +3314,7 @@ public object FfiConverterTypeRow: FfiConverterRustBuffer<Row> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
+            FfiConverterSequenceTypePoint.read(buf),
         )
     }
 
@@ -3024,7 +3322,8 @@ public object FfiConverterTypeRow: FfiConverterRustBuffer<Row> {
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterString.allocationSize(value.`detail`) +
-            FfiConverterBoolean.allocationSize(value.`chosen`)
+            FfiConverterBoolean.allocationSize(value.`chosen`) +
+            FfiConverterSequenceTypePoint.allocationSize(value.`outline`)
     )
 
     override fun write(value: Row, buf: ByteBuffer) {
@@ -3032,6 +3331,7 @@ public object FfiConverterTypeRow: FfiConverterRustBuffer<Row> {
             FfiConverterString.write(value.`title`, buf)
             FfiConverterString.write(value.`detail`, buf)
             FfiConverterBoolean.write(value.`chosen`, buf)
+            FfiConverterSequenceTypePoint.write(value.`outline`, buf)
     }
 }
 
@@ -3103,6 +3403,53 @@ public object FfiConverterTypeSection: FfiConverterRustBuffer<Section> {
             FfiConverterString.write(value.`addLabel`, buf)
             FfiConverterString.write(value.`empty`, buf)
             FfiConverterSequenceTypeRow.write(value.`rows`, buf)
+    }
+}
+
+
+
+/**
+ * A line or an area of a drawing.
+ */
+data class Shape (
+    /**
+     * How it is painted.
+     */
+    val `ink`: Ink
+    , 
+    /**
+     * Its corners; an area closes itself.
+     */
+    val `spots`: List<Spot>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeShape: FfiConverterRustBuffer<Shape> {
+    override fun read(buf: ByteBuffer): Shape {
+        return Shape(
+            FfiConverterTypeInk.read(buf),
+            FfiConverterSequenceTypeSpot.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Shape) = (
+            FfiConverterTypeInk.allocationSize(value.`ink`) +
+            FfiConverterSequenceTypeSpot.allocationSize(value.`spots`)
+    )
+
+    override fun write(value: Shape, buf: ByteBuffer) {
+            FfiConverterTypeInk.write(value.`ink`, buf)
+            FfiConverterSequenceTypeSpot.write(value.`spots`, buf)
     }
 }
 
@@ -3211,6 +3558,11 @@ data class SheetField (
     val `items`: List<Item>
     , 
     /**
+     * What the columns of a table are called; empty for every other kind.
+     */
+    val `columns`: List<kotlin.String>
+    , 
+    /**
      * What is wrong with what stands in it; empty when nothing is.
      */
     val `refusal`: kotlin.String
@@ -3237,6 +3589,7 @@ public object FfiConverterTypeSheetField: FfiConverterRustBuffer<SheetField> {
             FfiConverterString.read(buf),
             FfiConverterTypeFieldKind.read(buf),
             FfiConverterSequenceTypeItem.read(buf),
+            FfiConverterSequenceString.read(buf),
             FfiConverterString.read(buf),
         )
     }
@@ -3249,6 +3602,7 @@ public object FfiConverterTypeSheetField: FfiConverterRustBuffer<SheetField> {
             FfiConverterString.allocationSize(value.`help`) +
             FfiConverterTypeFieldKind.allocationSize(value.`kind`) +
             FfiConverterSequenceTypeItem.allocationSize(value.`items`) +
+            FfiConverterSequenceString.allocationSize(value.`columns`) +
             FfiConverterString.allocationSize(value.`refusal`)
     )
 
@@ -3260,6 +3614,7 @@ public object FfiConverterTypeSheetField: FfiConverterRustBuffer<SheetField> {
             FfiConverterString.write(value.`help`, buf)
             FfiConverterTypeFieldKind.write(value.`kind`, buf)
             FfiConverterSequenceTypeItem.write(value.`items`, buf)
+            FfiConverterSequenceString.write(value.`columns`, buf)
             FfiConverterString.write(value.`refusal`, buf)
     }
 }
@@ -3279,6 +3634,11 @@ data class SheetView (
      * Its fields, in order.
      */
     val `fields`: List<SheetField>
+    , 
+    /**
+     * What is drawn of it, to look at and to take hold of; shown below the field it names.
+     */
+    val `drawing`: Drawing?
     , 
     /**
      * What follows from what is entered: areas, an SG, an amount of water.
@@ -3317,6 +3677,7 @@ public object FfiConverterTypeSheetView: FfiConverterRustBuffer<SheetView> {
         return SheetView(
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeSheetField.read(buf),
+            FfiConverterOptionalTypeDrawing.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
@@ -3327,6 +3688,7 @@ public object FfiConverterTypeSheetView: FfiConverterRustBuffer<SheetView> {
     override fun allocationSize(value: SheetView) = (
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterSequenceTypeSheetField.allocationSize(value.`fields`) +
+            FfiConverterOptionalTypeDrawing.allocationSize(value.`drawing`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`results`) +
             FfiConverterString.allocationSize(value.`keepLabel`) +
             FfiConverterBoolean.allocationSize(value.`canKeep`) +
@@ -3336,10 +3698,192 @@ public object FfiConverterTypeSheetView: FfiConverterRustBuffer<SheetView> {
     override fun write(value: SheetView, buf: ByteBuffer) {
             FfiConverterString.write(value.`title`, buf)
             FfiConverterSequenceTypeSheetField.write(value.`fields`, buf)
+            FfiConverterOptionalTypeDrawing.write(value.`drawing`, buf)
             FfiConverterSequenceTypeNote.write(value.`results`, buf)
             FfiConverterString.write(value.`keepLabel`, buf)
             FfiConverterBoolean.write(value.`canKeep`, buf)
             FfiConverterString.write(value.`removeLabel`, buf)
+    }
+}
+
+
+
+/**
+ * What one form should take.
+ */
+data class SizeRow (
+    /**
+     * The form's id.
+     */
+    val `form`: kotlin.String
+    , 
+    /**
+     * The form's name.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * The right half of its outline.
+     */
+    val `outline`: List<Point>
+    , 
+    /**
+     * The wet weight to aim for.
+     */
+    val `wet`: kotlin.String
+    , 
+    /**
+     * What is accepted.
+     */
+    val `span`: kotlin.String
+    , 
+    /**
+     * Why it is that much.
+     */
+    val `reason`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSizeRow: FfiConverterRustBuffer<SizeRow> {
+    override fun read(buf: ByteBuffer): SizeRow {
+        return SizeRow(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypePoint.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SizeRow) = (
+            FfiConverterString.allocationSize(value.`form`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceTypePoint.allocationSize(value.`outline`) +
+            FfiConverterString.allocationSize(value.`wet`) +
+            FfiConverterString.allocationSize(value.`span`) +
+            FfiConverterString.allocationSize(value.`reason`)
+    )
+
+    override fun write(value: SizeRow, buf: ByteBuffer) {
+            FfiConverterString.write(value.`form`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceTypePoint.write(value.`outline`, buf)
+            FfiConverterString.write(value.`wet`, buf)
+            FfiConverterString.write(value.`span`, buf)
+            FfiConverterString.write(value.`reason`, buf)
+    }
+}
+
+
+
+/**
+ * What every form should take, going by one amount that is known to be right.
+ */
+data class SizesView (
+    /**
+     * The amounts to go by, one of them chosen.
+     */
+    val `known`: List<Row>
+    , 
+    /**
+     * What stands above the list: the amount gone by and today's SG, or what to do while there is none.
+     */
+    val `intro`: kotlin.String
+    , 
+    /**
+     * The forms, the one gone by first.
+     */
+    val `sizes`: List<SizeRow>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSizesView: FfiConverterRustBuffer<SizesView> {
+    override fun read(buf: ByteBuffer): SizesView {
+        return SizesView(
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeSizeRow.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SizesView) = (
+            FfiConverterSequenceTypeRow.allocationSize(value.`known`) +
+            FfiConverterString.allocationSize(value.`intro`) +
+            FfiConverterSequenceTypeSizeRow.allocationSize(value.`sizes`)
+    )
+
+    override fun write(value: SizesView, buf: ByteBuffer) {
+            FfiConverterSequenceTypeRow.write(value.`known`, buf)
+            FfiConverterString.write(value.`intro`, buf)
+            FfiConverterSequenceTypeSizeRow.write(value.`sizes`, buf)
+    }
+}
+
+
+
+/**
+ * A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
+ */
+data class Spot (
+    /**
+     * From the left edge, 0 to 1.
+     */
+    val `x`: kotlin.Double
+    , 
+    /**
+     * From the upper edge, 0 to `tall` of the drawing.
+     */
+    val `y`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSpot: FfiConverterRustBuffer<Spot> {
+    override fun read(buf: ByteBuffer): Spot {
+        return Spot(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Spot) = (
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`)
+    )
+
+    override fun write(value: Spot, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
     }
 }
 
@@ -4005,7 +4549,16 @@ enum class FieldKind {
     /**
      * Yes or no.
      */
-    SWITCH;
+    SWITCH,
+    /**
+     * A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
+     * the columns' names over them and lets rows be added and taken away.
+     */
+    TABLE,
+    /**
+     * A photograph: what stands in it is the name of the file. The items are the ways to get one.
+     */
+    PHOTO;
 
     
 
@@ -4038,6 +4591,71 @@ public object FfiConverterTypeFieldKind: FfiConverterRustBuffer<FieldKind> {
 
 
 /**
+ * How a shape is painted.
+ */
+
+enum class Ink {
+    
+    /**
+     * The clay where the form is cut: filled.
+     */
+    CLAY,
+    /**
+     * The form as it stands, bare: filled.
+     */
+    BISQUE,
+    /**
+     * Glazed outside: filled.
+     */
+    GLAZED,
+    /**
+     * Where both glazes lie: filled.
+     */
+    OVERLAP,
+    /**
+     * A line of the form.
+     */
+    LINE,
+    /**
+     * A thin line to go by: the axis, the ground.
+     */
+    GUIDE,
+    /**
+     * What was seen in a photograph: a bright line.
+     */
+    SEEN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeInk: FfiConverterRustBuffer<Ink> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        Ink.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Ink) = 4UL
+
+    override fun write(value: Ink, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Which sheet.
  */
 
@@ -4047,6 +4665,10 @@ enum class SheetKind {
      * A form: a shape at a size.
      */
     FORM,
+    /**
+     * A clay body: how it shrinks.
+     */
+    BODY,
     /**
      * A glaze; a new one comes with its first bucket.
      */
@@ -4405,6 +5027,141 @@ public object FfiConverterTypeTone: FfiConverterRustBuffer<Tone> {
 
 
 /**
+ * What a finger does to a drawing.
+ */
+sealed class Touch {
+    
+    /**
+     * Drags the grip of this key to a place.
+     */
+    data class Move(
+        /**
+         * The grip's key.
+         */
+        val `grip`: kotlin.String, 
+        /**
+         * Where to.
+         */
+        val `to`: studio.laydown.core.Spot) : Touch()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Taps a place where no grip is.
+     */
+    data class Add(
+        /**
+         * Where.
+         */
+        val `at`: studio.laydown.core.Spot) : Touch()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Takes the grip of this key away.
+     */
+    data class Remove(
+        /**
+         * The grip's key.
+         */
+        val `grip`: kotlin.String) : Touch()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTouch : FfiConverterRustBuffer<Touch>{
+    override fun read(buf: ByteBuffer): Touch {
+        return when(buf.getInt()) {
+            1 -> Touch.Move(
+                FfiConverterString.read(buf),
+                FfiConverterTypeSpot.read(buf),
+                )
+            2 -> Touch.Add(
+                FfiConverterTypeSpot.read(buf),
+                )
+            3 -> Touch.Remove(
+                FfiConverterString.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Touch): ULong = when(value) {
+        is Touch.Move -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`grip`)
+                + FfiConverterTypeSpot.allocationSize(value.`to`)
+            )
+        }
+        is Touch.Add -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeSpot.allocationSize(value.`at`)
+            )
+        }
+        is Touch.Remove -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`grip`)
+            )
+        }
+    }
+
+    override fun write(value: Touch, buf: ByteBuffer) {
+        when(value) {
+            is Touch.Move -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`grip`, buf)
+                FfiConverterTypeSpot.write(value.`to`, buf)
+                Unit
+            }
+            is Touch.Add -> {
+                buf.putInt(2)
+                FfiConverterTypeSpot.write(value.`at`, buf)
+                Unit
+            }
+            is Touch.Remove -> {
+                buf.putInt(3)
+                FfiConverterString.write(value.`grip`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * What a reading means.
  */
 
@@ -4577,6 +5334,38 @@ public object FfiConverterOptionalDouble: FfiConverterRustBuffer<kotlin.Double?>
         } else {
             buf.put(1)
             FfiConverterDouble.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeDrawing: FfiConverterRustBuffer<Drawing?> {
+    override fun read(buf: ByteBuffer): Drawing? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDrawing.read(buf)
+    }
+
+    override fun allocationSize(value: Drawing?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDrawing.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Drawing?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDrawing.write(value, buf)
         }
     }
 }
@@ -4811,6 +5600,34 @@ public object FfiConverterOptionalTypeZoneKind: FfiConverterRustBuffer<ZoneKind?
 /**
  * @suppress
  */
+public object FfiConverterSequenceString: FfiConverterRustBuffer<List<kotlin.String>> {
+    override fun read(buf: ByteBuffer): List<kotlin.String> {
+        val len = buf.getInt()
+        return List<kotlin.String>(len) {
+            FfiConverterString.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<kotlin.String>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterString.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<kotlin.String>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterString.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeBucketRow: FfiConverterRustBuffer<List<BucketRow>> {
     override fun read(buf: ByteBuffer): List<BucketRow> {
         val len = buf.getInt()
@@ -4885,6 +5702,34 @@ public object FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer<List<Chec
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCheckRow.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeGrip: FfiConverterRustBuffer<List<Grip>> {
+    override fun read(buf: ByteBuffer): List<Grip> {
+        val len = buf.getInt()
+        return List<Grip>(len) {
+            FfiConverterTypeGrip.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Grip>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeGrip.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Grip>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeGrip.write(it, buf)
         }
     }
 }
@@ -5147,6 +5992,34 @@ public object FfiConverterSequenceTypeSection: FfiConverterRustBuffer<List<Secti
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeShape: FfiConverterRustBuffer<List<Shape>> {
+    override fun read(buf: ByteBuffer): List<Shape> {
+        val len = buf.getInt()
+        return List<Shape>(len) {
+            FfiConverterTypeShape.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Shape>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeShape.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Shape>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeShape.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer<List<SheetField>> {
     override fun read(buf: ByteBuffer): List<SheetField> {
         val len = buf.getInt()
@@ -5165,6 +6038,62 @@ public object FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer<List<Sh
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSheetField.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSizeRow: FfiConverterRustBuffer<List<SizeRow>> {
+    override fun read(buf: ByteBuffer): List<SizeRow> {
+        val len = buf.getInt()
+        return List<SizeRow>(len) {
+            FfiConverterTypeSizeRow.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SizeRow>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSizeRow.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SizeRow>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSizeRow.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
+    override fun read(buf: ByteBuffer): List<Spot> {
+        val len = buf.getInt()
+        return List<Spot>(len) {
+            FfiConverterTypeSpot.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Spot>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSpot.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Spot>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSpot.write(it, buf)
         }
     }
 }

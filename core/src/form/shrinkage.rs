@@ -1,0 +1,77 @@
+//! How clay shrinks from the wheel to the shelf, so that a pot measured at one stage is known at the others.
+
+use crate::coded::coded;
+
+coded! {
+    /// A stage in the life of a pot at which it can be measured.
+    "stage" Stage {
+        /// Bisque-fired: the stage at which glaze is weighed on.
+        Bisque = "bisque" "as bisque",
+        /// Just thrown.
+        Thrown = "thrown" "just thrown",
+        /// Glaze-fired.
+        Fired = "fired" "glaze-fired",
+    }
+}
+
+/// The most a clay shrinks, of the thrown size. From memory: fine porcelains come near 20 %.
+const MOST: f64 = 0.3;
+
+/// Linear shrinkages, as fractions of the thrown size.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Shrinkage {
+    to_bisque: f64,
+    to_fired: f64,
+}
+
+/// Why two shrinkages cannot be of one clay.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error(
+    "Clay shrinks by 0 to 30 % from thrown to fired, and not less by then than at the bisque. Check both figures: each is measured from the thrown size."
+)]
+pub struct ShrinkageError;
+
+impl Shrinkage {
+    /// From thrown to bisque and from thrown to glaze-fired.
+    ///
+    /// # Errors
+    /// When one is no shrinkage, or the fired pot would be larger than its bisque.
+    pub fn new(to_bisque: f64, to_fired: f64) -> Result<Shrinkage, ShrinkageError> {
+        let fits = to_bisque >= 0.0 && to_fired >= to_bisque && to_fired < MOST;
+        if fits { Ok(Shrinkage { to_bisque, to_fired }) } else { Err(ShrinkageError) }
+    }
+
+    /// By what a length at the one stage is multiplied to be that of the other; areas by its square, volumes by its cube.
+    pub fn factor(self, from: Stage, to: Stage) -> f64 {
+        self.left(to) / self.left(from)
+    }
+
+    fn left(self, stage: Stage) -> f64 {
+        match stage {
+            Stage::Thrown => 1.0,
+            Stage::Bisque => 1.0 - self.to_bisque,
+            Stage::Fired => 1.0 - self.to_fired,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use approx::assert_relative_eq;
+
+    #[test]
+    fn a_fired_pot_was_larger_as_bisque() {
+        let clay = Shrinkage::new(0.06, 0.12).unwrap();
+        assert_relative_eq!(clay.factor(Stage::Fired, Stage::Bisque), 0.94 / 0.88);
+        assert_relative_eq!(clay.factor(Stage::Thrown, Stage::Fired), 0.88);
+        assert_relative_eq!(clay.factor(Stage::Bisque, Stage::Bisque), 1.0);
+    }
+
+    #[test]
+    fn what_no_clay_does_is_refused() {
+        for (bisque, fired) in [(-0.01, 0.1), (0.1, 0.05), (0.0, 0.3), (f64::NAN, 0.1), (0.0, f64::NAN)] {
+            assert!(Shrinkage::new(bisque, fired).is_err(), "{bisque} {fired}");
+        }
+    }
+}
