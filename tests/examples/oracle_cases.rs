@@ -51,8 +51,7 @@ struct Case {
 }
 
 fn shapes() -> impl Strategy<Value = Shape> {
-    let with_profile: Vec<ShapeClass> =
-        ShapeClass::ALL.iter().copied().filter(|class| !class.is_flat()).collect();
+    let with_profile: Vec<ShapeClass> = ShapeClass::ALL.iter().copied().filter(|class| !class.is_flat()).collect();
     (prop::sample::select(with_profile), 60.0..3_000.0f64, any::<bool>())
         .prop_map(|(class, capacity, measured)| Shape { class, capacity, measured })
 }
