@@ -110,10 +110,7 @@ fn in_words(check: &WeightCheck) -> Option<String> {
         format!("The weighed piece is {:.0} % {heavy} than this drawing of it.", 100.0 * (check.ratio - 1.0).abs());
     Some(match check.suspect {
         Some(point) => format!("{by} Look at point {}: without it they agree.", point + 1),
-        None => format!(
-            "{by} Check the wall and the floor, the unit, and whether the size was taken as {}.",
-            Stage::Bisque.name()
-        ),
+        None => format!("{by} Check the wall, the floor, the unit, and when it was measured."),
     })
 }
 

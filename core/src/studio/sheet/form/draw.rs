@@ -9,6 +9,8 @@ use crate::units::{Millimetres, Style};
 
 /// Room around the form, as a part of its size.
 const MARGIN: f64 = 1.15;
+/// As near to the edge as a point may come before the frame grows.
+const EDGE: f64 = 1.03;
 /// The tallest and the flattest box, in widths of it.
 const TALLEST: f64 = 1.2;
 const FLATTEST: f64 = 0.5;
@@ -28,10 +30,17 @@ pub(super) struct Frame {
 }
 
 impl Frame {
-    /// Room for `points`, and no less than `before`: a frame that shrank under the finger would drag it along.
+    /// Room for `points`. The frame `before` stays as long as they fit into it, and never shrinks: one that changed under
+    /// the finger would drag the point along.
     pub(super) fn around(points: &[ProfilePoint], before: Option<Frame>) -> Frame {
         let widest = points.iter().fold(1.0f64, |most, point| most.max(point.radius.value()));
         let highest = points.iter().fold(1.0f64, |most, point| most.max(point.height.value()));
+        if let Some(before) = before
+            && widest * EDGE <= before.half_width
+            && highest * EDGE <= before.height
+        {
+            return before;
+        }
         let (half_width, height) = (widest * MARGIN, highest * MARGIN);
         let needed = Frame {
             half_width: half_width.max(height / 2.0 / TALLEST),

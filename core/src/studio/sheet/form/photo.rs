@@ -97,8 +97,10 @@ pub(in crate::studio::sheet) fn photographed(file: &Path) -> Result<Vec<Value>> 
 
 fn read(file: &Path) -> Result<Vec<u8>> {
     let mut bytes = Vec::new();
-    let open = std::fs::File::open(file).map_err(StoreError::from)?;
-    open.take(LARGEST_FILE + 1).read_to_end(&mut bytes).map_err(StoreError::from)?;
+    let unreadable =
+        |_| StudioError::refused(TAKEN.photo, "This picture cannot be read. Take it again, or choose another.");
+    let open = std::fs::File::open(file).map_err(unreadable)?;
+    open.take(LARGEST_FILE + 1).read_to_end(&mut bytes).map_err(unreadable)?;
     if bytes.len() as u64 > LARGEST_FILE {
         return Err(StudioError::refused(
             TAKEN.photo,

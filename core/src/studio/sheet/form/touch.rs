@@ -17,6 +17,12 @@ pub(in crate::studio::sheet) fn touched(
     touch: &Touch,
     style: &Style,
 ) -> Vec<Value> {
+    let is_place = |spot: &Spot| spot.x.is_finite() && spot.y.is_finite();
+    if let Touch::Move { to: spot, .. } | Touch::Add { at: spot } = touch
+        && !is_place(spot)
+    {
+        return Vec::new();
+    }
     let photographed = view.drawing.as_ref().is_some_and(|drawing| !drawing.photo.is_empty());
     let changed = if photographed { move_mark(entry, touch) } else { change_points(view, entry, touch, style) };
     changed.unwrap_or_default()
