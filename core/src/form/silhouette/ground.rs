@@ -1,0 +1,339 @@
+//! Telling the pot from a plain ground that is lit unevenly, and from the shadow it casts.
+
+use nalgebra::{SMatrix, SVector};
+
+use super::PhotoError;
+use super::picture::Picture;
+
+/// Which pixels of the small picture belong to the pot.
+pub(super) struct Mask {
+    pub(super) width: usize,
+    pub(super) height: usize,
+    pub(super) inside: Vec<bool>,
+}
+
+impl Mask {
+    pub(super) fn at(&self, x: usize, y: usize) -> bool {
+        self.inside[y * self.width + x]
+    }
+
+    /// The same without a handle: a part that a disc of some size of the pot's own does not reach within it, and that is
+    /// too large to be a mere corner.
+    pub(super) fn body(&self) -> Mask {
+        let deep = distances(self.width, self.height, |at| !self.inside[at]);
+        let disc = DISC * deep.iter().copied().fold(0.0, f32::max);
+        let near_core = distances(self.width, self.height, |at| deep[at] > disc);
+        let beyond = |at: usize| self.inside[at] && near_core[at] > disc + 0.5;
+        let (label, sizes) = components(self.width, self.height, beyond);
+        let pot = self.inside.iter().filter(|inside| **inside).count() as f64;
+        let is_handle = |name: u32| name > 0 && sizes[name as usize] as f64 > LEAST_HANDLE * pot;
+        let inside = self.inside.iter().zip(&label).map(|(inside, name)| *inside && !is_handle(*name)).collect();
+        Mask { width: self.width, height: self.height, inside }
+    }
+}
+
+/// Radius of the disc that a handle is too thin for, as a part of the largest disc within the pot.
+const DISC: f32 = 0.24;
+/// A handle is at least this part of the pot as it is seen.
+const LEAST_HANDLE: f64 = 0.015;
+
+/// How far each pixel is from the nearest one that `is` so: along rows, columns and diagonals, which is near enough.
+fn distances(width: usize, height: usize, is: impl Fn(usize) -> bool) -> Vec<f32> {
+    const SLANT: f32 = std::f32::consts::SQRT_2;
+    let mut off: Vec<f32> = (0..width * height).map(|at| if is(at) { 0.0 } else { f32::MAX }).collect();
+    let mut relax = |at: usize, from: Option<usize>, way: f32| {
+        if let Some(from) = from {
+            off[at] = off[at].min(off[from] + way);
+        }
+    };
+    for at in 0..width * height {
+        let (x, above) = (at % width, at.checked_sub(width));
+        relax(at, at.checked_sub(1).filter(|_| x > 0), 1.0);
+        relax(at, above, 1.0);
+        relax(at, above.filter(|_| x > 0).map(|above| above - 1), SLANT);
+        relax(at, above.filter(|_| x + 1 < width).map(|above| above + 1), SLANT);
+    }
+    for at in (0..width * height).rev() {
+        let (x, below) = (at % width, Some(at + width).filter(|below| *below < width * height));
+        relax(at, Some(at + 1).filter(|_| x + 1 < width), 1.0);
+        relax(at, below, 1.0);
+        relax(at, below.filter(|_| x > 0).map(|below| below - 1), SLANT);
+        relax(at, below.filter(|_| x + 1 < width).map(|below| below + 1), SLANT);
+    }
+    off
+}
+
+/// Part of the picture's width and height, from each edge, that is taken for ground when its colour is learnt.
+const BORDER: f64 = 0.07;
+/// A ground whose colour strays by more than this (of 255) from a smooth surface is not plain.
+const BUSIEST: f32 = 9.0;
+/// Least difference (of 255) that tells a pot from its ground.
+const LEAST_CONTRAST: f32 = 12.0;
+/// The mean of a picture that is too dark, of 255.
+const DARK: f32 = 22.0;
+/// How near a shadow is to the ground's own colour, as a part of its brightness.
+const SHADOW_TINT: f32 = 0.07;
+/// The darkest that a shadow on a plain ground is, against the ground beside it.
+const SHADOW_DEPTH: f32 = 0.3;
+/// How much steeper than any edge on plain ground the edge of a shadow is.
+const SHADOW_EDGE: f32 = 1.7;
+/// Least part of the picture that a pot takes up.
+const LEAST_POT: f64 = 0.015;
+/// A second thing is one of at least this part of the pot.
+const SECOND: f64 = 0.05;
+
+/// Colour of the ground as a surface of the second degree over the picture: light falls off smoothly.
+struct Ground {
+    factors: [SVector<f32, 6>; 3],
+    width: f32,
+    height: f32,
+    /// Spread of the ground about it, of 255.
+    noise: f32,
+}
+
+impl Ground {
+    fn at(&self, x: usize, y: usize) -> [f32; 3] {
+        let place = self.place(x, y);
+        [0, 1, 2].map(|colour| self.factors[colour].dot(&place).clamp(1.0, 255.0))
+    }
+
+    fn place(&self, x: usize, y: usize) -> SVector<f32, 6> {
+        let (x, y) = (2.0 * x as f32 / self.width - 1.0, 2.0 * y as f32 / self.height - 1.0);
+        SVector::from([1.0, x, y, x * x, x * y, y * y])
+    }
+
+    /// From the border of the picture, leaving out what strays far, such as a shadow that reaches it.
+    fn learn(picture: &Picture) -> Result<Ground, PhotoError> {
+        let (width, height) = (picture.width, picture.height);
+        let rim = |size: usize| ((size as f64 * BORDER) as usize).max(4);
+        let (rim_x, rim_y) = (rim(width), rim(height));
+        let places: Vec<(usize, usize)> = (0..height)
+            .step_by(2)
+            .flat_map(|y| (0..width).step_by(2).map(move |x| (x, y)))
+            .filter(|&(x, y)| x < rim_x || x >= width - rim_x || y < rim_y || y >= height - rim_y)
+            .collect();
+        let mut ground =
+            Ground { factors: [SVector::zeros(); 3], width: width as f32, height: height as f32, noise: f32::INFINITY };
+        let mut kept = places.clone();
+        for _ in 0..4 {
+            ground.fit(picture, &kept)?;
+            let mut strays: Vec<f32> = kept.iter().map(|&(x, y)| ground.stray(picture, x, y)).collect();
+            strays.sort_by(f32::total_cmp);
+            let middle = strays.get(strays.len() / 2).copied().unwrap_or(f32::INFINITY);
+            ground.noise = (1.48 * middle).max(0.7);
+            let limit = (4.0 * ground.noise).max(4.0);
+            kept = places.iter().copied().filter(|&(x, y)| ground.stray(picture, x, y) <= limit).collect();
+            if kept.len() * 2 < places.len() {
+                return Err(PhotoError::Busy);
+            }
+        }
+        if ground.noise > BUSIEST || kept.len() * 4 < places.len() * 3 {
+            return Err(PhotoError::Busy);
+        }
+        Ok(ground)
+    }
+
+    fn fit(&mut self, picture: &Picture, places: &[(usize, usize)]) -> Result<(), PhotoError> {
+        let mut normal = SMatrix::<f32, 6, 6>::zeros();
+        let mut right = [SVector::<f32, 6>::zeros(); 3];
+        for &(x, y) in places {
+            let place = self.place(x, y);
+            normal += place * place.transpose();
+            for (sum, value) in right.iter_mut().zip(picture.at(x, y)) {
+                *sum += place * value;
+            }
+        }
+        let solver = normal.cholesky().ok_or(PhotoError::Busy)?;
+        self.factors = right.map(|sum| solver.solve(&sum));
+        Ok(())
+    }
+
+    /// How far a pixel is from the ground: the largest of its three colours.
+    fn stray(&self, picture: &Picture, x: usize, y: usize) -> f32 {
+        let (ground, here) = (self.at(x, y), picture.at(x, y));
+        ground.iter().zip(here).map(|(ground, here)| (here - ground).abs()).fold(0.0, f32::max)
+    }
+}
+
+/// The pixels of the one pot in the picture, in two ways: with the ground that shows through a handle left out, and with
+/// it filled in, for a pot whose wall is here and there as light as the ground.
+pub(super) fn pot(picture: &Picture) -> Result<[Mask; 2], PhotoError> {
+    let mean =
+        picture.pixels.iter().map(|pixel| pixel.iter().sum::<f32>() / 3.0).sum::<f32>() / picture.pixels.len() as f32;
+    if mean < DARK {
+        return Err(PhotoError::TooDark);
+    }
+    let ground = Ground::learn(picture)?;
+    let edges = steepness(picture);
+    let steep = edge_level(picture, &ground, &edges)?;
+    let passable = passable(picture, &ground, &edges, steep);
+    let outside = flood(picture, &passable);
+    let filled = largest(picture.width, picture.height, &outside)?;
+    let pierced = pierced(picture, &ground, &filled, &passable);
+    let mask = |inside| Mask { width: picture.width, height: picture.height, inside };
+    Ok([mask(pierced), mask(filled)])
+}
+
+/// How steeply brightness or colour changes at each pixel, of 255 a pixel.
+fn steepness(picture: &Picture) -> Vec<f32> {
+    let (width, height) = (picture.width, picture.height);
+    let mut edges = vec![0.0; width * height];
+    for y in 1..height - 1 {
+        for x in 1..width - 1 {
+            let (left, right) = (picture.at(x - 1, y), picture.at(x + 1, y));
+            let (above, below) = (picture.at(x, y - 1), picture.at(x, y + 1));
+            edges[y * width + x] = (0..3)
+                .map(|colour| (right[colour] - left[colour]).hypot(below[colour] - above[colour]) / 2.0)
+                .fold(0.0, f32::max);
+        }
+    }
+    edges
+}
+
+/// What counts as an edge: a quarter of the steepest edges between ground and pot, and well above the noise.
+fn edge_level(picture: &Picture, ground: &Ground, edges: &[f32]) -> Result<f32, PhotoError> {
+    let mut far: Vec<f32> = Vec::new();
+    for y in (0..picture.height).step_by(2) {
+        for x in (0..picture.width).step_by(2) {
+            if ground.stray(picture, x, y) > LEAST_CONTRAST.max(5.0 * ground.noise) {
+                far.push(edges[y * picture.width + x]);
+            }
+        }
+    }
+    let least = (LEAST_POT * (picture.width * picture.height) as f64 / 4.0) as usize;
+    if far.len() < least {
+        return Err(PhotoError::Nothing);
+    }
+    far.sort_by(f32::total_cmp);
+    let steepest = far[far.len() * 97 / 100];
+    Ok((0.3 * steepest).max(2.5 * ground.noise).clamp(3.0, 14.0))
+}
+
+/// What is ground or shadow by its colour and no steep edge.
+fn passable(picture: &Picture, ground: &Ground, edges: &[f32], steep: f32) -> Vec<bool> {
+    let near = LEAST_CONTRAST.max(5.0 * ground.noise);
+    let passable = |(at, edge): (usize, &f32)| {
+        let (x, y) = (at % picture.width, at / picture.width);
+        let (bare, here) = (ground.at(x, y), picture.at(x, y));
+        let stray = bare.iter().zip(here).map(|(bare, here)| (here - bare).abs()).fold(0.0, f32::max);
+        // A dark shadow has an edge as well, though never as steep as the pot's own.
+        (stray <= near && *edge < steep) || (is_shadow(bare, here) && *edge < SHADOW_EDGE * steep)
+    };
+    edges.iter().enumerate().map(passable).collect()
+}
+
+/// What can be reached from the picture's edge over ground and shadow.
+fn flood(picture: &Picture, passable: &[bool]) -> Vec<bool> {
+    let (width, height) = (picture.width, picture.height);
+    let mut outside = vec![false; width * height];
+    let mut waiting: Vec<(usize, usize)> = Vec::new();
+    for x in 0..width {
+        waiting.extend([(x, 0), (x, height - 1)]);
+    }
+    for y in 0..height {
+        waiting.extend([(0, y), (width - 1, y)]);
+    }
+    while let Some((x, y)) = waiting.pop() {
+        if outside[y * width + x] || !passable[y * width + x] {
+            continue;
+        }
+        outside[y * width + x] = true;
+        if x > 0 {
+            waiting.push((x - 1, y));
+        }
+        if x + 1 < width {
+            waiting.push((x + 1, y));
+        }
+        if y > 0 {
+            waiting.push((x, y - 1));
+        }
+        if y + 1 < height {
+            waiting.push((x, y + 1));
+        }
+    }
+    outside
+}
+
+/// The ground's own colour, only darker.
+fn is_shadow(bare: [f32; 3], here: [f32; 3]) -> bool {
+    let ratio = [0, 1, 2].map(|colour| here[colour] / bare[colour]);
+    let mean = ratio.iter().sum::<f32>() / 3.0;
+    (SHADOW_DEPTH..1.02).contains(&mean)
+        && ratio.iter().all(|ratio| (ratio - mean).abs() <= SHADOW_TINT * mean.max(0.3))
+}
+
+/// Numbers the connected parts of the pixels that are so, from 1; answers with the number of each pixel and the size of
+/// each part.
+fn components(width: usize, height: usize, is: impl Fn(usize) -> bool) -> (Vec<u32>, Vec<usize>) {
+    let mut label = vec![0u32; width * height];
+    let mut sizes = vec![0usize];
+    for start in 0..width * height {
+        if !is(start) || label[start] != 0 {
+            continue;
+        }
+        let name = sizes.len() as u32;
+        let mut size = 0;
+        let mut waiting = vec![start];
+        while let Some(at) = waiting.pop() {
+            if !is(at) || label[at] != 0 {
+                continue;
+            }
+            label[at] = name;
+            size += 1;
+            let x = at % width;
+            let left = at.checked_sub(1).filter(|_| x > 0);
+            let right = Some(at + 1).filter(|_| x + 1 < width);
+            let below = Some(at + width).filter(|below| *below < width * height);
+            waiting.extend([left, right, at.checked_sub(width), below].into_iter().flatten());
+        }
+        sizes.push(size);
+    }
+    (label, sizes)
+}
+
+/// A handle's hole is of the ground's own colour and takes up this part of the pot at least and at most.
+const HOLE: (f64, f64) = (0.006, 0.2);
+/// So much of it is of that colour, the rest in shadow.
+const HOLE_IS_GROUND: f64 = 0.6;
+
+/// The pot without the ground that is seen through its handle.
+fn pierced(picture: &Picture, ground: &Ground, filled: &[bool], passable: &[bool]) -> Vec<bool> {
+    let width = picture.width;
+    let near = LEAST_CONTRAST.max(5.0 * ground.noise);
+    let (label, sizes) = components(width, picture.height, |at| filled[at] && passable[at]);
+    let mut bare = vec![0usize; sizes.len()];
+    for (at, name) in label.iter().enumerate().filter(|(_, name)| **name > 0) {
+        if ground.stray(picture, at % width, at / width) <= near {
+            bare[*name as usize] += 1;
+        }
+    }
+    let pot = filled.iter().filter(|inside| **inside).count() as f64;
+    let is_hole = |name: usize| {
+        let size = sizes[name] as f64;
+        name > 0 && size > HOLE.0 * pot && size < HOLE.1 * pot && bare[name] as f64 > HOLE_IS_GROUND * size
+    };
+    filled.iter().zip(&label).map(|(inside, name)| *inside && !is_hole(*name as usize)).collect()
+}
+
+/// The largest thing that is not ground, with what it encloses.
+fn largest(width: usize, height: usize, outside: &[bool]) -> Result<Vec<bool>, PhotoError> {
+    let (label, sizes) = components(width, height, |at| !outside[at]);
+    let (name, size) = sizes.iter().copied().enumerate().max_by_key(|(_, size)| *size).unwrap_or_default();
+    if (size as f64) < LEAST_POT * (width * height) as f64 {
+        return Err(PhotoError::Nothing);
+    }
+    let inside: Vec<bool> = label.iter().map(|label| *label as usize == name).collect();
+    let touches = |x: usize, y: usize| inside[y * width + x];
+    let cut_off = (0..width).any(|x| touches(x, 1) || touches(x, height - 2))
+        || (0..height).any(|y| touches(1, y) || touches(width - 2, y));
+    if cut_off {
+        // A ground that is not plain hangs together with the pot and reaches the edge as well.
+        let reached = outside.iter().filter(|outside| **outside).count();
+        return Err(if reached * 3 < width * height { PhotoError::Busy } else { PhotoError::CutOff });
+    }
+    let second = sizes.iter().enumerate().filter(|(other, _)| *other != name).map(|(_, size)| *size).max().unwrap_or(0);
+    if second as f64 > SECOND * size as f64 {
+        return Err(PhotoError::NotAlone);
+    }
+    Ok(inside)
+}
