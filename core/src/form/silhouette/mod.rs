@@ -166,11 +166,7 @@ pub struct Traced {
 pub fn trace(bytes: &[u8]) -> Result<Trace, PhotoError> {
     let picture = picture::read(bytes)?;
     let [pierced, filled] = ground::pot(&picture)?;
-    match (outline::follow(&picture, &pierced), outline::follow(&picture, &filled)) {
-        (Ok(one), Ok(other)) => Ok(if one.unlike <= other.unlike { one } else { other }),
-        (Ok(trace), Err(_)) | (Err(_), Ok(trace)) => Ok(trace),
-        (Err(error), Err(_)) => Err(error),
-    }
+    outline::follow(&picture, &pierced).or_else(|error| outline::follow(&picture, &filled).map_err(|_| error))
 }
 
 impl Trace {
