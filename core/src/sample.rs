@@ -1,4 +1,4 @@
-//! An invented studio to look around in: two glazes, three forms, a month of glazing days.
+//! An invented studio to look around in: two glazes, three forms, a body, a month of glazing days.
 //! It is made through the same commands as a potter's own.
 
 use crate::form::ZoneKind;
@@ -15,11 +15,27 @@ struct Day {
     pieces: &'static [(usize, i64)],
 }
 
-const FORMS: [(&str, &str, &str); 3] = [
-    ("Small mug", "cylinder_mug", "250 ml"),
-    ("Large mug", "rounded_mug", "450 ml"),
-    ("Soup bowl", "deep_bowl", "700 ml"),
+const FORMS: [&[(&str, &str)]; 3] = [
+    &[("name", "Small mug"), ("class", "cylinder_mug"), ("capacity", "250 ml")],
+    &[("name", "Large mug"), ("class", "rounded_mug"), ("capacity", "450 ml")],
+    &[
+        ("name", "Soup bowl"),
+        ("class", "deep_bowl"),
+        ("way", "profile"),
+        ("points", "0\t6.4\t\n0.6\t6.2\t\n1.3\t8\t\n2.4\t10.8\t\n3.9\t12.9\t\n5.8\t14.2\t\n7.4\t14.9\t"),
+        ("wall", "0.5 cm"),
+        ("floor", "0.5 cm"),
+        ("foot_width", "0.6 cm"),
+        ("foot_height", "0.6 cm"),
+        ("bare_foot", "0.6 cm"),
+        ("overlap", "1.2 cm"),
+        ("fill", "1.5 cm"),
+    ],
 ];
+
+/// Name, shrinkage to bisque and to the glaze firing, density of the bisque.
+const BODY: [(&str, &str); 4] =
+    [("name", "White stoneware"), ("to_bisque", "6 %"), ("to_fired", "12 %"), ("bisque_density", "1.85")];
 
 const GLAZES: [(&str, &str, &str); 2] = [("Ash white", "medium", "1.45"), ("Iron red", "high", "1.48")];
 
@@ -43,10 +59,9 @@ const STRAY: [f64; 11] = [0.02, -0.05, 0.04, -0.01, 0.09, 0.0, -0.03, -0.11, 0.0
 /// Those of the commands it gives.
 pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
     let began = now.at(now.unix_ms - 30 * DAY_MS);
-    let forms = FORMS.map(|(name, class, capacity)| {
-        keep(studio, began, SheetKind::Form, "", &[("name", name), ("class", class), ("capacity", capacity)])
-    });
-    let forms = forms.into_iter().collect::<Result<Vec<_>>>()?;
+    keep(studio, began, SheetKind::Body, "", &BODY)?;
+    let forms =
+        FORMS.iter().map(|values| keep(studio, began, SheetKind::Form, "", values)).collect::<Result<Vec<_>>>()?;
     for (name, sensitivity, specific_gravity) in GLAZES {
         let values = [("name", name), ("sensitivity", sensitivity), ("specific_gravity", specific_gravity)];
         keep(studio, began, SheetKind::Glaze, "", &values)?;

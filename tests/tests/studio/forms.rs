@@ -268,3 +268,60 @@ fn a_picture_that_is_none_is_refused_and_the_entry_stands() {
     let spoilt = SheetEntry { values: [entry.values.clone(), vec![carried]].concat(), ..entry };
     assert!(!bench.studio.sheet(NOW, &spoilt).unwrap().can_keep);
 }
+
+/// A JPEG of a dark jar, 600 pixels high, before a light ground, seen from far away.
+fn jar_before_a_wall(file: &std::path::Path) {
+    let half_width = |y: u32| {
+        let up = f64::from(750 - y) / 600.0;
+        130.0 + 90.0 * (up * std::f64::consts::PI).sin()
+    };
+    let picture = image::RgbImage::from_fn(1200, 900, |x, y| {
+        let inside = (150..750).contains(&y) && (f64::from(x) - 600.0).abs() < half_width(y);
+        image::Rgb(if inside { [92, 60, 48] } else { [205, 205, 200] })
+    });
+    picture.save_with_format(file, image::ImageFormat::Jpeg).unwrap();
+}
+
+#[test]
+fn a_photograph_and_one_size_make_a_form_that_can_be_edited() {
+    let bench = Bench::empty();
+    let file = bench.folder.path().join("jar.jpg");
+    jar_before_a_wall(&file);
+    let begun = entry(&[("name", "Traced jar"), ("class", "jar"), ("way", "photograph")]);
+    let redrawn = bench.studio.photograph(NOW, &begun, &file).unwrap();
+    let drawing = redrawn.view.drawing.as_ref().unwrap();
+    assert!(std::path::Path::new(&drawing.photo).is_file() && drawing.below == "photo");
+    assert!(drawing.shapes.iter().any(|shape| shape.ink == Ink::Seen && shape.spots.len() > 20));
+    assert!(!redrawn.view.can_keep, "a size is wanted first");
+
+    let value = |key: &str, text: &str| Value { key: key.into(), text: text.into() };
+    let sized = |more: &[Value]| SheetEntry {
+        values: [with(&begun, &redrawn).values, more.to_vec()].concat(),
+        ..begun.clone()
+    };
+    // From so far away that perspective does nothing, 12 cm high is 0.2 mm a pixel.
+    let far = [value("size", "12"), value("camera_distance", "9 m")];
+    let view = bench.studio.sheet(NOW, &sized(&far)).unwrap();
+    assert!(view.can_keep, "{view:?}");
+    let points = bench.studio.keep_sheet(NOW, &sized(&far)).unwrap();
+    let kept = bench.studio.sheet(NOW, &SheetEntry { id: points.id, ..entry(&[]) }).unwrap();
+    assert_eq!(text(&kept, "way"), "profile");
+    let across = |line: &str| line.split('\t').nth(1).unwrap().parse::<f64>().unwrap();
+    let widest = text(&kept, "points").lines().map(across).fold(0.0, f64::max);
+    assert!((widest - 8.8).abs() < 0.1, "{widest}");
+
+    // A ruler beside it: 440 pixels, the jar's own width, are 8.8 cm.
+    let ruler = [value("known", "length"), value("size", "8.8"), value("camera_distance", "9 m")];
+    let marked = sized(&ruler);
+    let grips = bench.studio.sheet(NOW, &marked).unwrap().drawing.unwrap().grips;
+    assert_eq!(grips.len(), 2);
+    let moved = |entry: SheetEntry, grip: &str, x: f64| {
+        let to = Spot { x: x / 1200.0, y: 450.0 / 1200.0 };
+        let redrawn = bench.studio.touch(NOW, &entry, &Touch::Move { grip: grip.into(), to }).unwrap();
+        (with(&entry, &redrawn), redrawn.view)
+    };
+    let (marked, _) = moved(marked, &grips[0].key, 380.0);
+    let (_, by_ruler) = moved(marked, &grips[1].key, 820.0);
+    let (one, other) = (result(&view, "Inside:"), result(&by_ruler, "Inside:"));
+    assert!((one / other - 1.0).abs() < 0.01, "{one} {other}");
+}
