@@ -4,6 +4,7 @@
 //! to be comparable, and all figures belong into one table.
 #![allow(clippy::print_stdout, reason = "it prints a table")]
 
+mod form;
 mod judge;
 mod store;
 
@@ -15,6 +16,7 @@ fn main() {
         "median and 95th percentile", "laydown", "p95", "peer", "p95", "ratio"
     );
     judge::rows();
+    form::rows();
     store::rows();
 }
 
