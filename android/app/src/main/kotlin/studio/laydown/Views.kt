@@ -12,6 +12,7 @@ import android.widget.ScrollView
 import android.widget.TextView
 import studio.laydown.core.Line
 import studio.laydown.core.Note
+import studio.laydown.core.Point
 import studio.laydown.core.Tone
 
 /** The view of this id, which the layout is known to hold. */
@@ -50,8 +51,14 @@ fun ViewGroup.putButton(layout: Int, words: CharSequence, press: () -> Unit): Bu
     setOnClickListener { press() }
 }
 
-/** A row of a list that leads somewhere. [mark] is the drawing at its end. */
-fun ViewGroup.putRow(title: CharSequence, detail: CharSequence, mark: Int?, press: () -> Unit): View = put<View>(R.layout.row).apply {
+/** A row of a list that leads somewhere. [mark] is the drawing at its end; the [outline] of a form is drawn at its start. */
+fun ViewGroup.putRow(
+    title: CharSequence, detail: CharSequence, mark: Int?, outline: List<Point> = emptyList(), press: () -> Unit,
+): View = put<View>(R.layout.row).apply {
+    get<OutlineView>(R.id.row_outline).apply {
+        showIf(outline.isNotEmpty())
+        this.outline = outline
+    }
     get<TextView>(R.id.row_title).text = title
     get<TextView>(R.id.row_detail).words(detail)
     get<ImageView>(R.id.row_mark).apply {

@@ -9,6 +9,7 @@ import android.widget.Button
 import android.widget.ImageView
 import android.widget.ScrollView
 import android.widget.TextView
+import studio.laydown.Chooser
 import studio.laydown.KeptBar
 import studio.laydown.KeptState
 import studio.laydown.MainActivity

@@ -1,4 +1,4 @@
-package studio.laydown.sheet
+package studio.laydown
 
 import android.content.Context
 import android.graphics.Canvas
@@ -6,7 +6,6 @@ import android.graphics.Paint
 import android.graphics.Path
 import android.util.AttributeSet
 import android.view.View
-import studio.laydown.R
 import studio.laydown.core.Point
 import kotlin.math.min
 
