@@ -15,7 +15,7 @@ import studio.laydown.putButton
 import studio.laydown.views
 
 /** A table of numbers, one row under the other. Its text has a line for each row, and tabs between the cells. */
-class TableFieldView(context: Context, private val entered: (String) -> Unit) : FieldView(context, FieldKind.TABLE) {
+class TableFieldView(private val context: Context, private val entered: (String) -> Unit) : FieldView(context, FieldKind.TABLE) {
     private val view = context.views(R.layout.sheet_table, input)
     private val head = view.get<ViewGroup>(R.id.table_head)
     private val rows = view.get<ViewGroup>(R.id.table_rows)
