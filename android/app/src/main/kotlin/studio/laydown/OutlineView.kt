@@ -18,7 +18,7 @@ class OutlineView(context: Context, attributes: AttributeSet?) : View(context, a
         }
 
     private val dp = resources.displayMetrics.density
-    private val clay = Paint(Paint.ANTI_ALIAS_FLAG).apply { color = context.getColor(R.color.key_quiet) }
+    private val clay = Paint(Paint.ANTI_ALIAS_FLAG).apply { color = context.getColor(R.color.bisque) }
     private val wall = Paint(Paint.ANTI_ALIAS_FLAG).apply {
         color = context.getColor(R.color.ink)
         style = Paint.Style.STROKE

@@ -34,6 +34,18 @@ class FormTest {
     }
 
     @Test
+    fun aPointHeldAtTheEdgeStaysUnderTheFinger() = points { phone ->
+        val (x, y) = phone.holdGrip("point.4", byX = 0.2f, byY = -0.2f)
+        phone.await("a higher rim") { phone.table()[4][0] != "9.2" }
+        phone.idle()
+        val reached = phone.table()[4]
+        repeat(10) { phone.moveTo(x + it % 2, y) }
+        phone.idle()
+        assertEquals("the finger rests", reached, phone.table()[4])
+        phone.lift(x, y)
+    }
+
+    @Test
     fun aFingerBesideTheGripsScrollsThePage() = points { phone ->
         val before = phone.table()
         val y = phone.spot(0.2, 0.5).second

@@ -201,6 +201,9 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     private var downX = 0f
     private var downY = 0f
     private var under: Grip? = null
+
+    /** The drawing as it was when the finger came down. */
+    private var tall = 0.0
     private var moved = false
 
     @android.annotation.SuppressLint("ClickableViewAccessibility") // whoever listens finds the same numbers in the table
@@ -218,6 +221,7 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         downX = x
         downY = y
         moved = false
+        tall = drawing?.tall ?: 0.0
         under = drawing?.grips?.minByOrNull { it.distance(x, y) }?.takeIf { it.distance(x, y) <= REACH_DP * dp }
         // From now on the page does not scroll: the finger is on something that moves.
         if (under != null) parent.requestDisallowInterceptTouchEvent(true)
@@ -245,11 +249,8 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
 
     private fun Grip.distance(x: Float, y: Float) = hypot(at.px - x, at.py - y)
 
-    /** The place in the box that is nearest to a point of the view. */
-    private fun spot(x: Float, y: Float): Spot {
-        val tall = drawing?.tall ?: 0.0
-        return Spot((x.toDouble() / width).coerceIn(0.0, 1.0), (y.toDouble() / width).coerceIn(0.0, tall))
-    }
+    /** The place in the box, as it was when the finger came down, that is nearest to a point of the view. */
+    private fun spot(x: Float, y: Float) = Spot((x.toDouble() / width).coerceIn(0.0, 1.0), (y.toDouble() / width).coerceIn(0.0, tall))
 
     private companion object {
         const val MOST_OF_THE_SCREEN = 0.6f

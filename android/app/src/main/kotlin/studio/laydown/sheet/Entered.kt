@@ -25,13 +25,16 @@ class Entered {
 
     /** Begins a thing that one Undo takes back. */
     fun begin(): Step {
-        steps.removeAll { it.before.isEmpty() }
+        val newest = steps.lastOrNull()
+        // What came of the newest may still be on its way; older ones that changed nothing are nothing to take back.
+        steps.removeAll { it.before.isEmpty() && it !== newest }
         if (steps.size == MOST_STEPS) steps.removeFirst()
         return Step().also(steps::addLast)
     }
 
-    /** Enters what came of [step]. */
+    /** Enters what came of [step], unless it has been taken back. */
     fun put(values: List<Value>, step: Step) {
+        if (steps.none { it === step }) return
         for (value in values) {
             if (value.key !in step.before) step.before[value.key] = texts[value.key]
             texts[value.key] = value.text

@@ -49,11 +49,11 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     private val photographer = Photographer(host, ::photograph, ::refresh)
 
     /** What was done to the drawing and waits for the answer to what was done before it. */
-    private val touches = ArrayDeque<Pair<Touch, Entered.Step>>()
+    private val touches = ArrayDeque<Pair<Touch, Gesture>>()
     private var touching = false
-    private var step = entered.begin()
+    private var gesture = Gesture(entered.begin())
 
-    /** How often something was entered other than by a touch. */
+    /** How often something was entered or taken back other than by a touch. */
     private var entries = 0
     private val later = Handler(Looper.getMainLooper())
     private var keepLabel = ""
@@ -129,7 +129,7 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     override val ticks: Boolean get() = host.preferences.tick
 
     override fun begin() {
-        step = entered.begin()
+        gesture = Gesture(entered.begin())
         // What a table's cell shows while one types in it would not follow the finger.
         view.findFocus()?.let {
             it.clearFocus()
@@ -140,43 +140,46 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     /** Of the places that a finger passes through only the newest is asked about. */
     override fun touch(touch: Touch) {
         if (touch is Touch.Move && (touches.lastOrNull()?.first as? Touch.Move)?.grip == touch.grip) touches.removeLast()
-        touches.addLast(touch to step)
+        touches.addLast(touch to gesture)
         if (!touching) nextTouch()
     }
 
     private fun nextTouch() {
-        val (touch, step) = touches.removeFirstOrNull() ?: return
+        val (touch, gesture) = touches.removeFirstOrNull() ?: return
+        val from = gesture.from ?: entry().also { gesture.from = it }
         touching = true
         fun next() {
             touching = false
             nextTouch()
             if (keepNext && !touching) keepIt()
         }
-        redraw({ now, entry -> touch(now, entry, touch) }, { entered.put(it, step) }, ::next) { problem ->
+        redraw({ now -> touch(now, from, touch) }, { entered.put(it, gesture.step) }, ::next) { problem ->
             next()
             refuse(problem)
         }
     }
 
     override fun undo() {
+        touches.clear()
         entered.undo()
+        entries++
         refresh()
     }
 
     private fun photograph(file: File) {
         if (gone) return
+        val entry = entry()
         val take = { values: List<Value> -> values.forEach { entered.type(it.key, it.text) } }
-        redraw({ now, entry -> photograph(now, entry, file.path) }, take, photographer::done) { photographer.done(host.sentence(it)) }
+        redraw({ now -> photograph(now, entry, file.path) }, take, photographer::done) { photographer.done(host.sentence(it)) }
     }
 
     /** Has the core enter something itself, and shows the sheet with it. */
     private fun redraw(
-        call: Studio.(Now, SheetEntry) -> Redrawn, take: (List<Value>) -> Unit, done: () -> Unit, refused: (Throwable) -> Unit,
+        call: Studio.(Now) -> Redrawn, take: (List<Value>) -> Unit, done: () -> Unit, refused: (Throwable) -> Unit,
     ) {
         later.removeCallbacksAndMessages(null)
-        val entry = entry()
         val before = entries
-        command({ now -> call(now, entry) }, refused) { redrawn ->
+        command(call, refused) { redrawn ->
             take(redrawn.values)
             // If something was entered meanwhile, the sheet that came does not know it.
             if (entries == before) {
@@ -253,6 +256,14 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
         if (parent === column && column.indexOfChild(this) == at) return
         (parent as? ViewGroup)?.removeView(this)
         column.addView(this, at)
+    }
+
+    /**
+     * One thing that a finger does, from taking hold to letting go. Each place it passes through is reckoned from what stood there when
+     * it took hold, and so in the drawing as it was then: a drawing that grew under the finger would carry it along.
+     */
+    private class Gesture(val step: Entered.Step) {
+        var from: SheetEntry? = null
     }
 
     private companion object {
