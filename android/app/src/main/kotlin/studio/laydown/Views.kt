@@ -6,6 +6,7 @@ import android.os.Bundle
 import android.view.LayoutInflater
 import android.view.View
 import android.view.ViewGroup
+import android.view.ViewTreeObserver
 import android.widget.Button
 import android.widget.ImageView
 import android.widget.ScrollView
@@ -30,6 +31,19 @@ fun Context.views(layout: Int, parent: ViewGroup? = null): View = LayoutInflater
 
 fun View.showIf(shown: Boolean) {
     visibility = if (shown) View.VISIBLE else View.GONE
+}
+
+/** Does [work] when everything that has changed has found its place, and before it is drawn. */
+fun View.onceLaidOut(work: () -> Unit) {
+    val once = object : ViewTreeObserver.OnPreDrawListener {
+        override fun onPreDraw(): Boolean {
+            viewTreeObserver.removeOnPreDrawListener(this)
+            work()
+            return true
+        }
+    }
+    viewTreeObserver.addOnPreDrawListener(once)
+    invalidate()
 }
 
 /** Shows [words], or gives the room away if there are none. */

@@ -12,6 +12,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import studio.laydown.desk.Phone
+import java.util.concurrent.CountDownLatch
 
 /** Forms drawn, dragged, typed into a table and photographed, as a potter does it. */
 @RunWith(RobolectricTestRunner::class)
@@ -124,6 +125,17 @@ class FormTest {
         phone.fillField("How much is that?", "18 cm")
         phone.await("what it holds") { phone.said("Holds ") != null }
         assertEquals(emptyList<String>(), phone.refusals())
+    }
+
+    @Test
+    fun aPictureInWorkIsSaidToBeLookedAt() = photograph { phone ->
+        val busy = CountDownLatch(1)
+        (phone.activity.application as LaydownApplication).work.ask({ busy.await() }) {}
+        phone.photograph(Picture.vase())
+        assertTrue("${phone.texts()}", phone.shows("Looking for the piece in the picture…"))
+        busy.countDown()
+        phone.await("the outline") { phone.grips() != null && phone.said("Looking for the piece") == null }
+        assertTrue("the picture is in sight: ${phone.texts()}", phone.texts().any { it.startsWith("Your photograph") })
     }
 
     @Test

@@ -135,6 +135,7 @@ class ScreensTest(private val look: Look) {
     fun formDragged() = screen("sheet-form-dragged") {
         byPoints()
         drawingOnTop()
+        dragGrip("overlap", byX = 0f, byY = 0.2f)
         holdGrip("point.3", byX = -0.12f, byY = 0.05f)
         await("the point's name") { texts().any { it.startsWith("Point 4: ") } }
     }
@@ -143,12 +144,16 @@ class ScreensTest(private val look: Look) {
     fun formChosen() = screen("sheet-form-point") {
         byPoints()
         drawingOnTop()
+        dragGrip("overlap", byX = 0f, byY = 0.2f)
         tapGrip("point.3")
         await("the way to take it away") { scrollTo("Take this point away") }
     }
 
     @Test
-    fun formByPhoto() = screen("sheet-form-photo") { byPhoto() }
+    fun formByPhoto() = screen("sheet-form-photo") {
+        byPhoto()
+        scroll()
+    }
 
     @Test
     fun formNotTraced() = screen("sheet-form-photo-refused") {
@@ -162,7 +167,6 @@ class ScreensTest(private val look: Look) {
         byPhoto()
         photograph(Picture.vase())
         await("the outline") { grips() != null }
-        drawingOnTop()
     }
 
     @Test

@@ -18,12 +18,14 @@ class PhotoFieldView(context: Context, private val ask: (String) -> Unit) : Fiel
     private val view = context.views(R.layout.sheet_photo, input)
     private val ways = view.get<ViewGroup>(R.id.photo_ways)
     private var items: List<Item> = emptyList()
+    private var refusal = ""
 
     init {
         input.addView(view)
     }
 
     override fun fill(field: SheetField) {
+        refusal = field.refusal
         if (field.items == items) return
         items = field.items
         ways.removeAllViews()
@@ -34,6 +36,6 @@ class PhotoFieldView(context: Context, private val ask: (String) -> Unit) : Fiel
     fun report(working: Boolean, trouble: String) {
         view.get<View>(R.id.photo_working).showIf(working)
         for (at in 0 until ways.childCount) (ways.getChildAt(at) as Button).isEnabled = !working
-        if (trouble.isNotEmpty()) refuse(trouble)
+        refuse(trouble.ifEmpty { refusal })
     }
 }

@@ -1,6 +1,7 @@
 package studio.laydown.sheet
 
 import android.app.AlertDialog
+import android.graphics.Rect
 import android.os.Bundle
 import android.os.Handler
 import android.os.Looper
@@ -25,6 +26,7 @@ import studio.laydown.core.StudioException
 import studio.laydown.core.Touch
 import studio.laydown.core.Value
 import studio.laydown.get
+import studio.laydown.onceLaidOut
 import studio.laydown.putNote
 import studio.laydown.showIf
 import studio.laydown.views
@@ -46,12 +48,15 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     private val resultsAtHome = results.parent as ViewGroup
     private val resultsBelowFields = resultsAtHome === list.parent
     private val drawing = DrawingPanel(host, this)
-    private val photographer = Photographer(host, ::photograph, ::refresh)
+    private val photographer = Photographer(host, ::photograph, ::reportPicture)
 
     /** What was done to the drawing and waits for the answer to what was done before it. */
     private val touches = ArrayDeque<Pair<Touch, Gesture>>()
     private var touching = false
     private var gesture = Gesture(entered.begin())
+
+    /** Whether what came of a picture is still to be brought into sight. */
+    private var newsOfPicture = false
 
     /** How often something was entered or taken back other than by a touch. */
     private var entries = 0
@@ -166,6 +171,11 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
         refresh()
     }
 
+    private fun reportPicture() {
+        newsOfPicture = true
+        photoField?.let(::showPicture)
+    }
+
     private fun photograph(file: File) {
         if (gone) return
         val entry = entry()
@@ -218,6 +228,18 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
         arrange(sheet)
         view.get<Button>(R.id.keep).words(sheet.keepLabel)
         view.get<Button>(R.id.remove).words(sheet.removeLabel)
+        photoField?.let(::showPicture)
+    }
+
+    private val photoField: PhotoFieldView? get() = fields.values.firstNotNullOfOrNull { it as? PhotoFieldView }
+
+    /** Says how far a picture has come; if there is news, brings it into sight: one comes back from the camera to see that. */
+    private fun showPicture(field: PhotoFieldView) {
+        field.report(photographer.working, photographer.trouble)
+        if (!newsOfPicture) return
+        newsOfPicture = false
+        val news = if (photographer.working || photographer.trouble.isNotEmpty()) field.root else drawing.root
+        list.onceLaidOut { news.requestRectangleOnScreen(Rect(0, 0, news.width, news.height), true) }
     }
 
     /** Fields come and go with what is entered. Those that stay keep their views, and so the cursor. */
@@ -231,13 +253,12 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
         for (field in wanted) {
             val view = fields.getOrPut(field.key) { FieldView.of(host, field.kind, { enter(field, it) }, ::askForPicture) }
             view.show(field)
-            if (view is PhotoFieldView) view.report(photographer.working, photographer.trouble)
         }
     }
 
     private fun askForPicture(way: String) {
         photographer.ask(way, entered.values().mapTo(mutableSetOf()) { it.text })
-        refresh()
+        photoField?.let(::showPicture)
     }
 
     /** The fields one under the other, the drawing below its own, and, if there is room for it only there, what follows below the drawing. */
