@@ -121,6 +121,26 @@ export class Phone {
     await this.page.mouse.wheel(0, pixels);
   }
 
+  /** Scrolls until this text stands well within the picture, and taps it. */
+  async reachAndTap(text) {
+    await this.until(`"${text}" to come into reach`, async () => {
+      const part = await this.page.evaluate((wanted) => {
+        const row = [...document.querySelectorAll('#labels li')].find((one) => one.textContent === wanted);
+        return row ? Number(row.dataset.y) / document.getElementById('screen').height : 1;
+      }, text);
+      if (part > 0.15 && part < 0.8) return true;
+      await this.wheel(part > 0.5 ? 60 : -60);
+      await this.page.waitForTimeout(100);
+      return false;
+    });
+    await this.tap(text);
+  }
+
+  /** Gives a file to the app where it waits for a picture. */
+  give(name, mimeType, buffer) {
+    return this.page.getByLabel('Photograph').setInputFiles({ name, mimeType, buffer });
+  }
+
   type(text) {
     return this.page.keyboard.type(text);
   }

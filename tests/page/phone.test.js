@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { Phone, startBrowser, startDesk } from './desk.js';
+import { vase } from './picture.js';
 
 let folder;
 let desk;
@@ -85,6 +86,27 @@ test('a bucket is checked by typing, and the check is kept', async () => {
   await phone.shows('SG 1.50');
   await phone.press('Escape');
   await phone.shows('Add a glaze');
+  await phone.tap('Weigh');
+});
+
+test('a photograph given to the page reaches the form', async () => {
+  await phone.tap('Studio');
+  await phone.reachAndTap('Add a form');
+  await phone.tap('Straight mug');
+  await phone.reachAndTap('A photograph');
+  await phone.reachAndTap('Take the photograph');
+  await phone.page.getByText('The app opens the camera.').waitFor();
+  await phone.page.getByRole('button', { name: 'Turn back' }).click();
+  await phone.shows('No picture came back. Nothing here was changed.');
+  await phone.reachAndTap('Take the photograph');
+  await phone.give('vase.png', 'image/png', vase());
+  await phone.shows('Your photograph with the outline that was found in it.');
+  await phone.reachAndTap('Choose a picture');
+  await phone.page.getByText('The app asks for a picture.').waitFor();
+  await phone.give('letter.png', 'image/png', Buffer.from('This is a letter and no picture.'));
+  await phone.until('the sentence', async () => !(await phone.texts()).includes('Your photograph with the outline that was found in it.'));
+  await phone.press('Escape');
+  await phone.tap('Throw away');
   await phone.tap('Weigh');
 });
 

@@ -95,10 +95,13 @@ function flash() {
   dot.classList.add('now');
 }
 
+/** What the app asks for that a file on this machine answers. */
+const PICTURES = { photo: 'The app opens the camera.', picture: 'The app asks for a picture.' };
+
 function ask(request) {
   $('request').hidden = request === null;
-  $('photo-label').hidden = request !== 'photo';
-  $('request-words').textContent = request === 'photo' ? 'The app opens the camera.' : `The app asks another app: ${request}`;
+  $('photo-label').hidden = !(request in PICTURES);
+  $('request-words').textContent = PICTURES[request] ?? `The app asks another app: ${request}`;
 }
 
 function cover(state) {

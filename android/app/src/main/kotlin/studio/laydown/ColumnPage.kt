@@ -9,12 +9,12 @@ abstract class ColumnPage(host: MainActivity) : Page(host) {
     private val column = Column(host)
     final override val view: View get() = column.view
 
-    final override fun open(saved: Bundle) {
+    override fun open(saved: Bundle) {
         column.restore(saved)
         refresh()
     }
 
-    final override fun save(into: Bundle) = column.save(into)
+    override fun save(into: Bundle) = column.save(into)
 
     protected fun fill(build: ViewGroup.() -> Unit) = column.fill(build)
 }

@@ -1,6 +1,7 @@
 package studio.laydown
 
 import android.app.Activity
+import android.content.Intent
 import android.os.Bundle
 import android.view.View
 import android.view.ViewGroup
@@ -11,6 +12,7 @@ import studio.laydown.buckets.BucketsScreen
 import studio.laydown.core.Preferences
 import studio.laydown.core.StudioException
 import studio.laydown.house.CautionsScreen
+import studio.laydown.house.SizesScreen
 import studio.laydown.house.StudioScreen
 import studio.laydown.sheet.SheetScreen
 import studio.laydown.weigh.CoatPage
@@ -23,6 +25,9 @@ class MainActivity : Activity() {
 
     private val stack = ArrayDeque<Step>()
     private var page: Page? = null
+
+    /** What another app answered before there was a page again to hand it to. */
+    private var unheard: Answer? = null
     private lateinit var keptBar: KeptBar
     private lateinit var voice: Voice
 
@@ -56,6 +61,14 @@ class MainActivity : Activity() {
     override fun onPause() {
         page?.pause()
         super.onPause()
+    }
+
+    @Deprecated("The replacement is not of the platform.")
+    override fun onActivityResult(requestCode: Int, resultCode: Int, data: Intent?) {
+        if (requestCode != Answer.PICTURE) return
+        val answer = Answer(resultCode == RESULT_OK, data?.data)
+        // After the end of the process the page is only there once the studio is open.
+        page?.answered(answer) ?: run { unheard = answer }
     }
 
     override fun onSaveInstanceState(outState: Bundle) {
@@ -191,6 +204,8 @@ class MainActivity : Activity() {
         part<View>(R.id.back).showIf(stack.size > 1)
         nameIt(next.title)
         next.open(step.saved)
+        unheard?.let(next::answered)
+        unheard = null
     }
 
     /** Puts the page's title into the bar; a page that only learns its title from the studio calls this later. */
@@ -206,6 +221,7 @@ class MainActivity : Activity() {
         PageKind.COAT -> CoatPage(this, place.id)
         PageKind.BUCKET -> BucketPage(this, place.id)
         PageKind.SHEET -> SheetScreen(this, checkNotNull(place.sheet) { "a sheet's place names the sheet" }, place.id, place.subject)
+        PageKind.SIZES -> SizesScreen(this)
         PageKind.CAUTIONS -> CautionsScreen(this)
     }
 

@@ -1,10 +1,19 @@
 package studio.laydown
 
+import android.net.Uri
 import android.os.Bundle
 import android.view.View
 import studio.laydown.core.Kept
 import studio.laydown.core.Now
 import studio.laydown.core.Studio
+
+/** What another app answered: whether it gave what it was asked for, and where that lies if it says so. */
+class Answer(val given: Boolean, val uri: Uri?) {
+    companion object {
+        /** The code of the request for a picture, the only thing that another app is asked for. */
+        const val PICTURE = 1
+    }
+}
 
 /** One page of the app: a controller of plain views, made when the page comes to the front and dropped when it leaves. */
 abstract class Page(protected val host: MainActivity) {
@@ -15,7 +24,10 @@ abstract class Page(protected val host: MainActivity) {
     open val title: CharSequence? = null
 
     private var latest = 0
-    private var gone = false
+
+    /** Whether the page has been left, so that nothing is shown on it any more. */
+    protected var gone = false
+        private set
 
     /** The page is in front, and [saved] is what it saved when it was left, if it was. */
     abstract fun open(saved: Bundle)
@@ -38,6 +50,9 @@ abstract class Page(protected val host: MainActivity) {
     /** Shows what was kept in a place of the page's own; false to have it shown under the page. */
     open fun showKept(kept: KeptState): Boolean = false
 
+    /** Another app that was asked for something has answered. */
+    open fun answered(answer: Answer) = Unit
+
     /** Ends the page: answers that are still on their way are dropped. */
     fun leave() {
         pause()
@@ -50,6 +65,11 @@ abstract class Page(protected val host: MainActivity) {
         host.work.ask(call) { result ->
             if (!gone && mine == latest) result.fold(render, host::fail)
         }
+    }
+
+    /** What is still asked for is about what stood there before, and its answer is not shown. */
+    protected fun overtake() {
+        latest++
     }
 
     /** Gives the studio a command. Its answer is never dropped while the page is there. */

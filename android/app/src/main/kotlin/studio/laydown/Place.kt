@@ -38,4 +38,4 @@ data class Place(
 }
 
 /** The pages; the first three are the tabs. */
-enum class PageKind { WEIGH, BUCKETS, STUDIO, COAT, BUCKET, SHEET, CAUTIONS }
+enum class PageKind { WEIGH, BUCKETS, STUDIO, COAT, BUCKET, SHEET, SIZES, CAUTIONS }

@@ -6,12 +6,14 @@ import android.os.Bundle
 import android.view.LayoutInflater
 import android.view.View
 import android.view.ViewGroup
+import android.view.ViewTreeObserver
 import android.widget.Button
 import android.widget.ImageView
 import android.widget.ScrollView
 import android.widget.TextView
 import studio.laydown.core.Line
 import studio.laydown.core.Note
+import studio.laydown.core.Point
 import studio.laydown.core.Tone
 
 /** The view of this id, which the layout is known to hold. */
@@ -29,6 +31,19 @@ fun Context.views(layout: Int, parent: ViewGroup? = null): View = LayoutInflater
 
 fun View.showIf(shown: Boolean) {
     visibility = if (shown) View.VISIBLE else View.GONE
+}
+
+/** Does [work] when everything that has changed has found its place, and before it is drawn. */
+fun View.onceLaidOut(work: () -> Unit) {
+    val once = object : ViewTreeObserver.OnPreDrawListener {
+        override fun onPreDraw(): Boolean {
+            viewTreeObserver.removeOnPreDrawListener(this)
+            work()
+            return true
+        }
+    }
+    viewTreeObserver.addOnPreDrawListener(once)
+    invalidate()
 }
 
 /** Shows [words], or gives the room away if there are none. */
@@ -50,8 +65,14 @@ fun ViewGroup.putButton(layout: Int, words: CharSequence, press: () -> Unit): Bu
     setOnClickListener { press() }
 }
 
-/** A row of a list that leads somewhere. [mark] is the drawing at its end. */
-fun ViewGroup.putRow(title: CharSequence, detail: CharSequence, mark: Int?, press: () -> Unit): View = put<View>(R.layout.row).apply {
+/** A row of a list that leads somewhere. [mark] is the drawing at its end; the [outline] of a form is drawn at its start. */
+fun ViewGroup.putRow(
+    title: CharSequence, detail: CharSequence, mark: Int?, outline: List<Point> = emptyList(), press: () -> Unit,
+): View = put<View>(R.layout.row).apply {
+    get<OutlineView>(R.id.row_outline).apply {
+        showIf(outline.isNotEmpty())
+        this.outline = outline
+    }
     get<TextView>(R.id.row_title).text = title
     get<TextView>(R.id.row_detail).words(detail)
     get<ImageView>(R.id.row_mark).apply {

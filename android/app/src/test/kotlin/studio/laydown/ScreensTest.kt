@@ -120,6 +120,80 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun formByPoints() = screen("sheet-form-points") {
+        byPoints()
+        drawingOnTop()
+    }
+
+    @Test
+    fun formTable() = screen("sheet-form-table") {
+        byPoints()
+        touch("Add a row")
+    }
+
+    @Test
+    fun formDragged() = screen("sheet-form-dragged") {
+        byPoints()
+        drawingOnTop()
+        dragGrip("overlap", byX = 0f, byY = 0.2f)
+        holdGrip("point.3", byX = -0.12f, byY = 0.05f)
+        await("the point's name") { texts().any { it.startsWith("Point 4: ") } }
+    }
+
+    @Test
+    fun formChosen() = screen("sheet-form-point") {
+        byPoints()
+        drawingOnTop()
+        dragGrip("overlap", byX = 0f, byY = 0.2f)
+        tapGrip("point.3")
+        await("the way to take it away") { scrollTo("Take this point away") }
+    }
+
+    @Test
+    fun formByPhoto() = screen("sheet-form-photo") {
+        byPhoto()
+        scroll()
+    }
+
+    @Test
+    fun formNotTraced() = screen("sheet-form-photo-refused") {
+        byPhoto()
+        photograph(Picture.plain())
+        await("the sentence") { refusals().isNotEmpty() }
+    }
+
+    @Test
+    fun formTraced() = screen("sheet-form-photo-traced") {
+        byPhoto()
+        photograph(Picture.vase())
+        await("the outline") { grips() != null }
+    }
+
+    @Test
+    fun formMarked() = screen("sheet-form-photo-marks") {
+        byPhoto()
+        photograph(Picture.vase())
+        await("the outline") { grips() != null }
+        touch("A coin or a ruler in the picture")
+        await("the marks") { grips().orEmpty().size == 2 }
+        drawingOnTop()
+    }
+
+    @Test
+    fun sizes() = screen("sizes") {
+        touch("Studio")
+        touch("Compare sizes")
+        until("Going by")
+    }
+
+    @Test
+    fun noSizes() = screen("sizes-empty", Pottery::empty) {
+        touch("Studio")
+        touch("Compare sizes")
+        await("what to do") { texts().any { "control piece" in it } }
+    }
+
+    @Test
     fun formOfOld() = screen("sheet-form-kept") {
         touch("Studio")
         touch("Breakfast mug")

@@ -54,9 +54,9 @@ class SheetTest {
     fun fieldsComeAndGoAndTheRestKeepsWhatIsTyped() = adding("Add a form") { phone ->
         phone.fill("Breakfast mug", "Platter")
         phone.touch("Areas")
-        phone.until("Area inside")
+        phone.await("the areas to fill in") { phone.said("Area inside") != null }
         phone.touch("Capacity")
-        phone.await("the area to go") { !phone.shows("Area inside") }
+        phone.await("the area to go") { phone.said("Area inside") == null }
         phone.rotate()
         phone.until("Platter")
     }

@@ -23,7 +23,10 @@ class StudioScreen(host: MainActivity) : ColumnPage(host) {
     override fun refresh() = show({ now -> house(now) }, ::render)
 
     private fun render(house: HouseView) = fill {
-        for (section in house.sections) putSection(section)
+        for (section in house.sections) {
+            putSection(section)
+            if (section.sheet == SheetKind.FORM) putCompare()
+        }
         put<View>(R.layout.gap)
         put<View>(R.layout.gap)
         val card = put<ViewGroup>(R.layout.card)
@@ -35,12 +38,20 @@ class StudioScreen(host: MainActivity) : ColumnPage(host) {
         }
     }
 
+    /** What the forms are compared by stands right under them. */
+    private fun ViewGroup.putCompare() {
+        put<View>(R.layout.gap)
+        put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.sizes), host.getText(R.string.sizes_detail), R.drawable.ic_on) {
+            host.go(Place(PageKind.SIZES))
+        }
+    }
+
     private fun ViewGroup.putSection(section: Section) {
         putHeading(section.title)
         if (section.rows.isEmpty()) putSentence(section.empty)
         val card = put<ViewGroup>(R.layout.card)
         for (row in section.rows) {
-            card.putRow(row.title, row.detail, R.drawable.ic_on) { host.go(Place.sheet(section.sheet, row.id)) }
+            card.putRow(row.title, row.detail, R.drawable.ic_on, row.outline) { host.go(Place.sheet(section.sheet, row.id)) }
         }
         card.putButton(R.layout.add_row, section.addLabel) { host.go(Place.sheet(section.sheet)) }
     }

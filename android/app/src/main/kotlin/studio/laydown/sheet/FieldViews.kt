@@ -17,6 +17,7 @@ import android.widget.ImageView
 import android.widget.LinearLayout
 import android.widget.Switch
 import android.widget.TextView
+import studio.laydown.OutlineView
 import studio.laydown.R
 import studio.laydown.core.FieldKind
 import studio.laydown.core.Item
@@ -56,15 +57,42 @@ abstract class FieldView(context: Context, val kind: FieldKind) {
     protected abstract fun fill(field: SheetField)
 
     companion object {
-        /** The view for a field of this kind; [entered] is told each change. */
-        fun of(context: Context, kind: FieldKind, entered: (String) -> Unit): FieldView = when (kind) {
+        /** The view for a field of this kind; [entered] is told each change, and [ask] by which way a picture is wanted. */
+        fun of(context: Context, kind: FieldKind, entered: (String) -> Unit, ask: (String) -> Unit): FieldView = when (kind) {
             FieldKind.TEXT, FieldKind.NUMBER -> TextFieldView(context, kind, entered)
+            FieldKind.TABLE -> TableFieldView(context, entered)
+            FieldKind.PHOTO -> PhotoFieldView(context, ask)
             FieldKind.CHOICE -> ChoiceFieldView(context, entered)
             FieldKind.OUTLINE -> OutlineFieldView(context, entered)
             FieldKind.SWITCH -> SwitchFieldView(context, entered)
         }
     }
 }
+
+private const val DIGITS = InputType.TYPE_CLASS_NUMBER or InputType.TYPE_NUMBER_FLAG_DECIMAL
+
+/** The keyboard is asked for digits, yet no character is turned away: the core says what it can read. */
+internal fun EditText.takeNumbers() {
+    keyListener = TextKeyListener.getInstance(false, TextKeyListener.Capitalize.NONE)
+    setRawInputType(DIGITS)
+}
+
+/** Has the field read out with what it asks for. */
+internal fun EditText.readWith(words: () -> String) {
+    accessibilityDelegate = object : View.AccessibilityDelegate() {
+        override fun onInitializeAccessibilityNodeInfo(host: View, info: AccessibilityNodeInfo) {
+            super.onInitializeAccessibilityNodeInfo(host, info)
+            info.hintText = words()
+        }
+    }
+}
+
+/** Hands [typed] what stands in the field after each change. */
+internal fun EditText.onTyped(typed: (String) -> Unit) = addTextChangedListener(object : TextWatcher {
+    override fun beforeTextChanged(s: CharSequence?, start: Int, count: Int, after: Int) = Unit
+    override fun onTextChanged(s: CharSequence?, start: Int, before: Int, count: Int) = Unit
+    override fun afterTextChanged(s: Editable) = typed(s.toString())
+})
 
 /** Letters, or a quantity: digits come up first, but "1 lb 2 oz" and "40 Bé" can be written too. */
 private class TextFieldView(context: Context, kind: FieldKind, entered: (String) -> Unit) : FieldView(context, kind) {
@@ -76,32 +104,21 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
 
     init {
         input.addView(line)
-        // Read out with its label, as every other field is.
-        text.accessibilityDelegate = object : View.AccessibilityDelegate() {
-            override fun onInitializeAccessibilityNodeInfo(host: View, info: AccessibilityNodeInfo) {
-                super.onInitializeAccessibilityNodeInfo(host, info)
-                info.hintText = listOfNotNull(label, text.hint?.ifEmpty { null }).joinToString(", ")
-            }
-        }
+        text.readWith { listOfNotNull(label, text.hint?.ifEmpty { null }).joinToString(", ") }
         text.isSaveEnabled = false
         if (kind == FieldKind.NUMBER) {
-            // The keyboard is asked for digits, yet no character is turned away: the core says what it can read.
-            text.keyListener = TextKeyListener.getInstance(false, TextKeyListener.Capitalize.NONE)
-            text.setRawInputType(DIGITS)
+            text.takeNumbers()
             letters.setOnClickListener { turnKeyboard() }
             text.setOnFocusChangeListener { _, focused -> letters.showIf(focused) }
         } else {
             text.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES
         }
-        text.addTextChangedListener(object : TextWatcher {
-            override fun beforeTextChanged(s: CharSequence?, start: Int, count: Int, after: Int) = Unit
-            override fun onTextChanged(s: CharSequence?, start: Int, before: Int, count: Int) = Unit
-            override fun afterTextChanged(s: Editable) {
-                if (s.toString() == shown) return
-                shown = s.toString()
-                entered(shown)
+        text.onTyped {
+            if (it != shown) {
+                shown = it
+                entered(it)
             }
-        })
+        }
     }
 
     private fun turnKeyboard() {
@@ -127,10 +144,6 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
     override fun focus() {
         super.focus()
         text.requestFocus()
-    }
-
-    private companion object {
-        const val DIGITS = InputType.TYPE_CLASS_NUMBER or InputType.TYPE_NUMBER_FLAG_DECIMAL
     }
 }
 

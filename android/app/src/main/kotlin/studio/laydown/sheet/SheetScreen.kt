@@ -1,52 +1,84 @@
 package studio.laydown.sheet
 
 import android.app.AlertDialog
+import android.graphics.Rect
 import android.os.Bundle
 import android.os.Handler
 import android.os.Looper
 import android.view.View
 import android.view.ViewGroup
+import android.view.inputmethod.InputMethodManager
 import android.widget.Button
 import android.widget.TextView
+import studio.laydown.Answer
 import studio.laydown.MainActivity
 import studio.laydown.Page
 import studio.laydown.R
 import studio.laydown.core.FieldKind
+import studio.laydown.core.Now
+import studio.laydown.core.Redrawn
 import studio.laydown.core.SheetEntry
 import studio.laydown.core.SheetField
 import studio.laydown.core.SheetKind
 import studio.laydown.core.SheetView
+import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
+import studio.laydown.core.Touch
 import studio.laydown.core.Value
 import studio.laydown.get
+import studio.laydown.onceLaidOut
 import studio.laydown.putNote
+import studio.laydown.showIf
 import studio.laydown.views
 import studio.laydown.words
+import java.io.File
 
 /** Anything that is filled in: the core says which fields there are and what follows from what is entered. */
-class SheetScreen(host: MainActivity, private val kind: SheetKind, private val id: String, private val subject: String) : Page(host) {
+class SheetScreen(host: MainActivity, private val kind: SheetKind, private val id: String, private val subject: String) :
+    Page(host), DrawingPanel.Listener {
     override val view: View = host.views(R.layout.sheet)
     override val title: CharSequence = ""
 
-    /** What has been entered here, by the fields' keys. */
-    private val entered = linkedMapOf<String, String>()
+    private val entered = Entered()
     private val fields = linkedMapOf<String, FieldView>()
     private val list = view.get<ViewGroup>(R.id.fields)
+    private val results = view.get<ViewGroup>(R.id.results)
+
+    /** The column that what follows stands in when nothing is drawn; the same as the fields' when the phone stands. */
+    private val resultsAtHome = results.parent as ViewGroup
+    private val resultsBelowFields = resultsAtHome === list.parent
+    private val drawing = DrawingPanel(host, this)
+    private val photographer = Photographer(host, ::photograph, ::reportPicture)
+
+    /** What was done to the drawing and waits for the answer to what was done before it. */
+    private val touches = ArrayDeque<Pair<Touch, Gesture>>()
+    private var touching = false
+    private var gesture = Gesture(entered.begin())
+
+    /** Whether what came of a picture is still to be brought into sight. */
+    private var newsOfPicture = false
+
+    /** How often something was entered or taken back other than by a touch. */
+    private var entries = 0
     private val later = Handler(Looper.getMainLooper())
     private var keepLabel = ""
     private var keeping = false
+    private var keepNext = false
 
     override fun open(saved: Bundle) {
-        for (key in saved.keySet()) saved.getString(key)?.let { entered[key] = it }
+        entered.restore(saved)
         view.get<View>(R.id.keep).setOnClickListener { keepIt() }
         view.get<View>(R.id.remove).setOnClickListener { if (!keeping) keep({ now -> remove(now, kind, id) }, ::refuse, host::leavePage) }
         refresh()
+        saved.getBundle(PHOTOGRAPHER)?.let(photographer::restore)
     }
 
     override fun save(into: Bundle) {
-        into.clear()
-        entered.forEach(into::putString)
+        entered.save(into)
+        into.putBundle(PHOTOGRAPHER, photographer.save())
     }
+
+    override fun answered(answer: Answer) = photographer.answered(answer)
 
     override fun pause() = later.removeCallbacksAndMessages(null)
 
@@ -56,35 +88,117 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     }
 
     override fun back(): Boolean {
-        if (entered.isEmpty() || keepLabel.isEmpty()) return false
+        if (entered.isEmpty || keepLabel.isEmpty()) return false
         AlertDialog.Builder(host)
             .setTitle(R.string.keep_or_throw)
             .setMessage(R.string.keep_or_throw_detail)
             .setPositiveButton(keepLabel) { _, _ -> keepIt() }
-            .setNegativeButton(R.string.throw_away) { _, _ -> host.leavePage() }
+            .setNegativeButton(R.string.throw_away) { _, _ -> leaveForGood() }
             .setNeutralButton(R.string.stay, null)
             .show()
         return true
     }
 
-    private fun entry() = SheetEntry(kind, id, subject, entered.map { (key, text) -> Value(key, text) })
+    private fun entry() = SheetEntry(kind, id, subject, entered.values())
 
     /** Something was entered: what follows is asked for at once, or, while one types, once the fingers pause. */
     private fun enter(field: SheetField, text: String) {
-        entered[field.key] = text
+        entered.type(field.key, text)
+        entries++
         view.get<TextView>(R.id.refusal).words("")
         later.removeCallbacksAndMessages(null)
-        val typed = field.kind == FieldKind.TEXT || field.kind == FieldKind.NUMBER
+        val typed = field.kind in TYPED
         if (typed) later.postDelayed(::refresh, PAUSE_MS) else refresh()
     }
 
     private fun keepIt() {
         if (keeping) return
+        // What the finger did last belongs to it.
+        keepNext = touching
+        if (touching) return
         keeping = true
         val entry = entry()
         keep({ now -> keepSheet(now, entry) }, ::refuse) {
             if (kind == SheetKind.PREFERENCE) host.readPreferences()
-            host.leavePage()
+            leaveForGood()
+        }
+    }
+
+    private fun leaveForGood() {
+        photographer.clear()
+        host.leavePage()
+    }
+
+    // ---- the drawing and the photograph ----
+
+    override val ticks: Boolean get() = host.preferences.tick
+
+    override fun begin() {
+        gesture = Gesture(entered.begin())
+        // What a table's cell shows while one types in it would not follow the finger.
+        view.findFocus()?.let {
+            it.clearFocus()
+            host.getSystemService(InputMethodManager::class.java).hideSoftInputFromWindow(it.windowToken, 0)
+        }
+    }
+
+    /** Of the places that a finger passes through only the newest is asked about. */
+    override fun touch(touch: Touch) {
+        if (touch is Touch.Move && (touches.lastOrNull()?.first as? Touch.Move)?.grip == touch.grip) touches.removeLast()
+        touches.addLast(touch to gesture)
+        if (!touching) nextTouch()
+    }
+
+    private fun nextTouch() {
+        val (touch, gesture) = touches.removeFirstOrNull() ?: return
+        val from = gesture.from ?: entry().also { gesture.from = it }
+        touching = true
+        fun next() {
+            touching = false
+            nextTouch()
+            if (keepNext && !touching) keepIt()
+        }
+        redraw({ now -> touch(now, from, touch) }, { entered.put(it, gesture.step) }, ::next) { problem ->
+            next()
+            refuse(problem)
+        }
+    }
+
+    override fun undo() {
+        touches.clear()
+        entered.undo()
+        entries++
+        refresh()
+    }
+
+    private fun reportPicture() {
+        newsOfPicture = true
+        photoField?.let(::showPicture)
+    }
+
+    private fun photograph(file: File) {
+        if (gone) return
+        val entry = entry()
+        val take = { values: List<Value> -> values.forEach { entered.type(it.key, it.text) } }
+        redraw({ now -> photograph(now, entry, file.path) }, take, photographer::done) { photographer.done(host.sentence(it)) }
+    }
+
+    /** Has the core enter something itself, and shows the sheet with it. */
+    private fun redraw(
+        call: Studio.(Now) -> Redrawn, take: (List<Value>) -> Unit, done: () -> Unit, refused: (Throwable) -> Unit,
+    ) {
+        later.removeCallbacksAndMessages(null)
+        val before = entries
+        command(call, refused) { redrawn ->
+            take(redrawn.values)
+            // If something was entered meanwhile, the sheet that came does not know it.
+            if (entries == before) {
+                overtake()
+                render(redrawn.view)
+            } else {
+                refresh()
+            }
+            done()
         }
     }
 
@@ -101,16 +215,31 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
         }
     }
 
+    // ---- what is shown ----
+
     private fun render(sheet: SheetView) {
         host.nameIt(sheet.title)
         keepLabel = sheet.keepLabel
-        renderFields(sheet.fields)
-        val results = view.get<ViewGroup>(R.id.results)
         results.removeAllViews()
         sheet.results.forEach(results::putNote)
-        results.visibility = if (sheet.results.isEmpty()) View.GONE else View.VISIBLE
+        results.showIf(sheet.results.isNotEmpty())
+        renderFields(sheet.fields)
+        sheet.drawing?.let { drawing.show(it, entered.canUndo) }
+        arrange(sheet)
         view.get<Button>(R.id.keep).words(sheet.keepLabel)
         view.get<Button>(R.id.remove).words(sheet.removeLabel)
+        photoField?.let(::showPicture)
+    }
+
+    private val photoField: PhotoFieldView? get() = fields.values.firstNotNullOfOrNull { it as? PhotoFieldView }
+
+    /** Says how far a picture has come; if there is news, brings it into sight: one comes back from the camera to see that. */
+    private fun showPicture(field: PhotoFieldView) {
+        field.report(photographer.working, photographer.trouble)
+        if (!newsOfPicture) return
+        newsOfPicture = false
+        val news = if (photographer.working || photographer.trouble.isNotEmpty()) field.root else drawing.root
+        list.onceLaidOut { news.requestRectangleOnScreen(Rect(0, 0, news.width, news.height), true) }
     }
 
     /** Fields come and go with what is entered. Those that stay keep their views, and so the cursor. */
@@ -121,14 +250,46 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
             list.removeView(view.root)
             fields.remove(key)
         }
-        wanted.forEachIndexed { at, field ->
-            val view = fields.getOrPut(field.key) { FieldView.of(host, field.kind) { enter(field, it) } }
-            if (view.root.parent == null) list.addView(view.root, at)
+        for (field in wanted) {
+            val view = fields.getOrPut(field.key) { FieldView.of(host, field.kind, { enter(field, it) }, ::askForPicture) }
             view.show(field)
         }
     }
 
+    private fun askForPicture(way: String) {
+        photographer.ask(way, entered.values().mapTo(mutableSetOf()) { it.text })
+        photoField?.let(::showPicture)
+    }
+
+    /** The fields one under the other, the drawing below its own, and, if there is room for it only there, what follows below the drawing. */
+    private fun arrange(sheet: SheetView) {
+        val drawn = sheet.drawing
+        val order = sheet.fields.flatMap { field ->
+            val beside = listOfNotNull(drawing.root, results.takeIf { resultsBelowFields })
+            listOfNotNull(fields[field.key]?.root) + if (field.key == drawn?.below) beside else emptyList()
+        }
+        if (drawing.root !in order) list.removeView(drawing.root)
+        if (results !in order) results.moveTo(resultsAtHome, if (resultsBelowFields) resultsAtHome.indexOfChild(list) + 1 else 0)
+        order.forEachIndexed { at, view -> if (list.getChildAt(at) !== view) view.moveTo(list, at) }
+    }
+
+    private fun View.moveTo(column: ViewGroup, at: Int) {
+        if (parent === column && column.indexOfChild(this) == at) return
+        (parent as? ViewGroup)?.removeView(this)
+        column.addView(this, at)
+    }
+
+    /**
+     * One thing that a finger does, from taking hold to letting go. Each place it passes through is reckoned from what stood there when
+     * it took hold, and so in the drawing as it was then: a drawing that grew under the finger would carry it along.
+     */
+    private class Gesture(val step: Entered.Step) {
+        var from: SheetEntry? = null
+    }
+
     private companion object {
         const val PAUSE_MS = 150L
+        const val PHOTOGRAPHER = "photographer"
+        val TYPED = setOf(FieldKind.TEXT, FieldKind.NUMBER, FieldKind.TABLE)
     }
 }

@@ -3,12 +3,12 @@ package studio.laydown.weigh
 import android.os.Bundle
 import android.view.View
 import android.view.ViewGroup
-import android.view.ViewTreeObserver
 import android.view.WindowManager
 import android.widget.Button
 import android.widget.ImageView
 import android.widget.ScrollView
 import android.widget.TextView
+import studio.laydown.Chooser
 import studio.laydown.KeptBar
 import studio.laydown.KeptState
 import studio.laydown.MainActivity
@@ -29,6 +29,7 @@ import studio.laydown.core.WeighField
 import studio.laydown.core.WeighView
 import studio.laydown.core.ZoneKind
 import studio.laydown.get
+import studio.laydown.onceLaidOut
 import studio.laydown.put
 import studio.laydown.putNote
 import studio.laydown.sentence
@@ -318,15 +319,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
      */
     private fun bringIntoView(card: View) {
         val scroll = view.get<ScrollView>(R.id.scroll)
-        val once = object : ViewTreeObserver.OnPreDrawListener {
-            override fun onPreDraw(): Boolean {
-                scroll.viewTreeObserver.removeOnPreDrawListener(this)
-                scroll.scrollTo(0, card.bottom - scroll.height)
-                return true
-            }
-        }
-        scroll.viewTreeObserver.addOnPreDrawListener(once)
-        scroll.invalidate()
+        scroll.onceLaidOut { scroll.scrollTo(0, card.bottom - scroll.height) }
     }
 
     private fun renderRecent(coats: List<RecentCoat>) {

@@ -187,7 +187,7 @@ class Desk {
         .put("ticks", phone.ticks)
         .put("left", phone.left)
         .put("stopped", stopped ?: JSONObject.NULL)
-        .put("request", phone.request?.let { if (it.isPhoto) "photo" else it.intent.action } ?: JSONObject.NULL)
+        .put("request", phone.request?.let { if (it.isPhoto) "photo" else if (it.isPicture) "picture" else it.intent.action } ?: JSONObject.NULL)
         .put("toast", phone.toast ?: JSONObject.NULL)
         .put("labels", JSONArray(phone.labels().map { label ->
             JSONObject().put("text", label.text).put("tap", label.takesTap)
@@ -232,7 +232,7 @@ class Desk {
     }
 
     private fun photo(bytes: ByteArray) = onPhone {
-        if (!asked().isPhoto) throw Refused("the app has not asked for a photograph")
+        if (!asked().isPicture) throw Refused("the app has not asked for a picture")
         phone.answerPhoto(bytes)
     }
 

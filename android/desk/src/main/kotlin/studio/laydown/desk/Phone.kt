@@ -5,6 +5,7 @@ import android.content.Intent
 import android.graphics.Bitmap
 import android.graphics.Point
 import android.graphics.Rect
+import android.net.Uri
 import android.os.Looper
 import android.os.SystemClock
 import android.provider.MediaStore
@@ -193,6 +194,26 @@ class Phone(
         idle()
     }
 
+    /** Lays the finger down at one point and moves it to another, in pixels, and keeps it there. */
+    fun hold(fromX: Float, fromY: Float, toX: Float, toY: Float) {
+        hand.down(fromX, fromY)
+        moveTo((fromX + toX) / 2, (fromY + toY) / 2)
+        moveTo(toX, toY)
+    }
+
+    /** Moves the finger that is down. */
+    fun moveTo(x: Float, y: Float) {
+        idle(FRAME_MS)
+        hand.move(x, y)
+        idle(FRAME_MS)
+    }
+
+    /** Lifts the finger that is down. */
+    fun lift(x: Float, y: Float) {
+        hand.up(x, y)
+        idle()
+    }
+
     /** Scrolls the content by [part] of the screen's height; down the page if positive. */
     fun scroll(part: Float = 0.4f) = drag(0.5f, 0.5f + part / 2, 0.5f, 0.5f - part / 2)
 
@@ -207,16 +228,26 @@ class Phone(
         look = look.copy(landscape = !look.landscape)
     }
 
-    /** Answers the app's request for a photograph with this picture file's bytes. */
+    /** Answers the app's request for a picture with this file's bytes: as the camera does, or as one who chose it. */
     fun answerPhoto(bytes: ByteArray) {
         val asked = checkNotNull(request) { "the app has asked for nothing" }
-        check(asked.isPhoto) { "the app has not asked for a photograph" }
-        val place = asked.intent.getParcelableExtra(MediaStore.EXTRA_OUTPUT, android.net.Uri::class.java)
+        check(asked.isPicture) { "the app has not asked for a picture" }
+        if (!asked.isPhoto) {
+            shadowOf(activity.contentResolver).registerInputStreamSupplier(CHOSEN) { bytes.inputStream() }
+            return answer(Activity.RESULT_OK, Intent().setData(CHOSEN))
+        }
+        val place = asked.intent.getParcelableExtra(MediaStore.EXTRA_OUTPUT, Uri::class.java)
         checkNotNull(place) { "the app has not said where the photograph goes" }
         val out = checkNotNull(activity.contentResolver.openOutputStream(place, "w")) { "cannot write to $place" }
         out.use { it.write(bytes) }
         answer(Activity.RESULT_OK)
     }
+
+    /**
+     * The system ends the app while another app is in front, as it does when it needs the room, and makes it anew from what it saved.
+     * What [request] asks for is still awaited, and may be answered before the app has come up again.
+     */
+    fun kill() = atOnce { tasks.kill() }
 
     /** Answers the app's request as the other app would; [Activity.RESULT_CANCELED] if the person turned back. */
     fun answer(resultCode: Int, data: Intent? = null) {
@@ -411,6 +442,8 @@ class Phone(
             }
             return Class.forName(found.activityInfo.name).asSubclass(Activity::class.java)
         }
+
+        private val CHOSEN: Uri = Uri.parse("content://studio.laydown.desk/chosen")
 
         // A list row answers more than a tenth of a second after the finger lifts.
         private const val SETTLED_MS = 200L

@@ -2,6 +2,8 @@ package studio.laydown.desk
 
 import android.app.Activity
 import android.content.Intent
+import android.os.Bundle
+import android.os.Parcel
 import android.provider.MediaStore
 import android.view.WindowManagerGlobal
 import org.robolectric.Robolectric
@@ -13,12 +15,16 @@ import org.robolectric.android.controller.ActivityController
 class Request internal constructor(
     /** The request as the app made it. */
     val intent: Intent,
-    internal val from: Activity,
+    internal val from: Tasks.Entry,
     /** Negative if no answer is wanted. */
     internal val code: Int,
 ) {
-    /** Whether it asks for a photograph. */
+    /** Whether it asks the camera for a photograph. */
     val isPhoto: Boolean get() = intent.action == MediaStore.ACTION_IMAGE_CAPTURE
+
+    /** Whether it asks for a picture, taken now or long ago. */
+    val isPicture: Boolean
+        get() = isPhoto || intent.action == Intent.ACTION_OPEN_DOCUMENT && intent.type.orEmpty().startsWith("image/")
 }
 
 /**
@@ -27,7 +33,7 @@ class Request internal constructor(
  */
 internal class Tasks {
     /** [code] is the request code of the activity below; negative if it wants no answer. */
-    private class Entry(val controller: ActivityController<out Activity>, val code: Int) {
+    internal class Entry(var controller: ActivityController<out Activity>, val code: Int) {
         /** Set when the look changed while it was out of sight. */
         var stale = false
         val activity: Activity get() = controller.get()
@@ -64,8 +70,13 @@ internal class Tasks {
                 continue
             }
             val own = started.intent.component?.packageName == entry.activity.packageName
-            if (own) push(started.intent, started.requestCode)
-            else request = Request(started.intent, entry.activity, started.requestCode)
+            if (own) {
+                push(started.intent, started.requestCode)
+            } else {
+                request = Request(started.intent, entry, started.requestCode)
+                // The other app lies over this one, and its screen is not drawn here.
+                entry.controller.pause()
+            }
         }
     }
 
@@ -105,7 +116,35 @@ internal class Tasks {
     fun answer(resultCode: Int, data: Intent?) {
         val asked = checkNotNull(request) { "the app has asked for nothing" }
         request = null
-        if (asked.from == top) tell(asked.from, asked.code, resultCode, data)
+        if (asked.from !== stack.lastOrNull()) return
+        tell(asked.from.activity, asked.code, resultCode, data)
+        asked.from.controller.resume()
+    }
+
+    /**
+     * Ends the activity in front and makes it anew from what it saved, as the system does with an app out of sight when it needs the
+     * room. Another app that was asked for something is still there.
+     */
+    fun kill() {
+        val entry = stack.last()
+        val saved = Bundle()
+        if (entry.activity.isResumed) entry.controller.pause()
+        entry.controller.stop().saveInstanceState(saved)
+        destroy(entry)
+        entry.controller = Robolectric.buildActivity(entry.activity.javaClass, entry.activity.intent).setup(saved.throughTheSystem())
+        if (request != null) entry.controller.pause()
+    }
+
+    /** As it comes back from the system, which keeps bytes. */
+    private fun Bundle.throughTheSystem(): Bundle {
+        val parcel = Parcel.obtain()
+        try {
+            parcel.writeBundle(this)
+            parcel.setDataPosition(0)
+            return checkNotNull(parcel.readBundle(Tasks::class.java.classLoader))
+        } finally {
+            parcel.recycle()
+        }
     }
 
     private fun tell(activity: Activity, code: Int, resultCode: Int, data: Intent?) {

@@ -1,4 +1,4 @@
-package studio.laydown.sheet
+package studio.laydown
 
 import android.content.Context
 import android.graphics.Canvas
@@ -6,7 +6,6 @@ import android.graphics.Paint
 import android.graphics.Path
 import android.util.AttributeSet
 import android.view.View
-import studio.laydown.R
 import studio.laydown.core.Point
 import kotlin.math.min
 
@@ -19,7 +18,7 @@ class OutlineView(context: Context, attributes: AttributeSet?) : View(context, a
         }
 
     private val dp = resources.displayMetrics.density
-    private val clay = Paint(Paint.ANTI_ALIAS_FLAG).apply { color = context.getColor(R.color.key_quiet) }
+    private val clay = Paint(Paint.ANTI_ALIAS_FLAG).apply { color = context.getColor(R.color.bisque) }
     private val wall = Paint(Paint.ANTI_ALIAS_FLAG).apply {
         color = context.getColor(R.color.ink)
         style = Paint.Style.STROKE

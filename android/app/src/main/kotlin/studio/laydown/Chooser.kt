@@ -1,4 +1,4 @@
-package studio.laydown.weigh
+package studio.laydown
 
 import android.app.Dialog
 import android.view.Gravity
@@ -6,16 +6,12 @@ import android.view.ViewGroup
 import android.view.WindowManager.LayoutParams
 import android.widget.Button
 import android.widget.TextView
-import studio.laydown.MainActivity
-import studio.laydown.R
 import studio.laydown.core.Row
-import studio.laydown.get
-import studio.laydown.put
-import studio.laydown.putRow
-import studio.laydown.views
 
-/** The list that one of the choices on the Weigh screen opens. It comes up from below, into reach of the thumb. */
-class Chooser(host: MainActivity, title: CharSequence, rows: List<Row>, add: CharSequence?, picked: (Row) -> Unit, adding: () -> Unit) {
+/** The list that a choice opens. It comes up from below, into reach of the thumb. [add] names the way to one that is not in it. */
+class Chooser(
+    host: MainActivity, title: CharSequence, rows: List<Row>, add: CharSequence? = null, picked: (Row) -> Unit, adding: () -> Unit = {},
+) {
     private val dialog = Dialog(host, R.style.Laydown_Chooser)
 
     init {
@@ -23,7 +19,7 @@ class Chooser(host: MainActivity, title: CharSequence, rows: List<Row>, add: Cha
         view.get<TextView>(R.id.chooser_title).text = title
         val list = view.get<ViewGroup>(R.id.chooser_rows)
         for (row in rows) {
-            val item = list.putRow(row.title, row.detail, R.drawable.ic_check.takeIf { row.chosen }) {
+            val item = list.putRow(row.title, row.detail, R.drawable.ic_check.takeIf { row.chosen }, row.outline) {
                 dialog.dismiss()
                 picked(row)
             }

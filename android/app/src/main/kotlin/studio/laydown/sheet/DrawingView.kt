@@ -1,0 +1,261 @@
+package studio.laydown.sheet
+
+import android.content.Context
+import android.graphics.Bitmap
+import android.graphics.BitmapFactory
+import android.graphics.Canvas
+import android.graphics.DashPathEffect
+import android.graphics.Paint
+import android.graphics.Path
+import android.graphics.RectF
+import android.util.AttributeSet
+import android.view.MotionEvent
+import android.view.View
+import android.view.ViewConfiguration
+import studio.laydown.R
+import studio.laydown.core.Drawing
+import studio.laydown.core.Grip
+import studio.laydown.core.Ink
+import studio.laydown.core.Shape
+import studio.laydown.core.Spot
+import kotlin.math.hypot
+import kotlin.math.min
+
+/** A sheet's drawing: its shapes in order, a photograph under them if there is one, and over them the grips, which a finger drags. */
+class DrawingView(context: Context, attributes: AttributeSet?) : View(context, attributes) {
+    /** Is told what a finger does; what it means is for others to say. */
+    interface Touched {
+        /** A grip begins to follow the finger. */
+        fun hold(grip: Grip)
+
+        /** The finger has drawn the grip of this key to a place. */
+        fun drag(key: String, to: Spot)
+
+        /** The finger has let go of what it held. */
+        fun letGo()
+
+        /** A grip was tapped. */
+        fun tap(grip: Grip)
+
+        /** A place without a grip was tapped. */
+        fun tap(at: Spot)
+    }
+
+    var touched: Touched? = null
+
+    var drawing: Drawing? = null
+        set(value) {
+            if (value?.photo != field?.photo) photo = value?.photo?.ifEmpty { null }?.let(::read)
+            if (value?.tall != field?.tall) requestLayout()
+            field = value
+            contentDescription = value?.words
+            invalidate()
+        }
+
+    /** The key of the grip that stands out: the one that is held or was tapped. */
+    var chosen: String? = null
+        set(value) {
+            field = value
+            invalidate()
+        }
+
+    private val dp = resources.displayMetrics.density
+    private val slop = ViewConfiguration.get(context).scaledTouchSlop
+    private var photo: Bitmap? = null
+
+    private val fill = Paint(Paint.ANTI_ALIAS_FLAG)
+    private val smooth = Paint(Paint.FILTER_BITMAP_FLAG)
+    private val line = stroke(R.color.ink, 2f)
+    private val guide = stroke(R.color.quiet, 1f).apply { pathEffect = DashPathEffect(floatArrayOf(6 * dp, 5 * dp), 0f) }
+    private val hatch = stroke(R.color.overlap, 1.5f)
+    private val seen = stroke(R.color.seen, 2.5f)
+    private val seenEdge = stroke(R.color.seen_edge, 5.5f)
+    private val handle = stroke(R.color.accent, 2f)
+    private val path = Path()
+    private val box = RectF()
+
+    private fun stroke(color: Int, width: Float) = Paint(Paint.ANTI_ALIAS_FLAG).apply {
+        this.color = context.getColor(color)
+        style = Paint.Style.STROKE
+        strokeWidth = width * dp
+        strokeJoin = Paint.Join.ROUND
+        strokeCap = Paint.Cap.ROUND
+    }
+
+    // ---- its size ----
+
+    override fun onMeasure(widthMeasureSpec: Int, heightMeasureSpec: Int) {
+        val tall = drawing?.tall?.toFloat() ?: 0f
+        // What lies under the drawing must stay in reach when the phone lies.
+        val most = resources.displayMetrics.heightPixels * MOST_OF_THE_SCREEN
+        val width = min(MeasureSpec.getSize(widthMeasureSpec).toFloat(), if (tall > 0) most / tall else most)
+        setMeasuredDimension(width.toInt(), (width * tall).toInt())
+    }
+
+    /** The picture, no finer than the screen can show. Null where the file has gone. */
+    private fun read(file: String): Bitmap? {
+        val options = BitmapFactory.Options().apply { inJustDecodeBounds = true }
+        BitmapFactory.decodeFile(file, options)
+        val needed = min(resources.displayMetrics.widthPixels, resources.displayMetrics.heightPixels).coerceAtLeast(1)
+        options.inJustDecodeBounds = false
+        options.inSampleSize = (options.outWidth / needed).coerceAtLeast(1)
+        return BitmapFactory.decodeFile(file, options)
+    }
+
+    // ---- what is painted ----
+
+    override fun onDraw(canvas: Canvas) {
+        val drawing = drawing ?: return
+        photo?.let {
+            box.set(0f, 0f, width.toFloat(), height.toFloat())
+            canvas.drawBitmap(it, null, box, smooth)
+        }
+        val onPhoto = drawing.photo.isNotEmpty()
+        drawing.shapes.forEach { paint(canvas, it, onPhoto) }
+        // The one that stands out lies on top of its neighbours.
+        drawing.grips.sortedBy { it.key == chosen }.forEach { paint(canvas, it, onPhoto) }
+    }
+
+    private fun paint(canvas: Canvas, shape: Shape, onPhoto: Boolean) {
+        trace(shape.spots)
+        when (shape.ink) {
+            Ink.CLAY -> area(canvas, R.color.clay)
+            Ink.BISQUE -> area(canvas, R.color.bisque)
+            Ink.GLAZED -> area(canvas, R.color.glazed)
+            Ink.OVERLAP -> {
+                area(canvas, R.color.glazed)
+                hatch(canvas)
+            }
+            Ink.LINE -> if (onPhoto) seen(canvas) else canvas.drawPath(path, line)
+            Ink.GUIDE -> {
+                if (onPhoto) canvas.drawPath(path, seenEdge.thin())
+                canvas.drawPath(path, guide.apply { color = context.getColor(if (onPhoto) R.color.seen else R.color.quiet) })
+            }
+            Ink.SEEN -> seen(canvas)
+        }
+    }
+
+    private fun Paint.thin() = Paint(this).apply { strokeWidth = 2.5f * dp }
+
+    private fun trace(spots: List<Spot>) {
+        path.rewind()
+        spots.forEachIndexed { at, spot -> if (at == 0) path.moveTo(spot.px, spot.py) else path.lineTo(spot.px, spot.py) }
+    }
+
+    private fun area(canvas: Canvas, color: Int) {
+        path.close()
+        fill.color = context.getColor(color)
+        canvas.drawPath(path, fill)
+    }
+
+    /** Where two glazes lie, lines say so besides the colour. */
+    private fun hatch(canvas: Canvas) {
+        path.computeBounds(box, true)
+        canvas.save()
+        canvas.clipPath(path)
+        var x = box.left - box.height()
+        while (x < box.right) {
+            canvas.drawLine(x, box.bottom, x + box.height(), box.top, hatch)
+            x += HATCH_DP * dp
+        }
+        canvas.restore()
+    }
+
+    /** A bright line with a dark edge can be seen on any picture. */
+    private fun seen(canvas: Canvas) {
+        canvas.drawPath(path, seenEdge)
+        canvas.drawPath(path, seen)
+    }
+
+    private fun paint(canvas: Canvas, grip: Grip, onPhoto: Boolean) {
+        val (x, y) = grip.at.px to grip.at.py
+        val out = if (grip.key == chosen) 1.5f else 1f
+        if (grip.line.isNotEmpty()) {
+            trace(grip.line)
+            canvas.drawPath(path, handle)
+            // Wider than high: it goes up and down, and is no point.
+            box.set(x - 15 * dp * out, y - 7 * dp * out, x + 15 * dp * out, y + 7 * dp * out)
+            canvas.drawRoundRect(box, 7 * dp * out, 7 * dp * out, fill.apply { color = context.getColor(R.color.surface) })
+            box.inset(2 * dp, 2 * dp)
+            canvas.drawRoundRect(box, 6 * dp * out, 6 * dp * out, fill.apply { color = context.getColor(R.color.accent) })
+            return
+        }
+        val radius = POINT_DP / 2 * dp * out
+        if (onPhoto) {
+            // Hollow, so that what it points at is seen.
+            canvas.drawCircle(x, y, radius * 1.5f, seenEdge)
+            canvas.drawCircle(x, y, radius * 1.5f, seen)
+            canvas.drawCircle(x, y, 3 * dp, fill.apply { color = context.getColor(R.color.seen_edge) })
+            canvas.drawCircle(x, y, 1.5f * dp, fill.apply { color = context.getColor(R.color.seen) })
+        } else {
+            canvas.drawCircle(x, y, radius + 2 * dp, fill.apply { color = context.getColor(R.color.surface) })
+            canvas.drawCircle(x, y, radius, fill.apply { color = context.getColor(R.color.accent) })
+        }
+    }
+
+    private val Spot.px: Float get() = x.toFloat() * width
+    private val Spot.py: Float get() = y.toFloat() * width
+
+    // ---- the finger ----
+
+    private var downX = 0f
+    private var downY = 0f
+    private var under: Grip? = null
+
+    /** The drawing as it was when the finger came down. */
+    private var tall = 0.0
+    private var moved = false
+
+    @android.annotation.SuppressLint("ClickableViewAccessibility") // whoever listens finds the same numbers in the table
+    override fun onTouchEvent(event: MotionEvent): Boolean {
+        when (event.actionMasked) {
+            MotionEvent.ACTION_DOWN -> down(event.x, event.y)
+            MotionEvent.ACTION_MOVE -> move(event.x, event.y)
+            MotionEvent.ACTION_UP -> up(event.x, event.y)
+            MotionEvent.ACTION_CANCEL -> if (under != null && moved) touched?.letGo()
+        }
+        return true
+    }
+
+    private fun down(x: Float, y: Float) {
+        downX = x
+        downY = y
+        moved = false
+        tall = drawing?.tall ?: 0.0
+        under = drawing?.grips?.minByOrNull { it.distance(x, y) }?.takeIf { it.distance(x, y) <= REACH_DP * dp }
+        // From now on the page does not scroll: the finger is on something that moves.
+        if (under != null) parent.requestDisallowInterceptTouchEvent(true)
+    }
+
+    private fun move(x: Float, y: Float) {
+        val grip = under
+        if (!moved && hypot(x - downX, y - downY) > slop) {
+            moved = true
+            if (grip != null) touched?.hold(grip)
+        }
+        // The grip keeps its distance from the finger, as it was when taken hold of.
+        if (moved && grip != null) touched?.drag(grip.key, spot(grip.at.px + x - downX, grip.at.py + y - downY))
+    }
+
+    private fun up(x: Float, y: Float) {
+        val grip = under
+        move(x, y)
+        when {
+            moved -> if (grip != null) touched?.letGo()
+            grip != null -> touched?.tap(grip)
+            else -> touched?.tap(spot(x, y))
+        }
+    }
+
+    private fun Grip.distance(x: Float, y: Float) = hypot(at.px - x, at.py - y)
+
+    /** The place in the box, as it was when the finger came down, that is nearest to a point of the view. */
+    private fun spot(x: Float, y: Float) = Spot((x.toDouble() / width).coerceIn(0.0, 1.0), (y.toDouble() / width).coerceIn(0.0, tall))
+
+    private companion object {
+        const val MOST_OF_THE_SCREEN = 0.6f
+        const val REACH_DP = 24
+        const val POINT_DP = 14f
+        const val HATCH_DP = 7
+    }
+}

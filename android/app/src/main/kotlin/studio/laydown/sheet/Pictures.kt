@@ -1,0 +1,58 @@
+package studio.laydown.sheet
+
+import android.content.ContentProvider
+import android.content.ContentValues
+import android.content.Context
+import android.database.Cursor
+import android.net.Uri
+import android.os.ParcelFileDescriptor
+import java.io.File
+import java.io.FileNotFoundException
+
+/** The folder of the pictures that are being looked at. They are of no use once a sheet is kept, and go into no backup. */
+class Pictures(context: Context) {
+    private val folder = folderOf(context)
+
+    /** A place for a new picture. No two have one name, since views know a picture by its file. */
+    fun place(): File {
+        folder.mkdirs()
+        return File.createTempFile("piece", ".jpg", folder)
+    }
+
+    /** Deletes all pictures but those in [wanted]. */
+    fun clear(wanted: Set<String> = emptySet()) {
+        folder.listFiles()?.filter { it.path !in wanted }?.forEach(File::delete)
+    }
+
+    companion object {
+        private const val AUTHORITY = "studio.laydown.pictures"
+
+        internal fun folderOf(context: Context) = File(context.noBackupFilesDir, "pictures")
+
+        /** By what name another app may write to a picture, once it has been allowed to. */
+        fun uri(picture: File): Uri = Uri.Builder().scheme("content").authority(AUTHORITY).appendPath(picture.name).build()
+    }
+}
+
+/** Lets a camera app write into the one place that it was given, and nobody anywhere else. */
+class PictureProvider : ContentProvider() {
+    override fun onCreate() = true
+
+    override fun getType(uri: Uri) = "image/jpeg"
+
+    override fun openFile(uri: Uri, mode: String): ParcelFileDescriptor {
+        val context = context ?: throw FileNotFoundException(uri.toString())
+        val name = uri.pathSegments.singleOrNull() ?: throw FileNotFoundException(uri.toString())
+        // Only what was laid out beforehand: a name with a way out of the folder is not among it.
+        val picture = Pictures.folderOf(context).listFiles()?.firstOrNull { it.name == name } ?: throw FileNotFoundException(name)
+        return ParcelFileDescriptor.open(picture, ParcelFileDescriptor.parseMode(mode))
+    }
+
+    override fun query(uri: Uri, wanted: Array<String>?, where: String?, values: Array<String>?, order: String?): Cursor? = null
+
+    override fun insert(uri: Uri, values: ContentValues?): Uri? = throw UnsupportedOperationException()
+
+    override fun update(uri: Uri, values: ContentValues?, where: String?, arguments: Array<String>?): Int = throw UnsupportedOperationException()
+
+    override fun delete(uri: Uri, where: String?, arguments: Array<String>?): Int = throw UnsupportedOperationException()
+}
