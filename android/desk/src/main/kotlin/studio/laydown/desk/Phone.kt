@@ -397,6 +397,8 @@ class Phone(
     }
 
     private fun middle(view: View): Pair<Float, Float> {
+        // A person waits until what moves has come to rest: a tap on a list that still scrolls only stops it.
+        idle(SCROLLED_MS)
         val whole = Rect(0, 0, view.width, view.height)
         if (view.seen()?.let { it.width() < whole.width() || it.height() < whole.height() } != false) {
             view.requestRectangleOnScreen(whole, true)
@@ -449,6 +451,7 @@ class Phone(
         private const val SETTLED_MS = 200L
         private const val FRAME_MS = 16L
         private const val PRESS_MS = 48L
+        private const val SCROLLED_MS = 300L
         private const val LONG_PRESS_MS = 700L
         private const val DRAG_MS = 300L
         private const val SHORT_TOAST_MS = 2_000L
