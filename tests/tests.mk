@@ -2,9 +2,12 @@
 
 ORACLE := target/oracle
 
-oracle: $(ORACLE)/ready ## Targets and verdicts recomputed in Python by scipy and uncertainties
+oracle: $(ORACLE)/ready ## Targets, verdicts and profiles recomputed in Python by scipy, uncertainties and trimesh
 	cargo run --quiet -p laydown-tests --example oracle_cases > $(ORACLE)/cases.json
 	$(ORACLE)/venv/bin/python tests/oracle/oracle.py < $(ORACLE)/cases.json
+	$(ORACLE)/venv/bin/python tests/oracle/profiles.py make > $(ORACLE)/profiles.json
+	cargo run --quiet -p laydown-tests --example turned < $(ORACLE)/profiles.json > $(ORACLE)/turned.json
+	$(ORACLE)/venv/bin/python tests/oracle/profiles.py check < $(ORACLE)/turned.json
 
 photos: $(ORACLE)/ready ## Outlines found in rendered photographs of known pots, beside scikit-image's
 	rm -rf target/photos

@@ -436,3 +436,6 @@ fn millilitres(cubic_millimetres: f64) -> Millilitres {
 fn square_centimetres(square_millimetres: f64) -> SquareCentimetres {
     SquareCentimetres::new(square_millimetres / 100.0)
 }
+
+#[cfg(test)]
+mod tests;

@@ -63,7 +63,7 @@ impl Studio {
             };
             row.chosen = true;
             let known = Known::load(conn, parse_id(&row.id, "control piece")?)?;
-            let intro = known.intro(row, &style);
+            let intro = known.intro(&style);
             let sizes = known.sizes(conn, &style)?;
             Ok(SizesView { known: rows, intro, sizes })
         })
@@ -102,11 +102,9 @@ impl Known {
         Ok(Known { piece, zone: code(&zone)?, glaze, today, sg: sg.sg })
     }
 
-    fn intro(&self, row: &Row, style: &Style) -> String {
+    fn intro(&self, style: &Style) -> String {
         format!(
-            "Going by {}, {}. The amounts below are for {} as it stands today, at SG {}.",
-            row.title,
-            row.detail,
+            "The amounts below are for {} as it stands today, at SG {}.",
             self.glaze.name,
             style.specific_gravity(self.sg)
         )

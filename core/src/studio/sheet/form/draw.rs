@@ -3,7 +3,7 @@
 
 use super::points::FINEST;
 use crate::form::profile::Point;
-use crate::form::{Cut, GlazeLines, ProfilePoint};
+use crate::form::{Cut, GlazeLines, ProfilePoint, revolve};
 use crate::studio::sheet::{Drawing, Grip, Ink, Shape, Spot};
 use crate::units::{Millimetres, Style};
 
@@ -137,7 +137,7 @@ impl Sketch<'_> {
             shapes,
             grips: self.grips(cut),
             words: format!(
-                "The form cut open on the left and as it stands on the right: {} high, {} across.",
+                "Cut open on the left, as it stands on the right: {} high, {} across. Drag a point or a line; tap the wall to add a point.",
                 self.style.length(Millimetres::new(self.height())),
                 self.style.length(Millimetres::new(2.0 * self.widest())),
             ),
@@ -235,9 +235,11 @@ fn shape(ink: Ink, spots: Vec<Spot>) -> Shape {
     Shape { ink, spots }
 }
 
-/// The part of a line between two heights.
+/// The part of a line between two heights, cut where it crosses them.
 fn between(points: &[Point], from: f64, to: f64) -> Vec<Point> {
-    points.iter().copied().filter(|point| point.height >= from && point.height <= to).collect()
+    let (_, above) = revolve::split(points, from);
+    let (within, _) = revolve::split(&above, to);
+    within
 }
 
 /// The widest radius that a line has at a height.

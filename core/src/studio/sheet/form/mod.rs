@@ -139,9 +139,8 @@ fn by_profile(
     };
     let symbol = style.length.symbol();
     let table = draft.table(
-        Ask::new("points", "Outside, from the ground up").help(
-            "Height above the ground and width across, where the outline bends: foot, belly, neck, rim. Drag a point, tap the wall to add one.",
-        ),
+        Ask::new("points", "Outside, from the ground up")
+            .help("Height above the ground and width across, where the outline bends: foot, belly, neck, rim."),
         &points::text(&begin, style),
         vec![format!("Height, {symbol}"), format!("Across, {symbol}"), format!("Wall, {symbol}")],
     );
