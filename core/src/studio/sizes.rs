@@ -157,7 +157,7 @@ fn reason(control: &Control, job: &Job, style: &Style) -> String {
     let carried = carry_over(control, job);
     let times = style.number(carried.area_ratio, 2);
     match (control.same_form, carried.by_capacity, control.capacity.zip(job.capacity)) {
-        (true, ..) => "The form gone by.".to_owned(),
+        (true, ..) => "The form you go by.".to_owned(),
         (false, true, Some((theirs, ours))) => format!(
             "{times} times the area: it holds {} against {}, and area grows with the two-thirds power of that.",
             style.volume(ours),
