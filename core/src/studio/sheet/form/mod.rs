@@ -9,7 +9,7 @@ use self::draw::{BARE_FOOT, FILL, Frame, OVERLAP, Sketch};
 use self::photo::{Marks, TAKEN};
 use super::draft::{Ask, Draft, area_text, coded_item, item, length_text, mass_text, volume_text};
 use super::{Desk, FieldKind, Item, Keeping, Note};
-use crate::form::silhouette::{KnownSize, Trace, Traced};
+use crate::form::silhouette::{KnownSize, Sureness, Trace, Traced};
 use crate::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind};
 use crate::store::entity;
 use crate::studio::Result;
@@ -473,8 +473,11 @@ fn sureness(trace: &Trace) -> Note {
         Some(side) => format!(" The handle on the {} is left out: give its size below.", side.name()),
         None => String::new(),
     };
-    let sentence = format!("x{handle}");
-    Note::plain(sentence)
+    let sentence = format!("{}{handle}", trace.sure.name());
+    match trace.sure {
+        Sureness::Sure => Note::plain(sentence),
+        Sureness::Fair | Sureness::Doubtful => Note::attention(sentence),
+    }
 }
 
 fn length(draft: &mut Draft<'_>, ask: Ask, um: Option<i64>) -> Option<Option<i64>> {

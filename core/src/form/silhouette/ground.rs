@@ -1,0 +1,259 @@
+//! Telling the pot from a plain ground that is lit unevenly, and from the shadow it casts.
+
+use nalgebra::{SMatrix, SVector};
+
+use super::PhotoError;
+use super::picture::Picture;
+
+/// Which pixels of the small picture belong to the pot.
+pub(super) struct Mask {
+    pub(super) width: usize,
+    pub(super) height: usize,
+    pub(super) inside: Vec<bool>,
+}
+
+impl Mask {
+    pub(super) fn at(&self, x: usize, y: usize) -> bool {
+        self.inside[y * self.width + x]
+    }
+}
+
+/// Part of the picture's width and height, from each edge, that is taken for ground when its colour is learnt.
+const BORDER: f64 = 0.07;
+/// A ground whose colour strays by more than this (of 255) from a smooth surface is not plain.
+const BUSIEST: f32 = 9.0;
+/// Least difference (of 255) that tells a pot from its ground.
+const LEAST_CONTRAST: f32 = 12.0;
+/// The mean of a picture that is too dark, of 255.
+const DARK: f32 = 22.0;
+/// How near a shadow is to the ground's own colour, as a part of its brightness.
+const SHADOW_TINT: f32 = 0.07;
+/// The darkest that a shadow on a plain ground is, against the ground beside it.
+const SHADOW_DEPTH: f32 = 0.3;
+/// Least part of the picture that a pot takes up.
+const LEAST_POT: f64 = 0.015;
+/// A second thing is one of at least this part of the pot.
+const SECOND: f64 = 0.05;
+
+/// Colour of the ground as a surface of the second degree over the picture: light falls off smoothly.
+struct Ground {
+    factors: [SVector<f32, 6>; 3],
+    width: f32,
+    height: f32,
+    /// Spread of the ground about it, of 255.
+    noise: f32,
+}
+
+impl Ground {
+    fn at(&self, x: usize, y: usize) -> [f32; 3] {
+        let place = self.place(x, y);
+        [0, 1, 2].map(|colour| self.factors[colour].dot(&place).clamp(1.0, 255.0))
+    }
+
+    fn place(&self, x: usize, y: usize) -> SVector<f32, 6> {
+        let (x, y) = (2.0 * x as f32 / self.width - 1.0, 2.0 * y as f32 / self.height - 1.0);
+        SVector::from([1.0, x, y, x * x, x * y, y * y])
+    }
+
+    /// From the border of the picture, leaving out what strays far, such as a shadow that reaches it.
+    fn learn(picture: &Picture) -> Result<Ground, PhotoError> {
+        let (width, height) = (picture.width, picture.height);
+        let rim = |size: usize| ((size as f64 * BORDER) as usize).max(4);
+        let (rim_x, rim_y) = (rim(width), rim(height));
+        let places: Vec<(usize, usize)> = (0..height)
+            .step_by(2)
+            .flat_map(|y| (0..width).step_by(2).map(move |x| (x, y)))
+            .filter(|&(x, y)| x < rim_x || x >= width - rim_x || y < rim_y || y >= height - rim_y)
+            .collect();
+        let mut ground =
+            Ground { factors: [SVector::zeros(); 3], width: width as f32, height: height as f32, noise: f32::INFINITY };
+        let mut kept = places.clone();
+        for _ in 0..4 {
+            ground.fit(picture, &kept)?;
+            let mut strays: Vec<f32> = kept.iter().map(|&(x, y)| ground.stray(picture, x, y)).collect();
+            strays.sort_by(f32::total_cmp);
+            let middle = strays.get(strays.len() / 2).copied().unwrap_or(f32::INFINITY);
+            ground.noise = (1.48 * middle).max(0.7);
+            let limit = (4.0 * ground.noise).max(4.0);
+            kept = places.iter().copied().filter(|&(x, y)| ground.stray(picture, x, y) <= limit).collect();
+            if kept.len() * 2 < places.len() {
+                return Err(PhotoError::Busy);
+            }
+        }
+        if ground.noise > BUSIEST || kept.len() * 4 < places.len() * 3 {
+            return Err(PhotoError::Busy);
+        }
+        Ok(ground)
+    }
+
+    fn fit(&mut self, picture: &Picture, places: &[(usize, usize)]) -> Result<(), PhotoError> {
+        let mut normal = SMatrix::<f32, 6, 6>::zeros();
+        let mut right = [SVector::<f32, 6>::zeros(); 3];
+        for &(x, y) in places {
+            let place = self.place(x, y);
+            normal += place * place.transpose();
+            for (sum, value) in right.iter_mut().zip(picture.at(x, y)) {
+                *sum += place * value;
+            }
+        }
+        let solver = normal.cholesky().ok_or(PhotoError::Busy)?;
+        self.factors = right.map(|sum| solver.solve(&sum));
+        Ok(())
+    }
+
+    /// How far a pixel is from the ground: the largest of its three colours.
+    fn stray(&self, picture: &Picture, x: usize, y: usize) -> f32 {
+        let (ground, here) = (self.at(x, y), picture.at(x, y));
+        ground.iter().zip(here).map(|(ground, here)| (here - ground).abs()).fold(0.0, f32::max)
+    }
+}
+
+/// The pixels of the one pot in the picture.
+pub(super) fn pot(picture: &Picture) -> Result<Mask, PhotoError> {
+    let mean = picture.pixels.iter().map(|pixel| pixel.iter().sum::<f32>() / 3.0).sum::<f32>() / picture.pixels.len() as f32;
+    if mean < DARK {
+        return Err(PhotoError::TooDark);
+    }
+    let ground = Ground::learn(picture)?;
+    let edges = steepness(picture);
+    let steep = edge_level(picture, &ground, &edges)?;
+    let outside = flood(picture, &ground, &edges, steep);
+    let inside = largest(picture.width, picture.height, &outside)?;
+    Ok(Mask { width: picture.width, height: picture.height, inside })
+}
+
+/// How steeply brightness or colour changes at each pixel, of 255 a pixel.
+fn steepness(picture: &Picture) -> Vec<f32> {
+    let (width, height) = (picture.width, picture.height);
+    let mut edges = vec![0.0; width * height];
+    for y in 1..height - 1 {
+        for x in 1..width - 1 {
+            let (left, right) = (picture.at(x - 1, y), picture.at(x + 1, y));
+            let (above, below) = (picture.at(x, y - 1), picture.at(x, y + 1));
+            edges[y * width + x] = (0..3)
+                .map(|colour| (right[colour] - left[colour]).hypot(below[colour] - above[colour]) / 2.0)
+                .fold(0.0, f32::max);
+        }
+    }
+    edges
+}
+
+/// What counts as an edge: a quarter of the steepest edges between ground and pot, and well above the noise.
+fn edge_level(picture: &Picture, ground: &Ground, edges: &[f32]) -> Result<f32, PhotoError> {
+    let mut far: Vec<f32> = Vec::new();
+    for y in (0..picture.height).step_by(2) {
+        for x in (0..picture.width).step_by(2) {
+            if ground.stray(picture, x, y) > LEAST_CONTRAST.max(5.0 * ground.noise) {
+                far.push(edges[y * picture.width + x]);
+            }
+        }
+    }
+    let least = (LEAST_POT * (picture.width * picture.height) as f64 / 4.0) as usize;
+    if far.len() < least {
+        return Err(PhotoError::Nothing);
+    }
+    far.sort_by(f32::total_cmp);
+    let steepest = far[far.len() * 97 / 100];
+    Ok((0.3 * steepest).max(2.5 * ground.noise).clamp(3.0, 14.0))
+}
+
+/// What can be reached from the picture's edge over ground and shadow without crossing a steep edge.
+fn flood(picture: &Picture, ground: &Ground, edges: &[f32], steep: f32) -> Vec<bool> {
+    let (width, height) = (picture.width, picture.height);
+    let near = LEAST_CONTRAST.max(5.0 * ground.noise);
+    let passable = |x: usize, y: usize| {
+        if edges[y * width + x] >= steep {
+            return false;
+        }
+        let (bare, here) = (ground.at(x, y), picture.at(x, y));
+        let stray = bare.iter().zip(here).map(|(bare, here)| (here - bare).abs()).fold(0.0, f32::max);
+        stray <= near || is_shadow(bare, here)
+    };
+    let mut outside = vec![false; width * height];
+    let mut waiting: Vec<(usize, usize)> = Vec::new();
+    for x in 0..width {
+        waiting.extend([(x, 0), (x, height - 1)]);
+    }
+    for y in 0..height {
+        waiting.extend([(0, y), (width - 1, y)]);
+    }
+    while let Some((x, y)) = waiting.pop() {
+        if outside[y * width + x] || !passable(x, y) {
+            continue;
+        }
+        outside[y * width + x] = true;
+        if x > 0 {
+            waiting.push((x - 1, y));
+        }
+        if x + 1 < width {
+            waiting.push((x + 1, y));
+        }
+        if y > 0 {
+            waiting.push((x, y - 1));
+        }
+        if y + 1 < height {
+            waiting.push((x, y + 1));
+        }
+    }
+    outside
+}
+
+/// The ground's own colour, only darker.
+fn is_shadow(bare: [f32; 3], here: [f32; 3]) -> bool {
+    let ratio = [0, 1, 2].map(|colour| here[colour] / bare[colour]);
+    let mean = ratio.iter().sum::<f32>() / 3.0;
+    (SHADOW_DEPTH..1.02).contains(&mean) && ratio.iter().all(|ratio| (ratio - mean).abs() <= SHADOW_TINT * mean.max(0.3))
+}
+
+/// The largest thing that is not ground, with what it encloses.
+fn largest(width: usize, height: usize, outside: &[bool]) -> Result<Vec<bool>, PhotoError> {
+    let mut label = vec![0u32; width * height];
+    let mut sizes = vec![0usize];
+    for start in 0..width * height {
+        if outside[start] || label[start] != 0 {
+            continue;
+        }
+        let name = sizes.len() as u32;
+        let mut size = 0;
+        let mut waiting = vec![start];
+        while let Some(at) = waiting.pop() {
+            if outside[at] || label[at] != 0 {
+                continue;
+            }
+            label[at] = name;
+            size += 1;
+            let (x, y) = (at % width, at / width);
+            if x > 0 {
+                waiting.push(at - 1);
+            }
+            if x + 1 < width {
+                waiting.push(at + 1);
+            }
+            if y > 0 {
+                waiting.push(at - width);
+            }
+            if y + 1 < height {
+                waiting.push(at + width);
+            }
+        }
+        sizes.push(size);
+    }
+    let (name, size) = sizes.iter().copied().enumerate().max_by_key(|(_, size)| *size).unwrap_or_default();
+    if (size as f64) < LEAST_POT * (width * height) as f64 {
+        return Err(PhotoError::Nothing);
+    }
+    let inside: Vec<bool> = label.iter().map(|label| *label as usize == name).collect();
+    let touches = |x: usize, y: usize| inside[y * width + x];
+    let cut_off = (0..width).any(|x| touches(x, 1) || touches(x, height - 2))
+        || (0..height).any(|y| touches(1, y) || touches(width - 2, y));
+    if cut_off {
+        // A ground that is not plain hangs together with the pot and reaches the edge as well.
+        let reached = outside.iter().filter(|outside| **outside).count();
+        return Err(if reached * 3 < width * height { PhotoError::Busy } else { PhotoError::CutOff });
+    }
+    let second = sizes.iter().enumerate().filter(|(other, _)| *other != name).map(|(_, size)| *size).max().unwrap_or(0);
+    if second as f64 > SECOND * size as f64 {
+        return Err(PhotoError::NotAlone);
+    }
+    Ok(inside)
+}

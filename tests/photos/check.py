@@ -1,0 +1,52 @@
+"""Compares what laydown found in the rendered photographs with the shapes they were drawn from.
+
+    check.py FOLDER < outlines.json
+Area within 2 % and volume within 3 % in at least 95 of 100, the rest refused, none silently wrong by over 6 %.
+"""
+
+import json
+import sys
+from pathlib import Path
+
+import numpy as np
+
+
+def main():
+    truth = json.loads((Path(sys.argv[1]) / "truth.json").read_text())
+    found = json.load(sys.stdin)
+    failures, good, refused, off = [], 0, 0, {"area": [], "volume": []}
+    spread = []
+    for true, got in zip(truth["good"], found["good"]):
+        if "refused" in got:
+            refused += 1
+            print(f"{true['file']} {true['kind']}: refused: {got['refused']}")
+            continue
+        errors = {what: got[what] / true[what] - 1 for what in off}
+        for what, error in errors.items():
+            off[what].append(error)
+        spread.append(abs(errors["area"]) / got["uncertainty"])
+        if abs(errors["area"]) <= 0.02 and abs(errors["volume"]) <= 0.03:
+            good += 1
+        else:
+            print(f"{true['file']} {true['kind']} by {true['known']}, tilt {true['tilt']:.1f}: area {errors['area']:+.1%}, volume {errors['volume']:+.1%}, {got['sure']}, unlike {got['unlike']:.2%}")
+        if max(abs(error) for error in errors.values()) > 0.06:
+            failures.append(f"{true['file']} is silently wrong: area {errors['area']:+.1%}, volume {errors['volume']:+.1%}")
+        if got["handle"] != true["handle"]:
+            failures.append(f"{true['file']}: the handle is {true['handle']}, not {got['handle']}")
+    for file, sentence in found["bad"].items():
+        print(f"{file}: {sentence}")
+        if not sentence:
+            failures.append(f"{file} was taken for a good picture")
+    for what, errors in off.items():
+        errors = np.array(errors)
+        print(f"{what}: mean {errors.mean():+.2%}, spread {errors.std():.2%}, worst {errors[np.abs(errors).argmax()]:+.2%}")
+    print(f"{good} of {len(truth['good'])} within 2 % of area and 3 % of volume, {refused} refused; "
+          f"{np.mean(np.array(spread) <= 2):.0%} within two of the uncertainties given")
+    if good < 0.95 * len(truth["good"]):
+        failures.append(f"only {good} of {len(truth['good'])} are near enough")
+    if failures:
+        sys.exit("\n".join(failures))
+
+
+if __name__ == "__main__":
+    main()
