@@ -17,6 +17,9 @@ use crate::units::Millimetres;
 
 pub use picture::upright_preview;
 
+/// Steps along the axis at which the half width is taken.
+const STEPS: usize = 160;
+
 /// Why a photograph gives no outline. The display is the sentence the potter reads.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]

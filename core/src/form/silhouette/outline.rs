@@ -1,66 +1,77 @@
-//! Following the pot's two edges: the axis about which they agree best, the handle that only one of them has.
+//! Following the pot's edge: the axis about which its two sides agree, the handle that only one of them has.
 
 use super::ground::Mask;
 use super::picture::Picture;
-use super::{Axis, PhotoError, Side, Sureness, Trace};
+use super::{Axis, PhotoError, STEPS, Side, Sureness, Trace};
 
-/// Steps along the axis at which the half width is taken.
-const STEPS: usize = 160;
 /// The most that a phone is held aslant, radians (6 degrees).
 const MOST_TILT: f64 = 0.105;
-/// Least part of the picture's height that the piece takes up.
-const LEAST_HEIGHT: f64 = 0.2;
-/// Two sides that differ by this part of the width over a stretch differ by a handle.
+/// How far aslant a piece is looked for, radians, and in what steps; the true angle is then found between them.
+const SEARCH: f64 = 0.33;
+const SEARCH_STEP: f64 = 0.005;
+/// How near the middles of two sides lie to the axis, as a part of the width: while searching, and once it is found.
+const NEAR: f64 = 0.006;
+const NEARER: f64 = 0.003;
+/// Least part of the steps whose middles lie on the axis; a handle takes the rest.
+const LEAST_AGREEING: f64 = 0.25;
+/// Least part of the picture's longer side that the piece takes up.
+const LEAST_SIZE: f64 = 0.2;
+/// Two sides that differ by this part of the width over a stretch differ by a handle; its roots go on until they differ
+/// by the smaller part.
 const HANDLE: f64 = 0.02;
+const ROOT: f64 = 0.006;
 /// A handle is at least this part of the height.
-const LEAST_HANDLE: f64 = 0.06;
-/// Room about a handle that is left to the other side too, as a part of the height: where it joins the wall.
-const ROOT: f64 = 0.03;
+const LEAST_HANDLE: f64 = 0.05;
+/// Room about a handle that is left to the other side too, as a part of the height: where it joins the wall softly.
+const ROOM: f64 = 0.015;
 /// Two sides of one pot differ by at most this part of the width, the handle left out.
-const MOST_UNLIKE: f64 = 0.035;
-/// A piece flatter than this, height over width, is seen too much from the edge.
-const FLATTEST: f64 = 0.3;
+const MOST_UNLIKE: f64 = 0.02;
+/// A piece flatter than this, height over width, shows too little of its side.
+const FLATTEST: f64 = 0.06;
+/// Part of the height at each end where foot and rim are seen as ellipses, which say little about the axis.
+const END: f64 = 0.06;
+/// Each step is the mean of this many rows.
+const ROWS: usize = 5;
 
-type Place = (f64, f64);
+pub(super) type Place = (f64, f64);
 
 /// Finds the outline of the pot that `mask` covers.
 pub(super) fn follow(picture: &Picture, mask: &Mask) -> Result<Trace, PhotoError> {
     let edge = edge(picture, mask);
-    let (top, bottom) = edge.iter().fold((f64::MAX, f64::MIN), |(top, bottom), (_, y)| (top.min(*y), bottom.max(*y)));
-    if (bottom - top) < LEAST_HEIGHT * picture.height as f64 {
+    let longest = picture.width.max(picture.height) as f64;
+    let span = |pick: fn(&Place) -> f64| {
+        let (least, most) = edge.iter().map(pick).fold((f64::MAX, f64::MIN), |(a, b), at| (a.min(at), b.max(at)));
+        most - least
+    };
+    if edge.len() < 100 || span(|place| place.0).max(span(|place| place.1)) < LEAST_SIZE * longest {
         return Err(PhotoError::TooFar);
     }
-    let centre = (picture.width as f64 / 2.0, picture.height as f64 / 2.0);
-    let tilt = tilt(&edge, centre)?;
-    let upright = Upright::new(&edge, centre, tilt).ok_or(PhotoError::Lopsided)?;
+    let centre = (picture.width as f64 / 2.0 - 0.5, picture.height as f64 / 2.0 - 0.5);
+    let upright = stand_up(&edge, centre)?;
     if upright.height() < FLATTEST * upright.width() {
         return Err(PhotoError::TooFlat);
     }
-    let (radii, handle, unlike) = upright.halves()?;
-    let sure = match unlike {
-        unlike if unlike < 0.008 => Sureness::Sure,
-        unlike if unlike < 0.018 => Sureness::Fair,
+    let halves = upright.halves()?;
+    let sure = match halves.unlike {
+        unlike if unlike < 0.006 => Sureness::Sure,
+        unlike if unlike < 0.012 => Sureness::Fair,
         _ => Sureness::Doubtful,
     };
-    let pixels = |(x, y): Place| ((x + 0.5) * picture.step, (y + 0.5) * picture.step);
-    let back = |x: f64, y: f64| pixels(turn((x, y), centre, tilt));
-    let height_at = |at: usize| upright.bottom - upright.height() * at as f64 / STEPS as f64;
+    let pixels = |(x, y): Place| rounded(((x + 0.5) * picture.step, (y + 0.5) * picture.step));
+    let back = |x: f64, y: f64| pixels(turn((x, y), centre, upright.tilt));
     let side = |sign: f64| -> Vec<Place> {
         let shown = (0..=STEPS).step_by(4);
-        shown.map(|at| rounded(back(upright.axis + sign * radii[at], height_at(at)))).collect()
+        shown.map(|at| back(upright.axis + sign * halves.radii[at], upright.level(at as f64))).collect()
     };
     Ok(Trace {
         width: picture.whole.0,
         height: picture.whole.1,
-        axis: Axis {
-            foot: rounded(back(upright.axis, upright.bottom)),
-            rim: rounded(back(upright.axis, upright.top)),
-        },
+        axis: Axis { foot: back(upright.axis, upright.bottom), rim: back(upright.axis, upright.top) },
         left: side(-1.0),
         right: side(1.0),
-        radii: radii.iter().map(|radius| (radius * picture.step * 100.0).round() / 100.0).collect(),
-        handle,
-        unlike,
+        radii: halves.radii.iter().map(|radius| (radius * picture.step * 100.0).round() / 100.0).collect(),
+        handle: halves.handle,
+        unlike: halves.unlike,
         sure,
     })
 }
@@ -77,42 +88,75 @@ fn turn((x, y): Place, centre: Place, angle: f64) -> Place {
     (centre.0 + cos * x - sin * y, centre.1 + sin * x + cos * y)
 }
 
-/// Places along the edge of the mask, each moved to where the picture changes most between ground and pot.
+/// The edge of the mask as one closed line, each place of it moved to where the picture is half ground and half pot.
 fn edge(picture: &Picture, mask: &Mask) -> Vec<Place> {
-    let mut places = Vec::new();
-    for y in 2..mask.height - 2 {
-        for x in 2..mask.width - 2 {
-            if !mask.at(x, y) {
-                continue;
-            }
-            if !mask.at(x - 1, y) {
-                places.extend(half_way(picture, (x, y), (-1, 0)));
-            }
-            if !mask.at(x + 1, y) {
-                places.extend(half_way(picture, (x, y), (1, 0)));
-            }
-            if !mask.at(x, y - 1) {
-                places.extend(half_way(picture, (x, y), (0, -1)));
-            }
-            if !mask.at(x, y + 1) {
-                places.extend(half_way(picture, (x, y), (0, 1)));
-            }
-        }
-    }
-    places
+    const REACH: usize = 4;
+    let line = boundary(mask);
+    let count = line.len();
+    let refined: Vec<Place> = (0..count)
+        .filter_map(|at| {
+            let (before, after) = (line[(at + count - REACH) % count], line[(at + REACH) % count]);
+            let (dx, dy) = (after.0 - before.0, after.1 - before.1);
+            let length = dx.hypot(dy);
+            // The pot lies to the right of the line, as seen by one who walks along it.
+            let out = (dy / length, -dx / length);
+            if length > 0.0 { half_way(picture, line[at], out) } else { None }
+        })
+        .collect();
+    // The mean of three neighbours: the edge of a pot has no finer detail, the noise has.
+    let count = refined.len();
+    let mean = |at: usize, pick: fn(Place) -> f64| {
+        (pick(refined[(at + count - 1) % count]) + pick(refined[at]) + pick(refined[(at + 1) % count])) / 3.0
+    };
+    (0..count).map(|at| (mean(at, |place| place.0), mean(at, |place| place.1))).collect()
 }
 
-/// Where, on the line that leaves the pot at `at` towards `out`, the picture is half ground and half pot. `None` where
-/// it cannot be told, as where the ground is as dark as the pot.
-fn half_way(picture: &Picture, at: (usize, usize), out: (isize, isize)) -> Option<Place> {
-    const REACH: isize = 5;
-    let place = |step: isize| {
-        let x = at.0.checked_add_signed(out.0 * step)?;
-        let y = at.1.checked_add_signed(out.1 * step)?;
-        (x < picture.width && y < picture.height).then_some((x, y))
+/// The outer edge of the mask, walked along the cracks between pixels with the pot to the right: a place for each crack.
+fn boundary(mask: &Mask) -> Vec<Place> {
+    let Some(first) = mask.inside.iter().position(|inside| *inside) else { return Vec::new() };
+    let covered = |x: i64, y: i64| {
+        x >= 0 && y >= 0 && x < mask.width as i64 && y < mask.height as i64 && mask.at(x as usize, y as usize)
     };
-    let colour = |step: isize| place(step).map(|(x, y)| picture.at(x, y));
-    let (inner, outer) = (colour(-REACH)?, colour(REACH)?);
+    // A corner (x, y) is the upper left one of the pixel (x, y); the walk sets out along that pixel's upper side.
+    let start = ((first % mask.width) as i64, (first / mask.width) as i64);
+    let (mut corner, mut heading) = (start, (1i64, 0i64));
+    let mut line = Vec::new();
+    loop {
+        line.push((
+            corner.0 as f64 + heading.0 as f64 / 2.0 - 0.5,
+            corner.1 as f64 + heading.1 as f64 / 2.0 - 0.5,
+        ));
+        corner = (corner.0 + heading.0, corner.1 + heading.1);
+        // The two pixels ahead, to the left and to the right of the way.
+        let ahead = |turned: (i64, i64)| {
+            let x = corner.0 + (heading.0 + turned.0 - 1).div_euclid(2);
+            let y = corner.1 + (heading.1 + turned.1 - 1).div_euclid(2);
+            covered(x, y)
+        };
+        let (to_left, to_right) = ((heading.1, -heading.0), (-heading.1, heading.0));
+        heading = match (ahead(to_left), ahead(to_right)) {
+            (_, false) => to_right,
+            (false, true) => heading,
+            (true, true) => to_left,
+        };
+        if (corner == start && heading == (1, 0)) || line.len() > 4 * mask.inside.len() {
+            return line;
+        }
+    }
+}
+
+/// Where, on the line through `at` towards `out`, the picture is half ground and half pot. `None` where the two cannot be
+/// told apart.
+fn half_way(picture: &Picture, at: Place, out: Place) -> Option<Place> {
+    /// Pixels to either side, and samples in each pixel.
+    const REACH: i32 = 4;
+    const FINE: i32 = 2;
+    let colour = |step: i32| {
+        let along = f64::from(step) / f64::from(FINE);
+        picture.between(at.0 + out.0 * along, at.1 + out.1 * along)
+    };
+    let end = REACH * FINE;
+    let (inner, outer) = (colour(-end)?, colour(end)?);
     let difference = [0, 1, 2].map(|c| inner[c] - outer[c]);
     let size: f32 = difference.iter().map(|d| d * d).sum();
     if size < 25.0 {
@@ -120,55 +164,82 @@ fn half_way(picture: &Picture, at: (usize, usize), out: (isize, isize)) -> Optio
     }
     let share = |colour: [f32; 3]| (0..3).map(|c| (colour[c] - outer[c]) * difference[c]).sum::<f32>() / size;
     // From outside inwards: the first crossing of one half is the edge.
-    for step in (-REACH..REACH).rev() {
-        let (near, far) = (share(colour(step)?), share(colour(step + 1)?));
+    let mut far = 0.0;
+    for step in (-end..end).rev() {
+        let near = share(colour(step)?);
         if near >= 0.5 && far < 0.5 {
-            let along = step as f64 + f64::from((near - 0.5) / (near - far));
-            return Some((at.0 as f64 + out.0 as f64 * along, at.1 as f64 + out.1 as f64 * along));
+            let along = (f64::from(step) + f64::from((near - 0.5) / (near - far))) / f64::from(FINE);
+            return Some((at.0 + out.0 * along, at.1 + out.1 * along));
         }
+        far = near;
     }
     None
 }
 
-/// By how much the picture must be turned so that the two sides agree best.
-fn tilt(edge: &[Place], centre: Place) -> Result<f64, PhotoError> {
-    let unlike = |angle: f64| Upright::new(edge, centre, angle).map_or(f64::MAX, |upright| upright.spread());
-    let search = |around: f64, reach: f64, steps: i32| {
-        let angles = (-steps..=steps).map(|step| around + reach * f64::from(step) / f64::from(steps));
-        angles.map(|angle| (unlike(angle), angle)).min_by(|a, b| a.0.total_cmp(&b.0)).map_or(around, |best| best.1)
-    };
-    let coarse = search(0.0, 2.0 * MOST_TILT, 24);
-    let fine = search(search(coarse, 0.012, 6), 0.002, 5);
-    if fine.abs() > MOST_TILT { Err(PhotoError::TooTilted) } else { Ok(fine) }
+/// The edge turned so that the axis stands upright.
+///
+/// The middles of left and right lie on the axis wherever there is no handle. So the angle is sought at which most of them
+/// lie on one upright line, and then the line through those is made more exact.
+fn stand_up(edge: &[Place], centre: Place) -> Result<Upright, PhotoError> {
+    let count = (SEARCH / SEARCH_STEP) as i32;
+    let angles = (-count..=count).map(|step| f64::from(step) * SEARCH_STEP);
+    let candidates = angles.filter_map(|angle| Upright::new(edge, centre, angle, 1));
+    let best = candidates.max_by(|a, b| a.agreeing.total_cmp(&b.agreeing)).ok_or(PhotoError::Lopsided)?;
+    let mut tilt = best.tilt;
+    let mut axis = best.axis;
+    for round in 0..6 {
+        let upright = Upright::new(edge, centre, tilt, ROWS).ok_or(PhotoError::Lopsided)?;
+        let near = if round < 3 { NEAR } else { NEARER } * upright.width();
+        let (at, slope) = upright.axis_line(if round == 0 { axis } else { upright.axis }, 2.0 * near);
+        axis = at;
+        tilt -= slope.atan();
+    }
+    if tilt.abs() > MOST_TILT {
+        return Err(PhotoError::TooTilted);
+    }
+    let upright = Upright::new(edge, centre, tilt, ROWS).ok_or(PhotoError::Lopsided)?;
+    if upright.agreeing < LEAST_AGREEING {
+        return Err(PhotoError::Lopsided);
+    }
+    Ok(upright)
 }
 
 /// The edge with the axis upright: its left and right side at equal steps from the foot to the rim.
 struct Upright {
+    tilt: f64,
     top: f64,
     bottom: f64,
     axis: f64,
+    /// The part of the steps whose middles lie on the axis, those near foot and rim counting double.
+    agreeing: f64,
     left: Vec<f64>,
     right: Vec<f64>,
 }
 
+/// Half widths without the handle.
+struct Halves {
+    radii: Vec<f64>,
+    handle: Option<Side>,
+    /// How far the two sides differ beside the handle, as a part of the width.
+    unlike: f64,
+}
+
 impl Upright {
-    fn new(edge: &[Place], centre: Place, tilt: f64) -> Option<Upright> {
+    /// `rows` are laid through each step.
+    fn new(edge: &[Place], centre: Place, tilt: f64, rows: usize) -> Option<Upright> {
         let turned: Vec<Place> = edge.iter().map(|place| turn(*place, centre, -tilt)).collect();
-        let (top, bottom) = ends(&turned)?;
-        let rows = (bottom - top).ceil() as usize + 1;
-        let (mut left, mut right) = (vec![f64::MAX; rows], vec![f64::MIN; rows]);
-        for (x, y) in &turned {
-            let row = (y - top).round();
-            if row < 0.0 || row as usize >= rows {
-                continue;
-            }
-            left[row as usize] = left[row as usize].min(*x);
-            right[row as usize] = right[row as usize].max(*x);
+        let heights = turned.iter().map(|(_, y)| *y);
+        let (top, bottom) = heights.fold((f64::MAX, f64::MIN), |(top, bottom), y| (top.min(y), bottom.max(y)));
+        let (left, right) = sides(&turned, top, bottom, rows)?;
+        let mut upright = Upright { tilt, top, bottom, axis: 0.0, agreeing: 0.0, left, right };
+        upright.seek_axis();
+        if rows > 1 {
+            // The ends are seen as flat arcs: through many places of them one end is known better than by the outermost.
+            upright.top = apex(&turned, &upright, STEPS).unwrap_or(top);
+            upright.bottom = apex(&turned, &upright, 0).unwrap_or(bottom);
+            (upright.left, upright.right) = sides(&turned, upright.top, upright.bottom, rows)?;
+            upright.seek_axis();
         }
-        let left = at_steps(&left.iter().map(|x| Some(*x).filter(|x| *x < f64::MAX)).collect::<Vec<_>>())?;
-        let right = at_steps(&right.iter().map(|x| Some(*x).filter(|x| *x > f64::MIN)).collect::<Vec<_>>())?;
-        let mut upright = Upright { top, bottom, axis: 0.0, left, right };
-        upright.axis = median(upright.middles());
         Some(upright)
     }
 
@@ -176,124 +247,194 @@ impl Upright {
         self.bottom - self.top
     }
 
+    /// Where a step lies in the picture.
+    fn level(&self, at: f64) -> f64 {
+        self.bottom - self.height() * at / STEPS as f64
+    }
+
+    /// The width at the widest, by the side that has no handle.
     fn width(&self) -> f64 {
-        2.0 * self.left.iter().zip(&self.right).map(|(left, right)| (self.axis - left).min(right - self.axis)).fold(0.0, f64::max)
+        let sides = self.left.iter().zip(&self.right);
+        2.0 * sides.map(|(left, right)| (self.axis - left).min(right - self.axis)).fold(0.0, f64::max)
     }
 
-    fn middles(&self) -> Vec<f64> {
-        // The ends are curved by the perspective of foot and rim, and say little about the axis.
-        let inner = STEPS / 16..=STEPS - STEPS / 16;
-        inner.map(|at| (self.left[at] + self.right[at]) / 2.0).collect()
+    /// Steps that say something about the axis, each with the middle of its two sides.
+    fn middles(&self) -> impl Iterator<Item = (usize, f64)> {
+        let end = (END * STEPS as f64) as usize;
+        (end..=STEPS - end).map(|at| (at, f64::midpoint(self.left[at], self.right[at])))
     }
 
-    /// How far the middles of left and right stray from one axis: the median, so that a handle does not count.
-    fn spread(&self) -> f64 {
-        median(self.middles().into_iter().map(|middle| (middle - self.axis).abs()).collect())
+    /// The upright line on which most middles lie.
+    fn seek_axis(&mut self) {
+        let sides = self.left.iter().zip(&self.right);
+        let near = NEAR * sides.map(|(left, right)| right - left).fold(0.0, f64::max);
+        // A handle hides the middle of the height rather than its ends.
+        let weight = |at: usize| 1.0 + (2.0 * at as f64 / STEPS as f64 - 1.0).abs();
+        let mut middles: Vec<(f64, f64)> = self.middles().map(|(at, middle)| (middle, weight(at))).collect();
+        middles.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let whole: f64 = middles.iter().map(|(_, weight)| weight).sum();
+        let (mut from, mut sum, mut most) = (0, 0.0, 0.0);
+        for to in 0..middles.len() {
+            sum += middles[to].1;
+            while middles[to].0 - middles[from].0 > 2.0 * near {
+                sum -= middles[from].1;
+                from += 1;
+            }
+            if sum > most {
+                most = sum;
+                let within = &middles[from..=to];
+                self.axis = within.iter().map(|(middle, weight)| middle * weight).sum::<f64>() / sum;
+            }
+        }
+        self.agreeing = most / whole;
     }
 
-    /// Half widths without the handle, its side, and how far the two sides differ elsewhere as a part of the width.
-    fn halves(&self) -> Result<(Vec<f64>, Option<Side>, f64), PhotoError> {
+    /// Place at the bottom and slope (across over down) of the line through the middles within `near` of `axis`.
+    fn axis_line(&self, axis: f64, near: f64) -> (f64, f64) {
+        let mut line = (axis, 0.0);
+        for _ in 0..4 {
+            let (mut n, mut sx, mut sy, mut sxx, mut sxy) = (0.0, 0.0, 0.0, 0.0, 0.0);
+            for (at, middle) in self.middles() {
+                let down = self.level(at as f64) - f64::midpoint(self.top, self.bottom);
+                let off = (middle - line.0 - line.1 * down) / near;
+                // Tukey's weight: what lies farther off than `near` does not count.
+                let weight = (1.0 - off * off).max(0.0).powi(2);
+                n += weight;
+                sx += weight * down;
+                sy += weight * middle;
+                sxx += weight * down * down;
+                sxy += weight * down * middle;
+            }
+            let determinant = n * sxx - sx * sx;
+            if determinant <= 0.0 {
+                return line;
+            }
+            let slope = (n * sxy - sx * sy) / determinant;
+            line = ((sy - slope * sx) / n, slope);
+        }
+        line
+    }
+
+    fn halves(&self) -> Result<Halves, PhotoError> {
         let width = self.width();
         let pairs: Vec<(f64, f64)> =
             self.left.iter().zip(&self.right).map(|(left, right)| (self.axis - left, right - self.axis)).collect();
-        let differs = |side: Side| {
-            let out = |(left, right): (f64, f64)| if side == Side::Left { left - right } else { right - left };
-            let over: Vec<bool> = pairs.iter().map(|pair| out(*pair) > HANDLE * width + 1.0).collect();
-            stretches(&over, (LEAST_HANDLE * STEPS as f64) as usize)
+        let handle_on = |side: Side| {
+            let out: Vec<f64> = pairs
+                .iter()
+                .map(|(left, right)| if side == Side::Left { left - right } else { right - left })
+                .map(|out| out / width)
+                .collect();
+            stretches(&out)
         };
-        let (on_left, on_right) = (differs(Side::Left), differs(Side::Right));
+        let (on_left, on_right) = (handle_on(Side::Left), handle_on(Side::Right));
         let reach = |over: &[bool]| over.iter().filter(|over| **over).count();
-        let handle = match (reach(&on_left), reach(&on_right)) {
-            (0, 0) => None,
-            (left, right) if left > 3 * right => Some(Side::Left),
-            (left, right) if right > 3 * left => Some(Side::Right),
+        let (handle, over) = match (reach(&on_left), reach(&on_right)) {
+            (0, 0) => (None, vec![false; pairs.len()]),
+            (_, 0) => (Some(Side::Left), on_left),
+            (0, _) => (Some(Side::Right), on_right),
             _ => return Err(PhotoError::Lopsided),
         };
-        let over = match handle {
-            Some(Side::Left) => widened(&on_left),
-            Some(Side::Right) => widened(&on_right),
-            None => vec![false; pairs.len()],
-        };
         let mut apart: Vec<f64> = Vec::new();
+        let end = (END * STEPS as f64) as usize;
         let radii: Vec<f64> = pairs
             .iter()
             .zip(&over)
-            .map(|(&(left, right), over)| match (over, handle) {
+            .enumerate()
+            .map(|(at, (&(left, right), over))| match (over, handle) {
                 (true, Some(Side::Left)) => right,
                 (true, Some(Side::Right)) => left,
                 _ => {
-                    apart.push((left - right).abs() / width);
+                    if at >= end && at <= STEPS - end {
+                        apart.push((left - right).abs() / width);
+                    }
                     f64::midpoint(left, right)
                 }
             })
             .collect();
-        if apart.len() * 4 < pairs.len() {
-            return Err(PhotoError::Lopsided);
-        }
         apart.sort_by(f64::total_cmp);
-        // The ends of the outline are left out of it, as they are of the axis.
-        let unlike = apart[apart.len() * 85 / 100];
-        if unlike > MOST_UNLIKE {
+        let unlike = apart.get(apart.len() * 9 / 10).copied().ok_or(PhotoError::Lopsided)?;
+        if unlike > MOST_UNLIKE || radii.iter().any(|radius| *radius <= 0.0) {
             return Err(PhotoError::Lopsided);
         }
-        Ok((radii, handle, unlike))
+        Ok(Halves { radii, handle, unlike })
     }
 }
 
-/// Top and bottom of the edge, each as the middle of its outermost places, so that one stray place does not move it.
-fn ends(places: &[Place]) -> Option<(f64, f64)> {
-    let mut heights: Vec<f64> = places.iter().map(|(_, y)| *y).collect();
-    if heights.len() < 50 {
+/// Left and right side of a closed line at equal steps from the bottom to the top, each the mean of some rows.
+fn sides(line: &[Place], top: f64, bottom: f64, rows: usize) -> Option<(Vec<f64>, Vec<f64>)> {
+    let fine = STEPS * rows;
+    let step = (bottom - top) / fine as f64;
+    if step <= 0.0 {
         return None;
     }
-    heights.sort_by(f64::total_cmp);
-    Some((heights[2], heights[heights.len() - 3]))
-}
-
-/// A side by rows, with gaps, at equal steps from the foot (the last row) to the rim (the first).
-fn at_steps(rows: &[Option<f64>]) -> Option<Vec<f64>> {
-    let known: Vec<(f64, f64)> =
-        rows.iter().enumerate().filter_map(|(row, x)| Some((row as f64, (*x)?))).collect();
-    if known.len() * 4 < rows.len() * 3 {
+    // At the very end a row would only touch the line.
+    let inset = 0.8 / step;
+    let (mut left, mut right) = (vec![f64::MAX; fine + 1], vec![f64::MIN; fine + 1]);
+    for (at, &(to_x, to_y)) in line.iter().enumerate() {
+        let (from_x, from_y) = line[(at + line.len() - 1) % line.len()];
+        let (one, other) = ((bottom - from_y) / step, (bottom - to_y) / step);
+        let (low, high) = (one.min(other).ceil().max(0.0) as usize, one.max(other).floor().min(fine as f64));
+        if high < 0.0 {
+            continue;
+        }
+        for row in low..=high as usize {
+            let share = if one == other { 0.5 } else { (row as f64 - one) / (other - one) };
+            let x = from_x + share * (to_x - from_x);
+            left[row] = left[row].min(x);
+            right[row] = right[row].max(x);
+        }
+    }
+    let (first, last) = (inset.ceil() as usize, (fine as f64 - inset).floor().max(0.0) as usize);
+    if first >= last || (first..=last).any(|row| left[row] > right[row]) {
         return None;
     }
-    let last = rows.len() as f64 - 1.0;
-    let value = |row: f64| {
-        let after = known.partition_point(|(known, _)| *known < row).clamp(1, known.len() - 1);
-        let ((before, from), (after, to)) = (known[after - 1], known[after]);
-        let share = ((row - before) / (after - before)).clamp(0.0, 1.0);
-        from + share * (to - from)
+    let reach = rows / 2;
+    let mean = |side: &[f64], at: usize| {
+        // The same reach to both sides, so that a slope does not move the mean.
+        let row = (at * rows).clamp(first, last);
+        let reach = reach.min(row - first).min(last - row);
+        let within = &side[row - reach..=row + reach];
+        within.iter().sum::<f64>() / within.len() as f64
     };
-    // The mean over the rows that a step stands for.
-    let half = (last / STEPS as f64 / 2.0).max(0.5);
-    let mean = |row: f64| {
-        let parts = [-0.8, -0.4, 0.0, 0.4, 0.8].map(|part| value((row + part * half).clamp(0.0, last)));
-        parts.iter().sum::<f64>() / 5.0
-    };
-    Some((0..=STEPS).map(|at| mean(last * (1.0 - at as f64 / STEPS as f64))).collect())
+    Some(((0..=STEPS).map(|at| mean(&left, at)).collect(), (0..=STEPS).map(|at| mean(&right, at)).collect()))
 }
 
-/// Only the runs of at least so many.
-fn stretches(over: &[bool], least: usize) -> Vec<bool> {
-    let mut kept = vec![false; over.len()];
+/// The height in the picture of one end on the axis: a parabola through its flat arc. `None` where there is none.
+fn apex(line: &[Place], upright: &Upright, at: usize) -> Option<f64> {
+    let inner = if at == 0 { STEPS / 32 } else { STEPS - STEPS / 32 };
+    let half = (upright.axis - upright.left[inner]).min(upright.right[inner] - upright.axis) * 0.5;
+    let (end, near) = if at == 0 { (upright.bottom, upright.height() * 0.25) } else { (upright.top, upright.height() * 0.25) };
+    let arc: Vec<Place> = line
+        .iter()
+        .filter(|(x, y)| (x - upright.axis).abs() < half && (y - end).abs() < near)
+        .map(|(x, y)| (((x - upright.axis) / half).powi(2), *y))
+        .collect();
+    if arc.len() < 8 {
+        return None;
+    }
+    let n = arc.len() as f64;
+    let mean = |pick: fn(&Place) -> f64| arc.iter().map(pick).sum::<f64>() / n;
+    let (mean_square, mean_y) = (mean(|place| place.0), mean(|place| place.1));
+    let covariance: f64 = arc.iter().map(|(square, y)| (square - mean_square) * (y - mean_y)).sum();
+    let variance: f64 = arc.iter().map(|(square, _)| (square - mean_square).powi(2)).sum();
+    (variance > 0.0).then(|| mean_y - covariance / variance * mean_square)
+}
+
+/// The runs in which one side stands out like a handle, to the roots and a little beyond.
+fn stretches(out: &[f64]) -> Vec<bool> {
+    let least = (LEAST_HANDLE * STEPS as f64) as usize;
+    let room = (ROOM * STEPS as f64).ceil() as usize;
+    let mut kept = vec![false; out.len()];
     let mut at = 0;
-    while at < over.len() {
-        let end = (at..over.len()).find(|&place| !over[place]).unwrap_or(over.len());
+    while at < out.len() {
+        let end = (at..out.len()).find(|&place| out[place] <= HANDLE).unwrap_or(out.len());
         if end - at >= least {
-            kept[at..end].fill(true);
+            let from = (0..at).rev().find(|&place| out[place] < ROOT).map_or(0, |place| place + 1);
+            let to = (end..out.len()).find(|&place| out[place] < ROOT).unwrap_or(out.len());
+            kept[from.saturating_sub(room)..(to + room).min(out.len())].fill(true);
         }
         at = end + 1;
     }
     kept
-}
-
-/// The same with some room on both sides.
-fn widened(over: &[bool]) -> Vec<bool> {
-    let room = (ROOT * over.len() as f64) as usize;
-    (0..over.len()).map(|at| over[at.saturating_sub(room)..(at + room + 1).min(over.len())].contains(&true)).collect()
-}
-
-fn median(mut values: Vec<f64>) -> f64 {
-    values.sort_by(f64::total_cmp);
-    values.get(values.len() / 2).copied().unwrap_or(f64::MAX)
 }

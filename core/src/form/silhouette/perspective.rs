@@ -8,8 +8,16 @@ use crate::form::curve;
 use crate::form::profile::Point;
 use crate::units::Millimetres;
 
-/// Steps to either side through which the outline is smoothed.
-const SMOOTH: usize = 4;
+/// Steps to either side through which the profile is smoothed.
+const SMOOTH: usize = 3;
+/// Discs to either side that are stretched with one that shows.
+const SPREAD: f64 = 2.5;
+/// Rounds of making the solid more like what is seen; after the first few it hardly changes.
+const ROUNDS: usize = 12;
+/// The circle of an end speaks for its radius as far as it is seen at least so wide.
+const ARC: f64 = 0.94;
+/// A solid whose outline is farther than this from what is seen, as a part of the widest, is not what is seen.
+const MOST_OFF: f64 = 0.02;
 /// Least relative uncertainty of an area from a photograph: lens distortion, phone not quite level. Measured on rendered
 /// photographs of known solids.
 const LEAST: f64 = 0.012;
@@ -64,48 +72,148 @@ impl Seen {
         Seen { bottom: along(foot), top: along(rim), radii: trace.radii.clone() }
     }
 
+    fn height(&self) -> f64 {
+        self.top - self.bottom
+    }
+
+    fn level(&self, at: usize) -> f64 {
+        self.bottom + self.height() * at as f64 / (self.radii.len() - 1) as f64
+    }
+}
+
+/// A solid of revolution as a stack of discs at equal steps of height.
+struct Solid {
+    bottom: f64,
+    top: f64,
+    radii: Vec<f64>,
+}
+
+/// What of a solid is seen at one level: half the width, and which of its discs shows there.
+struct Shown {
+    half: f64,
+    /// Counted in discs from the bottom.
+    disc: f64,
+}
+
+impl Solid {
+    /// As it would be if the lens were infinitely far away.
+    fn as_seen(seen: &Seen) -> Solid {
+        let last = seen.radii.len() - 1;
+        let end = last / 24;
+        let radii = (0..=last).map(|at| seen.radii[at.clamp(end, last - end)]).collect();
+        Solid { bottom: seen.bottom, top: seen.top, radii }
+    }
+
+    fn last(&self) -> usize {
+        self.radii.len() - 1
+    }
+
     fn step(&self) -> f64 {
-        (self.top - self.bottom) / (self.radii.len() - 1) as f64
+        (self.top - self.bottom) / self.last() as f64
     }
 
-    fn height(&self, at: usize) -> f64 {
-        self.bottom + self.step() * at as f64
+    fn height(&self, disc: usize) -> f64 {
+        self.bottom + self.step() * disc as f64
     }
 
-    /// Half width and its slope at a step: a parabola laid through the steps about it, against noise.
-    fn smooth(&self, at: usize) -> (f64, f64) {
-        let last = self.radii.len() - 1;
-        let reach = SMOOTH.min(at).min(last - at).max(1);
-        let middle = at.clamp(reach, last - reach);
-        let (mut zeroth, mut first, mut second) = (0.0, 0.0, 0.0);
-        let (mut squares, mut fourths) = (0.0, 0.0);
-        let count = (2 * reach + 1) as f64;
-        for offset in 0..=2 * reach {
-            let x = offset as f64 - reach as f64;
-            let value = self.radii[middle + offset - reach];
-            zeroth += value;
-            first += x * value;
-            second += x * x * value;
-            squares += x * x;
-            fourths += x.powi(4);
+    /// Radius at a number of discs from the bottom.
+    fn radius(&self, disc: f64) -> f64 {
+        let before = (disc.max(0.0) as usize).min(self.last() - 1);
+        let share = disc - before as f64;
+        self.radii[before] + share * (self.radii[before + 1] - self.radii[before])
+    }
+
+    /// Half of what is seen at `level` from the distance `camera`: there a ray meets the disc at height h at
+    /// `camera (1 - h / level)` before the axis, and sees half its chord there, larger by `level / h`.
+    fn shown(&self, level: f64, camera: f64) -> Shown {
+        const SAMPLES: usize = 24;
+        let level = if level.abs() < 0.1 { 0.1f64.copysign(level) } else { level };
+        let widest = self.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius));
+        let disc_before = |before: f64| (level * (1.0 - before / camera) - self.bottom) / self.step();
+        let last = self.last() as f64;
+        let half = |before: f64| {
+            let disc = disc_before(before);
+            // A hair's breadth for what is rounded at the ends.
+            if !(-1e-9..=last + 1e-9).contains(&disc) {
+                return f64::MIN;
+            }
+            let radius = self.radius(disc.clamp(0.0, last));
+            let square = radius * radius - before * before;
+            if square <= 0.0 { square } else { square.sqrt() / (1.0 - before / camera) }
+        };
+        let before_disc = |height: f64| camera * (1.0 - height / level);
+        let even = (0..=SAMPLES).map(|at| widest * (2.0 * at as f64 / SAMPLES as f64 - 1.0));
+        let ends = [before_disc(self.bottom), before_disc(self.top)];
+        let best = even.chain(ends).map(|before| (half(before), before)).max_by(|a, b| a.0.total_cmp(&b.0));
+        let (mut most, mut before) = best.unwrap_or((0.0, 0.0));
+        let mut reach = 2.0 * widest / SAMPLES as f64;
+        for _ in 0..7 {
+            for side in [before - reach, before - reach / 2.0, before + reach / 2.0, before + reach] {
+                let here = half(side);
+                if here > most {
+                    (most, before) = (here, side);
+                }
+            }
+            reach /= 2.5;
         }
-        let bend = (count * second - squares * zeroth) / (count * fourths - squares * squares);
-        let level = (zeroth - bend * squares) / count;
-        let slope = first / squares;
-        let x = at as f64 - middle as f64;
-        (level + slope * x + bend * x * x, (slope + 2.0 * bend * x) / self.step())
+        Shown { half: most.max(0.0), disc: disc_before(before).clamp(0.0, last) }
     }
 
-    /// How many steps at an end belong to the ellipse in which its circle is seen.
-    fn end_steps(&self, is_top: bool, camera: f64) -> usize {
-        let last = self.radii.len() - 1;
-        let inner = last / 12;
-        let (end, radius) =
-            if is_top { (self.top, self.radii[last - inner]) } else { (self.bottom, self.radii[inner]) };
-        let level = end_height(end, radius, camera, is_top);
-        let side = level * camera / (camera - radius * radius / camera);
-        let steps = ((end - side).abs() / self.step()).ceil() as usize + 2;
-        steps.min(last / 4)
+    /// The lowest and the highest level that is seen.
+    fn ends(&self, camera: f64) -> (f64, f64) {
+        let discs = || self.radii.iter().enumerate().map(|(disc, radius)| (self.height(disc), *radius));
+        let up = |(height, radius): (f64, f64)| height * camera / (camera - radius * height.signum());
+        let down = |(height, radius): (f64, f64)| height * camera / (camera + radius * height.signum());
+        (discs().map(down).fold(f64::MAX, f64::min), discs().map(up).fold(f64::MIN, f64::max))
+    }
+
+    /// Made more like what is seen: each disc is stretched as the outline is that shows it.
+    fn refine(&mut self, seen: &Seen, camera: f64) {
+        let (bottom, top) = self.ends(camera);
+        self.bottom += seen.bottom - bottom;
+        self.top += seen.top - top;
+        let last = self.last();
+        let mut sums = vec![(0.0, 0.0); last + 1];
+        let shown: Vec<Shown> = (0..seen.radii.len()).map(|at| self.shown(seen.level(at), camera)).collect();
+        for (at, shown) in shown.iter().enumerate() {
+            let radius = self.radius(shown.disc);
+            // Where the circle of an end curves away, its width says more of the height than of the radius.
+            let is_end = shown.disc < 0.5 || shown.disc > last as f64 - 0.5;
+            if shown.half <= 0.0 || (is_end && shown.half < ARC * radius) {
+                continue;
+            }
+            let ratio = seen.radii[at] / shown.half;
+            let (from, to) = ((shown.disc - SPREAD).ceil().max(0.0) as usize, (shown.disc + SPREAD) as usize);
+            for (disc, sum) in sums.iter_mut().enumerate().take(to + 1).skip(from) {
+                let weight = 1.0 - (disc as f64 - shown.disc).abs() / (SPREAD + 1e-6);
+                sum.0 += weight * ratio;
+                sum.1 += weight;
+            }
+        }
+        let known: Vec<(usize, f64)> =
+            sums.iter().enumerate().filter(|(_, sum)| sum.1 > 0.0).map(|(disc, sum)| (disc, sum.0 / sum.1)).collect();
+        for disc in 0..=last {
+            // Discs that never show go with their neighbours.
+            let after = known.partition_point(|(known, _)| *known < disc);
+            let ratio = match (after.checked_sub(1).map(|before| known[before]), known.get(after)) {
+                (Some((before, from)), Some(&(after, to))) => {
+                    from + (to - from) * (disc - before) as f64 / (after - before) as f64
+                }
+                (Some((_, ratio)), None) | (None, Some(&(_, ratio))) => ratio,
+                (None, None) => 1.0,
+            };
+            self.radii[disc] *= ratio;
+        }
+    }
+
+    /// How far the outline of the solid is from what is seen, as a part of the widest: root mean square.
+    fn off(&self, seen: &Seen, camera: f64) -> f64 {
+        let end = seen.radii.len() / 20;
+        let inner = end..seen.radii.len() - end;
+        let widest = seen.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius));
+        let count = inner.len() as f64;
+        let squares = inner.map(|at| (self.shown(seen.level(at), camera).half - seen.radii[at]).powi(2));
+        (squares.sum::<f64>() / count).sqrt() / widest
     }
 }
 
@@ -115,84 +223,51 @@ fn solve(trace: &Trace, known: &KnownSize, camera: f64) -> Result<Vec<Point>, Ph
     let widest_seen = trace.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius));
     // The scale decides how near the lens is in pixels, and that a little of the shape: a few rounds settle both.
     let mut scale = match known {
-        KnownSize::Height(height) => height.value() / (seen.top - seen.bottom),
+        KnownSize::Height(height) => height.value() / seen.height(),
         KnownSize::Width(width) => width.value() / 2.0 / widest_seen,
         KnownSize::Length { length, from, to } => length.value() / (to.0 - from.0).hypot(to.1 - from.1),
     };
-    let mut line = Vec::new();
-    for _ in 0..5 {
+    let mut solid = Solid::as_seen(&seen);
+    for round in 0..ROUNDS {
         if !(scale.is_finite() && scale > 0.0 && widest_seen * scale < camera * 0.6) {
             return Err(PhotoError::Size);
         }
-        line = turned(&seen, camera / scale)?;
-        scale = match known {
-            KnownSize::Height(height) => height.value() / line.last().map_or(0.0, |point: &Point| point.height),
-            KnownSize::Width(width) => {
-                width.value() / 2.0 / line.iter().fold(0.0f64, |widest, point| widest.max(point.radius))
-            }
-            KnownSize::Length { .. } => scale,
-        };
-    }
-    Ok(line.iter().map(|point| Point { height: point.height * scale, radius: point.radius * scale }).collect())
-}
-
-/// The profile that is seen so from the distance `camera`, everything in pixels.
-///
-/// A plane through the lens that touches the outline touches the pot along the same ray. Since the pot is round, the plane
-/// stands square to the radius at that place: with the outline at (R, v) and its slope R', the plane's normal is
-/// (D, −D R', R − v R'), and place and plane together give radius and height.
-fn turned(seen: &Seen, camera: f64) -> Result<Vec<Point>, PhotoError> {
-    let last = seen.radii.len() - 1;
-    let (low, high) = (seen.end_steps(false, camera), last - seen.end_steps(true, camera));
-    let mut line: Vec<Point> = Vec::with_capacity(seen.radii.len());
-    for at in low..=high {
-        let (radius, slope) = seen.smooth(at);
-        if radius <= 0.0 {
-            return Err(PhotoError::Size);
-        }
-        let height = seen.height(at);
-        let away = radius - height * slope;
-        let across = camera.hypot(away);
-        let true_radius = camera * across / (away + camera * camera / radius);
-        let true_height = height * true_radius * camera / (across * radius);
-        // A touch of noise may turn two places about.
-        if line.last().is_none_or(|before| true_height > before.height) {
-            line.push(Point { height: true_height, radius: true_radius });
+        solid.refine(&seen, camera / scale);
+        if round > 0 {
+            scale = match known {
+                KnownSize::Height(height) => height.value() / (solid.top - solid.bottom),
+                KnownSize::Width(width) => {
+                    width.value() / 2.0 / solid.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius))
+                }
+                KnownSize::Length { .. } => scale,
+            };
         }
     }
-    if line.len() < 10 {
+    if !(solid.top > solid.bottom) || solid.off(&seen, camera / scale) > MOST_OFF {
         return Err(PhotoError::Size);
     }
-    let (foot, rim) = (onwards(&line, seen, camera, false), onwards(&line, seen, camera, true));
-    line.retain(|point| point.height > foot.height && point.height < rim.height);
-    line.insert(0, foot);
-    line.push(rim);
-    let span = rim.height - foot.height;
-    let level = |at: usize| span * at as f64 / last as f64;
-    Ok((0..=last).map(|at| Point { height: level(at), radius: radius_at(&line, foot.height + level(at)) }).collect())
+    let radii = (0..=solid.last()).map(|disc| smooth(&solid.radii, disc));
+    let step = solid.step() * scale;
+    Ok(radii.enumerate().map(|(disc, radius)| Point { height: step * disc as f64, radius: radius * scale }).collect())
 }
 
-/// The end of a profile: its height by where its circle's edge is seen, its radius going on from the places beside it.
-fn onwards(line: &[Point], seen: &Seen, camera: f64, is_top: bool) -> Point {
-    let (near, far) =
-        if is_top { (line[line.len() - 1], line[line.len() - 5]) } else { (line[0], line[4]) };
-    let slope = (near.radius - far.radius) / (near.height - far.height);
-    let end = if is_top { seen.top } else { seen.bottom };
-    let mut radius = near.radius;
-    let mut height = near.height;
-    for _ in 0..3 {
-        height = end_height(end, radius, camera, is_top);
-        // No pot goes on outwards or inwards by more than it is high there.
-        radius = near.radius + slope.clamp(-1.5, 1.5) * (height - near.height);
+/// The value at a place by a parabola through its neighbours, against noise.
+fn smooth(values: &[f64], at: usize) -> f64 {
+    let last = values.len() - 1;
+    let middle = at.clamp(SMOOTH, last - SMOOTH);
+    let (mut zeroth, mut first, mut second, mut squares, mut fourths) = (0.0, 0.0, 0.0, 0.0, 0.0);
+    let count = (2 * SMOOTH + 1) as f64;
+    for (value, offset) in values[middle - SMOOTH..=middle + SMOOTH].iter().zip(0..) {
+        let x = f64::from(offset) - SMOOTH as f64;
+        zeroth += value;
+        first += x * value;
+        second += x * x * value;
+        squares += x * x;
+        fourths += x.powi(4);
     }
-    Point { height, radius: radius.max(near.radius * 0.5) }
-}
-
-/// True height of an end of the pot that is seen at `height`: the near edge of its circle is seen where it is beyond the
-/// lens's level on its own side, the far edge otherwise.
-fn end_height(height: f64, radius: f64, camera: f64, is_top: bool) -> f64 {
-    let near = (height > 0.0) == is_top;
-    height * if near { camera - radius } else { camera + radius } / camera
+    let bend = (count * second - squares * zeroth) / (count * fourths - squares * squares);
+    let x = at as f64 - middle as f64;
+    (zeroth - bend * squares) / count + first / squares * x + bend * x * x
 }
 
 /// A few points whose smooth curve comes near the whole outline: where it is farthest off, another is taken.

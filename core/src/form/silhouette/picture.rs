@@ -32,6 +32,21 @@ impl Picture {
     pub(super) fn at(&self, x: usize, y: usize) -> [f32; 3] {
         self.pixels[y * self.width + x]
     }
+
+    /// The colour at a place between pixels; `None` outside the picture.
+    pub(super) fn between(&self, x: f64, y: f64) -> Option<[f32; 3]> {
+        if !(x >= 0.0 && y >= 0.0 && x < self.width as f64 - 1.0 && y < self.height as f64 - 1.0) {
+            return None;
+        }
+        let (column, row) = (x as usize, y as usize);
+        let (across, down) = ((x - column as f64) as f32, (y - row as f64) as f32);
+        let (upper, lower) = (
+            [self.at(column, row), self.at(column + 1, row)],
+            [self.at(column, row + 1), self.at(column + 1, row + 1)],
+        );
+        let mix = |pair: [[f32; 3]; 2], c: usize| pair[0][c] + across * (pair[1][c] - pair[0][c]);
+        Some([0, 1, 2].map(|c| mix(upper, c) + down * (mix(lower, c) - mix(upper, c))))
+    }
 }
 
 /// Reads a JPEG or PNG, upright and small.
