@@ -5,8 +5,8 @@
 use std::path::{Path, PathBuf};
 
 use laydown::form::profile::Point;
-use laydown::form::silhouette::{KnownSize, Trace, Traced, trace};
 use laydown::form::revolve;
+use laydown::form::silhouette::{KnownSize, Trace, Traced, trace};
 use laydown::units::Millimetres;
 use serde::Deserialize;
 use serde_json::{Value, json};
@@ -58,7 +58,8 @@ fn answer(folder: &Path, good: &Good, camera: f64) -> Value {
 }
 
 fn found(file: &str, trace: &Trace, traced: &Traced) -> Value {
-    let point = |&(height, radius): &(Millimetres, Millimetres)| Point { height: height.value(), radius: radius.value() };
+    let point =
+        |&(height, radius): &(Millimetres, Millimetres)| Point { height: height.value(), radius: radius.value() };
     let line: Vec<Point> = traced.fine.iter().map(point).collect();
     json!({
         "file": file,

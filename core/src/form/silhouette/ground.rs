@@ -110,7 +110,8 @@ impl Ground {
 
 /// The pixels of the one pot in the picture.
 pub(super) fn pot(picture: &Picture) -> Result<Mask, PhotoError> {
-    let mean = picture.pixels.iter().map(|pixel| pixel.iter().sum::<f32>() / 3.0).sum::<f32>() / picture.pixels.len() as f32;
+    let mean =
+        picture.pixels.iter().map(|pixel| pixel.iter().sum::<f32>() / 3.0).sum::<f32>() / picture.pixels.len() as f32;
     if mean < DARK {
         return Err(PhotoError::TooDark);
     }
@@ -202,7 +203,8 @@ fn flood(picture: &Picture, ground: &Ground, edges: &[f32], steep: f32) -> Vec<b
 fn is_shadow(bare: [f32; 3], here: [f32; 3]) -> bool {
     let ratio = [0, 1, 2].map(|colour| here[colour] / bare[colour]);
     let mean = ratio.iter().sum::<f32>() / 3.0;
-    (SHADOW_DEPTH..1.02).contains(&mean) && ratio.iter().all(|ratio| (ratio - mean).abs() <= SHADOW_TINT * mean.max(0.3))
+    (SHADOW_DEPTH..1.02).contains(&mean)
+        && ratio.iter().all(|ratio| (ratio - mean).abs() <= SHADOW_TINT * mean.max(0.3))
 }
 
 /// The largest thing that is not ground, with what it encloses.

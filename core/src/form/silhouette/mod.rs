@@ -31,7 +31,9 @@ pub enum PhotoError {
     #[error("This picture was cut short and cannot be read to its end. Take it again.")]
     CutShort,
     /// More pixels than memory allows.
-    #[error("This picture has over 50 megapixels, which is more than is needed or can be held. Set the camera to a smaller size.")]
+    #[error(
+        "This picture has over 50 megapixels, which is more than is needed or can be held. Set the camera to a smaller size."
+    )]
     TooLarge,
     /// Too few pixels.
     #[error("This picture is too small to measure in. Take it again at the camera's full size.")]
@@ -40,7 +42,9 @@ pub enum PhotoError {
     #[error("It is too dark to see the edge of the piece. Take it again in more light, without the sun behind it.")]
     TooDark,
     /// A ground that is not plain.
-    #[error("The ground behind the piece is too busy. Hang a plain cloth or sheet behind it, one that differs from the piece.")]
+    #[error(
+        "The ground behind the piece is too busy. Hang a plain cloth or sheet behind it, one that differs from the piece."
+    )]
     Busy,
     /// Nothing stands out.
     #[error("No piece stands out from the ground. Use a ground much lighter or darker than the piece.")]
@@ -58,7 +62,9 @@ pub enum PhotoError {
     #[error("The phone was held too much aslant. Hold it level, so that the piece stands upright.")]
     TooTilted,
     /// Its sides differ by more than a handle.
-    #[error("Its two sides differ too much to be one round piece. Turn the handle straight to one side, and mind shadows and bright windows.")]
+    #[error(
+        "Its two sides differ too much to be one round piece. Turn the handle straight to one side, and mind shadows and bright windows."
+    )]
     Lopsided,
     /// Too flat to be seen from the side.
     #[error("A piece this flat cannot be measured from the side. Measure a few widths and heights instead.")]

@@ -122,10 +122,7 @@ fn boundary(mask: &Mask) -> Vec<Place> {
     let (mut corner, mut heading) = (start, (1i64, 0i64));
     let mut line = Vec::new();
     loop {
-        line.push((
-            corner.0 as f64 + heading.0 as f64 / 2.0 - 0.5,
-            corner.1 as f64 + heading.1 as f64 / 2.0 - 0.5,
-        ));
+        line.push((corner.0 as f64 + heading.0 as f64 / 2.0 - 0.5, corner.1 as f64 + heading.1 as f64 / 2.0 - 0.5));
         corner = (corner.0 + heading.0, corner.1 + heading.1);
         // The two pixels ahead, to the left and to the right of the way.
         let ahead = |turned: (i64, i64)| {
@@ -404,7 +401,8 @@ fn sides(line: &[Place], top: f64, bottom: f64, rows: usize) -> Option<(Vec<f64>
 fn apex(line: &[Place], upright: &Upright, at: usize) -> Option<f64> {
     let inner = if at == 0 { STEPS / 32 } else { STEPS - STEPS / 32 };
     let half = (upright.axis - upright.left[inner]).min(upright.right[inner] - upright.axis) * 0.5;
-    let (end, near) = if at == 0 { (upright.bottom, upright.height() * 0.25) } else { (upright.top, upright.height() * 0.25) };
+    let (end, near) =
+        if at == 0 { (upright.bottom, upright.height() * 0.25) } else { (upright.top, upright.height() * 0.25) };
     let arc: Vec<Place> = line
         .iter()
         .filter(|(x, y)| (x - upright.axis).abs() < half && (y - end).abs() < near)

@@ -14,8 +14,13 @@ const SMOOTH: usize = 3;
 const SPREAD: f64 = 2.5;
 /// Rounds of making the solid more like what is seen; after the first few it hardly changes.
 const ROUNDS: usize = 12;
-/// The circle of an end speaks for its radius as far as it is seen at least so wide.
-const ARC: f64 = 0.94;
+/// How far round, as a part of the radius before the axis, the circle of an end may still show the wall beside it.
+const ARC: f64 = 0.2;
+/// Part of the height at an end that is left out of the wall: lips are round, feet are wiped.
+const LIP: f64 = 0.01;
+/// Discs from which an end goes on, and how steeply at most.
+const INWARDS: usize = 5;
+const STEEPEST: f64 = 1.5;
 /// A solid whose outline is farther than this from what is seen, as a part of the widest, is not what is seen.
 const MOST_OFF: f64 = 0.02;
 /// Least relative uncertainty of an area from a photograph: lens distortion, phone not quite level. Measured on rendered
@@ -175,11 +180,10 @@ impl Solid {
         let last = self.last();
         let mut sums = vec![(0.0, 0.0); last + 1];
         let shown: Vec<Shown> = (0..seen.radii.len()).map(|at| self.shown(seen.level(at), camera)).collect();
+        let (low, high) = self.between_arcs(camera);
         for (at, shown) in shown.iter().enumerate() {
-            let radius = self.radius(shown.disc);
-            // Where the circle of an end curves away, its width says more of the height than of the radius.
-            let is_end = shown.disc < 0.5 || shown.disc > last as f64 - 0.5;
-            if shown.half <= 0.0 || (is_end && shown.half < ARC * radius) {
+            let level = seen.level(at);
+            if shown.half <= 0.0 || level < low || level > high {
                 continue;
             }
             let ratio = seen.radii[at] / shown.half;
@@ -192,18 +196,49 @@ impl Solid {
         }
         let known: Vec<(usize, f64)> =
             sums.iter().enumerate().filter(|(_, sum)| sum.1 > 0.0).map(|(disc, sum)| (disc, sum.0 / sum.1)).collect();
-        for disc in 0..=last {
+        let (Some(&(first_known, _)), Some(&(last_known, _))) = (known.first(), known.last()) else { return };
+        for disc in first_known..=last_known {
             // Discs that never show go with their neighbours.
             let after = known.partition_point(|(known, _)| *known < disc);
-            let ratio = match (after.checked_sub(1).map(|before| known[before]), known.get(after)) {
-                (Some((before, from)), Some(&(after, to))) => {
-                    from + (to - from) * (disc - before) as f64 / (after - before) as f64
-                }
-                (Some((_, ratio)), None) | (None, Some(&(_, ratio))) => ratio,
-                (None, None) => 1.0,
-            };
-            self.radii[disc] *= ratio;
+            let (after, to) = known[after];
+            let (before, from) =
+                if after == disc { (disc, to) } else { known[known.partition_point(|(known, _)| *known < disc) - 1] };
+            let share = if after == before { 0.0 } else { (disc - before) as f64 / (after - before) as f64 };
+            self.radii[disc] *= from + (to - from) * share;
         }
+        // The last discs go on as those before them do.
+        for disc in 0..first_known {
+            self.radii[disc] = self.onwards(first_known, first_known + INWARDS, disc);
+        }
+        for disc in last_known + 1..=last {
+            self.radii[disc] = self.onwards(last_known, last_known.saturating_sub(INWARDS), disc);
+        }
+    }
+
+    /// The radius at `disc` on the line through those at `near` and `far`, held back from running away.
+    fn onwards(&self, near: usize, far: usize, disc: usize) -> f64 {
+        let far = far.min(self.last());
+        let apart = near as f64 - far as f64;
+        if apart == 0.0 {
+            return self.radii[near];
+        }
+        let slope = ((self.radii[near] - self.radii[far]) / (apart * self.step())).clamp(-STEEPEST, STEEPEST);
+        let radius = self.radii[near] + slope * (disc as f64 - near as f64) * self.step();
+        radius.max(self.radii[near] / 2.0)
+    }
+
+    /// The levels between which the wall is seen; beyond them the circles of foot and rim curve away, and their width
+    /// says more of the height than of the radius.
+    fn between_arcs(&self, camera: f64) -> (f64, f64) {
+        let edge = |height: f64, radius: f64, inwards: f64| {
+            let near = radius * (radius / camera + ARC).min(1.0);
+            // Where the arc's near or far side is the one that ends the outline.
+            let before = if (height > 0.0) == (inwards < 0.0) { near } else { -near };
+            let arc = height * camera / (camera - before);
+            let inset = height + inwards * LIP * (self.top - self.bottom);
+            if inwards < 0.0 { arc.min(inset) } else { arc.max(inset) }
+        };
+        (edge(self.bottom, self.radii[0], 1.0), edge(self.top, self.radii[self.last()], -1.0))
     }
 
     /// How far the outline of the solid is from what is seen, as a part of the widest: root mean square.

@@ -68,7 +68,8 @@ pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
 /// When it is no picture that can be read.
 pub fn upright_preview(bytes: &[u8], longest: u32) -> Result<Vec<u8>, PhotoError> {
     let picture = decode(bytes)?;
-    let small = if picture.width().max(picture.height()) > longest { picture.thumbnail(longest, longest) } else { picture };
+    let small =
+        if picture.width().max(picture.height()) > longest { picture.thumbnail(longest, longest) } else { picture };
     let mut preview = Cursor::new(Vec::new());
     let encoder = JpegEncoder::new_with_quality(&mut preview, 85);
     small.into_rgb8().write_with_encoder(encoder).map_err(|_| PhotoError::NoPicture)?;
