@@ -18,7 +18,7 @@ from scipy.interpolate import PchipInterpolator
 
 CAMERA = 600.0
 """From lens to axis, mm."""
-SIZE = (1200, 900)
+SIZE = (1600, 1200)
 
 # Height and radius of a pot's outside in parts of its height; every picture stretches one of them a little.
 KINDS = {
@@ -29,8 +29,15 @@ KINDS = {
     "bottle": [(0, 0.18), (0.05, 0.21), (0.3, 0.25), (0.55, 0.24), (0.7, 0.17), (0.8, 0.095), (0.9, 0.08), (1, 0.092)],
     "jar": [(0, 0.35), (0.05, 0.42), (0.25, 0.48), (0.5, 0.5), (0.78, 0.46), (0.9, 0.41), (1, 0.40)],
     "vase": [(0, 0.15), (0.2, 0.23), (0.42, 0.28), (0.65, 0.25), (0.85, 0.18), (0.94, 0.18), (1, 0.21)],
+    "shallow bowl": [(0, 0.62), (0.1, 0.61), (0.16, 0.78), (0.4, 1.25), (0.7, 1.62), (0.9, 1.78), (1, 1.82)],
+    "plate": [(0, 2.5), (0.15, 2.48), (0.3, 3.05), (0.6, 3.75), (0.85, 4.2), (1, 4.4)],
     "planter": [(0, 0.35), (0.06, 0.37), (0.45, 0.43), (0.85, 0.49), (0.92, 0.515), (1, 0.52)],
 }
+
+TALL = {
+    "bottle": (170, 260), "vase": (150, 240), "deep bowl": (70, 110), "shallow bowl": (45, 65), "plate": (24, 30),
+}
+"""Least and greatest height of a kind, mm."""
 
 GROUNDS = [(196, 198, 200), (214, 206, 190), (170, 186, 200), (60, 62, 66), (44, 54, 70), (200, 200, 188), (90, 110, 96)]
 CLAYS = [(150, 92, 66), (236, 228, 214), (108, 74, 58), (74, 92, 120), (222, 204, 180), (60, 54, 52), (128, 140, 112)]
@@ -45,14 +52,22 @@ class Pot:
         self.kind = random.choice(list(KINDS))
         shape = KINDS[self.kind]
         stretch = random.uniform(0.92, 1.08)
-        tall = {"bottle": (170, 260), "vase": (150, 240), "deep bowl": (70, 110)}.get(self.kind, (80, 150))
+        tall = TALL.get(self.kind, (80, 150))
         self.height = random.uniform(*tall)
         heights = np.array([height for height, _ in shape]) * self.height
         radii = np.array([radius for _, radius in shape]) * self.height * stretch
-        self.radius = PchipInterpolator(heights, radii)
+        self.wall = PchipInterpolator(heights, radii)
+        self.lip = random.uniform(1.0, 2.5)
+
+    def radius(self, height):
+        """Half width of the outside; the lip turns inwards in a quarter of a circle."""
+        above = np.maximum(np.asarray(height) - (self.height - self.lip), 0)
+        return self.wall(height) - self.lip + np.sqrt(np.maximum(self.lip**2 - above**2, 0))
 
     def profile(self, count=400):
-        heights = np.linspace(0, self.height, count)
+        # The lip is drawn from steps of its own.
+        below = np.linspace(0, self.height - self.lip, count)
+        heights = np.concatenate([below, self.height - self.lip + self.lip * np.sin(np.linspace(0, np.pi / 2, count // 8))[1:]])
         return heights, self.radius(heights)
 
     def area_and_volume(self):
@@ -77,11 +92,11 @@ class Camera:
 
     def see(self, across, height, toward):
         """Pixels of a place: across from the axis, above the ground, towards the lens; mm."""
-        depth = CAMERA - toward
+        sin, cos = math.sin(self.pitch), math.cos(self.pitch)
+        above, ahead = height - self.level, CAMERA - toward
+        depth = ahead * cos - above * sin
         x = self.scale * CAMERA * across / depth
-        y = -self.scale * CAMERA * (height - self.level) / depth
-        # A lens that points a little up or down moves everything down or up.
-        y = y + self.scale * CAMERA * math.tan(self.pitch)
+        y = -self.scale * CAMERA * (above * cos + ahead * sin) / depth
         sin, cos = math.sin(self.tilt), math.cos(self.tilt)
         return SIZE[0] / 2 + cos * x - sin * y + self.shift, SIZE[1] / 2 + sin * x + cos * y
 
@@ -122,7 +137,9 @@ def handle_cover(pot, camera, side, detail):
 def uneven(random, colour):
     x, y = np.meshgrid(np.linspace(-1, 1, SIZE[0]), np.linspace(-1, 1, SIZE[1]))
     light = 1 + random.uniform(-0.12, 0.12) * x + random.uniform(-0.12, 0.12) * y - random.uniform(0, 0.1) * (x * x + y * y)
-    return np.array(colour)[None, None, :] * light[:, :, None]
+    # A cloth hangs in soft folds.
+    folds = 1 + random.uniform(0, 0.015) * np.sin(x * random.uniform(3, 12) + y * random.uniform(-3, 3))
+    return np.array(colour)[None, None, :] * (light * folds)[:, :, None]
 
 
 def paint(random, pot, camera, with_handle, ground=None):
@@ -130,14 +147,20 @@ def paint(random, pot, camera, with_handle, ground=None):
     contrasting = [clay for clay in CLAYS if abs(luma(clay) - luma(ground_colour)) > 40]
     clay = contrasting[random.integers(len(contrasting))]
     picture = uneven(random, ground_colour) if ground is None else ground
-    # A soft shadow on the ground, to one side of the foot.
+    # A soft shadow on the ground to one side, and a dark one where the foot stands.
     foot = camera.see(0, 0, 0)
-    shadow = Image.new("L", SIZE, 0)
-    draw = ImageDraw.Draw(shadow)
-    wide, flat, side = float(pot.radius(0)) * camera.scale, 0.22 * float(pot.radius(0)) * camera.scale, random.choice([-1, 1])
-    draw.ellipse([foot[0] - 1.3 * wide + side * 0.6 * wide, foot[1] - flat, foot[0] + 1.3 * wide + side * 0.6 * wide, foot[1] + flat], fill=255)
-    dark = np.asarray(shadow.filter(ImageFilter.GaussianBlur(random.uniform(10, 22))), dtype=float) / 255 * random.uniform(0.2, 0.45)
-    picture = picture * (1 - dark[:, :, None])
+    wide = float(pot.radius(0)) * camera.scale
+    side = random.choice([-1, 1])
+    for reach, aside, flat, soft, deep in [
+        (1.3, 0.6, 0.22, random.uniform(10, 22), random.uniform(0.2, 0.45)),
+        (1.05, 0.05, 0.1, random.uniform(4, 8), random.uniform(0.2, 0.5)),
+    ]:
+        shadow = Image.new("L", SIZE, 0)
+        middle = foot[0] + side * aside * wide
+        box = [middle - reach * wide, foot[1] - flat * wide, middle + reach * wide, foot[1] + flat * wide]
+        ImageDraw.Draw(shadow).ellipse(box, fill=255)
+        dark = np.asarray(shadow.filter(ImageFilter.GaussianBlur(soft)), dtype=float) / 255 * deep
+        picture = picture * (1 - dark[:, :, None])
 
     body = np.asarray(cover(pot, camera, 3), dtype=float) / 255
     whole = body
@@ -154,6 +177,15 @@ def paint(random, pot, camera, with_handle, ground=None):
     side = random.uniform(-0.7, 0.7)
     light = 0.62 + 0.38 * np.clip(np.sqrt(1 - u * u) * math.sqrt(1 - side * side) + u * side, 0, 1)
     pot_colour = np.array(clay)[None, None, :] * light[:, :, None]
+    if random.uniform() < 0.5:
+        # A second glaze from some height upwards, as far as its colour differs from the ground.
+        glaze = contrasting[random.integers(len(contrasting))]
+        line = camera.see(0, random.uniform(0.3, 0.7) * pot.height, float(pot.radius(0.5 * pot.height)))[1]
+        above = np.clip((line - np.arange(SIZE[1])) / 6 + 0.5, 0, 1)[:, None, None]
+        pot_colour = pot_colour * (1 - above) + np.array(glaze)[None, None, :] * light[:, :, None] * above
+    # A window mirrored in the glaze.
+    shine = np.exp(-(((u - 0.9 * side) / 0.08) ** 2)) * random.uniform(0, 0.5)
+    pot_colour = pot_colour + (245 - pot_colour) * shine[:, :, None]
     picture = picture * (1 - whole[:, :, None]) + pot_colour * whole[:, :, None]
     return picture, handle
 
