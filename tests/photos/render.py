@@ -71,7 +71,9 @@ class Pot:
         return heights, self.radius(heights)
 
     def area_and_volume(self):
-        heights, radii = self.profile(20_001)
+        """Of the wall up to the rim: what the roundness of the lip takes off is the wall's thickness, reckoned elsewhere."""
+        heights = np.linspace(0, self.height, 20_001)
+        radii = self.wall(heights)
         rise, run = np.diff(heights), np.diff(radii)
         middle = (radii[1:] + radii[:-1]) / 2
         area = np.sum(2 * np.pi * middle * np.hypot(rise, run))
@@ -84,7 +86,8 @@ class Camera:
         width, height = SIZE
         widest = float(np.max(pot.profile()[1]))
         fill = random.uniform(0.5, 0.68)
-        self.scale = min(fill * height / pot.height, 0.5 * width / (2.4 * widest))
+        room = 2.4 if "mug" in pot.kind else 1.9
+        self.scale = min(fill * height / pot.height, 0.5 * width / (room * widest))
         self.level = random.uniform(0.25, 0.75) * pot.height
         self.pitch = math.radians(random.uniform(-1, 1))
         self.tilt = math.radians(tilt)

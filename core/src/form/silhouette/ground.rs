@@ -26,8 +26,11 @@ const BUSIEST: f32 = 9.0;
 const LEAST_CONTRAST: f32 = 12.0;
 /// The mean of a picture that is too dark, of 255.
 const DARK: f32 = 22.0;
-/// How near a shadow is to the ground's own colour, as a part of its brightness.
-const SHADOW_TINT: f32 = 0.07;
+/// How near a shadow is to a shade of the ground's own colour, of 255.
+const SHADOW_OFF: f32 = 4.0;
+/// A shadow that clings to a pot is at most this part of it, and no higher than this part of its height.
+const SHADOW_PART: f64 = 0.08;
+const SHADOW_REACH: f64 = 0.45;
 /// The darkest that a shadow on a plain ground is, against the ground beside it.
 const SHADOW_DEPTH: f32 = 0.3;
 /// Least part of the picture that a pot takes up.
@@ -42,6 +45,8 @@ struct Ground {
     height: f32,
     /// Spread of the ground about it, of 255.
     noise: f32,
+    /// How far the ground's pixels are from any shade of its own colour, of 255: the median.
+    tint: f32,
 }
 
 impl Ground {
@@ -66,14 +71,11 @@ impl Ground {
             .filter(|&(x, y)| x < rim_x || x >= width - rim_x || y < rim_y || y >= height - rim_y)
             .collect();
         let mut ground =
-            Ground { factors: [SVector::zeros(); 3], width: width as f32, height: height as f32, noise: f32::INFINITY };
+            Ground { factors: [SVector::zeros(); 3], width: width as f32, height: height as f32, noise: f32::INFINITY, tint: 0.0 };
         let mut kept = places.clone();
         for _ in 0..4 {
             ground.fit(picture, &kept)?;
-            let mut strays: Vec<f32> = kept.iter().map(|&(x, y)| ground.stray(picture, x, y)).collect();
-            strays.sort_by(f32::total_cmp);
-            let middle = strays.get(strays.len() / 2).copied().unwrap_or(f32::INFINITY);
-            ground.noise = (1.48 * middle).max(0.7);
+            ground.noise = (1.48 * median(kept.iter().map(|&(x, y)| ground.stray(picture, x, y)).collect())).max(0.7);
             let limit = (4.0 * ground.noise).max(4.0);
             kept = places.iter().copied().filter(|&(x, y)| ground.stray(picture, x, y) <= limit).collect();
             if kept.len() * 2 < places.len() {
@@ -83,6 +85,7 @@ impl Ground {
         if ground.noise > BUSIEST || kept.len() * 4 < places.len() * 3 {
             return Err(PhotoError::Busy);
         }
+        ground.tint = median(kept.iter().map(|&(x, y)| ground.shade(picture, x, y).off).collect());
         Ok(ground)
     }
 
@@ -101,10 +104,33 @@ impl Ground {
         Ok(())
     }
 
+    fn shade(&self, picture: &Picture, x: usize, y: usize) -> Shade {
+        let (bare, here) = (self.at(x, y), picture.at(x, y));
+        let dot = |a: [f32; 3], b: [f32; 3]| a.iter().zip(b).map(|(a, b)| a * b).sum::<f32>();
+        let light = dot(here, bare) / dot(bare, bare);
+        let off = [0, 1, 2].map(|colour| here[colour] - light * bare[colour]);
+        Shade { light, off: dot(off, off).sqrt() }
+    }
+
     /// How far a pixel is from the ground: the largest of its three colours.
     fn stray(&self, picture: &Picture, x: usize, y: usize) -> f32 {
         let (ground, here) = (self.at(x, y), picture.at(x, y));
         ground.iter().zip(here).map(|(ground, here)| (here - ground).abs()).fold(0.0, f32::max)
+    }
+}
+
+/// A pixel beside the ground it might cover.
+struct Shade {
+    /// Its brightness as a part of the ground's.
+    light: f32,
+    /// How far it is from any shade of the ground's colour, of 255.
+    off: f32,
+}
+
+impl Shade {
+    /// The ground's own colour, only darker.
+    fn is_shadow(&self, ground: &Ground) -> bool {
+        (SHADOW_DEPTH..1.02).contains(&self.light) && self.off <= SHADOW_OFF.max(3.5 * ground.tint)
     }
 }
 
@@ -118,9 +144,19 @@ pub(super) fn pot(picture: &Picture) -> Result<Mask, PhotoError> {
     let ground = Ground::learn(picture)?;
     let edges = steepness(picture);
     let steep = edge_level(picture, &ground, &edges)?;
-    let outside = flood(picture, &ground, &edges, steep);
-    let inside = largest(picture.width, picture.height, &outside)?;
-    Ok(Mask { width: picture.width, height: picture.height, inside })
+    let near = LEAST_CONTRAST.max(5.0 * ground.noise);
+    let soft = |at: usize, x: usize, y: usize| {
+        edges[at] < steep && (ground.stray(picture, x, y) <= near || ground.shade(picture, x, y).is_shadow(&ground))
+    };
+    let mut outside = vec![false; picture.pixels.len()];
+    flood(picture, &mut outside, soft);
+    let mut mask = Mask {
+        width: picture.width,
+        height: picture.height,
+        inside: largest(picture.width, picture.height, &outside)?,
+    };
+    peel(picture, &ground, &mut mask);
+    Ok(mask)
 }
 
 /// How steeply brightness or colour changes at each pixel, of 255 a pixel.
@@ -158,19 +194,38 @@ fn edge_level(picture: &Picture, ground: &Ground, edges: &[f32]) -> Result<f32, 
     Ok((0.3 * steepest).max(2.5 * ground.noise).clamp(3.0, 14.0))
 }
 
-/// What can be reached from the picture's edge over ground and shadow without crossing a steep edge.
-fn flood(picture: &Picture, ground: &Ground, edges: &[f32], steep: f32) -> Vec<bool> {
+/// Takes the darkest part of a shadow, which has an edge of its own, off the foot of a pot whose colour no shadow has.
+fn peel(picture: &Picture, ground: &Ground, mask: &mut Mask) {
+    let is_shadow = |x: usize, y: usize| ground.shade(picture, x, y).is_shadow(ground);
+    let beyond: Vec<bool> = mask.inside.iter().map(|inside| !inside).collect();
+    let rows = (mask.inside.iter().position(|is| *is), mask.inside.iter().rposition(|is| *is));
+    let (Some(first), Some(last)) = rows else { return };
+    let (top, bottom) = (first / picture.width, last / picture.width);
+    let low = top + ((1.0 - SHADOW_REACH) * (bottom - top) as f64) as usize;
+    let (mut whole, mut like_shadow) = (0u32, 0u32);
+    for at in (first..=last).filter(|at| mask.inside[*at]) {
+        whole += 1;
+        like_shadow += u32::from(is_shadow(at % picture.width, at / picture.width));
+    }
+    // More than that is a pot whose own colour is a shade of the ground's.
+    if f64::from(like_shadow) > SHADOW_PART * f64::from(whole) {
+        return;
+    }
+    let mut outside = vec![false; beyond.len()];
+    flood(picture, &mut outside, |at, x, y| beyond[at] || (y > low && is_shadow(x, y)));
+    let peeled = outside.iter().zip(&beyond).map(|(now, before)| *now && !before);
+    for (inside, peeled) in mask.inside.iter_mut().zip(peeled) {
+        *inside &= !peeled;
+    }
+    if let Ok(inside) = largest(mask.width, mask.height, &mask.inside.iter().map(|inside| !inside).collect::<Vec<_>>()) {
+        mask.inside = inside;
+    }
+}
+
+/// Marks what can be reached from the picture's edge, and from what is marked, over places that can be passed.
+fn flood(picture: &Picture, outside: &mut [bool], passable: impl Fn(usize, usize, usize) -> bool) {
     let (width, height) = (picture.width, picture.height);
-    let near = LEAST_CONTRAST.max(5.0 * ground.noise);
-    let passable = |x: usize, y: usize| {
-        if edges[y * width + x] >= steep {
-            return false;
-        }
-        let (bare, here) = (ground.at(x, y), picture.at(x, y));
-        let stray = bare.iter().zip(here).map(|(bare, here)| (here - bare).abs()).fold(0.0, f32::max);
-        stray <= near || is_shadow(bare, here)
-    };
-    let mut outside = vec![false; width * height];
+    outside.fill(false);
     let mut waiting: Vec<(usize, usize)> = Vec::new();
     for x in 0..width {
         waiting.extend([(x, 0), (x, height - 1)]);
@@ -179,7 +234,7 @@ fn flood(picture: &Picture, ground: &Ground, edges: &[f32], steep: f32) -> Vec<b
         waiting.extend([(0, y), (width - 1, y)]);
     }
     while let Some((x, y)) = waiting.pop() {
-        if outside[y * width + x] || !passable(x, y) {
+        if outside[y * width + x] || !passable(y * width + x, x, y) {
             continue;
         }
         outside[y * width + x] = true;
@@ -196,15 +251,6 @@ fn flood(picture: &Picture, ground: &Ground, edges: &[f32], steep: f32) -> Vec<b
             waiting.push((x, y + 1));
         }
     }
-    outside
-}
-
-/// The ground's own colour, only darker.
-fn is_shadow(bare: [f32; 3], here: [f32; 3]) -> bool {
-    let ratio = [0, 1, 2].map(|colour| here[colour] / bare[colour]);
-    let mean = ratio.iter().sum::<f32>() / 3.0;
-    (SHADOW_DEPTH..1.02).contains(&mean)
-        && ratio.iter().all(|ratio| (ratio - mean).abs() <= SHADOW_TINT * mean.max(0.3))
 }
 
 /// The largest thing that is not ground, with what it encloses.
@@ -258,4 +304,9 @@ fn largest(width: usize, height: usize, outside: &[bool]) -> Result<Vec<bool>, P
         return Err(PhotoError::NotAlone);
     }
     Ok(inside)
+}
+
+fn median(mut values: Vec<f32>) -> f32 {
+    values.sort_by(f32::total_cmp);
+    values.get(values.len() / 2).copied().unwrap_or(f32::INFINITY)
 }

@@ -1,5 +1,7 @@
 //! Following the pot's edge: the axis about which its two sides agree, the handle that only one of them has.
 
+use nalgebra::{SMatrix, SVector};
+
 use super::ground::Mask;
 use super::picture::Picture;
 use super::{Axis, PhotoError, STEPS, Side, Sureness, Trace};
@@ -30,6 +32,13 @@ const MOST_UNLIKE: f64 = 0.02;
 const FLATTEST: f64 = 0.06;
 /// Part of the height at each end where foot and rim are seen as ellipses, which say little about the axis.
 const END: f64 = 0.06;
+/// A piece flatter than this, height over width, is set upright by the line of its rim.
+const FLAT: f64 = 0.5;
+/// Part of the half width that is taken for the arc of an end: about its middle, and for the line of a whole rim.
+const APEX: f64 = 0.5;
+const RIM: f64 = 0.85;
+/// A rim with this slope speaks against the angle as much as half of the middles.
+const ASLANT: f64 = 0.04;
 /// Each step is the mean of this many rows.
 const ROWS: usize = 5;
 
@@ -48,6 +57,12 @@ pub(super) fn follow(picture: &Picture, mask: &Mask) -> Result<Trace, PhotoError
     }
     let centre = (picture.width as f64 / 2.0 - 0.5, picture.height as f64 / 2.0 - 0.5);
     let upright = stand_up(&edge, centre)?;
+    if upright.tilt.abs() > MOST_TILT {
+        return Err(PhotoError::TooTilted);
+    }
+    if upright.agreeing < LEAST_AGREEING {
+        return Err(PhotoError::Lopsided);
+    }
     if upright.height() < FLATTEST * upright.width() {
         return Err(PhotoError::TooFlat);
     }
@@ -178,27 +193,50 @@ fn half_way(picture: &Picture, at: Place, out: Place) -> Option<Place> {
 /// The middles of left and right lie on the axis wherever there is no handle. So the angle is sought at which most of them
 /// lie on one upright line, and then the line through those is made more exact.
 fn stand_up(edge: &[Place], centre: Place) -> Result<Upright, PhotoError> {
+    if let Some(upright) = lie_flat(edge, centre) {
+        return Ok(upright);
+    }
     let count = (SEARCH / SEARCH_STEP) as i32;
     let angles = (-count..=count).map(|step| f64::from(step) * SEARCH_STEP);
-    let candidates = angles.filter_map(|angle| Upright::new(edge, centre, angle, 1));
-    let best = candidates.max_by(|a, b| a.agreeing.total_cmp(&b.agreeing)).ok_or(PhotoError::Lopsided)?;
-    let mut tilt = best.tilt;
-    let mut axis = best.axis;
+    let candidates = angles.filter_map(|angle| {
+        let upright = Upright::new(edge, centre, angle, 1)?;
+        // The rim lies square to the axis, which tells a wrong angle where a handle hides most of the middles.
+        let aslant = arc(&upright.turned(edge, centre), &upright, STEPS, APEX)?.slope / ASLANT;
+        Some((upright.agreeing / (1.0 + aslant * aslant), angle))
+    });
+    let (_, mut tilt) = candidates.max_by(|a, b| a.0.total_cmp(&b.0)).ok_or(PhotoError::Lopsided)?;
     for round in 0..6 {
         let upright = Upright::new(edge, centre, tilt, ROWS).ok_or(PhotoError::Lopsided)?;
         let near = if round < 3 { NEAR } else { NEARER } * upright.width();
-        let (at, slope) = upright.axis_line(if round == 0 { axis } else { upright.axis }, 2.0 * near);
-        axis = at;
-        tilt -= slope.atan();
+        tilt -= upright.axis_slope(2.0 * near).atan();
     }
-    if tilt.abs() > MOST_TILT {
-        return Err(PhotoError::TooTilted);
+    Upright::new(edge, centre, tilt, ROWS).ok_or(PhotoError::Lopsided)
+}
+
+/// The same for a piece much wider than it is high: there the line of the rim tells more than the middles do. `None` for
+/// other pieces.
+fn lie_flat(edge: &[Place], centre: Place) -> Option<Upright> {
+    let n = edge.len() as f64;
+    let (x, y) = edge.iter().fold((0.0, 0.0), |(sx, sy), (x, y)| (sx + x / n, sy + y / n));
+    let (mut xx, mut xy, mut yy) = (0.0, 0.0, 0.0);
+    for place in edge {
+        let (across, down) = (place.0 - x, place.1 - y);
+        (xx, xy, yy) = (xx + across * across, xy + across * down, yy + down * down);
     }
-    let upright = Upright::new(edge, centre, tilt, ROWS).ok_or(PhotoError::Lopsided)?;
-    if upright.agreeing < LEAST_AGREEING {
-        return Err(PhotoError::Lopsided);
+    // The direction in which the edge is spread most.
+    let mut tilt = 0.5 * (2.0 * xy).atan2(xx - yy);
+    if tilt.abs() > SEARCH {
+        return None;
     }
-    Ok(upright)
+    let mut upright = Upright::new(edge, centre, tilt, ROWS)?;
+    if upright.height() > FLAT * upright.width() {
+        return None;
+    }
+    for _ in 0..4 {
+        tilt += arc(&upright.turned(edge, centre), &upright, STEPS, RIM)?.slope.atan();
+        upright = Upright::new(edge, centre, tilt, ROWS)?;
+    }
+    Some(upright)
 }
 
 /// The edge with the axis upright: its left and right side at equal steps from the foot to the rim.
@@ -232,12 +270,18 @@ impl Upright {
         upright.seek_axis();
         if rows > 1 {
             // The ends are seen as flat arcs: through many places of them one end is known better than by the outermost.
-            upright.top = apex(&turned, &upright, STEPS).unwrap_or(top);
-            upright.bottom = apex(&turned, &upright, 0).unwrap_or(bottom);
+            let (rim, foot) = (arc(&turned, &upright, STEPS, APEX), arc(&turned, &upright, 0, APEX));
+            upright.top = rim.map_or(top, |arc| arc.end);
+            upright.bottom = foot.map_or(bottom, |arc| arc.end);
             (upright.left, upright.right) = sides(&turned, upright.top, upright.bottom, rows)?;
             upright.seek_axis();
         }
         Some(upright)
+    }
+
+    /// The edge as it lies when this stands upright.
+    fn turned(&self, edge: &[Place], centre: Place) -> Vec<Place> {
+        edge.iter().map(|place| turn(*place, centre, -self.tilt)).collect()
     }
 
     fn height(&self) -> f64 {
@@ -286,9 +330,9 @@ impl Upright {
         self.agreeing = most / whole;
     }
 
-    /// Place at the bottom and slope (across over down) of the line through the middles within `near` of `axis`.
-    fn axis_line(&self, axis: f64, near: f64) -> (f64, f64) {
-        let mut line = (axis, 0.0);
+    /// Slope, across over down, of the line through the middles within `near` of the axis.
+    fn axis_slope(&self, near: f64) -> f64 {
+        let mut line = (self.axis, 0.0);
         for _ in 0..4 {
             let (mut n, mut sx, mut sy, mut sxx, mut sxy) = (0.0, 0.0, 0.0, 0.0, 0.0);
             for (at, middle) in self.middles() {
@@ -304,12 +348,12 @@ impl Upright {
             }
             let determinant = n * sxx - sx * sx;
             if determinant <= 0.0 {
-                return line;
+                break;
             }
             let slope = (n * sxy - sx * sy) / determinant;
             line = ((sy - slope * sx) / n, slope);
         }
-        line
+        line.1
     }
 
     fn halves(&self) -> Result<Halves, PhotoError> {
@@ -397,26 +441,35 @@ fn sides(line: &[Place], top: f64, bottom: f64, rows: usize) -> Option<(Vec<f64>
     Some(((0..=STEPS).map(|at| mean(&left, at)).collect(), (0..=STEPS).map(|at| mean(&right, at)).collect()))
 }
 
-/// The height in the picture of one end on the axis: a parabola through its flat arc. `None` where there is none.
-fn apex(line: &[Place], upright: &Upright, at: usize) -> Option<f64> {
-    let inner = if at == 0 { STEPS / 32 } else { STEPS - STEPS / 32 };
-    let half = (upright.axis - upright.left[inner]).min(upright.right[inner] - upright.axis) * 0.5;
-    let (end, near) =
-        if at == 0 { (upright.bottom, upright.height() * 0.25) } else { (upright.top, upright.height() * 0.25) };
-    let arc: Vec<Place> = line
-        .iter()
-        .filter(|(x, y)| (x - upright.axis).abs() < half && (y - end).abs() < near)
-        .map(|(x, y)| (((x - upright.axis) / half).powi(2), *y))
-        .collect();
-    if arc.len() < 8 {
+/// The flat arc in which the circle of an end is seen.
+struct Arc {
+    /// Where it crosses the axis.
+    end: f64,
+    /// Its slope there, down over across.
+    slope: f64,
+}
+
+/// A parabola through the edge at one end of the axis, within a part of the half width beside it. `None` where there is no
+/// such end.
+fn arc(line: &[Place], upright: &Upright, at: usize, part: f64) -> Option<Arc> {
+    let (inner, end) = if at == 0 { (STEPS / 32, upright.bottom) } else { (STEPS - STEPS / 32, upright.top) };
+    let half = (upright.axis - upright.left[inner]).min(upright.right[inner] - upright.axis) * part;
+    let near = 0.25 * upright.height();
+    let mut normal = SMatrix::<f64, 3, 3>::zeros();
+    let mut sums = SVector::<f64, 3>::zeros();
+    for (x, y) in line {
+        let across = (x - upright.axis) / half;
+        if across.abs() < 1.0 && (y - end).abs() < near {
+            let place = SVector::from([1.0, across, across * across]);
+            normal += place * place.transpose();
+            sums += place * *y;
+        }
+    }
+    if normal[(0, 0)] < 8.0 {
         return None;
     }
-    let n = arc.len() as f64;
-    let mean = |pick: fn(&Place) -> f64| arc.iter().map(pick).sum::<f64>() / n;
-    let (mean_square, mean_y) = (mean(|place| place.0), mean(|place| place.1));
-    let covariance: f64 = arc.iter().map(|(square, y)| (square - mean_square) * (y - mean_y)).sum();
-    let variance: f64 = arc.iter().map(|(square, _)| (square - mean_square).powi(2)).sum();
-    (variance > 0.0).then(|| mean_y - covariance / variance * mean_square)
+    let fit = normal.cholesky()?.solve(&sums);
+    Some(Arc { end: fit[0], slope: fit[1] / half })
 }
 
 /// The runs in which one side stands out like a handle, to the roots and a little beyond.
