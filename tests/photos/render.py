@@ -29,18 +29,24 @@ KINDS = {
     "bottle": [(0, 0.18), (0.05, 0.21), (0.3, 0.25), (0.55, 0.24), (0.7, 0.17), (0.8, 0.095), (0.9, 0.08), (1, 0.092)],
     "jar": [(0, 0.35), (0.05, 0.42), (0.25, 0.48), (0.5, 0.5), (0.78, 0.46), (0.9, 0.41), (1, 0.40)],
     "vase": [(0, 0.15), (0.2, 0.23), (0.42, 0.28), (0.65, 0.25), (0.85, 0.18), (0.94, 0.18), (1, 0.21)],
-    "shallow bowl": [(0, 0.62), (0.1, 0.61), (0.16, 0.78), (0.4, 1.25), (0.7, 1.62), (0.9, 1.78), (1, 1.82)],
-    "plate": [(0, 2.5), (0.15, 2.48), (0.3, 3.05), (0.6, 3.75), (0.85, 4.2), (1, 4.4)],
+    "bowl": [(0, 0.5), (0.08, 0.49), (0.15, 0.62), (0.35, 0.87), (0.6, 1.05), (0.85, 1.16), (1, 1.2)],
     "planter": [(0, 0.35), (0.06, 0.37), (0.45, 0.43), (0.85, 0.49), (0.92, 0.515), (1, 0.52)],
 }
 
+FLAT = {
+    "shallow bowl": [(0, 0.62), (0.1, 0.61), (0.16, 0.78), (0.4, 1.25), (0.7, 1.62), (0.9, 1.78), (1, 1.82)],
+    "plate": [(0, 2.5), (0.15, 2.48), (0.3, 3.05), (0.6, 3.75), (0.85, 4.2), (1, 4.4)],
+}
+"""Pieces so flat that a degree of the lens changes their area by several per cent: to be refused."""
+
 TALL = {
-    "bottle": (170, 260), "vase": (150, 240), "deep bowl": (70, 110), "shallow bowl": (45, 65), "plate": (24, 30),
+    "bottle": (170, 260), "vase": (150, 240), "deep bowl": (70, 110), "bowl": (55, 85),
+    "shallow bowl": (45, 65), "plate": (24, 30),
 }
 """Least and greatest height of a kind, mm."""
 
 GROUNDS = [(196, 198, 200), (214, 206, 190), (170, 186, 200), (60, 62, 66), (44, 54, 70), (200, 200, 188), (90, 110, 96)]
-CLAYS = [(150, 92, 66), (236, 228, 214), (108, 74, 58), (74, 92, 120), (222, 204, 180), (60, 54, 52), (128, 140, 112)]
+CLAYS = [(150, 92, 66), (236, 228, 214), (108, 74, 58), (74, 92, 120), (222, 204, 180), (60, 54, 52), (128, 140, 112), (120, 119, 117)]
 
 
 def luma(colour):
@@ -48,9 +54,9 @@ def luma(colour):
 
 
 class Pot:
-    def __init__(self, random):
-        self.kind = random.choice(list(KINDS))
-        shape = KINDS[self.kind]
+    def __init__(self, random, kind=None):
+        self.kind = kind or random.choice(list(KINDS))
+        shape = (KINDS | FLAT)[self.kind]
         stretch = random.uniform(0.92, 1.08)
         tall = TALL.get(self.kind, (80, 150))
         self.height = random.uniform(*tall)
@@ -92,6 +98,15 @@ class Camera:
         self.pitch = math.radians(random.uniform(-1, 1))
         self.tilt = math.radians(tilt)
         self.shift = random.uniform(-0.04, 0.04) * width
+
+        # All of it is in the picture, with some ground about it.
+        heights, radii = pot.profile(50)
+        for _ in range(20):
+            edges = [self.see(across * radii, heights, toward * radii) for across in (-1, 1) for toward in (-0.7, 0.7)]
+            x, y = (np.concatenate(axis) for axis in zip(*edges))
+            if x.min() > 0.05 * width and x.max() < 0.95 * width and y.min() > 0.05 * height and y.max() < 0.93 * height:
+                break
+            self.scale *= 0.96
 
     def see(self, across, height, toward):
         """Pixels of a place: across from the axis, above the ground, towards the lens; mm."""
@@ -228,6 +243,9 @@ def bad(folder):
         made[name] = name.split(".")[0]
 
     pot = Pot(random)
+    for kind in FLAT:
+        flat = Pot(random, kind)
+        save(f"{kind.replace(' ', '_')}.jpg", paint(random, flat, Camera(random, flat, 1), False)[0])
     save("empty.jpg", uneven(random, GROUNDS[0]))
     save("noise.jpg", random.uniform(0, 255, (SIZE[1], SIZE[0], 3)))
     save("dark.jpg", paint(random, pot, Camera(random, pot, 0), False)[0] * 0.06)

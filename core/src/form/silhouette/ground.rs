@@ -29,8 +29,10 @@ const DARK: f32 = 22.0;
 /// How near a shadow is to a shade of the ground's own colour, of 255.
 const SHADOW_OFF: f32 = 4.0;
 /// A shadow that clings to a pot is at most this part of it, and no higher than this part of its height.
-const SHADOW_PART: f64 = 0.08;
+const SHADOW_PART: f64 = 0.1;
 const SHADOW_REACH: f64 = 0.45;
+/// An edge within a shadow is not steeper than this part of that between pot and ground.
+const PEEL_EDGE: f32 = 0.5;
 /// The darkest that a shadow on a plain ground is, against the ground beside it.
 const SHADOW_DEPTH: f32 = 0.3;
 /// Least part of the picture that a pot takes up.
@@ -155,7 +157,7 @@ pub(super) fn pot(picture: &Picture) -> Result<Mask, PhotoError> {
         height: picture.height,
         inside: largest(picture.width, picture.height, &outside)?,
     };
-    peel(picture, &ground, &mut mask);
+    peel(picture, &ground, &edges, &mut mask);
     Ok(mask)
 }
 
@@ -195,31 +197,43 @@ fn edge_level(picture: &Picture, ground: &Ground, edges: &[f32]) -> Result<f32, 
 }
 
 /// Takes the darkest part of a shadow, which has an edge of its own, off the foot of a pot whose colour no shadow has.
-fn peel(picture: &Picture, ground: &Ground, mask: &mut Mask) {
+fn peel(picture: &Picture, ground: &Ground, edges: &[f32], mask: &mut Mask) {
     let is_shadow = |x: usize, y: usize| ground.shade(picture, x, y).is_shadow(ground);
     let beyond: Vec<bool> = mask.inside.iter().map(|inside| !inside).collect();
     let rows = (mask.inside.iter().position(|is| *is), mask.inside.iter().rposition(|is| *is));
     let (Some(first), Some(last)) = rows else { return };
     let (top, bottom) = (first / picture.width, last / picture.width);
     let low = top + ((1.0 - SHADOW_REACH) * (bottom - top) as f64) as usize;
-    let (mut whole, mut like_shadow) = (0u32, 0u32);
-    for at in (first..=last).filter(|at| mask.inside[*at]) {
-        whole += 1;
-        like_shadow += u32::from(is_shadow(at % picture.width, at / picture.width));
-    }
+    let steep = PEEL_EDGE * rim_edge(edges, mask, top, low);
+    let mut outside = vec![false; beyond.len()];
+    flood(picture, &mut outside, |at, x, y| beyond[at] || (y > low && edges[at] < steep && is_shadow(x, y)));
+    let peeled: Vec<bool> = outside.iter().zip(&beyond).map(|(now, before)| *now && !before).collect();
+    let (whole, taken) = (beyond.iter().filter(|beyond| !**beyond).count(), peeled.iter().filter(|is| **is).count());
     // More than that is a pot whose own colour is a shade of the ground's.
-    if f64::from(like_shadow) > SHADOW_PART * f64::from(whole) {
+    if taken as f64 > SHADOW_PART * whole as f64 {
         return;
     }
-    let mut outside = vec![false; beyond.len()];
-    flood(picture, &mut outside, |at, x, y| beyond[at] || (y > low && is_shadow(x, y)));
-    let peeled = outside.iter().zip(&beyond).map(|(now, before)| *now && !before);
     for (inside, peeled) in mask.inside.iter_mut().zip(peeled) {
         *inside &= !peeled;
     }
     if let Ok(inside) = largest(mask.width, mask.height, &mask.inside.iter().map(|inside| !inside).collect::<Vec<_>>()) {
         mask.inside = inside;
     }
+}
+
+/// How steep the edge of a pot is where no shadow lies: the median of the steepest within reach of the mask's edge.
+fn rim_edge(edges: &[f32], mask: &Mask, top: usize, low: usize) -> f32 {
+    const REACH: usize = 4;
+    let mut steepest = Vec::new();
+    for y in top..low {
+        let row = &mask.inside[y * mask.width..(y + 1) * mask.width];
+        for end in [row.iter().position(|is| *is), row.iter().rposition(|is| *is)].into_iter().flatten() {
+            let from = y * mask.width + end.saturating_sub(REACH);
+            let to = y * mask.width + (end + REACH + 1).min(mask.width);
+            steepest.push(edges[from..to].iter().copied().fold(0.0, f32::max));
+        }
+    }
+    median(steepest)
 }
 
 /// Marks what can be reached from the picture's edge, and from what is marked, over places that can be passed.
