@@ -31,6 +31,12 @@ const SHADOW_OFF: f32 = 4.0;
 /// A shadow that clings to a pot is at most this part of it, and no higher than this part of its height.
 const SHADOW_PART: f64 = 0.1;
 const SHADOW_REACH: f64 = 0.45;
+/// Part of a shadow's border to the pot that is clear.
+const CLEAR: f64 = 0.8;
+/// The darkest that any shadow is, against the ground beside it.
+const DARKEST: f32 = 0.12;
+/// Lighter than this, a place on the ground is in no shadow.
+const LIT: f32 = 0.94;
 /// An edge within a shadow is not steeper than this part of that between pot and ground.
 const PEEL_EDGE: f32 = 0.5;
 /// The darkest that a shadow on a plain ground is, against the ground beside it.
@@ -41,7 +47,7 @@ const LEAST_POT: f64 = 0.015;
 const SECOND: f64 = 0.05;
 
 /// Colour of the ground as a surface of the second degree over the picture: light falls off smoothly.
-struct Ground {
+pub(super) struct Ground {
     factors: [SVector<f32, 6>; 3],
     width: f32,
     height: f32,
@@ -106,12 +112,13 @@ impl Ground {
         Ok(())
     }
 
+    /// Whether this colour at this place may be a shadow.
+    pub(super) fn is_shade(&self, (x, y): (f64, f64), here: [f32; 3]) -> bool {
+        Shade::new(self.at(x.max(0.0) as usize, y.max(0.0) as usize), here).is_shade(self)
+    }
+
     fn shade(&self, picture: &Picture, x: usize, y: usize) -> Shade {
-        let (bare, here) = (self.at(x, y), picture.at(x, y));
-        let dot = |a: [f32; 3], b: [f32; 3]| a.iter().zip(b).map(|(a, b)| a * b).sum::<f32>();
-        let light = dot(here, bare) / dot(bare, bare);
-        let off = [0, 1, 2].map(|colour| here[colour] - light * bare[colour]);
-        Shade { light, off: dot(off, off).sqrt() }
+        Shade::new(self.at(x, y), picture.at(x, y))
     }
 
     /// How far a pixel is from the ground: the largest of its three colours.
@@ -130,6 +137,18 @@ struct Shade {
 }
 
 impl Shade {
+    fn new(bare: [f32; 3], here: [f32; 3]) -> Shade {
+        let dot = |a: [f32; 3], b: [f32; 3]| a.iter().zip(b).map(|(a, b)| a * b).sum::<f32>();
+        let light = dot(here, bare) / dot(bare, bare);
+        let off = [0, 1, 2].map(|colour| here[colour] - light * bare[colour]);
+        Shade { light, off: dot(off, off).sqrt() }
+    }
+
+    /// In a shadow, however deep, or the same colour as if it were.
+    fn is_shade(&self, ground: &Ground) -> bool {
+        (DARKEST..LIT).contains(&self.light) && self.off <= SHADOW_OFF.max(3.5 * ground.tint)
+    }
+
     /// The ground's own colour, only darker.
     fn is_shadow(&self, ground: &Ground) -> bool {
         (SHADOW_DEPTH..1.02).contains(&self.light) && self.off <= SHADOW_OFF.max(3.5 * ground.tint)
@@ -137,7 +156,7 @@ impl Shade {
 }
 
 /// The pixels of the one pot in the picture.
-pub(super) fn pot(picture: &Picture) -> Result<Mask, PhotoError> {
+pub(super) fn pot(picture: &Picture) -> Result<(Ground, Mask), PhotoError> {
     let mean =
         picture.pixels.iter().map(|pixel| pixel.iter().sum::<f32>() / 3.0).sum::<f32>() / picture.pixels.len() as f32;
     if mean < DARK {
@@ -158,7 +177,7 @@ pub(super) fn pot(picture: &Picture) -> Result<Mask, PhotoError> {
         inside: largest(picture.width, picture.height, &outside)?,
     };
     peel(picture, &ground, &edges, &mut mask);
-    Ok(mask)
+    Ok((ground, mask))
 }
 
 /// How steeply brightness or colour changes at each pixel, of 255 a pixel.
@@ -209,8 +228,8 @@ fn peel(picture: &Picture, ground: &Ground, edges: &[f32], mask: &mut Mask) {
     flood(picture, &mut outside, |at, x, y| beyond[at] || (y > low && edges[at] < steep && is_shadow(x, y)));
     let peeled: Vec<bool> = outside.iter().zip(&beyond).map(|(now, before)| *now && !before).collect();
     let (whole, taken) = (beyond.iter().filter(|beyond| !**beyond).count(), peeled.iter().filter(|is| **is).count());
-    // More than that is a pot whose own colour is a shade of the ground's.
-    if taken as f64 > SHADOW_PART * whole as f64 {
+    // More than that, or without an edge to end at, is a pot whose own colour is a shade of the ground's.
+    if taken as f64 > SHADOW_PART * whole as f64 || !ends_at_edge(mask, edges, &peeled, steep, is_shadow) {
         return;
     }
     for (inside, peeled) in mask.inside.iter_mut().zip(peeled) {
@@ -219,6 +238,28 @@ fn peel(picture: &Picture, ground: &Ground, edges: &[f32], mask: &mut Mask) {
     if let Ok(inside) = largest(mask.width, mask.height, &mask.inside.iter().map(|inside| !inside).collect::<Vec<_>>()) {
         mask.inside = inside;
     }
+}
+
+/// Whether a shadow ends, against the rest of the pot, at an edge or at a colour that no shadow has.
+fn ends_at_edge(
+    mask: &Mask,
+    edges: &[f32],
+    peeled: &[bool],
+    steep: f32,
+    is_shadow: impl Fn(usize, usize) -> bool,
+) -> bool {
+    let (mut all, mut clear) = (0u32, 0u32);
+    for at in (mask.width..peeled.len()).filter(|at| peeled[*at]) {
+        // Upwards lies the pot.
+        let inner = at - mask.width;
+        if mask.inside[inner] && !peeled[inner] {
+            all += 1;
+            let beyond = inner.saturating_sub(2 * mask.width);
+            let is_clear = edges[inner] >= steep || !is_shadow(beyond % mask.width, beyond / mask.width);
+            clear += u32::from(is_clear);
+        }
+    }
+    f64::from(clear) >= CLEAR * f64::from(all)
 }
 
 /// How steep the edge of a pot is where no shadow lies: the median of the steepest within reach of the mask's edge.

@@ -163,8 +163,8 @@ pub struct Traced {
 /// When it is no picture, or none that can be trusted; the sentence says what to do.
 pub fn trace(bytes: &[u8]) -> Result<Trace, PhotoError> {
     let picture = picture::read(bytes)?;
-    let mask = ground::pot(&picture)?;
-    outline::follow(&picture, &mask)
+    let (ground, mask) = ground::pot(&picture)?;
+    outline::follow(&picture, &ground, &mask)
 }
 
 impl Trace {

@@ -2,7 +2,7 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::ground::Mask;
+use super::ground::{Ground, Mask};
 use super::picture::Picture;
 use super::{Axis, PhotoError, STEPS, Side, Sureness, Trace};
 
@@ -46,8 +46,8 @@ const ROWS: usize = 5;
 pub(super) type Place = (f64, f64);
 
 /// Finds the outline of the pot that `mask` covers.
-pub(super) fn follow(picture: &Picture, mask: &Mask) -> Result<Trace, PhotoError> {
-    let edge = edge(picture, mask);
+pub(super) fn follow(picture: &Picture, ground: &Ground, mask: &Mask) -> Result<Trace, PhotoError> {
+    let edge = edge(picture, ground, mask);
     let longest = picture.width.max(picture.height) as f64;
     let span = |pick: fn(&Place) -> f64| {
         let (least, most) = edge.iter().map(pick).fold((f64::MAX, f64::MIN), |(a, b), at| (a.min(at), b.max(at)));
@@ -105,25 +105,37 @@ fn turn((x, y): Place, centre: Place, angle: f64) -> Place {
 }
 
 /// The edge of the mask as one closed line, each place of it moved to where the picture is half ground and half pot.
-fn edge(picture: &Picture, mask: &Mask) -> Vec<Place> {
+fn edge(picture: &Picture, ground: &Ground, mask: &Mask) -> Vec<Place> {
     const REACH: usize = 4;
     let line = boundary(mask);
     let count = line.len();
-    let refined: Vec<Place> = (0..count)
+    // Where the line lies, which way is out, and how far out the edge is.
+    let moved: Vec<(Place, Place, f64)> = (0..count)
         .filter_map(|at| {
             let (before, after) = (line[(at + count - REACH) % count], line[(at + REACH) % count]);
             let (dx, dy) = (after.0 - before.0, after.1 - before.1);
             let length = dx.hypot(dy);
             // The pot lies to the right of the line, as seen by one who walks along it.
             let out = (dy / length, -dx / length);
-            if length > 0.0 { half_way(picture, line[at], out) } else { None }
+            let along = Normal { picture, ground, at: line[at], out };
+            (length > 0.0).then(|| along.edge()).flatten().map(|far| (line[at], out, far))
+        })
+        .collect();
+    let count = moved.len();
+    let about = |at: usize, reach: usize| (0..=2 * reach).map(move |near| (at + count + near - reach) % count);
+    // A single place that found another edge than its neighbours is brought back among them.
+    let refined: Vec<Place> = (0..count)
+        .map(|at| {
+            let mut far: Vec<f64> = about(at, REACH.min(count / 2)).map(|near| moved[near].2).collect();
+            far.sort_by(f64::total_cmp);
+            let (place, out, own) = moved[at];
+            let usual = far[far.len() / 2];
+            let far = if (own - usual).abs() > 0.7 { usual } else { own };
+            (place.0 + out.0 * far, place.1 + out.1 * far)
         })
         .collect();
     // The mean of three neighbours: the edge of a pot has no finer detail, the noise has.
-    let count = refined.len();
-    let mean = |at: usize, pick: fn(Place) -> f64| {
-        (pick(refined[(at + count - 1) % count]) + pick(refined[at]) + pick(refined[(at + 1) % count])) / 3.0
-    };
+    let mean = |at: usize, pick: fn(Place) -> f64| about(at, 1).map(|near| pick(refined[near])).sum::<f64>() / 3.0;
     (0..count).map(|at| (mean(at, |place| place.0), mean(at, |place| place.1))).collect()
 }
 
@@ -158,35 +170,91 @@ fn boundary(mask: &Mask) -> Vec<Place> {
     }
 }
 
-/// Where, on the line through `at` towards `out`, the picture is half ground and half pot. `None` where the two cannot be
-/// told apart.
-fn half_way(picture: &Picture, at: Place, out: Place) -> Option<Place> {
-    /// Pixels to either side, and samples in each pixel.
-    const REACH: i32 = 4;
-    const FINE: i32 = 2;
-    let colour = |step: i32| {
-        let along = f64::from(step) / f64::from(FINE);
-        picture.between(at.0 + out.0 * along, at.1 + out.1 * along)
-    };
-    let end = REACH * FINE;
-    let (inner, outer) = (colour(-end)?, colour(end)?);
-    let difference = [0, 1, 2].map(|c| inner[c] - outer[c]);
-    let size: f32 = difference.iter().map(|d| d * d).sum();
-    if size < 25.0 {
-        return None;
+/// The line through a place of the edge, square to it.
+struct Normal<'a> {
+    picture: &'a Picture,
+    ground: &'a Ground,
+    at: Place,
+    /// Towards the ground, one pixel long.
+    out: Place,
+}
+
+impl Normal<'_> {
+    /// Pixels to either side in which the edge is sought.
+    const REACH: f64 = 4.0;
+    /// Pixels inwards in which it is sought where a shadow clings to the pot.
+    const SHADOW: f64 = 24.0;
+    /// Pixels from one sample to the next.
+    const STEP: f64 = 0.5;
+
+    fn place(&self, far: f64) -> Place {
+        (self.at.0 + self.out.0 * far, self.at.1 + self.out.1 * far)
     }
-    let share = |colour: [f32; 3]| (0..3).map(|c| (colour[c] - outer[c]) * difference[c]).sum::<f32>() / size;
-    // From outside inwards: the first crossing of one half is the edge.
-    let mut far = 0.0;
-    for step in (-end..end).rev() {
-        let near = share(colour(step)?);
-        if near >= 0.5 && far < 0.5 {
-            let along = (f64::from(step) + f64::from((near - 0.5) / (near - far))) / f64::from(FINE);
-            return Some((at.0 + out.0 * along, at.1 + out.1 * along));
+
+    fn colour(&self, far: f64) -> Option<[f32; 3]> {
+        let (x, y) = self.place(far);
+        self.picture.between(x, y)
+    }
+
+    fn is_shade(&self, far: f64) -> bool {
+        self.colour(far).is_some_and(|colour| self.ground.is_shade(self.place(far), colour))
+    }
+
+    /// How far out the edge is, in pixels. `None` where ground and pot cannot be told apart.
+    fn edge(&self) -> Option<f64> {
+        if self.is_shade(Self::REACH - 1.0) || self.is_shade(1.5) { self.steepest() } else { self.half_way() }
+    }
+
+    /// Where the picture is half ground and half pot.
+    fn half_way(&self) -> Option<f64> {
+        let (inner, outer) = (self.colour(-Self::REACH)?, self.colour(Self::REACH)?);
+        let difference = [0, 1, 2].map(|c| inner[c] - outer[c]);
+        let size: f32 = difference.iter().map(|d| d * d).sum();
+        if size < 25.0 {
+            return None;
         }
-        far = near;
+        let share = |colour: [f32; 3]| (0..3).map(|c| (colour[c] - outer[c]) * difference[c]).sum::<f32>() / size;
+        // From outside inwards: the first crossing of one half is the edge.
+        let steps = (2.0 * Self::REACH / Self::STEP) as i32;
+        let mut before = 0.0;
+        for step in 1..=steps {
+            let far = Self::REACH - f64::from(step) * Self::STEP;
+            let here = share(self.colour(far)?);
+            if here >= 0.5 && before < 0.5 {
+                return Some(far + f64::from((here - 0.5) / (here - before)) * Self::STEP);
+            }
+            before = here;
+        }
+        None
     }
-    None
+
+    /// The steepest place on the way inwards through what may be shadow: its own edge is soft, that of the pot is not.
+    fn steepest(&self) -> Option<f64> {
+        let steepness = |far: f64| -> Option<f32> {
+            let (inner, outer) = (self.colour(far - 1.0)?, self.colour(far + 1.0)?);
+            Some((0..3).map(|c| (inner[c] - outer[c]).powi(2)).sum::<f32>().sqrt())
+        };
+        let mut best: Option<(f32, f64)> = None;
+        let mut last = -Self::REACH;
+        let mut far = Self::REACH - 1.0;
+        while far >= last {
+            let here = steepness(far)?;
+            if best.is_none_or(|(most, _)| here > most) {
+                best = Some((here, far));
+            }
+            // As long as it may be shadow, the pot may begin farther in.
+            if self.is_shade(far) {
+                last = last.min(far - 2.0).max(-Self::SHADOW);
+            }
+            far -= Self::STEP;
+        }
+        let (most, far) = best.filter(|(most, _)| *most > 5.0)?;
+        // The top of a parabola through it and its neighbours.
+        let (inner, outer) = (steepness(far - Self::STEP)?, steepness(far + Self::STEP)?);
+        let bend = f64::from(inner - 2.0 * most + outer);
+        let shift = if bend < 0.0 { 0.5 * f64::from(inner - outer) / bend } else { 0.0 };
+        Some(far + shift.clamp(-1.0, 1.0) * Self::STEP)
+    }
 }
 
 /// The edge turned so that the axis stands upright.
