@@ -31,6 +31,8 @@ const SHADOW_OFF: f32 = 4.0;
 /// A shadow that clings to a pot is at most this part of it, and no higher than this part of its height.
 const SHADOW_PART: f64 = 0.1;
 const SHADOW_REACH: f64 = 0.45;
+/// How steep a shadow may be, as a part of what is an edge on the ground.
+const SOFT: f32 = 0.5;
 /// Part of a shadow's border to the pot that is clear.
 const CLEAR: f64 = 0.8;
 /// The darkest that any shadow is, against the ground beside it.
@@ -167,7 +169,9 @@ pub(super) fn pot(picture: &Picture) -> Result<(Ground, Mask), PhotoError> {
     let steep = edge_level(picture, &ground, &edges)?;
     let near = LEAST_CONTRAST.max(5.0 * ground.noise);
     let soft = |at: usize, x: usize, y: usize| {
-        edges[at] < steep && (ground.stray(picture, x, y) <= near || ground.shade(picture, x, y).is_shadow(&ground))
+        edges[at] < steep
+            && (ground.stray(picture, x, y) <= near
+                || (edges[at] < SOFT * steep && ground.shade(picture, x, y).is_shadow(&ground)))
     };
     let mut outside = vec![false; picture.pixels.len()];
     flood(picture, &mut outside, soft);
@@ -229,7 +233,7 @@ fn peel(picture: &Picture, ground: &Ground, edges: &[f32], mask: &mut Mask) {
     let peeled: Vec<bool> = outside.iter().zip(&beyond).map(|(now, before)| *now && !before).collect();
     let (whole, taken) = (beyond.iter().filter(|beyond| !**beyond).count(), peeled.iter().filter(|is| **is).count());
     // More than that, or without an edge to end at, is a pot whose own colour is a shade of the ground's.
-    if taken as f64 > SHADOW_PART * whole as f64 || !ends_at_edge(mask, edges, &peeled, steep, is_shadow) {
+    if taken as f64 > SHADOW_PART * whole as f64 || !ends_at_edge(mask, edges, &peeled, steep, |x, y| ground.shade(picture, x, y).is_shade(ground)) {
         return;
     }
     for (inside, peeled) in mask.inside.iter_mut().zip(peeled) {
@@ -246,7 +250,7 @@ fn ends_at_edge(
     edges: &[f32],
     peeled: &[bool],
     steep: f32,
-    is_shadow: impl Fn(usize, usize) -> bool,
+    is_shade: impl Fn(usize, usize) -> bool,
 ) -> bool {
     let (mut all, mut clear) = (0u32, 0u32);
     for at in (mask.width..peeled.len()).filter(|at| peeled[*at]) {
@@ -255,7 +259,7 @@ fn ends_at_edge(
         if mask.inside[inner] && !peeled[inner] {
             all += 1;
             let beyond = inner.saturating_sub(2 * mask.width);
-            let is_clear = edges[inner] >= steep || !is_shadow(beyond % mask.width, beyond / mask.width);
+            let is_clear = edges[inner] >= steep || !is_shade(beyond % mask.width, beyond / mask.width);
             clear += u32::from(is_clear);
         }
     }

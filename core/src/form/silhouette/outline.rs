@@ -202,7 +202,7 @@ impl Normal<'_> {
 
     /// How far out the edge is, in pixels. `None` where ground and pot cannot be told apart.
     fn edge(&self) -> Option<f64> {
-        if self.is_shade(Self::REACH - 1.0) || self.is_shade(1.5) { self.steepest() } else { self.half_way() }
+        if self.is_shade(1.5) || self.is_shade(-3.0) { self.steepest() } else { self.half_way() }
     }
 
     /// Where the picture is half ground and half pot.
