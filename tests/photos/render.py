@@ -3,13 +3,14 @@
 Nothing here is translated from the Rust code: a pot is a stack of level circles, each of which a pinhole camera sees as an
 ellipse; together they cover the pixels that the pot covers. Every picture follows from its number alone.
 
-    render.py FOLDER COUNT
-writes COUNT pictures and truth.json, and a folder of pictures that must be refused.
+    render.py FOLDER COUNT [FIRST]
+writes COUNT pictures, numbered from FIRST (0), and truth.json, and a folder of pictures that must be refused.
 """
 
 import json
 import math
 import sys
+from multiprocessing import Pool
 from pathlib import Path
 
 import numpy as np
@@ -228,7 +229,7 @@ def good(folder, number):
     return {
         "file": name, "kind": pot.kind, "height": pot.height, "width": 2 * float(radii.max()), "area": area, "volume": volume,
         "tilt": tilt, "handle": {None: None, -1: "left", 1: "right"}[handle],
-        "length": [30.0, *coin[0], *coin[1]], "known": ["height", "width", "length"][number % 3],
+        "length": [30.0, *coin[0], *coin[1]], "known": ("height", "width", "length")[number % 3],
         "heights": heights.tolist(), "radii": radii.tolist(),
     }
 
@@ -274,8 +275,11 @@ def bad(folder):
 
 def main():
     folder, count = Path(sys.argv[1]), int(sys.argv[2])
+    first = int(sys.argv[3]) if len(sys.argv) > 3 else 0
     (folder / "bad").mkdir(parents=True, exist_ok=True)
-    truth = {"camera": CAMERA, "good": [good(folder, number) for number in range(count)], "bad": bad(folder / "bad")}
+    with Pool() as pool:
+        drawn = pool.starmap(good, [(folder, number) for number in range(first, first + count)])
+    truth = {"camera": CAMERA, "good": drawn, "bad": bad(folder / "bad")}
     (folder / "truth.json").write_text(json.dumps(truth))
 
 
