@@ -17,10 +17,16 @@ const ROUNDS: usize = 12;
 /// How far round, as a part of the radius before the axis, the circle of an end may still show the wall beside it.
 const ARC: f64 = 0.2;
 /// Part of the height at an end that is left out of the wall: lips are round, feet are wiped.
-const LIP: f64 = 0.01;
+const LIP: f64 = 0.015;
+/// What a lens that points a degree up or down moves the end of a wall, as a part of its radius.
+const LEVEL: f64 = 0.018;
+/// How far out the outline runs over one step of height where it is no wall any more, and the part of the height at an end
+/// in which that is looked for (its inverse).
+const FLAT: f64 = 2.0;
+const CORNER: usize = 10;
 /// Discs from which an end goes on, and how steeply at most.
-const INWARDS: usize = 5;
-const STEEPEST: f64 = 1.5;
+const INWARDS: usize = 9;
+const STEEPEST: f64 = 1.0;
 /// A solid whose outline is farther than this from what is seen, as a part of the widest, is not what is seen.
 const MOST_OFF: f64 = 0.02;
 /// Least relative uncertainty of an area from a photograph: lens distortion, phone not quite level. Measured on rendered
@@ -81,6 +87,18 @@ impl Seen {
         self.top - self.bottom
     }
 
+    /// The levels between which the outline is no flatter than a wall: beyond them it turns to foot or rim, or what is seen
+    /// there is a remainder of the shadow.
+    fn between_corners(&self) -> (f64, f64) {
+        let last = self.radii.len() - 1;
+        let step = self.height() / last as f64;
+        let is_flat = |outer: usize, inner: usize| self.radii[inner] - self.radii[outer] > FLAT * step;
+        let reach = last / CORNER;
+        let low = (0..reach).rev().find(|&at| is_flat(at, at + 1)).map_or(0, |at| at + 1);
+        let high = (0..reach).rev().find(|&at| is_flat(last - at, last - at - 1)).map_or(last, |at| last - at - 1);
+        (self.level(low), self.level(high))
+    }
+
     fn level(&self, at: usize) -> f64 {
         self.bottom + self.height() * at as f64 / (self.radii.len() - 1) as f64
     }
@@ -91,6 +109,18 @@ struct Solid {
     bottom: f64,
     top: f64,
     radii: Vec<f64>,
+}
+
+/// How a wall goes on beyond where it is known.
+struct Onwards {
+    radius: f64,
+    slope: f64,
+}
+
+impl Onwards {
+    fn at(&self, away: f64) -> f64 {
+        (self.radius + self.slope * away).max(self.radius / 2.0)
+    }
 }
 
 /// What of a solid is seen at one level: half the width, and which of its discs shows there.
@@ -180,7 +210,7 @@ impl Solid {
         let last = self.last();
         let mut sums = vec![(0.0, 0.0); last + 1];
         let shown: Vec<Shown> = (0..seen.radii.len()).map(|at| self.shown(seen.level(at), camera)).collect();
-        let (low, high) = self.between_arcs(camera);
+        let (low, high) = self.between_arcs(seen, camera);
         for (at, shown) in shown.iter().enumerate() {
             let level = seen.level(at);
             if shown.half <= 0.0 || level < low || level > high {
@@ -207,38 +237,44 @@ impl Solid {
             self.radii[disc] *= from + (to - from) * share;
         }
         // The last discs go on as those before them do.
+        let (first, last_known) = (self.line(first_known, 1.0), self.line(last_known, -1.0));
         for disc in 0..first_known {
-            self.radii[disc] = self.onwards(first_known, first_known + INWARDS, disc);
+            self.radii[disc] = first.at(self.step() * (first_known - disc) as f64);
         }
-        for disc in last_known + 1..=last {
-            self.radii[disc] = self.onwards(last_known, last_known.saturating_sub(INWARDS), disc);
+        let from = known[known.len() - 1].0;
+        for disc in from + 1..=last {
+            self.radii[disc] = last_known.at(self.step() * (disc - from) as f64);
         }
     }
 
-    /// The radius at `disc` on the line through those at `near` and `far`, held back from running away.
-    fn onwards(&self, near: usize, far: usize, disc: usize) -> f64 {
-        let far = far.min(self.last());
-        let apart = near as f64 - far as f64;
-        if apart == 0.0 {
-            return self.radii[near];
-        }
-        let slope = ((self.radii[near] - self.radii[far]) / (apart * self.step())).clamp(-STEEPEST, STEEPEST);
-        let radius = self.radii[near] + slope * (disc as f64 - near as f64) * self.step();
-        radius.max(self.radii[near] / 2.0)
+    /// The straight line in which the wall comes to the disc `near` from the `inwards` ones.
+    fn line(&self, near: usize, inwards: f64) -> Onwards {
+        let disc = |at: usize| (near as f64 + inwards * at as f64).clamp(0.0, self.last() as f64) as usize;
+        let count = INWARDS as f64;
+        let middle = (count - 1.0) / 2.0;
+        let mean = (0..INWARDS).map(|at| self.radii[disc(at)]).sum::<f64>() / count;
+        let rise: f64 = (0..INWARDS).map(|at| (middle - at as f64) * self.radii[disc(at)]).sum();
+        let squares: f64 = (0..INWARDS).map(|at| (at as f64 - middle).powi(2)).sum();
+        let slope = (rise / squares / self.step()).clamp(-STEEPEST, STEEPEST);
+        Onwards { radius: mean + slope * middle * self.step(), slope }
     }
 
     /// The levels between which the wall is seen; beyond them the circles of foot and rim curve away, and their width
     /// says more of the height than of the radius.
-    fn between_arcs(&self, camera: f64) -> (f64, f64) {
+    fn between_arcs(&self, seen: &Seen, camera: f64) -> (f64, f64) {
+        let inner = self.last() / 24;
         let edge = |height: f64, radius: f64, inwards: f64| {
             let near = radius * (radius / camera + ARC).min(1.0);
             // Where the arc's near or far side is the one that ends the outline.
             let before = if (height > 0.0) == (inwards < 0.0) { near } else { -near };
             let arc = height * camera / (camera - before);
-            let inset = height + inwards * LIP * (self.top - self.bottom);
+            let inset = height + inwards * (LIP * (self.top - self.bottom) + LEVEL * radius);
             if inwards < 0.0 { arc.min(inset) } else { arc.max(inset) }
         };
-        (edge(self.bottom, self.radii[0], 1.0), edge(self.top, self.radii[self.last()], -1.0))
+        let (low, high) = seen.between_corners();
+        let foot = edge(self.bottom, self.radii[inner], 1.0);
+        let rim = edge(self.top, self.radii[self.last() - inner], -1.0);
+        (foot.max(low), rim.min(high))
     }
 
     /// How far the outline of the solid is from what is seen, as a part of the widest: root mean square.
