@@ -16,17 +16,25 @@ const SPREAD: f64 = 2.5;
 const ROUNDS: usize = 12;
 /// How far round, as a part of the radius before the axis, the circle of an end may still show the wall beside it.
 const ARC: f64 = 0.2;
-/// Part of the height at an end that is left out of the wall: lips are round, feet are wiped.
-const LIP: f64 = 0.015;
 /// What a lens that points a degree up or down moves the end of a wall, as a part of its radius.
 const LEVEL: f64 = 0.018;
 /// How far out the outline runs over one step of height where it is no wall any more, and the part of the height at an end
 /// in which that is looked for (its inverse).
 const FLAT: f64 = 2.0;
 const CORNER: usize = 10;
-/// Discs from which an end goes on, and how steeply at most.
-const INWARDS: usize = 9;
-const STEEPEST: f64 = 1.0;
+/// How an end of the wall is made from what lies beside it.
+struct End {
+    /// Part of the height that is left out.
+    margin: f64,
+    /// Discs from which it goes on.
+    from: usize,
+    /// How steeply at most, radius over height.
+    steepest: f64,
+}
+/// A foot is often rounded in or spread out, and stands sharp on the ground.
+const FOOT: End = End { margin: 0.006, from: 5, steepest: 2.0 };
+/// A lip is round.
+const RIM: End = End { margin: 0.015, from: 9, steepest: 1.0 };
 /// A solid whose outline is farther than this from what is seen, as a part of the widest, is not what is seen.
 const MOST_OFF: f64 = 0.02;
 /// Least relative uncertainty of an area from a photograph: lens distortion, phone not quite level. Measured on rendered
@@ -237,7 +245,7 @@ impl Solid {
             self.radii[disc] *= from + (to - from) * share;
         }
         // The last discs go on as those before them do.
-        let (first, last_known) = (self.line(first_known, 1.0), self.line(last_known, -1.0));
+        let (first, last_known) = (self.line(first_known, 1.0, &FOOT), self.line(last_known, -1.0, &RIM));
         for disc in 0..first_known {
             self.radii[disc] = first.at(self.step() * (first_known - disc) as f64);
         }
@@ -248,14 +256,14 @@ impl Solid {
     }
 
     /// The straight line in which the wall comes to the disc `near` from the `inwards` ones.
-    fn line(&self, near: usize, inwards: f64) -> Onwards {
+    fn line(&self, near: usize, inwards: f64, end: &End) -> Onwards {
         let disc = |at: usize| (near as f64 + inwards * at as f64).clamp(0.0, self.last() as f64) as usize;
-        let count = INWARDS as f64;
+        let count = end.from as f64;
         let middle = (count - 1.0) / 2.0;
-        let mean = (0..INWARDS).map(|at| self.radii[disc(at)]).sum::<f64>() / count;
-        let rise: f64 = (0..INWARDS).map(|at| (middle - at as f64) * self.radii[disc(at)]).sum();
-        let squares: f64 = (0..INWARDS).map(|at| (at as f64 - middle).powi(2)).sum();
-        let slope = (rise / squares / self.step()).clamp(-STEEPEST, STEEPEST);
+        let mean = (0..end.from).map(|at| self.radii[disc(at)]).sum::<f64>() / count;
+        let rise: f64 = (0..end.from).map(|at| (middle - at as f64) * self.radii[disc(at)]).sum();
+        let squares: f64 = (0..end.from).map(|at| (at as f64 - middle).powi(2)).sum();
+        let slope = (rise / squares / self.step()).clamp(-end.steepest, end.steepest);
         Onwards { radius: mean + slope * middle * self.step(), slope }
     }
 
@@ -263,18 +271,25 @@ impl Solid {
     /// says more of the height than of the radius.
     fn between_arcs(&self, seen: &Seen, camera: f64) -> (f64, f64) {
         let inner = self.last() / 24;
-        let edge = |height: f64, radius: f64, inwards: f64| {
+        let edge = |height: f64, radius: f64, inwards: f64, end: &End| {
             let near = radius * (radius / camera + ARC).min(1.0);
             // Where the arc's near or far side is the one that ends the outline.
             let before = if (height > 0.0) == (inwards < 0.0) { near } else { -near };
             let arc = height * camera / (camera - before);
-            let inset = height + inwards * (LIP * (self.top - self.bottom) + LEVEL * radius);
+            let inset = height + inwards * (end.margin * (self.top - self.bottom) + LEVEL * radius);
             if inwards < 0.0 { arc.min(inset) } else { arc.max(inset) }
         };
         let (low, high) = seen.between_corners();
-        let foot = edge(self.bottom, self.radii[inner], 1.0);
-        let rim = edge(self.top, self.radii[self.last() - inner], -1.0);
+        let foot = edge(self.bottom, self.radii[inner], 1.0, &FOOT);
+        let rim = edge(self.top, self.radii[self.last() - inner], -1.0, &RIM);
         (foot.max(low), rim.min(high))
+    }
+
+    /// Its greatest radius, where the outline is widest.
+    fn widest(&self, seen: &Seen, camera: f64) -> f64 {
+        let widest = (0..seen.radii.len()).max_by(|a, b| seen.radii[*a].total_cmp(&seen.radii[*b])).unwrap_or(0);
+        let shown = self.shown(seen.level(widest), camera);
+        seen.radii[widest] * self.radius(shown.disc) / shown.half
     }
 
     /// How far the outline of the solid is from what is seen, as a part of the widest: root mean square.
@@ -307,9 +322,7 @@ fn solve(trace: &Trace, known: &KnownSize, camera: f64) -> Result<Vec<Point>, Ph
         if round > 0 {
             scale = match known {
                 KnownSize::Height(height) => height.value() / (solid.top - solid.bottom),
-                KnownSize::Width(width) => {
-                    width.value() / 2.0 / solid.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius))
-                }
+                KnownSize::Width(width) => width.value() / 2.0 / solid.widest(&seen, camera / scale),
                 KnownSize::Length { .. } => scale,
             };
         }
