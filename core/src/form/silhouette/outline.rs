@@ -24,6 +24,10 @@ const HANDLE: f64 = 0.02;
 const ROOT: f64 = 0.006;
 /// A handle is at least this part of the height.
 const LEAST_HANDLE: f64 = 0.05;
+/// It stands out at least by this part of the width.
+const OUT: f64 = 0.05;
+/// Part of the height above the ground in which what one side has more than the other is a remainder of the shadow.
+const SHADOW: f64 = 0.15;
 /// Room about a handle that is left to the other side too, as a part of the height: where it joins the wall softly.
 const ROOM: f64 = 0.015;
 /// Two sides of one pot differ by at most this part of the width, the handle left out.
@@ -446,7 +450,7 @@ impl Upright {
             _ => return Err(PhotoError::Lopsided),
         };
         let mut apart: Vec<f64> = Vec::new();
-        let end = (END * STEPS as f64) as usize;
+        let (end, shadow) = ((END * STEPS as f64) as usize, (SHADOW * STEPS as f64) as usize);
         let radii: Vec<f64> = pairs
             .iter()
             .zip(&over)
@@ -454,6 +458,7 @@ impl Upright {
             .map(|(at, (&(left, right), over))| match (over, handle) {
                 (true, Some(Side::Left)) => right,
                 (true, Some(Side::Right)) => left,
+                _ if at < shadow && (left - right).abs() > ROOT * width => left.min(right),
                 _ => {
                     if at >= end && at <= STEPS - end {
                         apart.push((left - right).abs() / width);
@@ -549,7 +554,9 @@ fn stretches(out: &[f64]) -> Vec<bool> {
     let mut at = 0;
     while at < out.len() {
         let end = (at..out.len()).find(|&place| out[place] <= HANDLE).unwrap_or(out.len());
-        if end - at >= least {
+        let most = out[at..end].iter().copied().fold(0.0, f64::max);
+        // What stands out at the ground alone is a shadow.
+        if end - at >= least && most > OUT && end as f64 > SHADOW * STEPS as f64 {
             let from = (0..at).rev().find(|&place| out[place] < ROOT).map_or(0, |place| place + 1);
             let to = (end..out.len()).find(|&place| out[place] < ROOT).unwrap_or(out.len());
             kept[from.saturating_sub(room)..(to + room).min(out.len())].fill(true);

@@ -22,6 +22,8 @@ const LEVEL: f64 = 0.018;
 /// in which that is looked for (its inverse).
 const FLAT: f64 = 2.0;
 const CORNER: usize = 10;
+/// How high a foot is bevelled, as a part of the height.
+const CHAMFER: f64 = 0.016;
 /// How an end of the wall is made from what lies beside it.
 struct End {
     /// Part of the height that is left out.
@@ -95,16 +97,25 @@ impl Seen {
         self.top - self.bottom
     }
 
-    /// The levels between which the outline is no flatter than a wall: beyond them it turns to foot or rim, or what is seen
-    /// there is a remainder of the shadow.
-    fn between_corners(&self) -> (f64, f64) {
-        let last = self.radii.len() - 1;
+    /// Where the outline turns to foot or rim: the steps between which it is no flatter than a wall.
+    fn corners(&self, radii: &[f64]) -> (usize, usize) {
+        let last = radii.len() - 1;
         let step = self.height() / last as f64;
-        let is_flat = |outer: usize, inner: usize| self.radii[inner] - self.radii[outer] > FLAT * step;
+        let is_flat = |outer: usize, inner: usize| radii[inner] - radii[outer] > FLAT * step;
         let reach = last / CORNER;
         let low = (0..reach).rev().find(|&at| is_flat(at, at + 1)).map_or(0, |at| at + 1);
         let high = (0..reach).rev().find(|&at| is_flat(last - at, last - at - 1)).map_or(last, |at| last - at - 1);
-        (self.level(low), self.level(high))
+        (low, high)
+    }
+
+    /// How much farther down than the foot's circle would be seen the outline goes on below its corners: what is left of a
+    /// shadow. `shown` are the half widths that are expected.
+    fn below_foot(&self, shown: &[Shown], bottom: f64) -> f64 {
+        let expected: Vec<f64> = shown.iter().map(|shown| shown.half).collect();
+        let depth = |radii: &[f64], bottom: f64| self.level(self.corners(radii).0) - bottom;
+        let excess = depth(&self.radii, self.bottom) - depth(&expected, bottom);
+        let radius = self.radii[self.radii.len() / 24];
+        if excess > LEVEL * radius + CHAMFER * self.height() { excess } else { 0.0 }
     }
 
     fn level(&self, at: usize) -> f64 {
@@ -117,6 +128,8 @@ struct Solid {
     bottom: f64,
     top: f64,
     radii: Vec<f64>,
+    /// How much of the outline below the foot was taken for shadow.
+    below: f64,
 }
 
 /// How a wall goes on beyond where it is known.
@@ -144,7 +157,7 @@ impl Solid {
         let last = seen.radii.len() - 1;
         let end = last / 24;
         let radii = (0..=last).map(|at| seen.radii[at.clamp(end, last - end)]).collect();
-        Solid { bottom: seen.bottom, top: seen.top, radii }
+        Solid { bottom: seen.bottom, top: seen.top, radii, below: 0.0 }
     }
 
     fn last(&self) -> usize {
@@ -213,11 +226,12 @@ impl Solid {
     /// Made more like what is seen: each disc is stretched as the outline is that shows it.
     fn refine(&mut self, seen: &Seen, camera: f64) {
         let (bottom, top) = self.ends(camera);
-        self.bottom += seen.bottom - bottom;
+        let shown: Vec<Shown> = (0..seen.radii.len()).map(|at| self.shown(seen.level(at), camera)).collect();
+        self.below = seen.below_foot(&shown, bottom);
+        self.bottom += seen.bottom + self.below - bottom;
         self.top += seen.top - top;
         let last = self.last();
         let mut sums = vec![(0.0, 0.0); last + 1];
-        let shown: Vec<Shown> = (0..seen.radii.len()).map(|at| self.shown(seen.level(at), camera)).collect();
         let (low, high) = self.between_arcs(seen, camera);
         for (at, shown) in shown.iter().enumerate() {
             let level = seen.level(at);
@@ -279,7 +293,8 @@ impl Solid {
             let inset = height + inwards * (end.margin * (self.top - self.bottom) + LEVEL * radius);
             if inwards < 0.0 { arc.min(inset) } else { arc.max(inset) }
         };
-        let (low, high) = seen.between_corners();
+        let (low, high) = seen.corners(&seen.radii);
+        let (low, high) = (seen.level(low), seen.level(high));
         let foot = edge(self.bottom, self.radii[inner], 1.0, &FOOT);
         let rim = edge(self.top, self.radii[self.last() - inner], -1.0, &RIM);
         (foot.max(low), rim.min(high))
@@ -328,7 +343,7 @@ fn solve(trace: &Trace, known: &KnownSize, camera: f64) -> Result<Vec<Point>, Ph
         }
     }
     if !(solid.top > solid.bottom) || solid.off(&seen, camera / scale) > MOST_OFF {
-        return Err(PhotoError::Size);
+        return Err(PhotoError::Lopsided);
     }
     let radii = (0..=solid.last()).map(|disc| smooth(&solid.radii, disc));
     let step = solid.step() * scale;
