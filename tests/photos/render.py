@@ -234,14 +234,21 @@ def good(folder, number):
     }
 
 
+WHY = {
+    "shallow_bowl": "flat", "plate": "flat", "empty": "stands out", "noise": "busy", "dark": "dark", "tilted": "aslant",
+    "busy": "busy", "cut_off": "runs out", "far": "too small", "two": "more than one",
+}
+"""Words of the sentence with which each of the bad pictures is to be refused."""
+
+
 def bad(folder):
-    """Pictures that no outline may be taken from, each with why."""
+    """Pictures that no outline may be taken from, each with words of the reason."""
     random = np.random.default_rng(9_000)
     made = {}
 
     def save(name, picture):
         finish(random, picture).save(folder / name, quality=85)
-        made[name] = name.split(".")[0]
+        made[name] = WHY[name.split(".")[0]]
 
     pot = Pot(random)
     for kind in FLAT:

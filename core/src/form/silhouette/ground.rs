@@ -43,8 +43,13 @@ const LIT: f32 = 0.94;
 const PEEL_EDGE: f32 = 0.5;
 /// The darkest that a shadow on a plain ground is, against the ground beside it.
 const SHADOW_DEPTH: f32 = 0.3;
-/// Least part of the picture that a pot takes up.
+/// A change of this much (of 255) along the picture's edge is the border of something; a piece that is cut off has a few of
+/// them, with its bands of glaze.
+const JUMP: f32 = 16.0;
+const MOST_JUMPS: usize = 16;
+/// Least part of the picture that a pot takes up, and that anything does.
 const LEAST_POT: f64 = 0.015;
+const LEAST_THING: f64 = 0.000_5;
 /// A second thing is one of at least this part of the pot.
 const SECOND: f64 = 0.05;
 
@@ -80,8 +85,13 @@ impl Ground {
             .flat_map(|y| (0..width).step_by(2).map(move |x| (x, y)))
             .filter(|&(x, y)| x < rim_x || x >= width - rim_x || y < rim_y || y >= height - rim_y)
             .collect();
-        let mut ground =
-            Ground { factors: [SVector::zeros(); 3], width: width as f32, height: height as f32, noise: f32::INFINITY, tint: 0.0 };
+        let mut ground = Ground {
+            factors: [SVector::zeros(); 3],
+            width: width as f32,
+            height: height as f32,
+            noise: f32::INFINITY,
+            tint: 0.0,
+        };
         let mut kept = places.clone();
         for _ in 0..4 {
             ground.fit(picture, &kept)?;
@@ -89,11 +99,11 @@ impl Ground {
             let limit = (4.0 * ground.noise).max(4.0);
             kept = places.iter().copied().filter(|&(x, y)| ground.stray(picture, x, y) <= limit).collect();
             if kept.len() * 2 < places.len() {
-                return Err(PhotoError::Busy);
+                return Err(reaches_edge(picture));
             }
         }
         if ground.noise > BUSIEST || kept.len() * 4 < places.len() * 3 {
-            return Err(PhotoError::Busy);
+            return Err(reaches_edge(picture));
         }
         ground.tint = median(kept.iter().map(|&(x, y)| ground.shade(picture, x, y).off).collect());
         Ok(ground)
@@ -175,13 +185,30 @@ pub(super) fn pot(picture: &Picture) -> Result<(Ground, Mask), PhotoError> {
     };
     let mut outside = vec![false; picture.pixels.len()];
     flood(picture, &mut outside, soft);
-    let mut mask = Mask {
-        width: picture.width,
-        height: picture.height,
-        inside: largest(picture.width, picture.height, &outside)?,
-    };
+    let mut mask = Mask { width: picture.width, height: picture.height, inside: largest(picture, &outside)? };
     peel(picture, &ground, &edges, &mut mask);
     Ok((ground, mask))
+}
+
+/// What it means that more than ground lies along the picture's edge: the piece itself crosses it a few times, a ground
+/// that is not plain many times.
+fn reaches_edge(picture: &Picture) -> PhotoError {
+    const STEP: usize = 4;
+    let (width, height) = (picture.width, picture.height);
+    let inset = (0.02 * width.min(height) as f64) as usize;
+    let (right, low) = (width - 1 - inset, height - 1 - inset);
+    let across = |y: usize| (inset..right).step_by(STEP).map(move |x| (x, y));
+    let down = |x: usize| (inset..low).step_by(STEP).map(move |y| (x, y));
+    let jumps = |places: Vec<(usize, usize)>| {
+        let apart = |a: (usize, usize), b: (usize, usize)| {
+            let (a, b) = (picture.at(a.0, a.1), picture.at(b.0, b.1));
+            a.iter().zip(b).map(|(a, b)| (a - b).abs()).fold(0.0, f32::max)
+        };
+        places.windows(2).filter(|pair| apart(pair[0], pair[1]) > JUMP).count()
+    };
+    let sides = [across(inset).collect(), across(low).collect(), down(inset).collect(), down(right).collect()];
+    let all: usize = sides.into_iter().map(jumps).sum();
+    if all > MOST_JUMPS { PhotoError::Busy } else { PhotoError::CutOff }
 }
 
 /// How steeply brightness or colour changes at each pixel, of 255 a pixel.
@@ -210,7 +237,7 @@ fn edge_level(picture: &Picture, ground: &Ground, edges: &[f32]) -> Result<f32, 
             }
         }
     }
-    let least = (LEAST_POT * (picture.width * picture.height) as f64 / 4.0) as usize;
+    let least = (LEAST_THING * (picture.width * picture.height) as f64 / 4.0) as usize;
     if far.len() < least {
         return Err(PhotoError::Nothing);
     }
@@ -233,13 +260,16 @@ fn peel(picture: &Picture, ground: &Ground, edges: &[f32], mask: &mut Mask) {
     let peeled: Vec<bool> = outside.iter().zip(&beyond).map(|(now, before)| *now && !before).collect();
     let (whole, taken) = (beyond.iter().filter(|beyond| !**beyond).count(), peeled.iter().filter(|is| **is).count());
     // More than that, or without an edge to end at, is a pot whose own colour is a shade of the ground's.
-    if taken as f64 > SHADOW_PART * whole as f64 || !ends_at_edge(mask, edges, &peeled, steep, |x, y| ground.shade(picture, x, y).is_shade(ground)) {
+    if taken as f64 > SHADOW_PART * whole as f64
+        || !ends_at_edge(mask, edges, &peeled, steep, |x, y| ground.shade(picture, x, y).is_shade(ground))
+    {
         return;
     }
     for (inside, peeled) in mask.inside.iter_mut().zip(peeled) {
         *inside &= !peeled;
     }
-    if let Ok(inside) = largest(mask.width, mask.height, &mask.inside.iter().map(|inside| !inside).collect::<Vec<_>>()) {
+    let outside: Vec<bool> = mask.inside.iter().map(|inside| !inside).collect();
+    if let Ok(inside) = largest(picture, &outside) {
         mask.inside = inside;
     }
 }
@@ -313,7 +343,8 @@ fn flood(picture: &Picture, outside: &mut [bool], passable: impl Fn(usize, usize
 }
 
 /// The largest thing that is not ground, with what it encloses.
-fn largest(width: usize, height: usize, outside: &[bool]) -> Result<Vec<bool>, PhotoError> {
+fn largest(picture: &Picture, outside: &[bool]) -> Result<Vec<bool>, PhotoError> {
+    let (width, height) = (picture.width, picture.height);
     let mut label = vec![0u32; width * height];
     let mut sizes = vec![0usize];
     for start in 0..width * height {
@@ -346,17 +377,16 @@ fn largest(width: usize, height: usize, outside: &[bool]) -> Result<Vec<bool>, P
         sizes.push(size);
     }
     let (name, size) = sizes.iter().copied().enumerate().max_by_key(|(_, size)| *size).unwrap_or_default();
-    if (size as f64) < LEAST_POT * (width * height) as f64 {
-        return Err(PhotoError::Nothing);
+    let part = size as f64 / (width * height) as f64;
+    if part < LEAST_POT {
+        return Err(if part < LEAST_THING { PhotoError::Nothing } else { PhotoError::TooFar });
     }
     let inside: Vec<bool> = label.iter().map(|label| *label as usize == name).collect();
     let touches = |x: usize, y: usize| inside[y * width + x];
     let cut_off = (0..width).any(|x| touches(x, 1) || touches(x, height - 2))
         || (0..height).any(|y| touches(1, y) || touches(width - 2, y));
     if cut_off {
-        // A ground that is not plain hangs together with the pot and reaches the edge as well.
-        let reached = outside.iter().filter(|outside| **outside).count();
-        return Err(if reached * 3 < width * height { PhotoError::Busy } else { PhotoError::CutOff });
+        return Err(reaches_edge(picture));
     }
     let second = sizes.iter().enumerate().filter(|(other, _)| *other != name).map(|(_, size)| *size).max().unwrap_or(0);
     if second as f64 > SECOND * size as f64 {
