@@ -5,6 +5,7 @@
 #![allow(clippy::print_stdout, reason = "it prints a table")]
 
 mod judge;
+mod photo;
 mod store;
 
 use std::time::{Duration, Instant};
@@ -15,6 +16,7 @@ fn main() {
         "median and 95th percentile", "laydown", "p95", "peer", "p95", "ratio"
     );
     judge::rows();
+    photo::rows();
     store::rows();
 }
 

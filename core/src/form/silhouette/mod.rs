@@ -176,3 +176,6 @@ impl Trace {
         perspective::profile(self, known, camera.value())
     }
 }
+
+#[cfg(test)]
+mod tests;

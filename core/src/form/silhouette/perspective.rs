@@ -300,9 +300,11 @@ impl Solid {
         (foot.max(low), rim.min(high))
     }
 
-    /// Its greatest radius, where the outline is widest.
+    /// Its greatest radius, where the outline of the wall is widest.
     fn widest(&self, seen: &Seen, camera: f64) -> f64 {
-        let widest = (0..seen.radii.len()).max_by(|a, b| seen.radii[*a].total_cmp(&seen.radii[*b])).unwrap_or(0);
+        let (low, high) = self.between_arcs(seen, camera);
+        let wall = (0..seen.radii.len()).filter(|at| (low..=high).contains(&seen.level(*at)));
+        let Some(widest) = wall.max_by(|a, b| seen.radii[*a].total_cmp(&seen.radii[*b])) else { return 0.0 };
         let shown = self.shown(seen.level(widest), camera);
         seen.radii[widest] * self.radius(shown.disc) / shown.half
     }

@@ -82,6 +82,9 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
         _ => return Err(PhotoError::NoPicture),
     };
     let mut decoder = ImageReader::with_format(Cursor::new(bytes), format).into_decoder().map_err(unreadable)?;
+    if format == ImageFormat::Jpeg && !has_end(bytes) {
+        return Err(PhotoError::CutShort);
+    }
     let (width, height) = decoder.dimensions();
     // From the header alone, before any memory is taken.
     if u64::from(width) * u64::from(height) > MOST_PIXELS {
@@ -94,6 +97,21 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
     let mut picture = DynamicImage::from_decoder(decoder).map_err(unreadable)?;
     picture.apply_orientation(orientation);
     Ok(picture)
+}
+
+/// Whether the picture of a JPEG file comes to its end marker: the decoder fills up what is missing with grey. The markers
+/// of a small preview lie before the scan that this begins at; a camera may add more files behind the end.
+fn has_end(jpeg: &[u8]) -> bool {
+    const START_OF_SCAN: u8 = 0xDA;
+    let mut at = 2;
+    // Segments: a marker of two bytes, then a length that counts itself.
+    while let Some(&[0xFF, marker, high, low]) = jpeg.get(at..at + 4) {
+        at += 2 + usize::from(u16::from_be_bytes([high, low]));
+        if marker == START_OF_SCAN {
+            return jpeg.get(at..).is_some_and(|scan| scan.windows(2).any(|pair| pair == [0xFF, 0xD9]));
+        }
+    }
+    false
 }
 
 fn unreadable(error: ImageError) -> PhotoError {
