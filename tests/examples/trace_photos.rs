@@ -16,9 +16,11 @@ struct Truth {
     camera: f64,
     good: Vec<Good>,
     bad: serde_json::Map<String, Value>,
+    /// The first of the good ones in the eight ways in which a phone stores it.
+    turned: Vec<String>,
 }
 
-#[derive(Deserialize)]
+#[derive(Clone, Deserialize)]
 struct Good {
     file: String,
     height: f64,
@@ -39,7 +41,12 @@ fn main() {
             (file.clone(), traced.err().map(|error| error.to_string()).into())
         })
         .collect();
-    println!("{}", json!({ "good": good, "bad": bad }));
+    let turned: Vec<Value> = truth
+        .turned
+        .iter()
+        .map(|file| answer(&folder, &Good { file: file.clone(), ..truth.good[0].clone() }, truth.camera))
+        .collect();
+    println!("{}", json!({ "good": good, "bad": bad, "turned": turned }));
 }
 
 fn answer(folder: &Path, good: &Good, camera: f64) -> Value {

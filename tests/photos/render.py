@@ -14,7 +14,7 @@ from multiprocessing import Pool
 from pathlib import Path
 
 import numpy as np
-from PIL import Image, ImageDraw, ImageFilter
+from PIL import ExifTags, Image, ImageDraw, ImageFilter
 from scipy.interpolate import PchipInterpolator
 
 CAMERA = 600.0
@@ -280,13 +280,30 @@ def bad(folder):
     return made
 
 
+def turned(folder, original):
+    """One of the pictures as phones store it when they are held otherwise: turned, with a note of how to show it."""
+    upright = Image.open(original)
+    stored = [
+        None, Image.Transpose.FLIP_LEFT_RIGHT, Image.Transpose.ROTATE_180, Image.Transpose.FLIP_TOP_BOTTOM,
+        Image.Transpose.TRANSPOSE, Image.Transpose.ROTATE_90, Image.Transpose.TRANSVERSE, Image.Transpose.ROTATE_270,
+    ]
+    names = []
+    for orientation, how in enumerate(stored, 1):
+        exif = Image.Exif()
+        exif[ExifTags.Base.Orientation] = orientation
+        names.append(f"turned_{orientation}.jpg")
+        picture = upright if how is None else upright.transpose(how)
+        picture.save(folder / names[-1], quality=92, exif=exif)
+    return names
+
+
 def main():
     folder, count = Path(sys.argv[1]), int(sys.argv[2])
     first = int(sys.argv[3]) if len(sys.argv) > 3 else 0
     (folder / "bad").mkdir(parents=True, exist_ok=True)
     with Pool() as pool:
         drawn = pool.starmap(good, [(folder, number) for number in range(first, first + count)])
-    truth = {"camera": CAMERA, "good": drawn, "bad": bad(folder / "bad")}
+    truth = {"camera": CAMERA, "good": drawn, "bad": bad(folder / "bad"), "turned": turned(folder, folder / drawn[0]["file"])}
     (folder / "truth.json").write_text(json.dumps(truth))
 
 
