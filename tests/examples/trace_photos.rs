@@ -16,9 +16,11 @@ struct Truth {
     camera: f64,
     good: Vec<Good>,
     bad: serde_json::Map<String, Value>,
+    /// The first of the good ones in the eight ways in which a phone stores it.
+    turned: Vec<String>,
 }
 
-#[derive(Deserialize)]
+#[derive(Clone, Deserialize)]
 struct Good {
     file: String,
     height: f64,
@@ -30,7 +32,13 @@ struct Good {
 fn main() {
     let folder = PathBuf::from(std::env::args().nth(1).expect("the folder of photographs"));
     let truth: Truth = serde_json::from_slice(&read(&folder.join("truth.json"))).expect("truth.json");
-    let good: Vec<Value> = truth.good.iter().map(|good| answer(&folder, good, truth.camera)).collect();
+    let cores = std::thread::available_parallelism().map_or(1, usize::from);
+    let traced = &|some: &[Good]| some.iter().map(|good| answer(&folder, good, truth.camera)).collect::<Vec<_>>();
+    let good: Vec<Value> = std::thread::scope(|scope| {
+        let parts = truth.good.chunks(truth.good.len().div_ceil(cores).max(1));
+        let running: Vec<_> = parts.map(|part| scope.spawn(move || traced(part))).collect();
+        running.into_iter().flat_map(|part| part.join().expect("no thread panics")).collect()
+    });
     let bad: serde_json::Map<String, Value> = truth
         .bad
         .keys()
@@ -39,7 +47,12 @@ fn main() {
             (file.clone(), traced.err().map(|error| error.to_string()).into())
         })
         .collect();
-    println!("{}", json!({ "good": good, "bad": bad }));
+    let turned: Vec<Value> = truth
+        .turned
+        .iter()
+        .map(|file| answer(&folder, &Good { file: file.clone(), ..truth.good[0].clone() }, truth.camera))
+        .collect();
+    println!("{}", json!({ "good": good, "bad": bad, "turned": turned }));
 }
 
 fn answer(folder: &Path, good: &Good, camera: f64) -> Value {

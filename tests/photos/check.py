@@ -64,8 +64,12 @@ def main():
         failures.append("outlines differ from scikit-image's by more than a pixel")
     for file, sentence in found["bad"].items():
         print(f"{file}: {sentence}")
-        if not sentence:
-            failures.append(f"{file} was taken for a good picture")
+        if truth["bad"][file] not in (sentence or ""):
+            failures.append(f"{file} should be refused as {truth['bad'][file]}, not: {sentence}")
+    areas = [got.get("area", 0) for got in found["turned"]]
+    print(f"turned in eight ways: area {min(areas):.1f} to {max(areas):.1f} cm²")
+    if len(areas) != 8 or max(areas) > 1.005 * min(areas):
+        failures.append("a turned picture gives another area")
     for what, errors in off.items():
         errors = np.array(errors)
         print(f"{what}: mean {errors.mean():+.2%}, spread {errors.std():.2%}, worst {errors[np.abs(errors).argmax()]:+.2%}")

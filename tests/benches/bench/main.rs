@@ -6,6 +6,7 @@
 
 mod form;
 mod judge;
+mod photo;
 mod store;
 
 use std::time::{Duration, Instant};
@@ -17,6 +18,7 @@ fn main() {
     );
     judge::rows();
     form::rows();
+    photo::rows();
     store::rows();
 }
 

@@ -17,6 +17,9 @@ use crate::units::Millimetres;
 
 pub use picture::upright_preview;
 
+/// Steps along the axis at which the half width is taken.
+const STEPS: usize = 160;
+
 /// Why a photograph gives no outline. The display is the sentence the potter reads.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 #[non_exhaustive]
@@ -63,11 +66,6 @@ pub enum PhotoError {
         "Its two sides differ too much to be one round piece. Turn the handle straight to one side, and mind shadows and bright windows."
     )]
     Lopsided,
-    /// Its edge is broken.
-    #[error(
-        "The edge of the piece cannot be followed all the way. Use a ground that differs from it everywhere, and softer light."
-    )]
-    Ragged,
     /// Too flat to be seen from the side.
     #[error("A piece this flat cannot be measured from the side. Measure a few widths and heights instead.")]
     TooFlat,
@@ -165,8 +163,8 @@ pub struct Traced {
 /// When it is no picture, or none that can be trusted; the sentence says what to do.
 pub fn trace(bytes: &[u8]) -> Result<Trace, PhotoError> {
     let picture = picture::read(bytes)?;
-    let [pierced, filled] = ground::pot(&picture)?;
-    outline::follow(&picture, &pierced).or_else(|error| outline::follow(&picture, &filled).map_err(|_| error))
+    let (ground, mask) = ground::pot(&picture)?;
+    outline::follow(&picture, &ground, &mask)
 }
 
 impl Trace {
@@ -178,3 +176,6 @@ impl Trace {
         perspective::profile(self, known, camera.value())
     }
 }
+
+#[cfg(test)]
+mod tests;

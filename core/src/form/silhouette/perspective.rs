@@ -8,18 +8,48 @@ use crate::form::curve;
 use crate::form::profile::Point;
 use crate::units::Millimetres;
 
-/// Steps to either side through which the outline is smoothed.
-const SMOOTH: usize = 4;
+/// Steps to either side through which the profile is smoothed.
+const SMOOTH: usize = 3;
+/// Discs to either side that are stretched with one that shows.
+const SPREAD: f64 = 2.5;
+/// Rounds of making the solid more like what is seen; after the first few it hardly changes.
+const ROUNDS: usize = 12;
+/// How far round, as a part of the radius before the axis, the circle of an end may still show the wall beside it.
+const ARC: f64 = 0.2;
+/// What a lens that points a degree up or down moves the end of a wall, as a part of its radius.
+const LEVEL: f64 = 0.018;
+/// How far out the outline runs over one step of height where it is no wall any more, and the part of the height at an end
+/// in which that is looked for (its inverse).
+const FLAT: f64 = 2.0;
+const CORNER: usize = 10;
+/// How high a foot is bevelled, as a part of the height.
+const CHAMFER: f64 = 0.016;
+/// How an end of the wall is made from what lies beside it.
+struct End {
+    /// Part of the height that is left out.
+    margin: f64,
+    /// Discs from which it goes on.
+    from: usize,
+    /// How steeply at most, radius over height.
+    steepest: f64,
+}
+/// A foot is often rounded in or spread out, and stands sharp on the ground.
+const FOOT: End = End { margin: 0.006, from: 5, steepest: 2.0 };
+/// A lip is round.
+const RIM: End = End { margin: 0.015, from: 9, steepest: 1.0 };
+/// A solid whose outline is farther than this from what is seen, as a part of the widest, is not what is seen.
+const MOST_OFF: f64 = 0.02;
 /// Least relative uncertainty of an area from a photograph: lens distortion, phone not quite level. Measured on rendered
 /// photographs of known solids.
 const LEAST: f64 = 0.012;
 /// How well a distance of an arm's length is known, as a fraction: for the uncertainty.
 const CAMERA: f64 = 0.15;
-/// The most points of a profile, and how near their curve comes to the outline, as a part of the widest radius.
+/// The fewest and the most points of a profile, the least steps between two, and how near their curve comes to the outline,
+/// as a part of the widest radius.
+const FEWEST_POINTS: usize = 8;
 const MOST_POINTS: usize = 16;
+const APART: usize = 3;
 const NEAR: f64 = 0.004;
-/// An edge with so much more surface than the curve through its points is no wall.
-const RAGGED: f64 = 1.03;
 /// Sizes in mm that a pot has.
 const SMALLEST: f64 = 10.0;
 const LARGEST: f64 = 1_500.0;
@@ -36,10 +66,6 @@ pub(super) fn profile(trace: &Trace, known: &KnownSize, camera: f64) -> Result<T
         return Err(PhotoError::Size);
     }
     let area = |line: &[Point]| crate::form::revolve::swept_area(line);
-    let points = few(&fine, widest);
-    if area(&fine) > area(&along(&points)) * RAGGED {
-        return Err(PhotoError::Ragged);
-    }
     let other = solve(trace, known, camera * (1.0 + CAMERA))?;
     // A rectangular distribution of the distance.
     let by_distance = (area(&other) / area(&fine) - 1.0).abs() / 3f64.sqrt();
@@ -47,7 +73,7 @@ pub(super) fn profile(trace: &Trace, known: &KnownSize, camera: f64) -> Result<T
         points.iter().map(|point| (Millimetres::new(point.height), Millimetres::new(point.radius))).collect()
     };
     Ok(Traced {
-        points: millimetres(&points),
+        points: millimetres(&few(&fine, widest)),
         fine: millimetres(&fine),
         relative_uncertainty: LEAST.hypot(by_distance).hypot(2.0 * trace.unlike),
     })
@@ -70,48 +96,223 @@ impl Seen {
         Seen { bottom: along(foot), top: along(rim), radii: trace.radii.clone() }
     }
 
+    fn height(&self) -> f64 {
+        self.top - self.bottom
+    }
+
+    /// Where the outline turns to foot or rim: the steps between which it is no flatter than a wall.
+    fn corners(&self, radii: &[f64]) -> (usize, usize) {
+        let last = radii.len() - 1;
+        let step = self.height() / last as f64;
+        let is_flat = |outer: usize, inner: usize| radii[inner] - radii[outer] > FLAT * step;
+        let reach = last / CORNER;
+        let low = (0..reach).rev().find(|&at| is_flat(at, at + 1)).map_or(0, |at| at + 1);
+        let high = (0..reach).rev().find(|&at| is_flat(last - at, last - at - 1)).map_or(last, |at| last - at - 1);
+        (low, high)
+    }
+
+    /// How much farther down than the foot's circle would be seen the outline goes on below its corners: what is left of a
+    /// shadow. `shown` are the half widths that are expected.
+    fn below_foot(&self, shown: &[Shown], bottom: f64) -> f64 {
+        let expected: Vec<f64> = shown.iter().map(|shown| shown.half).collect();
+        let depth = |radii: &[f64], bottom: f64| self.level(self.corners(radii).0) - bottom;
+        let excess = depth(&self.radii, self.bottom) - depth(&expected, bottom);
+        let radius = self.radii[self.radii.len() / 24];
+        if excess > LEVEL * radius + CHAMFER * self.height() { excess } else { 0.0 }
+    }
+
+    fn level(&self, at: usize) -> f64 {
+        self.bottom + self.height() * at as f64 / (self.radii.len() - 1) as f64
+    }
+}
+
+/// A solid of revolution as a stack of discs at equal steps of height.
+struct Solid {
+    bottom: f64,
+    top: f64,
+    radii: Vec<f64>,
+}
+
+/// How a wall goes on beyond where it is known.
+struct Onwards {
+    radius: f64,
+    slope: f64,
+}
+
+impl Onwards {
+    fn at(&self, away: f64) -> f64 {
+        (self.radius + self.slope * away).max(self.radius / 2.0)
+    }
+}
+
+/// What of a solid is seen at one level: half the width, and which of its discs shows there.
+struct Shown {
+    half: f64,
+    /// Counted in discs from the bottom.
+    disc: f64,
+}
+
+impl Solid {
+    /// As it would be if the lens were infinitely far away.
+    fn as_seen(seen: &Seen) -> Solid {
+        let last = seen.radii.len() - 1;
+        let end = last / 24;
+        let radii = (0..=last).map(|at| seen.radii[at.clamp(end, last - end)]).collect();
+        Solid { bottom: seen.bottom, top: seen.top, radii }
+    }
+
+    fn last(&self) -> usize {
+        self.radii.len() - 1
+    }
+
     fn step(&self) -> f64 {
-        (self.top - self.bottom) / (self.radii.len() - 1) as f64
+        (self.top - self.bottom) / self.last() as f64
     }
 
-    fn height(&self, at: usize) -> f64 {
-        self.bottom + self.step() * at as f64
+    fn height(&self, disc: usize) -> f64 {
+        self.bottom + self.step() * disc as f64
     }
 
-    /// Half width and its slope at a step: a parabola laid through the steps about it, against noise.
-    fn smooth(&self, at: usize) -> (f64, f64) {
-        let last = self.radii.len() - 1;
-        let reach = SMOOTH.min(at).min(last - at).max(1);
-        let middle = at.clamp(reach, last - reach);
-        let (mut zeroth, mut first, mut second) = (0.0, 0.0, 0.0);
-        let (mut squares, mut fourths) = (0.0, 0.0);
-        let count = (2 * reach + 1) as f64;
-        for offset in 0..=2 * reach {
-            let x = offset as f64 - reach as f64;
-            let value = self.radii[middle + offset - reach];
-            zeroth += value;
-            first += x * value;
-            second += x * x * value;
-            squares += x * x;
-            fourths += x.powi(4);
+    /// Radius at a number of discs from the bottom.
+    fn radius(&self, disc: f64) -> f64 {
+        let before = (disc.max(0.0) as usize).min(self.last() - 1);
+        let share = disc - before as f64;
+        self.radii[before] + share * (self.radii[before + 1] - self.radii[before])
+    }
+
+    /// Half of what is seen at `level` from the distance `camera`: there a ray meets the disc at height h at
+    /// `camera (1 - h / level)` before the axis, and sees half its chord there, larger by `level / h`.
+    fn shown(&self, level: f64, camera: f64) -> Shown {
+        const SAMPLES: usize = 24;
+        let level = if level.abs() < 0.1 { 0.1f64.copysign(level) } else { level };
+        let widest = self.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius));
+        let disc_before = |before: f64| (level * (1.0 - before / camera) - self.bottom) / self.step();
+        let last = self.last() as f64;
+        let half = |before: f64| {
+            let disc = disc_before(before);
+            // A hair's breadth for what is rounded at the ends.
+            if !(-1e-9..=last + 1e-9).contains(&disc) {
+                return f64::MIN;
+            }
+            let radius = self.radius(disc.clamp(0.0, last));
+            let square = radius * radius - before * before;
+            if square <= 0.0 { square } else { square.sqrt() / (1.0 - before / camera) }
+        };
+        let before_disc = |height: f64| camera * (1.0 - height / level);
+        let even = (0..=SAMPLES).map(|at| widest * (2.0 * at as f64 / SAMPLES as f64 - 1.0));
+        let ends = [before_disc(self.bottom), before_disc(self.top)];
+        let best = even.chain(ends).map(|before| (half(before), before)).max_by(|a, b| a.0.total_cmp(&b.0));
+        let (mut most, mut before) = best.unwrap_or((0.0, 0.0));
+        let mut reach = 2.0 * widest / SAMPLES as f64;
+        for _ in 0..7 {
+            for side in [before - reach, before - reach / 2.0, before + reach / 2.0, before + reach] {
+                let here = half(side);
+                if here > most {
+                    (most, before) = (here, side);
+                }
+            }
+            reach /= 2.5;
         }
-        let bend = (count * second - squares * zeroth) / (count * fourths - squares * squares);
-        let level = (zeroth - bend * squares) / count;
-        let slope = first / squares;
-        let x = at as f64 - middle as f64;
-        (level + slope * x + bend * x * x, (slope + 2.0 * bend * x) / self.step())
+        Shown { half: most.max(0.0), disc: disc_before(before).clamp(0.0, last) }
     }
 
-    /// How many steps at an end belong to the ellipse in which its circle is seen.
-    fn end_steps(&self, is_top: bool, camera: f64) -> usize {
-        let last = self.radii.len() - 1;
-        let inner = last / 12;
-        let (end, radius) =
-            if is_top { (self.top, self.radii[last - inner]) } else { (self.bottom, self.radii[inner]) };
-        let level = end_height(end, radius, camera, is_top);
-        let side = level * camera / (camera - radius * radius / camera);
-        let steps = ((end - side).abs() / self.step()).ceil() as usize + 2;
-        steps.min(last / 4)
+    /// The lowest and the highest level that is seen.
+    fn ends(&self, camera: f64) -> (f64, f64) {
+        let discs = || self.radii.iter().enumerate().map(|(disc, radius)| (self.height(disc), *radius));
+        let up = |(height, radius): (f64, f64)| height * camera / (camera - radius * height.signum());
+        let down = |(height, radius): (f64, f64)| height * camera / (camera + radius * height.signum());
+        (discs().map(down).fold(f64::MAX, f64::min), discs().map(up).fold(f64::MIN, f64::max))
+    }
+
+    /// Made more like what is seen: each disc is stretched as the outline is that shows it.
+    fn refine(&mut self, seen: &Seen, camera: f64) {
+        let (bottom, top) = self.ends(camera);
+        let shown: Vec<Shown> = (0..seen.radii.len()).map(|at| self.shown(seen.level(at), camera)).collect();
+        self.bottom += seen.bottom + seen.below_foot(&shown, bottom) - bottom;
+        self.top += seen.top - top;
+        let last = self.last();
+        let mut sums = vec![(0.0, 0.0); last + 1];
+        let (low, high) = self.between_arcs(seen, camera);
+        for (at, shown) in shown.iter().enumerate() {
+            let level = seen.level(at);
+            if shown.half <= 0.0 || level < low || level > high {
+                continue;
+            }
+            let ratio = seen.radii[at] / shown.half;
+            let (from, to) = ((shown.disc - SPREAD).ceil().max(0.0) as usize, (shown.disc + SPREAD) as usize);
+            for (disc, sum) in sums.iter_mut().enumerate().take(to + 1).skip(from) {
+                let weight = 1.0 - (disc as f64 - shown.disc).abs() / (SPREAD + 1e-6);
+                sum.0 += weight * ratio;
+                sum.1 += weight;
+            }
+        }
+        let known: Vec<(usize, f64)> =
+            sums.iter().enumerate().filter(|(_, sum)| sum.1 > 0.0).map(|(disc, sum)| (disc, sum.0 / sum.1)).collect();
+        let (Some(&(first_known, _)), Some(&(last_known, _))) = (known.first(), known.last()) else { return };
+        for disc in first_known..=last_known {
+            // Discs that never show go with their neighbours.
+            let after = known.partition_point(|(known, _)| *known < disc);
+            let (after, to) = known[after];
+            let (before, from) =
+                if after == disc { (disc, to) } else { known[known.partition_point(|(known, _)| *known < disc) - 1] };
+            let share = if after == before { 0.0 } else { (disc - before) as f64 / (after - before) as f64 };
+            self.radii[disc] *= from + (to - from) * share;
+        }
+        // The last discs go on as those before them do.
+        let (first, last_known) = (self.line(first_known, 1.0, &FOOT), self.line(last_known, -1.0, &RIM));
+        for disc in 0..first_known {
+            self.radii[disc] = first.at(self.step() * (first_known - disc) as f64);
+        }
+        let from = known[known.len() - 1].0;
+        for disc in from + 1..=last {
+            self.radii[disc] = last_known.at(self.step() * (disc - from) as f64);
+        }
+    }
+
+    /// The straight line in which the wall comes to the disc `near` from the `inwards` ones.
+    fn line(&self, near: usize, inwards: f64, end: &End) -> Onwards {
+        let disc = |at: usize| (near as f64 + inwards * at as f64).clamp(0.0, self.last() as f64) as usize;
+        let count = end.from as f64;
+        let middle = (count - 1.0) / 2.0;
+        let mean = (0..end.from).map(|at| self.radii[disc(at)]).sum::<f64>() / count;
+        let rise: f64 = (0..end.from).map(|at| (middle - at as f64) * self.radii[disc(at)]).sum();
+        let squares: f64 = (0..end.from).map(|at| (at as f64 - middle).powi(2)).sum();
+        let slope = (rise / squares / self.step()).clamp(-end.steepest, end.steepest);
+        Onwards { radius: mean + slope * middle * self.step(), slope }
+    }
+
+    /// The levels between which the wall is seen; beyond them the circles of foot and rim curve away, and their width
+    /// says more of the height than of the radius.
+    fn between_arcs(&self, seen: &Seen, camera: f64) -> (f64, f64) {
+        let inner = self.last() / 24;
+        let edge = |height: f64, radius: f64, inwards: f64, end: &End| {
+            let near = radius * (radius / camera + ARC).min(1.0);
+            // Where the arc's near or far side is the one that ends the outline.
+            let before = if (height > 0.0) == (inwards < 0.0) { near } else { -near };
+            let arc = height * camera / (camera - before);
+            let inset = height + inwards * (end.margin * (self.top - self.bottom) + LEVEL * radius);
+            if inwards < 0.0 { arc.min(inset) } else { arc.max(inset) }
+        };
+        let (low, high) = seen.corners(&seen.radii);
+        let (low, high) = (seen.level(low), seen.level(high));
+        let foot = edge(self.bottom, self.radii[inner], 1.0, &FOOT);
+        let rim = edge(self.top, self.radii[self.last() - inner], -1.0, &RIM);
+        (foot.max(low), rim.min(high))
+    }
+
+    /// Its greatest radius, as the profile is given out.
+    fn widest(&self) -> f64 {
+        (0..=self.last()).map(|disc| smooth(&self.radii, disc)).fold(0.0, f64::max)
+    }
+
+    /// How far the outline of the solid is from what is seen, as a part of the widest: root mean square.
+    fn off(&self, seen: &Seen, camera: f64) -> f64 {
+        let end = seen.radii.len() / 20;
+        let inner = end..seen.radii.len() - end;
+        let widest = seen.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius));
+        let count = inner.len() as f64;
+        let squares = inner.map(|at| (self.shown(seen.level(at), camera).half - seen.radii[at]).powi(2));
+        (squares.sum::<f64>() / count).sqrt() / widest
     }
 }
 
@@ -121,92 +322,60 @@ fn solve(trace: &Trace, known: &KnownSize, camera: f64) -> Result<Vec<Point>, Ph
     let widest_seen = trace.radii.iter().fold(0.0f64, |widest, radius| widest.max(*radius));
     // The scale decides how near the lens is in pixels, and that a little of the shape: a few rounds settle both.
     let mut scale = match known {
-        KnownSize::Height(height) => height.value() / (seen.top - seen.bottom),
+        KnownSize::Height(height) => height.value() / seen.height(),
         KnownSize::Width(width) => width.value() / 2.0 / widest_seen,
         KnownSize::Length { length, from, to } => length.value() / (to.0 - from.0).hypot(to.1 - from.1),
     };
-    let mut line = Vec::new();
-    for _ in 0..5 {
+    let mut solid = Solid::as_seen(&seen);
+    for round in 0..ROUNDS {
         if !(scale.is_finite() && scale > 0.0 && widest_seen * scale < camera * 0.6) {
             return Err(PhotoError::Size);
         }
-        line = turned(&seen, camera / scale)?;
-        scale = match known {
-            KnownSize::Height(height) => height.value() / line.last().map_or(0.0, |point: &Point| point.height),
-            KnownSize::Width(width) => {
-                width.value() / 2.0 / line.iter().fold(0.0f64, |widest, point| widest.max(point.radius))
-            }
-            KnownSize::Length { .. } => scale,
-        };
-    }
-    Ok(line.iter().map(|point| Point { height: point.height * scale, radius: point.radius * scale }).collect())
-}
-
-/// The profile that is seen so from the distance `camera`, everything in pixels.
-///
-/// A plane through the lens that touches the outline touches the pot along the same ray. Since the pot is round, the plane
-/// stands square to the radius at that place: with the outline at (R, v) and its slope R', the plane's normal is
-/// (D, −D R', R − v R'), and place and plane together give radius and height.
-fn turned(seen: &Seen, camera: f64) -> Result<Vec<Point>, PhotoError> {
-    let last = seen.radii.len() - 1;
-    let (low, high) = (seen.end_steps(false, camera), last - seen.end_steps(true, camera));
-    let mut line: Vec<Point> = Vec::with_capacity(seen.radii.len());
-    for at in low..=high {
-        let (radius, slope) = seen.smooth(at);
-        if radius <= 0.0 {
-            return Err(PhotoError::Size);
-        }
-        let height = seen.height(at);
-        let away = radius - height * slope;
-        let across = camera.hypot(away);
-        let true_radius = camera * across / (away + camera * camera / radius);
-        let true_height = height * true_radius * camera / (across * radius);
-        // A touch of noise may turn two places about.
-        if line.last().is_none_or(|before| true_height > before.height) {
-            line.push(Point { height: true_height, radius: true_radius });
+        solid.refine(&seen, camera / scale);
+        if round > 0 {
+            scale = match known {
+                KnownSize::Height(height) => height.value() / (solid.top - solid.bottom),
+                KnownSize::Width(width) => width.value() / 2.0 / solid.widest(),
+                KnownSize::Length { .. } => scale,
+            };
         }
     }
-    if line.len() < 10 {
-        return Err(PhotoError::Size);
+    if solid.step().is_nan() || solid.step() <= 0.0 || solid.off(&seen, camera / scale) > MOST_OFF {
+        return Err(PhotoError::Lopsided);
     }
-    let (foot, rim) = (onwards(&line, seen, camera, false), onwards(&line, seen, camera, true));
-    line.retain(|point| point.height > foot.height && point.height < rim.height);
-    line.insert(0, foot);
-    line.push(rim);
-    let span = rim.height - foot.height;
-    let level = |at: usize| span * at as f64 / last as f64;
-    Ok((0..=last).map(|at| Point { height: level(at), radius: radius_at(&line, foot.height + level(at)) }).collect())
+    let radii = (0..=solid.last()).map(|disc| smooth(&solid.radii, disc));
+    let step = solid.step() * scale;
+    Ok(radii.enumerate().map(|(disc, radius)| Point { height: step * disc as f64, radius: radius * scale }).collect())
 }
 
-/// The end of a profile: its height by where its circle's edge is seen, its radius going on from the places beside it.
-fn onwards(line: &[Point], seen: &Seen, camera: f64, is_top: bool) -> Point {
-    let (near, far) = if is_top { (line[line.len() - 1], line[line.len() - 5]) } else { (line[0], line[4]) };
-    let slope = (near.radius - far.radius) / (near.height - far.height);
-    let end = if is_top { seen.top } else { seen.bottom };
-    let mut radius = near.radius;
-    let mut height = near.height;
-    for _ in 0..3 {
-        height = end_height(end, radius, camera, is_top);
-        // No pot goes on outwards or inwards by more than it is high there.
-        radius = near.radius + slope.clamp(-1.5, 1.5) * (height - near.height);
+/// The value at a place by a parabola through its neighbours, against noise.
+fn smooth(values: &[f64], at: usize) -> f64 {
+    let last = values.len() - 1;
+    let middle = at.clamp(SMOOTH, last - SMOOTH);
+    let (mut zeroth, mut first, mut second, mut squares, mut fourths) = (0.0, 0.0, 0.0, 0.0, 0.0);
+    let count = (2 * SMOOTH + 1) as f64;
+    for (value, offset) in values[middle - SMOOTH..=middle + SMOOTH].iter().zip(0..) {
+        let x = f64::from(offset) - SMOOTH as f64;
+        zeroth += value;
+        first += x * value;
+        second += x * x * value;
+        squares += x * x;
+        fourths += x.powi(4);
     }
-    Point { height, radius: radius.max(near.radius * 0.5) }
-}
-
-/// True height of an end of the pot that is seen at `height`: the near edge of its circle is seen where it is beyond the
-/// lens's level on its own side, the far edge otherwise.
-fn end_height(height: f64, radius: f64, camera: f64, is_top: bool) -> f64 {
-    let near = (height > 0.0) == is_top;
-    height * if near { camera - radius } else { camera + radius } / camera
+    let bend = (count * second - squares * zeroth) / (count * fourths - squares * squares);
+    let x = at as f64 - middle as f64;
+    (zeroth - bend * squares) / count + first / squares * x + bend * x * x
 }
 
 /// A few points whose smooth curve comes near the whole outline: where it is farthest off, another is taken.
 fn few(fine: &[Point], widest: f64) -> Vec<Point> {
-    let mut places = vec![0, fine.len() / 2, fine.len() - 1];
+    let last = fine.len() - 1;
+    let mut places: Vec<usize> = (0..FEWEST_POINTS).map(|at| last * at / (FEWEST_POINTS - 1)).collect();
     while places.len() < MOST_POINTS {
-        let smooth = along(&places.iter().map(|place| fine[*place]).collect::<Vec<_>>());
+        let chosen: Vec<(Point, f64)> = places.iter().map(|place| (fine[*place], 0.0)).collect();
+        let smooth: Vec<Point> = curve::smooth(&chosen).into_iter().map(|(point, _)| point).collect();
         let off = |at: usize| (radius_at(&smooth, fine[at].height) - fine[at].radius).abs();
-        let free = (0..fine.len()).filter(|at| !places.contains(at));
+        let free = (0..fine.len()).filter(|at| places.iter().all(|place| place.abs_diff(*at) >= APART));
         let Some(worst) = free.max_by(|a, b| off(*a).total_cmp(&off(*b))) else { break };
         if off(worst) < NEAR * widest {
             break;
@@ -217,16 +386,69 @@ fn few(fine: &[Point], widest: f64) -> Vec<Point> {
     places.into_iter().map(|place| fine[place]).collect()
 }
 
-/// The smooth curve through points.
-fn along(points: &[Point]) -> Vec<Point> {
-    let points: Vec<(Point, f64)> = points.iter().map(|point| (*point, 0.0)).collect();
-    curve::smooth(&points).into_iter().map(|(point, _)| point).collect()
-}
-
 fn radius_at(line: &[Point], height: f64) -> f64 {
     let after = line.partition_point(|point| point.height < height).clamp(1, line.len() - 1);
     let (before, after) = (line[after - 1], line[after]);
     let rise = after.height - before.height;
     let share = if rise > 0.0 { ((height - before.height) / rise).clamp(0.0, 1.0) } else { 0.0 };
     before.radius + share * (after.radius - before.radius)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::form::revolve::{swept_area, swept_volume};
+    use approx::assert_relative_eq;
+
+    const CAMERA: f64 = 2_000.0;
+
+    /// A belly with a foot and a neck, 400 pixels high, the lens level with a place on it.
+    fn vase(level: f64) -> Solid {
+        let last = 160;
+        let radius = |share: f64| 70.0 + 60.0 * (share * std::f64::consts::PI).sin() - 25.0 * share;
+        let radii = (0..=last).map(|at| radius(at as f64 / last as f64)).collect();
+        Solid { bottom: -level * 400.0, top: (1.0 - level) * 400.0, radii }
+    }
+
+    fn line(solid: &Solid) -> Vec<Point> {
+        (0..=solid.last()).map(|at| Point { height: solid.step() * at as f64, radius: solid.radii[at] }).collect()
+    }
+
+    #[test]
+    fn a_cylinder_at_the_lens_s_level_looks_wider_by_its_nearness() {
+        let cylinder = Solid { bottom: -100.0, top: 100.0, radii: vec![80.0; 161] };
+        // Two tangents from the lens to a circle.
+        let half = CAMERA * 80.0 / (CAMERA * CAMERA - 80.0f64.powi(2)).sqrt();
+        assert_relative_eq!(cylinder.shown(0.0, CAMERA).half, half, max_relative = 1e-4);
+        let (bottom, top) = cylinder.ends(CAMERA);
+        assert_relative_eq!(top, 100.0 * CAMERA / (CAMERA - 80.0), max_relative = 1e-12);
+        assert_relative_eq!(bottom, -top, max_relative = 1e-12);
+    }
+
+    #[test]
+    fn what_a_known_solid_shows_leads_back_to_it() {
+        for level in [0.1, 0.5, 0.9] {
+            let known = vase(level);
+            let (bottom, top) = known.ends(CAMERA);
+            let mut seen = Seen { bottom, top, radii: vec![0.0; 161] };
+            seen.radii = (0..161).map(|at| known.shown(seen.level(at), CAMERA).half).collect();
+            let mut found = Solid::as_seen(&seen);
+            for _ in 0..ROUNDS {
+                found.refine(&seen, CAMERA);
+            }
+            assert_relative_eq!(swept_area(&line(&found)), swept_area(&line(&known)), max_relative = 0.005);
+            assert_relative_eq!(swept_volume(&line(&found)), swept_volume(&line(&known)), max_relative = 0.005);
+        }
+    }
+
+    #[test]
+    fn a_few_points_carry_the_whole_outline() {
+        let whole = line(&vase(0.5));
+        let points = few(&whole, 120.0);
+        assert!((FEWEST_POINTS..=MOST_POINTS).contains(&points.len()), "{}", points.len());
+        let chosen: Vec<(Point, f64)> = points.into_iter().map(|point| (point, 0.0)).collect();
+        let smooth: Vec<Point> = curve::smooth(&chosen).into_iter().map(|(point, _)| point).collect();
+        assert_relative_eq!(swept_area(&smooth), swept_area(&whole), max_relative = 0.003);
+        assert_relative_eq!(swept_volume(&smooth), swept_volume(&whole), max_relative = 0.003);
+    }
 }

@@ -32,6 +32,21 @@ impl Picture {
     pub(super) fn at(&self, x: usize, y: usize) -> [f32; 3] {
         self.pixels[y * self.width + x]
     }
+
+    /// The colour at a place between pixels; `None` outside the picture.
+    pub(super) fn between(&self, x: f64, y: f64) -> Option<[f32; 3]> {
+        if !(x >= 0.0 && y >= 0.0 && x < self.width as f64 - 1.0 && y < self.height as f64 - 1.0) {
+            return None;
+        }
+        let (column, row) = (x as usize, y as usize);
+        let (across, down) = ((x - column as f64) as f32, (y - row as f64) as f32);
+        let (upper, lower) = (
+            [self.at(column, row), self.at(column + 1, row)],
+            [self.at(column, row + 1), self.at(column + 1, row + 1)],
+        );
+        let mix = |pair: [[f32; 3]; 2], c: usize| pair[0][c] + across * (pair[1][c] - pair[0][c]);
+        Some([0, 1, 2].map(|c| mix(upper, c) + down * (mix(lower, c) - mix(upper, c))))
+    }
 }
 
 /// Reads a JPEG or PNG, upright and small.
@@ -67,6 +82,9 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
         _ => return Err(PhotoError::NoPicture),
     };
     let mut decoder = ImageReader::with_format(Cursor::new(bytes), format).into_decoder().map_err(unreadable)?;
+    if format == ImageFormat::Jpeg && !has_end(bytes) {
+        return Err(PhotoError::CutShort);
+    }
     let (width, height) = decoder.dimensions();
     // From the header alone, before any memory is taken.
     if u64::from(width) * u64::from(height) > MOST_PIXELS {
@@ -79,6 +97,21 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
     let mut picture = DynamicImage::from_decoder(decoder).map_err(unreadable)?;
     picture.apply_orientation(orientation);
     Ok(picture)
+}
+
+/// Whether the picture of a JPEG file comes to its end marker: the decoder fills up what is missing with grey. The markers
+/// of a small preview lie before the scan that this begins at; a camera may add more files behind the end.
+fn has_end(jpeg: &[u8]) -> bool {
+    const START_OF_SCAN: u8 = 0xDA;
+    let mut at = 2;
+    // Segments: a marker of two bytes, then a length that counts itself.
+    while let Some(&[0xFF, marker, high, low]) = jpeg.get(at..at + 4) {
+        at += 2 + usize::from(u16::from_be_bytes([high, low]));
+        if marker == START_OF_SCAN {
+            return jpeg.get(at..).is_some_and(|scan| scan.windows(2).any(|pair| pair == [0xFF, 0xD9]));
+        }
+    }
+    false
 }
 
 fn unreadable(error: ImageError) -> PhotoError {
