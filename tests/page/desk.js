@@ -77,15 +77,21 @@ export class Phone {
     return this.page.locator('#labels li').allTextContents();
   }
 
-  /** Where on the page the middle of this text is. */
+  /** Where on the page the middle of this text is, once it has come to rest: a list may still be scrolling. */
   async #spot(text) {
     await this.shows(text);
-    const [x, y] = await this.page.evaluate((wanted) => {
+    const place = () => this.page.evaluate((wanted) => {
       const rows = [...document.querySelectorAll('#labels li')].filter((row) => row.textContent === wanted);
       const row = rows.find((one) => one.querySelector('button')) ?? rows[0];
-      return [Number(row.dataset.x), Number(row.dataset.y)];
+      return row && [Number(row.dataset.x), Number(row.dataset.y)];
     }, text);
-    return this.#onPage(x, y);
+    for (let before = await place(), tries = 0; tries < 40; tries++) {
+      await this.page.waitForTimeout(150);
+      const now = await place();
+      if (before && now && now[0] === before[0] && now[1] === before[1]) return this.#onPage(...now);
+      before = now;
+    }
+    return assert.fail(`"${text}" does not come to rest`);
   }
 
   async #onPage(x, y) {
