@@ -39,7 +39,7 @@ class FormTest {
         val (x, y) = phone.holdGrip("point.4", byX = 0.2f, byY = -0.2f)
         phone.await("a higher rim") { phone.table()[4][0] != "9.2" }
         phone.idle()
-        val reached = phone.table()[4]
+        val reached = phone.tableAtRest()[4]
         repeat(10) { phone.moveTo(x + it % 2, y) }
         phone.idle()
         assertEquals("the finger rests", reached, phone.table()[4])
@@ -106,7 +106,7 @@ class FormTest {
     fun whatWasDraggedIsKept() = points { phone ->
         phone.dragGrip("point.4", byX = -0.12f, byY = 0f)
         phone.await("another table") { phone.table()[4][1] != "8" }
-        val table = phone.table()
+        val table = phone.tableAtRest()
         phone.rotate()
         phone.await("the same table") { phone.table() == table }
         phone.rotate()

@@ -102,6 +102,20 @@ fun Phone.refusals(): List<String> = window().filterIsInstance<TextView>()
 /** What stands in the table of points, row by row. */
 fun Phone.table(): List<List<String>> = cells().map { row -> row.map { it.text.toString() } }
 
+/** The same once the answers to all that the finger did have come: it stays as it is for a while. */
+fun Phone.tableAtRest(): List<List<String>> {
+    var before = table()
+    var still = 0
+    await("the table to come to rest") {
+        Thread.sleep(20)
+        val now = table()
+        still = if (now == before) still + 1 else 0
+        before = now
+        still >= 15
+    }
+    return before
+}
+
 private fun Phone.cells(): List<List<EditText>> = window().filter { it.id == R.id.row_cells }
     .map { row -> row.all().filterIsInstance<EditText>() }
 
