@@ -8,6 +8,7 @@ pub mod coat;
 pub mod form;
 pub mod glaze;
 pub mod journal;
+pub mod kiln;
 pub mod sample;
 pub mod store;
 pub mod studio;

@@ -160,24 +160,39 @@ macro_rules! entities {
     };
 }
 
-/// Points of a profile, each `[height, radius, wall]` in um, or `[height, radius]` where the wall is as elsewhere.
-/// One value to the journal: two edits of one profile are two profiles, never a mixture.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(transparent)]
-pub struct Points(pub Vec<Vec<i64>>);
+/// Defines a list that is one value to the journal and JSON text in its column: two edits of one list are two lists,
+/// never a mixture.
+macro_rules! json_column {
+    ($(#[$meta:meta])* $name:ident($item:ty)) => {
+        $(#[$meta])*
+        #[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+        #[serde(transparent)]
+        pub struct $name(pub Vec<$item>);
 
-impl ToSql for Points {
-    fn to_sql(&self) -> rusqlite::Result<ToSqlOutput<'_>> {
-        let text =
-            serde_json::to_string(self).map_err(|error| rusqlite::Error::ToSqlConversionFailure(error.into()))?;
-        Ok(text.into())
-    }
+        impl ToSql for $name {
+            fn to_sql(&self) -> rusqlite::Result<ToSqlOutput<'_>> {
+                let text =
+                    serde_json::to_string(self).map_err(|error| rusqlite::Error::ToSqlConversionFailure(error.into()))?;
+                Ok(text.into())
+            }
+        }
+
+        impl FromSql for $name {
+            fn column_result(value: ValueRef<'_>) -> FromSqlResult<$name> {
+                serde_json::from_str(value.as_str()?).map_err(FromSqlError::other)
+            }
+        }
+    };
 }
 
-impl FromSql for Points {
-    fn column_result(value: ValueRef<'_>) -> FromSqlResult<Points> {
-        serde_json::from_str(value.as_str()?).map_err(FromSqlError::other)
-    }
+json_column! {
+    /// Points of a profile, each `[height, radius, wall]` in um, or `[height, radius]` where the wall is as elsewhere.
+    Points(Vec<i64>)
+}
+
+json_column! {
+    /// Pairs of codes.
+    Pairs((String, String))
 }
 
 entities! {
@@ -376,6 +391,114 @@ entities! {
         control: bool,
         /// What the potter noted.
         note: Option<String>,
+        /// The code pencilled on the piece's foot, on its first coat.
+        code: Option<String>,
+    }
+
+    /// A kiln.
+    Kiln "kiln" {
+        /// What the potter calls it.
+        name: String,
+        /// Whether its shelves are round.
+        round: bool,
+        /// Width of a shelf, or its diameter, um.
+        across_um: i64,
+        /// Depth of a shelf that is not round, um.
+        deep_um: Option<i64>,
+        /// How many shelves it takes.
+        shelves: i64,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// One firing, from the first piece loaded to the last one looked at.
+    Firing "firing" {
+        /// The kiln.
+        kiln: Uuid,
+        /// When it was begun to be loaded, unix ms.
+        at: i64,
+        /// The cone aimed at.
+        cone: String,
+        /// Code of the kind of its cones.
+        cone_kind: String,
+        /// Code of how far it has come.
+        state: String,
+        /// Ramps and holds in the potter's words.
+        program: Option<String>,
+        /// When it was fired, unix ms.
+        fired_at: Option<i64>,
+        /// Top temperature, thousandths of a degree Celsius.
+        top_mc: Option<i64>,
+        /// How long it took, minutes.
+        minutes: Option<i64>,
+        /// Witness cones as read: `[cone, code of the reading]`, from the lowest shelf up.
+        witnesses: Option<Pairs>,
+        /// What was looked at before loading: codes of the list, with commas.
+        checked: Option<String>,
+        /// What the potter noted.
+        note: Option<String>,
+        /// Thrown away, as when it was begun by mistake.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// A piece's place in a firing.
+    Placement "placement" {
+        /// The firing.
+        firing: Uuid,
+        /// The piece.
+        piece: Uuid,
+        /// The shelf, counted from 0 at the bottom.
+        shelf: i64,
+        /// Where its middle stands, from the left of the shelf, ten-thousandths of its width.
+        x_e4: i64,
+        /// The same from the front.
+        y_e4: i64,
+        /// Taken out again before the firing.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// What came out of a firing on one piece.
+    Finding "finding" {
+        /// The firing.
+        firing: Uuid,
+        /// The piece.
+        piece: Uuid,
+        /// When it was last looked at, unix ms.
+        at: i64,
+        /// Code of how thick the glaze inside looks.
+        inside: Option<String>,
+        /// The same outside.
+        outside: Option<String>,
+        /// The same where both glazes lie.
+        overlap: Option<String>,
+        /// Faults: `[code, where]`.
+        faults: Option<Pairs>,
+        /// How much the potter likes it, 1 to 5.
+        liking: Option<i64>,
+        /// What the potter noted.
+        note: Option<String>,
+    }
+
+    /// A photograph of a piece; the file is named by its SHA-256.
+    Photo "photo" {
+        /// The piece.
+        piece: Uuid,
+        /// The firing it came out of, if it was taken after one.
+        firing: Option<Uuid>,
+        /// SHA-256 of the file, in hexadecimal.
+        sha256: String,
+        /// When it was taken, unix ms.
+        at: i64,
+        /// Width of the upright picture, pixels.
+        width: i64,
+        /// Height of the upright picture, pixels.
+        height: i64,
+        /// No longer shown.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
     }
 
     /// A control piece not weighed here: an amount the potter knows is right.
@@ -440,5 +563,7 @@ entities! {
         speak: bool,
         /// Tick in the hand.
         tick: bool,
+        /// Give each piece a code for its foot.
+        code_pieces: bool,
     }
 }

@@ -7,6 +7,7 @@
 pub mod entity;
 mod error;
 mod open;
+pub mod photos;
 pub mod query;
 mod schema;
 mod transaction;
@@ -21,6 +22,7 @@ use crate::journal::{DeviceId, Ids};
 
 pub use entity::Entity;
 pub use error::StoreError;
+use photos::Photos;
 pub use transaction::{Changes, Transaction, Undo, chosen, devices, events_after, events_of, this_device};
 
 /// An open studio.
@@ -28,6 +30,7 @@ pub struct Store {
     writer: Mutex<Writer>,
     reader: Mutex<Connection>,
     device: DeviceId,
+    photos: Photos,
 }
 
 struct Writer {
@@ -64,12 +67,34 @@ impl Store {
             }
         };
         let reader = open::reader(path.as_ref())?;
-        Ok(Store { writer: Mutex::new(Writer { conn, ids }), reader: Mutex::new(reader), device })
+        let photos = Photos::beside(path.as_ref());
+        let store = Store { writer: Mutex::new(Writer { conn, ids }), reader: Mutex::new(reader), device, photos };
+        store.settle_photos()?;
+        Ok(store)
     }
 
     /// This device.
     pub fn device(&self) -> DeviceId {
         self.device
+    }
+
+    /// The photographs of this studio.
+    pub fn photos(&self) -> &Photos {
+        &self.photos
+    }
+
+    /// Goes through the newcomers among the photographs, so that each has a record and each record its file.
+    ///
+    /// # Errors
+    /// When the folder cannot be read or changed.
+    pub fn settle_photos(&self) -> Result<(), StoreError> {
+        if !self.photos.has_newcomers() {
+            return Ok(());
+        }
+        let writer = self.writer.lock();
+        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
+        self.photos.settle(&tx)?;
+        Ok(tx.commit()?)
     }
 
     /// Reads the studio as it stands at one moment: a write that comes between two queries of `look` is not seen.

@@ -137,11 +137,80 @@ CREATE TABLE coat (
     verdict              TEXT NOT NULL,         -- code
     laydown_mg_dm2       INTEGER NOT NULL,
     control              INTEGER NOT NULL,      -- 1: the pot one keeps comparing with
-    note                 TEXT
+    note                 TEXT,
+    code                 TEXT                   -- on the foot; on the first coat of its piece
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX coat_at ON coat (at);
 CREATE INDEX coat_bucket ON coat (bucket, at);
 CREATE INDEX coat_control ON coat (glaze, zone, at) WHERE control;
+CREATE INDEX coat_code ON coat (code) WHERE code IS NOT NULL;
+
+CREATE TABLE kiln (
+    id         BLOB PRIMARY KEY,
+    name       TEXT NOT NULL,
+    round      INTEGER NOT NULL,
+    across_um  INTEGER NOT NULL,                -- width or diameter of a shelf
+    deep_um    INTEGER,
+    shelves    INTEGER NOT NULL,
+    gone       INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE firing (
+    id         BLOB PRIMARY KEY,
+    kiln       BLOB NOT NULL,
+    at         INTEGER NOT NULL,
+    cone       TEXT NOT NULL,
+    cone_kind  TEXT NOT NULL,                   -- code
+    state      TEXT NOT NULL,                   -- code
+    program    TEXT,
+    fired_at   INTEGER,
+    top_mc     INTEGER,
+    minutes    INTEGER,
+    witnesses  TEXT,                            -- JSON array of [cone, reading]
+    checked    TEXT,
+    note       TEXT,
+    gone       INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX firing_at ON firing (at) WHERE NOT gone;
+
+CREATE TABLE placement (
+    id      BLOB PRIMARY KEY,
+    firing  BLOB NOT NULL,
+    piece   BLOB NOT NULL,
+    shelf   INTEGER NOT NULL,
+    x_e4    INTEGER NOT NULL,                   -- of the shelf's width, from the left
+    y_e4    INTEGER NOT NULL,                   -- from the front
+    gone    INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX placement_firing ON placement (firing) WHERE NOT gone;
+CREATE INDEX placement_piece ON placement (piece) WHERE NOT gone;
+
+CREATE TABLE finding (
+    id       BLOB PRIMARY KEY,
+    firing   BLOB NOT NULL,
+    piece    BLOB NOT NULL,
+    at       INTEGER NOT NULL,
+    inside   TEXT,                              -- codes of thickness
+    outside  TEXT,
+    overlap  TEXT,
+    faults   TEXT,                              -- JSON array of [fault, where]
+    liking   INTEGER,                           -- 1 to 5
+    note     TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX finding_piece ON finding (piece, firing);
+
+CREATE TABLE photo (
+    id      BLOB PRIMARY KEY,
+    piece   BLOB NOT NULL,
+    firing  BLOB,
+    sha256  TEXT NOT NULL,
+    at      INTEGER NOT NULL,
+    width   INTEGER NOT NULL,
+    height  INTEGER NOT NULL,
+    gone    INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX photo_piece ON photo (piece) WHERE NOT gone;
+CREATE INDEX photo_sha256 ON photo (sha256);
 
 CREATE TABLE control (
     id                   BLOB PRIMARY KEY,
@@ -179,5 +248,6 @@ CREATE TABLE preference (
     length   TEXT NOT NULL,
     decimal  TEXT NOT NULL,
     speak    INTEGER NOT NULL,
-    tick     INTEGER NOT NULL
+    tick     INTEGER NOT NULL,
+    code_pieces INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;

@@ -1,0 +1,247 @@
+//! Photographs: files beside the studio's file, each named by the SHA-256 of what is in it.
+//!
+//! A file is whole and on the disk before the record that names it is kept, so no record points to nothing. Until then it
+//! lies in a folder of newcomers, which is gone through when the studio is opened: what has a record moves on, what has
+//! none, as when the phone died in between, is swept away. Both happen within the writer's transaction, so that two
+//! processes do not sweep each other's newcomers.
+
+use std::fs::{self, File};
+use std::io::{self, Cursor, Write};
+use std::path::{Path, PathBuf};
+
+use image::codecs::jpeg::JpegEncoder;
+use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits};
+use img_parts::jpeg::{Jpeg, markers};
+use img_parts::png::Png;
+use img_parts::{Bytes, ImageEXIF};
+use rusqlite::Connection;
+use sha2::{Digest, Sha256};
+
+use super::error::StoreError;
+
+/// The longer side of a preview, pixels.
+const PREVIEW: u32 = 720;
+/// The most bytes a photograph may have.
+const MOST_BYTES: usize = 64 << 20;
+/// The most pixels a photograph may have.
+const MOST_PIXELS: u64 = 60_000_000;
+/// The most memory that decoding one may take.
+const MOST_MEMORY: u64 = 300 << 20;
+
+/// Why a photograph was not kept. The display is the sentence the potter reads.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum PhotoError {
+    /// Nothing in the file.
+    #[error("The camera gave an empty picture. Take it again.")]
+    Empty,
+    /// Not a JPEG or PNG, or cut short.
+    #[error("This is no JPEG or PNG picture, or it was cut short. Take it again, or set the camera to save JPEG.")]
+    NoPicture,
+    /// Larger than any phone takes.
+    #[error("This picture is too large: at most 60 megapixels and 64 MB. Set the camera to a smaller size.")]
+    TooLarge,
+    /// It could not be written.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+}
+
+impl From<io::Error> for PhotoError {
+    fn from(error: io::Error) -> PhotoError {
+        PhotoError::Store(error.into())
+    }
+}
+
+/// A photograph ready to be put into the folder.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Developed {
+    /// SHA-256 of the file, in hexadecimal.
+    pub sha256: String,
+    /// Width of the upright picture, pixels.
+    pub width: u32,
+    /// Height of the upright picture, pixels.
+    pub height: u32,
+    plain: Vec<u8>,
+    preview: Vec<u8>,
+}
+
+/// Makes of a picture what is kept: the picture itself as it was taken, without what its metadata say of the place and
+/// the phone, and a small upright preview.
+///
+/// # Errors
+/// When it is no picture or too large.
+pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
+    let (picture, orientation) = decode(bytes)?;
+    let plain = without_metadata(bytes, orientation)?;
+    let sha256 = Sha256::digest(&plain).iter().map(|byte| format!("{byte:02x}")).collect();
+    let mut preview = Cursor::new(Vec::new());
+    let small = picture.thumbnail(PREVIEW, PREVIEW).into_rgb8();
+    small.write_with_encoder(JpegEncoder::new_with_quality(&mut preview, 82)).map_err(|_| PhotoError::NoPicture)?;
+    Ok(Developed { sha256, width: picture.width(), height: picture.height(), plain, preview: preview.into_inner() })
+}
+
+/// The folder of photographs of one studio.
+#[derive(Debug, Clone)]
+pub struct Photos {
+    folder: PathBuf,
+}
+
+impl Photos {
+    /// The folder that belongs to the studio's file at `studio`; it is made when the first photograph comes.
+    pub fn beside(studio: &Path) -> Photos {
+        Photos { folder: studio.with_extension("photos") }
+    }
+
+    /// Where the photograph of this name lies.
+    pub fn file(&self, sha256: &str) -> PathBuf {
+        self.find(&format!("{sha256}.{PICTURE}"))
+    }
+
+    /// Where its preview lies: upright, small.
+    pub fn preview(&self, sha256: &str) -> PathBuf {
+        self.find(&format!("{sha256}.{PREVIEW_ENDING}"))
+    }
+
+    /// Puts a photograph among the newcomers; when this returns it is on the disk. To be called within the transaction
+    /// that keeps its record.
+    ///
+    /// # Errors
+    /// When it cannot be written; then nothing of it is left.
+    pub fn put(&self, photo: &Developed) -> Result<(), StoreError> {
+        fs::create_dir_all(self.newcomers())?;
+        for (ending, bytes) in [(PREVIEW_ENDING, &photo.preview), (PICTURE, &photo.plain)] {
+            let name = format!("{}.{ending}", photo.sha256);
+            if !self.find(&name).exists() {
+                write(&self.newcomers().join(name), bytes)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Goes through the newcomers: what a record names moves on, the rest is removed. To be called within a writer's
+    /// transaction, or right after the commit that kept the record. Answers with how many were removed.
+    ///
+    /// # Errors
+    /// When the folder cannot be read or changed.
+    pub(super) fn settle(&self, conn: &Connection) -> Result<usize, StoreError> {
+        let entries = match fs::read_dir(self.newcomers()) {
+            Ok(entries) => entries,
+            Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(0),
+            Err(error) => return Err(error.into()),
+        };
+        let mut swept = 0;
+        for entry in entries {
+            let entry = entry?;
+            let name = entry.file_name().to_string_lossy().into_owned();
+            let sha256 = name.split('.').next().unwrap_or_default();
+            if !name.ends_with(PARTIAL) && is_named(conn, sha256)? {
+                fs::rename(entry.path(), self.folder.join(&name))?;
+            } else {
+                fs::remove_file(entry.path())?;
+                swept += 1;
+            }
+        }
+        Ok(swept)
+    }
+
+    pub(super) fn has_newcomers(&self) -> bool {
+        fs::read_dir(self.newcomers()).is_ok_and(|mut entries| entries.next().is_some())
+    }
+
+    fn newcomers(&self) -> PathBuf {
+        self.folder.join("new")
+    }
+
+    fn find(&self, name: &str) -> PathBuf {
+        let settled = self.folder.join(name);
+        if settled.exists() { settled } else { self.newcomers().join(name) }
+    }
+}
+
+const PICTURE: &str = "picture";
+const PREVIEW_ENDING: &str = "preview.jpg";
+const PARTIAL: &str = ".partial";
+
+/// Whether an event names it, retracted or not: what was taken back may be done again.
+fn is_named(conn: &Connection, sha256: &str) -> Result<bool, StoreError> {
+    let in_use = "SELECT EXISTS (SELECT 1 FROM photo WHERE sha256 = ?1)";
+    if conn.prepare_cached(in_use)?.query_row([sha256], |row| row.get(0))? {
+        return Ok(true);
+    }
+    // Rare: the journal is only searched for a file that no record shows.
+    let in_journal = "SELECT EXISTS (SELECT 1 FROM event WHERE kind = 'photo' AND instr(body, ?1))";
+    Ok(conn.prepare_cached(in_journal)?.query_row([sha256], |row| row.get(0))?)
+}
+
+/// The picture as it is held upright, and how its file says that it was turned.
+fn decode(bytes: &[u8]) -> Result<(DynamicImage, u8), PhotoError> {
+    if bytes.is_empty() {
+        return Err(PhotoError::Empty);
+    }
+    if bytes.len() > MOST_BYTES {
+        return Err(PhotoError::TooLarge);
+    }
+    let format = match image::guess_format(bytes) {
+        Ok(format @ (ImageFormat::Jpeg | ImageFormat::Png)) => format,
+        _ => return Err(PhotoError::NoPicture),
+    };
+    let reader = ImageReader::with_format(Cursor::new(bytes), format);
+    let mut decoder = reader.into_decoder().map_err(|_| PhotoError::NoPicture)?;
+    let (width, height) = decoder.dimensions();
+    if u64::from(width) * u64::from(height) > MOST_PIXELS {
+        return Err(PhotoError::TooLarge);
+    }
+    let mut limits = Limits::no_limits();
+    limits.max_alloc = Some(MOST_MEMORY);
+    decoder.set_limits(limits).map_err(|_| PhotoError::TooLarge)?;
+    let orientation = decoder.orientation().map_err(|_| PhotoError::NoPicture)?;
+    let mut picture = DynamicImage::from_decoder(decoder).map_err(|_| PhotoError::NoPicture)?;
+    picture.apply_orientation(orientation);
+    Ok((picture, orientation.to_exif()))
+}
+
+/// The same picture, bit for bit, with nothing beside it but which way is up.
+fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError> {
+    let bytes = Bytes::copy_from_slice(bytes);
+    let mut plain = Vec::new();
+    if let Ok(mut jpeg) = Jpeg::from_bytes(bytes.clone()) {
+        jpeg.segments_mut()
+            .retain(|part| !matches!(part.marker(), markers::APP1 | markers::APP3..=markers::APP13 | markers::APP15 | markers::COM));
+        jpeg.set_exif(Some(Bytes::from(way_up(orientation))));
+        jpeg.encoder().write_to(&mut plain)?;
+    } else {
+        let mut png = Png::from_bytes(bytes).map_err(|_| PhotoError::NoPicture)?;
+        png.chunks_mut().retain(|part| !matches!(&part.kind(), b"eXIf" | b"tEXt" | b"zTXt" | b"iTXt" | b"tIME"));
+        png.set_exif(Some(Bytes::from(way_up(orientation))));
+        png.encoder().write_to(&mut plain)?;
+    }
+    Ok(plain)
+}
+
+/// The least EXIF there is: one directory with one entry, the orientation (tag 0x0112, a short).
+fn way_up(orientation: u8) -> Vec<u8> {
+    let mut exif = b"II*\0\x08\0\0\0\x01\0\x12\x01\x03\0\x01\0\0\0".to_vec();
+    exif.extend_from_slice(&[orientation, 0, 0, 0]);
+    exif.extend_from_slice(&[0; 4]);
+    exif
+}
+
+/// Writes a file so that it is there whole or not at all, and stays there when the power goes.
+fn write(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    let mut partial = path.as_os_str().to_owned();
+    partial.push(PARTIAL);
+    let partial = PathBuf::from(partial);
+    let written = File::create(&partial).and_then(|mut file| {
+        file.write_all(bytes)?;
+        file.sync_all()
+    });
+    if let Err(error) = written.and_then(|()| fs::rename(&partial, path)) {
+        // What could not be finished is not left lying about; that it stays is no worse than the first error.
+        let _ = fs::remove_file(&partial);
+        return Err(error);
+    }
+    match path.parent() {
+        Some(folder) => File::open(folder)?.sync_all(),
+        None => Ok(()),
+    }
+}
