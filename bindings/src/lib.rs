@@ -129,6 +129,71 @@ impl Studio {
         self.0.photograph(now, &entry, Path::new(file))
     }
 
+    /// The Kiln screen.
+    pub fn kiln(&self, now: Now) -> Result<KilnView> {
+        self.0.kiln(now)
+    }
+
+    /// A firing's page.
+    pub fn firing(&self, now: Now, id: &str) -> Result<FiringView> {
+        self.0.firing(now, id)
+    }
+
+    /// Puts pieces on a shelf, each where there is room.
+    pub fn load(&self, now: Now, firing: &str, pieces: Vec<String>, shelf: u32) -> Result<Kept> {
+        self.0.load(now, firing, &pieces, shelf)
+    }
+
+    /// Moves a piece on its shelf, as its grip was dragged.
+    pub fn place(&self, now: Now, firing: &str, piece: &str, to: Spot) -> Result<Kept> {
+        self.0.place(now, firing, piece, to)
+    }
+
+    /// Takes a piece out of a firing that is being loaded.
+    pub fn take_out(&self, now: Now, firing: &str, piece: &str) -> Result<Kept> {
+        self.0.take_out(now, firing, piece)
+    }
+
+    /// Ticks off, or on again, something to look at before the firing.
+    pub fn tick_before(&self, now: Now, firing: &str, what: &str, done: bool) -> Result<Kept> {
+        self.0.tick_before(now, firing, what, done)
+    }
+
+    /// Takes a firing on to its next state.
+    pub fn advance(&self, now: Now, firing: &str) -> Result<Kept> {
+        self.0.advance(now, firing)
+    }
+
+    /// A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+    pub fn look_at(&self, now: Now, firing: &str, piece: &str) -> Result<LookView> {
+        self.0.look_at(now, firing, piece)
+    }
+
+    /// Keeps what is said of a piece with one tap.
+    pub fn look(&self, now: Now, firing: &str, piece: &str, look: Look) -> Result<Kept> {
+        self.0.look(now, firing, piece, &look)
+    }
+
+    /// Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
+    pub fn keep_photo(&self, now: Now, piece: &str, firing: &str, file: &str) -> Result<Kept> {
+        self.0.keep_photo(now, piece, firing, Path::new(file))
+    }
+
+    /// Takes a photograph off its piece.
+    pub fn take_photo_off(&self, now: Now, id: &str) -> Result<Kept> {
+        self.0.take_photo_off(now, id)
+    }
+
+    /// A piece's page.
+    pub fn piece(&self, now: Now, id: &str) -> Result<PieceView> {
+        self.0.piece(now, id)
+    }
+
+    /// The piece with this code; the pieces glazed last where it is empty.
+    pub fn find_pieces(&self, now: Now, text: &str) -> Result<PiecesView> {
+        self.0.find_pieces(now, text)
+    }
+
     /// Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
     pub fn sizes(&self, now: Now, known: &str) -> Result<SizesView> {
         self.0.sizes(now, known)

@@ -396,6 +396,10 @@ pub enum SheetKind {
     Form,
     /// A clay body: how it shrinks.
     Body,
+    /// A kiln: its shelves.
+    Kiln,
+    /// A firing.
+    Firing,
     /// A glaze; a new one comes with its first bucket.
     Glaze,
     /// A bucket of a glaze; its subject is the glaze.
@@ -681,4 +685,227 @@ pub struct SizeRow {
     pub span: String,
     /// Why it is that much.
     pub reason: String,
+}
+
+/// Equal pieces that wait for a firing: one with a code, or a run of them.
+#[uniffi::remote(Record)]
+pub struct WaitingRow {
+    /// The pieces' ids.
+    pub pieces: Vec<String>,
+    /// The form, and the code if there is one.
+    pub title: String,
+    /// Its glazes, and when it was glazed.
+    pub detail: String,
+}
+
+/// All that the Kiln screen shows.
+#[uniffi::remote(Record)]
+pub struct KilnView {
+    /// How many pieces wait, or what to do while none does.
+    pub waiting: String,
+    /// The firings, newest first.
+    pub firings: Vec<Row>,
+    /// What to do while there is no firing.
+    pub empty: String,
+    /// Whether there is a kiln to load.
+    pub has_kiln: bool,
+    /// Cautions that belong here.
+    pub cautions: Vec<String>,
+}
+
+/// Something to look at before the firing.
+#[uniffi::remote(Record)]
+pub struct Tick {
+    /// What to hand back.
+    pub code: String,
+    /// What to look at.
+    pub text: String,
+    /// Whether it was.
+    pub done: bool,
+}
+
+/// A piece in a firing.
+#[uniffi::remote(Record)]
+pub struct PlacedPiece {
+    /// The piece's id.
+    pub piece: String,
+    /// Its form and code.
+    pub title: String,
+    /// The shelf, and what was found on it.
+    pub detail: String,
+    /// Whether it has been looked at after the firing.
+    pub looked_at: bool,
+}
+
+/// One shelf, seen from above.
+#[uniffi::remote(Record)]
+pub struct ShelfView {
+    /// Its number, from 0 at the bottom.
+    pub number: u32,
+    /// What it is called, and how full it is.
+    pub title: String,
+    /// The shelf with its pieces; each piece is a grip, keyed by its id.
+    pub drawing: Drawing,
+}
+
+/// One firing as its page shows it.
+#[uniffi::remote(Record)]
+pub struct FiringView {
+    /// Its id.
+    pub id: String,
+    /// The cone aimed at and the kiln.
+    pub title: String,
+    /// Its record.
+    pub lines: Vec<Line>,
+    /// How far it has come.
+    pub state: String,
+    /// Whether pieces can still be put in and moved.
+    pub is_loading: bool,
+    /// What to look at before; empty once it is fired.
+    pub before: Vec<Tick>,
+    /// The shelves, the lowest first.
+    pub shelves: Vec<ShelfView>,
+    /// The pieces that could be put in.
+    pub waiting: Vec<WaitingRow>,
+    /// The pieces in it.
+    pub pieces: Vec<PlacedPiece>,
+    /// What to mind.
+    pub notes: Vec<Note>,
+    /// What the button to the next state says; empty when there is none.
+    pub next: String,
+}
+
+/// A photograph that can be shown.
+#[uniffi::remote(Record)]
+pub struct PhotoView {
+    /// Its id.
+    pub id: String,
+    /// The picture's file.
+    pub file: String,
+    /// A small upright copy of it.
+    pub preview: String,
+}
+
+/// One of the answers to a question.
+#[uniffi::remote(Record)]
+pub struct Choice {
+    /// What to hand back.
+    pub code: String,
+    /// What it is called.
+    pub name: String,
+    /// Whether it is the answer.
+    pub chosen: bool,
+}
+
+/// How thick the glaze looks on one zone.
+#[uniffi::remote(Record)]
+pub struct ZoneQuestion {
+    /// The zone's key: `inside`, `outside` or `overlap`.
+    pub zone: String,
+    /// What is asked.
+    pub label: String,
+    /// Thin, right, thick.
+    pub choices: Vec<Choice>,
+}
+
+/// A fault to tap on or off.
+#[uniffi::remote(Record)]
+pub struct FaultChip {
+    /// Its code.
+    pub code: String,
+    /// Its name.
+    pub name: String,
+    /// Whether the piece has it.
+    pub on: bool,
+    /// What it often speaks of.
+    pub hint: String,
+}
+
+/// A piece after its firing.
+#[uniffi::remote(Record)]
+pub struct LookView {
+    /// The firing's id.
+    pub firing: String,
+    /// The piece's id.
+    pub piece: String,
+    /// Its form and code.
+    pub title: String,
+    /// Which of how many.
+    pub place: String,
+    /// Its coats as they were weighed.
+    pub record: Vec<Line>,
+    /// Its photographs from this firing.
+    pub photos: Vec<PhotoView>,
+    /// How thick the glaze looks.
+    pub questions: Vec<ZoneQuestion>,
+    /// The faults.
+    pub faults: Vec<FaultChip>,
+    /// How much the potter likes it, 1 to 5; 0 while not said.
+    pub liking: u8,
+    /// What the potter noted.
+    pub note: String,
+    /// Whether one of its coats is a control piece.
+    pub control: bool,
+    /// What to mind.
+    pub notes: Vec<Note>,
+    /// The piece before; empty for the first.
+    pub previous: String,
+    /// The piece after; empty for the last.
+    pub next: String,
+}
+
+/// What is said of a piece with one tap.
+#[uniffi::remote(Enum)]
+pub enum Look {
+    /// How thick a zone looks; the same again takes it back.
+    Thickness {
+        /// The zone's key.
+        zone: String,
+        /// The code of the thickness.
+        thickness: String,
+    },
+    /// A fault, on or off.
+    Fault {
+        /// Its code.
+        fault: String,
+        /// Whether the piece has it.
+        on: bool,
+    },
+    /// How much it is liked, 1 to 5; 0 takes it back.
+    Liking {
+        /// So many.
+        stars: u8,
+    },
+    /// A note.
+    Note {
+        /// The note; empty takes it away.
+        text: String,
+    },
+    /// Whether it is a control piece.
+    Control {
+        /// Whether it is.
+        on: bool,
+    },
+}
+
+/// A piece's page.
+#[uniffi::remote(Record)]
+pub struct PieceView {
+    /// Its id.
+    pub piece: String,
+    /// Its form and code.
+    pub title: String,
+    /// Its life, line by line: coats, firings, findings.
+    pub lines: Vec<Line>,
+    /// Its photographs, the oldest first.
+    pub photos: Vec<PhotoView>,
+}
+
+/// Pieces that were looked for.
+#[uniffi::remote(Record)]
+pub struct PiecesView {
+    /// The pieces, the newest first.
+    pub pieces: Vec<Row>,
+    /// What to say when there is none.
+    pub empty: String,
 }

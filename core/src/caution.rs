@@ -6,6 +6,8 @@
 pub enum Place {
     /// Beside the bucket.
     Buckets,
+    /// Beside the kiln.
+    Kiln,
     /// On the list of cautions only.
     Studio,
 }
@@ -85,6 +87,7 @@ impl Caution {
     pub const fn place(self) -> Place {
         match self {
             Caution::Dust | Caution::Materials => Place::Buckets,
+            Caution::Kiln | Caution::Edges => Place::Kiln,
             _ => Place::Studio,
         }
     }

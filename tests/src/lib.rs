@@ -141,6 +141,7 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
         laydown_mg_dm2: net_mg * 235 / 1_000,
         control: number % 50 == 0,
         note: None,
+        code: None,
     }
 }
 
@@ -194,6 +195,7 @@ pub fn keep_the_rest(store: &Store, bench: &Bench) {
             decimal: "comma".into(),
             speak: true,
             tick: false,
+            code_pieces: true,
         };
         let check = Check {
             id: tx.new_id(),

@@ -112,6 +112,7 @@ pub struct Form {
     /// The parts of its surface, where its profile is known.
     pub parts: Vec<PartArea>,
     outline: Vec<(f64, f64)>,
+    widest: Option<Millimetres>,
 }
 
 /// Why a form cannot be. The display is the sentence the potter reads.
@@ -198,10 +199,19 @@ impl Form {
             class,
             capacity: known.capacity.or(profile_capacity),
             profile_capacity,
+            widest: turned.as_ref().map(|turned| Millimetres::new(turned.cut.widest())),
             capacity_in_use: turned.as_ref().and_then(Turned::in_use),
             zones,
             outline: turned.as_ref().map_or_else(|| class.outline(), |turned| outline(&turned.cut)),
             parts: turned.map(|turned| turned.parts).unwrap_or_default(),
+        })
+    }
+
+    /// Its width at the widest, halved: of its profile, or of the class's made to hold as much. `None` for what is flat.
+    pub fn widest(&self) -> Option<Millimetres> {
+        self.widest.or_else(|| {
+            let usual = self.class.usual(self.capacity)?;
+            Some(usual.profile.points.iter().fold(Millimetres::ZERO, |widest, point| widest.max(point.radius)))
         })
     }
 

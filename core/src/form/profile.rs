@@ -303,6 +303,11 @@ impl Cut {
         &self.underside
     }
 
+    /// Its largest radius, mm.
+    pub fn widest(&self) -> f64 {
+        self.outside.iter().fold(0.0, |widest, point| point.radius.max(widest))
+    }
+
     /// What it holds to the height of the rim.
     pub fn capacity(&self) -> Millilitres {
         self.capacity_to(Millimetres::ZERO)

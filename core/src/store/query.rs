@@ -2,10 +2,10 @@
 
 use std::cmp::Reverse;
 
-use rusqlite::{Connection, Params, Row, params};
+use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Control, Entity, Tile};
+use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Photo, Placement, Tile};
 use super::error::StoreError;
 
 const LATEST_COATS: &str = "SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1";
@@ -16,11 +16,69 @@ const CONTROL_COATS: &str = "SELECT at, form, net_mg, area_mm2, specific_gravity
 const CONTROLS: &str = "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, \
      powder_density_e3, NULL FROM control WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
 const TILES: &str = "SELECT * FROM tile WHERE NOT gone AND glaze = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+const PIECE_OF_CODE: &str = "SELECT piece FROM coat WHERE code = ?1 ORDER BY at DESC LIMIT 1";
+const COATS_OF_PIECE: &str = "SELECT * FROM coat WHERE at BETWEEN ?2 AND ?3 AND piece = ?1 ORDER BY at, id";
+const COATS_WAITING: &str = "SELECT * FROM coat WHERE at >= ?1 AND NOT EXISTS \
+     (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at, id LIMIT ?2";
+const FIRINGS: &str = "SELECT * FROM firing WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
+const PLACEMENTS: &str = "SELECT * FROM placement WHERE NOT gone AND firing = ?1 ORDER BY id";
+const PLACEMENTS_OF_PIECE: &str = "SELECT * FROM placement WHERE NOT gone AND piece = ?1 ORDER BY id";
+const FINDING: &str = "SELECT * FROM finding WHERE piece = ?1 AND firing = ?2 ORDER BY id";
+const PHOTOS: &str = "SELECT * FROM photo WHERE NOT gone AND piece = ?1 ORDER BY at, id";
 const CHECKS: &str = "SELECT * FROM \"check\" WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+
+const DAY_MS: i64 = 86_400_000;
+/// A glazed piece waits for its firing, and for another coat, at most so long.
+const LONGEST_ON_THE_SHELF_MS: i64 = 200 * DAY_MS;
 
 /// The latest coats, newest first, at most `limit`.
 pub fn latest_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {
     all(conn, LATEST_COATS, [limit])
+}
+
+/// The piece that bears a code; the one weighed last where two phones gave out the same.
+pub fn piece_of_code(conn: &Connection, code: &str) -> Result<Option<Uuid>, StoreError> {
+    Ok(conn.prepare_cached(PIECE_OF_CODE)?.query_row([code], |row| row.get(0)).optional()?)
+}
+
+/// The coats of a piece, oldest first. They are looked for among those of the weeks after the piece was named, which its
+/// name tells: an index for it would cost every Keep.
+pub fn coats_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Coat>, StoreError> {
+    let named = piece.get_timestamp().map_or(0, |time| {
+        let (seconds, nanos) = time.to_unix();
+        seconds as i64 * 1_000 + i64::from(nanos) / 1_000_000
+    });
+    all(conn, COATS_OF_PIECE, params![piece, named - DAY_MS, named + LONGEST_ON_THE_SHELF_MS])
+}
+
+/// Coats from `from_ms` (unix ms) on whose piece is in no firing that counts, oldest first.
+pub fn coats_waiting(conn: &Connection, from_ms: i64, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    all(conn, COATS_WAITING, params![from_ms, limit])
+}
+
+/// Firings, newest first, at most `limit`.
+pub fn firings(conn: &Connection, limit: u32) -> Result<Vec<Firing>, StoreError> {
+    all(conn, FIRINGS, [limit])
+}
+
+/// Where the pieces of a firing stand, in the order in which they were put there.
+pub fn placements(conn: &Connection, firing: Uuid) -> Result<Vec<Placement>, StoreError> {
+    all(conn, PLACEMENTS, [firing])
+}
+
+/// The firings a piece was in, oldest first.
+pub fn placements_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Placement>, StoreError> {
+    all(conn, PLACEMENTS_OF_PIECE, [piece])
+}
+
+/// What came out of a firing on a piece.
+pub fn finding(conn: &Connection, piece: Uuid, firing: Uuid) -> Result<Option<Finding>, StoreError> {
+    Ok(all(conn, FINDING, params![piece, firing])?.pop())
+}
+
+/// The photographs of a piece, oldest first.
+pub fn photos(conn: &Connection, piece: Uuid) -> Result<Vec<Photo>, StoreError> {
+    all(conn, PHOTOS, [piece])
 }
 
 /// How many coats were weighed from `from_ms` (unix ms) on, and how many of them with the verdict `verdict`.

@@ -50,6 +50,7 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
         decimal: DecimalMark::Point.code().to_owned(),
         speak: true,
         tick: true,
+        code_pieces: true,
     }))
 }
 

@@ -5,14 +5,14 @@ use rusqlite::Connection;
 use super::facts::{code, style, tile_evidence};
 use super::lists::{self, by_name, scale_detail};
 use super::rows::in_use;
-use super::words::sentence_case;
+use super::words::{count, sentence_case};
 use super::{Now, Result, Row, SheetKind, Studio};
 use crate::caution::Caution;
 use crate::coat::target::Sensitivity;
 use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
 use crate::store::query;
-use crate::units::{Grams, Style};
+use crate::units::{Grams, Millimetres, Style};
 
 /// The most control pieces listed: the newest ones.
 const MOST_CONTROL_COATS: u32 = 60;
@@ -103,6 +103,13 @@ impl Studio {
                         scales(conn, &style)?,
                     ),
                     section(
+                        SheetKind::Kiln,
+                        "Kilns",
+                        "Add a kiln",
+                        "How large its shelves are, to plan a load.",
+                        kilns(conn, &style)?,
+                    ),
+                    section(
                         SheetKind::Vessel,
                         "Vessels",
                         "Add a vessel",
@@ -162,6 +169,20 @@ fn glazes(conn: &Connection) -> Result<Vec<Row>> {
 fn scales(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let scales = in_use::<entity::Scale>(conn, None)?.into_iter();
     Ok(scales.map(|scale| row(scale.id, scale.name.clone(), scale_detail(&scale, style))).collect())
+}
+
+fn kilns(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let kilns = in_use::<entity::Kiln>(conn, None)?.into_iter();
+    Ok(kilns
+        .map(|kiln| {
+            let across = style.length(Millimetres::from_micrometres(kiln.across_um));
+            let shelf = match kiln.deep_um {
+                Some(deep) => format!("{across} by {}", style.length(Millimetres::from_micrometres(deep))),
+                None => format!("{across} across"),
+            };
+            row(kiln.id, kiln.name, format!("{} of {shelf}", count(kiln.shelves, "shelf", "shelves")))
+        })
+        .collect())
 }
 
 fn vessels(conn: &Connection) -> Result<Vec<Row>> {

@@ -8,6 +8,7 @@ mod buckets;
 mod coat;
 mod facts;
 mod house;
+mod kiln;
 mod lists;
 mod rows;
 mod shapes;
@@ -28,6 +29,10 @@ use facts::{preference, style};
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
 pub use house::{CautionView, HouseView, Section};
+pub use kiln::{
+    Choice, FaultChip, FiringState, FiringView, KilnView, Look, LookView, PhotoView, PieceView, PiecesView, PlacedPiece,
+    ShelfView, Tick, WaitingRow, ZoneQuestion,
+};
 pub use sheet::{
     Drawing, FieldKind, Grip, Ink, Item, Point, Redrawn, Shape, SheetEntry, SheetField, SheetKind, SheetView, Spot,
     Touch, Value,

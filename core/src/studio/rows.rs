@@ -4,7 +4,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::{Result, StudioError};
-use crate::store::entity::{Body, Bucket, Control, Entity, Form, Glaze, Scale, Tile, Vessel};
+use crate::store::entity::{Body, Bucket, Control, Entity, Firing, Form, Glaze, Kiln, Scale, Tile, Vessel};
 
 /// Something that can be put away.
 pub(super) trait Keepsake: Entity {
@@ -39,6 +39,8 @@ macro_rules! keepsakes {
 keepsakes! {
     Form "form" |form| form.name.clone();
     Body "body" |body| body.name.clone();
+    Kiln "kiln" |kiln| kiln.name.clone();
+    Firing "firing" |_| "The firing".to_owned();
     Glaze "glaze" |glaze| glaze.name.clone();
     Bucket "bucket" |bucket| bucket.name.clone();
     Vessel "vessel" |vessel| vessel.name.clone();

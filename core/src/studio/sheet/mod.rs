@@ -11,8 +11,10 @@ mod control;
 mod control_coat;
 mod draft;
 mod drawing;
+mod firing;
 mod form;
 mod glaze;
+mod kiln;
 mod preference;
 mod scale;
 mod thin;
@@ -28,7 +30,7 @@ pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 use super::facts::{parse_id, style};
 use super::rows::{Keepsake, found, in_use};
 use super::{Kept, Note, Now, Result, Studio, StudioError};
-use crate::store::Transaction;
+use crate::store::{Transaction, query};
 use crate::store::entity::{self, Entity};
 use crate::units::Style;
 
@@ -39,6 +41,10 @@ pub enum SheetKind {
     Form,
     /// A clay body: how it shrinks.
     Body,
+    /// A kiln: its shelves.
+    Kiln,
+    /// A firing.
+    Firing,
     /// A glaze; a new one comes with its first bucket.
     Glaze,
     /// A bucket of a glaze; its subject is the glaze.
@@ -220,6 +226,8 @@ fn lay(kind: SheetKind, desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option
     match kind {
         SheetKind::Form => form::lay(desk, draft),
         SheetKind::Body => body::lay(desk, draft),
+        SheetKind::Kiln => kiln::lay(desk, draft),
+        SheetKind::Firing => firing::lay(desk, draft),
         SheetKind::Glaze => glaze::lay(desk, draft),
         SheetKind::Bucket => bucket::lay(desk, draft),
         SheetKind::Check => check::lay(desk, draft),
@@ -285,6 +293,13 @@ impl Studio {
             let name = match kind {
                 SheetKind::Form => put_away::<entity::Form>(tx, entity)?,
                 SheetKind::Body => put_away::<entity::Body>(tx, entity)?,
+                SheetKind::Kiln => put_away::<entity::Kiln>(tx, entity)?,
+                SheetKind::Firing => {
+                    for placed in query::placements(tx.conn(), entity)? {
+                        tx.put(&entity::Placement { gone: true, ..placed })?;
+                    }
+                    put_away::<entity::Firing>(tx, entity)?
+                }
                 SheetKind::Glaze => {
                     for bucket in in_use::<entity::Bucket>(tx.conn(), None)? {
                         if bucket.glaze == entity {

@@ -19,6 +19,11 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         decimal: choice(draft, "decimal", "Decimal mark", &kept.decimal, DecimalMark::ALL),
         speak: draft.switch(Ask::new("speak", "Speak the verdict"), kept.speak),
         tick: draft.switch(Ask::new("tick", "Tick at every key"), kept.tick),
+        code_pieces: draft.switch(
+            Ask::new("code_pieces", "A code for each piece")
+                .help("To pencil on the foot, so that it is known again after the firing. Off: equal pieces are counted as a run."),
+            kept.code_pieces,
+        ),
         ..kept
     };
     Ok(Some(Keeping::one(Some(preference.id), "Kept.".to_owned(), |_| preference)))

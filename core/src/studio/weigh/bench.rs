@@ -192,6 +192,7 @@ impl Bench {
             laydown_mg_dm2: verdict.laydown.milligrams_per_dm2(),
             control: false,
             note: None,
+            code: None,
         }
     }
 

@@ -4,16 +4,18 @@ mod bench;
 mod view;
 
 use rusqlite::Connection;
+use uuid::Uuid;
 use serde::{Deserialize, Serialize};
 
 use self::bench::Bench;
 use self::view::view;
-use super::facts::{parse_id, style};
+use super::facts::{parse_id, preference, style};
 use super::words::word;
 use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
 use crate::coat::verdict::VerdictKind;
 use crate::form::ZoneKind;
-use crate::store::chosen;
+use crate::kiln::piece_code;
+use crate::store::{chosen, entity, query};
 
 /// How the coat's weight is read off the scale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -284,14 +286,35 @@ impl Studio {
                 "" => tx.new_id(),
                 piece => parse_id(piece, "piece")?,
             };
-            tx.put(&bench.coat(id, now, piece, typed, &target, &verdict))?;
+            let is_first = bench.entry.piece.is_empty();
+            let code = if is_first { new_code(tx.conn(), piece)? } else { None };
+            let coat = bench.coat(id, now, piece, typed, &target, &verdict);
+            tx.put(&entity::Coat { code: code.clone(), ..coat })?;
             tx.choose(ENTRY_KEY, Some(&remember_text(&bench.next_piece())?))?;
-            let sentence = format!("Kept: {}, {}, {}.", bench.title(), bench.mass(verdict.net), word(verdict.kind));
+            let foot = code.map(|code| format!(" Pencil {code} on the foot.")).unwrap_or_default();
+            let sentence =
+                format!("Kept: {}, {}, {}.{foot}", bench.title(), bench.mass(verdict.net), word(verdict.kind));
             Ok((id, sentence, bench.next_coats(piece)))
         })?;
         let (id, sentence, next) = stored.value;
         Ok(Kept { next, ..Kept::new(id.to_string(), sentence, stored.undo) })
     }
+}
+
+/// A code that no piece has yet, or none where the potter wants none. Where to begin looking follows from the piece's
+/// own name, so that two phones that are apart hardly ever give out the same.
+fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
+    if !preference(conn)?.code_pieces {
+        return Ok(None);
+    }
+    let begin = piece.as_u128() as u32 % piece_code::ALL;
+    for number in begin..begin + piece_code::ALL {
+        let code = piece_code::code(number);
+        if query::piece_of_code(conn, &code)?.is_none() {
+            return Ok(Some(code));
+        }
+    }
+    Ok(None)
 }
 
 /// Why there is nothing to weigh with: what was chosen has gone and nothing is left, or nothing was ever there.

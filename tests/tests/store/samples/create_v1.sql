@@ -24,7 +24,7 @@ INSERT INTO "event" VALUES (1099511627782, X'01A0C4506C00790C970B12C5D084962B', 
 INSERT INTO "event" VALUES (1099511627783, X'01A0C4506C007EF1BD0ED1548FCD1F84', 117309440000000006, X'01A0C4506C0070D6824E2EF3FC17879E', 'vessel', '{"empty_mg":104200,"name":"Jam jar","water_temperature_mc":20000,"with_water_mg":247900}');
 INSERT INTO "event" VALUES (1099511627784, X'01A0C4506C00797385C5D1AAB99F0C43', 117309440000000007, X'01A0C4506C007B2E82445E4BE0F5BF8C', 'control', '{"area_mm2":26400,"at":1790000000000,"form":"01a0c450-6c00-7099-ac6c-d7363ca585e7","glaze":"01a0c450-6c00-7893-a2ee-fb32555e71c1","net_mg":23000,"powder_density_e3":2600,"sg_uncertainty_e5":500,"specific_gravity_e5":145500,"zone":"inside"}');
 INSERT INTO "event" VALUES (1099511627785, X'01A0C4506C0073F99CA7864A7135B6B9', 117309440000000008, X'01A0C4506C00716AA4B296EB9D18AB27', 'tile', '{"area_mm2":4200,"at":1790000000000,"dry_mg":1820,"glaze":"01a0c450-6c00-7893-a2ee-fb32555e71c1","name":"Row 3","net_mg":3600,"specific_gravity_e5":145000}');
-INSERT INTO "event" VALUES (1099511627786, X'01A0C4506C00710AADEC89025CC1BEEB', 117309440000000009, X'01A0C4506C007CA08749607E2C86B54B', 'preference', '{"area":"square_centimetre","decimal":"comma","length":"millimetre","mass":"gram","speak":true,"tick":false,"volume":"millilitre"}');
+INSERT INTO "event" VALUES (1099511627786, X'01A0C4506C00710AADEC89025CC1BEEB', 117309440000000009, X'01A0C4506C007CA08749607E2C86B54B', 'preference', '{"area":"square_centimetre","code_pieces":true,"decimal":"comma","length":"millimetre","mass":"gram","speak":true,"tick":false,"volume":"millilitre"}');
 INSERT INTO "event" VALUES (1099511627787, X'01A0C4506C007B339645445BCD27FF6C', 117309440000000010, X'01A0C4506C007C829FBF59108163A7FF', 'check', '{"at":1790000000000,"bucket":"01a0c450-6c00-71bb-94d8-d101b5b9c34d","flow_ms":14300,"full_mg":312400,"how":"vessel","note":"stirred, sieved; it''s smooth","specific_gravity_e5":145000,"standard_uncertainty_e5":250,"temperature_mc":19500,"vessel":"01a0c450-6c00-7ef1-bd0e-d1548fcd1f84"}');
 INSERT INTO "event" VALUES (1099511627788, X'01A0C4506C007220A8397B1DCDAF6E78', 117309440000000011, X'01A0C4506C007E7091019FC66081D6DE', 'coat', '{"aim_mg":23400,"area_mm2":26400,"at":1790000000000,"bucket":"01a0c450-6c00-71bb-94d8-d101b5b9c34d","control":true,"form":"01a0c450-6c00-7099-ac6c-d7363ca585e7","glaze":"01a0c450-6c00-7893-a2ee-fb32555e71c1","high_mg":25040,"laydown_mg_dm2":5170,"low_mg":21760,"net_mg":22000,"piece":"01a0c450-6c00-76c4-9d18-8009454ff88b","powder_density_e3":2600,"scale":"01a0c450-6c00-7917-98de-357e3da8cb43","sg_uncertainty_e5":250,"source":"starting","specific_gravity_e5":145000,"verdict":"within","zone":"inside"}');
 INSERT INTO "event" VALUES (1099511627789, X'01A0C4515660710AADEC89025CC1BEEB', 117309443932160000, X'01A0C4515660730E8E6118E9685E28BF', 'coat', '{"aim_mg":23400,"area_mm2":26400,"at":1790000060000,"bucket":"01a0c450-6c00-71bb-94d8-d101b5b9c34d","form":"01a0c450-6c00-7099-ac6c-d7363ca585e7","glaze":"01a0c450-6c00-7893-a2ee-fb32555e71c1","high_mg":25040,"laydown_mg_dm2":5620,"low_mg":21760,"net_mg":23919,"piece":"01a0c451-5660-7893-a2ee-fb32555e71c1","powder_density_e3":2600,"scale":"01a0c450-6c00-7917-98de-357e3da8cb43","sg_uncertainty_e5":250,"source":"starting","specific_gravity_e5":145000,"verdict":"within","zone":"inside"}');
@@ -146,14 +146,78 @@ CREATE TABLE coat (
     verdict              TEXT NOT NULL,         -- code
     laydown_mg_dm2       INTEGER NOT NULL,
     control              INTEGER NOT NULL,      -- 1: the pot one keeps comparing with
-    note                 TEXT
+    note                 TEXT,
+    code                 TEXT                   -- on the foot; on the first coat of its piece
 ) STRICT, WITHOUT ROWID;
-INSERT INTO "coat" VALUES (X'01A0C4506C007220A8397B1DCDAF6E78', X'01A0C4506C0076C49D188009454FF88B', X'01A0C4506C007099AC6CD7363CA585E7', X'01A0C4506C0071BB94D8D101B5B9C34D', X'01A0C4506C007893A2EEFB32555E71C1', 'inside', X'01A0C4506C00791798DE357E3DA8CB43', 1790000000000, NULL, NULL, 22000, 145000, 250, 2600, 26400, 23400, 21760, 25040, 'starting', 'within', 5170, 1, NULL);
-INSERT INTO "coat" VALUES (X'01A0C4515660710AADEC89025CC1BEEB', X'01A0C45156607893A2EEFB32555E71C1', X'01A0C4506C007099AC6CD7363CA585E7', X'01A0C4506C0071BB94D8D101B5B9C34D', X'01A0C4506C007893A2EEFB32555E71C1', 'inside', X'01A0C4506C00791798DE357E3DA8CB43', 1790000060000, NULL, NULL, 23919, 145000, 250, 2600, 26400, 23400, 21760, 25040, 'starting', 'within', 5620, 0, NULL);
-INSERT INTO "coat" VALUES (X'01A0C45240C07758B5DE1C9756CEBFC8', X'01A0C45240C0787BBCBFDD7E532FC3F2', X'01A0C4506C007099AC6CD7363CA585E7', X'01A0C4506C0071BB94D8D101B5B9C34D', X'01A0C4506C007893A2EEFB32555E71C1', 'inside', X'01A0C4506C00791798DE357E3DA8CB43', 1790000120000, NULL, NULL, 22838, 145000, 250, 2600, 26400, 23400, 21760, 25040, 'starting', 'within', 5366, 0, NULL);
+INSERT INTO "coat" VALUES (X'01A0C4506C007220A8397B1DCDAF6E78', X'01A0C4506C0076C49D188009454FF88B', X'01A0C4506C007099AC6CD7363CA585E7', X'01A0C4506C0071BB94D8D101B5B9C34D', X'01A0C4506C007893A2EEFB32555E71C1', 'inside', X'01A0C4506C00791798DE357E3DA8CB43', 1790000000000, NULL, NULL, 22000, 145000, 250, 2600, 26400, 23400, 21760, 25040, 'starting', 'within', 5170, 1, NULL, NULL);
+INSERT INTO "coat" VALUES (X'01A0C4515660710AADEC89025CC1BEEB', X'01A0C45156607893A2EEFB32555E71C1', X'01A0C4506C007099AC6CD7363CA585E7', X'01A0C4506C0071BB94D8D101B5B9C34D', X'01A0C4506C007893A2EEFB32555E71C1', 'inside', X'01A0C4506C00791798DE357E3DA8CB43', 1790000060000, NULL, NULL, 23919, 145000, 250, 2600, 26400, 23400, 21760, 25040, 'starting', 'within', 5620, 0, NULL, NULL);
+INSERT INTO "coat" VALUES (X'01A0C45240C07758B5DE1C9756CEBFC8', X'01A0C45240C0787BBCBFDD7E532FC3F2', X'01A0C4506C007099AC6CD7363CA585E7', X'01A0C4506C0071BB94D8D101B5B9C34D', X'01A0C4506C007893A2EEFB32555E71C1', 'inside', X'01A0C4506C00791798DE357E3DA8CB43', 1790000120000, NULL, NULL, 22838, 145000, 250, 2600, 26400, 23400, 21760, 25040, 'starting', 'within', 5366, 0, NULL, NULL);
 CREATE INDEX coat_at ON coat (at);
 CREATE INDEX coat_bucket ON coat (bucket, at);
 CREATE INDEX coat_control ON coat (glaze, zone, at) WHERE control;
+CREATE INDEX coat_code ON coat (code) WHERE code IS NOT NULL;
+CREATE TABLE kiln (
+    id         BLOB PRIMARY KEY,
+    name       TEXT NOT NULL,
+    round      INTEGER NOT NULL,
+    across_um  INTEGER NOT NULL,                -- width or diameter of a shelf
+    deep_um    INTEGER,
+    shelves    INTEGER NOT NULL,
+    gone       INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE TABLE firing (
+    id         BLOB PRIMARY KEY,
+    kiln       BLOB NOT NULL,
+    at         INTEGER NOT NULL,
+    cone       TEXT NOT NULL,
+    cone_kind  TEXT NOT NULL,                   -- code
+    state      TEXT NOT NULL,                   -- code
+    program    TEXT,
+    fired_at   INTEGER,
+    top_mc     INTEGER,
+    minutes    INTEGER,
+    witnesses  TEXT,                            -- JSON array of [cone, reading]
+    checked    TEXT,
+    note       TEXT,
+    gone       INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX firing_at ON firing (at) WHERE NOT gone;
+CREATE TABLE placement (
+    id      BLOB PRIMARY KEY,
+    firing  BLOB NOT NULL,
+    piece   BLOB NOT NULL,
+    shelf   INTEGER NOT NULL,
+    x_e4    INTEGER NOT NULL,                   -- of the shelf's width, from the left
+    y_e4    INTEGER NOT NULL,                   -- from the front
+    gone    INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX placement_firing ON placement (firing) WHERE NOT gone;
+CREATE INDEX placement_piece ON placement (piece) WHERE NOT gone;
+CREATE TABLE finding (
+    id       BLOB PRIMARY KEY,
+    firing   BLOB NOT NULL,
+    piece    BLOB NOT NULL,
+    at       INTEGER NOT NULL,
+    inside   TEXT,                              -- codes of thickness
+    outside  TEXT,
+    overlap  TEXT,
+    faults   TEXT,                              -- JSON array of [fault, where]
+    liking   INTEGER,                           -- 1 to 5
+    note     TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX finding_piece ON finding (piece, firing);
+CREATE TABLE photo (
+    id      BLOB PRIMARY KEY,
+    piece   BLOB NOT NULL,
+    firing  BLOB,
+    sha256  TEXT NOT NULL,
+    at      INTEGER NOT NULL,
+    width   INTEGER NOT NULL,
+    height  INTEGER NOT NULL,
+    gone    INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX photo_piece ON photo (piece) WHERE NOT gone;
+CREATE INDEX photo_sha256 ON photo (sha256);
 CREATE TABLE control (
     id                   BLOB PRIMARY KEY,
     form                 BLOB NOT NULL,
@@ -190,6 +254,7 @@ CREATE TABLE preference (
     length   TEXT NOT NULL,
     decimal  TEXT NOT NULL,
     speak    INTEGER NOT NULL,
-    tick     INTEGER NOT NULL
+    tick     INTEGER NOT NULL,
+    code_pieces INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
-INSERT INTO "preference" VALUES (X'01A0C4506C00710AADEC89025CC1BEEB', 'gram', 'millilitre', 'square_centimetre', 'millimetre', 'comma', 1, 0);
+INSERT INTO "preference" VALUES (X'01A0C4506C00710AADEC89025CC1BEEB', 'gram', 'millilitre', 'square_centimetre', 'millimetre', 'comma', 1, 0, 1);

@@ -1,0 +1,186 @@
+//! The Kiln screen: what waits for a firing, and the firings.
+
+mod load;
+mod look;
+mod piece;
+
+use std::collections::BTreeMap;
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use crate::studio::facts::{code, parse_id};
+use crate::studio::rows::{found, in_use};
+use crate::studio::words::{count, sentence_case};
+use crate::studio::{Now, Result, Row, Studio};
+use crate::caution::{self, Place};
+use crate::coded::coded;
+use crate::form::ZoneKind;
+use crate::store::entity::{self, Entity};
+use crate::store::query;
+
+pub use load::{FiringView, PlacedPiece, ShelfView, Tick};
+pub use look::{Choice, FaultChip, Look, LookView, PhotoView, ZoneQuestion};
+pub use piece::{PieceView, PiecesView};
+
+/// Pieces glazed longer ago are not offered for a firing any more, days.
+const LONGEST_WAIT_DAYS: i64 = 200;
+/// The most coats looked through for pieces that wait.
+const MOST_WAITING: u32 = 2_000;
+/// How many firings the screen lists.
+const FIRINGS: u32 = 60;
+
+coded! {
+    /// How far a firing has come.
+    "state of a firing" FiringState {
+        /// Pieces are put in.
+        Loading = "loading" "being loaded",
+        /// It has been lit or switched on.
+        Fired = "fired" "fired, to be unloaded",
+        /// All that was in it has been looked at, or the potter is done with it.
+        Done = "done" "unloaded",
+    }
+}
+
+/// Equal pieces that wait for a firing: one with a code, or a run of them.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct WaitingRow {
+    /// The pieces' ids.
+    pub pieces: Vec<String>,
+    /// The form, and the code if there is one.
+    pub title: String,
+    /// Its glazes, and when it was glazed.
+    pub detail: String,
+}
+
+/// All that the Kiln screen shows.
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
+pub struct KilnView {
+    /// How many pieces wait, or what to do while none does.
+    pub waiting: String,
+    /// The firings, newest first.
+    pub firings: Vec<Row>,
+    /// What to do while there is no firing.
+    pub empty: String,
+    /// Whether there is a kiln to load.
+    pub has_kiln: bool,
+    /// Cautions that belong here.
+    pub cautions: Vec<String>,
+}
+
+impl Studio {
+    /// The Kiln screen.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn kiln(&self, now: Now) -> Result<KilnView> {
+        self.store.read(|conn| {
+            let waiting: usize = waiting(conn, now)?.iter().map(|row| row.pieces.len()).sum();
+            let firings = query::firings(conn, FIRINGS)?;
+            Ok(KilnView {
+                waiting: match waiting {
+                    0 => "No glazed piece waits for a firing.".to_owned(),
+                    1 => "1 piece waits for a firing.".to_owned(),
+                    pieces => format!("{pieces} pieces wait for a firing."),
+                },
+                firings: firings.iter().map(|firing| firing_row(conn, now, firing)).collect::<Result<_>>()?,
+                empty: "Begin one when the pieces are dry: choose a kiln and a cone, then put them on its shelves."
+                    .to_owned(),
+                has_kiln: !in_use::<entity::Kiln>(conn, None)?.is_empty(),
+                cautions: caution::at(Place::Kiln).map(|caution| caution.text().to_owned()).collect(),
+            })
+        })
+    }
+}
+
+fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Row> {
+    let state: FiringState = code(&firing.state)?;
+    let pieces = query::placements(conn, firing.id)?.len();
+    Ok(Row {
+        id: firing.id.to_string(),
+        title: firing_title(conn, firing)?,
+        detail: format!(
+            "{}, {}, {}",
+            now.moment(firing.fired_at.unwrap_or(firing.at)),
+            count(pieces as i64, "piece", "pieces"),
+            state.name()
+        ),
+        chosen: state != FiringState::Done,
+        outline: Vec::new(),
+    })
+}
+
+/// "Cone 6, garden kiln".
+fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
+    let kiln: entity::Kiln = found(conn, firing.kiln)?;
+    Ok(format!("Cone {}, {}", firing.cone, kiln.name))
+}
+
+/// The pieces that wait, the oldest first; pieces without a code that are alike and of one day make a run.
+fn waiting(conn: &Connection, now: Now) -> Result<Vec<WaitingRow>> {
+    let from = now.unix_ms - LONGEST_WAIT_DAYS * 86_400_000;
+    let mut pieces: Vec<(Uuid, Vec<entity::Coat>)> = Vec::new();
+    let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
+    for coat in query::coats_waiting(conn, from, MOST_WAITING)? {
+        let place = *places.entry(coat.piece).or_insert(pieces.len());
+        match pieces.get_mut(place) {
+            Some((_, coats)) => coats.push(coat),
+            None => pieces.push((coat.piece, vec![coat])),
+        }
+    }
+    let mut rows: Vec<WaitingRow> = Vec::new();
+    let mut runs: BTreeMap<(String, String), usize> = BTreeMap::new();
+    for (piece, coats) in pieces {
+        let Some(first) = coats.first() else { continue };
+        let foot = coats.iter().find_map(|coat| coat.code.clone());
+        let title = match &foot {
+            Some(foot) => format!("{}, {foot}", form_name(conn, first)?),
+            None => form_name(conn, first)?,
+        };
+        let detail = format!("{}, {}", glazes(conn, &coats)?, now.days_ago(first.at));
+        let run = if foot.is_none() { runs.get(&(title.clone(), detail.clone())).copied() } else { None };
+        match run.and_then(|place| rows.get_mut(place)) {
+            Some(row) => row.pieces.push(piece.to_string()),
+            None => {
+                if foot.is_none() {
+                    runs.insert((title.clone(), detail.clone()), rows.len());
+                }
+                rows.push(WaitingRow { pieces: vec![piece.to_string()], title, detail });
+            }
+        }
+    }
+    Ok(rows)
+}
+
+fn form_name(conn: &Connection, coat: &entity::Coat) -> Result<String> {
+    Ok(entity::Form::load(conn, coat.form)?.map_or_else(|| "A form".to_owned(), |form| form.name))
+}
+
+/// "Ash white inside, Iron red outside".
+fn glazes(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
+    let mut parts = Vec::new();
+    for coat in coats {
+        let glaze = entity::Glaze::load(conn, coat.glaze)?.map_or_else(|| "a glaze".to_owned(), |glaze| glaze.name);
+        parts.push(format!("{glaze} {}", code::<ZoneKind>(&coat.zone)?.name()));
+    }
+    parts.dedup();
+    Ok(sentence_case(&parts.join(", ")))
+}
+
+/// What a piece is called: its form, and its code if it has one.
+fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
+    let Some(first) = coats.first() else { return Ok("A piece".to_owned()) };
+    let name = form_name(conn, first)?;
+    Ok(match coats.iter().find_map(|coat| coat.code.as_ref()) {
+        Some(foot) => format!("{name}, {foot}"),
+        None => name,
+    })
+}
+
+fn piece_id(text: &str) -> Result<Uuid> {
+    parse_id(text, "piece")
+}
+
+fn firing_of(conn: &Connection, id: &str) -> Result<entity::Firing> {
+    found(conn, parse_id(id, "firing")?)
+}
