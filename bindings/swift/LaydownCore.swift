@@ -465,6 +465,38 @@ fileprivate final class UniffiHandleMap<T>: @unchecked Sendable {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterUInt8: FfiConverterPrimitive {
+    typealias FfiType = UInt8
+    typealias SwiftType = UInt8
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> UInt8 {
+        return try lift(readInt(&buf))
+    }
+
+    public static func write(_ value: UInt8, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterUInt32: FfiConverterPrimitive {
+    typealias FfiType = UInt32
+    typealias SwiftType = UInt32
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> UInt32 {
+        return try lift(readInt(&buf))
+    }
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterInt32: FfiConverterPrimitive {
     typealias FfiType = Int32
     typealias SwiftType = Int32
@@ -589,6 +621,11 @@ fileprivate struct FfiConverterString: FfiConverter {
 public protocol StudioProtocol: AnyObject, Sendable {
     
     /**
+     * Takes a firing on to its next state.
+     */
+    func advance(now: Now, firing: String) throws  -> Kept
+    
+    /**
      * One bucket's page.
      */
     func bucket(now: Now, id: String) throws  -> BucketView
@@ -604,6 +641,16 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func coat(now: Now, id: String) throws  -> CoatView
     
     /**
+     * The piece with this code; the pieces glazed last where it is empty.
+     */
+    func findPieces(now: Now, text: String) throws  -> PiecesView
+    
+    /**
+     * A firing's page.
+     */
+    func firing(now: Now, id: String) throws  -> FiringView
+    
+    /**
      * The Studio screen.
      */
     func house(now: Now) throws  -> HouseView
@@ -614,14 +661,49 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func keep(now: Now, entry: WeighEntry) throws  -> Kept
     
     /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
+     */
+    func keepPhoto(now: Now, piece: String, firing: String, file: String) throws  -> Kept
+    
+    /**
      * Keeps a sheet.
      */
     func keepSheet(now: Now, entry: SheetEntry) throws  -> Kept
     
     /**
+     * The Kiln screen.
+     */
+    func kiln(now: Now) throws  -> KilnView
+    
+    /**
+     * Puts pieces on a shelf, each where there is room.
+     */
+    func load(now: Now, firing: String, pieces: [String], shelf: UInt32) throws  -> Kept
+    
+    /**
+     * Keeps what is said of a piece with one tap.
+     */
+    func look(now: Now, firing: String, piece: String, look: Look) throws  -> Kept
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     */
+    func lookAt(now: Now, firing: String, piece: String) throws  -> LookView
+    
+    /**
      * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
      */
     func photograph(now: Now, entry: SheetEntry, file: String) throws  -> Redrawn
+    
+    /**
+     * A piece's page.
+     */
+    func piece(now: Now, id: String) throws  -> PieceView
+    
+    /**
+     * Moves a piece on its shelf, as its grip was dragged.
+     */
+    func place(now: Now, firing: String, piece: String, to: Spot) throws  -> Kept
     
     /**
      * Whether this phone speaks and ticks.
@@ -657,6 +739,21 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Takes a coat out of the record.
      */
     func takeBackCoat(now: Now, id: String) throws  -> Kept
+    
+    /**
+     * Takes a piece out of a firing that is being loaded.
+     */
+    func takeOut(now: Now, firing: String, piece: String) throws  -> Kept
+    
+    /**
+     * Takes a photograph off its piece.
+     */
+    func takePhotoOff(now: Now, id: String) throws  -> Kept
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     */
+    func tickBefore(now: Now, firing: String, what: String, done: Bool) throws  -> Kept
     
     /**
      * A sheet after a finger has touched its drawing.
@@ -745,6 +842,20 @@ public static func `open`(path: String, now: Now)throws  -> Studio  {
 
     
     /**
+     * Takes a firing on to its next state.
+     */
+open func advance(now: Now, firing: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_advance(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * One bucket's page.
      */
 open func bucket(now: Now, id: String)throws  -> BucketView  {
@@ -786,6 +897,34 @@ open func coat(now: Now, id: String)throws  -> CoatView  {
 }
     
     /**
+     * The piece with this code; the pieces glazed last where it is empty.
+     */
+open func findPieces(now: Now, text: String)throws  -> PiecesView  {
+    return try  FfiConverterTypePiecesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_find_pieces(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(text),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A firing's page.
+     */
+open func firing(now: Now, id: String)throws  -> FiringView  {
+    return try  FfiConverterTypeFiringView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_firing(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * The Studio screen.
      */
 open func house(now: Now)throws  -> HouseView  {
@@ -813,6 +952,22 @@ open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
 }
     
     /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
+     */
+open func keepPhoto(now: Now, piece: String, firing: String, file: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_keep_photo(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(piece),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(file),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Keeps a sheet.
      */
 open func keepSheet(now: Now, entry: SheetEntry)throws  -> Kept  {
@@ -822,6 +977,66 @@ open func keepSheet(now: Now, entry: SheetEntry)throws  -> Kept  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterTypeSheetEntry_lower(entry),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Kiln screen.
+     */
+open func kiln(now: Now)throws  -> KilnView  {
+    return try  FfiConverterTypeKilnView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_kiln(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Puts pieces on a shelf, each where there is room.
+     */
+open func load(now: Now, firing: String, pieces: [String], shelf: UInt32)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_load(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterSequenceString.lower(pieces),
+        FfiConverterUInt32.lower(shelf),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Keeps what is said of a piece with one tap.
+     */
+open func look(now: Now, firing: String, piece: String, look: Look)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_look(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),
+        FfiConverterTypeLook_lower(look),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     */
+open func lookAt(now: Now, firing: String, piece: String)throws  -> LookView  {
+    return try  FfiConverterTypeLookView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_look_at(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),uniffiCallStatus
     )
 })
 }
@@ -837,6 +1052,36 @@ open func photograph(now: Now, entry: SheetEntry, file: String)throws  -> Redraw
         FfiConverterTypeNow_lower(now),
         FfiConverterTypeSheetEntry_lower(entry),
         FfiConverterString.lower(file),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A piece's page.
+     */
+open func piece(now: Now, id: String)throws  -> PieceView  {
+    return try  FfiConverterTypePieceView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_piece(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Moves a piece on its shelf, as its grip was dragged.
+     */
+open func place(now: Now, firing: String, piece: String, to: Spot)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_place(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),
+        FfiConverterTypeSpot_lower(to),uniffiCallStatus
     )
 })
 }
@@ -934,6 +1179,51 @@ open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes a piece out of a firing that is being loaded.
+     */
+open func takeOut(now: Now, firing: String, piece: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_take_out(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes a photograph off its piece.
+     */
+open func takePhotoOff(now: Now, id: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_take_photo_off(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     */
+open func tickBefore(now: Now, firing: String, what: String, done: Bool)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_tick_before(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(what),
+        FfiConverterBool.lower(done),uniffiCallStatus
     )
 })
 }
@@ -1505,6 +1795,85 @@ public func FfiConverterTypeCheckRow_lower(_ value: CheckRow) -> RustBuffer {
 
 
 /**
+ * One of the answers to a question.
+ */
+public struct Choice: Equatable, Hashable {
+    /**
+     * What to hand back.
+     */
+    public var code: String
+    /**
+     * What it is called.
+     */
+    public var name: String
+    /**
+     * Whether it is the answer.
+     */
+    public var chosen: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What to hand back.
+         */code: String, 
+        /**
+         * What it is called.
+         */name: String, 
+        /**
+         * Whether it is the answer.
+         */chosen: Bool) {
+        self.code = code
+        self.name = name
+        self.chosen = chosen
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Choice: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChoice: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Choice {
+        return
+            try Choice(
+                code: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                chosen: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Choice, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterBool.write(value.chosen, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChoice_lift(_ buf: RustBuffer) throws -> Choice {
+    return try FfiConverterTypeChoice.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChoice_lower(_ value: Choice) -> RustBuffer {
+    return FfiConverterTypeChoice.lower(value)
+}
+
+
+/**
  * The record of one coat.
  */
 public struct CoatView: Equatable, Hashable {
@@ -1709,6 +2078,254 @@ public func FfiConverterTypeDrawing_lift(_ buf: RustBuffer) throws -> Drawing {
 #endif
 public func FfiConverterTypeDrawing_lower(_ value: Drawing) -> RustBuffer {
     return FfiConverterTypeDrawing.lower(value)
+}
+
+
+/**
+ * A fault to tap on or off.
+ */
+public struct FaultChip: Equatable, Hashable {
+    /**
+     * Its code.
+     */
+    public var code: String
+    /**
+     * Its name.
+     */
+    public var name: String
+    /**
+     * Whether the piece has it.
+     */
+    public var on: Bool
+    /**
+     * What it often speaks of.
+     */
+    public var hint: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its code.
+         */code: String, 
+        /**
+         * Its name.
+         */name: String, 
+        /**
+         * Whether the piece has it.
+         */on: Bool, 
+        /**
+         * What it often speaks of.
+         */hint: String) {
+        self.code = code
+        self.name = name
+        self.on = on
+        self.hint = hint
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultChip: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultChip: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultChip {
+        return
+            try FaultChip(
+                code: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                on: FfiConverterBool.read(from: &buf), 
+                hint: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultChip, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterBool.write(value.on, into: &buf)
+        FfiConverterString.write(value.hint, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultChip_lift(_ buf: RustBuffer) throws -> FaultChip {
+    return try FfiConverterTypeFaultChip.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultChip_lower(_ value: FaultChip) -> RustBuffer {
+    return FfiConverterTypeFaultChip.lower(value)
+}
+
+
+/**
+ * One firing as its page shows it.
+ */
+public struct FiringView: Equatable, Hashable {
+    /**
+     * Its id.
+     */
+    public var id: String
+    /**
+     * The cone aimed at and the kiln.
+     */
+    public var title: String
+    /**
+     * Its record.
+     */
+    public var lines: [Line]
+    /**
+     * How far it has come.
+     */
+    public var state: String
+    /**
+     * Whether pieces can still be put in and moved.
+     */
+    public var isLoading: Bool
+    /**
+     * What to look at before; empty once it is fired.
+     */
+    public var before: [Tick]
+    /**
+     * The shelves, the lowest first.
+     */
+    public var shelves: [ShelfView]
+    /**
+     * The pieces that could be put in.
+     */
+    public var waiting: [WaitingRow]
+    /**
+     * The pieces in it.
+     */
+    public var pieces: [PlacedPiece]
+    /**
+     * What to mind.
+     */
+    public var notes: [Note]
+    /**
+     * What the button to the next state says; empty when there is none.
+     */
+    public var next: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its id.
+         */id: String, 
+        /**
+         * The cone aimed at and the kiln.
+         */title: String, 
+        /**
+         * Its record.
+         */lines: [Line], 
+        /**
+         * How far it has come.
+         */state: String, 
+        /**
+         * Whether pieces can still be put in and moved.
+         */isLoading: Bool, 
+        /**
+         * What to look at before; empty once it is fired.
+         */before: [Tick], 
+        /**
+         * The shelves, the lowest first.
+         */shelves: [ShelfView], 
+        /**
+         * The pieces that could be put in.
+         */waiting: [WaitingRow], 
+        /**
+         * The pieces in it.
+         */pieces: [PlacedPiece], 
+        /**
+         * What to mind.
+         */notes: [Note], 
+        /**
+         * What the button to the next state says; empty when there is none.
+         */next: String) {
+        self.id = id
+        self.title = title
+        self.lines = lines
+        self.state = state
+        self.isLoading = isLoading
+        self.before = before
+        self.shelves = shelves
+        self.waiting = waiting
+        self.pieces = pieces
+        self.notes = notes
+        self.next = next
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FiringView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFiringView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FiringView {
+        return
+            try FiringView(
+                id: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                lines: FfiConverterSequenceTypeLine.read(from: &buf), 
+                state: FfiConverterString.read(from: &buf), 
+                isLoading: FfiConverterBool.read(from: &buf), 
+                before: FfiConverterSequenceTypeTick.read(from: &buf), 
+                shelves: FfiConverterSequenceTypeShelfView.read(from: &buf), 
+                waiting: FfiConverterSequenceTypeWaitingRow.read(from: &buf), 
+                pieces: FfiConverterSequenceTypePlacedPiece.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
+                next: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FiringView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
+        FfiConverterString.write(value.state, into: &buf)
+        FfiConverterBool.write(value.isLoading, into: &buf)
+        FfiConverterSequenceTypeTick.write(value.before, into: &buf)
+        FfiConverterSequenceTypeShelfView.write(value.shelves, into: &buf)
+        FfiConverterSequenceTypeWaitingRow.write(value.waiting, into: &buf)
+        FfiConverterSequenceTypePlacedPiece.write(value.pieces, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+        FfiConverterString.write(value.next, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFiringView_lift(_ buf: RustBuffer) throws -> FiringView {
+    return try FfiConverterTypeFiringView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFiringView_lower(_ value: FiringView) -> RustBuffer {
+    return FfiConverterTypeFiringView.lower(value)
 }
 
 
@@ -2158,6 +2775,105 @@ public func FfiConverterTypeKept_lower(_ value: Kept) -> RustBuffer {
 
 
 /**
+ * All that the Kiln screen shows.
+ */
+public struct KilnView: Equatable, Hashable {
+    /**
+     * How many pieces wait, or what to do while none does.
+     */
+    public var waiting: String
+    /**
+     * The firings, newest first.
+     */
+    public var firings: [Row]
+    /**
+     * What to do while there is no firing.
+     */
+    public var empty: String
+    /**
+     * Whether there is a kiln to load.
+     */
+    public var hasKiln: Bool
+    /**
+     * Cautions that belong here.
+     */
+    public var cautions: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * How many pieces wait, or what to do while none does.
+         */waiting: String, 
+        /**
+         * The firings, newest first.
+         */firings: [Row], 
+        /**
+         * What to do while there is no firing.
+         */empty: String, 
+        /**
+         * Whether there is a kiln to load.
+         */hasKiln: Bool, 
+        /**
+         * Cautions that belong here.
+         */cautions: [String]) {
+        self.waiting = waiting
+        self.firings = firings
+        self.empty = empty
+        self.hasKiln = hasKiln
+        self.cautions = cautions
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension KilnView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeKilnView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> KilnView {
+        return
+            try KilnView(
+                waiting: FfiConverterString.read(from: &buf), 
+                firings: FfiConverterSequenceTypeRow.read(from: &buf), 
+                empty: FfiConverterString.read(from: &buf), 
+                hasKiln: FfiConverterBool.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: KilnView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.waiting, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.firings, into: &buf)
+        FfiConverterString.write(value.empty, into: &buf)
+        FfiConverterBool.write(value.hasKiln, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeKilnView_lift(_ buf: RustBuffer) throws -> KilnView {
+    return try FfiConverterTypeKilnView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeKilnView_lower(_ value: KilnView) -> RustBuffer {
+    return FfiConverterTypeKilnView.lower(value)
+}
+
+
+/**
  * A line of a record: what it is and what it says.
  */
 public struct Line: Equatable, Hashable {
@@ -2223,6 +2939,195 @@ public func FfiConverterTypeLine_lift(_ buf: RustBuffer) throws -> Line {
 #endif
 public func FfiConverterTypeLine_lower(_ value: Line) -> RustBuffer {
     return FfiConverterTypeLine.lower(value)
+}
+
+
+/**
+ * A piece after its firing.
+ */
+public struct LookView: Equatable, Hashable {
+    /**
+     * The firing's id.
+     */
+    public var firing: String
+    /**
+     * The piece's id.
+     */
+    public var piece: String
+    /**
+     * Its form and code.
+     */
+    public var title: String
+    /**
+     * Which of how many.
+     */
+    public var place: String
+    /**
+     * Its coats as they were weighed.
+     */
+    public var record: [Line]
+    /**
+     * Its photographs from this firing.
+     */
+    public var photos: [PhotoView]
+    /**
+     * How thick the glaze looks.
+     */
+    public var questions: [ZoneQuestion]
+    /**
+     * The faults.
+     */
+    public var faults: [FaultChip]
+    /**
+     * How much the potter likes it, 1 to 5; 0 while not said.
+     */
+    public var liking: UInt8
+    /**
+     * What the potter noted.
+     */
+    public var note: String
+    /**
+     * Whether one of its coats is a control piece.
+     */
+    public var control: Bool
+    /**
+     * What to mind.
+     */
+    public var notes: [Note]
+    /**
+     * The piece before; empty for the first.
+     */
+    public var previous: String
+    /**
+     * The piece after; empty for the last.
+     */
+    public var next: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The firing's id.
+         */firing: String, 
+        /**
+         * The piece's id.
+         */piece: String, 
+        /**
+         * Its form and code.
+         */title: String, 
+        /**
+         * Which of how many.
+         */place: String, 
+        /**
+         * Its coats as they were weighed.
+         */record: [Line], 
+        /**
+         * Its photographs from this firing.
+         */photos: [PhotoView], 
+        /**
+         * How thick the glaze looks.
+         */questions: [ZoneQuestion], 
+        /**
+         * The faults.
+         */faults: [FaultChip], 
+        /**
+         * How much the potter likes it, 1 to 5; 0 while not said.
+         */liking: UInt8, 
+        /**
+         * What the potter noted.
+         */note: String, 
+        /**
+         * Whether one of its coats is a control piece.
+         */control: Bool, 
+        /**
+         * What to mind.
+         */notes: [Note], 
+        /**
+         * The piece before; empty for the first.
+         */previous: String, 
+        /**
+         * The piece after; empty for the last.
+         */next: String) {
+        self.firing = firing
+        self.piece = piece
+        self.title = title
+        self.place = place
+        self.record = record
+        self.photos = photos
+        self.questions = questions
+        self.faults = faults
+        self.liking = liking
+        self.note = note
+        self.control = control
+        self.notes = notes
+        self.previous = previous
+        self.next = next
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LookView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLookView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LookView {
+        return
+            try LookView(
+                firing: FfiConverterString.read(from: &buf), 
+                piece: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                place: FfiConverterString.read(from: &buf), 
+                record: FfiConverterSequenceTypeLine.read(from: &buf), 
+                photos: FfiConverterSequenceTypePhotoView.read(from: &buf), 
+                questions: FfiConverterSequenceTypeZoneQuestion.read(from: &buf), 
+                faults: FfiConverterSequenceTypeFaultChip.read(from: &buf), 
+                liking: FfiConverterUInt8.read(from: &buf), 
+                note: FfiConverterString.read(from: &buf), 
+                control: FfiConverterBool.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
+                previous: FfiConverterString.read(from: &buf), 
+                next: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LookView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.firing, into: &buf)
+        FfiConverterString.write(value.piece, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.record, into: &buf)
+        FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
+        FfiConverterSequenceTypeZoneQuestion.write(value.questions, into: &buf)
+        FfiConverterSequenceTypeFaultChip.write(value.faults, into: &buf)
+        FfiConverterUInt8.write(value.liking, into: &buf)
+        FfiConverterString.write(value.note, into: &buf)
+        FfiConverterBool.write(value.control, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+        FfiConverterString.write(value.previous, into: &buf)
+        FfiConverterString.write(value.next, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLookView_lift(_ buf: RustBuffer) throws -> LookView {
+    return try FfiConverterTypeLookView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLookView_lower(_ value: LookView) -> RustBuffer {
+    return FfiConverterTypeLookView.lower(value)
 }
 
 
@@ -2519,6 +3424,332 @@ public func FfiConverterTypeNow_lift(_ buf: RustBuffer) throws -> Now {
 #endif
 public func FfiConverterTypeNow_lower(_ value: Now) -> RustBuffer {
     return FfiConverterTypeNow.lower(value)
+}
+
+
+/**
+ * A photograph that can be shown.
+ */
+public struct PhotoView: Equatable, Hashable {
+    /**
+     * Its id.
+     */
+    public var id: String
+    /**
+     * The picture's file.
+     */
+    public var file: String
+    /**
+     * A small upright copy of it.
+     */
+    public var preview: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its id.
+         */id: String, 
+        /**
+         * The picture's file.
+         */file: String, 
+        /**
+         * A small upright copy of it.
+         */preview: String) {
+        self.id = id
+        self.file = file
+        self.preview = preview
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PhotoView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePhotoView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PhotoView {
+        return
+            try PhotoView(
+                id: FfiConverterString.read(from: &buf), 
+                file: FfiConverterString.read(from: &buf), 
+                preview: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PhotoView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.file, into: &buf)
+        FfiConverterString.write(value.preview, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePhotoView_lift(_ buf: RustBuffer) throws -> PhotoView {
+    return try FfiConverterTypePhotoView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePhotoView_lower(_ value: PhotoView) -> RustBuffer {
+    return FfiConverterTypePhotoView.lower(value)
+}
+
+
+/**
+ * A piece's page.
+ */
+public struct PieceView: Equatable, Hashable {
+    /**
+     * Its id.
+     */
+    public var piece: String
+    /**
+     * Its form and code.
+     */
+    public var title: String
+    /**
+     * Its life, line by line: coats, firings, findings.
+     */
+    public var lines: [Line]
+    /**
+     * Its photographs, the oldest first.
+     */
+    public var photos: [PhotoView]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its id.
+         */piece: String, 
+        /**
+         * Its form and code.
+         */title: String, 
+        /**
+         * Its life, line by line: coats, firings, findings.
+         */lines: [Line], 
+        /**
+         * Its photographs, the oldest first.
+         */photos: [PhotoView]) {
+        self.piece = piece
+        self.title = title
+        self.lines = lines
+        self.photos = photos
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PieceView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PieceView {
+        return
+            try PieceView(
+                piece: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                lines: FfiConverterSequenceTypeLine.read(from: &buf), 
+                photos: FfiConverterSequenceTypePhotoView.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PieceView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.piece, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
+        FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePieceView_lift(_ buf: RustBuffer) throws -> PieceView {
+    return try FfiConverterTypePieceView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePieceView_lower(_ value: PieceView) -> RustBuffer {
+    return FfiConverterTypePieceView.lower(value)
+}
+
+
+/**
+ * Pieces that were looked for.
+ */
+public struct PiecesView: Equatable, Hashable {
+    /**
+     * The pieces, the newest first.
+     */
+    public var pieces: [Row]
+    /**
+     * What to say when there is none.
+     */
+    public var empty: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The pieces, the newest first.
+         */pieces: [Row], 
+        /**
+         * What to say when there is none.
+         */empty: String) {
+        self.pieces = pieces
+        self.empty = empty
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PiecesView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePiecesView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PiecesView {
+        return
+            try PiecesView(
+                pieces: FfiConverterSequenceTypeRow.read(from: &buf), 
+                empty: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PiecesView, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeRow.write(value.pieces, into: &buf)
+        FfiConverterString.write(value.empty, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePiecesView_lift(_ buf: RustBuffer) throws -> PiecesView {
+    return try FfiConverterTypePiecesView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePiecesView_lower(_ value: PiecesView) -> RustBuffer {
+    return FfiConverterTypePiecesView.lower(value)
+}
+
+
+/**
+ * A piece in a firing.
+ */
+public struct PlacedPiece: Equatable, Hashable {
+    /**
+     * The piece's id.
+     */
+    public var piece: String
+    /**
+     * Its form and code.
+     */
+    public var title: String
+    /**
+     * The shelf, and what was found on it.
+     */
+    public var detail: String
+    /**
+     * Whether it has been looked at after the firing.
+     */
+    public var lookedAt: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The piece's id.
+         */piece: String, 
+        /**
+         * Its form and code.
+         */title: String, 
+        /**
+         * The shelf, and what was found on it.
+         */detail: String, 
+        /**
+         * Whether it has been looked at after the firing.
+         */lookedAt: Bool) {
+        self.piece = piece
+        self.title = title
+        self.detail = detail
+        self.lookedAt = lookedAt
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PlacedPiece: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePlacedPiece: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PlacedPiece {
+        return
+            try PlacedPiece(
+                piece: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                lookedAt: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PlacedPiece, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.piece, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterBool.write(value.lookedAt, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePlacedPiece_lift(_ buf: RustBuffer) throws -> PlacedPiece {
+    return try FfiConverterTypePlacedPiece.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePlacedPiece_lower(_ value: PlacedPiece) -> RustBuffer {
+    return FfiConverterTypePlacedPiece.lower(value)
 }
 
 
@@ -3542,6 +4773,85 @@ public func FfiConverterTypeSheetView_lower(_ value: SheetView) -> RustBuffer {
 
 
 /**
+ * One shelf, seen from above.
+ */
+public struct ShelfView: Equatable, Hashable {
+    /**
+     * Its number, from 0 at the bottom.
+     */
+    public var number: UInt32
+    /**
+     * What it is called, and how full it is.
+     */
+    public var title: String
+    /**
+     * The shelf with its pieces; each piece is a grip, keyed by its id.
+     */
+    public var drawing: Drawing
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its number, from 0 at the bottom.
+         */number: UInt32, 
+        /**
+         * What it is called, and how full it is.
+         */title: String, 
+        /**
+         * The shelf with its pieces; each piece is a grip, keyed by its id.
+         */drawing: Drawing) {
+        self.number = number
+        self.title = title
+        self.drawing = drawing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ShelfView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeShelfView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ShelfView {
+        return
+            try ShelfView(
+                number: FfiConverterUInt32.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                drawing: FfiConverterTypeDrawing.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ShelfView, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.number, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterTypeDrawing.write(value.drawing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeShelfView_lift(_ buf: RustBuffer) throws -> ShelfView {
+    return try FfiConverterTypeShelfView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeShelfView_lower(_ value: ShelfView) -> RustBuffer {
+    return FfiConverterTypeShelfView.lower(value)
+}
+
+
+/**
  * What one form should take.
  */
 public struct SizeRow: Equatable, Hashable {
@@ -3908,6 +5218,85 @@ public func FfiConverterTypeTargetView_lower(_ value: TargetView) -> RustBuffer 
 
 
 /**
+ * Something to look at before the firing.
+ */
+public struct Tick: Equatable, Hashable {
+    /**
+     * What to hand back.
+     */
+    public var code: String
+    /**
+     * What to look at.
+     */
+    public var text: String
+    /**
+     * Whether it was.
+     */
+    public var done: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What to hand back.
+         */code: String, 
+        /**
+         * What to look at.
+         */text: String, 
+        /**
+         * Whether it was.
+         */done: Bool) {
+        self.code = code
+        self.text = text
+        self.done = done
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Tick: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTick: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Tick {
+        return
+            try Tick(
+                code: FfiConverterString.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf), 
+                done: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Tick, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterBool.write(value.done, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTick_lift(_ buf: RustBuffer) throws -> Tick {
+    return try FfiConverterTypeTick.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTick_lower(_ value: Tick) -> RustBuffer {
+    return FfiConverterTypeTick.lower(value)
+}
+
+
+/**
  * A field's key and what is entered in it.
  */
 public struct Value: Equatable, Hashable {
@@ -4102,6 +5491,85 @@ public func FfiConverterTypeVerdictView_lift(_ buf: RustBuffer) throws -> Verdic
 #endif
 public func FfiConverterTypeVerdictView_lower(_ value: VerdictView) -> RustBuffer {
     return FfiConverterTypeVerdictView.lower(value)
+}
+
+
+/**
+ * Equal pieces that wait for a firing: one with a code, or a run of them.
+ */
+public struct WaitingRow: Equatable, Hashable {
+    /**
+     * The pieces' ids.
+     */
+    public var pieces: [String]
+    /**
+     * The form, and the code if there is one.
+     */
+    public var title: String
+    /**
+     * Its glazes, and when it was glazed.
+     */
+    public var detail: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The pieces' ids.
+         */pieces: [String], 
+        /**
+         * The form, and the code if there is one.
+         */title: String, 
+        /**
+         * Its glazes, and when it was glazed.
+         */detail: String) {
+        self.pieces = pieces
+        self.title = title
+        self.detail = detail
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WaitingRow: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWaitingRow: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WaitingRow {
+        return
+            try WaitingRow(
+                pieces: FfiConverterSequenceString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WaitingRow, into buf: inout [UInt8]) {
+        FfiConverterSequenceString.write(value.pieces, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWaitingRow_lift(_ buf: RustBuffer) throws -> WaitingRow {
+    return try FfiConverterTypeWaitingRow.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWaitingRow_lower(_ value: WaitingRow) -> RustBuffer {
+    return FfiConverterTypeWaitingRow.lower(value)
 }
 
 
@@ -4593,6 +6061,85 @@ public func FfiConverterTypeWeighView_lower(_ value: WeighView) -> RustBuffer {
 
 
 /**
+ * How thick the glaze looks on one zone.
+ */
+public struct ZoneQuestion: Equatable, Hashable {
+    /**
+     * The zone's key: `inside`, `outside` or `overlap`.
+     */
+    public var zone: String
+    /**
+     * What is asked.
+     */
+    public var label: String
+    /**
+     * Thin, right, thick.
+     */
+    public var choices: [Choice]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The zone's key: `inside`, `outside` or `overlap`.
+         */zone: String, 
+        /**
+         * What is asked.
+         */label: String, 
+        /**
+         * Thin, right, thick.
+         */choices: [Choice]) {
+        self.zone = zone
+        self.label = label
+        self.choices = choices
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ZoneQuestion: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeZoneQuestion: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ZoneQuestion {
+        return
+            try ZoneQuestion(
+                zone: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                choices: FfiConverterSequenceTypeChoice.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ZoneQuestion, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.zone, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterSequenceTypeChoice.write(value.choices, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeZoneQuestion_lift(_ buf: RustBuffer) throws -> ZoneQuestion {
+    return try FfiConverterTypeZoneQuestion.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeZoneQuestion_lower(_ value: ZoneQuestion) -> RustBuffer {
+    return FfiConverterTypeZoneQuestion.lower(value)
+}
+
+
+/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -4929,6 +6476,149 @@ public func FfiConverterTypeInk_lower(_ value: Ink) -> RustBuffer {
 
 
 /**
+ * What is said of a piece with one tap.
+ */
+
+public enum Look: Equatable, Hashable {
+    
+    /**
+     * How thick a zone looks; the same again takes it back.
+     */
+    case thickness(
+        /**
+         * The zone's key.
+         */zone: String, 
+        /**
+         * The code of the thickness.
+         */thickness: String
+    )
+    /**
+     * A fault, on or off.
+     */
+    case fault(
+        /**
+         * Its code.
+         */fault: String, 
+        /**
+         * Whether the piece has it.
+         */on: Bool
+    )
+    /**
+     * How much it is liked, 1 to 5; 0 takes it back.
+     */
+    case liking(
+        /**
+         * So many.
+         */stars: UInt8
+    )
+    /**
+     * A note.
+     */
+    case note(
+        /**
+         * The note; empty takes it away.
+         */text: String
+    )
+    /**
+     * Whether it is a control piece.
+     */
+    case control(
+        /**
+         * Whether it is.
+         */on: Bool
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Look: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLook: FfiConverterRustBuffer {
+    typealias SwiftType = Look
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Look {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .thickness(zone: try FfiConverterString.read(from: &buf), thickness: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 2: return .fault(fault: try FfiConverterString.read(from: &buf), on: try FfiConverterBool.read(from: &buf)
+        )
+        
+        case 3: return .liking(stars: try FfiConverterUInt8.read(from: &buf)
+        )
+        
+        case 4: return .note(text: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 5: return .control(on: try FfiConverterBool.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Look, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .thickness(zone,thickness):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(zone, into: &buf)
+            FfiConverterString.write(thickness, into: &buf)
+            
+        
+        case let .fault(fault,on):
+            writeInt(&buf, Int32(2))
+            FfiConverterString.write(fault, into: &buf)
+            FfiConverterBool.write(on, into: &buf)
+            
+        
+        case let .liking(stars):
+            writeInt(&buf, Int32(3))
+            FfiConverterUInt8.write(stars, into: &buf)
+            
+        
+        case let .note(text):
+            writeInt(&buf, Int32(4))
+            FfiConverterString.write(text, into: &buf)
+            
+        
+        case let .control(on):
+            writeInt(&buf, Int32(5))
+            FfiConverterBool.write(on, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLook_lift(_ buf: RustBuffer) throws -> Look {
+    return try FfiConverterTypeLook.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLook_lower(_ value: Look) -> RustBuffer {
+    return FfiConverterTypeLook.lower(value)
+}
+
+
+
+/**
  * Which sheet.
  */
 
@@ -4942,6 +6632,14 @@ public enum SheetKind: Equatable, Hashable {
      * A clay body: how it shrinks.
      */
     case body
+    /**
+     * A kiln: its shelves.
+     */
+    case kiln
+    /**
+     * A firing.
+     */
+    case firing
     /**
      * A glaze; a new one comes with its first bucket.
      */
@@ -5003,23 +6701,27 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
         
         case 2: return .body
         
-        case 3: return .glaze
+        case 3: return .kiln
         
-        case 4: return .bucket
+        case 4: return .firing
         
-        case 5: return .check
+        case 5: return .glaze
         
-        case 6: return .thin
+        case 6: return .bucket
         
-        case 7: return .vessel
+        case 7: return .check
         
-        case 8: return .scale
+        case 8: return .thin
         
-        case 9: return .tile
+        case 9: return .vessel
         
-        case 10: return .control
+        case 10: return .scale
         
-        case 11: return .preference
+        case 11: return .tile
+        
+        case 12: return .control
+        
+        case 13: return .preference
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -5037,40 +6739,48 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(2))
         
         
-        case .glaze:
+        case .kiln:
             writeInt(&buf, Int32(3))
         
         
-        case .bucket:
+        case .firing:
             writeInt(&buf, Int32(4))
         
         
-        case .check:
+        case .glaze:
             writeInt(&buf, Int32(5))
         
         
-        case .thin:
+        case .bucket:
             writeInt(&buf, Int32(6))
         
         
-        case .vessel:
+        case .check:
             writeInt(&buf, Int32(7))
         
         
-        case .scale:
+        case .thin:
             writeInt(&buf, Int32(8))
         
         
-        case .tile:
+        case .vessel:
             writeInt(&buf, Int32(9))
         
         
-        case .control:
+        case .scale:
             writeInt(&buf, Int32(10))
         
         
-        case .preference:
+        case .tile:
             writeInt(&buf, Int32(11))
+        
+        
+        case .control:
+            writeInt(&buf, Int32(12))
+        
+        
+        case .preference:
+            writeInt(&buf, Int32(13))
         
         }
     }
@@ -6032,6 +7742,56 @@ fileprivate struct FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeChoice: FfiConverterRustBuffer {
+    typealias SwiftType = [Choice]
+
+    public static func write(_ value: [Choice], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeChoice.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Choice] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Choice]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeChoice.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer {
+    typealias SwiftType = [FaultChip]
+
+    public static func write(_ value: [FaultChip], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFaultChip.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FaultChip] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FaultChip]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFaultChip.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeGrip: FfiConverterRustBuffer {
     typealias SwiftType = [Grip]
 
@@ -6174,6 +7934,56 @@ fileprivate struct FfiConverterSequenceTypeNote: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeNote.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypePhotoView: FfiConverterRustBuffer {
+    typealias SwiftType = [PhotoView]
+
+    public static func write(_ value: [PhotoView], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePhotoView.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [PhotoView] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [PhotoView]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePhotoView.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypePlacedPiece: FfiConverterRustBuffer {
+    typealias SwiftType = [PlacedPiece]
+
+    public static func write(_ value: [PlacedPiece], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePlacedPiece.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [PlacedPiece] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [PlacedPiece]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePlacedPiece.read(from: &buf))
         }
         return seq
     }
@@ -6332,6 +8142,31 @@ fileprivate struct FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeShelfView: FfiConverterRustBuffer {
+    typealias SwiftType = [ShelfView]
+
+    public static func write(_ value: [ShelfView], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeShelfView.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ShelfView] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ShelfView]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeShelfView.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeSizeRow: FfiConverterRustBuffer {
     typealias SwiftType = [SizeRow]
 
@@ -6382,6 +8217,31 @@ fileprivate struct FfiConverterSequenceTypeSpot: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeTick: FfiConverterRustBuffer {
+    typealias SwiftType = [Tick]
+
+    public static func write(_ value: [Tick], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTick.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Tick] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Tick]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTick.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeValue: FfiConverterRustBuffer {
     typealias SwiftType = [Value]
 
@@ -6407,6 +8267,31 @@ fileprivate struct FfiConverterSequenceTypeValue: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeWaitingRow: FfiConverterRustBuffer {
+    typealias SwiftType = [WaitingRow]
+
+    public static func write(_ value: [WaitingRow], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWaitingRow.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WaitingRow] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WaitingRow]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWaitingRow.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeWeighField: FfiConverterRustBuffer {
     typealias SwiftType = [WeighField]
 
@@ -6424,6 +8309,31 @@ fileprivate struct FfiConverterSequenceTypeWeighField: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeWeighField.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer {
+    typealias SwiftType = [ZoneQuestion]
+
+    public static func write(_ value: [ZoneQuestion], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeZoneQuestion.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ZoneQuestion] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ZoneQuestion]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeZoneQuestion.read(from: &buf))
         }
         return seq
     }
@@ -6457,6 +8367,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_func_build_stamp() != 4415) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_advance() != 16283) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_bucket() != 3555) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -6466,16 +8379,43 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_coat() != 60315) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 13904) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_house() != 41910) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_keep() != 47844) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_keep_photo() != 58) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_keep_sheet() != 14131) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_kiln() != 57590) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_load() != 36267) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_look() != 12693) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_look_at() != 44774) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_photograph() != 36650) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_piece() != 9513) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_place() != 32872) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_preferences() != 56371) {
@@ -6497,6 +8437,15 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_take_out() != 18272) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_take_photo_off() != 46559) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_tick_before() != 25986) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_touch() != 48983) {

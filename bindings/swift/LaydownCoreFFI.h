@@ -258,6 +258,11 @@ void uniffi_laydown_bindings_fn_free_studio(uint64_t handle, RustCallStatus *_No
 uint64_t uniffi_laydown_bindings_fn_constructor_studio_open(RustBuffer path, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_ADVANCE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_ADVANCE
+RustBuffer uniffi_laydown_bindings_fn_method_studio_advance(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BUCKET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BUCKET
 RustBuffer uniffi_laydown_bindings_fn_method_studio_bucket(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
@@ -273,6 +278,16 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_buckets(uint64_t ptr, RustBu
 RustBuffer uniffi_laydown_bindings_fn_method_studio_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
+RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer text, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
+RustBuffer uniffi_laydown_bindings_fn_method_studio_firing(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_HOUSE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_HOUSE
 RustBuffer uniffi_laydown_bindings_fn_method_studio_house(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
@@ -283,14 +298,49 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_house(uint64_t ptr, RustBuff
 RustBuffer uniffi_laydown_bindings_fn_method_studio_keep(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP_PHOTO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP_PHOTO
+RustBuffer uniffi_laydown_bindings_fn_method_studio_keep_photo(uint64_t ptr, RustBuffer now, RustBuffer piece, RustBuffer firing, RustBuffer file, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP_SHEET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP_SHEET
 RustBuffer uniffi_laydown_bindings_fn_method_studio_keep_sheet(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KILN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KILN
+RustBuffer uniffi_laydown_bindings_fn_method_studio_kiln(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOAD
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOAD
+RustBuffer uniffi_laydown_bindings_fn_method_studio_load(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer pieces, uint32_t shelf, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOOK
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOOK
+RustBuffer uniffi_laydown_bindings_fn_method_studio_look(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustBuffer look, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOOK_AT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOOK_AT
+RustBuffer uniffi_laydown_bindings_fn_method_studio_look_at(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PHOTOGRAPH
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PHOTOGRAPH
 RustBuffer uniffi_laydown_bindings_fn_method_studio_photograph(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer file, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PIECE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PIECE
+RustBuffer uniffi_laydown_bindings_fn_method_studio_piece(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PLACE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PLACE
+RustBuffer uniffi_laydown_bindings_fn_method_studio_place(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustBuffer to, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PREFERENCES
@@ -326,6 +376,21 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_sizes(uint64_t ptr, RustBuff
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 RustBuffer uniffi_laydown_bindings_fn_method_studio_take_back_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_OUT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_OUT
+RustBuffer uniffi_laydown_bindings_fn_method_studio_take_out(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_PHOTO_OFF
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_PHOTO_OFF
+RustBuffer uniffi_laydown_bindings_fn_method_studio_take_photo_off(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TICK_BEFORE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TICK_BEFORE
+RustBuffer uniffi_laydown_bindings_fn_method_studio_tick_before(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer what, int8_t done, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TOUCH
@@ -615,6 +680,12 @@ uint16_t uniffi_laydown_bindings_checksum_func_build_stamp(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_ADVANCE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_ADVANCE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_advance(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BUCKET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BUCKET
 uint16_t uniffi_laydown_bindings_checksum_method_studio_bucket(void
@@ -633,6 +704,18 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_coat(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIND_PIECES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIND_PIECES
+uint16_t uniffi_laydown_bindings_checksum_method_studio_find_pieces(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
+uint16_t uniffi_laydown_bindings_checksum_method_studio_firing(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_HOUSE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_HOUSE
 uint16_t uniffi_laydown_bindings_checksum_method_studio_house(void
@@ -645,15 +728,57 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_keep(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP_PHOTO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP_PHOTO
+uint16_t uniffi_laydown_bindings_checksum_method_studio_keep_photo(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP_SHEET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP_SHEET
 uint16_t uniffi_laydown_bindings_checksum_method_studio_keep_sheet(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KILN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KILN
+uint16_t uniffi_laydown_bindings_checksum_method_studio_kiln(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOAD
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOAD
+uint16_t uniffi_laydown_bindings_checksum_method_studio_load(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOOK
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOOK
+uint16_t uniffi_laydown_bindings_checksum_method_studio_look(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOOK_AT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOOK_AT
+uint16_t uniffi_laydown_bindings_checksum_method_studio_look_at(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
 uint16_t uniffi_laydown_bindings_checksum_method_studio_photograph(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PIECE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PIECE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_piece(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PLACE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PLACE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_place(void
     
 );
 #endif
@@ -696,6 +821,24 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_sizes(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 uint16_t uniffi_laydown_bindings_checksum_method_studio_take_back_coat(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_OUT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_OUT
+uint16_t uniffi_laydown_bindings_checksum_method_studio_take_out(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_PHOTO_OFF
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_PHOTO_OFF
+uint16_t uniffi_laydown_bindings_checksum_method_studio_take_photo_off(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TICK_BEFORE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TICK_BEFORE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_tick_before(void
     
 );
 #endif

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "1f30cc2eac7963fb"
+const val BUILD_STAMP: String = "f23103fd09dec680"

@@ -677,19 +677,39 @@ internal object IntegrityCheckingUniffiLib {
     internal fun ensureInitialized() = Unit
     external fun uniffi_laydown_bindings_checksum_func_build_stamp(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_advance(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_bucket(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_buckets(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_coat(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_firing(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_house(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_keep_photo(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep_sheet(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_kiln(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_load(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_look(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_look_at(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_photograph(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_piece(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_place(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_preferences(
     ): Int
@@ -704,6 +724,12 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_sizes(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_back_coat(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_take_out(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_take_photo_off(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_tick_before(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_touch(
     ): Int
@@ -739,19 +765,39 @@ internal object UniffiLib {
     ): Unit
     external fun uniffi_laydown_bindings_fn_constructor_studio_open(`path`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
+    external fun uniffi_laydown_bindings_fn_method_studio_advance(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_buckets(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`text`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_kiln(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_load(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`pieces`: RustBuffer.ByValue,`shelf`: Int,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_look(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`look`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_look_at(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_photograph(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_piece(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_place(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`to`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_preferences(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -766,6 +812,12 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_take_out(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_take_photo_off(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_tick_before(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`what`: RustBuffer.ByValue,`done`: Byte,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_touch(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`touch`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -897,6 +949,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_func_build_stamp() and 0xFFFF) != 4415) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_advance() and 0xFFFF) != 16283) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_bucket() and 0xFFFF) != 3555) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -906,16 +961,43 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_coat() and 0xFFFF) != 60315) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 13904) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_house() and 0xFFFF) != 41910) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep() and 0xFFFF) != 47844) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_photo() and 0xFFFF) != 58) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_sheet() and 0xFFFF) != 14131) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_kiln() and 0xFFFF) != 57590) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_load() and 0xFFFF) != 36267) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_look() and 0xFFFF) != 12693) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_look_at() and 0xFFFF) != 44774) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_photograph() and 0xFFFF) != 36650) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_piece() and 0xFFFF) != 9513) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_place() and 0xFFFF) != 32872) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_preferences() and 0xFFFF) != 56371) {
@@ -937,6 +1019,15 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_out() and 0xFFFF) != 18272) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_photo_off() and 0xFFFF) != 46559) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_tick_before() and 0xFFFF) != 25986) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_touch() and 0xFFFF) != 48983) {
@@ -1106,6 +1197,56 @@ private class JavaLangRefCleanable(
     val cleanable: java.lang.ref.Cleaner.Cleanable
 ) : UniffiCleaner.Cleanable {
     override fun clean() = cleanable.clean()
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterUByte: FfiConverter<UByte, Byte> {
+    override fun lift(value: Byte): UByte {
+        return value.toUByte()
+    }
+
+    fun lift(value: Int): UByte {
+        return value.toUByte()
+    }
+
+    override fun read(buf: ByteBuffer): UByte {
+        return lift(buf.get())
+    }
+
+    override fun lower(value: UByte): Byte {
+        return value.toByte()
+    }
+
+    override fun allocationSize(value: UByte) = 1UL
+
+    override fun write(value: UByte, buf: ByteBuffer) {
+        buf.put(value.toByte())
+    }
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterUInt: FfiConverter<UInt, Int> {
+    override fun lift(value: Int): UInt {
+        return value.toUInt()
+    }
+
+    override fun read(buf: ByteBuffer): UInt {
+        return lift(buf.getInt())
+    }
+
+    override fun lower(value: UInt): Int {
+        return value.toInt()
+    }
+
+    override fun allocationSize(value: UInt) = 4UL
+
+    override fun write(value: UInt, buf: ByteBuffer) {
+        buf.putInt(value.toInt())
+    }
 }
 
 /**
@@ -1359,6 +1500,11 @@ public object FfiConverterString: FfiConverter<String, RustBuffer.ByValue> {
 public interface StudioInterface {
     
     /**
+     * Takes a firing on to its next state.
+     */
+    fun `advance`(`now`: Now, `firing`: kotlin.String): Kept
+    
+    /**
      * One bucket's page.
      */
     fun `bucket`(`now`: Now, `id`: kotlin.String): BucketView
@@ -1374,6 +1520,16 @@ public interface StudioInterface {
     fun `coat`(`now`: Now, `id`: kotlin.String): CoatView
     
     /**
+     * The piece with this code; the pieces glazed last where it is empty.
+     */
+    fun `findPieces`(`now`: Now, `text`: kotlin.String): PiecesView
+    
+    /**
+     * A firing's page.
+     */
+    fun `firing`(`now`: Now, `id`: kotlin.String): FiringView
+    
+    /**
      * The Studio screen.
      */
     fun `house`(`now`: Now): HouseView
@@ -1384,14 +1540,49 @@ public interface StudioInterface {
     fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
     
     /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
+     */
+    fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: kotlin.String): Kept
+    
+    /**
      * Keeps a sheet.
      */
     fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept
     
     /**
+     * The Kiln screen.
+     */
+    fun `kiln`(`now`: Now): KilnView
+    
+    /**
+     * Puts pieces on a shelf, each where there is room.
+     */
+    fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): Kept
+    
+    /**
+     * Keeps what is said of a piece with one tap.
+     */
+    fun `look`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Look): Kept
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     */
+    fun `lookAt`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): LookView
+    
+    /**
      * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
      */
     fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: kotlin.String): Redrawn
+    
+    /**
+     * A piece's page.
+     */
+    fun `piece`(`now`: Now, `id`: kotlin.String): PieceView
+    
+    /**
+     * Moves a piece on its shelf, as its grip was dragged.
+     */
+    fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept
     
     /**
      * Whether this phone speaks and ticks.
@@ -1427,6 +1618,21 @@ public interface StudioInterface {
      * Takes a coat out of the record.
      */
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
+    
+    /**
+     * Takes a piece out of a firing that is being loaded.
+     */
+    fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept
+    
+    /**
+     * Takes a photograph off its piece.
+     */
+    fun `takePhotoOff`(`now`: Now, `id`: kotlin.String): Kept
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     */
+    fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept
     
     /**
      * A sheet after a finger has touched its drawing.
@@ -1552,6 +1758,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Takes a firing on to its next state.
+     */
+    @Throws(StudioException::class)override fun `advance`(`now`: Now, `firing`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_advance(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * One bucket's page.
      */
     @Throws(StudioException::class)override fun `bucket`(`now`: Now, `id`: kotlin.String): BucketView {
@@ -1608,6 +1833,44 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * The piece with this code; the pieces glazed last where it is empty.
+     */
+    @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `text`: kotlin.String): PiecesView {
+            return FfiConverterTypePiecesView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_find_pieces(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`text`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A firing's page.
+     */
+    @Throws(StudioException::class)override fun `firing`(`now`: Now, `id`: kotlin.String): FiringView {
+            return FfiConverterTypeFiringView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_firing(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * The Studio screen.
      */
     @Throws(StudioException::class)override fun `house`(`now`: Now): HouseView {
@@ -1645,6 +1908,27 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
+     */
+    @Throws(StudioException::class)override fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep_photo(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`file`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Keeps a sheet.
      */
     @Throws(StudioException::class)override fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept {
@@ -1656,6 +1940,86 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterTypeSheetEntry.lower(`entry`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Kiln screen.
+     */
+    @Throws(StudioException::class)override fun `kiln`(`now`: Now): KilnView {
+            return FfiConverterTypeKilnView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_kiln(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Puts pieces on a shelf, each where there is room.
+     */
+    @Throws(StudioException::class)override fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_load(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterSequenceString.lower(`pieces`),
+        FfiConverterUInt.lower(`shelf`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Keeps what is said of a piece with one tap.
+     */
+    @Throws(StudioException::class)override fun `look`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Look): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_look(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterTypeLook.lower(`look`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     */
+    @Throws(StudioException::class)override fun `lookAt`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): LookView {
+            return FfiConverterTypeLookView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_look_at(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),_status)
 }
     }
     )
@@ -1676,6 +2040,46 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         FfiConverterTypeNow.lower(`now`),
         FfiConverterTypeSheetEntry.lower(`entry`),
         FfiConverterString.lower(`file`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A piece's page.
+     */
+    @Throws(StudioException::class)override fun `piece`(`now`: Now, `id`: kotlin.String): PieceView {
+            return FfiConverterTypePieceView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_piece(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Moves a piece on its shelf, as its grip was dragged.
+     */
+    @Throws(StudioException::class)override fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_place(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterTypeSpot.lower(`to`),_status)
 }
     }
     )
@@ -1808,6 +2212,66 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes a piece out of a firing that is being loaded.
+     */
+    @Throws(StudioException::class)override fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_out(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes a photograph off its piece.
+     */
+    @Throws(StudioException::class)override fun `takePhotoOff`(`now`: Now, `id`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_photo_off(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     */
+    @Throws(StudioException::class)override fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_tick_before(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`what`),
+        FfiConverterBoolean.lower(`done`),_status)
 }
     }
     )
@@ -2268,6 +2732,61 @@ public object FfiConverterTypeCheckRow: FfiConverterRustBuffer<CheckRow> {
 
 
 /**
+ * One of the answers to a question.
+ */
+data class Choice (
+    /**
+     * What to hand back.
+     */
+    val `code`: kotlin.String
+    , 
+    /**
+     * What it is called.
+     */
+    val `name`: kotlin.String
+    , 
+    /**
+     * Whether it is the answer.
+     */
+    val `chosen`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChoice: FfiConverterRustBuffer<Choice> {
+    override fun read(buf: ByteBuffer): Choice {
+        return Choice(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Choice) = (
+            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterBoolean.allocationSize(value.`chosen`)
+    )
+
+    override fun write(value: Choice, buf: ByteBuffer) {
+            FfiConverterString.write(value.`code`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterBoolean.write(value.`chosen`, buf)
+    }
+}
+
+
+
+/**
  * The record of one coat.
  */
 data class CoatView (
@@ -2412,6 +2931,188 @@ public object FfiConverterTypeDrawing: FfiConverterRustBuffer<Drawing> {
             FfiConverterSequenceTypeShape.write(value.`shapes`, buf)
             FfiConverterSequenceTypeGrip.write(value.`grips`, buf)
             FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
+ * A fault to tap on or off.
+ */
+data class FaultChip (
+    /**
+     * Its code.
+     */
+    val `code`: kotlin.String
+    , 
+    /**
+     * Its name.
+     */
+    val `name`: kotlin.String
+    , 
+    /**
+     * Whether the piece has it.
+     */
+    val `on`: kotlin.Boolean
+    , 
+    /**
+     * What it often speaks of.
+     */
+    val `hint`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultChip: FfiConverterRustBuffer<FaultChip> {
+    override fun read(buf: ByteBuffer): FaultChip {
+        return FaultChip(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultChip) = (
+            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterBoolean.allocationSize(value.`on`) +
+            FfiConverterString.allocationSize(value.`hint`)
+    )
+
+    override fun write(value: FaultChip, buf: ByteBuffer) {
+            FfiConverterString.write(value.`code`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterBoolean.write(value.`on`, buf)
+            FfiConverterString.write(value.`hint`, buf)
+    }
+}
+
+
+
+/**
+ * One firing as its page shows it.
+ */
+data class FiringView (
+    /**
+     * Its id.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * The cone aimed at and the kiln.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Its record.
+     */
+    val `lines`: List<Line>
+    , 
+    /**
+     * How far it has come.
+     */
+    val `state`: kotlin.String
+    , 
+    /**
+     * Whether pieces can still be put in and moved.
+     */
+    val `isLoading`: kotlin.Boolean
+    , 
+    /**
+     * What to look at before; empty once it is fired.
+     */
+    val `before`: List<Tick>
+    , 
+    /**
+     * The shelves, the lowest first.
+     */
+    val `shelves`: List<ShelfView>
+    , 
+    /**
+     * The pieces that could be put in.
+     */
+    val `waiting`: List<WaitingRow>
+    , 
+    /**
+     * The pieces in it.
+     */
+    val `pieces`: List<PlacedPiece>
+    , 
+    /**
+     * What to mind.
+     */
+    val `notes`: List<Note>
+    , 
+    /**
+     * What the button to the next state says; empty when there is none.
+     */
+    val `next`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
+    override fun read(buf: ByteBuffer): FiringView {
+        return FiringView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterSequenceTypeTick.read(buf),
+            FfiConverterSequenceTypeShelfView.read(buf),
+            FfiConverterSequenceTypeWaitingRow.read(buf),
+            FfiConverterSequenceTypePlacedPiece.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FiringView) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
+            FfiConverterString.allocationSize(value.`state`) +
+            FfiConverterBoolean.allocationSize(value.`isLoading`) +
+            FfiConverterSequenceTypeTick.allocationSize(value.`before`) +
+            FfiConverterSequenceTypeShelfView.allocationSize(value.`shelves`) +
+            FfiConverterSequenceTypeWaitingRow.allocationSize(value.`waiting`) +
+            FfiConverterSequenceTypePlacedPiece.allocationSize(value.`pieces`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
+            FfiConverterString.allocationSize(value.`next`)
+    )
+
+    override fun write(value: FiringView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceTypeLine.write(value.`lines`, buf)
+            FfiConverterString.write(value.`state`, buf)
+            FfiConverterBoolean.write(value.`isLoading`, buf)
+            FfiConverterSequenceTypeTick.write(value.`before`, buf)
+            FfiConverterSequenceTypeShelfView.write(value.`shelves`, buf)
+            FfiConverterSequenceTypeWaitingRow.write(value.`waiting`, buf)
+            FfiConverterSequenceTypePlacedPiece.write(value.`pieces`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+            FfiConverterString.write(value.`next`, buf)
     }
 }
 
@@ -2733,6 +3434,77 @@ public object FfiConverterTypeKept: FfiConverterRustBuffer<Kept> {
 
 
 /**
+ * All that the Kiln screen shows.
+ */
+data class KilnView (
+    /**
+     * How many pieces wait, or what to do while none does.
+     */
+    val `waiting`: kotlin.String
+    , 
+    /**
+     * The firings, newest first.
+     */
+    val `firings`: List<Row>
+    , 
+    /**
+     * What to do while there is no firing.
+     */
+    val `empty`: kotlin.String
+    , 
+    /**
+     * Whether there is a kiln to load.
+     */
+    val `hasKiln`: kotlin.Boolean
+    , 
+    /**
+     * Cautions that belong here.
+     */
+    val `cautions`: List<kotlin.String>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeKilnView: FfiConverterRustBuffer<KilnView> {
+    override fun read(buf: ByteBuffer): KilnView {
+        return KilnView(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: KilnView) = (
+            FfiConverterString.allocationSize(value.`waiting`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`firings`) +
+            FfiConverterString.allocationSize(value.`empty`) +
+            FfiConverterBoolean.allocationSize(value.`hasKiln`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`)
+    )
+
+    override fun write(value: KilnView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`waiting`, buf)
+            FfiConverterSequenceTypeRow.write(value.`firings`, buf)
+            FfiConverterString.write(value.`empty`, buf)
+            FfiConverterBoolean.write(value.`hasKiln`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+    }
+}
+
+
+
+/**
  * A line of a record: what it is and what it says.
  */
 data class Line (
@@ -2774,6 +3546,149 @@ public object FfiConverterTypeLine: FfiConverterRustBuffer<Line> {
     override fun write(value: Line, buf: ByteBuffer) {
             FfiConverterString.write(value.`label`, buf)
             FfiConverterString.write(value.`value`, buf)
+    }
+}
+
+
+
+/**
+ * A piece after its firing.
+ */
+data class LookView (
+    /**
+     * The firing's id.
+     */
+    val `firing`: kotlin.String
+    , 
+    /**
+     * The piece's id.
+     */
+    val `piece`: kotlin.String
+    , 
+    /**
+     * Its form and code.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Which of how many.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * Its coats as they were weighed.
+     */
+    val `record`: List<Line>
+    , 
+    /**
+     * Its photographs from this firing.
+     */
+    val `photos`: List<PhotoView>
+    , 
+    /**
+     * How thick the glaze looks.
+     */
+    val `questions`: List<ZoneQuestion>
+    , 
+    /**
+     * The faults.
+     */
+    val `faults`: List<FaultChip>
+    , 
+    /**
+     * How much the potter likes it, 1 to 5; 0 while not said.
+     */
+    val `liking`: kotlin.UByte
+    , 
+    /**
+     * What the potter noted.
+     */
+    val `note`: kotlin.String
+    , 
+    /**
+     * Whether one of its coats is a control piece.
+     */
+    val `control`: kotlin.Boolean
+    , 
+    /**
+     * What to mind.
+     */
+    val `notes`: List<Note>
+    , 
+    /**
+     * The piece before; empty for the first.
+     */
+    val `previous`: kotlin.String
+    , 
+    /**
+     * The piece after; empty for the last.
+     */
+    val `next`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLookView: FfiConverterRustBuffer<LookView> {
+    override fun read(buf: ByteBuffer): LookView {
+        return LookView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterSequenceTypePhotoView.read(buf),
+            FfiConverterSequenceTypeZoneQuestion.read(buf),
+            FfiConverterSequenceTypeFaultChip.read(buf),
+            FfiConverterUByte.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LookView) = (
+            FfiConverterString.allocationSize(value.`firing`) +
+            FfiConverterString.allocationSize(value.`piece`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`record`) +
+            FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`) +
+            FfiConverterSequenceTypeZoneQuestion.allocationSize(value.`questions`) +
+            FfiConverterSequenceTypeFaultChip.allocationSize(value.`faults`) +
+            FfiConverterUByte.allocationSize(value.`liking`) +
+            FfiConverterString.allocationSize(value.`note`) +
+            FfiConverterBoolean.allocationSize(value.`control`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
+            FfiConverterString.allocationSize(value.`previous`) +
+            FfiConverterString.allocationSize(value.`next`)
+    )
+
+    override fun write(value: LookView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`firing`, buf)
+            FfiConverterString.write(value.`piece`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterSequenceTypeLine.write(value.`record`, buf)
+            FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
+            FfiConverterSequenceTypeZoneQuestion.write(value.`questions`, buf)
+            FfiConverterSequenceTypeFaultChip.write(value.`faults`, buf)
+            FfiConverterUByte.write(value.`liking`, buf)
+            FfiConverterString.write(value.`note`, buf)
+            FfiConverterBoolean.write(value.`control`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+            FfiConverterString.write(value.`previous`, buf)
+            FfiConverterString.write(value.`next`, buf)
     }
 }
 
@@ -2978,6 +3893,234 @@ public object FfiConverterTypeNow: FfiConverterRustBuffer<Now> {
     override fun write(value: Now, buf: ByteBuffer) {
             FfiConverterLong.write(value.`unixMs`, buf)
             FfiConverterInt.write(value.`utcOffsetS`, buf)
+    }
+}
+
+
+
+/**
+ * A photograph that can be shown.
+ */
+data class PhotoView (
+    /**
+     * Its id.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * The picture's file.
+     */
+    val `file`: kotlin.String
+    , 
+    /**
+     * A small upright copy of it.
+     */
+    val `preview`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePhotoView: FfiConverterRustBuffer<PhotoView> {
+    override fun read(buf: ByteBuffer): PhotoView {
+        return PhotoView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PhotoView) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`file`) +
+            FfiConverterString.allocationSize(value.`preview`)
+    )
+
+    override fun write(value: PhotoView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`file`, buf)
+            FfiConverterString.write(value.`preview`, buf)
+    }
+}
+
+
+
+/**
+ * A piece's page.
+ */
+data class PieceView (
+    /**
+     * Its id.
+     */
+    val `piece`: kotlin.String
+    , 
+    /**
+     * Its form and code.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Its life, line by line: coats, firings, findings.
+     */
+    val `lines`: List<Line>
+    , 
+    /**
+     * Its photographs, the oldest first.
+     */
+    val `photos`: List<PhotoView>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
+    override fun read(buf: ByteBuffer): PieceView {
+        return PieceView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterSequenceTypePhotoView.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PieceView) = (
+            FfiConverterString.allocationSize(value.`piece`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
+            FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`)
+    )
+
+    override fun write(value: PieceView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`piece`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceTypeLine.write(value.`lines`, buf)
+            FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
+    }
+}
+
+
+
+/**
+ * Pieces that were looked for.
+ */
+data class PiecesView (
+    /**
+     * The pieces, the newest first.
+     */
+    val `pieces`: List<Row>
+    , 
+    /**
+     * What to say when there is none.
+     */
+    val `empty`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePiecesView: FfiConverterRustBuffer<PiecesView> {
+    override fun read(buf: ByteBuffer): PiecesView {
+        return PiecesView(
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PiecesView) = (
+            FfiConverterSequenceTypeRow.allocationSize(value.`pieces`) +
+            FfiConverterString.allocationSize(value.`empty`)
+    )
+
+    override fun write(value: PiecesView, buf: ByteBuffer) {
+            FfiConverterSequenceTypeRow.write(value.`pieces`, buf)
+            FfiConverterString.write(value.`empty`, buf)
+    }
+}
+
+
+
+/**
+ * A piece in a firing.
+ */
+data class PlacedPiece (
+    /**
+     * The piece's id.
+     */
+    val `piece`: kotlin.String
+    , 
+    /**
+     * Its form and code.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * The shelf, and what was found on it.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * Whether it has been looked at after the firing.
+     */
+    val `lookedAt`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePlacedPiece: FfiConverterRustBuffer<PlacedPiece> {
+    override fun read(buf: ByteBuffer): PlacedPiece {
+        return PlacedPiece(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PlacedPiece) = (
+            FfiConverterString.allocationSize(value.`piece`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterBoolean.allocationSize(value.`lookedAt`)
+    )
+
+    override fun write(value: PlacedPiece, buf: ByteBuffer) {
+            FfiConverterString.write(value.`piece`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterBoolean.write(value.`lookedAt`, buf)
     }
 }
 
@@ -3709,6 +4852,61 @@ public object FfiConverterTypeSheetView: FfiConverterRustBuffer<SheetView> {
 
 
 /**
+ * One shelf, seen from above.
+ */
+data class ShelfView (
+    /**
+     * Its number, from 0 at the bottom.
+     */
+    val `number`: kotlin.UInt
+    , 
+    /**
+     * What it is called, and how full it is.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * The shelf with its pieces; each piece is a grip, keyed by its id.
+     */
+    val `drawing`: Drawing
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeShelfView: FfiConverterRustBuffer<ShelfView> {
+    override fun read(buf: ByteBuffer): ShelfView {
+        return ShelfView(
+            FfiConverterUInt.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeDrawing.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ShelfView) = (
+            FfiConverterUInt.allocationSize(value.`number`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterTypeDrawing.allocationSize(value.`drawing`)
+    )
+
+    override fun write(value: ShelfView, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`number`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterTypeDrawing.write(value.`drawing`, buf)
+    }
+}
+
+
+
+/**
  * What one form should take.
  */
 data class SizeRow (
@@ -3969,6 +5167,61 @@ public object FfiConverterTypeTargetView: FfiConverterRustBuffer<TargetView> {
 
 
 /**
+ * Something to look at before the firing.
+ */
+data class Tick (
+    /**
+     * What to hand back.
+     */
+    val `code`: kotlin.String
+    , 
+    /**
+     * What to look at.
+     */
+    val `text`: kotlin.String
+    , 
+    /**
+     * Whether it was.
+     */
+    val `done`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTick: FfiConverterRustBuffer<Tick> {
+    override fun read(buf: ByteBuffer): Tick {
+        return Tick(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Tick) = (
+            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterBoolean.allocationSize(value.`done`)
+    )
+
+    override fun write(value: Tick, buf: ByteBuffer) {
+            FfiConverterString.write(value.`code`, buf)
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterBoolean.write(value.`done`, buf)
+    }
+}
+
+
+
+/**
  * A field's key and what is entered in it.
  */
 data class Value (
@@ -4105,6 +5358,61 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.write(value.`carries`, buf)
             FfiConverterString.write(value.`onControl`, buf)
             FfiConverterString.write(value.`spoken`, buf)
+    }
+}
+
+
+
+/**
+ * Equal pieces that wait for a firing: one with a code, or a run of them.
+ */
+data class WaitingRow (
+    /**
+     * The pieces' ids.
+     */
+    val `pieces`: List<kotlin.String>
+    , 
+    /**
+     * The form, and the code if there is one.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Its glazes, and when it was glazed.
+     */
+    val `detail`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWaitingRow: FfiConverterRustBuffer<WaitingRow> {
+    override fun read(buf: ByteBuffer): WaitingRow {
+        return WaitingRow(
+            FfiConverterSequenceString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WaitingRow) = (
+            FfiConverterSequenceString.allocationSize(value.`pieces`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`)
+    )
+
+    override fun write(value: WaitingRow, buf: ByteBuffer) {
+            FfiConverterSequenceString.write(value.`pieces`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
     }
 }
 
@@ -4476,6 +5784,61 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
 
 
 /**
+ * How thick the glaze looks on one zone.
+ */
+data class ZoneQuestion (
+    /**
+     * The zone's key: `inside`, `outside` or `overlap`.
+     */
+    val `zone`: kotlin.String
+    , 
+    /**
+     * What is asked.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * Thin, right, thick.
+     */
+    val `choices`: List<Choice>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeZoneQuestion: FfiConverterRustBuffer<ZoneQuestion> {
+    override fun read(buf: ByteBuffer): ZoneQuestion {
+        return ZoneQuestion(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeChoice.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ZoneQuestion) = (
+            FfiConverterString.allocationSize(value.`zone`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterSequenceTypeChoice.allocationSize(value.`choices`)
+    )
+
+    override fun write(value: ZoneQuestion, buf: ByteBuffer) {
+            FfiConverterString.write(value.`zone`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterSequenceTypeChoice.write(value.`choices`, buf)
+    }
+}
+
+
+
+/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -4656,6 +6019,208 @@ public object FfiConverterTypeInk: FfiConverterRustBuffer<Ink> {
 
 
 /**
+ * What is said of a piece with one tap.
+ */
+sealed class Look {
+    
+    /**
+     * How thick a zone looks; the same again takes it back.
+     */
+    data class Thickness(
+        /**
+         * The zone's key.
+         */
+        val `zone`: kotlin.String, 
+        /**
+         * The code of the thickness.
+         */
+        val `thickness`: kotlin.String) : Look()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A fault, on or off.
+     */
+    data class Fault(
+        /**
+         * Its code.
+         */
+        val `fault`: kotlin.String, 
+        /**
+         * Whether the piece has it.
+         */
+        val `on`: kotlin.Boolean) : Look()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * How much it is liked, 1 to 5; 0 takes it back.
+     */
+    data class Liking(
+        /**
+         * So many.
+         */
+        val `stars`: kotlin.UByte) : Look()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A note.
+     */
+    data class Note(
+        /**
+         * The note; empty takes it away.
+         */
+        val `text`: kotlin.String) : Look()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Whether it is a control piece.
+     */
+    data class Control(
+        /**
+         * Whether it is.
+         */
+        val `on`: kotlin.Boolean) : Look()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
+    override fun read(buf: ByteBuffer): Look {
+        return when(buf.getInt()) {
+            1 -> Look.Thickness(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            2 -> Look.Fault(
+                FfiConverterString.read(buf),
+                FfiConverterBoolean.read(buf),
+                )
+            3 -> Look.Liking(
+                FfiConverterUByte.read(buf),
+                )
+            4 -> Look.Note(
+                FfiConverterString.read(buf),
+                )
+            5 -> Look.Control(
+                FfiConverterBoolean.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Look): ULong = when(value) {
+        is Look.Thickness -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`zone`)
+                + FfiConverterString.allocationSize(value.`thickness`)
+            )
+        }
+        is Look.Fault -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`fault`)
+                + FfiConverterBoolean.allocationSize(value.`on`)
+            )
+        }
+        is Look.Liking -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUByte.allocationSize(value.`stars`)
+            )
+        }
+        is Look.Note -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`text`)
+            )
+        }
+        is Look.Control -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterBoolean.allocationSize(value.`on`)
+            )
+        }
+    }
+
+    override fun write(value: Look, buf: ByteBuffer) {
+        when(value) {
+            is Look.Thickness -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`zone`, buf)
+                FfiConverterString.write(value.`thickness`, buf)
+                Unit
+            }
+            is Look.Fault -> {
+                buf.putInt(2)
+                FfiConverterString.write(value.`fault`, buf)
+                FfiConverterBoolean.write(value.`on`, buf)
+                Unit
+            }
+            is Look.Liking -> {
+                buf.putInt(3)
+                FfiConverterUByte.write(value.`stars`, buf)
+                Unit
+            }
+            is Look.Note -> {
+                buf.putInt(4)
+                FfiConverterString.write(value.`text`, buf)
+                Unit
+            }
+            is Look.Control -> {
+                buf.putInt(5)
+                FfiConverterBoolean.write(value.`on`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * Which sheet.
  */
 
@@ -4669,6 +6234,14 @@ enum class SheetKind {
      * A clay body: how it shrinks.
      */
     BODY,
+    /**
+     * A kiln: its shelves.
+     */
+    KILN,
+    /**
+     * A firing.
+     */
+    FIRING,
     /**
      * A glaze; a new one comes with its first bucket.
      */
@@ -5712,6 +7285,62 @@ public object FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer<List<Chec
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeChoice: FfiConverterRustBuffer<List<Choice>> {
+    override fun read(buf: ByteBuffer): List<Choice> {
+        val len = buf.getInt()
+        return List<Choice>(len) {
+            FfiConverterTypeChoice.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Choice>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeChoice.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Choice>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeChoice.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer<List<FaultChip>> {
+    override fun read(buf: ByteBuffer): List<FaultChip> {
+        val len = buf.getInt()
+        return List<FaultChip>(len) {
+            FfiConverterTypeFaultChip.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FaultChip>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFaultChip.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FaultChip>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFaultChip.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeGrip: FfiConverterRustBuffer<List<Grip>> {
     override fun read(buf: ByteBuffer): List<Grip> {
         val len = buf.getInt()
@@ -5870,6 +7499,62 @@ public object FfiConverterSequenceTypeNote: FfiConverterRustBuffer<List<Note>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeNote.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypePhotoView: FfiConverterRustBuffer<List<PhotoView>> {
+    override fun read(buf: ByteBuffer): List<PhotoView> {
+        val len = buf.getInt()
+        return List<PhotoView>(len) {
+            FfiConverterTypePhotoView.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<PhotoView>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePhotoView.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<PhotoView>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePhotoView.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypePlacedPiece: FfiConverterRustBuffer<List<PlacedPiece>> {
+    override fun read(buf: ByteBuffer): List<PlacedPiece> {
+        val len = buf.getInt()
+        return List<PlacedPiece>(len) {
+            FfiConverterTypePlacedPiece.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<PlacedPiece>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePlacedPiece.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<PlacedPiece>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePlacedPiece.write(it, buf)
         }
     }
 }
@@ -6048,6 +7733,34 @@ public object FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer<List<Sh
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeShelfView: FfiConverterRustBuffer<List<ShelfView>> {
+    override fun read(buf: ByteBuffer): List<ShelfView> {
+        val len = buf.getInt()
+        return List<ShelfView>(len) {
+            FfiConverterTypeShelfView.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ShelfView>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeShelfView.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ShelfView>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeShelfView.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeSizeRow: FfiConverterRustBuffer<List<SizeRow>> {
     override fun read(buf: ByteBuffer): List<SizeRow> {
         val len = buf.getInt()
@@ -6104,6 +7817,34 @@ public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeTick: FfiConverterRustBuffer<List<Tick>> {
+    override fun read(buf: ByteBuffer): List<Tick> {
+        val len = buf.getInt()
+        return List<Tick>(len) {
+            FfiConverterTypeTick.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Tick>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTick.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Tick>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTick.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeValue: FfiConverterRustBuffer<List<Value>> {
     override fun read(buf: ByteBuffer): List<Value> {
         val len = buf.getInt()
@@ -6132,6 +7873,34 @@ public object FfiConverterSequenceTypeValue: FfiConverterRustBuffer<List<Value>>
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeWaitingRow: FfiConverterRustBuffer<List<WaitingRow>> {
+    override fun read(buf: ByteBuffer): List<WaitingRow> {
+        val len = buf.getInt()
+        return List<WaitingRow>(len) {
+            FfiConverterTypeWaitingRow.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WaitingRow>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWaitingRow.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WaitingRow>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWaitingRow.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeWeighField: FfiConverterRustBuffer<List<WeighField>> {
     override fun read(buf: ByteBuffer): List<WeighField> {
         val len = buf.getInt()
@@ -6150,6 +7919,34 @@ public object FfiConverterSequenceTypeWeighField: FfiConverterRustBuffer<List<We
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeWeighField.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer<List<ZoneQuestion>> {
+    override fun read(buf: ByteBuffer): List<ZoneQuestion> {
+        val len = buf.getInt()
+        return List<ZoneQuestion>(len) {
+            FfiConverterTypeZoneQuestion.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ZoneQuestion>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeZoneQuestion.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ZoneQuestion>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeZoneQuestion.write(it, buf)
         }
     }
 }
