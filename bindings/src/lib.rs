@@ -149,7 +149,7 @@ impl Studio {
         self.0.place(now, firing, piece, to)
     }
 
-    /// Takes a piece out of a firing that is being loaded.
+    /// Takes a piece out of a firing.
     pub fn take_out(&self, now: Now, firing: &str, piece: &str) -> Result<Kept> {
         self.0.take_out(now, firing, piece)
     }
@@ -159,7 +159,7 @@ impl Studio {
         self.0.tick_before(now, firing, what, done)
     }
 
-    /// Takes a firing on to its next state.
+    /// Takes a firing on to its next state; one that is done is opened again.
     pub fn advance(&self, now: Now, firing: &str) -> Result<Kept> {
         self.0.advance(now, firing)
     }
@@ -189,9 +189,19 @@ impl Studio {
         self.0.piece(now, id)
     }
 
-    /// The piece with this code; the pieces glazed last where it is empty.
-    pub fn find_pieces(&self, now: Now, text: &str) -> Result<PiecesView> {
-        self.0.find_pieces(now, text)
+    /// The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
+    pub fn find_pieces(&self, now: Now, wanted: Vec<Value>) -> Result<PiecesView> {
+        self.0.find_pieces(now, &wanted)
+    }
+
+    /// Two pieces side by side; a control piece on the right where `right` is empty.
+    pub fn compare(&self, now: Now, left: &str, right: &str) -> Result<CompareView> {
+        self.0.compare(now, left, right)
+    }
+
+    /// A firing on one sheet, to be painted as a picture or a page.
+    pub fn contact_sheet(&self, now: Now, firing: &str) -> Result<ContactSheetView> {
+        self.0.contact_sheet(now, firing)
     }
 
     /// Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.

@@ -731,7 +731,7 @@ pub struct PlacedPiece {
     pub piece: String,
     /// Its form and code.
     pub title: String,
-    /// The shelf, and what was found on it.
+    /// Where it stands, and what was found on it.
     pub detail: String,
     /// Whether it has been looked at after the firing.
     pub looked_at: bool,
@@ -742,7 +742,7 @@ pub struct PlacedPiece {
 pub struct ShelfView {
     /// Its number, from 0 at the bottom.
     pub number: u32,
-    /// What it is called, and how full it is.
+    /// What it is called, and how much of it is free.
     pub title: String,
     /// The shelf with its pieces; each piece is a grip, keyed by its id.
     pub drawing: Drawing,
@@ -759,20 +759,28 @@ pub struct FiringView {
     pub lines: Vec<Line>,
     /// How far it has come.
     pub state: String,
-    /// Whether pieces can still be put in and moved.
+    /// Whether it is still being loaded.
     pub is_loading: bool,
     /// What to look at before; empty once it is fired.
     pub before: Vec<Tick>,
-    /// The shelves, the lowest first.
+    /// The shelves, the lowest first; empty once all is done.
     pub shelves: Vec<ShelfView>,
-    /// The pieces that could be put in.
+    /// The pieces that could be put in; empty once all is done.
     pub waiting: Vec<WaitingRow>,
+    /// What stands above them.
+    pub waiting_label: String,
     /// The pieces in it.
     pub pieces: Vec<PlacedPiece>,
+    /// What the button to look at the pieces says; empty while there is nothing to look at.
+    pub look_label: String,
+    /// Earlier firings of this kiln, the newest first; the id is the firing's.
+    pub earlier: Vec<Row>,
     /// What to mind.
     pub notes: Vec<Note>,
-    /// What the button to the next state says; empty when there is none.
+    /// What the button to the next state says.
     pub next: String,
+    /// What that means, to be asked before it is done; empty when it can simply be done.
+    pub next_question: String,
 }
 
 /// A photograph that can be shown.
@@ -817,7 +825,7 @@ pub struct FaultChip {
     pub name: String,
     /// Whether the piece has it.
     pub on: bool,
-    /// What it often speaks of.
+    /// Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
     pub hint: String,
 }
 
@@ -840,12 +848,16 @@ pub struct LookView {
     pub questions: Vec<ZoneQuestion>,
     /// The faults.
     pub faults: Vec<FaultChip>,
+    /// The piece's outline with the faults that have a place; none while there is no fault.
+    pub drawing: Option<Drawing>,
     /// How much the potter likes it, 1 to 5; 0 while not said.
     pub liking: u8,
     /// What the potter noted.
     pub note: String,
     /// Whether one of its coats is a control piece.
     pub control: bool,
+    /// Whether it is to be fired again.
+    pub again: bool,
     /// What to mind.
     pub notes: Vec<Note>,
     /// The piece before; empty for the first.
@@ -871,7 +883,12 @@ pub enum Look {
         /// Whether the piece has it.
         on: bool,
     },
-    /// How much it is liked, 1 to 5; 0 takes it back.
+    /// Where on the piece a fault is, as the drawing was touched.
+    Where {
+        /// A tap places the fault that was put on last.
+        touch: Touch,
+    },
+    /// How much it is liked, 1 to 5; the same again, or 0, takes it back.
     Liking {
         /// So many.
         stars: u8,
@@ -886,6 +903,11 @@ pub enum Look {
         /// Whether it is.
         on: bool,
     },
+    /// Whether it is to be fired again.
+    Again {
+        /// Whether it is.
+        on: bool,
+    },
 }
 
 /// A piece's page.
@@ -895,8 +917,14 @@ pub struct PieceView {
     pub piece: String,
     /// Its form and code.
     pub title: String,
-    /// Its life, line by line: coats, firings, findings.
-    pub lines: Vec<Line>,
+    /// The right half of its outline.
+    pub outline: Vec<Point>,
+    /// Its coats as they were weighed, the oldest first.
+    pub coats: Vec<Line>,
+    /// Its firings and what came out of them, the oldest first; the id is the firing's.
+    pub firings: Vec<Row>,
+    /// What to say while it has been in none.
+    pub unfired: String,
     /// Its photographs, the oldest first.
     pub photos: Vec<PhotoView>,
 }
@@ -904,8 +932,81 @@ pub struct PieceView {
 /// Pieces that were looked for.
 #[uniffi::remote(Record)]
 pub struct PiecesView {
-    /// The pieces, the newest first.
+    /// What one can look by, beside the code.
+    pub filters: Vec<Filter>,
+    /// How many were found.
+    pub found: String,
+    /// The pieces, those glazed last first.
     pub pieces: Vec<Row>,
-    /// What to say when there is none.
-    pub empty: String,
+}
+
+/// One thing to look by.
+#[uniffi::remote(Record)]
+pub struct Filter {
+    /// Its key, to hand back with the id of a row.
+    pub key: String,
+    /// What it is called.
+    pub label: String,
+    /// What is chosen: "Any form", "Breakfast mug".
+    pub chosen: String,
+    /// What can be chosen; the first, with an empty id, is any.
+    pub rows: Vec<Row>,
+}
+
+/// One thing that is compared.
+#[uniffi::remote(Record)]
+pub struct CompareLine {
+    /// What it is.
+    pub label: String,
+    /// What it is on the left piece.
+    pub left: String,
+    /// What it is on the right one.
+    pub right: String,
+    /// Whether they differ.
+    pub differs: bool,
+}
+
+/// Two pieces side by side.
+#[uniffi::remote(Record)]
+pub struct CompareView {
+    /// The left piece's id.
+    pub left: String,
+    /// Its form and code.
+    pub left_title: String,
+    /// The file of its latest photograph; empty where there is none.
+    pub left_photo: String,
+    /// The right piece's id; empty while there is none to compare with.
+    pub right: String,
+    /// Its form and code, or that none is chosen.
+    pub right_title: String,
+    /// The file of its latest photograph; empty where there is none.
+    pub right_photo: String,
+    /// Line by line.
+    pub lines: Vec<CompareLine>,
+    /// What it can be compared with: control pieces of its glaze first, then others of its form or glaze.
+    pub others: Vec<Row>,
+}
+
+/// One piece on the sheet.
+#[uniffi::remote(Record)]
+pub struct ContactTile {
+    /// The file of a small picture of it; empty where none was taken.
+    pub photo: String,
+    /// Its form and code.
+    pub title: String,
+    /// Its glazes.
+    pub glazes: String,
+    /// Where it stood, and what came out.
+    pub detail: String,
+}
+
+/// A firing on one sheet.
+#[uniffi::remote(Record)]
+pub struct ContactSheetView {
+    /// The cone, the kiln and the day.
+    pub title: String,
+    /// How many pieces, how they were liked, and the faults counted.
+    pub summary: String,
+    /// The pieces, in the order in which they were loaded.
+    pub tiles: Vec<ContactTile>,
 }

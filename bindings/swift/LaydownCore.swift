@@ -621,7 +621,7 @@ fileprivate struct FfiConverterString: FfiConverter {
 public protocol StudioProtocol: AnyObject, Sendable {
     
     /**
-     * Takes a firing on to its next state.
+     * Takes a firing on to its next state; one that is done is opened again.
      */
     func advance(now: Now, firing: String) throws  -> Kept
     
@@ -641,9 +641,19 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func coat(now: Now, id: String) throws  -> CoatView
     
     /**
-     * The piece with this code; the pieces glazed last where it is empty.
+     * Two pieces side by side; a control piece on the right where `right` is empty.
      */
-    func findPieces(now: Now, text: String) throws  -> PiecesView
+    func compare(now: Now, left: String, right: String) throws  -> CompareView
+    
+    /**
+     * A firing on one sheet, to be painted as a picture or a page.
+     */
+    func contactSheet(now: Now, firing: String) throws  -> ContactSheetView
+    
+    /**
+     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
+     */
+    func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
     
     /**
      * A firing's page.
@@ -741,7 +751,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func takeBackCoat(now: Now, id: String) throws  -> Kept
     
     /**
-     * Takes a piece out of a firing that is being loaded.
+     * Takes a piece out of a firing.
      */
     func takeOut(now: Now, firing: String, piece: String) throws  -> Kept
     
@@ -842,7 +852,7 @@ public static func `open`(path: String, now: Now)throws  -> Studio  {
 
     
     /**
-     * Takes a firing on to its next state.
+     * Takes a firing on to its next state; one that is done is opened again.
      */
 open func advance(now: Now, firing: String)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -897,15 +907,44 @@ open func coat(now: Now, id: String)throws  -> CoatView  {
 }
     
     /**
-     * The piece with this code; the pieces glazed last where it is empty.
+     * Two pieces side by side; a control piece on the right where `right` is empty.
      */
-open func findPieces(now: Now, text: String)throws  -> PiecesView  {
+open func compare(now: Now, left: String, right: String)throws  -> CompareView  {
+    return try  FfiConverterTypeCompareView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_compare(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(left),
+        FfiConverterString.lower(right),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A firing on one sheet, to be painted as a picture or a page.
+     */
+open func contactSheet(now: Now, firing: String)throws  -> ContactSheetView  {
+    return try  FfiConverterTypeContactSheetView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_contact_sheet(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
+     */
+open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
     return try  FfiConverterTypePiecesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_bindings_fn_method_studio_find_pieces(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(text),uniffiCallStatus
+        FfiConverterSequenceTypeValue.lower(wanted),uniffiCallStatus
     )
 })
 }
@@ -1184,7 +1223,7 @@ open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
 }
     
     /**
-     * Takes a piece out of a firing that is being loaded.
+     * Takes a piece out of a firing.
      */
 open func takeOut(now: Now, firing: String, piece: String)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -1973,6 +2012,392 @@ public func FfiConverterTypeCoatView_lower(_ value: CoatView) -> RustBuffer {
 
 
 /**
+ * One thing that is compared.
+ */
+public struct CompareLine: Equatable, Hashable {
+    /**
+     * What it is.
+     */
+    public var label: String
+    /**
+     * What it is on the left piece.
+     */
+    public var left: String
+    /**
+     * What it is on the right one.
+     */
+    public var right: String
+    /**
+     * Whether they differ.
+     */
+    public var differs: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is.
+         */label: String, 
+        /**
+         * What it is on the left piece.
+         */left: String, 
+        /**
+         * What it is on the right one.
+         */right: String, 
+        /**
+         * Whether they differ.
+         */differs: Bool) {
+        self.label = label
+        self.left = left
+        self.right = right
+        self.differs = differs
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CompareLine: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCompareLine: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CompareLine {
+        return
+            try CompareLine(
+                label: FfiConverterString.read(from: &buf), 
+                left: FfiConverterString.read(from: &buf), 
+                right: FfiConverterString.read(from: &buf), 
+                differs: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CompareLine, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.left, into: &buf)
+        FfiConverterString.write(value.right, into: &buf)
+        FfiConverterBool.write(value.differs, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCompareLine_lift(_ buf: RustBuffer) throws -> CompareLine {
+    return try FfiConverterTypeCompareLine.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCompareLine_lower(_ value: CompareLine) -> RustBuffer {
+    return FfiConverterTypeCompareLine.lower(value)
+}
+
+
+/**
+ * Two pieces side by side.
+ */
+public struct CompareView: Equatable, Hashable {
+    /**
+     * The left piece's id.
+     */
+    public var left: String
+    /**
+     * Its form and code.
+     */
+    public var leftTitle: String
+    /**
+     * The file of its latest photograph; empty where there is none.
+     */
+    public var leftPhoto: String
+    /**
+     * The right piece's id; empty while there is none to compare with.
+     */
+    public var right: String
+    /**
+     * Its form and code, or that none is chosen.
+     */
+    public var rightTitle: String
+    /**
+     * The file of its latest photograph; empty where there is none.
+     */
+    public var rightPhoto: String
+    /**
+     * Line by line.
+     */
+    public var lines: [CompareLine]
+    /**
+     * What it can be compared with: control pieces of its glaze first, then others of its form or glaze.
+     */
+    public var others: [Row]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The left piece's id.
+         */left: String, 
+        /**
+         * Its form and code.
+         */leftTitle: String, 
+        /**
+         * The file of its latest photograph; empty where there is none.
+         */leftPhoto: String, 
+        /**
+         * The right piece's id; empty while there is none to compare with.
+         */right: String, 
+        /**
+         * Its form and code, or that none is chosen.
+         */rightTitle: String, 
+        /**
+         * The file of its latest photograph; empty where there is none.
+         */rightPhoto: String, 
+        /**
+         * Line by line.
+         */lines: [CompareLine], 
+        /**
+         * What it can be compared with: control pieces of its glaze first, then others of its form or glaze.
+         */others: [Row]) {
+        self.left = left
+        self.leftTitle = leftTitle
+        self.leftPhoto = leftPhoto
+        self.right = right
+        self.rightTitle = rightTitle
+        self.rightPhoto = rightPhoto
+        self.lines = lines
+        self.others = others
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CompareView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCompareView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CompareView {
+        return
+            try CompareView(
+                left: FfiConverterString.read(from: &buf), 
+                leftTitle: FfiConverterString.read(from: &buf), 
+                leftPhoto: FfiConverterString.read(from: &buf), 
+                right: FfiConverterString.read(from: &buf), 
+                rightTitle: FfiConverterString.read(from: &buf), 
+                rightPhoto: FfiConverterString.read(from: &buf), 
+                lines: FfiConverterSequenceTypeCompareLine.read(from: &buf), 
+                others: FfiConverterSequenceTypeRow.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CompareView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.left, into: &buf)
+        FfiConverterString.write(value.leftTitle, into: &buf)
+        FfiConverterString.write(value.leftPhoto, into: &buf)
+        FfiConverterString.write(value.right, into: &buf)
+        FfiConverterString.write(value.rightTitle, into: &buf)
+        FfiConverterString.write(value.rightPhoto, into: &buf)
+        FfiConverterSequenceTypeCompareLine.write(value.lines, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.others, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCompareView_lift(_ buf: RustBuffer) throws -> CompareView {
+    return try FfiConverterTypeCompareView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCompareView_lower(_ value: CompareView) -> RustBuffer {
+    return FfiConverterTypeCompareView.lower(value)
+}
+
+
+/**
+ * A firing on one sheet.
+ */
+public struct ContactSheetView: Equatable, Hashable {
+    /**
+     * The cone, the kiln and the day.
+     */
+    public var title: String
+    /**
+     * How many pieces, how they were liked, and the faults counted.
+     */
+    public var summary: String
+    /**
+     * The pieces, in the order in which they were loaded.
+     */
+    public var tiles: [ContactTile]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The cone, the kiln and the day.
+         */title: String, 
+        /**
+         * How many pieces, how they were liked, and the faults counted.
+         */summary: String, 
+        /**
+         * The pieces, in the order in which they were loaded.
+         */tiles: [ContactTile]) {
+        self.title = title
+        self.summary = summary
+        self.tiles = tiles
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ContactSheetView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeContactSheetView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ContactSheetView {
+        return
+            try ContactSheetView(
+                title: FfiConverterString.read(from: &buf), 
+                summary: FfiConverterString.read(from: &buf), 
+                tiles: FfiConverterSequenceTypeContactTile.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ContactSheetView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.summary, into: &buf)
+        FfiConverterSequenceTypeContactTile.write(value.tiles, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeContactSheetView_lift(_ buf: RustBuffer) throws -> ContactSheetView {
+    return try FfiConverterTypeContactSheetView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeContactSheetView_lower(_ value: ContactSheetView) -> RustBuffer {
+    return FfiConverterTypeContactSheetView.lower(value)
+}
+
+
+/**
+ * One piece on the sheet.
+ */
+public struct ContactTile: Equatable, Hashable {
+    /**
+     * The file of a small picture of it; empty where none was taken.
+     */
+    public var photo: String
+    /**
+     * Its form and code.
+     */
+    public var title: String
+    /**
+     * Its glazes.
+     */
+    public var glazes: String
+    /**
+     * Where it stood, and what came out.
+     */
+    public var detail: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The file of a small picture of it; empty where none was taken.
+         */photo: String, 
+        /**
+         * Its form and code.
+         */title: String, 
+        /**
+         * Its glazes.
+         */glazes: String, 
+        /**
+         * Where it stood, and what came out.
+         */detail: String) {
+        self.photo = photo
+        self.title = title
+        self.glazes = glazes
+        self.detail = detail
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ContactTile: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeContactTile: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ContactTile {
+        return
+            try ContactTile(
+                photo: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                glazes: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ContactTile, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.photo, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.glazes, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeContactTile_lift(_ buf: RustBuffer) throws -> ContactTile {
+    return try FfiConverterTypeContactTile.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeContactTile_lower(_ value: ContactTile) -> RustBuffer {
+    return FfiConverterTypeContactTile.lower(value)
+}
+
+
+/**
  * A drawing in a box as wide as 1 and as tall as `tall`.
  */
 public struct Drawing: Equatable, Hashable {
@@ -2098,7 +2523,7 @@ public struct FaultChip: Equatable, Hashable {
      */
     public var on: Bool
     /**
-     * What it often speaks of.
+     * Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
      */
     public var hint: String
 
@@ -2115,7 +2540,7 @@ public struct FaultChip: Equatable, Hashable {
          * Whether the piece has it.
          */on: Bool, 
         /**
-         * What it often speaks of.
+         * Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
          */hint: String) {
         self.code = code
         self.name = name
@@ -2171,6 +2596,95 @@ public func FfiConverterTypeFaultChip_lower(_ value: FaultChip) -> RustBuffer {
 
 
 /**
+ * One thing to look by.
+ */
+public struct Filter: Equatable, Hashable {
+    /**
+     * Its key, to hand back with the id of a row.
+     */
+    public var key: String
+    /**
+     * What it is called.
+     */
+    public var label: String
+    /**
+     * What is chosen: "Any form", "Breakfast mug".
+     */
+    public var chosen: String
+    /**
+     * What can be chosen; the first, with an empty id, is any.
+     */
+    public var rows: [Row]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its key, to hand back with the id of a row.
+         */key: String, 
+        /**
+         * What it is called.
+         */label: String, 
+        /**
+         * What is chosen: "Any form", "Breakfast mug".
+         */chosen: String, 
+        /**
+         * What can be chosen; the first, with an empty id, is any.
+         */rows: [Row]) {
+        self.key = key
+        self.label = label
+        self.chosen = chosen
+        self.rows = rows
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Filter: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFilter: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Filter {
+        return
+            try Filter(
+                key: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                chosen: FfiConverterString.read(from: &buf), 
+                rows: FfiConverterSequenceTypeRow.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Filter, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.key, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.chosen, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.rows, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFilter_lift(_ buf: RustBuffer) throws -> Filter {
+    return try FfiConverterTypeFilter.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFilter_lower(_ value: Filter) -> RustBuffer {
+    return FfiConverterTypeFilter.lower(value)
+}
+
+
+/**
  * One firing as its page shows it.
  */
 public struct FiringView: Equatable, Hashable {
@@ -2191,7 +2705,7 @@ public struct FiringView: Equatable, Hashable {
      */
     public var state: String
     /**
-     * Whether pieces can still be put in and moved.
+     * Whether it is still being loaded.
      */
     public var isLoading: Bool
     /**
@@ -2199,25 +2713,41 @@ public struct FiringView: Equatable, Hashable {
      */
     public var before: [Tick]
     /**
-     * The shelves, the lowest first.
+     * The shelves, the lowest first; empty once all is done.
      */
     public var shelves: [ShelfView]
     /**
-     * The pieces that could be put in.
+     * The pieces that could be put in; empty once all is done.
      */
     public var waiting: [WaitingRow]
+    /**
+     * What stands above them.
+     */
+    public var waitingLabel: String
     /**
      * The pieces in it.
      */
     public var pieces: [PlacedPiece]
     /**
+     * What the button to look at the pieces says; empty while there is nothing to look at.
+     */
+    public var lookLabel: String
+    /**
+     * Earlier firings of this kiln, the newest first; the id is the firing's.
+     */
+    public var earlier: [Row]
+    /**
      * What to mind.
      */
     public var notes: [Note]
     /**
-     * What the button to the next state says; empty when there is none.
+     * What the button to the next state says.
      */
     public var next: String
+    /**
+     * What that means, to be asked before it is done; empty when it can simply be done.
+     */
+    public var nextQuestion: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2235,26 +2765,38 @@ public struct FiringView: Equatable, Hashable {
          * How far it has come.
          */state: String, 
         /**
-         * Whether pieces can still be put in and moved.
+         * Whether it is still being loaded.
          */isLoading: Bool, 
         /**
          * What to look at before; empty once it is fired.
          */before: [Tick], 
         /**
-         * The shelves, the lowest first.
+         * The shelves, the lowest first; empty once all is done.
          */shelves: [ShelfView], 
         /**
-         * The pieces that could be put in.
+         * The pieces that could be put in; empty once all is done.
          */waiting: [WaitingRow], 
+        /**
+         * What stands above them.
+         */waitingLabel: String, 
         /**
          * The pieces in it.
          */pieces: [PlacedPiece], 
         /**
+         * What the button to look at the pieces says; empty while there is nothing to look at.
+         */lookLabel: String, 
+        /**
+         * Earlier firings of this kiln, the newest first; the id is the firing's.
+         */earlier: [Row], 
+        /**
          * What to mind.
          */notes: [Note], 
         /**
-         * What the button to the next state says; empty when there is none.
-         */next: String) {
+         * What the button to the next state says.
+         */next: String, 
+        /**
+         * What that means, to be asked before it is done; empty when it can simply be done.
+         */nextQuestion: String) {
         self.id = id
         self.title = title
         self.lines = lines
@@ -2263,9 +2805,13 @@ public struct FiringView: Equatable, Hashable {
         self.before = before
         self.shelves = shelves
         self.waiting = waiting
+        self.waitingLabel = waitingLabel
         self.pieces = pieces
+        self.lookLabel = lookLabel
+        self.earlier = earlier
         self.notes = notes
         self.next = next
+        self.nextQuestion = nextQuestion
     }
 
     
@@ -2292,9 +2838,13 @@ public struct FfiConverterTypeFiringView: FfiConverterRustBuffer {
                 before: FfiConverterSequenceTypeTick.read(from: &buf), 
                 shelves: FfiConverterSequenceTypeShelfView.read(from: &buf), 
                 waiting: FfiConverterSequenceTypeWaitingRow.read(from: &buf), 
+                waitingLabel: FfiConverterString.read(from: &buf), 
                 pieces: FfiConverterSequenceTypePlacedPiece.read(from: &buf), 
+                lookLabel: FfiConverterString.read(from: &buf), 
+                earlier: FfiConverterSequenceTypeRow.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
-                next: FfiConverterString.read(from: &buf)
+                next: FfiConverterString.read(from: &buf), 
+                nextQuestion: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -2307,9 +2857,13 @@ public struct FfiConverterTypeFiringView: FfiConverterRustBuffer {
         FfiConverterSequenceTypeTick.write(value.before, into: &buf)
         FfiConverterSequenceTypeShelfView.write(value.shelves, into: &buf)
         FfiConverterSequenceTypeWaitingRow.write(value.waiting, into: &buf)
+        FfiConverterString.write(value.waitingLabel, into: &buf)
         FfiConverterSequenceTypePlacedPiece.write(value.pieces, into: &buf)
+        FfiConverterString.write(value.lookLabel, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.earlier, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterString.write(value.next, into: &buf)
+        FfiConverterString.write(value.nextQuestion, into: &buf)
     }
 }
 
@@ -2979,6 +3533,10 @@ public struct LookView: Equatable, Hashable {
      */
     public var faults: [FaultChip]
     /**
+     * The piece's outline with the faults that have a place; none while there is no fault.
+     */
+    public var drawing: Drawing?
+    /**
      * How much the potter likes it, 1 to 5; 0 while not said.
      */
     public var liking: UInt8
@@ -2990,6 +3548,10 @@ public struct LookView: Equatable, Hashable {
      * Whether one of its coats is a control piece.
      */
     public var control: Bool
+    /**
+     * Whether it is to be fired again.
+     */
+    public var again: Bool
     /**
      * What to mind.
      */
@@ -3031,6 +3593,9 @@ public struct LookView: Equatable, Hashable {
          * The faults.
          */faults: [FaultChip], 
         /**
+         * The piece's outline with the faults that have a place; none while there is no fault.
+         */drawing: Drawing?, 
+        /**
          * How much the potter likes it, 1 to 5; 0 while not said.
          */liking: UInt8, 
         /**
@@ -3039,6 +3604,9 @@ public struct LookView: Equatable, Hashable {
         /**
          * Whether one of its coats is a control piece.
          */control: Bool, 
+        /**
+         * Whether it is to be fired again.
+         */again: Bool, 
         /**
          * What to mind.
          */notes: [Note], 
@@ -3056,9 +3624,11 @@ public struct LookView: Equatable, Hashable {
         self.photos = photos
         self.questions = questions
         self.faults = faults
+        self.drawing = drawing
         self.liking = liking
         self.note = note
         self.control = control
+        self.again = again
         self.notes = notes
         self.previous = previous
         self.next = next
@@ -3088,9 +3658,11 @@ public struct FfiConverterTypeLookView: FfiConverterRustBuffer {
                 photos: FfiConverterSequenceTypePhotoView.read(from: &buf), 
                 questions: FfiConverterSequenceTypeZoneQuestion.read(from: &buf), 
                 faults: FfiConverterSequenceTypeFaultChip.read(from: &buf), 
+                drawing: FfiConverterOptionTypeDrawing.read(from: &buf), 
                 liking: FfiConverterUInt8.read(from: &buf), 
                 note: FfiConverterString.read(from: &buf), 
                 control: FfiConverterBool.read(from: &buf), 
+                again: FfiConverterBool.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
                 previous: FfiConverterString.read(from: &buf), 
                 next: FfiConverterString.read(from: &buf)
@@ -3106,9 +3678,11 @@ public struct FfiConverterTypeLookView: FfiConverterRustBuffer {
         FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
         FfiConverterSequenceTypeZoneQuestion.write(value.questions, into: &buf)
         FfiConverterSequenceTypeFaultChip.write(value.faults, into: &buf)
+        FfiConverterOptionTypeDrawing.write(value.drawing, into: &buf)
         FfiConverterUInt8.write(value.liking, into: &buf)
         FfiConverterString.write(value.note, into: &buf)
         FfiConverterBool.write(value.control, into: &buf)
+        FfiConverterBool.write(value.again, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterString.write(value.previous, into: &buf)
         FfiConverterString.write(value.next, into: &buf)
@@ -3519,9 +4093,21 @@ public struct PieceView: Equatable, Hashable {
      */
     public var title: String
     /**
-     * Its life, line by line: coats, firings, findings.
+     * The right half of its outline.
      */
-    public var lines: [Line]
+    public var outline: [Point]
+    /**
+     * Its coats as they were weighed, the oldest first.
+     */
+    public var coats: [Line]
+    /**
+     * Its firings and what came out of them, the oldest first; the id is the firing's.
+     */
+    public var firings: [Row]
+    /**
+     * What to say while it has been in none.
+     */
+    public var unfired: String
     /**
      * Its photographs, the oldest first.
      */
@@ -3537,14 +4123,26 @@ public struct PieceView: Equatable, Hashable {
          * Its form and code.
          */title: String, 
         /**
-         * Its life, line by line: coats, firings, findings.
-         */lines: [Line], 
+         * The right half of its outline.
+         */outline: [Point], 
+        /**
+         * Its coats as they were weighed, the oldest first.
+         */coats: [Line], 
+        /**
+         * Its firings and what came out of them, the oldest first; the id is the firing's.
+         */firings: [Row], 
+        /**
+         * What to say while it has been in none.
+         */unfired: String, 
         /**
          * Its photographs, the oldest first.
          */photos: [PhotoView]) {
         self.piece = piece
         self.title = title
-        self.lines = lines
+        self.outline = outline
+        self.coats = coats
+        self.firings = firings
+        self.unfired = unfired
         self.photos = photos
     }
 
@@ -3566,7 +4164,10 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
             try PieceView(
                 piece: FfiConverterString.read(from: &buf), 
                 title: FfiConverterString.read(from: &buf), 
-                lines: FfiConverterSequenceTypeLine.read(from: &buf), 
+                outline: FfiConverterSequenceTypePoint.read(from: &buf), 
+                coats: FfiConverterSequenceTypeLine.read(from: &buf), 
+                firings: FfiConverterSequenceTypeRow.read(from: &buf), 
+                unfired: FfiConverterString.read(from: &buf), 
                 photos: FfiConverterSequenceTypePhotoView.read(from: &buf)
         )
     }
@@ -3574,7 +4175,10 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
     public static func write(_ value: PieceView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.piece, into: &buf)
         FfiConverterString.write(value.title, into: &buf)
-        FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
+        FfiConverterSequenceTypePoint.write(value.outline, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.coats, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.firings, into: &buf)
+        FfiConverterString.write(value.unfired, into: &buf)
         FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
     }
 }
@@ -3600,25 +4204,33 @@ public func FfiConverterTypePieceView_lower(_ value: PieceView) -> RustBuffer {
  */
 public struct PiecesView: Equatable, Hashable {
     /**
-     * The pieces, the newest first.
+     * What one can look by, beside the code.
+     */
+    public var filters: [Filter]
+    /**
+     * How many were found.
+     */
+    public var found: String
+    /**
+     * The pieces, those glazed last first.
      */
     public var pieces: [Row]
-    /**
-     * What to say when there is none.
-     */
-    public var empty: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
-         * The pieces, the newest first.
-         */pieces: [Row], 
+         * What one can look by, beside the code.
+         */filters: [Filter], 
         /**
-         * What to say when there is none.
-         */empty: String) {
+         * How many were found.
+         */found: String, 
+        /**
+         * The pieces, those glazed last first.
+         */pieces: [Row]) {
+        self.filters = filters
+        self.found = found
         self.pieces = pieces
-        self.empty = empty
     }
 
     
@@ -3637,14 +4249,16 @@ public struct FfiConverterTypePiecesView: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PiecesView {
         return
             try PiecesView(
-                pieces: FfiConverterSequenceTypeRow.read(from: &buf), 
-                empty: FfiConverterString.read(from: &buf)
+                filters: FfiConverterSequenceTypeFilter.read(from: &buf), 
+                found: FfiConverterString.read(from: &buf), 
+                pieces: FfiConverterSequenceTypeRow.read(from: &buf)
         )
     }
 
     public static func write(_ value: PiecesView, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeFilter.write(value.filters, into: &buf)
+        FfiConverterString.write(value.found, into: &buf)
         FfiConverterSequenceTypeRow.write(value.pieces, into: &buf)
-        FfiConverterString.write(value.empty, into: &buf)
     }
 }
 
@@ -3677,7 +4291,7 @@ public struct PlacedPiece: Equatable, Hashable {
      */
     public var title: String
     /**
-     * The shelf, and what was found on it.
+     * Where it stands, and what was found on it.
      */
     public var detail: String
     /**
@@ -3695,7 +4309,7 @@ public struct PlacedPiece: Equatable, Hashable {
          * Its form and code.
          */title: String, 
         /**
-         * The shelf, and what was found on it.
+         * Where it stands, and what was found on it.
          */detail: String, 
         /**
          * Whether it has been looked at after the firing.
@@ -4781,7 +5395,7 @@ public struct ShelfView: Equatable, Hashable {
      */
     public var number: UInt32
     /**
-     * What it is called, and how full it is.
+     * What it is called, and how much of it is free.
      */
     public var title: String
     /**
@@ -4796,7 +5410,7 @@ public struct ShelfView: Equatable, Hashable {
          * Its number, from 0 at the bottom.
          */number: UInt32, 
         /**
-         * What it is called, and how full it is.
+         * What it is called, and how much of it is free.
          */title: String, 
         /**
          * The shelf with its pieces; each piece is a grip, keyed by its id.
@@ -6504,7 +7118,15 @@ public enum Look: Equatable, Hashable {
          */on: Bool
     )
     /**
-     * How much it is liked, 1 to 5; 0 takes it back.
+     * Where on the piece a fault is, as the drawing was touched.
+     */
+    case `where`(
+        /**
+         * A tap places the fault that was put on last.
+         */touch: Touch
+    )
+    /**
+     * How much it is liked, 1 to 5; the same again, or 0, takes it back.
      */
     case liking(
         /**
@@ -6523,6 +7145,14 @@ public enum Look: Equatable, Hashable {
      * Whether it is a control piece.
      */
     case control(
+        /**
+         * Whether it is.
+         */on: Bool
+    )
+    /**
+     * Whether it is to be fired again.
+     */
+    case again(
         /**
          * Whether it is.
          */on: Bool
@@ -6554,13 +7184,19 @@ public struct FfiConverterTypeLook: FfiConverterRustBuffer {
         case 2: return .fault(fault: try FfiConverterString.read(from: &buf), on: try FfiConverterBool.read(from: &buf)
         )
         
-        case 3: return .liking(stars: try FfiConverterUInt8.read(from: &buf)
+        case 3: return .`where`(touch: try FfiConverterTypeTouch.read(from: &buf)
         )
         
-        case 4: return .note(text: try FfiConverterString.read(from: &buf)
+        case 4: return .liking(stars: try FfiConverterUInt8.read(from: &buf)
         )
         
-        case 5: return .control(on: try FfiConverterBool.read(from: &buf)
+        case 5: return .note(text: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 6: return .control(on: try FfiConverterBool.read(from: &buf)
+        )
+        
+        case 7: return .again(on: try FfiConverterBool.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6583,18 +7219,28 @@ public struct FfiConverterTypeLook: FfiConverterRustBuffer {
             FfiConverterBool.write(on, into: &buf)
             
         
-        case let .liking(stars):
+        case let .`where`(touch):
             writeInt(&buf, Int32(3))
+            FfiConverterTypeTouch.write(touch, into: &buf)
+            
+        
+        case let .liking(stars):
+            writeInt(&buf, Int32(4))
             FfiConverterUInt8.write(stars, into: &buf)
             
         
         case let .note(text):
-            writeInt(&buf, Int32(4))
+            writeInt(&buf, Int32(5))
             FfiConverterString.write(text, into: &buf)
             
         
         case let .control(on):
-            writeInt(&buf, Int32(5))
+            writeInt(&buf, Int32(6))
+            FfiConverterBool.write(on, into: &buf)
+            
+        
+        case let .again(on):
+            writeInt(&buf, Int32(7))
             FfiConverterBool.write(on, into: &buf)
             
         }
@@ -7767,6 +8413,56 @@ fileprivate struct FfiConverterSequenceTypeChoice: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeCompareLine: FfiConverterRustBuffer {
+    typealias SwiftType = [CompareLine]
+
+    public static func write(_ value: [CompareLine], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCompareLine.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [CompareLine] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [CompareLine]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCompareLine.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeContactTile: FfiConverterRustBuffer {
+    typealias SwiftType = [ContactTile]
+
+    public static func write(_ value: [ContactTile], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeContactTile.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ContactTile] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ContactTile]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeContactTile.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer {
     typealias SwiftType = [FaultChip]
 
@@ -7784,6 +8480,31 @@ fileprivate struct FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFaultChip.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFilter: FfiConverterRustBuffer {
+    typealias SwiftType = [Filter]
+
+    public static func write(_ value: [Filter], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFilter.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Filter] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Filter]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFilter.read(from: &buf))
         }
         return seq
     }
@@ -8367,7 +9088,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_func_build_stamp() != 4415) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_advance() != 16283) {
+    if (uniffi_laydown_bindings_checksum_method_studio_advance() != 15469) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_bucket() != 3555) {
@@ -8379,7 +9100,13 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_coat() != 60315) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 13904) {
+    if (uniffi_laydown_bindings_checksum_method_studio_compare() != 29363) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_contact_sheet() != 16) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 54685) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
@@ -8439,7 +9166,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_out() != 18272) {
+    if (uniffi_laydown_bindings_checksum_method_studio_take_out() != 49123) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_photo_off() != 46559) {

@@ -278,9 +278,19 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_buckets(uint64_t ptr, RustBu
 RustBuffer uniffi_laydown_bindings_fn_method_studio_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_COMPARE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_COMPARE
+RustBuffer uniffi_laydown_bindings_fn_method_studio_compare(uint64_t ptr, RustBuffer now, RustBuffer left, RustBuffer right, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_CONTACT_SHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_CONTACT_SHEET
+RustBuffer uniffi_laydown_bindings_fn_method_studio_contact_sheet(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
-RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer text, RustCallStatus *_Nonnull out_status
+RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer wanted, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
@@ -701,6 +711,18 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_buckets(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_COAT
 uint16_t uniffi_laydown_bindings_checksum_method_studio_coat(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_COMPARE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_COMPARE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_compare(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_CONTACT_SHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_CONTACT_SHEET
+uint16_t uniffi_laydown_bindings_checksum_method_studio_contact_sheet(void
     
 );
 #endif

@@ -198,7 +198,10 @@ mod tests {
         };
         assert_eq!(read(&[]), None);
         assert_eq!(read(&[("6", Reading::At)]).unwrap(), "Cone 6 at: as aimed.");
-        assert_eq!(read(&[("5", Reading::Flat), ("6", Reading::Soft)]).unwrap(), "Cone 6 soft: under what was aimed at.");
+        assert_eq!(
+            read(&[("5", Reading::Flat), ("6", Reading::Soft)]).unwrap(),
+            "Cone 6 soft: under what was aimed at."
+        );
         assert_eq!(read(&[("7", Reading::At)]).unwrap(), "Cone 7 at: over what was aimed at.");
         assert_eq!(read(&[("5", Reading::At)]).unwrap(), "Cone 5 at: under what was aimed at.");
         assert_eq!(read(&[("7", Reading::Standing)]).unwrap(), "Cone 7 standing: near what was aimed at.");

@@ -104,7 +104,9 @@ impl Fault {
         match self {
             Self::Crawling | Self::Beading => "Often too thick, or dust and grease on the bisque.",
             Self::RawCracking | Self::Flaking => "Often too thick, or a coat that shrinks too much as it dries.",
-            Self::Running | Self::Sagging => "Often too thick, most of all near the rim and where glazes meet; or too hot.",
+            Self::Running | Self::Sagging => {
+                "Often too thick, most of all near the rim and where glazes meet; or too hot."
+            }
             Self::Pooling => "Often too much left inside: pour out at once and let it drain.",
             Self::Blistering => "Often too thick or too hot, or gas from the clay.",
             Self::Thin => "Often too little, or a bucket that has been thinned.",
@@ -122,7 +124,9 @@ impl Fault {
             Self::Overfired => "The firing, not the amount.",
             Self::Matting | Self::Scumming | Self::Blushing => "Mostly the firing, the cooling or the recipe.",
             Self::Speck => "Dust, a crumb of shelf or iron in the clay.",
-            Self::MetalMarking => "The recipe, not the amount. A laboratory test tells whether the surface gives anything off.",
+            Self::MetalMarking => {
+                "The recipe, not the amount. A laboratory test tells whether the surface gives anything off."
+            }
         }
     }
 

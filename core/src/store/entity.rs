@@ -474,12 +474,16 @@ entities! {
         outside: Option<String>,
         /// The same where both glazes lie.
         overlap: Option<String>,
-        /// Faults: `[code, where]`.
+        /// Faults in the order in which they were found: `[code, where]`, where being empty or the side and the height in
+        /// thousandths of the form's, as in `outside 870`.
         faults: Option<Pairs>,
         /// How much the potter likes it, 1 to 5.
         liking: Option<i64>,
         /// What the potter noted.
         note: Option<String>,
+        /// To be fired again.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        again: bool,
     }
 
     /// A photograph of a piece; the file is named by its SHA-256.

@@ -205,8 +205,9 @@ fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError
     let bytes = Bytes::copy_from_slice(bytes);
     let mut plain = Vec::new();
     if let Ok(mut jpeg) = Jpeg::from_bytes(bytes.clone()) {
-        jpeg.segments_mut()
-            .retain(|part| !matches!(part.marker(), markers::APP1 | markers::APP3..=markers::APP13 | markers::APP15 | markers::COM));
+        jpeg.segments_mut().retain(|part| {
+            !matches!(part.marker(), markers::APP1 | markers::APP3..=markers::APP13 | markers::APP15 | markers::COM)
+        });
         jpeg.set_exif(Some(Bytes::from(way_up(orientation))));
         jpeg.encoder().write_to(&mut plain)?;
     } else {

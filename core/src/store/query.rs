@@ -1,6 +1,7 @@
 //! What the weigh screen asks of the studio, each answered from an index: as fast in the thousandth week as in the first.
 
 use std::cmp::Reverse;
+use std::ops::RangeInclusive;
 
 use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use uuid::Uuid;
@@ -23,6 +24,11 @@ const COATS_WAITING: &str = "SELECT * FROM coat WHERE at >= ?1 AND NOT EXISTS \
 const FIRINGS: &str = "SELECT * FROM firing WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
 const PLACEMENTS: &str = "SELECT * FROM placement WHERE NOT gone AND firing = ?1 ORDER BY id";
 const PLACEMENTS_OF_PIECE: &str = "SELECT * FROM placement WHERE NOT gone AND piece = ?1 ORDER BY id";
+const FINDINGS_AGAIN: &str = "SELECT * FROM finding WHERE again ORDER BY at, id LIMIT ?1";
+const FINDINGS_OF_FAULT: &str = "SELECT * FROM finding WHERE faults IS NOT NULL AND EXISTS \
+     (SELECT 1 FROM json_each(finding.faults) WHERE json_extract(value, '$[0]') = ?1) ORDER BY at DESC, id DESC LIMIT ?2";
+const COATS_LIKE: &str = "SELECT * FROM coat WHERE at BETWEEN ?1 AND ?2 AND (?3 IS NULL OR form = ?3) AND \
+     (?4 IS NULL OR glaze = ?4) AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7";
 const FINDING: &str = "SELECT * FROM finding WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "SELECT * FROM photo WHERE NOT gone AND piece = ?1 ORDER BY at, id";
 const CHECKS: &str = "SELECT * FROM \"check\" WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
@@ -69,6 +75,46 @@ pub fn placements(conn: &Connection, firing: Uuid) -> Result<Vec<Placement>, Sto
 /// The firings a piece was in, oldest first.
 pub fn placements_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Placement>, StoreError> {
     all(conn, PLACEMENTS_OF_PIECE, [piece])
+}
+
+/// What was found on pieces that are to be fired again, oldest first, at most `limit`.
+pub fn findings_again(conn: &Connection, limit: u32) -> Result<Vec<Finding>, StoreError> {
+    all(conn, FINDINGS_AGAIN, [limit])
+}
+
+/// What was found on pieces with this fault, newest first, at most `limit`.
+pub fn findings_of_fault(conn: &Connection, fault: &str, limit: u32) -> Result<Vec<Finding>, StoreError> {
+    all(conn, FINDINGS_OF_FAULT, params![fault, limit])
+}
+
+/// What coats are looked for by; what is `None` does not matter.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CoatsLike {
+    /// Weighed then, unix ms, both ends included.
+    pub at: RangeInclusive<i64>,
+    /// The form.
+    pub form: Option<Uuid>,
+    /// The glaze.
+    pub glaze: Option<Uuid>,
+    /// The laydown, mg/dm2, both ends included.
+    pub laydown_mg_dm2: RangeInclusive<i64>,
+}
+
+impl CoatsLike {
+    /// Whether a coat is one of those looked for.
+    pub fn is(&self, coat: &Coat) -> bool {
+        self.at.contains(&coat.at)
+            && self.form.is_none_or(|form| form == coat.form)
+            && self.glaze.is_none_or(|glaze| glaze == coat.glaze)
+            && self.laydown_mg_dm2.contains(&coat.laydown_mg_dm2)
+    }
+}
+
+/// The coats that are as `like` says, newest first, at most `limit`.
+pub fn coats_like(conn: &Connection, like: &CoatsLike, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    let (at, laydown) = (&like.at, &like.laydown_mg_dm2);
+    let params = params![at.start(), at.end(), like.form, like.glaze, laydown.start(), laydown.end(), limit];
+    all(conn, COATS_LIKE, params)
 }
 
 /// What came out of a firing on a piece.
@@ -215,6 +261,14 @@ mod tests {
             (CONTROLS, "SEARCH control USING INDEX control_glaze (glaze=? AND zone=?)"),
             (TILES, "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
             (CHECKS, "SEARCH check USING INDEX check_bucket (bucket=?)"),
+            (PIECE_OF_CODE, "SEARCH coat USING INDEX coat_code (code=?)"),
+            (COATS_OF_PIECE, "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
+            (FIRINGS, "SCAN firing USING INDEX firing_at"),
+            (PLACEMENTS, "SEARCH placement USING INDEX placement_firing (firing=?)"),
+            (PLACEMENTS_OF_PIECE, "SEARCH placement USING INDEX placement_piece (piece=?)"),
+            (FINDINGS_AGAIN, "SCAN finding USING INDEX finding_again"),
+            (COATS_LIKE, "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
+            (FINDING, "SEARCH finding USING INDEX finding_piece (piece=? AND firing=?)"),
         ] {
             let mut select = conn.prepare(&format!("EXPLAIN QUERY PLAN {sql}")).unwrap();
             let mut rows = select.raw_query();

@@ -30,8 +30,8 @@ pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
 pub use house::{CautionView, HouseView, Section};
 pub use kiln::{
-    Choice, FaultChip, FiringState, FiringView, KilnView, Look, LookView, PhotoView, PieceView, PiecesView, PlacedPiece,
-    ShelfView, Tick, WaitingRow, ZoneQuestion,
+    Choice, CompareLine, CompareView, ContactSheetView, ContactTile, FaultChip, Filter, FiringState, FiringView,
+    KilnView, Look, LookView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView, Tick, WaitingRow, ZoneQuestion,
 };
 pub use sheet::{
     Drawing, FieldKind, Grip, Ink, Item, Point, Redrawn, Shape, SheetEntry, SheetField, SheetKind, SheetView, Spot,

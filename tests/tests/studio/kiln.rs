@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use laydown::store::Store;
-use laydown::studio::{FiringView, Look, LookView, SheetEntry, SheetKind, Spot, StudioError, Value};
+use laydown::studio::{FiringView, Look, LookView, PiecesView, SheetEntry, SheetKind, Spot, StudioError, Touch, Value};
 
 use crate::{Bench, NOW, net, sheet};
 
@@ -11,7 +11,11 @@ impl Bench {
     /// A studio with a round kiln of two shelves, 40 cm across, and `pieces` glazed mugs that wait.
     fn glazed(pieces: usize) -> (Bench, Vec<String>) {
         let bench = Bench::set_up();
-        bench.keep(SheetKind::Kiln, "", &[("name", "Garden kiln"), ("round", "yes"), ("across", "40"), ("shelves", "2")]);
+        bench.keep(
+            SheetKind::Kiln,
+            "",
+            &[("name", "Garden kiln"), ("round", "yes"), ("across", "40"), ("shelves", "2")],
+        );
         for _ in 0..pieces {
             bench.studio.keep(NOW, bench.weigh(net("19.6")).entry).unwrap();
         }
@@ -40,16 +44,26 @@ impl Bench {
         self.studio.look(NOW, firing, piece, &look).unwrap().undo
     }
 
+    fn find(&self, wanted: &[(&str, &str)]) -> Result<PiecesView, StudioError> {
+        let wanted: Vec<Value> =
+            wanted.iter().map(|(key, text)| Value { key: (*key).into(), text: (*text).into() }).collect();
+        self.studio.find_pieces(NOW, &wanted)
+    }
+
     fn photograph(&self, name: &str) -> std::path::PathBuf {
         let file = self.folder.path().join(name);
-        let picture = image::RgbImage::from_fn(320, 240, |x, y| image::Rgb([(x % 256) as u8, y as u8, name.len() as u8]));
+        let picture =
+            image::RgbImage::from_fn(320, 240, |x, y| image::Rgb([(x % 256) as u8, y as u8, name.len() as u8]));
         picture.save_with_format(&file, image::ImageFormat::Jpeg).unwrap();
         file
     }
 
     fn photo_files(&self) -> usize {
         let folder = self.folder.path().join("studio.photos");
-        let count = |folder: &Path| std::fs::read_dir(folder).map_or(0, |files| files.filter(|file| file.as_ref().unwrap().path().is_file()).count());
+        let count = |folder: &Path| {
+            std::fs::read_dir(folder)
+                .map_or(0, |files| files.filter(|file| file.as_ref().unwrap().path().is_file()).count())
+        };
         count(&folder) + count(&folder.join("new"))
     }
 }
@@ -60,14 +74,15 @@ fn each_piece_gets_a_code_that_finds_it_again() {
     let kept = bench.studio.keep(NOW, bench.weigh(net("19.6")).entry).unwrap();
     let code = kept.sentence.split(" Pencil ").nth(1).unwrap().split(' ').next().unwrap().to_owned();
     // The second coat of the same piece asks for no second code.
-    let outside = bench.studio.keep(NOW, laydown::studio::WeighEntry { net: "20".into(), ..kept.next[0].entry.clone() }).unwrap();
+    let outside =
+        bench.studio.keep(NOW, laydown::studio::WeighEntry { net: "20".into(), ..kept.next[0].entry.clone() }).unwrap();
     assert!(!outside.sentence.contains("Pencil"), "{}", outside.sentence);
-    let found = bench.studio.find_pieces(NOW, &code.to_lowercase()).unwrap().pieces;
+    let found = bench.find(&[("code", &code.to_lowercase())]).unwrap().pieces;
     assert_eq!(found.len(), 1);
     let page = bench.studio.piece(NOW, &found[0].id).unwrap();
-    assert!(page.title.ends_with(&code) && page.lines.len() == 2, "{page:?}");
+    assert!(page.title.ends_with(&code) && page.coats.len() == 2, "{page:?}");
     let wrong: String = code.chars().rev().collect();
-    match bench.studio.find_pieces(NOW, &wrong) {
+    match bench.find(&[("code", &wrong)]) {
         Err(StudioError::Refused { field, .. }) => assert_eq!(field, "code"),
         found => assert!(found.unwrap().pieces.is_empty(), "a code read backwards may be another piece's"),
     }
@@ -111,11 +126,15 @@ fn a_load_is_planned_moved_and_undone() {
     bench.studio.undo(NOW, &loaded.undo).unwrap();
     assert_eq!(bench.firing(&firing).pieces.len(), 0);
 
-    let (full, many) = Bench::glazed(30);
+    let (full, many) = Bench::glazed(40);
     let before = full.dump();
     let refused = full.studio.load(NOW, &full.firings()[0], &many, 0);
-    assert!(matches!(refused, Err(StudioError::Refused { .. })), "30 mugs on a shelf of 40 cm");
+    assert!(matches!(refused, Err(StudioError::Refused { .. })), "40 mugs on a shelf of 40 cm");
     assert_eq!(full.dump(), before, "nothing is half loaded");
+    full.studio.load(NOW, &full.firings()[0], &many[..28], 0).unwrap();
+    let crowded = full.firing(&full.firings()[0]);
+    assert!(crowded.notes.iter().any(|note| note.text.contains("closer than 6 mm")), "{:?}", crowded.notes);
+    assert!(crowded.shelves[0].title.ends_with("% of it free"), "{}", crowded.shelves[0].title);
 }
 
 #[test]
@@ -126,12 +145,14 @@ fn every_tap_at_unloading_is_kept_and_taken_back() {
     bench.studio.tick_before(NOW, &firing, "foot", true).unwrap();
     assert!(bench.firing(&firing).before.iter().any(|tick| tick.code == "foot" && tick.done));
     bench.studio.advance(NOW, &firing).unwrap();
-    let late = bench.studio.load(NOW, &firing, &pieces, 0);
-    assert!(matches!(late, Err(StudioError::Refused { .. })));
 
     let first = bench.look_at(&firing, "");
-    assert_eq!((first.place.as_str(), first.previous.as_str()), ("1 of 2, shelf 2", ""));
-    assert!(first.record[0].value.contains("19.6 g") && first.record[0].value.contains("SG 1.45"), "{:?}", first.record);
+    assert_eq!((first.place.as_str(), first.previous.as_str()), ("1 of 2, shelf 2, back", ""));
+    assert!(
+        first.record[0].value.contains("19.6 g") && first.record[0].value.contains("SG 1.45"),
+        "{:?}",
+        first.record
+    );
     let piece = first.piece.clone();
     bench.say(&firing, &piece, Look::Thickness { zone: "inside".into(), thickness: "thick".into() });
     bench.say(&firing, &piece, Look::Fault { fault: "running".into(), on: true });
@@ -141,11 +162,17 @@ fn every_tap_at_unloading_is_kept_and_taken_back() {
     let view = bench.look_at(&firing, &piece);
     assert_eq!(view.liking, 4);
     assert!(view.notes.iter().any(|note| note.text.contains("laboratory test")), "{:?}", view.notes);
-    assert_eq!(view.faults.iter().filter(|chip| chip.on).map(|chip| chip.code.as_str()).collect::<Vec<_>>(), ["crazing", "running"]);
+    assert_eq!(
+        view.faults.iter().filter(|chip| chip.on).map(|chip| chip.code.as_str()).collect::<Vec<_>>(),
+        ["crazing", "running"]
+    );
     bench.studio.undo(NOW, &crazed).unwrap();
     assert!(bench.firing(&firing).pieces[0].detail.ends_with("inside thick, running, liked 4"));
     bench.say(&firing, &piece, Look::Thickness { zone: "inside".into(), thickness: "thick".into() });
-    assert!(bench.look_at(&firing, &piece).questions[0].choices.iter().all(|choice| !choice.chosen), "the same tap again");
+    assert!(
+        bench.look_at(&firing, &piece).questions[0].choices.iter().all(|choice| !choice.chosen),
+        "the same tap again"
+    );
     for wrong in [
         Look::Thickness { zone: "lid".into(), thickness: "thick".into() },
         Look::Thickness { zone: "inside".into(), thickness: "fat".into() },
@@ -158,13 +185,16 @@ fn every_tap_at_unloading_is_kept_and_taken_back() {
         assert_eq!(bench.dump(), before);
     }
     // The next one not looked at is the second.
-    assert_eq!(bench.look_at(&firing, "").place, "2 of 2, shelf 2");
+    assert_eq!(bench.look_at(&firing, "").place, "2 of 2, shelf 2, back");
     bench.say(&firing, &view.next, Look::Control { on: true });
     assert_eq!(bench.controls().len(), 1);
 
     let after = [("top", "1224"), ("hours", "9.5"), ("witness", "soft")];
     let values = after.map(|(key, text)| Value { key: key.into(), text: text.into() }).to_vec();
-    bench.studio.keep_sheet(NOW, &SheetEntry { id: firing.clone(), values, ..sheet(SheetKind::Firing, "", &[]) }).unwrap();
+    bench
+        .studio
+        .keep_sheet(NOW, &SheetEntry { id: firing.clone(), values, ..sheet(SheetKind::Firing, "", &[]) })
+        .unwrap();
     let view = bench.firing(&firing);
     assert!(view.notes.iter().any(|note| note.text == "Cone 6 soft: under what was aimed at."), "{:?}", view.notes);
     assert!(view.lines.iter().any(|line| line.value == "9 h 30 min"), "{:?}", view.lines);
@@ -227,4 +257,164 @@ fn what_was_never_loaded_is_missing_and_the_tables_are_the_fold() {
     let store: &Store = bench.studio.store();
     store.rebuild().unwrap();
     assert_eq!(bench.dump(), dump);
+}
+
+#[test]
+fn a_firing_forgotten_in_the_plan_is_filled_in_afterwards_and_opened_again() {
+    let (bench, pieces) = Bench::glazed(2);
+    let firing = bench.firings()[0].clone();
+    assert!(bench.firing(&firing).next_question.contains("afterwards"));
+    bench.studio.advance(NOW, &firing).unwrap();
+    let view = bench.firing(&firing);
+    assert_eq!((view.waiting.len(), view.look_label.as_str()), (2, ""));
+    bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
+    bench.studio.take_out(NOW, &firing, &pieces[1]).unwrap();
+    bench.studio.load(NOW, &firing, &pieces[1..], 1).unwrap();
+    bench.say(&firing, &pieces[0], Look::Liking { stars: 3 });
+    assert_eq!(bench.firing(&firing).look_label, "Look at the pieces: 1 left");
+    let looked_at = bench.studio.take_out(NOW, &firing, &pieces[0]);
+    assert!(matches!(looked_at, Err(StudioError::Refused { .. })), "{looked_at:?}");
+    bench.studio.advance(NOW, &firing).unwrap();
+    let done = bench.firing(&firing);
+    assert!(done.shelves.is_empty() && done.waiting.is_empty() && done.next == "Open it again", "{done:?}");
+    let late = bench.studio.load(NOW, &firing, &pieces, 0);
+    assert!(matches!(late, Err(StudioError::Refused { .. })), "{late:?}");
+    bench.studio.advance(NOW, &firing).unwrap();
+    assert_eq!(bench.firing(&firing).look_label, "Look at the pieces: 1 left");
+}
+
+#[test]
+fn a_piece_fired_again_keeps_both_firings_and_stands_in_one_kiln_only() {
+    let (bench, pieces) = Bench::glazed(1);
+    let first = bench.firings()[0].clone();
+    bench.studio.load(NOW, &first, &pieces, 0).unwrap();
+    bench.studio.load(NOW, &first, &pieces, 1).unwrap();
+    assert_eq!(bench.firing(&first).pieces.len(), 1, "it moved to the other shelf");
+    let second = bench.begin();
+    let elsewhere = bench.studio.load(NOW, &second, &pieces, 0);
+    assert!(
+        matches!(&elsewhere, Err(StudioError::Refused { sentence, .. }) if sentence.contains("another load")),
+        "{elsewhere:?}"
+    );
+    bench.studio.advance(NOW, &first).unwrap();
+    bench.say(&first, &pieces[0], Look::Fault { fault: "pinholing".into(), on: true });
+    assert!(bench.firing(&second).waiting.is_empty());
+    bench.say(&first, &pieces[0], Look::Again { on: true });
+    let waiting = bench.firing(&second).waiting;
+    assert!(waiting[0].detail.ends_with("to be fired again"), "{waiting:?}");
+    bench.studio.load(NOW, &second, &pieces, 0).unwrap();
+    assert!(bench.firing(&second).waiting.is_empty());
+    bench.studio.advance(NOW, &second).unwrap();
+    bench.say(&second, &pieces[0], Look::Liking { stars: 5 });
+    let life = bench.studio.piece(NOW, &pieces[0]).unwrap().firings;
+    assert_eq!(life.len(), 2);
+    assert!(life[0].detail.contains("inholing") && life[1].detail.contains("iked 5"), "{life:?}");
+}
+
+#[test]
+fn a_fault_has_a_place_on_the_outline() {
+    let (bench, pieces) = Bench::glazed(1);
+    let firing = bench.firings()[0].clone();
+    bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
+    bench.studio.advance(NOW, &firing).unwrap();
+    let touch = |touch: Touch| bench.studio.look(NOW, &firing, &pieces[0], &Look::Where { touch });
+    assert!(bench.look_at(&firing, &pieces[0]).drawing.is_none());
+    let early = touch(Touch::Add { at: Spot { x: 0.7, y: 0.3 } });
+    assert!(matches!(early, Err(StudioError::Refused { .. })), "no fault yet: {early:?}");
+    bench.say(&firing, &pieces[0], Look::Fault { fault: "crazing".into(), on: true });
+    bench.say(&firing, &pieces[0], Look::Fault { fault: "running".into(), on: true });
+    let drawing = bench.look_at(&firing, &pieces[0]).drawing.unwrap();
+    assert!(drawing.words.contains("running"), "{}", drawing.words);
+    // On the right, just above the ground.
+    touch(Touch::Add { at: Spot { x: 0.9, y: drawing.tall - 0.1 } }).unwrap();
+    let view = bench.look_at(&firing, &pieces[0]);
+    let hint = &view.faults.iter().find(|chip| chip.code == "running").unwrap().hint;
+    assert!(hint.starts_with("Running, at the foot. Often too thick"), "{hint}");
+    let grips = view.drawing.unwrap().grips;
+    assert_eq!(grips.iter().map(|grip| grip.key.as_str()).collect::<Vec<_>>(), ["running"]);
+    touch(Touch::Move { grip: "running".into(), to: Spot { x: 0.1, y: drawing.tall / 2.0 } }).unwrap();
+    assert!(bench.firing(&firing).pieces[0].detail.contains("running halfway up inside"));
+    touch(Touch::Remove { grip: "running".into() }).unwrap();
+    let view = bench.look_at(&firing, &pieces[0]);
+    assert!(view.drawing.unwrap().grips.is_empty() && view.faults.iter().filter(|chip| chip.on).count() == 2);
+}
+
+#[test]
+fn pieces_are_found_by_what_is_known_of_them() {
+    let (bench, pieces) = Bench::glazed(3);
+    let firing = bench.firings()[0].clone();
+    bench.studio.load(NOW, &firing, &pieces[..2], 0).unwrap();
+    bench.studio.advance(NOW, &firing).unwrap();
+    bench.say(&firing, &pieces[0], Look::Fault { fault: "running".into(), on: true });
+    let ids = |wanted: &[(&str, &str)]| {
+        let mut found: Vec<String> = bench.find(wanted).unwrap().pieces.into_iter().map(|row| row.id).collect();
+        found.sort();
+        found
+    };
+    assert_eq!(ids(&[]).len(), 3);
+    assert_eq!(ids(&[("fault", "running")]), [pieces[0].clone()]);
+    assert_eq!(ids(&[("firing", &firing)]).len(), 2);
+    assert_eq!(ids(&[("firing", &firing), ("fault", "crazing")]).len(), 0);
+    let view = bench.find(&[]).unwrap();
+    for filter in &view.filters {
+        assert!(filter.rows[0].id.is_empty() && filter.rows[0].chosen && filter.rows.len() > 1, "{filter:?}");
+    }
+    let of = |key: &str| view.filters.iter().find(|filter| filter.key == key).unwrap();
+    let by_laydown: usize = of("laydown").rows[1..].iter().map(|row| ids(&[("laydown", &row.id)]).len()).sum();
+    assert_eq!(by_laydown, 3, "each piece lies in one band");
+    assert_eq!((ids(&[("glazed", "month")]).len(), ids(&[("glazed", "before")]).len()), (3, 0));
+    for (key, all) in [("form", 3), ("glaze", 3)] {
+        let sum: usize = of(key).rows[1..].iter().map(|row| ids(&[(key, &row.id)]).len()).sum();
+        assert_eq!(sum, all, "{key}");
+    }
+    assert_eq!(bench.find(&[("fault", "crazing")]).unwrap().found, "No piece is like that. Ask for less.");
+    for wrong in [("form", "x"), ("laydown", "99"), ("glazed", "never"), ("fault", "ugly"), ("code", "3O79A")] {
+        assert!(bench.find(&[wrong]).is_err(), "{wrong:?}");
+    }
+}
+
+#[test]
+fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_sheet() {
+    let (bench, pieces) = Bench::glazed(2);
+    let firing = bench.firings()[0].clone();
+    bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
+    bench.studio.advance(NOW, &firing).unwrap();
+    let alone = bench.studio.compare(NOW, &pieces[0], "").unwrap();
+    assert_eq!((alone.right.as_str(), alone.others.len()), ("", 1), "no control piece yet");
+    bench.say(&firing, &pieces[1], Look::Control { on: true });
+    bench.say(&firing, &pieces[1], Look::Liking { stars: 5 });
+    bench.say(&firing, &pieces[0], Look::Fault { fault: "running".into(), on: true });
+    bench.studio.keep_photo(NOW, &pieces[0], &firing, &bench.photograph("one.jpg")).unwrap();
+    let view = bench.studio.compare(NOW, &pieces[0], "").unwrap();
+    assert_eq!(view.right, pieces[1]);
+    assert!(Path::new(&view.left_photo).is_file() && view.right_photo.is_empty());
+    let line = |label: &str| view.lines.iter().find(|line| line.label == label).unwrap();
+    assert!(!line("Inside: wet weight").differs && line("Inside: wet weight").left == "19.6 g");
+    assert_eq!((line("Came out").left.as_str(), line("Came out").right.as_str()), ("Running", "Liked 5"));
+
+    let sheet = bench.studio.contact_sheet(NOW, &firing).unwrap();
+    assert_eq!(sheet.summary, "2 pieces, liked 5.0 of 5, running 1.");
+    assert!(sheet.tiles.iter().filter(|tile| Path::new(&tile.photo).is_file()).count() == 1, "{sheet:?}");
+    assert!(sheet.title.starts_with("Cone 6, Garden kiln, "), "{}", sheet.title);
+}
+
+#[test]
+fn a_firing_is_compared_with_the_one_before() {
+    let bench = Bench::glazed(1).0;
+    let fired = |bench: &Bench, firing: &str, values: &[(&str, &str)]| {
+        bench.studio.advance(NOW, firing).unwrap();
+        let entry = sheet(SheetKind::Firing, "", values);
+        bench.studio.keep_sheet(NOW, &SheetEntry { id: firing.into(), ..entry }).unwrap();
+    };
+    let first = bench.firings()[0].clone();
+    fired(&bench, &first, &[("top", "1212"), ("hours", "9"), ("witness", "soft")]);
+    assert!(bench.firing(&first).earlier.is_empty());
+    let second = bench.begin();
+    fired(&bench, &second, &[("top", "1224"), ("hours", "9.5"), ("witness", "at")]);
+    let view = bench.firing(&second);
+    assert_eq!(view.earlier.len(), 1);
+    assert!(view.earlier[0].detail.contains("1212 °C, 9 h 00 min, cone 6 soft"), "{:?}", view.earlier);
+    let said: Vec<&str> = view.notes.iter().map(|note| note.text.as_str()).collect();
+    assert!(said.contains(&"Against this kiln's cone 6 firing before: 12 °C hotter and 30 min longer."), "{said:?}");
+    assert!(said.contains(&"Cone 6 at: as aimed."), "{said:?}");
 }

@@ -195,9 +195,12 @@ CREATE TABLE finding (
     overlap  TEXT,
     faults   TEXT,                              -- JSON array of [fault, where]
     liking   INTEGER,                           -- 1 to 5
-    note     TEXT
+    note     TEXT,
+    again    INTEGER NOT NULL                   -- 1: to be fired again
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX finding_piece ON finding (piece, firing);
+CREATE INDEX finding_again ON finding (at) WHERE again;
+CREATE INDEX finding_fault ON finding (at) WHERE faults IS NOT NULL;
 
 CREATE TABLE photo (
     id      BLOB PRIMARY KEY,

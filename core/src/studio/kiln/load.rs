@@ -1,27 +1,26 @@
-//! One firing: what to look at before, which piece stands where, and how far it has come.
+//! One firing: what to look at before, which piece stands where, how far it has come, and how it was against earlier ones.
 
 use rusqlite::Connection;
 use uuid::Uuid;
 
+use super::plan::{AIR, Plan, place_words};
+use super::record::in_a_line;
 use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting};
-use crate::form::{Form, ZoneKind};
 use crate::kiln::cone::{self, Cone, ConeKind, Witness};
-use crate::store::entity::{self, Entity};
+use crate::kiln::fault::Fault;
+use crate::store::entity;
 use crate::store::query;
 use crate::studio::facts::{code, style};
 use crate::studio::rows::found;
-use crate::studio::shapes::shape;
-use crate::studio::sheet::{Drawing, Grip, Ink, Shape, Spot};
+use crate::studio::sheet::{Drawing, Spot};
 use crate::studio::words::{count, sentence_case};
-use crate::studio::{Kept, Line, Note, Now, Result, Studio, StudioError, WaitingRow};
-use crate::units::{Celsius, Millimetres, Style};
+use crate::studio::{Kept, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
+use crate::units::{Celsius, Style};
 
-/// Air left between two pieces, mm: glazes touch, melt together and never part. Common practice, no source.
-const AIR: f64 = 6.0;
-/// Corners by which a circle is drawn.
-const CORNERS: usize = 36;
-/// The step in which a free place is looked for, as a part of the shelf.
-const SEARCH: usize = 60;
+/// How many earlier firings of the kiln are shown.
+const EARLIER: usize = 6;
+/// Among how many of the newest firings they are looked for.
+const LOOKED_THROUGH: u32 = 60;
 
 /// What is looked at before the kiln: codes and sentences. Common practice, no source.
 const BEFORE: &[(&str, &str)] = &[
@@ -51,7 +50,7 @@ pub struct PlacedPiece {
     pub piece: String,
     /// Its form and code.
     pub title: String,
-    /// The shelf, and what was found on it.
+    /// Where it stands, and what was found on it.
     pub detail: String,
     /// Whether it has been looked at after the firing.
     pub looked_at: bool,
@@ -62,7 +61,7 @@ pub struct PlacedPiece {
 pub struct ShelfView {
     /// Its number, from 0 at the bottom.
     pub number: u32,
-    /// What it is called, and how full it is.
+    /// What it is called, and how much of it is free.
     pub title: String,
     /// The shelf with its pieces; each piece is a grip, keyed by its id.
     pub drawing: Drawing,
@@ -79,20 +78,28 @@ pub struct FiringView {
     pub lines: Vec<Line>,
     /// How far it has come.
     pub state: String,
-    /// Whether pieces can still be put in and moved.
+    /// Whether it is still being loaded.
     pub is_loading: bool,
     /// What to look at before; empty once it is fired.
     pub before: Vec<Tick>,
-    /// The shelves, the lowest first.
+    /// The shelves, the lowest first; empty once all is done.
     pub shelves: Vec<ShelfView>,
-    /// The pieces that could be put in.
+    /// The pieces that could be put in; empty once all is done.
     pub waiting: Vec<WaitingRow>,
+    /// What stands above them.
+    pub waiting_label: String,
     /// The pieces in it.
     pub pieces: Vec<PlacedPiece>,
+    /// What the button to look at the pieces says; empty while there is nothing to look at.
+    pub look_label: String,
+    /// Earlier firings of this kiln, the newest first; the id is the firing's.
+    pub earlier: Vec<Row>,
     /// What to mind.
     pub notes: Vec<Note>,
-    /// What the button to the next state says; empty when there is none.
+    /// What the button to the next state says.
     pub next: String,
+    /// What that means, to be asked before it is done; empty when it can simply be done.
+    pub next_question: String,
 }
 
 impl Studio {
@@ -106,54 +113,65 @@ impl Studio {
             let kiln: entity::Kiln = found(conn, firing.kiln)?;
             let state: FiringState = code(&firing.state)?;
             let is_loading = state == FiringState::Loading;
+            let is_open = state != FiringState::Done;
             let placed = query::placements(conn, firing.id)?;
-            let style = style(conn)?;
+            let pieces: Vec<PlacedPiece> =
+                placed.iter().map(|placed| placed_piece(conn, placed)).collect::<Result<_>>()?;
+            let left = pieces.iter().filter(|piece| !piece.looked_at).count();
+            let (next, next_question) = next(state, pieces.len(), left);
+            let mut notes = notes(conn, &firing, state)?;
+            if is_loading {
+                notes.extend(crowded(conn, &kiln, &placed)?);
+            }
             Ok(FiringView {
                 id: id.to_owned(),
                 title: firing_title(conn, &firing)?,
-                lines: lines(now, &firing, placed.len(), &style)?,
+                lines: lines(now, &firing, placed.len(), &style(conn)?)?,
                 state: sentence_case(state.name()),
                 is_loading,
                 before: if is_loading { before(&firing) } else { Vec::new() },
-                shelves: shelves(conn, &kiln, &placed)?,
-                waiting: if is_loading { waiting(conn, now)? } else { Vec::new() },
-                pieces: placed.iter().map(|placed| placed_piece(conn, placed)).collect::<Result<_>>()?,
-                notes: notes(&firing, state)?,
-                next: match state {
-                    FiringState::Loading => "It is fired",
-                    FiringState::Fired => "Done with this firing",
-                    FiringState::Done => "",
-                }
-                .to_owned(),
+                shelves: if is_open { shelves(conn, &kiln, &placed)? } else { Vec::new() },
+                waiting: if is_open { waiting(conn, now)? } else { Vec::new() },
+                waiting_label: if is_loading { "Waiting: tap to put on a shelf" } else { "Was another piece in it?" }
+                    .to_owned(),
+                look_label: match (is_loading || pieces.is_empty(), left) {
+                    (true, _) => String::new(),
+                    (false, 0) => "Look at the pieces again".to_owned(),
+                    (false, left) if left == pieces.len() => "Look at the pieces".to_owned(),
+                    (false, left) => format!("Look at the pieces: {left} left"),
+                },
+                pieces,
+                earlier: earlier(conn, now, &firing)?,
+                notes,
+                next,
+                next_question,
             })
         })
     }
 
-    /// Puts pieces on a shelf, each where there is room.
+    /// Puts pieces on a shelf, each where there is room. One that is in this firing already moves to that shelf.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when there is no room or the firing is over; [`StudioError::Missing`] for what is gone.
+    /// [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
+    /// [`StudioError::Missing`] for what is gone.
     pub fn load(&self, now: Now, firing: &str, pieces: &[String], shelf: u32) -> Result<Kept> {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
+            let shelf = i64::from(shelf);
+            if shelf >= kiln.shelves {
+                return Err(StudioError::missing("shelf"));
+            }
+            let plan = Plan::of(&kiln);
             for piece in pieces {
                 let piece = piece_id(piece)?;
-                let stands = on_shelf(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?, i64::from(shelf))?;
-                let radius = radius_of(tx.conn(), piece)?;
-                let (x, y) = free_place(&kiln, &stands, radius).ok_or_else(|| {
-                    StudioError::refused("shelf", "There is no room left on this shelf. Take another, or move what is on it.")
-                })?;
-                let placement = entity::Placement {
-                    id: tx.new_id(),
-                    firing: firing.id,
-                    piece,
-                    shelf: i64::from(shelf),
-                    x_e4: e4(x),
-                    y_e4: e4(y),
-                    gone: false,
-                };
-                tx.put(&placement)?;
+                let stood = stands_in(tx.conn(), &firing, piece)?;
+                let placed = query::placements(tx.conn(), firing.id)?;
+                let others: Vec<_> = placed.into_iter().filter(|placed| placed.piece != piece).collect();
+                let stands = plan.stands(tx.conn(), &others, shelf)?;
+                let (x_e4, y_e4) = plan.place_for(tx.conn(), &stands, piece)?.ok_or_else(no_room)?;
+                let id = stood.map_or_else(|| tx.new_id(), |stood| stood.id);
+                tx.put(&entity::Placement { id, firing: firing.id, piece, shelf, x_e4, y_e4, gone: false })?;
             }
             Ok(())
         })?;
@@ -164,28 +182,32 @@ impl Studio {
     /// Moves a piece on its shelf, as its grip was dragged to `to`.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when the firing is over; [`StudioError::Missing`] for what is gone.
+    /// [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
     pub fn place(&self, now: Now, firing: &str, piece: &str, to: Spot) -> Result<Kept> {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
             let placed = placement(tx.conn(), firing.id, piece_id(piece)?)?;
-            let plan = Plan::of(&kiln);
-            let (x, y) = plan.within(to.x, plan.tall() - to.y);
-            tx.put(&entity::Placement { x_e4: e4(x), y_e4: e4(y / plan.tall()), ..placed })?;
+            let (x_e4, y_e4) = Plan::of(&kiln).at(to);
+            tx.put(&entity::Placement { x_e4, y_e4, ..placed })?;
             Ok(())
         })?;
         Ok(Kept::new(piece.to_owned(), "Moved.", stored.undo))
     }
 
-    /// Takes a piece out of a firing that is being loaded.
+    /// Takes a piece out of a firing.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when the firing is over; [`StudioError::Missing`] for what is gone.
+    /// [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+    /// [`StudioError::Missing`] for what is gone.
     pub fn take_out(&self, now: Now, firing: &str, piece: &str) -> Result<Kept> {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
-            let placed = placement(tx.conn(), firing.id, piece_id(piece)?)?;
+            let piece = piece_id(piece)?;
+            let placed = placement(tx.conn(), firing.id, piece)?;
+            if query::finding(tx.conn(), piece, firing.id)?.is_some() {
+                return Err(StudioError::refused("", "This piece has been looked at after the firing: it was in it."));
+            }
             tx.put(&entity::Placement { gone: true, ..placed })?;
             Ok(())
         })?;
@@ -204,38 +226,89 @@ impl Studio {
             tx.put(&entity::Firing { checked: Some(codes.join(",")).filter(|codes| !codes.is_empty()), ..firing })?;
             Ok(())
         })?;
-        Ok(Kept::new(firing.to_owned(), "Noted.", stored.undo))
+        Ok(Kept::new(firing.to_owned(), if done { "Looked at." } else { "Still to be looked at." }, stored.undo))
     }
 
-    /// Takes a firing on to its next state.
+    /// Takes a firing on to its next state; one that is done is opened again.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when there is none; [`StudioError::Missing`] when there is no such firing.
+    /// [`StudioError::Missing`] when there is no such firing.
     pub fn advance(&self, now: Now, firing: &str) -> Result<Kept> {
         let stored = self.command(now, |tx| {
             let firing = firing_of(tx.conn(), firing)?;
-            let next = match code::<FiringState>(&firing.state)? {
-                FiringState::Loading => FiringState::Fired,
+            let before: FiringState = code(&firing.state)?;
+            let next = match before {
+                FiringState::Loading | FiringState::Done => FiringState::Fired,
                 FiringState::Fired => FiringState::Done,
-                FiringState::Done => return Err(StudioError::refused("", "This firing is done.")),
             };
             let fired_at = firing.fired_at.or(Some(now.unix_ms));
             tx.put(&entity::Firing { state: next.code().to_owned(), fired_at, ..firing })?;
-            Ok(next)
+            Ok(before)
         })?;
         let sentence = match stored.value {
-            FiringState::Fired => "Fired. Let it cool before you open it; then look at the pieces one by one.",
-            _ => "Done with this firing.",
+            FiringState::Loading => "Fired. Let it cool before you open it; then look at the pieces one by one.",
+            FiringState::Fired => "Done with this firing.",
+            FiringState::Done => "Open again.",
         };
         Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
     }
 }
 
+/// What the button to the next state says, and what is asked before.
+fn next(state: FiringState, pieces: usize, left: usize) -> (String, String) {
+    let (next, question) = match state {
+        FiringState::Loading if pieces == 0 => {
+            ("It is fired", "Nothing has been put on its shelves. You can still add the pieces afterwards.".to_owned())
+        }
+        FiringState::Loading => (
+            "It is fired",
+            "Say so once the kiln has been fired. The pieces can then be looked at one by one.".to_owned(),
+        ),
+        FiringState::Fired if left > 0 => (
+            "Done with this firing",
+            format!(
+                "{} not been looked at. You can open the firing again.",
+                count(left as i64, "piece has", "pieces have")
+            ),
+        ),
+        FiringState::Fired => ("Done with this firing", String::new()),
+        FiringState::Done => ("Open it again", String::new()),
+    };
+    (next.to_owned(), question)
+}
+
+fn no_room() -> StudioError {
+    StudioError::refused("shelf", "There is no room left on this shelf. Take another, or take something off it.")
+}
+
+/// The piece's place in this firing, if it has one.
+fn stands_in(conn: &Connection, firing: &entity::Firing, piece: Uuid) -> Result<Option<entity::Placement>> {
+    if query::coats_of_piece(conn, piece)?.is_empty() {
+        return Err(StudioError::missing("piece"));
+    }
+    let mut stands = None;
+    for placed in query::placements_of_piece(conn, piece)? {
+        if placed.firing == firing.id {
+            stands = Some(placed);
+        } else {
+            let other: entity::Firing = found(conn, placed.firing)?;
+            if code::<FiringState>(&other.state)? == FiringState::Loading {
+                let title = firing_title(conn, &other)?;
+                return Err(StudioError::refused(
+                    "shelf",
+                    format!("This piece is in another load: {title}. Take it out there first."),
+                ));
+            }
+        }
+    }
+    Ok(stands)
+}
+
 fn open_firing(conn: &Connection, id: &str) -> Result<entity::Firing> {
     let firing = firing_of(conn, id)?;
     match code(&firing.state)? {
-        FiringState::Loading => Ok(firing),
-        _ => Err(StudioError::refused("", "This firing is over. Begin a new one: a piece may be fired again.")),
+        FiringState::Done => Err(StudioError::refused("", "This firing is done. Open it again first.")),
+        FiringState::Loading | FiringState::Fired => Ok(firing),
     }
 }
 
@@ -275,10 +348,10 @@ fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Res
         line("Fired", now.moment(at));
     }
     if let Some(top) = firing.top_mc {
-        line("Top temperature", format!("{} °C", style.number(Celsius::from_millidegrees(top).value(), 0)));
+        line("Top temperature", degrees(top, style));
     }
     if let Some(minutes) = firing.minutes {
-        line("It took", format!("{} h {:02} min", minutes / 60, minutes % 60));
+        line("It took", duration(minutes));
     }
     if let Some(note) = &firing.note {
         line("Note", note.clone());
@@ -286,7 +359,7 @@ fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Res
     Ok(lines)
 }
 
-fn notes(firing: &entity::Firing, state: FiringState) -> Result<Vec<Note>> {
+fn notes(conn: &Connection, firing: &entity::Firing, state: FiringState) -> Result<Vec<Note>> {
     let mut notes = Vec::new();
     if state == FiringState::Loading {
         notes.push(Note::warning(
@@ -296,8 +369,9 @@ fn notes(firing: &entity::Firing, state: FiringState) -> Result<Vec<Note>> {
     if state == FiringState::Fired {
         notes.push(Note::warning("Hot ware burns and cracks in a draught: unload when it can be held in a bare hand."));
     }
-    let read: Vec<Witness> = witnesses(firing)?;
+    let read = witnesses(firing)?;
     notes.extend(cone::verdict(firing.cone.parse()?, &read).map(Note::plain));
+    notes.extend(against_the_last(conn, firing)?.map(Note::plain));
     Ok(notes)
 }
 
@@ -310,177 +384,137 @@ fn witnesses(firing: &entity::Firing) -> Result<Vec<Witness>> {
 fn placed_piece(conn: &Connection, placed: &entity::Placement) -> Result<PlacedPiece> {
     let coats = query::coats_of_piece(conn, placed.piece)?;
     let finding = query::finding(conn, placed.piece, placed.firing)?;
-    let shelf = format!("Shelf {}", placed.shelf + 1);
+    let place = sentence_case(&place_words(placed));
     Ok(PlacedPiece {
         piece: placed.piece.to_string(),
         title: piece_name(conn, &coats)?,
-        detail: match finding.as_ref().map(super::look::in_a_line).transpose()? {
-            Some(found) if !found.is_empty() => format!("{shelf}: {found}"),
-            _ => shelf,
+        detail: match finding.as_ref().map(in_a_line).transpose()? {
+            Some(found) if !found.is_empty() => format!("{place}: {found}"),
+            _ => place,
         },
-        looked_at: finding.is_some(),
+        looked_at: is_looked_at(conn, placed)?,
     })
 }
 
-// ---- the plan of a shelf ----
-
-/// A shelf from above, in parts of its width: x from the left, y from the front.
-struct Plan {
-    round: bool,
-    across: f64,
-    deep: f64,
-}
-
-impl Plan {
-    fn of(kiln: &entity::Kiln) -> Plan {
-        let across = Millimetres::from_micrometres(kiln.across_um).value().max(1.0);
-        let deep = kiln.deep_um.filter(|_| !kiln.round).map_or(across, |um| Millimetres::from_micrometres(um).value());
-        Plan { round: kiln.round, across, deep }
+/// Whether anything was said of a piece after this firing, or a photograph taken.
+pub(super) fn is_looked_at(conn: &Connection, placed: &entity::Placement) -> Result<bool> {
+    if query::finding(conn, placed.piece, placed.firing)?.is_some() {
+        return Ok(true);
     }
-
-    fn tall(&self) -> f64 {
-        self.deep / self.across
-    }
-
-    /// The nearest place on the shelf.
-    fn within(&self, x: f64, y: f64) -> (f64, f64) {
-        let finite = |value: f64| if value.is_finite() { value } else { 0.5 };
-        let (x, y) = (finite(x), finite(y));
-        if !self.round {
-            return (x.clamp(0.0, 1.0), y.clamp(0.0, self.tall()));
-        }
-        let (from_x, from_y) = (x - 0.5, y - 0.5);
-        let shrink = (0.5 / from_x.hypot(from_y).max(0.5)).min(1.0);
-        (0.5 + from_x * shrink, 0.5 + from_y * shrink)
-    }
-
-    fn has_room(&self, x: f64, y: f64, radius: f64) -> bool {
-        if self.round {
-            (x - 0.5).hypot(y - 0.5) + radius <= 0.5
-        } else {
-            x - radius >= 0.0 && x + radius <= 1.0 && y - radius >= 0.0 && y + radius <= self.tall()
-        }
-    }
-
-    fn outline(&self) -> Vec<Spot> {
-        if self.round {
-            circle(0.5, 0.5, 0.5)
-        } else {
-            let corners = [(0.0, 0.0), (1.0, 0.0), (1.0, self.tall()), (0.0, self.tall())];
-            corners.map(|(x, y)| Spot { x, y }).to_vec()
-        }
-    }
-
-    fn area(&self) -> f64 {
-        if self.round { std::f64::consts::PI / 4.0 } else { self.tall() }
-    }
-}
-
-/// A piece on a shelf: who, where, how wide, in parts of the shelf's width.
-struct Stand {
-    piece: Uuid,
-    x: f64,
-    y: f64,
-    radius: f64,
-}
-
-fn on_shelf(
-    conn: &Connection,
-    kiln: &entity::Kiln,
-    placed: &[entity::Placement],
-    shelf: i64,
-) -> Result<Vec<Stand>> {
-    let plan = Plan::of(kiln);
-    let here = placed.iter().filter(|placed| placed.shelf == shelf);
-    here.map(|placed| {
-        let (x, y) = (placed.x_e4 as f64 / 1e4, placed.y_e4 as f64 / 1e4 * plan.tall());
-        Ok(Stand { piece: placed.piece, x, y, radius: radius_of(conn, placed.piece)? / plan.across })
-    })
-    .collect()
-}
-
-/// The first free place, from the back left, for a piece of this radius in mm.
-fn free_place(kiln: &entity::Kiln, stands: &[Stand], radius: f64) -> Option<(f64, f64)> {
-    let plan = Plan::of(kiln);
-    let radius = radius / plan.across;
-    let air = AIR / plan.across;
-    let rows = (SEARCH as f64 * plan.tall()) as usize;
-    let places = (0..=rows).rev().flat_map(|row| (0..=SEARCH).map(move |column| (column, row)));
-    let mut places = places.map(|(column, row)| (column as f64 / SEARCH as f64, row as f64 / SEARCH as f64));
-    let (x, y) = places.find(|&(x, y)| {
-        plan.has_room(x, y, radius)
-            && stands.iter().all(|stand| (stand.x - x).hypot(stand.y - y) >= stand.radius + radius + air)
-    })?;
-    Some((x, y / plan.tall()))
-}
-
-/// Half of a piece's width at its widest, mm; that of a usual mug where its form has no size.
-fn radius_of(conn: &Connection, piece: Uuid) -> Result<f64> {
-    const USUAL: f64 = 45.0;
-    let coats = query::coats_of_piece(conn, piece)?;
-    let Some(form) = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten() else {
-        return Ok(USUAL);
-    };
-    Ok(widest(&shape(conn, &form)?).unwrap_or(USUAL))
-}
-
-fn widest(form: &Form) -> Option<f64> {
-    form.widest().map(Millimetres::value).or_else(|| {
-        let face = form.zone(ZoneKind::Whole)?.area.value() * 100.0;
-        Some((face / std::f64::consts::PI).sqrt())
-    })
+    Ok(query::photos(conn, placed.piece)?.iter().any(|photo| photo.firing == Some(placed.firing)))
 }
 
 fn shelves(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<ShelfView>> {
-    (0..kiln.shelves.clamp(1, 30)).map(|number| shelf(conn, kiln, placed, number)).collect()
+    let plan = Plan::of(kiln);
+    (0..kiln.shelves).map(|number| plan.shelf(conn, &plan.stands(conn, placed, number)?, number)).collect()
 }
 
-fn shelf(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement], number: i64) -> Result<ShelfView> {
+/// Pieces that stand so close that they may melt together.
+fn crowded(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Option<Note>> {
     let plan = Plan::of(kiln);
-    let stands = on_shelf(conn, kiln, placed, number)?;
-    let spot = |x: f64, y: f64| Spot { x, y: plan.tall() - y };
-    let mut shapes = vec![Shape { ink: Ink::Bisque, spots: plan.outline() }];
-    let mut grips = Vec::new();
-    let mut covered = 0.0;
-    for stand in &stands {
-        covered += std::f64::consts::PI * stand.radius.powi(2);
-        let at = spot(stand.x, stand.y);
-        shapes.push(Shape { ink: Ink::Glazed, spots: circle(at.x, at.y, stand.radius) });
-        shapes.push(Shape { ink: Ink::Line, spots: closed(circle(at.x, at.y, stand.radius)) });
-        grips.push(Grip {
-            key: stand.piece.to_string(),
-            at,
-            line: Vec::new(),
-            name: piece_name(conn, &query::coats_of_piece(conn, stand.piece)?)?,
-            removable: true,
+    for number in 0..kiln.shelves {
+        let close = plan.crowded(&plan.stands(conn, placed, number)?);
+        if close > 0 {
+            let pairs = count(close as i64, "pair stands", "pairs stand");
+            let text = format!(
+                "Shelf {}: {pairs} closer than {AIR:.0} mm at the widest, as drawn. Glazes that touch melt together.",
+                number + 1
+            );
+            return Ok(Some(Note::attention(text)));
+        }
+    }
+    Ok(None)
+}
+
+// ---- against earlier firings ----
+
+/// Fired in the same kiln before this one, the newest first.
+fn fired_before(conn: &Connection, firing: &entity::Firing) -> Result<Vec<entity::Firing>> {
+    let when = firing.fired_at.unwrap_or(firing.at);
+    let mut before = Vec::new();
+    for other in query::firings(conn, LOOKED_THROUGH)? {
+        let is_fired = code::<FiringState>(&other.state)? != FiringState::Loading;
+        if is_fired && other.id != firing.id && other.kiln == firing.kiln && other.fired_at.unwrap_or(other.at) <= when
+        {
+            before.push(other);
+        }
+    }
+    before.sort_by_key(|other| std::cmp::Reverse(other.fired_at.unwrap_or(other.at)));
+    Ok(before)
+}
+
+fn earlier(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Vec<Row>> {
+    let style = style(conn)?;
+    let row = |other: &entity::Firing| -> Result<Row> {
+        let placed = query::placements(conn, other.id)?;
+        let faults = faults_counted(conn, &placed)?;
+        let mut parts = vec![now.moment(other.fired_at.unwrap_or(other.at))];
+        parts.extend(other.top_mc.map(|mc| degrees(mc, &style)));
+        parts.extend(other.minutes.map(duration));
+        for witness in witnesses(other)? {
+            parts.push(format!("{} {}", witness.cone, witness.reading.name()));
+        }
+        parts.push(count(placed.len() as i64, "piece", "pieces"));
+        parts.extend(faults.iter().map(|(fault, pieces)| format!("{} {pieces}", fault.name())));
+        Ok(Row {
+            id: other.id.to_string(),
+            title: firing_title(conn, other)?,
+            detail: parts.join(", "),
+            chosen: false,
+            outline: Vec::new(),
+        })
+    };
+    fired_before(conn, firing)?.iter().take(EARLIER).map(row).collect()
+}
+
+/// "12 °C hotter and 40 min longer than the firing to the same cone before it."
+fn against_the_last(conn: &Connection, firing: &entity::Firing) -> Result<Option<String>> {
+    let before = fired_before(conn, firing)?;
+    let Some(last) = before.iter().find(|other| other.cone == firing.cone && other.cone_kind == firing.cone_kind)
+    else {
+        return Ok(None);
+    };
+    let mut parts = Vec::new();
+    if let (Some(top), Some(last)) = (firing.top_mc, last.top_mc) {
+        parts.push(match (top - last) as f64 / 1e3 {
+            more if more >= 0.5 => format!("{more:.0} °C hotter"),
+            less if less <= -0.5 => format!("{:.0} °C cooler", -less),
+            _ => "as hot".to_owned(),
         });
     }
-    shapes.push(Shape { ink: Ink::Line, spots: closed(plan.outline()) });
-    let title = format!("Shelf {}: {}", number + 1, count(stands.len() as i64, "piece", "pieces"));
-    Ok(ShelfView {
-        number: u32::try_from(number).unwrap_or_default(),
-        title: format!("{title}, {:.0} % covered", 100.0 * covered / plan.area()),
-        drawing: Drawing {
-            below: String::new(),
-            tall: plan.tall(),
-            photo: String::new(),
-            shapes,
-            grips,
-            words: format!("{title}, seen from above, the front at the bottom."),
-        },
-    })
+    if let (Some(took), Some(last)) = (firing.minutes, last.minutes) {
+        parts.push(match took - last {
+            more if more > 0 => format!("{} longer", duration(more)),
+            less if less < 0 => format!("{} shorter", duration(-less)),
+            _ => "as long".to_owned(),
+        });
+    }
+    let cone = &firing.cone;
+    Ok((!parts.is_empty()).then(|| format!("Against this kiln's cone {cone} firing before: {}.", parts.join(" and "))))
 }
 
-fn circle(x: f64, y: f64, radius: f64) -> Vec<Spot> {
-    let turn = |corner: usize| std::f64::consts::TAU * corner as f64 / CORNERS as f64;
-    (0..CORNERS).map(|corner| Spot { x: x + radius * turn(corner).cos(), y: y + radius * turn(corner).sin() }).collect()
+/// On how many of these pieces each fault was found, the most frequent first.
+pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) -> Result<Vec<(Fault, usize)>> {
+    let mut counted: Vec<(Fault, usize)> = Fault::ALL.iter().map(|fault| (*fault, 0)).collect();
+    for placed in placed {
+        let Some(finding) = query::finding(conn, placed.piece, placed.firing)? else { continue };
+        for (kept, _) in finding.faults.iter().flat_map(|faults| &faults.0) {
+            let fault: Fault = code(kept)?;
+            counted.iter_mut().filter(|(known, _)| *known == fault).for_each(|(_, pieces)| *pieces += 1);
+        }
+    }
+    counted.retain(|(_, pieces)| *pieces > 0);
+    counted.sort_by_key(|(_, pieces)| std::cmp::Reverse(*pieces));
+    Ok(counted)
 }
 
-fn closed(mut spots: Vec<Spot>) -> Vec<Spot> {
-    spots.extend(spots.first().copied());
-    spots
+fn degrees(mc: i64, style: &Style) -> String {
+    format!("{} °C", style.number(Celsius::from_millidegrees(mc).value(), 0))
 }
 
-fn e4(part: f64) -> i64 {
-    (part * 1e4).round() as i64
+fn duration(minutes: i64) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, minutes) => format!("{minutes} min"),
+        (hours, minutes) => format!("{hours} h {minutes:02} min"),
+    }
 }

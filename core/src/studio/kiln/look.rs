@@ -5,33 +5,29 @@ use std::path::Path;
 
 use rusqlite::Connection;
 use serde::Serialize;
-use uuid::Uuid;
 
+use super::load::is_looked_at;
+use super::plan::place_words;
+use super::record::{INSIDE, OUTSIDE, OVERLAP, PhotoView, in_a_line, photos, record};
+use super::whereabouts::{Outline, Whereabouts};
 use super::{firing_of, piece_id, piece_name};
 use crate::coded::Coded;
 use crate::form::ZoneKind;
 use crate::kiln::fault::{Fault, Thickness};
 use crate::store::entity::{self, Entity, Pairs};
-use crate::store::photos::{Photos, develop};
+use crate::store::photos::develop;
 use crate::store::query;
-use crate::studio::facts::{code, parse_id, step_of, style, verdict_kind};
-use crate::studio::words::{sentence_case, word};
+use crate::studio::facts::{code, parse_id, style};
+use crate::studio::lists::outline;
+use crate::studio::shapes::shape;
+use crate::studio::sheet::{Drawing, Touch};
+use crate::studio::words::sentence_case;
 use crate::studio::{Kept, Line, Note, Now, Result, Studio, StudioError};
-use crate::units::{Grams, Laydown, SpecificGravity, Style};
 
 /// The most of a note.
 const LONGEST_NOTE: usize = 400;
-
-/// A photograph that can be shown.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct PhotoView {
-    /// Its id.
-    pub id: String,
-    /// The picture's file.
-    pub file: String,
-    /// A small upright copy of it.
-    pub preview: String,
-}
+/// The most a piece can be liked.
+const MOST_LIKED: u8 = 5;
 
 /// One of the answers to a question.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -64,12 +60,30 @@ pub struct FaultChip {
     pub name: String,
     /// Whether the piece has it.
     pub on: bool,
-    /// What it often speaks of.
+    /// Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
     pub hint: String,
 }
 
+impl FaultChip {
+    fn of(fault: Fault, found: &[(Fault, Option<Whereabouts>)]) -> FaultChip {
+        let here = found.iter().find(|(known, _)| *known == fault);
+        FaultChip {
+            code: fault.code().to_owned(),
+            name: sentence_case(fault.name()),
+            on: here.is_some(),
+            hint: format!("{}. {}", FaultChip::placed(fault, here.and_then(|(_, place)| *place)), fault.hint()),
+        }
+    }
+
+    /// "Running, at the foot".
+    pub(super) fn placed(fault: Fault, place: Option<Whereabouts>) -> String {
+        let name = sentence_case(fault.name());
+        place.map_or_else(|| name.clone(), |place| format!("{name}, {}", place.words()))
+    }
+}
+
 /// A piece after its firing.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct LookView {
     /// The firing's id.
     pub firing: String,
@@ -87,12 +101,16 @@ pub struct LookView {
     pub questions: Vec<ZoneQuestion>,
     /// The faults.
     pub faults: Vec<FaultChip>,
+    /// The piece's outline with the faults that have a place; none while there is no fault.
+    pub drawing: Option<Drawing>,
     /// How much the potter likes it, 1 to 5; 0 while not said.
     pub liking: u8,
     /// What the potter noted.
     pub note: String,
     /// Whether one of its coats is a control piece.
     pub control: bool,
+    /// Whether it is to be fired again.
+    pub again: bool,
     /// What to mind.
     pub notes: Vec<Note>,
     /// The piece before; empty for the first.
@@ -102,7 +120,7 @@ pub struct LookView {
 }
 
 /// What is said of a piece with one tap.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub enum Look {
     /// How thick a zone looks; the same again takes it back.
     Thickness {
@@ -118,7 +136,12 @@ pub enum Look {
         /// Whether the piece has it.
         on: bool,
     },
-    /// How much it is liked, 1 to 5; 0 takes it back.
+    /// Where on the piece a fault is, as the drawing was touched.
+    Where {
+        /// A tap places the fault that was put on last.
+        touch: Touch,
+    },
+    /// How much it is liked, 1 to 5; the same again, or 0, takes it back.
     Liking {
         /// So many.
         stars: u8,
@@ -130,6 +153,11 @@ pub enum Look {
     },
     /// Whether it is a control piece.
     Control {
+        /// Whether it is.
+        on: bool,
+    },
+    /// Whether it is to be fired again.
+    Again {
         /// Whether it is.
         on: bool,
     },
@@ -158,20 +186,30 @@ impl Studio {
             let piece = placed[at].piece;
             let coats = query::coats_of_piece(conn, piece)?;
             let found = query::finding(conn, piece, firing_row.id)?;
+            let faults = faults(found.as_ref())?;
             let style = style(conn)?;
             Ok(LookView {
                 firing: firing.to_owned(),
                 piece: piece.to_string(),
                 title: piece_name(conn, &coats)?,
-                place: format!("{} of {}, shelf {}", at + 1, placed.len(), placed[at].shelf + 1),
+                place: format!("{} of {}, {}", at + 1, placed.len(), place_words(&placed[at])),
                 record: record(conn, now, &coats, &style)?,
                 photos: photos(conn, self.store.photos(), piece, Some(firing_row.id))?,
                 questions: questions(&coats, found.as_ref())?,
-                faults: faults(found.as_ref()),
-                liking: found.as_ref().and_then(|found| found.liking).and_then(|stars| u8::try_from(stars).ok()).unwrap_or(0),
+                drawing: match (faults.is_empty(), outline_of(conn, &coats)?) {
+                    (false, Some(outline)) => Some(outline.draw(&faults)),
+                    _ => None,
+                },
+                faults: Fault::ALL.iter().map(|fault| FaultChip::of(*fault, &faults)).collect(),
+                liking: found
+                    .as_ref()
+                    .and_then(|found| found.liking)
+                    .and_then(|stars| u8::try_from(stars).ok())
+                    .unwrap_or(0),
                 note: found.as_ref().and_then(|found| found.note.clone()).unwrap_or_default(),
                 control: coats.iter().any(|coat| coat.control),
-                notes: warnings(found.as_ref()),
+                again: found.as_ref().is_some_and(|found| found.again),
+                notes: warnings(&faults),
                 previous: neighbour(at.checked_sub(1)),
                 next: neighbour(Some(at + 1)),
             })
@@ -190,14 +228,21 @@ impl Studio {
                 for coat in query::coats_of_piece(tx.conn(), piece)? {
                     tx.put(&entity::Coat { control: *on, ..coat })?;
                 }
-                return Ok(if *on { "Now a control piece: targets rest on it." } else { "No longer a control piece." });
+                let said = if *on { "Now a control piece: targets rest on it." } else { "No longer a control piece." };
+                return Ok(said.to_owned());
             }
             let found = match query::finding(tx.conn(), piece, firing)? {
                 Some(found) => found,
                 None => entity::Finding { id: tx.new_id(), firing, piece, ..entity::Finding::default() },
             };
-            tx.put(&entity::Finding { at: now.unix_ms, ..said(found, look)? })?;
-            Ok("Kept.")
+            let outline = match look {
+                Look::Where { .. } => outline_of(tx.conn(), &query::coats_of_piece(tx.conn(), piece)?)?,
+                _ => None,
+            };
+            let said = entity::Finding { at: now.unix_ms, ..said(found, look, outline.as_ref())? };
+            tx.put(&said)?;
+            let line = in_a_line(&said)?;
+            Ok(if line.is_empty() { "Kept.".to_owned() } else { format!("Kept: {line}.") })
         })?;
         Ok(Kept::new(piece.to_owned(), stored.value, stored.undo))
     }
@@ -210,7 +255,8 @@ impl Studio {
     pub fn keep_photo(&self, now: Now, piece: &str, firing: &str, file: &Path) -> Result<Kept> {
         let piece = piece_id(piece)?;
         let firing = if firing.is_empty() { None } else { Some(parse_id(firing, "firing")?) };
-        let unreadable = |_| StudioError::refused("photo", "This picture cannot be read. Take it again, or choose another.");
+        let unreadable =
+            |_| StudioError::refused("photo", "This picture cannot be read. Take it again, or choose another.");
         let bytes = std::fs::read(file).map_err(unreadable)?;
         let photo = develop(&bytes).map_err(|error| StudioError::refused("photo", error))?;
         let stored = self.command(now, |tx| {
@@ -249,20 +295,19 @@ impl Studio {
 
 fn first_unseen(conn: &Connection, placed: &[entity::Placement]) -> Result<Option<usize>> {
     for (at, placed) in placed.iter().enumerate() {
-        if query::finding(conn, placed.piece, placed.firing)?.is_none() {
+        if !is_looked_at(conn, placed)? {
             return Ok(Some(at));
         }
     }
     Ok(if placed.is_empty() { None } else { Some(0) })
 }
 
-fn said(found: entity::Finding, look: &Look) -> Result<entity::Finding> {
+fn said(found: entity::Finding, look: &Look, outline: Option<&Outline>) -> Result<entity::Finding> {
     Ok(match look {
         Look::Thickness { zone, thickness } => {
             let thickness: Thickness = code(thickness)?;
-            let turned = |before: &Option<String>| {
-                Some(thickness.code().to_owned()).filter(|now| before.as_ref() != Some(now))
-            };
+            let turned =
+                |before: &Option<String>| Some(thickness.code().to_owned()).filter(|now| before.as_ref() != Some(now));
             match zone.as_str() {
                 INSIDE => entity::Finding { inside: turned(&found.inside), ..found },
                 OUTSIDE => entity::Finding { outside: turned(&found.outside), ..found },
@@ -272,30 +317,68 @@ fn said(found: entity::Finding, look: &Look) -> Result<entity::Finding> {
         }
         Look::Fault { fault, on } => {
             let fault: Fault = code(fault)?;
-            let mut faults = found.faults.clone().unwrap_or_default().0;
+            let mut faults = kept_faults(&found);
             faults.retain(|(known, _)| known != fault.code());
             if *on {
                 faults.push((fault.code().to_owned(), String::new()));
             }
-            entity::Finding { faults: Some(Pairs(faults)).filter(|faults| !faults.0.is_empty()), ..found }
+            with_faults(found, faults)
         }
-        Look::Liking { stars } if *stars > 5 => {
+        Look::Where { touch } => {
+            let Some(outline) = outline else {
+                return Err(StudioError::refused("", "This form has no outline to tap."));
+            };
+            let mut faults = kept_faults(&found);
+            let (place, fault) = match touch {
+                Touch::Add { at } => (outline.at(*at).text(), faults.last_mut()),
+                Touch::Move { grip, to } => {
+                    (outline.at(*to).text(), faults.iter_mut().find(|(known, _)| known == grip))
+                }
+                Touch::Remove { grip } => (String::new(), faults.iter_mut().find(|(known, _)| known == grip)),
+            };
+            let Some(fault) = fault else {
+                return Err(StudioError::refused("", "Tap a fault first, then where it is."));
+            };
+            fault.1 = place;
+            with_faults(found, faults)
+        }
+        Look::Liking { stars } if *stars > MOST_LIKED => {
             return Err(StudioError::refused("liking", "Liking goes from 1 to 5."));
         }
-        Look::Liking { stars } => entity::Finding { liking: Some(i64::from(*stars)).filter(|stars| *stars > 0), ..found },
+        Look::Liking { stars } => {
+            let stars = i64::from(*stars);
+            entity::Finding { liking: Some(stars).filter(|stars| *stars > 0 && found.liking != Some(*stars)), ..found }
+        }
         Look::Note { text } if text.chars().count() > LONGEST_NOTE => {
             return Err(StudioError::refused("note", format!("Shorter, please: {LONGEST_NOTE} letters at most.")));
         }
         Look::Note { text } => {
             entity::Finding { note: Some(text.trim().to_owned()).filter(|text| !text.is_empty()), ..found }
         }
+        Look::Again { on } => entity::Finding { again: *on, ..found },
         Look::Control { .. } => found,
     })
 }
 
-const INSIDE: &str = "inside";
-const OUTSIDE: &str = "outside";
-const OVERLAP: &str = "overlap";
+fn kept_faults(found: &entity::Finding) -> Vec<(String, String)> {
+    found.faults.clone().unwrap_or_default().0
+}
+
+fn with_faults(found: entity::Finding, faults: Vec<(String, String)>) -> entity::Finding {
+    entity::Finding { faults: Some(Pairs(faults)).filter(|faults| !faults.0.is_empty()), ..found }
+}
+
+/// The faults found, in the order in which they were tapped, with their places.
+fn faults(found: Option<&entity::Finding>) -> Result<Vec<(Fault, Option<Whereabouts>)>> {
+    let kept = found.and_then(|found| found.faults.as_ref()).into_iter().flat_map(|faults| &faults.0);
+    kept.map(|(fault, place)| Ok((code(fault)?, Whereabouts::read(place)))).collect()
+}
+
+fn outline_of(conn: &Connection, coats: &[entity::Coat]) -> Result<Option<Outline>> {
+    let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
+    let points = form.map(|form| shape(conn, &form)).transpose()?.map(|form| outline(&form));
+    Ok(points.and_then(|points| Outline::of(&points)))
+}
 
 /// One question for each zone that was glazed, and for the overlap where two coats may meet.
 fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Result<Vec<ZoneQuestion>> {
@@ -316,33 +399,12 @@ fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Result<
 }
 
 fn choice(value: &impl Coded, answer: Option<&str>) -> Choice {
-    Choice {
-        code: value.code().to_owned(),
-        name: sentence_case(value.name()),
-        chosen: answer == Some(value.code()),
-    }
-}
-
-fn faults(found: Option<&entity::Finding>) -> Vec<FaultChip> {
-    let has = |fault: &Fault| {
-        let known = found.and_then(|found| found.faults.as_ref());
-        known.is_some_and(|faults| faults.0.iter().any(|(code, _)| code == fault.code()))
-    };
-    let chip = |fault: &Fault| FaultChip {
-        code: fault.code().to_owned(),
-        name: sentence_case(fault.name()),
-        on: has(fault),
-        hint: fault.hint().to_owned(),
-    };
-    Fault::ALL.iter().map(chip).collect()
+    Choice { code: value.code().to_owned(), name: sentence_case(value.name()), chosen: answer == Some(value.code()) }
 }
 
 /// Cautions that what was found calls for.
-fn warnings(found: Option<&entity::Finding>) -> Vec<Note> {
-    let has = |fault: Fault| {
-        let known = found.and_then(|found| found.faults.as_ref());
-        known.is_some_and(|faults| faults.0.iter().any(|(code, _)| code == fault.code()))
-    };
+fn warnings(found: &[(Fault, Option<Whereabouts>)]) -> Vec<Note> {
+    let has = |fault: Fault| found.iter().any(|(known, _)| *known == fault);
     let mut notes = Vec::new();
     if has(Fault::Shivering) || has(Fault::Dunting) {
         notes.push(Note::warning("Edges and slivers are sharp: gloves and eye protection, and not for use at table."));
@@ -353,56 +415,4 @@ fn warnings(found: Option<&entity::Finding>) -> Vec<Note> {
         ));
     }
     notes
-}
-
-/// What was found, in a line: "inside right, outside thick, running, liked 4".
-pub(super) fn in_a_line(found: &entity::Finding) -> Result<String> {
-    let mut parts = Vec::new();
-    for (zone, thickness) in [(INSIDE, &found.inside), (OUTSIDE, &found.outside), (OVERLAP, &found.overlap)] {
-        if let Some(thickness) = thickness {
-            parts.push(format!("{zone} {}", code::<Thickness>(thickness)?.name()));
-        }
-    }
-    for (fault, _) in found.faults.iter().flat_map(|faults| &faults.0) {
-        parts.push(code::<Fault>(fault)?.name().to_owned());
-    }
-    parts.extend(found.liking.map(|stars| format!("liked {stars}")));
-    Ok(parts.join(", "))
-}
-
-/// The coats of a piece as they were weighed.
-pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style: &Style) -> Result<Vec<Line>> {
-    let mut lines = Vec::new();
-    for coat in coats {
-        let zone: ZoneKind = code(&coat.zone)?;
-        let glaze = entity::Glaze::load(conn, coat.glaze)?.map_or_else(|| "A glaze".to_owned(), |glaze| glaze.name);
-        let step = step_of(conn, coat)?;
-        let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
-        let sg = SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?;
-        lines.push(Line {
-            label: format!("{}, {glaze}", sentence_case(zone.name())),
-            value: format!(
-                "{}, {} (aim {}), {}, SG {}, {}",
-                mass(coat.net_mg),
-                word(verdict_kind(coat)?),
-                mass(coat.aim_mg),
-                style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
-                style.specific_gravity(sg),
-                now.moment(coat.at)
-            ),
-        });
-    }
-    Ok(lines)
-}
-
-/// The photographs of a piece, those of one firing only where `firing` names it.
-pub(super) fn photos(conn: &Connection, files: &Photos, piece: Uuid, firing: Option<Uuid>) -> Result<Vec<PhotoView>> {
-    let all = query::photos(conn, piece)?;
-    let wanted = all.into_iter().filter(|photo| firing.is_none() || photo.firing == firing);
-    let view = |photo: entity::Photo| PhotoView {
-        id: photo.id.to_string(),
-        file: files.file(&photo.sha256).to_string_lossy().into_owned(),
-        preview: files.preview(&photo.sha256).to_string_lossy().into_owned(),
-    };
-    Ok(wanted.map(view).collect())
 }

@@ -1,27 +1,37 @@
 //! The Kiln screen: what waits for a firing, and the firings.
 
+mod compare;
+mod contact_sheet;
+mod find;
 mod load;
 mod look;
 mod piece;
+mod plan;
+mod record;
+mod whereabouts;
 
 use std::collections::BTreeMap;
 
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use crate::studio::facts::{code, parse_id};
-use crate::studio::rows::{found, in_use};
-use crate::studio::words::{count, sentence_case};
-use crate::studio::{Now, Result, Row, Studio};
 use crate::caution::{self, Place};
 use crate::coded::coded;
 use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
 use crate::store::query;
+use crate::studio::facts::{code, parse_id};
+use crate::studio::rows::{found, in_use};
+use crate::studio::words::{count, sentence_case};
+use crate::studio::{Now, Result, Row, Studio};
 
+pub use compare::{CompareLine, CompareView};
+pub use contact_sheet::{ContactSheetView, ContactTile};
+pub use find::{Filter, PiecesView};
 pub use load::{FiringView, PlacedPiece, ShelfView, Tick};
-pub use look::{Choice, FaultChip, Look, LookView, PhotoView, ZoneQuestion};
-pub use piece::{PieceView, PiecesView};
+pub use look::{Choice, FaultChip, Look, LookView, ZoneQuestion};
+pub use piece::PieceView;
+pub use record::PhotoView;
 
 /// Pieces glazed longer ago are not offered for a firing any more, days.
 const LONGEST_WAIT_DAYS: i64 = 200;
@@ -116,8 +126,36 @@ fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
     Ok(format!("Cone {}, {}", firing.cone, kiln.name))
 }
 
-/// The pieces that wait, the oldest first; pieces without a code that are alike and of one day make a run.
+/// The pieces that wait, the oldest first; those without a code that are alike and of one day make a run. Pieces that are
+/// to be fired again come last.
 fn waiting(conn: &Connection, now: Now) -> Result<Vec<WaitingRow>> {
+    let mut rows: Vec<WaitingRow> = Vec::new();
+    let mut runs: BTreeMap<(String, String), usize> = BTreeMap::new();
+    for (piece, coats) in unfired(conn, now)? {
+        let Some(first) = coats.first() else { continue };
+        let title = piece_name(conn, &coats)?;
+        let detail = format!("{}, {}", glazes(conn, &coats)?, now.days_ago(first.at));
+        let is_coded = coats.iter().any(|coat| coat.code.is_some());
+        let run = runs.get(&(title.clone(), detail.clone())).filter(|_| !is_coded);
+        match run.and_then(|place| rows.get_mut(*place)) {
+            Some(row) => row.pieces.push(piece.to_string()),
+            None => {
+                if !is_coded {
+                    runs.insert((title.clone(), detail.clone()), rows.len());
+                }
+                rows.push(WaitingRow { pieces: vec![piece.to_string()], title, detail });
+            }
+        }
+    }
+    for (finding, coats) in to_fire_again(conn)? {
+        let detail = format!("{}, to be fired again", glazes(conn, &coats)?);
+        rows.push(WaitingRow { pieces: vec![finding.piece.to_string()], title: piece_name(conn, &coats)?, detail });
+    }
+    Ok(rows)
+}
+
+/// The pieces that have been in no firing, with their coats.
+fn unfired(conn: &Connection, now: Now) -> Result<Vec<(Uuid, Vec<entity::Coat>)>> {
     let from = now.unix_ms - LONGEST_WAIT_DAYS * 86_400_000;
     let mut pieces: Vec<(Uuid, Vec<entity::Coat>)> = Vec::new();
     let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
@@ -128,28 +166,21 @@ fn waiting(conn: &Connection, now: Now) -> Result<Vec<WaitingRow>> {
             None => pieces.push((coat.piece, vec![coat])),
         }
     }
-    let mut rows: Vec<WaitingRow> = Vec::new();
-    let mut runs: BTreeMap<(String, String), usize> = BTreeMap::new();
-    for (piece, coats) in pieces {
-        let Some(first) = coats.first() else { continue };
-        let foot = coats.iter().find_map(|coat| coat.code.clone());
-        let title = match &foot {
-            Some(foot) => format!("{}, {foot}", form_name(conn, first)?),
-            None => form_name(conn, first)?,
-        };
-        let detail = format!("{}, {}", glazes(conn, &coats)?, now.days_ago(first.at));
-        let run = if foot.is_none() { runs.get(&(title.clone(), detail.clone())).copied() } else { None };
-        match run.and_then(|place| rows.get_mut(place)) {
-            Some(row) => row.pieces.push(piece.to_string()),
-            None => {
-                if foot.is_none() {
-                    runs.insert((title.clone(), detail.clone()), rows.len());
-                }
-                rows.push(WaitingRow { pieces: vec![piece.to_string()], title, detail });
-            }
+    Ok(pieces)
+}
+
+/// The pieces that are to be fired again and have not been put into a later firing.
+fn to_fire_again(conn: &Connection) -> Result<Vec<(entity::Finding, Vec<entity::Coat>)>> {
+    let mut pieces = Vec::new();
+    for finding in query::findings_again(conn, MOST_WAITING)? {
+        // Placements are in the order of their firings: the last one is the latest.
+        let latest = query::placements_of_piece(conn, finding.piece)?.pop();
+        if latest.is_some_and(|placed| placed.firing == finding.firing) {
+            let coats = query::coats_of_piece(conn, finding.piece)?;
+            pieces.push((finding, coats));
         }
     }
-    Ok(rows)
+    Ok(pieces)
 }
 
 fn form_name(conn: &Connection, coat: &entity::Coat) -> Result<String> {

@@ -110,8 +110,10 @@ impl After {
             let Some(cone) = cone else { continue };
             let kept = self.witnesses.iter().flat_map(|pairs| &pairs.0).find(|(known, _)| known == cone.code());
             let ask = Ask::new(key, label).help("Level with its base is “at”.");
-            let items = std::iter::once(item("", "None stood there", "")).chain(Reading::ALL.iter().map(|reading| named(cone, *reading)));
-            let answer = draft.choice(ask, kept.map(|(_, reading)| reading.as_str()), FieldKind::Choice, items.collect());
+            let items = std::iter::once(item("", "None stood there", ""))
+                .chain(Reading::ALL.iter().map(|reading| named(cone, *reading)));
+            let answer =
+                draft.choice(ask, kept.map(|(_, reading)| reading.as_str()), FieldKind::Choice, items.collect());
             read.extend(answer.filter(|reading| !reading.is_empty()).map(|reading| (cone.code().to_owned(), reading)));
         }
         let (top, hours) = (top?, hours?);

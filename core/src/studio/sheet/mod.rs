@@ -30,8 +30,8 @@ pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 use super::facts::{parse_id, style};
 use super::rows::{Keepsake, found, in_use};
 use super::{Kept, Note, Now, Result, Studio, StudioError};
-use crate::store::{Transaction, query};
 use crate::store::entity::{self, Entity};
+use crate::store::{Transaction, query};
 use crate::units::Style;
 
 /// Which sheet.

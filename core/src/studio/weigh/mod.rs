@@ -4,8 +4,8 @@ mod bench;
 mod view;
 
 use rusqlite::Connection;
-use uuid::Uuid;
 use serde::{Deserialize, Serialize};
+use uuid::Uuid;
 
 use self::bench::Bench;
 use self::view::view;

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "f23103fd09dec680"
+const val BUILD_STAMP: String = "af4d0fdf610cfeac"

@@ -685,6 +685,10 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_coat(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_compare(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_contact_sheet(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_firing(
@@ -773,7 +777,11 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`text`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_bindings_fn_method_studio_compare(`ptr`: Long,`now`: RustBuffer.ByValue,`left`: RustBuffer.ByValue,`right`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_contact_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -949,7 +957,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_func_build_stamp() and 0xFFFF) != 4415) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_advance() and 0xFFFF) != 16283) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_advance() and 0xFFFF) != 15469) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_bucket() and 0xFFFF) != 3555) {
@@ -961,7 +969,13 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_coat() and 0xFFFF) != 60315) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 13904) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_compare() and 0xFFFF) != 29363) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_contact_sheet() and 0xFFFF) != 16) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 54685) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
@@ -1021,7 +1035,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_out() and 0xFFFF) != 18272) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_out() and 0xFFFF) != 49123) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_photo_off() and 0xFFFF) != 46559) {
@@ -1500,7 +1514,7 @@ public object FfiConverterString: FfiConverter<String, RustBuffer.ByValue> {
 public interface StudioInterface {
     
     /**
-     * Takes a firing on to its next state.
+     * Takes a firing on to its next state; one that is done is opened again.
      */
     fun `advance`(`now`: Now, `firing`: kotlin.String): Kept
     
@@ -1520,9 +1534,19 @@ public interface StudioInterface {
     fun `coat`(`now`: Now, `id`: kotlin.String): CoatView
     
     /**
-     * The piece with this code; the pieces glazed last where it is empty.
+     * Two pieces side by side; a control piece on the right where `right` is empty.
      */
-    fun `findPieces`(`now`: Now, `text`: kotlin.String): PiecesView
+    fun `compare`(`now`: Now, `left`: kotlin.String, `right`: kotlin.String): CompareView
+    
+    /**
+     * A firing on one sheet, to be painted as a picture or a page.
+     */
+    fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView
+    
+    /**
+     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
+     */
+    fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
     
     /**
      * A firing's page.
@@ -1620,7 +1644,7 @@ public interface StudioInterface {
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
     
     /**
-     * Takes a piece out of a firing that is being loaded.
+     * Takes a piece out of a firing.
      */
     fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept
     
@@ -1758,7 +1782,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes a firing on to its next state.
+     * Takes a firing on to its next state; one that is done is opened again.
      */
     @Throws(StudioException::class)override fun `advance`(`now`: Now, `firing`: kotlin.String): Kept {
             return FfiConverterTypeKept.lift(
@@ -1833,9 +1857,48 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The piece with this code; the pieces glazed last where it is empty.
+     * Two pieces side by side; a control piece on the right where `right` is empty.
      */
-    @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `text`: kotlin.String): PiecesView {
+    @Throws(StudioException::class)override fun `compare`(`now`: Now, `left`: kotlin.String, `right`: kotlin.String): CompareView {
+            return FfiConverterTypeCompareView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_compare(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`left`),
+        FfiConverterString.lower(`right`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A firing on one sheet, to be painted as a picture or a page.
+     */
+    @Throws(StudioException::class)override fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView {
+            return FfiConverterTypeContactSheetView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_contact_sheet(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
+     */
+    @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView {
             return FfiConverterTypePiecesView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
@@ -1843,7 +1906,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`text`),_status)
+        FfiConverterSequenceTypeValue.lower(`wanted`),_status)
 }
     }
     )
@@ -2220,7 +2283,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes a piece out of a firing that is being loaded.
+     * Takes a piece out of a firing.
      */
     @Throws(StudioException::class)override fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept {
             return FfiConverterTypeKept.lift(
@@ -2858,6 +2921,282 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
 
 
 /**
+ * One thing that is compared.
+ */
+data class CompareLine (
+    /**
+     * What it is.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * What it is on the left piece.
+     */
+    val `left`: kotlin.String
+    , 
+    /**
+     * What it is on the right one.
+     */
+    val `right`: kotlin.String
+    , 
+    /**
+     * Whether they differ.
+     */
+    val `differs`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCompareLine: FfiConverterRustBuffer<CompareLine> {
+    override fun read(buf: ByteBuffer): CompareLine {
+        return CompareLine(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CompareLine) = (
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`left`) +
+            FfiConverterString.allocationSize(value.`right`) +
+            FfiConverterBoolean.allocationSize(value.`differs`)
+    )
+
+    override fun write(value: CompareLine, buf: ByteBuffer) {
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`left`, buf)
+            FfiConverterString.write(value.`right`, buf)
+            FfiConverterBoolean.write(value.`differs`, buf)
+    }
+}
+
+
+
+/**
+ * Two pieces side by side.
+ */
+data class CompareView (
+    /**
+     * The left piece's id.
+     */
+    val `left`: kotlin.String
+    , 
+    /**
+     * Its form and code.
+     */
+    val `leftTitle`: kotlin.String
+    , 
+    /**
+     * The file of its latest photograph; empty where there is none.
+     */
+    val `leftPhoto`: kotlin.String
+    , 
+    /**
+     * The right piece's id; empty while there is none to compare with.
+     */
+    val `right`: kotlin.String
+    , 
+    /**
+     * Its form and code, or that none is chosen.
+     */
+    val `rightTitle`: kotlin.String
+    , 
+    /**
+     * The file of its latest photograph; empty where there is none.
+     */
+    val `rightPhoto`: kotlin.String
+    , 
+    /**
+     * Line by line.
+     */
+    val `lines`: List<CompareLine>
+    , 
+    /**
+     * What it can be compared with: control pieces of its glaze first, then others of its form or glaze.
+     */
+    val `others`: List<Row>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCompareView: FfiConverterRustBuffer<CompareView> {
+    override fun read(buf: ByteBuffer): CompareView {
+        return CompareView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeCompareLine.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CompareView) = (
+            FfiConverterString.allocationSize(value.`left`) +
+            FfiConverterString.allocationSize(value.`leftTitle`) +
+            FfiConverterString.allocationSize(value.`leftPhoto`) +
+            FfiConverterString.allocationSize(value.`right`) +
+            FfiConverterString.allocationSize(value.`rightTitle`) +
+            FfiConverterString.allocationSize(value.`rightPhoto`) +
+            FfiConverterSequenceTypeCompareLine.allocationSize(value.`lines`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`others`)
+    )
+
+    override fun write(value: CompareView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`left`, buf)
+            FfiConverterString.write(value.`leftTitle`, buf)
+            FfiConverterString.write(value.`leftPhoto`, buf)
+            FfiConverterString.write(value.`right`, buf)
+            FfiConverterString.write(value.`rightTitle`, buf)
+            FfiConverterString.write(value.`rightPhoto`, buf)
+            FfiConverterSequenceTypeCompareLine.write(value.`lines`, buf)
+            FfiConverterSequenceTypeRow.write(value.`others`, buf)
+    }
+}
+
+
+
+/**
+ * A firing on one sheet.
+ */
+data class ContactSheetView (
+    /**
+     * The cone, the kiln and the day.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * How many pieces, how they were liked, and the faults counted.
+     */
+    val `summary`: kotlin.String
+    , 
+    /**
+     * The pieces, in the order in which they were loaded.
+     */
+    val `tiles`: List<ContactTile>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeContactSheetView: FfiConverterRustBuffer<ContactSheetView> {
+    override fun read(buf: ByteBuffer): ContactSheetView {
+        return ContactSheetView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeContactTile.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ContactSheetView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`summary`) +
+            FfiConverterSequenceTypeContactTile.allocationSize(value.`tiles`)
+    )
+
+    override fun write(value: ContactSheetView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`summary`, buf)
+            FfiConverterSequenceTypeContactTile.write(value.`tiles`, buf)
+    }
+}
+
+
+
+/**
+ * One piece on the sheet.
+ */
+data class ContactTile (
+    /**
+     * The file of a small picture of it; empty where none was taken.
+     */
+    val `photo`: kotlin.String
+    , 
+    /**
+     * Its form and code.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Its glazes.
+     */
+    val `glazes`: kotlin.String
+    , 
+    /**
+     * Where it stood, and what came out.
+     */
+    val `detail`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeContactTile: FfiConverterRustBuffer<ContactTile> {
+    override fun read(buf: ByteBuffer): ContactTile {
+        return ContactTile(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ContactTile) = (
+            FfiConverterString.allocationSize(value.`photo`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`glazes`) +
+            FfiConverterString.allocationSize(value.`detail`)
+    )
+
+    override fun write(value: ContactTile, buf: ByteBuffer) {
+            FfiConverterString.write(value.`photo`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`glazes`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+    }
+}
+
+
+
+/**
  * A drawing in a box as wide as 1 and as tall as `tall`.
  */
 data class Drawing (
@@ -2956,7 +3295,7 @@ data class FaultChip (
     val `on`: kotlin.Boolean
     , 
     /**
-     * What it often speaks of.
+     * Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
      */
     val `hint`: kotlin.String
     
@@ -3000,6 +3339,69 @@ public object FfiConverterTypeFaultChip: FfiConverterRustBuffer<FaultChip> {
 
 
 /**
+ * One thing to look by.
+ */
+data class Filter (
+    /**
+     * Its key, to hand back with the id of a row.
+     */
+    val `key`: kotlin.String
+    , 
+    /**
+     * What it is called.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * What is chosen: "Any form", "Breakfast mug".
+     */
+    val `chosen`: kotlin.String
+    , 
+    /**
+     * What can be chosen; the first, with an empty id, is any.
+     */
+    val `rows`: List<Row>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFilter: FfiConverterRustBuffer<Filter> {
+    override fun read(buf: ByteBuffer): Filter {
+        return Filter(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Filter) = (
+            FfiConverterString.allocationSize(value.`key`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`chosen`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`rows`)
+    )
+
+    override fun write(value: Filter, buf: ByteBuffer) {
+            FfiConverterString.write(value.`key`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`chosen`, buf)
+            FfiConverterSequenceTypeRow.write(value.`rows`, buf)
+    }
+}
+
+
+
+/**
  * One firing as its page shows it.
  */
 data class FiringView (
@@ -3024,7 +3426,7 @@ data class FiringView (
     val `state`: kotlin.String
     , 
     /**
-     * Whether pieces can still be put in and moved.
+     * Whether it is still being loaded.
      */
     val `isLoading`: kotlin.Boolean
     , 
@@ -3034,14 +3436,19 @@ data class FiringView (
     val `before`: List<Tick>
     , 
     /**
-     * The shelves, the lowest first.
+     * The shelves, the lowest first; empty once all is done.
      */
     val `shelves`: List<ShelfView>
     , 
     /**
-     * The pieces that could be put in.
+     * The pieces that could be put in; empty once all is done.
      */
     val `waiting`: List<WaitingRow>
+    , 
+    /**
+     * What stands above them.
+     */
+    val `waitingLabel`: kotlin.String
     , 
     /**
      * The pieces in it.
@@ -3049,14 +3456,29 @@ data class FiringView (
     val `pieces`: List<PlacedPiece>
     , 
     /**
+     * What the button to look at the pieces says; empty while there is nothing to look at.
+     */
+    val `lookLabel`: kotlin.String
+    , 
+    /**
+     * Earlier firings of this kiln, the newest first; the id is the firing's.
+     */
+    val `earlier`: List<Row>
+    , 
+    /**
      * What to mind.
      */
     val `notes`: List<Note>
     , 
     /**
-     * What the button to the next state says; empty when there is none.
+     * What the button to the next state says.
      */
     val `next`: kotlin.String
+    , 
+    /**
+     * What that means, to be asked before it is done; empty when it can simply be done.
+     */
+    val `nextQuestion`: kotlin.String
     
 ){
     
@@ -3081,8 +3503,12 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterSequenceTypeTick.read(buf),
             FfiConverterSequenceTypeShelfView.read(buf),
             FfiConverterSequenceTypeWaitingRow.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterSequenceTypePlacedPiece.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterString.read(buf),
         )
     }
@@ -3096,9 +3522,13 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterSequenceTypeTick.allocationSize(value.`before`) +
             FfiConverterSequenceTypeShelfView.allocationSize(value.`shelves`) +
             FfiConverterSequenceTypeWaitingRow.allocationSize(value.`waiting`) +
+            FfiConverterString.allocationSize(value.`waitingLabel`) +
             FfiConverterSequenceTypePlacedPiece.allocationSize(value.`pieces`) +
+            FfiConverterString.allocationSize(value.`lookLabel`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`earlier`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
-            FfiConverterString.allocationSize(value.`next`)
+            FfiConverterString.allocationSize(value.`next`) +
+            FfiConverterString.allocationSize(value.`nextQuestion`)
     )
 
     override fun write(value: FiringView, buf: ByteBuffer) {
@@ -3110,9 +3540,13 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterSequenceTypeTick.write(value.`before`, buf)
             FfiConverterSequenceTypeShelfView.write(value.`shelves`, buf)
             FfiConverterSequenceTypeWaitingRow.write(value.`waiting`, buf)
+            FfiConverterString.write(value.`waitingLabel`, buf)
             FfiConverterSequenceTypePlacedPiece.write(value.`pieces`, buf)
+            FfiConverterString.write(value.`lookLabel`, buf)
+            FfiConverterSequenceTypeRow.write(value.`earlier`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterString.write(value.`next`, buf)
+            FfiConverterString.write(value.`nextQuestion`, buf)
     }
 }
 
@@ -3596,6 +4030,11 @@ data class LookView (
     val `faults`: List<FaultChip>
     , 
     /**
+     * The piece's outline with the faults that have a place; none while there is no fault.
+     */
+    val `drawing`: Drawing?
+    , 
+    /**
      * How much the potter likes it, 1 to 5; 0 while not said.
      */
     val `liking`: kotlin.UByte
@@ -3609,6 +4048,11 @@ data class LookView (
      * Whether one of its coats is a control piece.
      */
     val `control`: kotlin.Boolean
+    , 
+    /**
+     * Whether it is to be fired again.
+     */
+    val `again`: kotlin.Boolean
     , 
     /**
      * What to mind.
@@ -3648,8 +4092,10 @@ public object FfiConverterTypeLookView: FfiConverterRustBuffer<LookView> {
             FfiConverterSequenceTypePhotoView.read(buf),
             FfiConverterSequenceTypeZoneQuestion.read(buf),
             FfiConverterSequenceTypeFaultChip.read(buf),
+            FfiConverterOptionalTypeDrawing.read(buf),
             FfiConverterUByte.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterString.read(buf),
@@ -3666,9 +4112,11 @@ public object FfiConverterTypeLookView: FfiConverterRustBuffer<LookView> {
             FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`) +
             FfiConverterSequenceTypeZoneQuestion.allocationSize(value.`questions`) +
             FfiConverterSequenceTypeFaultChip.allocationSize(value.`faults`) +
+            FfiConverterOptionalTypeDrawing.allocationSize(value.`drawing`) +
             FfiConverterUByte.allocationSize(value.`liking`) +
             FfiConverterString.allocationSize(value.`note`) +
             FfiConverterBoolean.allocationSize(value.`control`) +
+            FfiConverterBoolean.allocationSize(value.`again`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterString.allocationSize(value.`previous`) +
             FfiConverterString.allocationSize(value.`next`)
@@ -3683,9 +4131,11 @@ public object FfiConverterTypeLookView: FfiConverterRustBuffer<LookView> {
             FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
             FfiConverterSequenceTypeZoneQuestion.write(value.`questions`, buf)
             FfiConverterSequenceTypeFaultChip.write(value.`faults`, buf)
+            FfiConverterOptionalTypeDrawing.write(value.`drawing`, buf)
             FfiConverterUByte.write(value.`liking`, buf)
             FfiConverterString.write(value.`note`, buf)
             FfiConverterBoolean.write(value.`control`, buf)
+            FfiConverterBoolean.write(value.`again`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterString.write(value.`previous`, buf)
             FfiConverterString.write(value.`next`, buf)
@@ -3968,9 +4418,24 @@ data class PieceView (
     val `title`: kotlin.String
     , 
     /**
-     * Its life, line by line: coats, firings, findings.
+     * The right half of its outline.
      */
-    val `lines`: List<Line>
+    val `outline`: List<Point>
+    , 
+    /**
+     * Its coats as they were weighed, the oldest first.
+     */
+    val `coats`: List<Line>
+    , 
+    /**
+     * Its firings and what came out of them, the oldest first; the id is the firing's.
+     */
+    val `firings`: List<Row>
+    , 
+    /**
+     * What to say while it has been in none.
+     */
+    val `unfired`: kotlin.String
     , 
     /**
      * Its photographs, the oldest first.
@@ -3994,7 +4459,10 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
         return PieceView(
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterSequenceTypePoint.read(buf),
             FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterSequenceTypePhotoView.read(buf),
         )
     }
@@ -4002,14 +4470,20 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
     override fun allocationSize(value: PieceView) = (
             FfiConverterString.allocationSize(value.`piece`) +
             FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
+            FfiConverterSequenceTypePoint.allocationSize(value.`outline`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`coats`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`firings`) +
+            FfiConverterString.allocationSize(value.`unfired`) +
             FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`)
     )
 
     override fun write(value: PieceView, buf: ByteBuffer) {
             FfiConverterString.write(value.`piece`, buf)
             FfiConverterString.write(value.`title`, buf)
-            FfiConverterSequenceTypeLine.write(value.`lines`, buf)
+            FfiConverterSequenceTypePoint.write(value.`outline`, buf)
+            FfiConverterSequenceTypeLine.write(value.`coats`, buf)
+            FfiConverterSequenceTypeRow.write(value.`firings`, buf)
+            FfiConverterString.write(value.`unfired`, buf)
             FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
     }
 }
@@ -4021,14 +4495,19 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
  */
 data class PiecesView (
     /**
-     * The pieces, the newest first.
+     * What one can look by, beside the code.
      */
-    val `pieces`: List<Row>
+    val `filters`: List<Filter>
     , 
     /**
-     * What to say when there is none.
+     * How many were found.
      */
-    val `empty`: kotlin.String
+    val `found`: kotlin.String
+    , 
+    /**
+     * The pieces, those glazed last first.
+     */
+    val `pieces`: List<Row>
     
 ){
     
@@ -4045,19 +4524,22 @@ data class PiecesView (
 public object FfiConverterTypePiecesView: FfiConverterRustBuffer<PiecesView> {
     override fun read(buf: ByteBuffer): PiecesView {
         return PiecesView(
-            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterSequenceTypeFilter.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
         )
     }
 
     override fun allocationSize(value: PiecesView) = (
-            FfiConverterSequenceTypeRow.allocationSize(value.`pieces`) +
-            FfiConverterString.allocationSize(value.`empty`)
+            FfiConverterSequenceTypeFilter.allocationSize(value.`filters`) +
+            FfiConverterString.allocationSize(value.`found`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`pieces`)
     )
 
     override fun write(value: PiecesView, buf: ByteBuffer) {
+            FfiConverterSequenceTypeFilter.write(value.`filters`, buf)
+            FfiConverterString.write(value.`found`, buf)
             FfiConverterSequenceTypeRow.write(value.`pieces`, buf)
-            FfiConverterString.write(value.`empty`, buf)
     }
 }
 
@@ -4078,7 +4560,7 @@ data class PlacedPiece (
     val `title`: kotlin.String
     , 
     /**
-     * The shelf, and what was found on it.
+     * Where it stands, and what was found on it.
      */
     val `detail`: kotlin.String
     , 
@@ -4861,7 +5343,7 @@ data class ShelfView (
     val `number`: kotlin.UInt
     , 
     /**
-     * What it is called, and how full it is.
+     * What it is called, and how much of it is free.
      */
     val `title`: kotlin.String
     , 
@@ -6062,7 +6544,22 @@ sealed class Look {
     }
     
     /**
-     * How much it is liked, 1 to 5; 0 takes it back.
+     * Where on the piece a fault is, as the drawing was touched.
+     */
+    data class Where(
+        /**
+         * A tap places the fault that was put on last.
+         */
+        val `touch`: studio.laydown.core.Touch) : Look()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * How much it is liked, 1 to 5; the same again, or 0, takes it back.
      */
     data class Liking(
         /**
@@ -6106,6 +6603,21 @@ sealed class Look {
         companion object
     }
     
+    /**
+     * Whether it is to be fired again.
+     */
+    data class Again(
+        /**
+         * Whether it is.
+         */
+        val `on`: kotlin.Boolean) : Look()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -6130,13 +6642,19 @@ public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
                 FfiConverterString.read(buf),
                 FfiConverterBoolean.read(buf),
                 )
-            3 -> Look.Liking(
+            3 -> Look.Where(
+                FfiConverterTypeTouch.read(buf),
+                )
+            4 -> Look.Liking(
                 FfiConverterUByte.read(buf),
                 )
-            4 -> Look.Note(
+            5 -> Look.Note(
                 FfiConverterString.read(buf),
                 )
-            5 -> Look.Control(
+            6 -> Look.Control(
+                FfiConverterBoolean.read(buf),
+                )
+            7 -> Look.Again(
                 FfiConverterBoolean.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6160,6 +6678,13 @@ public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
                 + FfiConverterBoolean.allocationSize(value.`on`)
             )
         }
+        is Look.Where -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTouch.allocationSize(value.`touch`)
+            )
+        }
         is Look.Liking -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
@@ -6175,6 +6700,13 @@ public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
             )
         }
         is Look.Control -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterBoolean.allocationSize(value.`on`)
+            )
+        }
+        is Look.Again -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
                 4UL
@@ -6197,18 +6729,28 @@ public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
                 FfiConverterBoolean.write(value.`on`, buf)
                 Unit
             }
-            is Look.Liking -> {
+            is Look.Where -> {
                 buf.putInt(3)
+                FfiConverterTypeTouch.write(value.`touch`, buf)
+                Unit
+            }
+            is Look.Liking -> {
+                buf.putInt(4)
                 FfiConverterUByte.write(value.`stars`, buf)
                 Unit
             }
             is Look.Note -> {
-                buf.putInt(4)
+                buf.putInt(5)
                 FfiConverterString.write(value.`text`, buf)
                 Unit
             }
             is Look.Control -> {
-                buf.putInt(5)
+                buf.putInt(6)
+                FfiConverterBoolean.write(value.`on`, buf)
+                Unit
+            }
+            is Look.Again -> {
+                buf.putInt(7)
                 FfiConverterBoolean.write(value.`on`, buf)
                 Unit
             }
@@ -7313,6 +7855,62 @@ public object FfiConverterSequenceTypeChoice: FfiConverterRustBuffer<List<Choice
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeCompareLine: FfiConverterRustBuffer<List<CompareLine>> {
+    override fun read(buf: ByteBuffer): List<CompareLine> {
+        val len = buf.getInt()
+        return List<CompareLine>(len) {
+            FfiConverterTypeCompareLine.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<CompareLine>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCompareLine.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<CompareLine>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCompareLine.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeContactTile: FfiConverterRustBuffer<List<ContactTile>> {
+    override fun read(buf: ByteBuffer): List<ContactTile> {
+        val len = buf.getInt()
+        return List<ContactTile>(len) {
+            FfiConverterTypeContactTile.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ContactTile>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeContactTile.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ContactTile>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeContactTile.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer<List<FaultChip>> {
     override fun read(buf: ByteBuffer): List<FaultChip> {
         val len = buf.getInt()
@@ -7331,6 +7929,34 @@ public object FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer<List<Fau
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFaultChip.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFilter: FfiConverterRustBuffer<List<Filter>> {
+    override fun read(buf: ByteBuffer): List<Filter> {
+        val len = buf.getInt()
+        return List<Filter>(len) {
+            FfiConverterTypeFilter.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Filter>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFilter.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Filter>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFilter.write(it, buf)
         }
     }
 }
