@@ -144,6 +144,11 @@ impl Studio {
         self.0.load(now, firing, &pieces, shelf)
     }
 
+    /// Puts all that waits into a firing, as far as there is room.
+    pub fn load_all(&self, now: Now, firing: &str) -> Result<Kept> {
+        self.0.load_all(now, firing)
+    }
+
     /// Moves a piece on its shelf, as its grip was dragged.
     pub fn place(&self, now: Now, firing: &str, piece: &str, to: Spot) -> Result<Kept> {
         self.0.place(now, firing, piece, to)

@@ -317,6 +317,8 @@ pub struct Line {
 pub struct CoatView {
     /// The coat's id.
     pub id: String,
+    /// The id of the piece it is on.
+    pub piece: String,
     /// The form and the zone.
     pub title: String,
     /// The record, line by line.

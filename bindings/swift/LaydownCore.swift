@@ -691,6 +691,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func load(now: Now, firing: String, pieces: [String], shelf: UInt32) throws  -> Kept
     
     /**
+     * Puts all that waits into a firing, as far as there is room.
+     */
+    func loadAll(now: Now, firing: String) throws  -> Kept
+    
+    /**
      * Keeps what is said of a piece with one tap.
      */
     func look(now: Now, firing: String, piece: String, look: Look) throws  -> Kept
@@ -1045,6 +1050,20 @@ open func load(now: Now, firing: String, pieces: [String], shelf: UInt32)throws 
         FfiConverterString.lower(firing),
         FfiConverterSequenceString.lower(pieces),
         FfiConverterUInt32.lower(shelf),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Puts all that waits into a firing, as far as there is room.
+     */
+open func loadAll(now: Now, firing: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_load_all(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),uniffiCallStatus
     )
 })
 }
@@ -1921,6 +1940,10 @@ public struct CoatView: Equatable, Hashable {
      */
     public var id: String
     /**
+     * The id of the piece it is on.
+     */
+    public var piece: String
+    /**
      * The form and the zone.
      */
     public var title: String
@@ -1944,6 +1967,9 @@ public struct CoatView: Equatable, Hashable {
          * The coat's id.
          */id: String, 
         /**
+         * The id of the piece it is on.
+         */piece: String, 
+        /**
          * The form and the zone.
          */title: String, 
         /**
@@ -1956,6 +1982,7 @@ public struct CoatView: Equatable, Hashable {
          * What the button that turns it into a control piece, or back, says.
          */controlLabel: String) {
         self.id = id
+        self.piece = piece
         self.title = title
         self.lines = lines
         self.control = control
@@ -1979,6 +2006,7 @@ public struct FfiConverterTypeCoatView: FfiConverterRustBuffer {
         return
             try CoatView(
                 id: FfiConverterString.read(from: &buf), 
+                piece: FfiConverterString.read(from: &buf), 
                 title: FfiConverterString.read(from: &buf), 
                 lines: FfiConverterSequenceTypeLine.read(from: &buf), 
                 control: FfiConverterBool.read(from: &buf), 
@@ -1988,6 +2016,7 @@ public struct FfiConverterTypeCoatView: FfiConverterRustBuffer {
 
     public static func write(_ value: CoatView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.piece, into: &buf)
         FfiConverterString.write(value.title, into: &buf)
         FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
         FfiConverterBool.write(value.control, into: &buf)
@@ -9128,6 +9157,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_load() != 36267) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_load_all() != 2225) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_look() != 12693) {

@@ -328,6 +328,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_kiln(uint64_t ptr, RustBuffe
 RustBuffer uniffi_laydown_bindings_fn_method_studio_load(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer pieces, uint32_t shelf, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOAD_ALL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOAD_ALL
+RustBuffer uniffi_laydown_bindings_fn_method_studio_load_all(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOOK
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_LOOK
 RustBuffer uniffi_laydown_bindings_fn_method_studio_look(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustBuffer look, RustCallStatus *_Nonnull out_status
@@ -771,6 +776,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_kiln(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOAD
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOAD
 uint16_t uniffi_laydown_bindings_checksum_method_studio_load(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOAD_ALL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_LOAD_ALL
+uint16_t uniffi_laydown_bindings_checksum_method_studio_load_all(void
     
 );
 #endif

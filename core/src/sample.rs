@@ -1,8 +1,9 @@
-//! An invented studio to look around in: two glazes, three forms, a body, a month of glazing days.
+//! An invented studio to look around in: two glazes, three forms, a body, a month of glazing days, two firings and one that
+//! is being loaded.
 //! It is made through the same commands as a potter's own.
 
 use crate::form::ZoneKind;
-use crate::studio::{Now, Result, SheetEntry, SheetKind, Studio, StudioError, Value, WeighEntry};
+use crate::studio::{Look, Now, Result, SheetEntry, SheetKind, Studio, StudioError, Value, WeighEntry};
 
 const DAY_MS: i64 = 86_400_000;
 const MINUTE_MS: i64 = 60_000;
@@ -50,6 +51,21 @@ const DAYS: [Day; 8] = [
     Day { days_ago: 0, glaze: 0, specific_gravity: "1.44", pieces: &[(0, 3)] },
 ];
 
+/// A firing: how many days ago, its top temperature, hours, and how its witness cone was read.
+struct Fired {
+    days_ago: i64,
+    top: &'static str,
+    hours: &'static str,
+    witness: &'static str,
+}
+
+const KILN: [(&str, &str); 4] = [("name", "Garden kiln"), ("across", "55"), ("deep", "50"), ("shelves", "3")];
+
+const FIRINGS: [Fired; 2] = [
+    Fired { days_ago: 19, top: "1221", hours: "9.5", witness: "at" },
+    Fired { days_ago: 6, top: "1228", hours: "9", witness: "hard" },
+];
+
 /// How the invented hand strays from the target, as fractions of it, one pour after another.
 const STRAY: [f64; 11] = [0.02, -0.05, 0.04, -0.01, 0.09, 0.0, -0.03, -0.11, 0.05, 0.01, 0.03];
 
@@ -76,9 +92,17 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
     )?;
     let buckets = buckets(studio, began)?;
 
+    let kiln = keep(studio, began, SheetKind::Kiln, "", &KILN)?;
+
     let mut stray = STRAY.iter().cycle();
     let mut kept = 0;
+    let mut unfired: Vec<(String, f64)> = Vec::new();
+    let mut firings = FIRINGS.iter().peekable();
     for day in &DAYS {
+        while let Some(fired) = firings.next_if(|fired| fired.days_ago > day.days_ago) {
+            let at = now.at(now.unix_ms - fired.days_ago * DAY_MS);
+            fire(studio, at, &kiln, fired, &std::mem::take(&mut unfired))?;
+        }
         let mut at = now.at(now.unix_ms - day.days_ago * DAY_MS - 90 * MINUTE_MS);
         let bucket = &buckets[day.glaze];
         keep(studio, at, SheetKind::Check, bucket, &[("way", "typed"), ("typed", day.specific_gravity)])?;
@@ -92,17 +116,56 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
                     ..WeighEntry::default()
                 };
                 let aim = aim(studio, at, &entry)?;
-                let poured = aim * (1.0 + stray.next().copied().unwrap_or_default());
+                let off = stray.next().copied().unwrap_or_default();
+                let poured = aim * (1.0 + off);
                 let coat = studio.keep(at, WeighEntry { net: format!("{poured:.1}"), ..entry })?;
                 // The potter takes the third piece of a form's first run as the one to compare with.
                 if piece == 2 && kept < 12 {
                     studio.set_control(at, &coat.id, true)?;
                 }
+                unfired.push((studio.coat(at, &coat.id)?.piece, off));
                 kept += 1;
             }
         }
     }
+    let loading = begin(studio, now, &kiln)?;
+    let waiting = studio.firing(now, &loading)?.waiting;
+    let some: Vec<String> = waiting.into_iter().flat_map(|row| row.pieces).take(5).collect();
+    studio.load(now, &loading, &some, 0)?;
     Ok(kept)
+}
+
+fn begin(studio: &Studio, at: Now, kiln: &str) -> Result<String> {
+    let program = "100 an hour to 600, 150 to the end, hold 10 minutes";
+    keep(studio, at, SheetKind::Firing, "", &[("kiln", kiln), ("cone", "6"), ("program", program)])
+}
+
+/// Loads, fires and looks at `pieces`: what was poured too thick runs, what was poured too thin is liked less.
+fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, f64)]) -> Result<()> {
+    let firing = begin(studio, at, kiln)?;
+    studio.load_all(at, &firing)?;
+    studio.advance(at, &firing)?;
+    let values = [("top", fired.top), ("hours", fired.hours), ("witness", fired.witness)];
+    let values = values.map(|(key, text)| Value { key: key.to_owned(), text: text.to_owned() }).to_vec();
+    let entry = SheetEntry { kind: SheetKind::Firing, id: firing.clone(), subject: String::new(), values };
+    studio.keep_sheet(at, &entry)?;
+    let unloaded = at.at(at.unix_ms + DAY_MS);
+    for (piece, off) in pieces {
+        let (thickness, stars) = match off {
+            off if *off > 0.06 => ("thick", 2),
+            off if *off < -0.06 => ("thin", 2),
+            off if off.abs() < 0.025 => ("right", 5),
+            _ => ("right", 4),
+        };
+        let inside = Look::Thickness { zone: "inside".to_owned(), thickness: thickness.to_owned() };
+        studio.look(unloaded, &firing, piece, &inside)?;
+        if thickness == "thick" {
+            studio.look(unloaded, &firing, piece, &Look::Fault { fault: "running".to_owned(), on: true })?;
+        }
+        studio.look(unloaded, &firing, piece, &Look::Liking { stars })?;
+    }
+    studio.advance(unloaded, &firing)?;
+    Ok(())
 }
 
 fn keep(studio: &Studio, at: Now, kind: SheetKind, subject: &str, values: &[(&str, &str)]) -> Result<String> {

@@ -22,8 +22,10 @@ const COATS_OF_PIECE: &str = "SELECT * FROM coat WHERE at BETWEEN ?2 AND ?3 AND 
 const COATS_WAITING: &str = "SELECT * FROM coat WHERE at >= ?1 AND NOT EXISTS \
      (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at, id LIMIT ?2";
 const FIRINGS: &str = "SELECT * FROM firing WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
-const PLACEMENTS: &str = "SELECT * FROM placement WHERE NOT gone AND firing = ?1 ORDER BY id";
-const PLACEMENTS_OF_PIECE: &str = "SELECT * FROM placement WHERE NOT gone AND piece = ?1 ORDER BY id";
+const PLACEMENTS: &str = "SELECT * FROM placement WHERE NOT gone AND firing = ?1 \
+     ORDER BY shelf DESC, y_e4 DESC, x_e4, id";
+const PLACEMENTS_OF_PIECE: &str = "SELECT placement.* FROM placement JOIN firing ON firing.id = placement.firing \
+     WHERE NOT placement.gone AND placement.piece = ?1 ORDER BY firing.at, placement.id";
 const FINDINGS_AGAIN: &str = "SELECT * FROM finding WHERE again ORDER BY at, id LIMIT ?1";
 const FINDINGS_OF_FAULT: &str = "SELECT * FROM finding WHERE faults IS NOT NULL AND EXISTS \
      (SELECT 1 FROM json_each(finding.faults) WHERE json_extract(value, '$[0]') = ?1) ORDER BY at DESC, id DESC LIMIT ?2";
@@ -67,7 +69,7 @@ pub fn firings(conn: &Connection, limit: u32) -> Result<Vec<Firing>, StoreError>
     all(conn, FIRINGS, [limit])
 }
 
-/// Where the pieces of a firing stand, in the order in which they were put there.
+/// Where the pieces of a firing stand, in the order in which a kiln is unloaded: from the top shelf down, from the back left.
 pub fn placements(conn: &Connection, firing: Uuid) -> Result<Vec<Placement>, StoreError> {
     all(conn, PLACEMENTS, [firing])
 }
@@ -264,8 +266,6 @@ mod tests {
             (PIECE_OF_CODE, "SEARCH coat USING INDEX coat_code (code=?)"),
             (COATS_OF_PIECE, "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
             (FIRINGS, "SCAN firing USING INDEX firing_at"),
-            (PLACEMENTS, "SEARCH placement USING INDEX placement_firing (firing=?)"),
-            (PLACEMENTS_OF_PIECE, "SEARCH placement USING INDEX placement_piece (piece=?)"),
             (FINDINGS_AGAIN, "SCAN finding USING INDEX finding_again"),
             (COATS_LIKE, "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
             (FINDING, "SEARCH finding USING INDEX finding_piece (piece=? AND firing=?)"),

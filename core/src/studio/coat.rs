@@ -26,6 +26,8 @@ pub struct Line {
 pub struct CoatView {
     /// The coat's id.
     pub id: String,
+    /// The id of the piece it is on.
+    pub piece: String,
     /// The form and the zone.
     pub title: String,
     /// The record, line by line.
@@ -74,6 +76,7 @@ impl Studio {
             line("Area", style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));
             Ok(CoatView {
                 id: id.to_owned(),
+                piece: coat.piece.to_string(),
                 title: format!("{}, {}", form.name, zone.name()),
                 lines,
                 control: coat.control,

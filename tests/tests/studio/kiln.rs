@@ -131,6 +131,19 @@ fn a_load_is_planned_moved_and_undone() {
     let refused = full.studio.load(NOW, &full.firings()[0], &many, 0);
     assert!(matches!(refused, Err(StudioError::Refused { .. })), "40 mugs on a shelf of 40 cm");
     assert_eq!(full.dump(), before, "nothing is half loaded");
+    let loaded = full.studio.load_all(NOW, &full.firings()[0]).unwrap();
+    assert!(
+        loaded.sentence.ends_with("put in.") || loaded.sentence.ends_with("there is no room."),
+        "{}",
+        loaded.sentence
+    );
+    let roomy = full.firing(&full.firings()[0]);
+    assert!(
+        roomy.pieces.len() > 25 && !roomy.notes.iter().any(|note| note.text.contains("closer than")),
+        "{:?}",
+        roomy.notes
+    );
+    full.studio.undo(NOW, &loaded.undo).unwrap();
     full.studio.load(NOW, &full.firings()[0], &many[..28], 0).unwrap();
     let crowded = full.firing(&full.firings()[0]);
     assert!(crowded.notes.iter().any(|note| note.text.contains("closer than 6 mm")), "{:?}", crowded.notes);
@@ -290,7 +303,8 @@ fn a_piece_fired_again_keeps_both_firings_and_stands_in_one_kiln_only() {
     bench.studio.load(NOW, &first, &pieces, 0).unwrap();
     bench.studio.load(NOW, &first, &pieces, 1).unwrap();
     assert_eq!(bench.firing(&first).pieces.len(), 1, "it moved to the other shelf");
-    let second = bench.begin();
+    let tomorrow = NOW.at(NOW.unix_ms + 86_400_000);
+    let second = bench.studio.keep_sheet(tomorrow, &sheet(SheetKind::Firing, "", &[("cone", "6")])).unwrap().id;
     let elsewhere = bench.studio.load(NOW, &second, &pieces, 0);
     assert!(
         matches!(&elsewhere, Err(StudioError::Refused { sentence, .. }) if sentence.contains("another load")),

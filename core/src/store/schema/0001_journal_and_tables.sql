@@ -143,7 +143,7 @@ CREATE TABLE coat (
 CREATE INDEX coat_at ON coat (at);
 CREATE INDEX coat_bucket ON coat (bucket, at);
 CREATE INDEX coat_control ON coat (glaze, zone, at) WHERE control;
-CREATE INDEX coat_code ON coat (code) WHERE code IS NOT NULL;
+CREATE INDEX coat_code ON coat (code, at) WHERE code IS NOT NULL;
 
 CREATE TABLE kiln (
     id         BLOB PRIMARY KEY,

@@ -30,7 +30,7 @@ pub struct ContactSheetView {
     pub title: String,
     /// How many pieces, how they were liked, and the faults counted.
     pub summary: String,
-    /// The pieces, in the order in which they were loaded.
+    /// The pieces, from the top shelf down.
     pub tiles: Vec<ContactTile>,
 }
 

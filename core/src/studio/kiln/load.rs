@@ -8,8 +8,7 @@ use super::record::in_a_line;
 use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting};
 use crate::kiln::cone::{self, Cone, ConeKind, Witness};
 use crate::kiln::fault::Fault;
-use crate::store::entity;
-use crate::store::query;
+use crate::store::{Transaction, entity, query};
 use crate::studio::facts::{code, style};
 use crate::studio::rows::found;
 use crate::studio::sheet::{Drawing, Spot};
@@ -162,20 +161,44 @@ impl Studio {
             if shelf >= kiln.shelves {
                 return Err(StudioError::missing("shelf"));
             }
-            let plan = Plan::of(&kiln);
             for piece in pieces {
-                let piece = piece_id(piece)?;
-                let stood = stands_in(tx.conn(), &firing, piece)?;
-                let placed = query::placements(tx.conn(), firing.id)?;
-                let others: Vec<_> = placed.into_iter().filter(|placed| placed.piece != piece).collect();
-                let stands = plan.stands(tx.conn(), &others, shelf)?;
-                let (x_e4, y_e4) = plan.place_for(tx.conn(), &stands, piece)?.ok_or_else(no_room)?;
-                let id = stood.map_or_else(|| tx.new_id(), |stood| stood.id);
-                tx.put(&entity::Placement { id, firing: firing.id, piece, shelf, x_e4, y_e4, gone: false })?;
+                if !put(tx, &firing, &kiln, piece_id(piece)?, shelf, true)? {
+                    return Err(StudioError::refused(
+                        "shelf",
+                        "There is no room left on this shelf. Take another, or take something off it.",
+                    ));
+                }
             }
             Ok(())
         })?;
         let sentence = format!("{} on shelf {}.", count(pieces.len() as i64, "piece", "pieces"), shelf + 1);
+        Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
+    }
+
+    /// Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
+    ///
+    /// # Errors
+    /// As [`Studio::load`].
+    pub fn load_all(&self, now: Now, firing: &str) -> Result<Kept> {
+        let stored = self.command(now, |tx| {
+            let firing = open_firing(tx.conn(), firing)?;
+            let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
+            let (mut fit, mut left) = (0, 0);
+            for piece in waiting(tx.conn(), now)?.into_iter().flat_map(|row| row.pieces) {
+                let piece = piece_id(&piece)?;
+                let mut stands = false;
+                for shelf in 0..kiln.shelves {
+                    stands = stands || put(tx, &firing, &kiln, piece, shelf, false)?;
+                }
+                if stands { fit += 1 } else { left += 1 }
+            }
+            Ok((fit, left))
+        })?;
+        let (fit, left) = stored.value;
+        let sentence = match left {
+            0 => format!("{} put in.", count(fit, "piece", "pieces")),
+            left => format!("{} put in; for {left} there is no room.", count(fit, "piece", "pieces")),
+        };
         Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
     }
 
@@ -277,8 +300,24 @@ fn next(state: FiringState, pieces: usize, left: usize) -> (String, String) {
     (next.to_owned(), question)
 }
 
-fn no_room() -> StudioError {
-    StudioError::refused("shelf", "There is no room left on this shelf. Take another, or take something off it.")
+/// Puts a piece on a shelf, `close` to others if it must; false when there is no room.
+fn put(
+    tx: &mut Transaction<'_>,
+    firing: &entity::Firing,
+    kiln: &entity::Kiln,
+    piece: Uuid,
+    shelf: i64,
+    close: bool,
+) -> Result<bool> {
+    let stood = stands_in(tx.conn(), firing, piece)?;
+    let placed = query::placements(tx.conn(), firing.id)?;
+    let others: Vec<_> = placed.into_iter().filter(|placed| placed.piece != piece).collect();
+    let plan = Plan::of(kiln);
+    let stands = plan.stands(tx.conn(), &others, shelf)?;
+    let Some((x_e4, y_e4)) = plan.place_for(tx.conn(), &stands, piece, close)? else { return Ok(false) };
+    let id = stood.map_or_else(|| tx.new_id(), |stood| stood.id);
+    tx.put(&entity::Placement { id, firing: firing.id, piece, shelf, x_e4, y_e4, gone: false })?;
+    Ok(true)
 }
 
 /// The piece's place in this firing, if it has one.

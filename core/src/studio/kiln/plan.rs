@@ -19,7 +19,7 @@ pub(super) const AIR: f64 = 6.0;
 /// Half the width of a usual mug, mm, for a form without a size.
 const USUAL_RADIUS: f64 = 45.0;
 /// Corners by which a circle is drawn.
-const CORNERS: usize = 36;
+const CORNERS: usize = 72;
 /// The step in which a place is looked for, as a part of the shelf.
 const SEARCH: usize = 60;
 /// Places are kept in such parts of the shelf's width and depth.
@@ -93,9 +93,16 @@ impl Plan {
         (part(x), part(y / self.tall()))
     }
 
-    /// A place for one more piece, as it is kept: the first free one from the back left; where none is free, the one with
-    /// the most room around it. `None` when the pieces would cover more than the shelf.
-    pub(super) fn place_for(&self, conn: &Connection, stands: &[Stand], piece: Uuid) -> Result<Option<(i64, i64)>> {
+    /// A place for one more piece, as it is kept: the first free one from the back left; where none is free, and pieces may
+    /// stand close, the one with the most room around it. `None` when there is no such place, or the pieces would cover more
+    /// than the shelf.
+    pub(super) fn place_for(
+        &self,
+        conn: &Connection,
+        stands: &[Stand],
+        piece: Uuid,
+        close: bool,
+    ) -> Result<Option<(i64, i64)>> {
         let radius = self.radius(conn, piece)?;
         let circle = |radius: f64| std::f64::consts::PI * radius.powi(2);
         let covered: f64 = stands.iter().map(|stand| circle(stand.radius)).sum();
@@ -117,7 +124,7 @@ impl Plan {
                 best = (room, x, y);
             }
         }
-        Ok(Some(self.kept(best.1, best.2)))
+        Ok((close || stands.is_empty()).then(|| self.kept(best.1, best.2)))
     }
 
     fn has_room(&self, x: f64, y: f64, radius: f64) -> bool {

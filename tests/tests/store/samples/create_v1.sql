@@ -155,7 +155,7 @@ INSERT INTO "coat" VALUES (X'01A0C45240C07758B5DE1C9756CEBFC8', X'01A0C45240C078
 CREATE INDEX coat_at ON coat (at);
 CREATE INDEX coat_bucket ON coat (bucket, at);
 CREATE INDEX coat_control ON coat (glaze, zone, at) WHERE control;
-CREATE INDEX coat_code ON coat (code) WHERE code IS NOT NULL;
+CREATE INDEX coat_code ON coat (code, at) WHERE code IS NOT NULL;
 CREATE TABLE kiln (
     id         BLOB PRIMARY KEY,
     name       TEXT NOT NULL,
@@ -203,9 +203,12 @@ CREATE TABLE finding (
     overlap  TEXT,
     faults   TEXT,                              -- JSON array of [fault, where]
     liking   INTEGER,                           -- 1 to 5
-    note     TEXT
+    note     TEXT,
+    again    INTEGER NOT NULL                   -- 1: to be fired again
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX finding_piece ON finding (piece, firing);
+CREATE INDEX finding_again ON finding (at) WHERE again;
+CREATE INDEX finding_fault ON finding (at) WHERE faults IS NOT NULL;
 CREATE TABLE photo (
     id      BLOB PRIMARY KEY,
     piece   BLOB NOT NULL,

@@ -705,6 +705,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_load(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_load_all(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_look(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_look_at(
@@ -796,6 +798,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_kiln(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_load(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`pieces`: RustBuffer.ByValue,`shelf`: Int,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_load_all(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_look(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`look`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -997,6 +1001,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_load() and 0xFFFF) != 36267) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_load_all() and 0xFFFF) != 2225) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_look() and 0xFFFF) != 12693) {
@@ -1584,6 +1591,11 @@ public interface StudioInterface {
     fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): Kept
     
     /**
+     * Puts all that waits into a firing, as far as there is room.
+     */
+    fun `loadAll`(`now`: Now, `firing`: kotlin.String): Kept
+    
+    /**
      * Keeps what is said of a piece with one tap.
      */
     fun `look`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Look): Kept
@@ -2042,6 +2054,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         FfiConverterString.lower(`firing`),
         FfiConverterSequenceString.lower(`pieces`),
         FfiConverterUInt.lower(`shelf`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Puts all that waits into a firing, as far as there is room.
+     */
+    @Throws(StudioException::class)override fun `loadAll`(`now`: Now, `firing`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_load_all(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),_status)
 }
     }
     )
@@ -2859,6 +2890,11 @@ data class CoatView (
     val `id`: kotlin.String
     , 
     /**
+     * The id of the piece it is on.
+     */
+    val `piece`: kotlin.String
+    , 
+    /**
      * The form and the zone.
      */
     val `title`: kotlin.String
@@ -2895,6 +2931,7 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
         return CoatView(
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterSequenceTypeLine.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterString.read(buf),
@@ -2903,6 +2940,7 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
 
     override fun allocationSize(value: CoatView) = (
             FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`piece`) +
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
             FfiConverterBoolean.allocationSize(value.`control`) +
@@ -2911,6 +2949,7 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
 
     override fun write(value: CoatView, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`piece`, buf)
             FfiConverterString.write(value.`title`, buf)
             FfiConverterSequenceTypeLine.write(value.`lines`, buf)
             FfiConverterBoolean.write(value.`control`, buf)

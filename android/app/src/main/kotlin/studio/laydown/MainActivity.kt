@@ -14,6 +14,13 @@ import studio.laydown.core.StudioException
 import studio.laydown.house.CautionsScreen
 import studio.laydown.house.SizesScreen
 import studio.laydown.house.StudioScreen
+import studio.laydown.kiln.ComparePage
+import studio.laydown.kiln.ContactSheetPage
+import studio.laydown.kiln.FindPage
+import studio.laydown.kiln.FiringPage
+import studio.laydown.kiln.KilnScreen
+import studio.laydown.kiln.LookPage
+import studio.laydown.kiln.PiecePage
 import studio.laydown.sheet.SheetScreen
 import studio.laydown.weigh.CoatPage
 import studio.laydown.weigh.WeighScreen
@@ -217,12 +224,19 @@ class MainActivity : Activity() {
     private fun make(place: Place): Page = when (place.page) {
         PageKind.WEIGH -> WeighScreen(this)
         PageKind.BUCKETS -> BucketsScreen(this)
+        PageKind.KILN -> KilnScreen(this)
         PageKind.STUDIO -> StudioScreen(this)
         PageKind.COAT -> CoatPage(this, place.id)
         PageKind.BUCKET -> BucketPage(this, place.id)
         PageKind.SHEET -> SheetScreen(this, checkNotNull(place.sheet) { "a sheet's place names the sheet" }, place.id, place.subject)
         PageKind.SIZES -> SizesScreen(this)
         PageKind.CAUTIONS -> CautionsScreen(this)
+        PageKind.FIRING -> FiringPage(this, place.id)
+        PageKind.LOOK -> LookPage(this, place.id, place.subject)
+        PageKind.CONTACT_SHEET -> ContactSheetPage(this, place.id)
+        PageKind.PIECE -> PiecePage(this, place.id)
+        PageKind.COMPARE -> ComparePage(this, place.id)
+        PageKind.FIND -> FindPage(this)
     }
 
     private fun turnKept(state: KeptState) = work.ask(turn(state)) { result ->
@@ -243,7 +257,10 @@ class MainActivity : Activity() {
         const val SAVED = "saved"
         const val KEPT = "kept"
 
-        val TABS = listOf(R.id.tab_weigh to PageKind.WEIGH, R.id.tab_buckets to PageKind.BUCKETS, R.id.tab_studio to PageKind.STUDIO)
+        val TABS = listOf(
+            R.id.tab_weigh to PageKind.WEIGH, R.id.tab_buckets to PageKind.BUCKETS, R.id.tab_kiln to PageKind.KILN,
+            R.id.tab_studio to PageKind.STUDIO,
+        )
 
         fun Bundle.part(key: String): Bundle = getBundle(key) ?: Bundle()
     }

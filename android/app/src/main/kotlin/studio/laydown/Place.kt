@@ -10,7 +10,7 @@ data class Place(
     val id: String = "",
     /** Which sheet, on the page of a sheet. */
     val sheet: SheetKind? = null,
-    /** What the sheet is about where it needs that: the glaze of a bucket, the bucket of a check. */
+    /** What the page is about beside that: the glaze of a bucket, the bucket of a check, the piece of a firing. */
     val subject: String = "",
 ) {
     fun save(): Bundle = Bundle().apply {
@@ -37,5 +37,7 @@ data class Place(
     }
 }
 
-/** The pages; the first three are the tabs. */
-enum class PageKind { WEIGH, BUCKETS, STUDIO, COAT, BUCKET, SHEET, SIZES, CAUTIONS }
+/** The pages; the first four are the tabs. */
+enum class PageKind {
+    WEIGH, BUCKETS, KILN, STUDIO, COAT, BUCKET, SHEET, SIZES, CAUTIONS, FIRING, LOOK, CONTACT_SHEET, PIECE, COMPARE, FIND
+}

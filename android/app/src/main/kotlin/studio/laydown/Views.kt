@@ -3,11 +3,14 @@ package studio.laydown
 import android.content.Context
 import android.content.res.ColorStateList
 import android.os.Bundle
+import android.text.Editable
+import android.text.TextWatcher
 import android.view.LayoutInflater
 import android.view.View
 import android.view.ViewGroup
 import android.view.ViewTreeObserver
 import android.widget.Button
+import android.widget.EditText
 import android.widget.ImageView
 import android.widget.ScrollView
 import android.widget.TextView
@@ -115,6 +118,13 @@ fun ViewGroup.putLines(lines: List<Line>) {
     }
 }
 
+/** Hands [typed] what stands in the field after each change. */
+fun EditText.onTyped(typed: (String) -> Unit) = addTextChangedListener(object : TextWatcher {
+    override fun beforeTextChanged(s: CharSequence?, start: Int, count: Int, after: Int) = Unit
+    override fun onTextChanged(s: CharSequence?, start: Int, before: Int, count: Int) = Unit
+    override fun afterTextChanged(s: Editable) = typed(s.toString())
+})
+
 /** A page that is one scrolling column. Remembers how far it was scrolled. */
 class Column(context: Context) {
     val view: View = context.views(R.layout.scroll)
@@ -130,6 +140,9 @@ class Column(context: Context) {
         column.build()
         scroll.post { scroll.scrollTo(0, at) }
     }
+
+    /** What is shown next is shown from its beginning. */
+    fun toTop() = scroll.scrollTo(0, 0)
 
     fun save(into: Bundle) = into.putInt(SCROLLED, scroll.scrollY)
 

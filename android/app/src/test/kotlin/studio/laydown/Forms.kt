@@ -13,7 +13,7 @@ import android.widget.EditText
 import android.widget.TextView
 import studio.laydown.core.Grip
 import studio.laydown.desk.Phone
-import studio.laydown.sheet.DrawingView
+import studio.laydown.drawing.DrawingView
 import java.io.ByteArrayOutputStream
 
 /** Goes to a new form that is known by measured points. */

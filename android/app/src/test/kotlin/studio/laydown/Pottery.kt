@@ -5,12 +5,15 @@ import studio.laydown.core.Kept
 import studio.laydown.core.Now
 import studio.laydown.core.SheetEntry
 import studio.laydown.core.SheetKind
+import studio.laydown.core.Spot
 import studio.laydown.core.Studio
+import studio.laydown.core.Touch
 import studio.laydown.core.Value
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.ZoneKind
 import studio.laydown.desk.Look
 import studio.laydown.desk.Phone
+import studio.laydown.core.Look as CoreLook
 import java.io.File
 import java.time.Clock
 import java.time.Duration
@@ -39,6 +42,43 @@ object Pottery {
         app
         Studio.open(file.path, at(Duration.ofDays(12))).use(::furnish)
         return Phone(look)
+    }
+
+    /** The same with a kiln of two shelves, and a firing into which nothing has been put yet. */
+    fun loading(look: Look = Look()): Phone {
+        app
+        Studio.open(file.path, at(Duration.ofDays(12))).use {
+            furnish(it)
+            it.beginFiring()
+        }
+        return Phone(look)
+    }
+
+    /** The same after its firing: one piece has been looked at and photographed, three have not. */
+    fun fired(look: Look = Look()): Phone {
+        app
+        Studio.open(file.path, at(Duration.ofDays(12))).use { studio ->
+            furnish(studio)
+            val firing = studio.beginFiring()
+            studio.loadAll(at(Duration.ofMinutes(8)), firing)
+            studio.advance(at(Duration.ofMinutes(4)), firing)
+            val piece = studio.firing(at(Duration.ofMinutes(3)), firing).pieces.first().piece
+            val picture = File.createTempFile("fired", ".jpg", app.cacheDir).apply { writeBytes(Picture.vase()) }
+            studio.keepPhoto(at(Duration.ofMinutes(3)), piece, firing, picture.path)
+            studio.say(firing, piece, CoreLook.Thickness("inside", "thick"))
+            studio.say(firing, piece, CoreLook.Fault("running", true))
+            studio.say(firing, piece, CoreLook.Where(Touch.Add(Spot(0.8, 0.9))))
+            studio.say(firing, piece, CoreLook.Liking(4u))
+        }
+        return Phone(look)
+    }
+
+    private fun Studio.say(firing: String, piece: String, look: CoreLook) = look(at(Duration.ofMinutes(2)), firing, piece, look)
+
+    private fun Studio.beginFiring(): String {
+        val then = Duration.ofMinutes(9)
+        sheet(then, SheetKind.KILN, "name" to "Garden kiln", "round" to "yes", "across" to "40 cm", "shelves" to "2")
+        return sheet(then, SheetKind.FIRING, "cone" to "6", "program" to "100 an hour to 600, then 150").id
     }
 
     private fun furnish(studio: Studio) {

@@ -100,6 +100,116 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun kiln() = screen("kiln", Pottery::fired) {
+        touch("Kiln")
+        until("Begin a firing")
+    }
+
+    @Test
+    fun noKiln() = screen("kiln-empty", Pottery::empty) {
+        touch("Kiln")
+        until("Add a kiln first")
+    }
+
+    @Test
+    fun newKiln() = screen("sheet-kiln", Pottery::empty) {
+        touch("Kiln")
+        touch("Add a kiln first")
+        touch("Round shelves")
+    }
+
+    @Test
+    fun firingSheet() = screen("sheet-firing", Pottery::fired) {
+        firing()
+        touch("Change")
+        until("Cone aimed at")
+    }
+
+    @Test
+    fun loading() = screen("firing-loading", Pottery::loading) {
+        firing()
+        until("Before the kiln")
+    }
+
+    @Test
+    fun loaded() = screen("firing-loaded", Pottery::loading) {
+        firing()
+        touch("Put all that waits in")
+        await("pieces on the shelf") { grips().orEmpty().isNotEmpty() }
+        drawingOnTop()
+        tapGrip(checkNotNull(grips()).first().key)
+    }
+
+    @Test
+    fun fired() = screen("firing-fired", Pottery::fired) {
+        firing()
+        until("Look at the pieces: 3 left")
+    }
+
+    @Test
+    fun look() = screen("look", Pottery::fired) {
+        firing()
+        touch("Look at the pieces: 3 left")
+        until("Next piece")
+    }
+
+    @Test
+    fun lookFaults() = screen("look-faults", Pottery::fired) {
+        firing()
+        touch("Look at the pieces: 3 left")
+        touch("The piece before")
+        await("the drawing") { grips().orEmpty().isNotEmpty() }
+        drawingOnTop()
+    }
+
+    @Test
+    fun lookPhoto() = screen("look-photo", Pottery::fired) {
+        firing()
+        touch("Look at the pieces: 3 left")
+        touch("The piece before")
+        touch("Photograph 1 of 1. Tap to look closer.")
+        until("Take it off")
+    }
+
+    @Test
+    fun contactSheet() = screen("contact-sheet", Pottery::fired) {
+        firing()
+        touch("Contact sheet")
+        await("the sheet") { texts().any { it.startsWith("Cone 6, Garden kiln, 10:11") } }
+    }
+
+    @Test
+    fun find() = screen("find", Pottery::fired) {
+        touch("Kiln")
+        touch("Find a piece")
+        until("Any form")
+    }
+
+    @Test
+    fun findRefused() = screen("find-refused", Pottery::fired) {
+        touch("Kiln")
+        touch("Find a piece")
+        touch("Five letters and digits")
+        type("3O79A")
+        await("the sentence") { said("“O” is in no code") != null }
+    }
+
+    @Test
+    fun piece() = screen("piece", Pottery::fired) {
+        touch("22.9 g")
+        touch("The whole piece")
+        until("Firings")
+    }
+
+    @Test
+    fun compare() = screen("compare", Pottery::fired) {
+        touch("22.9 g")
+        touch("The whole piece")
+        touch("Compare with another piece")
+        until("Beside")
+    }
+
+    @Test
     fun studio() = screen("studio") {
         touch("Studio")
         until("Forms")
@@ -230,6 +340,11 @@ class ScreensTest(private val look: Look) {
         Pottery.file.apply { parentFile?.mkdirs() }.writeText("This is a letter and no studio at all. ".repeat(40))
         Pottery.empty(look)
     }) { until("Try again") }
+
+    private fun Phone.firing() {
+        touch("Kiln")
+        touch("Cone 6, Garden kiln")
+    }
 
     private fun weighed(name: String, digits: String, said: String) = screen(name) {
         until("Coat, after tare")

@@ -2,9 +2,7 @@ package studio.laydown.sheet
 
 import android.content.Context
 import android.graphics.Rect
-import android.text.Editable
 import android.text.InputType
-import android.text.TextWatcher
 import android.text.method.TextKeyListener
 import android.view.View
 import android.view.ViewGroup
@@ -23,6 +21,7 @@ import studio.laydown.core.FieldKind
 import studio.laydown.core.Item
 import studio.laydown.core.SheetField
 import studio.laydown.get
+import studio.laydown.onTyped
 import studio.laydown.put
 import studio.laydown.showIf
 import studio.laydown.views
@@ -86,13 +85,6 @@ internal fun EditText.readWith(words: () -> String) {
         }
     }
 }
-
-/** Hands [typed] what stands in the field after each change. */
-internal fun EditText.onTyped(typed: (String) -> Unit) = addTextChangedListener(object : TextWatcher {
-    override fun beforeTextChanged(s: CharSequence?, start: Int, count: Int, after: Int) = Unit
-    override fun onTextChanged(s: CharSequence?, start: Int, before: Int, count: Int) = Unit
-    override fun afterTextChanged(s: Editable) = typed(s.toString())
-})
 
 /** Letters, or a quantity: digits come up first, but "1 lb 2 oz" and "40 Bé" can be written too. */
 private class TextFieldView(context: Context, kind: FieldKind, entered: (String) -> Unit) : FieldView(context, kind) {

@@ -25,8 +25,10 @@ import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import studio.laydown.core.Touch
 import studio.laydown.core.Value
+import studio.laydown.drawing.DrawingPanel
 import studio.laydown.get
 import studio.laydown.onceLaidOut
+import studio.laydown.picture.Photographer
 import studio.laydown.putNote
 import studio.laydown.showIf
 import studio.laydown.views
@@ -47,7 +49,7 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     /** The column that what follows stands in when nothing is drawn; the same as the fields' when the phone stands. */
     private val resultsAtHome = results.parent as ViewGroup
     private val resultsBelowFields = resultsAtHome === list.parent
-    private val drawing = DrawingPanel(host, this)
+    private val drawing = DrawingPanel(host, this, R.string.point_away)
     private val photographer = Photographer(host, ::photograph, ::reportPicture)
 
     /** What was done to the drawing and waits for the answer to what was done before it. */

@@ -10,6 +10,7 @@ import studio.laydown.R
 import studio.laydown.core.FieldKind
 import studio.laydown.core.SheetField
 import studio.laydown.get
+import studio.laydown.onTyped
 import studio.laydown.put
 import studio.laydown.putButton
 import studio.laydown.views

@@ -1,11 +1,17 @@
 package studio.laydown.weigh
 
+import android.view.View
+import android.view.ViewGroup
 import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
+import studio.laydown.PageKind
+import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.CoatView
+import studio.laydown.put
 import studio.laydown.putButton
 import studio.laydown.putLines
+import studio.laydown.putRow
 
 /** The record of one coat, and the marks a potter puts on it afterwards. */
 class CoatPage(host: MainActivity, private val coatId: String) : ColumnPage(host) {
@@ -17,6 +23,10 @@ class CoatPage(host: MainActivity, private val coatId: String) : ColumnPage(host
         host.nameIt(coat.title)
         fill {
             putLines(coat.lines)
+            put<View>(R.layout.gap)
+            put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.whole_piece), host.getText(R.string.whole_piece_detail), R.drawable.ic_on) {
+                host.go(Place(PageKind.PIECE, coat.piece))
+            }
             putButton(R.layout.add, coat.controlLabel) { keep({ now -> setControl(now, coatId, !coat.control) }, done = ::refresh) }
             putButton(R.layout.away, host.getText(R.string.take_back)) {
                 keep({ now -> takeBackCoat(now, coatId) }, done = host::leavePage)

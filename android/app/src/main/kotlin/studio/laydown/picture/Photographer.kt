@@ -1,4 +1,4 @@
-package studio.laydown.sheet
+package studio.laydown.picture
 
 import android.app.Activity
 import android.content.ActivityNotFoundException
@@ -148,12 +148,13 @@ class Photographer(private val host: Activity, private val look: (File) -> Unit,
         putExtra(Intent.EXTRA_MIME_TYPES, arrayOf("image/jpeg", "image/png"))
     }
 
-    private companion object {
+    companion object {
         /** The way that is the camera; every other leads to the pictures on the phone. */
         const val CAMERA = "camera"
-        const val STAGE = "stage"
-        const val FILE = "file"
-        const val FROM = "from"
-        const val TROUBLE = "trouble"
+        const val GALLERY = "gallery"
+        private const val STAGE = "stage"
+        private const val FILE = "file"
+        private const val FROM = "from"
+        private const val TROUBLE = "trouble"
     }
 }

@@ -1,4 +1,4 @@
-package studio.laydown.sheet
+package studio.laydown.picture
 
 import android.content.ContentProvider
 import android.content.ContentValues

@@ -1,4 +1,4 @@
-package studio.laydown.sheet
+package studio.laydown.drawing
 
 import android.content.Context
 import android.view.HapticFeedbackConstants
@@ -15,7 +15,14 @@ import studio.laydown.showIf
 import studio.laydown.views
 
 /** A drawing with what belongs to it: the name of what is held above it, and below it the ways to take something back. */
-class DrawingPanel(context: Context, private val listener: Listener) : DrawingView.Touched {
+class DrawingPanel(
+    context: Context,
+    private val listener: Listener,
+    /** What taking away what was tapped is called. */
+    awayWords: Int,
+    /** Whether a drag is told once, when the finger lets go; until then only what is held moves. */
+    private val once: Boolean = false,
+) : DrawingView.Touched {
     /** Is told what the potter does here. */
     interface Listener {
         /** Whether taking hold is to be felt. */
@@ -31,13 +38,14 @@ class DrawingPanel(context: Context, private val listener: Listener) : DrawingVi
         fun undo()
     }
 
-    val root: View = context.views(R.layout.sheet_drawing)
+    val root: View = context.views(R.layout.drawing)
     private val view = root.get<DrawingView>(R.id.drawing)
     private val words = root.get<TextView>(R.id.drawing_words)
     private val name = root.get<TextView>(R.id.drawing_name)
     private val undo = root.get<Button>(R.id.drawing_undo)
     private val away = root.get<Button>(R.id.drawing_away)
     private var held = false
+    private var carried: Touch.Move? = null
     private var canUndo = false
 
     init {
@@ -46,6 +54,7 @@ class DrawingPanel(context: Context, private val listener: Listener) : DrawingVi
             view.chosen = null
             listener.undo()
         }
+        away.setText(awayWords)
         away.setOnClickListener {
             val key = view.chosen ?: return@setOnClickListener
             view.chosen = null
@@ -83,12 +92,20 @@ class DrawingPanel(context: Context, private val listener: Listener) : DrawingVi
         render()
     }
 
-    override fun drag(key: String, to: Spot) = listener.touch(Touch.Move(key, to))
+    override fun drag(key: String, to: Spot) {
+        val move = Touch.Move(key, to)
+        if (!once) return listener.touch(move)
+        carried = move
+        view.carried = to
+    }
 
     override fun letGo() {
         held = false
         view.chosen = null
+        view.carried = null
         render()
+        carried?.let(listener::touch)
+        carried = null
     }
 
     override fun tap(grip: Grip) {

@@ -1,4 +1,4 @@
-package studio.laydown.sheet
+package studio.laydown.drawing
 
 import android.content.Context
 import android.graphics.Bitmap
@@ -54,6 +54,13 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
 
     /** The key of the grip that stands out: the one that is held or was tapped. */
     var chosen: String? = null
+        set(value) {
+            field = value
+            invalidate()
+        }
+
+    /** Where the chosen grip is shown while a finger carries it; null to show it at its own place. */
+    var carried: Spot? = null
         set(value) {
             field = value
             invalidate()
@@ -168,7 +175,8 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     }
 
     private fun paint(canvas: Canvas, grip: Grip, onPhoto: Boolean) {
-        val (x, y) = grip.at.px to grip.at.py
+        val at = carried?.takeIf { grip.key == chosen } ?: grip.at
+        val (x, y) = at.px to at.py
         val out = if (grip.key == chosen) 1.5f else 1f
         if (grip.line.isNotEmpty()) {
             trace(grip.line)

@@ -1,0 +1,118 @@
+package studio.laydown.kiln
+
+import android.graphics.Bitmap
+import android.graphics.Canvas
+import android.graphics.Color
+import android.graphics.Paint
+import android.graphics.RectF
+import android.graphics.pdf.PdfDocument
+import android.text.Layout
+import android.text.StaticLayout
+import android.text.TextPaint
+import android.text.TextUtils
+import studio.laydown.core.ContactSheetView
+import studio.laydown.core.ContactTile
+import java.io.OutputStream
+import kotlin.math.min
+
+/** A firing on pages of A4, in points of 1/72 inch: black on white, since it is to be printed. */
+class ContactSheet(private val sheet: ContactSheetView, private val noPhoto: String, private val pageOf: (Int, Int) -> String) {
+    private val pages = sheet.tiles.chunked(ACROSS * DOWN).ifEmpty { listOf(emptyList()) }
+
+    private val title = words(18f, bold = true)
+    private val strong = words(10f, bold = true)
+    private val plain = words(9f, bold = false)
+    private val frame = Paint(Paint.ANTI_ALIAS_FLAG).apply {
+        style = Paint.Style.STROKE
+        strokeWidth = 0.75f
+        color = Color.DKGRAY
+    }
+    private val smooth = Paint(Paint.FILTER_BITMAP_FLAG or Paint.ANTI_ALIAS_FLAG)
+
+    private fun words(size: Float, bold: Boolean) = TextPaint(Paint.ANTI_ALIAS_FLAG).apply {
+        textSize = size
+        color = Color.BLACK
+        isFakeBoldText = bold
+    }
+
+    /** All pages below one another as one picture, [scale] pixels to a point. */
+    fun picture(scale: Float): Bitmap {
+        val bitmap = Bitmap.createBitmap((WIDTH * scale).toInt(), (HEIGHT * scale).toInt() * pages.size, Bitmap.Config.ARGB_8888)
+        val canvas = Canvas(bitmap)
+        canvas.drawColor(Color.WHITE)
+        canvas.scale(scale, scale)
+        for (page in pages.indices) {
+            draw(canvas, page)
+            canvas.translate(0f, HEIGHT.toFloat())
+        }
+        return bitmap
+    }
+
+    /** The same as a document of pages. */
+    fun writePdf(out: OutputStream) {
+        val document = PdfDocument()
+        for (number in pages.indices) {
+            val page = document.startPage(PdfDocument.PageInfo.Builder(WIDTH, HEIGHT, number + 1).create())
+            draw(page.canvas, number)
+            document.finishPage(page)
+        }
+        document.writeTo(out)
+        document.close()
+    }
+
+    /** How many pages there are. */
+    val size: Int get() = pages.size
+
+    private fun draw(canvas: Canvas, page: Int) {
+        var y = EDGE
+        y += canvas.write(sheet.title, title, EDGE, y, WIDTH - 2 * EDGE, lines = 2) + GAP / 2
+        y += canvas.write(sheet.summary, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 3) + GAP
+        val width = (WIDTH - 2 * EDGE - (ACROSS - 1) * GAP) / ACROSS
+        val height = (HEIGHT - EDGE - FOOT - y - (DOWN - 1) * GAP) / DOWN
+        pages[page].forEachIndexed { at, tile ->
+            draw(canvas, tile, EDGE + at % ACROSS * (width + GAP), y + at / ACROSS * (height + GAP), width, height)
+        }
+        canvas.write(pageOf(page + 1, pages.size), plain, EDGE, HEIGHT - FOOT, WIDTH - 2 * EDGE, lines = 1)
+    }
+
+    private fun draw(canvas: Canvas, tile: ContactTile, x: Float, y: Float, width: Float, height: Float) {
+        val room = RectF(x, y, x + width, y + height - WORDS)
+        val photo = picture(tile.photo, needed = (width * 3).toInt())
+        if (photo == null) {
+            canvas.drawRect(room, frame)
+            canvas.write(noPhoto, plain, x + GAP, room.centerY() - 6, width - 2 * GAP, lines = 1)
+        } else {
+            val scale = min(room.width() / photo.width, room.height() / photo.height)
+            val (across, down) = photo.width * scale to photo.height * scale
+            val left = room.centerX() - across / 2
+            canvas.drawBitmap(photo, null, RectF(left, room.bottom - down, left + across, room.bottom), smooth)
+            photo.recycle()
+        }
+        var below = room.bottom + 3
+        below += canvas.write(tile.title, strong, x, below, width, lines = 1)
+        below += canvas.write(tile.glazes, plain, x, below, width, lines = 2)
+        canvas.write(tile.detail, plain, x, below, width, lines = 3)
+    }
+
+    /** Writes [text] into a column and answers how much of its height it took. */
+    private fun Canvas.write(text: String, paint: TextPaint, x: Float, y: Float, width: Float, lines: Int): Float {
+        val layout = StaticLayout.Builder.obtain(text, 0, text.length, paint, width.toInt())
+            .setAlignment(Layout.Alignment.ALIGN_NORMAL).setIncludePad(false).setMaxLines(lines).setEllipsize(TextUtils.TruncateAt.END).build()
+        save()
+        translate(x, y)
+        layout.draw(this)
+        restore()
+        return layout.height.toFloat()
+    }
+
+    private companion object {
+        const val WIDTH = 595
+        const val HEIGHT = 842
+        const val EDGE = 36f
+        const val FOOT = 30f
+        const val GAP = 12f
+        const val WORDS = 78f
+        const val ACROSS = 3
+        const val DOWN = 4
+    }
+}

@@ -1,0 +1,104 @@
+package studio.laydown.kiln
+
+import android.content.ClipData
+import android.content.Context
+import android.content.Intent
+import android.graphics.Bitmap
+import android.os.Bundle
+import android.os.CancellationSignal
+import android.os.ParcelFileDescriptor
+import android.print.PageRange
+import android.print.PrintAttributes
+import android.print.PrintDocumentAdapter
+import android.print.PrintDocumentInfo
+import android.print.PrintManager
+import android.widget.ImageView
+import studio.laydown.ColumnPage
+import studio.laydown.MainActivity
+import studio.laydown.R
+import studio.laydown.core.ContactSheetView
+import studio.laydown.core.Note
+import studio.laydown.core.Tone
+import studio.laydown.picture.Pictures
+import studio.laydown.put
+import studio.laydown.putButton
+import studio.laydown.putNote
+import java.io.IOException
+
+/** A firing on a page, to be looked at, shared and printed. */
+class ContactSheetPage(host: MainActivity, private val firingId: String) : ColumnPage(host) {
+    override val title: CharSequence = host.getText(R.string.contact_sheet)
+
+    private val pictures = Pictures(host)
+    private var trouble = ""
+
+    override fun refresh() = show({ now -> contactSheet(now, firingId) }, ::render)
+
+    private fun render(view: ContactSheetView) = fill {
+        val sheet = ContactSheet(view, host.getString(R.string.no_photo)) { page, of -> host.getString(R.string.page_of, page, of) }
+        val picture = sheet.picture(SCALE)
+        put<ImageView>(R.layout.contact_sheet).apply {
+            setImageBitmap(picture)
+            contentDescription = "${view.title}. ${view.summary}"
+        }
+        if (trouble.isNotEmpty()) putNote(Note(Tone.ATTENTION, trouble))
+        putButton(R.layout.add, host.getText(R.string.share_picture)) { share(picture, view.title) }
+        putButton(R.layout.add, host.getText(R.string.print)) { print(sheet, view.title) }
+    }
+
+    private fun share(picture: Bitmap, title: String) {
+        val file = try {
+            pictures.clear()
+            pictures.place().also { place -> place.outputStream().use { picture.compress(Bitmap.CompressFormat.JPEG, QUALITY, it) } }
+        } catch (full: IOException) {
+            return report(R.string.picture_not_copied)
+        }
+        val uri = Pictures.uri(file)
+        val send = Intent(Intent.ACTION_SEND).apply {
+            type = "image/jpeg"
+            putExtra(Intent.EXTRA_STREAM, uri)
+            putExtra(Intent.EXTRA_SUBJECT, title)
+            // The clip carries the leave to read it.
+            clipData = ClipData.newRawUri(null, uri)
+            addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION)
+        }
+        host.startActivity(Intent.createChooser(send, host.getText(R.string.share_picture)))
+    }
+
+    private fun print(sheet: ContactSheet, title: String) {
+        val printer = host.getSystemService(Context.PRINT_SERVICE) as? PrintManager ?: return report(R.string.nobody_prints)
+        printer.print(title, Pages(sheet, title), PrintAttributes.Builder().setMediaSize(PrintAttributes.MediaSize.ISO_A4).build())
+    }
+
+    private fun report(sentence: Int) {
+        trouble = host.getString(sentence)
+        refresh()
+    }
+
+    private companion object {
+        /** Pixels to a point: 150 to the inch. */
+        const val SCALE = 150f / 72f
+        const val QUALITY = 88
+    }
+}
+
+/** Hands the pages to whatever prints or saves them. */
+internal class Pages(private val sheet: ContactSheet, private val title: String) : PrintDocumentAdapter() {
+    override fun onLayout(
+        before: PrintAttributes?, now: PrintAttributes, cancel: CancellationSignal?, told: LayoutResultCallback, extras: Bundle?,
+    ) {
+        if (cancel?.isCanceled == true) return told.onLayoutCancelled()
+        val info = PrintDocumentInfo.Builder("$title.pdf").setContentType(PrintDocumentInfo.CONTENT_TYPE_DOCUMENT).setPageCount(sheet.size).build()
+        told.onLayoutFinished(info, before != now)
+    }
+
+    override fun onWrite(pages: Array<PageRange>, into: ParcelFileDescriptor, cancel: CancellationSignal?, told: WriteResultCallback) {
+        if (cancel?.isCanceled == true) return told.onWriteCancelled()
+        try {
+            ParcelFileDescriptor.AutoCloseOutputStream(into).use(sheet::writePdf)
+            told.onWriteFinished(arrayOf(PageRange.ALL_PAGES))
+        } catch (full: IOException) {
+            told.onWriteFailed(full.message)
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package studio.laydown.kiln
+
+import android.os.Bundle
+import android.os.Handler
+import android.os.Looper
+import android.text.InputType
+import android.view.View
+import android.view.ViewGroup
+import android.widget.EditText
+import android.widget.TextView
+import studio.laydown.Chooser
+import studio.laydown.Column
+import studio.laydown.MainActivity
+import studio.laydown.Page
+import studio.laydown.PageKind
+import studio.laydown.Place
+import studio.laydown.R
+import studio.laydown.core.Filter
+import studio.laydown.core.PiecesView
+import studio.laydown.core.StudioException
+import studio.laydown.core.Value
+import studio.laydown.get
+import studio.laydown.onTyped
+import studio.laydown.put
+import studio.laydown.putRow
+import studio.laydown.putSentence
+import studio.laydown.showIf
+import studio.laydown.views
+import studio.laydown.words
+
+/** Finds pieces by the code on their foot, or by what is known of them. */
+class FindPage(host: MainActivity) : Page(host) {
+    override val view: View = host.views(R.layout.find)
+    override val title: CharSequence = host.getText(R.string.find_pieces)
+
+    private val column = Column(host)
+    private val code = view.get<EditText>(R.id.find_code)
+    private val wanted = linkedMapOf<String, String>()
+    private val later = Handler(Looper.getMainLooper())
+    private var chooser: Chooser? = null
+
+    override fun open(saved: Bundle) {
+        view.get<ViewGroup>(R.id.find_column).addView(column.view)
+        saved.getBundle(WANTED)?.let { was -> for (key in was.keySet()) wanted[key] = was.getString(key, "") }
+        column.restore(saved)
+        code.isSaveEnabled = false
+        code.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_CHARACTERS or InputType.TYPE_TEXT_FLAG_NO_SUGGESTIONS
+        code.setText(wanted[CODE].orEmpty())
+        code.onTyped {
+            wanted[CODE] = it
+            later.removeCallbacksAndMessages(null)
+            later.postDelayed(::refresh, PAUSE_MS)
+        }
+        refresh()
+    }
+
+    override fun save(into: Bundle) {
+        into.putBundle(WANTED, Bundle().apply { for ((key, text) in wanted) putString(key, text) })
+        column.save(into)
+    }
+
+    override fun pause() {
+        later.removeCallbacksAndMessages(null)
+        chooser?.drop()
+        chooser = null
+    }
+
+    override fun refresh() {
+        val asked = wanted.map { (key, text) -> Value(key, text) }
+        show({ now -> runCatching { findPieces(now, asked) } }) { it.fold(::render, ::refuse) }
+    }
+
+    private fun refuse(problem: Throwable) {
+        if (problem !is StudioException.Refused) return host.fail(problem)
+        // While one still types, the code is short, and nothing is wrong with that.
+        view.get<TextView>(R.id.find_refusal).words(host.sentence(problem))
+        column.view.showIf(false)
+    }
+
+    private fun render(pieces: PiecesView) {
+        view.get<TextView>(R.id.find_refusal).words("")
+        column.view.showIf(true)
+        column.fill {
+            val card = put<ViewGroup>(R.layout.card)
+            for (filter in pieces.filters) card.putRow(filter.chosen, filter.label, R.drawable.ic_down) { choose(filter) }
+            putSentence(pieces.found)
+            if (pieces.pieces.isEmpty()) return@fill
+            val list = put<ViewGroup>(R.layout.card)
+            for (row in pieces.pieces) {
+                list.putRow(row.title, row.detail, R.drawable.ic_on, row.outline) { host.go(Place(PageKind.PIECE, row.id)) }
+            }
+        }
+    }
+
+    private fun choose(filter: Filter) {
+        chooser = Chooser(
+            host, filter.label, filter.rows,
+            picked = {
+                wanted[filter.key] = it.id
+                refresh()
+            },
+        ).also { it.show { chooser = null } }
+    }
+
+    private companion object {
+        const val CODE = "code"
+        const val WANTED = "wanted"
+        const val PAUSE_MS = 150L
+    }
+}

@@ -1,0 +1,186 @@
+package studio.laydown.kiln
+
+import android.app.AlertDialog
+import android.view.View
+import android.view.ViewGroup
+import android.widget.TextView
+import studio.laydown.Chooser
+import studio.laydown.ColumnPage
+import studio.laydown.MainActivity
+import studio.laydown.PageKind
+import studio.laydown.Place
+import studio.laydown.R
+import studio.laydown.core.FiringView
+import studio.laydown.core.Kept
+import studio.laydown.core.Note
+import studio.laydown.core.Now
+import studio.laydown.core.Row
+import studio.laydown.core.SheetKind
+import studio.laydown.core.ShelfView
+import studio.laydown.core.Studio
+import studio.laydown.core.StudioException
+import studio.laydown.core.Tick
+import studio.laydown.core.Tone
+import studio.laydown.core.Touch
+import studio.laydown.core.WaitingRow
+import studio.laydown.drawing.DrawingPanel
+import studio.laydown.get
+import studio.laydown.put
+import studio.laydown.putButton
+import studio.laydown.putHeading
+import studio.laydown.putLines
+import studio.laydown.putNote
+import studio.laydown.putRow
+import studio.laydown.putSentence
+
+/** One firing: loaded shelf by shelf, then fired, then looked at piece by piece. */
+class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(host), DrawingPanel.Listener {
+    override val title: CharSequence = ""
+
+    private var chooser: Chooser? = null
+
+    /** Why the last thing could not be done; said until the next one. */
+    private var refusal = ""
+
+    override fun refresh() = show({ now -> firing(now, firingId) }, ::render)
+
+    override fun pause() {
+        chooser?.drop()
+        chooser = null
+    }
+
+    private fun render(firing: FiringView) {
+        host.nameIt(firing.title)
+        fill {
+            putSentence(firing.state)
+            if (refusal.isNotEmpty()) putNote(Note(Tone.ATTENTION, refusal))
+            if (firing.lookLabel.isNotEmpty()) putButton(R.layout.main_button, firing.lookLabel) { host.go(Place(PageKind.LOOK, firingId)) }
+            firing.notes.forEach { putNote(it) }
+            if (firing.before.isNotEmpty()) putBefore(firing.before)
+            if (firing.waiting.isNotEmpty()) putWaiting(firing)
+            firing.shelves.forEach { putShelf(it) }
+            if (firing.pieces.isNotEmpty()) putPieces(firing)
+            putButton(R.layout.add, firing.next) { askNext(firing) }
+            put<View>(R.layout.gap)
+            putLines(firing.lines)
+            put<View>(R.layout.gap)
+            val card = put<ViewGroup>(R.layout.card)
+            card.putRow(host.getText(R.string.change), host.getText(R.string.change_firing), R.drawable.ic_on) {
+                host.go(Place.sheet(SheetKind.FIRING, firingId))
+            }
+            if (!firing.isLoading && firing.pieces.isNotEmpty()) {
+                card.putRow(host.getText(R.string.contact_sheet), host.getText(R.string.contact_sheet_detail), R.drawable.ic_on) {
+                    host.go(Place(PageKind.CONTACT_SHEET, firingId))
+                }
+            }
+            if (firing.earlier.isNotEmpty()) putEarlier(firing.earlier)
+        }
+    }
+
+    private fun ViewGroup.putBefore(ticks: List<Tick>) {
+        putHeading(host.getText(R.string.before_kiln))
+        val card = put<ViewGroup>(R.layout.card)
+        for (tick in ticks) {
+            val row = card.put<View>(R.layout.tick)
+            row.get<TextView>(R.id.tick_text).text = tick.text
+            row.get<View>(R.id.tick_mark).isSelected = tick.done
+            row.contentDescription = "${tick.text} ${host.getText(if (tick.done) R.string.done else R.string.to_do)}"
+            row.setOnClickListener { act { now -> tickBefore(now, firingId, tick.code, !tick.done) } }
+        }
+    }
+
+    private fun ViewGroup.putWaiting(firing: FiringView) {
+        putHeading(firing.waitingLabel)
+        val card = put<ViewGroup>(R.layout.card)
+        for (row in firing.waiting) {
+            val title = if (row.pieces.size > 1) "${row.pieces.size} × ${row.title}" else row.title
+            card.putRow(title, row.detail, R.drawable.ic_add) { chooseShelf(row, firing.shelves) }
+        }
+        if (firing.isLoading && firing.waiting.sumOf { it.pieces.size } > 1) {
+            card.putButton(R.layout.add_row, host.getText(R.string.load_all)) { act { now -> loadAll(now, firingId) } }
+        }
+    }
+
+    /** A single shelf is not asked for; of a run of pieces all or one can be put on it. */
+    private fun chooseShelf(waiting: WaitingRow, shelves: List<ShelfView>) {
+        val run = waiting.pieces.size > 1
+        if (!run && shelves.size == 1) return load(waiting.pieces, shelves.single().number)
+        val rows = shelves.flatMap { shelf ->
+            val all = Row("${shelf.number} all", shelf.title, if (run) host.getString(R.string.all_of_them, waiting.pieces.size) else "", false, emptyList())
+            if (run) listOf(all, all.copy(id = "${shelf.number} one", detail = host.getString(R.string.one_of_them))) else listOf(all)
+        }
+        chooser = Chooser(
+            host, host.getText(R.string.which_shelf), rows,
+            picked = { row ->
+                val (shelf, many) = row.id.split(' ')
+                load(if (many == "all") waiting.pieces else waiting.pieces.take(1), shelf.toUInt())
+            },
+        ).also { it.show { chooser = null } }
+    }
+
+    private fun load(pieces: List<String>, shelf: UInt) = act { now -> load(now, firingId, pieces, shelf) }
+
+    private fun ViewGroup.putShelf(shelf: ShelfView) {
+        putHeading(shelf.title)
+        val panel = DrawingPanel(host, this@FiringPage, R.string.take_out, once = true)
+        addView(panel.root)
+        panel.show(shelf.drawing, canUndo = false)
+    }
+
+    private fun ViewGroup.putPieces(firing: FiringView) {
+        putHeading(host.getText(R.string.pieces))
+        val card = put<ViewGroup>(R.layout.card)
+        for (piece in firing.pieces) {
+            card.putRow(piece.title, piece.detail, if (piece.lookedAt) R.drawable.ic_check else R.drawable.ic_on) {
+                host.go(if (firing.isLoading) Place(PageKind.PIECE, piece.piece) else Place(PageKind.LOOK, firingId, subject = piece.piece))
+            }
+        }
+    }
+
+    private fun ViewGroup.putEarlier(firings: List<Row>) {
+        putHeading(host.getText(R.string.earlier_firings))
+        val card = put<ViewGroup>(R.layout.card)
+        for (row in firings) card.putRow(row.title, row.detail, R.drawable.ic_on) { host.go(Place(PageKind.FIRING, row.id)) }
+    }
+
+    private fun askNext(firing: FiringView) {
+        if (firing.nextQuestion.isEmpty()) return act { now -> advance(now, firingId) }
+        AlertDialog.Builder(host)
+            .setTitle(firing.next)
+            .setMessage(firing.nextQuestion)
+            .setPositiveButton(R.string.yes) { _, _ -> act { now -> advance(now, firingId) } }
+            .setNegativeButton(R.string.not_yet, null)
+            .show()
+    }
+
+    // ---- the plan of a shelf ----
+
+    override val ticks: Boolean get() = host.preferences.tick
+
+    override fun begin() = Unit
+
+    override fun undo() = Unit
+
+    override fun touch(touch: Touch) = when (touch) {
+        is Touch.Move -> act { now -> place(now, firingId, touch.grip, touch.to) }
+        is Touch.Remove -> act { now -> takeOut(now, firingId, touch.grip) }
+        // A bare spot of a shelf means nothing.
+        is Touch.Add -> Unit
+    }
+
+    /** Keeps something and shows the firing with it; what is refused is said on the page. */
+    private fun act(call: Studio.(Now) -> Kept) {
+        val refused = { problem: Throwable ->
+            if (problem is StudioException.Refused) {
+                refusal = host.sentence(problem)
+                refresh()
+            } else {
+                host.fail(problem)
+            }
+        }
+        keep(call, refused) {
+            refusal = ""
+            refresh()
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package studio.laydown.kiln
+
+import android.view.View
+import android.view.ViewGroup
+import studio.laydown.ColumnPage
+import studio.laydown.MainActivity
+import studio.laydown.PageKind
+import studio.laydown.Place
+import studio.laydown.R
+import studio.laydown.core.PieceView
+import studio.laydown.put
+import studio.laydown.putHeading
+import studio.laydown.putLines
+import studio.laydown.putRow
+import studio.laydown.putSentence
+
+/** The life of one piece: its coats, its firings, its photographs. */
+class PiecePage(host: MainActivity, private val pieceId: String) : ColumnPage(host) {
+    override val title: CharSequence = ""
+
+    override fun refresh() = show({ now -> piece(now, pieceId) }, ::render)
+
+    private fun render(piece: PieceView) {
+        host.nameIt(piece.title)
+        fill {
+            putPhotos(host, piece.photos) { photo -> keep({ now -> takePhotoOff(now, photo.id) }, done = ::refresh) }
+            putHeading(host.getText(R.string.as_weighed))
+            putLines(piece.coats)
+            putHeading(host.getText(R.string.fired))
+            if (piece.firings.isEmpty()) {
+                putSentence(piece.unfired)
+            } else {
+                val card = put<ViewGroup>(R.layout.card)
+                for (row in piece.firings) card.putRow(row.title, row.detail, R.drawable.ic_on) { host.go(Place(PageKind.FIRING, row.id)) }
+            }
+            put<View>(R.layout.gap)
+            put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.compare), host.getText(R.string.compare_detail), R.drawable.ic_on) {
+                host.go(Place(PageKind.COMPARE, pieceId))
+            }
+        }
+    }
+}
