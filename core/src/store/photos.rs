@@ -35,6 +35,9 @@ pub enum PhotoError {
     /// Nothing in the file.
     #[error("The camera gave an empty picture. Take it again.")]
     Empty,
+    /// A picture of a kind that only some phones can read.
+    #[error("This is a HEIC picture, which cannot be read here. Set the camera to save JPEG, then take it again.")]
+    Heic,
     /// Not a JPEG or PNG, or cut short.
     #[error("This is no JPEG or PNG picture, or it was cut short. Take it again, or set the camera to save JPEG.")]
     NoPicture,
@@ -183,6 +186,7 @@ fn decode(bytes: &[u8]) -> Result<(DynamicImage, u8), PhotoError> {
     }
     let format = match image::guess_format(bytes) {
         Ok(format @ (ImageFormat::Jpeg | ImageFormat::Png)) => format,
+        _ if is_heif(bytes) => return Err(PhotoError::Heic),
         _ => return Err(PhotoError::NoPicture),
     };
     let reader = ImageReader::with_format(Cursor::new(bytes), format);
@@ -198,6 +202,13 @@ fn decode(bytes: &[u8]) -> Result<(DynamicImage, u8), PhotoError> {
     let mut picture = DynamicImage::from_decoder(decoder).map_err(|_| PhotoError::NoPicture)?;
     picture.apply_orientation(orientation);
     Ok((picture, orientation.to_exif()))
+}
+
+/// Whether a file begins as one of the HEIF family does: a box of the type `ftyp` with one of its brands (ISO/IEC 23008-12,
+/// from memory).
+fn is_heif(bytes: &[u8]) -> bool {
+    const BRANDS: [&[u8]; 6] = [b"heic", b"heix", b"hevc", b"heim", b"mif1", b"avif"];
+    bytes.get(4..8) == Some(b"ftyp") && bytes.get(8..12).is_some_and(|brand| BRANDS.contains(&brand))
 }
 
 /// The same picture, bit for bit, with nothing beside it but which way is up.

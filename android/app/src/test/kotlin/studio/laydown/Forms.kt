@@ -54,10 +54,16 @@ fun Phone.grips(): List<Grip>? = drawing?.drawing?.grips
 /** Scrolls so far that the whole drawing is seen, with what is said above it. */
 fun Phone.drawingOnTop() {
     await("a drawing") { drawing?.let { it.height > 0 } == true }
-    val view = checkNotNull(drawing)
-    val place = IntArray(2).also(view::getLocationOnScreen)
-    val wanted = size.y / 5f
-    if (place[1] > wanted) drag(0.5f, 0.8f, 0.5f, 0.8f - (place[1] - wanted) / size.y)
+    val wanted = size.y / 5
+    var before = -1
+    // As often as the thumb needs, until it is there or the page ends.
+    while (true) {
+        val at = IntArray(2).also(checkNotNull(drawing)::getLocationOnScreen)[1]
+        if (at <= wanted || at == before) return
+        before = at
+        val part = ((at - wanted) / size.y.toFloat()).coerceAtMost(0.4f)
+        drag(0.5f, 0.6f, 0.5f, 0.6f - part)
+    }
 }
 
 /** Where the grip of this key is on the screen, in pixels. */
@@ -145,7 +151,8 @@ private fun Phone.fill(what: String, text: String, field: () -> EditText?) {
     idle(300)
 }
 
-private fun Phone.window(): List<View> = activity.window.decorView.let { root -> listOf(root) + root.all() }
+/** Every view of the window, seen or not. */
+fun Phone.window(): List<View> = activity.window.decorView.let { root -> listOf(root) + root.all() }
 
 private fun View.all(): List<View> =
     if (this is ViewGroup) (0 until childCount).flatMap { at -> getChildAt(at).let { listOf(it) + it.all() } } else emptyList()

@@ -11,6 +11,7 @@ import android.print.PageRange
 import android.print.PrintAttributes
 import android.print.PrintDocumentAdapter
 import android.print.PrintDocumentInfo
+import android.print.PrintJob
 import android.print.PrintManager
 import android.widget.ImageView
 import studio.laydown.ColumnPage
@@ -66,8 +67,11 @@ class ContactSheetPage(host: MainActivity, private val firingId: String) : Colum
     }
 
     private fun print(sheet: ContactSheet, title: String) {
-        val printer = host.getSystemService(Context.PRINT_SERVICE) as? PrintManager ?: return report(R.string.nobody_prints)
-        printer.print(title, Pages(sheet, title), PrintAttributes.Builder().setMediaSize(PrintAttributes.MediaSize.ISO_A4).build())
+        val printer = host.getSystemService(Context.PRINT_SERVICE) as? PrintManager
+        val paper = PrintAttributes.Builder().setMediaSize(PrintAttributes.MediaSize.ISO_A4).build()
+        // Both come back empty on a phone that has no printing at all.
+        val job: PrintJob? = printer?.print(title, Pages(sheet, title), paper)
+        if (job == null) report(R.string.nobody_prints)
     }
 
     private fun report(sentence: Int) {
@@ -83,7 +87,7 @@ class ContactSheetPage(host: MainActivity, private val firingId: String) : Colum
 }
 
 /** Hands the pages to whatever prints or saves them. */
-internal class Pages(private val sheet: ContactSheet, private val title: String) : PrintDocumentAdapter() {
+class Pages(private val sheet: ContactSheet, private val title: String) : PrintDocumentAdapter() {
     override fun onLayout(
         before: PrintAttributes?, now: PrintAttributes, cancel: CancellationSignal?, told: LayoutResultCallback, extras: Bundle?,
     ) {

@@ -1,0 +1,327 @@
+package studio.laydown
+
+import android.app.Activity
+import android.content.Intent
+import android.graphics.BitmapFactory
+import android.graphics.Rect
+import android.net.Uri
+import android.os.Bundle
+import android.print.PrintAttributes
+import android.print.PrintDocumentAdapter
+import android.print.PrintDocumentInfo
+import android.view.KeyEvent
+import android.widget.EditText
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
+import org.junit.Assert.assertTrue
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import org.robolectric.Shadows.shadowOf
+import studio.laydown.core.ContactSheetView
+import studio.laydown.core.ContactTile
+import studio.laydown.desk.Phone
+import studio.laydown.kiln.ContactSheet
+import studio.laydown.kiln.Pages
+
+/** A load, a firing and its unloading, as a potter does it with dusty hands. */
+@RunWith(RobolectricTestRunner::class)
+class KilnTest {
+    @Test
+    fun aKilnAndAFiringAreBegun() = Pottery.furnished().use { phone ->
+        phone.touch("Kiln")
+        phone.until("4 pieces wait for a firing.")
+        phone.touch("Add a kiln first")
+        phone.fillField("Name", "Little kiln")
+        phone.touch("Round shelves")
+        phone.fillField("A shelf, across", "40")
+        phone.fillField("Shelves it takes", "1")
+        phone.tap("Keep")
+        phone.touch("Begin a firing")
+        phone.touch("Cone 8")
+        phone.tap("Keep")
+        phone.touch("Cone 8, Little kiln")
+        phone.until("Being loaded")
+    }
+
+    @Test
+    fun piecesAreLoadedMovedAndTakenOut() = Pottery.loading().use { phone ->
+        phone.firing()
+        val mug = phone.first("Breakfast mug, ")
+        phone.touch(mug)
+        phone.until("Which shelf?")
+        phone.touch("Shelf 1: 0 pieces, 100 % of it free")
+        phone.until("1 piece on shelf 1.")
+        phone.await("the piece in the plan") { phone.grips()?.map { it.name } == listOf(mug) }
+        phone.drawingOnTop()
+        val grip = checkNotNull(phone.grips()).single()
+        phone.dragGrip(grip.key, byX = 0.1f, byY = 0.4f)
+        phone.until("Moved.")
+        phone.await("the new place") { phone.grips()?.single()?.at?.let { it.y > grip.at.y + 0.3 } == true }
+        phone.touch("Undo")
+        phone.await("the old place") { phone.grips()?.single()?.at == grip.at }
+        phone.drawingOnTop()
+        phone.tapGrip(grip.key)
+        phone.touch("Take it out")
+        phone.await("an empty shelf") { phone.grips()?.isEmpty() == true }
+        phone.touch("Undo")
+        phone.await("the piece again") { phone.grips()?.size == 1 }
+    }
+
+    @Test
+    fun whatWasLookedAtIsTickedAndRemembered() = Pottery.loading().use { phone ->
+        phone.firing()
+        val foot = "Glaze cleared from the foot, and a little up the wall."
+        phone.touch("$foot To do")
+        phone.until("$foot Done")
+        phone.rotate()
+        phone.await("the mark") { phone.window().any { it.isShown && it.contentDescription == "$foot Done" } }
+    }
+
+    @Test
+    fun aFiringIsAskedAboutBeforeItIsFired() = Pottery.loading().use { phone ->
+        phone.firing()
+        phone.touch("Put all that waits in")
+        phone.until("4 pieces put in.")
+        phone.touch("It is fired")
+        phone.touch("Not yet")
+        assertTrue(phone.said("Being loaded") != null)
+        phone.touch("It is fired")
+        phone.touch("Yes")
+        phone.touch("Look at the pieces")
+        phone.await("the first piece") { phone.said("1 of 4, shelf 1") != null }
+    }
+
+    @Test
+    fun everyTapIsKeptAndTheWayOnIsShort() = looking { phone ->
+        phone.touch("Inside: Right")
+        phone.until("Inside: Right, chosen")
+        phone.touch("How much do you like it?: 4")
+        phone.until("How much do you like it?: 4, chosen")
+        phone.until("Kept: inside right, liked 4.")
+        phone.touch("Undo")
+        phone.until("How much do you like it?: 4")
+        phone.touch("Do it again")
+        phone.until("How much do you like it?: 4, chosen")
+        phone.touch("Next piece")
+        phone.await("the next piece") { phone.said("3 of 4") != null }
+        phone.touch("The piece before")
+        phone.until("Inside: Right, chosen")
+    }
+
+    @Test
+    fun aCallInTheMiddleLosesNothing() = looking { phone ->
+        phone.touch("Running")
+        phone.await("the outline to tap") { phone.grips() != null }
+        phone.write("drips at the foot")
+        phone.kill()
+        phone.await("the piece again") { phone.said("2 of 4") != null }
+        phone.await("what was written") { phone.noteLine()?.text?.toString() == "drips at the foot" }
+        assertTrue("the fault is kept", phone.isChosen("Running"))
+        phone.touch("Next piece")
+        phone.await("the next piece") { phone.said("3 of 4") != null }
+        phone.touch("The piece before")
+        phone.await("the note still") { phone.said("2 of 4") != null && phone.noteLine()?.text?.toString() == "drips at the foot" }
+    }
+
+    @Test
+    fun aFaultIsPlacedOnTheOutline() = looking { phone ->
+        phone.touch("Crawling")
+        phone.await("the outline") { phone.grips()?.isEmpty() == true }
+        phone.drawingOnTop()
+        val (x, y) = phone.spot(0.8, 0.15)
+        phone.tapAt(x, y)
+        phone.await("its place") { phone.grips()?.singleOrNull()?.name == "Crawling, at the rim" }
+        phone.drawingOnTop()
+        phone.dragGrip("crawling", byX = -0.6f, byY = 0.3f)
+        phone.await("its new place") { phone.grips()?.singleOrNull()?.name?.endsWith("inside") == true }
+        phone.drawingOnTop()
+        phone.tapGrip("crawling")
+        phone.touch("Take this place away")
+        phone.await("no place") { phone.grips()?.isEmpty() == true }
+    }
+
+    @Test
+    fun aPhotographIsKeptEvenIfTheProcessEnds() = looking { phone ->
+        phone.touch("Photograph")
+        phone.answerPhoto(Picture.vase())
+        phone.await("the photograph") { phone.photographs() == 1 }
+        phone.touch("Photograph")
+        phone.kill()
+        phone.answerPhoto(Picture.plain())
+        phone.await("two photographs") { phone.photographs() == 2 }
+        phone.touch("Photograph 1 of 2. Tap to look closer.")
+        phone.touch("Take it off")
+        phone.await("one photograph") { phone.photographs() == 1 }
+        phone.touch("Undo")
+        phone.await("two photographs") { phone.photographs() == 2 }
+        phone.touch("Next piece")
+        phone.await("the next piece has none") { phone.said("3 of 4") != null && phone.photographs() == 0 }
+    }
+
+    @Test
+    fun whatIsWrongWithAPictureIsSaid() = looking { phone ->
+        phone.touch("Photograph")
+        phone.answer(Activity.RESULT_CANCELED)
+        phone.await("the sentence") { phone.said("No picture came back.") != null }
+        phone.touch("Photograph")
+        phone.answerPhoto(ByteArray(0))
+        phone.await("the sentence") { phone.said("The camera gave an empty picture.") != null }
+        phone.touch("Photograph")
+        phone.answerPhoto("This is a letter.".toByteArray())
+        phone.await("the sentence") { phone.said("This is no JPEG or PNG picture") != null }
+        phone.touch("Photograph")
+        phone.answerPhoto(byteArrayOf(0, 0, 0, 24) + "ftypheic".toByteArray() + ByteArray(64))
+        phone.await("the sentence") { phone.said("This is a HEIC picture") != null }
+        shadowOf(phone.activity.application).checkActivities(true)
+        phone.touch("Photograph")
+        phone.await("the sentence") { phone.said("No camera app answers on this phone.") != null }
+        assertEquals(0, phone.photographs())
+        phone.touch("Inside: Right")
+        phone.until("Inside: Right, chosen")
+    }
+
+    @Test
+    fun aPictureIsChosenFromThePhone() = looking { phone ->
+        phone.touch("Choose a picture on this phone")
+        assertEquals(Intent.ACTION_OPEN_DOCUMENT, phone.request?.intent?.action)
+        phone.answerPhoto(Picture.vase())
+        phone.await("the photograph") { phone.photographs() == 1 }
+    }
+
+    @Test
+    fun aPieceIsFoundByTheCodeOnItsFoot() = Pottery.fired().use { phone ->
+        phone.firing()
+        phone.touch("Look at the pieces: 3 left")
+        val title = phone.first("Breakfast mug, ")
+        phone.back()
+        phone.back()
+        phone.touch("Find a piece")
+        phone.touch("Five letters and digits")
+        phone.type("3O")
+        phone.await("the sentence") { phone.said("A piece's code has five characters") != null }
+        repeat(2) { phone.press(KeyEvent.KEYCODE_DEL) }
+        phone.type(title.takeLast(5).lowercase())
+        phone.until("1 piece")
+        phone.touch(title)
+        phone.until("As weighed")
+    }
+
+    @Test
+    fun piecesAreFoundByWhatIsKnownOfThem() = Pottery.fired().use { phone ->
+        phone.touch("Kiln")
+        phone.touch("Find a piece")
+        phone.until("4 pieces")
+        phone.touch("With or without faults")
+        phone.touch("Running")
+        phone.until("1 piece")
+        phone.rotate()
+        phone.await("what was chosen") { phone.scrollTo("Running") }
+        phone.rotate()
+        phone.touch("Running")
+        phone.touch("Crazing")
+        phone.until("No piece is like that. Ask for less.")
+    }
+
+    @Test
+    fun twoPiecesStandSideBySide() = Pottery.fired().use { phone ->
+        phone.touch("22.9 g")
+        phone.touch("The whole piece")
+        val title = phone.first("Breakfast mug, ")
+        phone.touch("Compare with another piece")
+        phone.await("the control piece") { phone.said("Inside: wet weight, they differ") != null }
+        val beside = phone.texts().filter { it.startsWith("Breakfast mug, ") }.toSet() - title
+        assertEquals("${phone.texts()}", 1, beside.size)
+        phone.touch(beside.single())
+        phone.until("Compare with which piece?")
+    }
+
+    @Test
+    fun theContactSheetIsShared() = Pottery.fired().use { phone ->
+        phone.firing()
+        phone.touch("Contact sheet")
+        phone.touch("Share as a picture")
+        val chooser = checkNotNull(shadowOf(phone.activity).nextStartedActivity)
+        val send = checkNotNull(chooser.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))
+        assertEquals(Intent.ACTION_SEND to "image/jpeg", send.action to send.type)
+        val uri = checkNotNull(send.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java))
+        assertTrue(send.flags and Intent.FLAG_GRANT_READ_URI_PERMISSION != 0)
+        val picture = checkNotNull(phone.activity.contentResolver.openInputStream(uri)).use(BitmapFactory::decodeStream)
+        assertEquals(1239 to 1754, picture.width to picture.height)
+    }
+
+    @Test
+    fun theContactSheetIsPrintedPageByPage() = Pottery.empty().use {
+        val tiles = (1..13).map { ContactTile("", "Mug $it", "Ash white inside", "Shelf 1, back") }
+        val sheet = ContactSheet(ContactSheetView("Cone 6", "13 pieces.", tiles), "No photograph") { page, of -> "$page/$of" }
+        assertEquals(2, sheet.size)
+        val pages = Pages(sheet, "Cone 6")
+        var info: PrintDocumentInfo? = null
+        pages.onLayout(null, PrintAttributes.Builder().build(), null, laidOut { info = it }, Bundle())
+        assertEquals(2 to "Cone 6.pdf", info?.pageCount to info?.name)
+        val second = sheet.picture(1f)
+        assertEquals("one below the other", 595 to 2 * 842, second.width to second.height)
+    }
+
+    @Test
+    fun whereNobodyPrintsThatIsSaid() = Pottery.fired().use { phone ->
+        phone.firing()
+        phone.touch("Contact sheet")
+        phone.touch("Print, or save as PDF")
+        phone.await("the sentence") { phone.scrollTo("This phone cannot print. Share the picture instead.") }
+    }
+
+    @Test
+    fun anEarlierLoadCanBeFilledInAfterwards() = Pottery.loading().use { phone ->
+        phone.firing()
+        phone.touch("It is fired")
+        phone.touch("Yes")
+        phone.await("the pieces that wait") { phone.scrollTo("Was another piece in it?") }
+        assertFalse(phone.texts().any { it.startsWith("Look at the pieces") })
+        phone.touch(phone.first("Breakfast mug, "))
+        phone.touch("Shelf 2: 0 pieces, 100 % of it free")
+        phone.touch("Look at the pieces")
+        phone.await("the piece") { phone.said("1 of 1, shelf 2") != null }
+        phone.touch("To the firing")
+        phone.await("the firing") { phone.scrollTo("Fired, to be unloaded") }
+    }
+
+    // ---- helpers ----
+
+    private fun looking(work: (Phone) -> Unit) = Pottery.fired().use { phone ->
+        phone.firing()
+        phone.touch("Look at the pieces: 3 left")
+        phone.await("a piece that has not been looked at") { phone.said("2 of 4") != null }
+        work(phone)
+    }
+
+    private fun Phone.firing() {
+        touch("Kiln")
+        touch("Cone 6, Garden kiln")
+    }
+
+    /** The first text that begins so, once there is one. */
+    private fun Phone.first(beginning: String): String {
+        await("\"$beginning…\"") { texts().any { it.startsWith(beginning) } }
+        return texts().first { it.startsWith(beginning) }
+    }
+
+    private fun Phone.noteLine(): EditText? = window().filterIsInstance<EditText>().firstOrNull { it.isShown }
+
+    private fun Phone.write(text: String) {
+        val line = checkNotNull(noteLine())
+        line.requestRectangleOnScreen(Rect(0, 0, line.width, line.height), true)
+        idle()
+        val place = IntArray(2).also(line::getLocationOnScreen)
+        tapAt(place[0] + line.width / 2f, place[1] + line.height / 2f)
+        type(text)
+    }
+
+    private fun Phone.isChosen(fault: String) = window().any { it.isShown && it.contentDescription == "$fault, chosen" }
+
+    private fun Phone.photographs() = window().count { it.isShown && it.contentDescription?.startsWith("Photograph ") == true }
+
+    private fun laidOut(done: (PrintDocumentInfo) -> Unit) = object : PrintDocumentAdapter.LayoutResultCallback() {
+        override fun onLayoutFinished(info: PrintDocumentInfo, changed: Boolean) = done(info)
+    }
+}
