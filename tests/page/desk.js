@@ -142,9 +142,10 @@ export class Phone {
     await this.tap(text);
   }
 
-  /** Gives a file to the app where it waits for a picture. */
-  give(name, mimeType, buffer) {
-    return this.page.getByLabel('Photograph').setInputFiles({ name, mimeType, buffer });
+  /** Gives a file to the app once it waits for a picture. */
+  async give(name, mimeType, buffer) {
+    await this.page.getByText(/^The app (opens the camera|asks for a picture)\.$/).waitFor();
+    await this.page.getByLabel('Photograph').setInputFiles({ name, mimeType, buffer });
   }
 
   type(text) {

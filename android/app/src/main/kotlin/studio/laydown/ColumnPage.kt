@@ -16,5 +16,8 @@ abstract class ColumnPage(host: MainActivity) : Page(host) {
 
     override fun save(into: Bundle) = column.save(into)
 
+    /** What is filled in next is shown from its beginning. */
+    protected fun toTop() = column.toTop()
+
     protected fun fill(build: ViewGroup.() -> Unit) = column.fill(build)
 }

@@ -144,14 +144,17 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
     }
 
     private fun askNext(firing: FiringView) {
-        if (firing.nextQuestion.isEmpty()) return act { now -> advance(now, firingId) }
+        if (firing.nextQuestion.isEmpty()) return advance()
         AlertDialog.Builder(host)
             .setTitle(firing.next)
             .setMessage(firing.nextQuestion)
-            .setPositiveButton(R.string.yes) { _, _ -> act { now -> advance(now, firingId) } }
+            .setPositiveButton(R.string.yes) { _, _ -> advance() }
             .setNegativeButton(R.string.not_yet, null)
             .show()
     }
+
+    /** What is to be done next stands at the top. */
+    private fun advance() = act(done = ::toTop) { now -> advance(now, firingId) }
 
     // ---- the plan of a shelf ----
 
@@ -169,7 +172,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
     }
 
     /** Keeps something and shows the firing with it; what is refused is said on the page. */
-    private fun act(call: Studio.(Now) -> Kept) {
+    private fun act(done: () -> Unit = {}, call: Studio.(Now) -> Kept) {
         val refused = { problem: Throwable ->
             if (problem is StudioException.Refused) {
                 refusal = host.sentence(problem)
@@ -180,6 +183,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
         }
         keep(call, refused) {
             refusal = ""
+            done()
             refresh()
         }
     }
