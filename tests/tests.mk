@@ -9,11 +9,15 @@ oracle: $(ORACLE)/ready ## Targets, verdicts and profiles recomputed in Python b
 	cargo run --quiet -p laydown-tests --example turned < $(ORACLE)/profiles.json > $(ORACLE)/turned.json
 	$(ORACLE)/venv/bin/python tests/oracle/profiles.py check < $(ORACLE)/turned.json
 
-photos: $(ORACLE)/ready ## Outlines found in rendered photographs of known pots, beside scikit-image's
+photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image's, kept photographs beside Pillow's
 	rm -rf target/photos
 	$(ORACLE)/venv/bin/python tests/photos/render.py target/photos 100
 	cargo run --quiet -p laydown-tests --example trace_photos -- target/photos > target/photos/outlines.json
 	$(ORACLE)/venv/bin/python tests/photos/check.py target/photos < target/photos/outlines.json
+	rm -rf target/pictures
+	$(ORACLE)/venv/bin/python tests/photos/pictures.py target/pictures
+	cargo run --quiet -p laydown-tests --example develop_photos -- target/pictures > target/developed.json
+	$(ORACLE)/venv/bin/python tests/photos/developed.py target/pictures < target/developed.json
 
 $(ORACLE)/ready: tests/oracle/requirements.txt
 	mkdir -p $(ORACLE)

@@ -1,6 +1,7 @@
 //! Published values, each with its source in `check-values.json`. Every value in that file is checked here; one whose
 //! topic has no check fails, so that no value lies there unused.
 
+use std::collections::BTreeSet;
 use std::f64::consts::PI;
 
 use laydown::coat::Solids;
@@ -12,6 +13,7 @@ use laydown::glaze::slurry::{
     SgReading, Thinning, dry_per_litre, sg_by_volume, sg_from_baume, sg_from_twaddell, solids_fraction, thin,
     water_density,
 };
+use laydown::kiln::cone::{Cone, ConeKind};
 use laydown::units::{Celsius, Grams, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse};
 use serde::Deserialize;
 use serde_json::Value;
@@ -151,8 +153,21 @@ fn every_published_value() {
             }
             "slurry_sg_range" => slurry_range(check),
             "laydown_from_thickness" | "laydown_range" => laydown_range(check),
+            "orton_self_supporting" => cone(check, ConeKind::SelfSupporting, "rate_F_per_h"),
+            "orton_large" => cone(check, ConeKind::Large, "rate_C_per_h"),
+            "orton_legacy_150C" => older_cones(check),
             topic => panic!("{}: nothing checks the topic {topic}", check.id),
         }
+    }
+}
+
+#[test]
+fn no_cone_bends_without_a_check() {
+    let checks: Vec<Check> = serde_json::from_str(include_str!("../check-values.json")).unwrap();
+    for (kind, topic) in [(ConeKind::SelfSupporting, "orton_self_supporting"), (ConeKind::Large, "orton_large")] {
+        let checked = checks.iter().filter(|check| check.topic == topic).map(|check| named_cone(&check.inputs["cone"]));
+        let in_table = Cone::all().filter(|cone| cone.bends_at(kind, 60.0).is_some());
+        assert_eq!(checked.collect::<BTreeSet<_>>(), in_table.collect(), "{topic}");
     }
 }
 
@@ -415,4 +430,32 @@ fn laydown_range(check: &Check) {
         let wet = solids.wet(Grams::new(per_square_metre / 100.0));
         assert!(low < wet && wet < high, "{}: {per_square_metre} g/m² is outside {low:?} to {high:?}", check.id);
     }
+}
+
+fn named_cone(name: &Value) -> Cone {
+    name.as_str().unwrap().parse().unwrap()
+}
+
+fn cone(check: &Check, kind: ConeKind, rates: &str) {
+    let degrees_in_an_hour = if rates == "rate_F_per_h" { 5.0 / 9.0 } else { 1.0 };
+    let bends = |rate: f64| named_cone(&check.inputs["cone"]).bends_at(kind, rate * degrees_in_an_hour);
+    let bends: Vec<f64> =
+        check.inputs(rates).into_iter().map(|rate| bends(rate).expect("in the table").value()).collect();
+    check.are("deg_C", bends.iter().copied());
+    // The table holds whole °C: what was printed in °F is met as nearly as those allow.
+    if check.expected.get("deg_F").is_some() {
+        for (got, fahrenheit) in bends.iter().zip(numbers(&check.expected["deg_F"], &check.id, "deg_F")) {
+            check.near("deg_C", 0, *got, (fahrenheit - 32.0) * 5.0 / 9.0);
+        }
+    }
+}
+
+/// An older table contradicts the ones here: they are to differ, and by no more than `LARGE` is said to.
+fn older_cones(check: &Check) {
+    let names = check.inputs["cones"].as_array().unwrap();
+    let older = numbers(&check.expected["deg_C"], &check.id, "deg_C");
+    let bends = names.iter().map(|name| named_cone(name).bends_at(ConeKind::Large, check.input("rate_C_per_h")));
+    let apart: Vec<f64> = bends.zip(older).filter_map(|(now, older)| Some((now?.value() - older).abs())).collect();
+    let most = apart.iter().copied().fold(0.0, f64::max);
+    assert!(apart.len() == 9 && most > 15.0 && most <= 20.0, "{}: {apart:?}", check.id);
 }

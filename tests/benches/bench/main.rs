@@ -7,6 +7,7 @@
 mod form;
 mod judge;
 mod photo;
+mod photographs;
 mod store;
 
 use std::time::{Duration, Instant};
@@ -20,6 +21,7 @@ fn main() {
     form::rows();
     photo::rows();
     store::rows();
+    photographs::rows();
 }
 
 /// What a figure should be.

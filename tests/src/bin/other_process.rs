@@ -2,14 +2,19 @@
 //!
 //! `other_process keep STUDIO [COATS]` keeps coats, as many as told or until one cannot be kept, and says `kept ID` of
 //! each once it is durable, and `ended WHY` of the one that could not be.
+//! `other_process photograph STUDIO PICTURES FIRST MOST` does the same with photographs, from the FIRST picture of the folder
+//! PICTURES on and over again. `other_process perish STUDIO PICTURE` dies when the photograph lies in the folder and its
+//! record is not kept yet.
 //! `other_process open FOLDER NAME...` opens each studio in the folder and says how that went.
 #![allow(clippy::print_stdout, reason = "the tests listen to it")]
 
 use std::env;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
-use laydown::journal::RandomIds;
-use laydown::store::Store;
+use laydown::journal::{Ids, RandomIds};
+use laydown::store::photos::develop;
+use laydown::store::{Store, StoreError};
+use laydown::studio::{Now, Studio};
 use laydown_tests::{NOW, coat, furnish, keep};
 
 fn main() {
@@ -17,12 +22,16 @@ fn main() {
     match words.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
         ["keep", studio] => keep_coats(studio, i64::MAX),
         ["keep", studio, coats] => keep_coats(studio, coats.parse().unwrap()),
+        ["photograph", studio, pictures, first, most] => {
+            keep_photos(Path::new(studio), Path::new(pictures), first.parse().unwrap(), most.parse().unwrap());
+        }
+        ["perish", studio, picture] => perish(Path::new(studio), Path::new(picture)),
         ["open", folder, names @ ..] => {
             for name in names {
                 println!("{name}: {:?}", Store::open(Path::new(folder).join(name), NOW, RandomIds).err());
             }
         }
-        _ => panic!("usage: other_process keep STUDIO [COATS] | open FOLDER NAME..."),
+        _ => panic!("see the beginning of other_process.rs"),
     }
 }
 
@@ -40,4 +49,31 @@ fn keep_coats(studio: &str, coats: i64) {
             }
         }
     }
+}
+
+fn keep_photos(studio: &Path, pictures: &Path, first: usize, most: usize) {
+    let now = Now { unix_ms: NOW, utc_offset_s: 0 };
+    let studio = Studio::open(studio, now).unwrap();
+    let piece = RandomIds.next(NOW).to_string();
+    let mut files: Vec<PathBuf> = pictures.read_dir().unwrap().map(|entry| entry.unwrap().path()).collect();
+    files.sort();
+    for file in files.iter().cycle().skip(first).take(most) {
+        match studio.keep_photo(now, &piece, "", file) {
+            Ok(kept) => println!("kept {}", kept.id),
+            Err(error) => {
+                println!("ended {error:?}");
+                return;
+            }
+        }
+    }
+}
+
+fn perish(studio: &Path, picture: &Path) {
+    let store = Store::open(studio, NOW, RandomIds).unwrap();
+    let photo = develop(&std::fs::read(picture).unwrap()).unwrap();
+    let kept = store.transact(NOW, |_| -> Result<(), StoreError> {
+        store.photos().put(&photo)?;
+        std::process::abort()
+    });
+    println!("ended {kept:?}");
 }

@@ -18,10 +18,10 @@ use uuid::Uuid;
 use laydown_tests::{NOW, coat, furnish, keep, open, studio};
 
 /// The program that does to a studio what another process would: `src/bin/other_process.rs`.
-const OTHER_PROCESS: &str = env!("CARGO_BIN_EXE_other_process");
+pub(super) const OTHER_PROCESS: &str = env!("CARGO_BIN_EXE_other_process");
 
 /// The other process from the file `program`, told what to do and where; `shell` runs first, in the same process.
-fn other(program: &Path, shell: &str, what: &str, studio: &Path) -> Command {
+pub(super) fn other(program: &Path, shell: &str, what: &str, studio: &Path) -> Command {
     let mut command = Command::new("sh");
     command
         .args(["-c", &format!("{shell} exec \"$0\" \"$@\"")])
@@ -40,7 +40,7 @@ fn keeper(shell: &str, studio: &Path, coats: Option<i64>) -> Child {
 }
 
 /// The ids of the coats that a child said were kept, and how it said it ended, if it did.
-fn told(child: &mut Child) -> (Vec<Uuid>, Option<String>) {
+pub(super) fn told(child: &mut Child) -> (Vec<Uuid>, Option<String>) {
     let (mut kept, mut ended) = (Vec::new(), None);
     for line in BufReader::new(child.stdout.take().unwrap()).lines() {
         let line = line.unwrap();
@@ -54,7 +54,7 @@ fn told(child: &mut Child) -> (Vec<Uuid>, Option<String>) {
 }
 
 /// Everything in `kept` is there, the file is sound, and the tables are what the journal says.
-fn whole(path: &Path, kept: &[Uuid]) -> Store {
+pub(super) fn whole(path: &Path, kept: &[Uuid]) -> Store {
     let store = open(path, 42);
     store.check().unwrap();
     let there: HashSet<Uuid> = store.read(Coat::all).unwrap().into_iter().map(|coat| coat.id).collect();

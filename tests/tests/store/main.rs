@@ -4,4 +4,5 @@ mod disasters;
 mod keeping;
 mod merging;
 mod opening;
+mod photographs;
 mod samples;
