@@ -136,6 +136,8 @@ test('a load is fired, and each piece photographed beside its record', async (t)
   await phone.shows('Look at the pieces: 2 left');
   await phone.reachAndTap('Contact sheet');
   await phone.reachAndTap('Share as a picture');
+  await phone.page.getByText('The app hands something on to another app.').waitFor();
+  await phone.page.getByRole('button', { name: 'Turn back' }).click();
   await phone.control('Back');
   await phone.control('Back');
   await phone.tap('Weigh');

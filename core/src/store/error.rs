@@ -144,7 +144,7 @@ impl From<io::Error> for StoreError {
     fn from(error: io::Error) -> Self {
         match error.kind() {
             io::ErrorKind::PermissionDenied | io::ErrorKind::ReadOnlyFilesystem => StoreError::NotAllowed,
-            io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => StoreError::Full,
+            io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded | io::ErrorKind::FileTooLarge => StoreError::Full,
             io::ErrorKind::NotFound | io::ErrorKind::NotADirectory => StoreError::NoFolder,
             _ => StoreError::Io { details: error.to_string() },
         }

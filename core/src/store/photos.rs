@@ -78,7 +78,12 @@ pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
     let plain = without_metadata(bytes, orientation)?;
     let sha256 = Sha256::digest(&plain).iter().map(|byte| format!("{byte:02x}")).collect();
     let mut preview = Cursor::new(Vec::new());
-    let small = picture.thumbnail(PREVIEW, PREVIEW).into_rgb8();
+    let small = if picture.width().max(picture.height()) > PREVIEW {
+        picture.thumbnail(PREVIEW, PREVIEW)
+    } else {
+        picture.clone()
+    };
+    let small = small.into_rgb8();
     small.write_with_encoder(JpegEncoder::new_with_quality(&mut preview, 82)).map_err(|_| PhotoError::NoPicture)?;
     Ok(Developed { sha256, width: picture.width(), height: picture.height(), plain, preview: preview.into_inner() })
 }
@@ -109,7 +114,7 @@ impl Photos {
     /// that keeps its record.
     ///
     /// # Errors
-    /// When it cannot be written; then nothing of it is left.
+    /// When it cannot be written; what was written of it is swept when the studio is next opened.
     pub fn put(&self, photo: &Developed) -> Result<(), StoreError> {
         fs::create_dir_all(self.newcomers())?;
         for (ending, bytes) in [(PREVIEW_ENDING, &photo.preview), (PICTURE, &photo.plain)] {
@@ -213,11 +218,17 @@ fn is_heif(bytes: &[u8]) -> bool {
 
 /// The same picture, bit for bit, with nothing beside it but which way is up.
 fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError> {
-    let bytes = Bytes::copy_from_slice(bytes);
+    let is_jpeg = bytes.starts_with(&[markers::P, markers::SOI]);
+    let length = if is_jpeg { end_of_jpeg(bytes).ok_or(PhotoError::NoPicture)? } else { bytes.len() };
+    let bytes = Bytes::copy_from_slice(&bytes[..length]);
     let mut plain = Vec::new();
-    if let Ok(mut jpeg) = Jpeg::from_bytes(bytes.clone()) {
-        jpeg.segments_mut().retain(|part| {
-            !matches!(part.marker(), markers::APP1 | markers::APP3..=markers::APP13 | markers::APP15 | markers::COM)
+    if is_jpeg {
+        let mut jpeg = Jpeg::from_bytes(bytes).map_err(|_| PhotoError::NoPicture)?;
+        jpeg.segments_mut().retain(|part| match part.marker() {
+            // Colours; the same marker also lists further pictures in the file.
+            markers::APP2 => part.contents().starts_with(b"ICC_PROFILE\0"),
+            markers::APP1 | markers::APP3..=markers::APP13 | markers::APP15 | markers::COM => false,
+            _ => true,
         });
         jpeg.set_exif(Some(Bytes::from(way_up(orientation))));
         jpeg.encoder().write_to(&mut plain)?;
@@ -228,6 +239,22 @@ fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError
         png.encoder().write_to(&mut plain)?;
     }
     Ok(plain)
+}
+
+/// Where the picture in a JPEG ends; `None` where it was cut short. Phones lay further pictures and moving ones behind it,
+/// each with its own metadata.
+fn end_of_jpeg(bytes: &[u8]) -> Option<usize> {
+    let mut at = 2;
+    loop {
+        at += bytes.get(at..)?.iter().position(|byte| *byte == markers::P)?;
+        at = match *bytes.get(at + 1)? {
+            markers::EOI => return Some(at + 2),
+            markers::P => at + 1,
+            // A dot's own value, and the marks that stand alone.
+            0x00 | 0x01 | markers::RST0..=markers::SOI => at + 2,
+            _ => at + 2 + usize::from(u16::from_be_bytes([*bytes.get(at + 2)?, *bytes.get(at + 3)?])),
+        };
+    }
 }
 
 /// The least EXIF there is: one directory with one entry, the orientation (tag 0x0112, a short).

@@ -98,10 +98,13 @@ function flash() {
 /** What the app asks for that a file on this machine answers. */
 const PICTURES = { photo: 'The app opens the camera.', picture: 'The app asks for a picture.' };
 
+const SHARE = 'android.intent.action.CHOOSER';
+
 function ask(request) {
   $('request').hidden = request === null;
   $('photo-label').hidden = !(request in PICTURES);
-  $('request-words').textContent = PICTURES[request] ?? `The app asks another app: ${request}`;
+  const words = { ...PICTURES, [SHARE]: 'The app hands something on to another app.' };
+  $('request-words').textContent = words[request] ?? `The app asks another app: ${request}`;
 }
 
 function cover(state) {

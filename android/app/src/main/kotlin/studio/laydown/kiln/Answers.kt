@@ -9,17 +9,25 @@ import studio.laydown.core.Choice
 import studio.laydown.get
 import studio.laydown.put
 
-/** A question with its answers beside one another; the one given is ringed. */
-internal fun ViewGroup.putAnswers(question: CharSequence, choices: List<Choice>, answer: (Choice) -> Unit) {
-    val row = put<View>(R.layout.answer_row)
-    row.get<TextView>(R.id.question).text = question
-    val answers = row.get<ViewGroup>(R.id.answers)
-    for (choice in choices) {
-        answers.put<Button>(R.layout.answer).apply {
+/** A question with its answers beside one another; the one given is ringed. The views stay, so that no tap falls between two of them. */
+internal class AnswersView(column: ViewGroup, private val question: CharSequence, choices: List<Choice>, answer: (Choice) -> Unit) {
+    private val row = column.put<View>(R.layout.answer_row)
+    private val buttons = choices.map { choice ->
+        row.get<ViewGroup>(R.id.answers).put<Button>(R.layout.answer).apply {
             text = choice.name
-            isSelected = choice.chosen
-            contentDescription = context.getString(if (choice.chosen) R.string.answer_chosen else R.string.answer_is, question, choice.name)
             setOnClickListener { answer(choice) }
         }
+    }
+
+    init {
+        row.get<TextView>(R.id.question).text = question
+        show(choices)
+    }
+
+    /** Rings the answers given among the same choices. */
+    fun show(choices: List<Choice>) = buttons.zip(choices).forEach { (button, choice) ->
+        button.isSelected = choice.chosen
+        val words = if (choice.chosen) R.string.answer_chosen else R.string.answer_is
+        button.contentDescription = button.context.getString(words, question, choice.name)
     }
 }

@@ -5,14 +5,17 @@ import android.view.View
 import android.view.ViewGroup
 import android.widget.Button
 import android.widget.EditText
+import android.widget.LinearLayout
 import android.widget.Switch
 import studio.laydown.Answer
 import studio.laydown.Column
+import studio.laydown.KeptBar
 import studio.laydown.KeptState
 import studio.laydown.MainActivity
 import studio.laydown.Page
 import studio.laydown.R
 import studio.laydown.core.Choice
+import studio.laydown.core.FaultChip
 import studio.laydown.core.Kept
 import studio.laydown.core.Look
 import studio.laydown.core.LookView
@@ -32,6 +35,8 @@ import studio.laydown.putHeading
 import studio.laydown.putLines
 import studio.laydown.putNote
 import studio.laydown.putSentence
+import studio.laydown.showIf
+import studio.laydown.turn
 import studio.laydown.views
 import java.io.File
 
@@ -42,7 +47,9 @@ class LookPage(host: MainActivity, private val firingId: String, private var pie
 
     private val column = Column(host)
     private val photographer = Photographer(host, ::keepPhoto, ::showPicture)
+    private val kept = KeptBar(view.get(R.id.kept), next = {}, turn = ::turnKept)
     private var shown: LookView? = null
+    private var parts: Parts? = null
 
     /** What is written and not kept; null when all is. */
     private var written: String? = null
@@ -55,6 +62,7 @@ class LookPage(host: MainActivity, private val firingId: String, private var pie
         view.visibility = View.INVISIBLE
         view.get<ViewGroup>(R.id.look_column).addView(column.view)
         saved.getString(PIECE)?.let { pieceId = it }
+        kept.state = saved.getBundle(KEPT)?.let(KeptState::read)
         written = saved.getString(WRITTEN)
         column.restore(saved)
         view.get<View>(R.id.look_photograph).setOnClickListener { photographer.ask(Photographer.CAMERA, emptySet()) }
@@ -67,6 +75,7 @@ class LookPage(host: MainActivity, private val firingId: String, private var pie
     override fun save(into: Bundle) {
         into.putString(PIECE, pieceId)
         into.putString(WRITTEN, written)
+        into.putBundle(KEPT, kept.state?.save())
         into.putBundle(PHOTOGRAPHER, photographer.save())
         column.save(into)
     }
@@ -86,8 +95,20 @@ class LookPage(host: MainActivity, private val firingId: String, private var pie
     private fun goTo(piece: String) {
         keepWritten()
         refusal = ""
+        kept.state = null
         pieceId = piece
         column.toTop()
+        refresh()
+    }
+
+    /** Shown above the ways on, which stay where the thumb knows them. */
+    override fun showKept(kept: KeptState): Boolean {
+        this.kept.state = kept
+        return true
+    }
+
+    private fun turnKept(state: KeptState): Unit = command(turn(state), ::refuse) {
+        kept.state = it
         refresh()
     }
 
@@ -143,69 +164,102 @@ class LookPage(host: MainActivity, private val firingId: String, private var pie
     // ---- what is shown ----
 
     private fun render(look: LookView) {
-        shown = look
         view.visibility = View.VISIBLE
         host.nameIt(look.title)
         view.get<Button>(R.id.look_photograph).isEnabled = !photographer.working
         view.get<Button>(R.id.look_next).setText(if (look.next.isEmpty()) R.string.last_piece else R.string.next_piece)
-        view.get<View>(R.id.look_previous).visibility = if (look.previous.isEmpty()) View.GONE else View.VISIBLE
-        column.fill {
-            putSentence(look.place)
-            for (trouble in listOf(refusal, photographer.trouble)) if (trouble.isNotEmpty()) putNote(Note(Tone.ATTENTION, trouble))
-            if (photographer.working) putSentence(host.getText(R.string.picture_being_kept))
-            putLines(look.record)
-            putPhotos(host, look.photos) { photo -> act { now -> takePhotoOff(now, photo.id) } }
-            for (question in look.questions) {
-                putAnswers(question.label, question.choices) { say(Look.Thickness(question.zone, it.code)) }
-            }
-            val stars = (1..MOST_LIKED).map { Choice(it.toString(), it.toString(), it == look.liking.toInt()) }
-            putAnswers(host.getText(R.string.liking), stars) { say(Look.Liking(it.code.toUByte())) }
-            putFaults(look)
-            look.notes.forEach { putNote(it) }
+        view.get<View>(R.id.look_previous).showIf(look.previous.isNotEmpty())
+        if (shown?.piece != look.piece) {
+            column.fill { parts = Parts(this, look) }
+        }
+        shown = look
+        parts?.show(look)
+    }
+
+    /** The views of one piece. They are made once, and only what they show changes: a thumb may already be on its way to the next. */
+    private inner class Parts(column: ViewGroup, look: LookView) {
+        private val head = column.putColumn()
+        private val questions = look.questions.map { question ->
+            AnswersView(column, question.label, question.choices) { say(Look.Thickness(question.zone, it.code)) }
+        }
+        private val liking = AnswersView(column, host.getText(R.string.liking), stars(look)) { say(Look.Liking(it.code.toUByte())) }
+        private val faults = column.run {
+            putHeading(host.getText(R.string.faults))
+            put<ViewGroup>(R.layout.chips).let { chips -> look.faults.map { chips.putFault(it) } }
+        }
+        private val panel = DrawingPanel(host, this@LookPage, R.string.where_away, once = true).also { column.addView(it.root) }
+        private val hints = column.putColumn()
+        private val note = column.run {
             putHeading(host.getText(R.string.note))
             putNoteLine(look)
-            put<View>(R.layout.gap)
-            putSwitch(R.string.control_piece, look.control) { say(Look.Control(it)) }
-            put<View>(R.layout.gap)
-            putSwitch(R.string.fire_again, look.again) { say(Look.Again(it)) }
-            putButton(R.layout.add, host.getText(R.string.from_pictures)) { photographer.ask(Photographer.GALLERY, emptySet()) }
         }
-    }
+        private val control = column.putSwitch(R.string.control_piece) { say(Look.Control(it)) }
+        private val again = column.putSwitch(R.string.fire_again) { say(Look.Again(it)) }
+        private var headShown: List<Any> = emptyList()
 
-    private fun ViewGroup.putFaults(look: LookView) {
-        putHeading(host.getText(R.string.faults))
-        val chips = put<ViewGroup>(R.layout.chips)
-        for (fault in look.faults) {
-            chips.put<Button>(R.layout.chip).apply {
-                text = fault.name
-                isSelected = fault.on
-                if (fault.on) contentDescription = "${fault.name}, ${host.getText(R.string.chosen)}"
-                setOnClickListener { say(Look.Fault(fault.code, !fault.on)) }
+        init {
+            column.putButton(R.layout.add, host.getText(R.string.from_pictures)) { photographer.ask(Photographer.GALLERY, emptySet()) }
+        }
+
+        fun show(look: LookView) {
+            showHead(look)
+            questions.zip(look.questions).forEach { (view, question) -> view.show(question.choices) }
+            liking.show(stars(look))
+            faults.zip(look.faults).forEach { (chip, fault) ->
+                chip.isSelected = fault.on
+                chip.contentDescription = if (fault.on) host.getString(R.string.fault_chosen, fault.name) else fault.name
             }
+            panel.root.showIf(look.drawing != null)
+            look.drawing?.let { panel.show(it, canUndo = false) }
+            hints.removeAllViews()
+            for (fault in look.faults) if (fault.on) hints.putNote(Note(Tone.PLAIN, fault.hint))
+            look.notes.forEach { hints.putNote(it) }
+            if (written == null && note.text.toString() != look.note) note.setText(look.note)
+            control.isChecked = look.control
+            again.isChecked = look.again
         }
-        look.drawing?.let {
-            val panel = DrawingPanel(host, this@LookPage, R.string.where_away, once = true)
-            addView(panel.root)
-            panel.show(it, canUndo = false)
+
+        /** What stands above the answers only changes when there is something else to show: it would move them. */
+        private fun showHead(look: LookView) {
+            val wanted = listOf(look.place, look.record, look.photos, refusal, photographer.trouble, photographer.working)
+            if (wanted == headShown) return
+            headShown = wanted
+            head.removeAllViews()
+            head.putSentence(look.place)
+            for (trouble in listOf(refusal, photographer.trouble)) if (trouble.isNotEmpty()) head.putNote(Note(Tone.ATTENTION, trouble))
+            if (photographer.working) head.putSentence(host.getText(R.string.picture_being_kept))
+            head.putLines(look.record)
+            head.putPhotos(host, look.photos) { photo -> act { now -> takePhotoOff(now, photo.id) } }
         }
-        for (fault in look.faults) if (fault.on) putNote(Note(Tone.PLAIN, fault.hint))
     }
 
-    private fun ViewGroup.putNoteLine(look: LookView) {
-        put<EditText>(R.layout.text_line).apply {
-            isSaveEnabled = false
-            hint = host.getText(R.string.note_hint)
-            setText(written ?: look.note)
-            onTyped { written = it.takeIf { it != look.note } }
-            setOnFocusChangeListener { _, focused -> if (!focused) keepWritten() }
-        }
+    private fun stars(look: LookView) = (1..MOST_LIKED).map { Choice(it.toString(), it.toString(), it == look.liking.toInt()) }
+
+    private fun ViewGroup.putColumn(): ViewGroup = LinearLayout(context).also {
+        it.orientation = LinearLayout.VERTICAL
+        addView(it)
     }
 
-    private fun ViewGroup.putSwitch(words: Int, on: Boolean, turned: (Boolean) -> Unit) = put<Switch>(R.layout.sheet_switch).apply {
+    private fun ViewGroup.putFault(fault: FaultChip): Button = put<Button>(R.layout.chip).apply {
+        text = fault.name
+        setOnClickListener { say(Look.Fault(fault.code, !isSelected)) }
+    }
+
+    private fun ViewGroup.putNoteLine(look: LookView): EditText = put<EditText>(R.layout.text_line).apply {
         isSaveEnabled = false
-        setText(words)
-        isChecked = on
-        setOnClickListener { turned(isChecked) }
+        hint = host.getText(R.string.note_hint)
+        setText(written ?: look.note)
+        onTyped { text -> written = text.takeIf { it != shown?.note } }
+        setOnFocusChangeListener { _, focused -> if (!focused) keepWritten() }
+    }
+
+    private fun ViewGroup.putSwitch(words: Int, turned: (Boolean) -> Unit): Switch {
+        put<View>(R.layout.gap)
+        return put<Switch>(R.layout.sheet_switch).apply {
+            isSaveEnabled = false
+            setText(words)
+            setOnClickListener { turned(isChecked) }
+        }
     }
 
     // ---- where a fault is ----
@@ -221,6 +275,7 @@ class LookPage(host: MainActivity, private val firingId: String, private var pie
     private companion object {
         const val MOST_LIKED = 5
         const val PIECE = "piece"
+        const val KEPT = "kept"
         const val WRITTEN = "written"
         const val PHOTOGRAPHER = "photographer"
     }
