@@ -18,6 +18,13 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     draft.title = kept.map_or("New firing", |_| "Firing").to_owned();
     draft.remove_label = "Throw this firing away";
 
+    // After the firing one comes here for what is read then: it stands above what has long been chosen.
+    let after = match kept {
+        Some(firing) if code::<FiringState>(&firing.state)? != FiringState::Loading => {
+            After::of(kept).lay(draft, firing, firing.cone.parse()?)
+        }
+        _ => Some(After::of(kept)),
+    };
     let kiln = choose::<entity::Kiln>(desk, draft, Ask::new("kiln", "Kiln"), kept.map(|firing| firing.kiln))?;
     let Some(kiln) = kiln else { return Ok(None) };
     let cone = draft.choice(
@@ -33,22 +40,12 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         ConeKind::ALL.iter().map(|kind| coded_item(kind, "")).collect(),
     );
     let (Some(cone), Some(kind)) = (cone, kind) else { return Ok(None) };
-    let aimed: Cone = cone.parse()?;
     let program = draft.remark(
         Ask::new("program", "Program").hint("100 an hour to 600, then 150 an hour, hold 10 minutes"),
         kept.and_then(|firing| firing.program.as_deref()),
     );
-    let mut after = After::of(kept);
-    if let Some(firing) = kept
-        && code::<FiringState>(&firing.state)? != FiringState::Loading
-    {
-        after = match after.lay(draft, firing, aimed) {
-            Some(after) => after,
-            None => return Ok(None),
-        };
-    }
     let note = draft.remark(Ask::new("note", "Note"), kept.and_then(|firing| firing.note.as_deref()));
-    let (Some(program), Some(note)) = (program, note) else { return Ok(None) };
+    let (Some(program), Some(note), Some(after)) = (program, note, after) else { return Ok(None) };
     let firing = entity::Firing {
         kiln: kiln.id,
         cone,
