@@ -122,7 +122,7 @@ class ScreensTest(private val look: Look) {
     fun firingSheet() = screen("sheet-firing", Pottery::fired) {
         firing()
         touch("Change")
-        until("Cone aimed at")
+        until("Top temperature, °C")
     }
 
     @Test
@@ -151,6 +151,14 @@ class ScreensTest(private val look: Look) {
         firing()
         touch("Look at the pieces: 3 left")
         until("Next piece")
+    }
+
+    @Test
+    fun looked() = screen("look-seen", Pottery::fired) {
+        firing()
+        touch("Look at the pieces: 3 left")
+        touch("The piece before")
+        until("Photograph 1 of 1. Tap to look closer.")
     }
 
     @Test
