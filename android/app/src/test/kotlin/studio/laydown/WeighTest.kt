@@ -17,7 +17,7 @@ class WeighTest {
         phone.key("20.9")
         phone.until("WITHIN")
         phone.tap("Keep")
-        phone.until("Kept: Breakfast mug, inside, 20.9 g, within.")
+        phone.await("what was kept") { phone.said("Kept: Breakfast mug, inside, 20.9 g, within.") != null }
         assertEquals("", phone.reading("Coat, after tare"))
     }
 
@@ -30,7 +30,7 @@ class WeighTest {
         phone.until("Taken back.")
         phone.await("the count before") { phone.shows("3 coats today, 1 within.") }
         phone.tap("Do it again")
-        phone.until("Kept: Breakfast mug, inside, 20.9 g, within.")
+        phone.await("what was kept") { phone.said("Kept: Breakfast mug, inside, 20.9 g, within.") != null }
         phone.key("1")
         phone.await("the bar to go") { !phone.shows("Undo") }
         phone.tap("Delete a digit; hold to clear")
@@ -77,7 +77,7 @@ class WeighTest {
         phone.key("433.2")
         phone.until("WITHIN")
         phone.tap("Keep")
-        phone.until("Kept: Breakfast mug, inside, 20.9 g, within.")
+        phone.await("what was kept") { phone.said("Kept: Breakfast mug, inside, 20.9 g, within.") != null }
         // The way stays for the next piece, and its bare weight comes first.
         phone.await("the first field again") { phone.shows("Next: Glazed piece") }
         assertEquals("", phone.reading("Bare piece"))
