@@ -19,6 +19,11 @@ photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image'
 	cargo run --quiet -p laydown-tests --example develop_photos -- target/pictures > target/developed.json
 	$(ORACLE)/venv/bin/python tests/photos/developed.py target/pictures < target/developed.json
 
+backup: ## A backup read by Python alone, as a stranger would
+	rm -rf target/backup
+	cargo run --quiet -p laydown-tests --example sample_backup -- target/backup
+	python3 tests/backup/read.py target/backup/backup.zip
+
 $(ORACLE)/ready: tests/oracle/requirements.txt
 	mkdir -p $(ORACLE)
 	python3 -m venv $(ORACLE)/venv || { echo "Python's venv is missing. Type: apt-get install -y python3-venv"; exit 1; }
@@ -28,4 +33,4 @@ $(ORACLE)/ready: tests/oracle/requirements.txt
 bench: ## Each figure beside its peer, in the same run
 	cargo bench --quiet -p laydown-tests --bench bench
 
-.PHONY: oracle photos bench
+.PHONY: oracle photos backup bench

@@ -129,6 +129,26 @@ impl Studio {
         self.0.photograph(now, &entry, Path::new(file))
     }
 
+    /// The Backup page.
+    pub fn backup(&self, now: Now) -> Result<BackupView> {
+        self.0.backup(now)
+    }
+
+    /// Writes everything into one file and reads it again; answers with what it holds.
+    pub fn back_up(&self, into: &str) -> Result<String> {
+        self.0.back_up(Path::new(into))
+    }
+
+    /// Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
+    pub fn backed_up(&self, now: Now, copy: &str) -> Result<String> {
+        self.0.backed_up(now, Path::new(copy))
+    }
+
+    /// Takes a backup in; answers with what to say.
+    pub fn take_in(&self, now: Now, from: &str) -> Result<String> {
+        self.0.take_in(now, Path::new(from))
+    }
+
     /// The Kiln screen.
     pub fn kiln(&self, now: Now) -> Result<KilnView> {
         self.0.kiln(now)

@@ -557,6 +557,8 @@ pub struct CautionView {
 pub struct HouseView {
     /// The lists.
     pub sections: Vec<Section>,
+    /// What is to be said of backups.
+    pub backup: String,
     /// The cautions.
     pub cautions: Vec<CautionView>,
 }
@@ -1011,4 +1013,17 @@ pub struct ContactSheetView {
     pub summary: String,
     /// The pieces, in the order in which they were loaded.
     pub tiles: Vec<ContactTile>,
+}
+
+/// The Backup page.
+#[uniffi::remote(Record)]
+pub struct BackupView {
+    /// What a backup is for, and what it holds.
+    pub intro: String,
+    /// When this phone last made one.
+    pub last: String,
+    /// The name to offer for a new one.
+    pub name: String,
+    /// What to mind.
+    pub notes: Vec<Note>,
 }

@@ -626,6 +626,21 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func advance(now: Now, firing: String) throws  -> Kept
     
     /**
+     * Writes everything into one file and reads it again; answers with what it holds.
+     */
+    func backUp(into: String) throws  -> String
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
+     */
+    func backedUp(now: Now, copy: String) throws  -> String
+    
+    /**
+     * The Backup page.
+     */
+    func backup(now: Now) throws  -> BackupView
+    
+    /**
      * One bucket's page.
      */
     func bucket(now: Now, id: String) throws  -> BucketView
@@ -756,6 +771,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func takeBackCoat(now: Now, id: String) throws  -> Kept
     
     /**
+     * Takes a backup in; answers with what to say.
+     */
+    func takeIn(now: Now, from: String) throws  -> String
+    
+    /**
      * Takes a piece out of a firing.
      */
     func takeOut(now: Now, firing: String, piece: String) throws  -> Kept
@@ -866,6 +886,46 @@ open func advance(now: Now, firing: String)throws  -> Kept  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Writes everything into one file and reads it again; answers with what it holds.
+     */
+open func backUp(into: String)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_back_up(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(into),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
+     */
+open func backedUp(now: Now, copy: String)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backed_up(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(copy),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Backup page.
+     */
+open func backup(now: Now)throws  -> BackupView  {
+    return try  FfiConverterTypeBackupView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backup(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
 }
@@ -1242,6 +1302,20 @@ open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
 }
     
     /**
+     * Takes a backup in; answers with what to say.
+     */
+open func takeIn(now: Now, from: String)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_take_in(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(from),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Takes a piece out of a firing.
      */
 open func takeOut(now: Now, firing: String, piece: String)throws  -> Kept  {
@@ -1375,6 +1449,95 @@ public func FfiConverterTypeStudio_lower(_ value: Studio) -> UInt64 {
 }
 
 
+
+
+/**
+ * The Backup page.
+ */
+public struct BackupView: Equatable, Hashable {
+    /**
+     * What a backup is for, and what it holds.
+     */
+    public var intro: String
+    /**
+     * When this phone last made one.
+     */
+    public var last: String
+    /**
+     * The name to offer for a new one.
+     */
+    public var name: String
+    /**
+     * What to mind.
+     */
+    public var notes: [Note]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What a backup is for, and what it holds.
+         */intro: String, 
+        /**
+         * When this phone last made one.
+         */last: String, 
+        /**
+         * The name to offer for a new one.
+         */name: String, 
+        /**
+         * What to mind.
+         */notes: [Note]) {
+        self.intro = intro
+        self.last = last
+        self.name = name
+        self.notes = notes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BackupView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BackupView {
+        return
+            try BackupView(
+                intro: FfiConverterString.read(from: &buf), 
+                last: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BackupView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.intro, into: &buf)
+        FfiConverterString.write(value.last, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupView_lift(_ buf: RustBuffer) throws -> BackupView {
+    return try FfiConverterTypeBackupView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupView_lower(_ value: BackupView) -> RustBuffer {
+    return FfiConverterTypeBackupView.lower(value)
+}
 
 
 /**
@@ -3119,6 +3282,10 @@ public struct HouseView: Equatable, Hashable {
      */
     public var sections: [Section]
     /**
+     * What is to be said of backups.
+     */
+    public var backup: String
+    /**
      * The cautions.
      */
     public var cautions: [CautionView]
@@ -3130,9 +3297,13 @@ public struct HouseView: Equatable, Hashable {
          * The lists.
          */sections: [Section], 
         /**
+         * What is to be said of backups.
+         */backup: String, 
+        /**
          * The cautions.
          */cautions: [CautionView]) {
         self.sections = sections
+        self.backup = backup
         self.cautions = cautions
     }
 
@@ -3153,12 +3324,14 @@ public struct FfiConverterTypeHouseView: FfiConverterRustBuffer {
         return
             try HouseView(
                 sections: FfiConverterSequenceTypeSection.read(from: &buf), 
+                backup: FfiConverterString.read(from: &buf), 
                 cautions: FfiConverterSequenceTypeCautionView.read(from: &buf)
         )
     }
 
     public static func write(_ value: HouseView, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeSection.write(value.sections, into: &buf)
+        FfiConverterString.write(value.backup, into: &buf)
         FfiConverterSequenceTypeCautionView.write(value.cautions, into: &buf)
     }
 }
@@ -9120,6 +9293,15 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_advance() != 15469) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_back_up() != 41141) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backed_up() != 63986) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backup() != 59861) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_bucket() != 3555) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -9196,6 +9378,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 44282) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_out() != 49123) {

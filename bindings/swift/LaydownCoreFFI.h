@@ -263,6 +263,21 @@ uint64_t uniffi_laydown_bindings_fn_constructor_studio_open(RustBuffer path, Rus
 RustBuffer uniffi_laydown_bindings_fn_method_studio_advance(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACK_UP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACK_UP
+RustBuffer uniffi_laydown_bindings_fn_method_studio_back_up(uint64_t ptr, RustBuffer into, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKED_UP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKED_UP
+RustBuffer uniffi_laydown_bindings_fn_method_studio_backed_up(uint64_t ptr, RustBuffer now, RustBuffer copy, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP
+RustBuffer uniffi_laydown_bindings_fn_method_studio_backup(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BUCKET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BUCKET
 RustBuffer uniffi_laydown_bindings_fn_method_studio_bucket(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
@@ -391,6 +406,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_sizes(uint64_t ptr, RustBuff
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 RustBuffer uniffi_laydown_bindings_fn_method_studio_take_back_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_IN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_IN
+RustBuffer uniffi_laydown_bindings_fn_method_studio_take_in(uint64_t ptr, RustBuffer now, RustBuffer from, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_OUT
@@ -701,6 +721,24 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_advance(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACK_UP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACK_UP
+uint16_t uniffi_laydown_bindings_checksum_method_studio_back_up(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKED_UP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKED_UP
+uint16_t uniffi_laydown_bindings_checksum_method_studio_backed_up(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP
+uint16_t uniffi_laydown_bindings_checksum_method_studio_backup(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BUCKET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BUCKET
 uint16_t uniffi_laydown_bindings_checksum_method_studio_bucket(void
@@ -854,6 +892,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_sizes(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 uint16_t uniffi_laydown_bindings_checksum_method_studio_take_back_coat(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_IN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_IN
+uint16_t uniffi_laydown_bindings_checksum_method_studio_take_in(void
     
 );
 #endif

@@ -4,6 +4,7 @@
 //! comes back, what it kept survives a pulled battery. One connection writes and one reads, so a screen never waits
 //! for a write to reach the storage.
 
+pub mod backup;
 pub mod entity;
 mod error;
 mod open;
@@ -13,7 +14,7 @@ mod schema;
 mod transaction;
 
 use std::fmt::Write as _;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use parking_lot::Mutex;
 use rusqlite::{Connection, TransactionBehavior};
@@ -30,6 +31,7 @@ pub struct Store {
     writer: Mutex<Writer>,
     reader: Mutex<Connection>,
     device: DeviceId,
+    file: PathBuf,
     photos: Photos,
 }
 
@@ -67,8 +69,10 @@ impl Store {
             }
         };
         let reader = open::reader(path.as_ref())?;
-        let photos = Photos::beside(path.as_ref());
-        let store = Store { writer: Mutex::new(Writer { conn, ids }), reader: Mutex::new(reader), device, photos };
+        let file = path.as_ref().to_owned();
+        let photos = Photos::beside(&file);
+        let store =
+            Store { writer: Mutex::new(Writer { conn, ids }), reader: Mutex::new(reader), device, file, photos };
         store.settle_photos()?;
         Ok(store)
     }

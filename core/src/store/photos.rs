@@ -22,7 +22,7 @@ use super::error::StoreError;
 /// The longer side of a preview, pixels.
 const PREVIEW: u32 = 720;
 /// The most bytes a photograph may have.
-const MOST_BYTES: usize = 64 << 20;
+pub(super) const MOST_BYTES: usize = 64 << 20;
 /// The most pixels a photograph may have.
 const MOST_PIXELS: u64 = 60_000_000;
 /// The most memory that decoding one may take.
@@ -76,7 +76,7 @@ pub struct Developed {
 pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
     let (picture, orientation) = decode(bytes)?;
     let plain = without_metadata(bytes, orientation)?;
-    let sha256 = Sha256::digest(&plain).iter().map(|byte| format!("{byte:02x}")).collect();
+    let sha256 = sha256_of(&plain);
     let mut preview = Cursor::new(Vec::new());
     let small = if picture.width().max(picture.height()) > PREVIEW {
         picture.thumbnail(PREVIEW, PREVIEW)
@@ -86,6 +86,16 @@ pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
     let small = small.into_rgb8();
     small.write_with_encoder(JpegEncoder::new_with_quality(&mut preview, 82)).map_err(|_| PhotoError::NoPicture)?;
     Ok(Developed { sha256, width: picture.width(), height: picture.height(), plain, preview: preview.into_inner() })
+}
+
+/// The SHA-256 of some bytes, in hexadecimal.
+pub(super) fn sha256_of(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// Whether a text can be the name of a photograph, so that no other path is ever made of it.
+pub(super) fn is_name(sha256: &str) -> bool {
+    sha256.len() == 64 && sha256.bytes().all(|byte| byte.is_ascii_digit() || (b'a'..=b'f').contains(&byte))
 }
 
 /// The folder of photographs of one studio.
@@ -116,14 +126,24 @@ impl Photos {
     /// # Errors
     /// When it cannot be written; what was written of it is swept when the studio is next opened.
     pub fn put(&self, photo: &Developed) -> Result<(), StoreError> {
+        self.adopt(&photo.sha256, &photo.plain, &photo.preview)
+    }
+
+    /// As [`Photos::put`], for one that was developed elsewhere; `sha256` is that of `picture`.
+    pub(super) fn adopt(&self, sha256: &str, picture: &[u8], preview: &[u8]) -> Result<(), StoreError> {
         fs::create_dir_all(self.newcomers())?;
-        for (ending, bytes) in [(PREVIEW_ENDING, &photo.preview), (PICTURE, &photo.plain)] {
-            let name = format!("{}.{ending}", photo.sha256);
+        for (ending, bytes) in [(PREVIEW_ENDING, preview), (PICTURE, picture)] {
+            let name = format!("{sha256}.{ending}");
             if !self.find(&name).exists() {
                 write(&self.newcomers().join(name), bytes)?;
             }
         }
         Ok(())
+    }
+
+    /// Whether the photograph of this name and its preview are here.
+    pub(super) fn has(&self, sha256: &str) -> bool {
+        self.file(sha256).exists() && self.preview(sha256).exists()
     }
 
     /// Goes through the newcomers: what a record names moves on, the rest is removed. To be called within a writer's
@@ -166,8 +186,8 @@ impl Photos {
     }
 }
 
-const PICTURE: &str = "picture";
-const PREVIEW_ENDING: &str = "preview.jpg";
+pub(super) const PICTURE: &str = "picture";
+pub(super) const PREVIEW_ENDING: &str = "preview.jpg";
 const PARTIAL: &str = ".partial";
 
 /// Whether an event names it, retracted or not: what was taken back may be done again.

@@ -10,6 +10,7 @@ use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Photo, Placem
 use super::error::StoreError;
 
 const LATEST_COATS: &str = "SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1";
+const EACH_COAT: &str = "SELECT * FROM coat ORDER BY at, id";
 const TALLY: &str = "SELECT count(*), count(*) FILTER (WHERE verdict = ?2) FROM coat WHERE at >= ?1";
 const COATS_FROM_BUCKET: &str = "SELECT count(*) FROM coat WHERE bucket = ?1 AND at >= ?2";
 const CONTROL_COATS: &str = "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, \
@@ -42,6 +43,20 @@ const LONGEST_ON_THE_SHELF_MS: i64 = 200 * DAY_MS;
 /// The latest coats, newest first, at most `limit`.
 pub fn latest_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {
     all(conn, LATEST_COATS, [limit])
+}
+
+/// Hands every coat to `work`, the oldest first.
+pub fn each_coat(conn: &Connection, mut work: impl FnMut(Coat) -> Result<(), StoreError>) -> Result<(), StoreError> {
+    let mut select = conn.prepare(EACH_COAT)?;
+    for coat in select.query_map([], Coat::from_row)? {
+        work(coat?)?;
+    }
+    Ok(())
+}
+
+/// When the first coat was weighed, unix ms.
+pub fn first_coat_at(conn: &Connection) -> Result<Option<i64>, StoreError> {
+    Ok(conn.prepare_cached("SELECT min(at) FROM coat")?.query_row([], |row| row.get(0))?)
 }
 
 /// The piece that bears a code; the one weighed last where two phones gave out the same.
@@ -127,6 +142,15 @@ pub fn finding(conn: &Connection, piece: Uuid, firing: Uuid) -> Result<Option<Fi
 /// The photographs of a piece, oldest first.
 pub fn photos(conn: &Connection, piece: Uuid) -> Result<Vec<Photo>, StoreError> {
     all(conn, PHOTOS, [piece])
+}
+
+/// The names of all photographs of which the journal knows: one that was taken off or taken back may come again.
+pub fn photo_names(conn: &Connection) -> Result<Vec<String>, StoreError> {
+    let mut select = conn.prepare(
+        "SELECT DISTINCT json_extract(body, '$.sha256') AS name FROM event WHERE kind = 'photo' AND name IS NOT NULL \
+         ORDER BY name",
+    )?;
+    Ok(select.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?)
 }
 
 /// How many coats were weighed from `from_ms` (unix ms) on, and how many of them with the verdict `verdict`.
@@ -257,6 +281,7 @@ mod tests {
         climb(&conn, STEPS).unwrap();
         for (sql, step) in [
             (LATEST_COATS, "SCAN coat USING INDEX coat_at"),
+            (EACH_COAT, "SCAN coat USING INDEX coat_at"),
             (TALLY, "SEARCH coat USING INDEX coat_at (at>?)"),
             (COATS_FROM_BUCKET, "SEARCH coat USING COVERING INDEX coat_bucket (bucket=? AND at>?)"),
             (CONTROL_COATS, "SEARCH coat USING INDEX coat_control (glaze=? AND zone=?)"),

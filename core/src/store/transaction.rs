@@ -304,14 +304,20 @@ pub fn events_of(conn: &Connection, entity: Uuid) -> Result<Vec<Event>, StoreErr
 
 /// The events of `device` after its `seq`, in the order it made them.
 pub fn events_after(conn: &Connection, device: DeviceId, seq: i64) -> Result<Vec<Event>, StoreError> {
-    let number: Option<i64> = conn
-        .prepare_cached("SELECT number FROM device WHERE id = ?1")?
-        .query_row([device.0], |row| row.get(0))
-        .optional()?;
-    match number {
-        Some(number) => events_between(conn, number, seq.max(0) + 1, (1 << SEQ_BITS) - 1),
+    events_in(conn, device, seq.saturating_add(1), i64::MAX)
+}
+
+/// The events of `device` from its `first` to its `last`, both included, in the order it made them.
+pub(super) fn events_in(conn: &Connection, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+    match known_number(conn, device)? {
+        Some(number) => events_between(conn, number, first.max(1), last.min((1 << SEQ_BITS) - 1)),
         None => Ok(Vec::new()),
     }
+}
+
+fn known_number(conn: &Connection, device: DeviceId) -> Result<Option<i64>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;
+    Ok(select.query_row([device.0], |row| row.get(0)).optional()?)
 }
 
 /// Every device that has made an event here, with the sequence number of its last.

@@ -2,6 +2,7 @@
 
 use rusqlite::Connection;
 
+use super::backup;
 use super::facts::{code, style, tile_evidence};
 use super::lists::{self, by_name, scale_detail};
 use super::rows::in_use;
@@ -46,6 +47,8 @@ pub struct CautionView {
 pub struct HouseView {
     /// The lists.
     pub sections: Vec<Section>,
+    /// What is to be said of backups.
+    pub backup: String,
     /// The cautions.
     pub cautions: Vec<CautionView>,
 }
@@ -117,6 +120,7 @@ impl Studio {
                         vessels(conn)?,
                     ),
                 ],
+                backup: backup::in_a_line(conn, now)?,
                 cautions: Caution::ALL
                     .iter()
                     .map(|caution| CautionView { title: caution.title().to_owned(), text: caution.text().to_owned() })

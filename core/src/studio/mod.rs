@@ -4,6 +4,7 @@
 //! Everything a potter reads is made here, in the potter's units; a shell only lays it out.
 //! The time is passed in with every call, so that nothing below the shell looks at a clock.
 
+mod backup;
 mod buckets;
 mod coat;
 mod facts;
@@ -22,10 +23,12 @@ use std::path::Path;
 use crate::UnknownCode;
 use crate::glaze::slurry::SlurryError;
 use crate::journal::{Ids, RandomIds};
+use crate::store::backup::BackupError;
 use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo};
 use crate::units::UnitError;
 use facts::{preference, style};
 
+pub use backup::BackupView;
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
 pub use house::{CautionView, HouseView, Section};
@@ -215,6 +218,15 @@ impl From<StoreError> for StudioError {
 impl From<SlurryError> for StudioError {
     fn from(error: SlurryError) -> StudioError {
         StudioError::refused("", error)
+    }
+}
+
+impl From<BackupError> for StudioError {
+    fn from(error: BackupError) -> StudioError {
+        match error {
+            BackupError::Store(error) => error.into(),
+            error => StudioError::refused("backup", error),
+        }
     }
 }
 

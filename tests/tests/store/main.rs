@@ -1,5 +1,6 @@
 //! The store from outside: what it keeps, what it makes of it, and what it does when the world is against it.
 
+mod backup;
 mod disasters;
 mod keeping;
 mod merging;

@@ -679,6 +679,12 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_advance(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_back_up(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backed_up(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backup(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_bucket(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_buckets(
@@ -731,6 +737,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_back_coat(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_take_in(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_out(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_photo_off(
@@ -772,6 +780,12 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_constructor_studio_open(`path`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
     external fun uniffi_laydown_bindings_fn_method_studio_advance(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backed_up(`ptr`: Long,`now`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -824,6 +838,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_take_in(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_out(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -964,6 +980,15 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_advance() and 0xFFFF) != 15469) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up() and 0xFFFF) != 41141) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up() and 0xFFFF) != 63986) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup() and 0xFFFF) != 59861) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_bucket() and 0xFFFF) != 3555) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1040,6 +1065,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 44282) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_out() and 0xFFFF) != 49123) {
@@ -1526,6 +1554,21 @@ public interface StudioInterface {
     fun `advance`(`now`: Now, `firing`: kotlin.String): Kept
     
     /**
+     * Writes everything into one file and reads it again; answers with what it holds.
+     */
+    fun `backUp`(`into`: kotlin.String): kotlin.String
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
+     */
+    fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String
+    
+    /**
+     * The Backup page.
+     */
+    fun `backup`(`now`: Now): BackupView
+    
+    /**
      * One bucket's page.
      */
     fun `bucket`(`now`: Now, `id`: kotlin.String): BucketView
@@ -1654,6 +1697,11 @@ public interface StudioInterface {
      * Takes a coat out of the record.
      */
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
+    
+    /**
+     * Takes a backup in; answers with what to say.
+     */
+    fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String
     
     /**
      * Takes a piece out of a firing.
@@ -1805,6 +1853,61 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterString.lower(`firing`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Writes everything into one file and reads it again; answers with what it holds.
+     */
+    @Throws(StudioException::class)override fun `backUp`(`into`: kotlin.String): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_back_up(
+        it,
+        
+        FfiConverterString.lower(`into`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
+     */
+    @Throws(StudioException::class)override fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backed_up(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`copy`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Backup page.
+     */
+    @Throws(StudioException::class)override fun `backup`(`now`: Now): BackupView {
+            return FfiConverterTypeBackupView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
 }
     }
     )
@@ -2314,6 +2417,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Takes a backup in; answers with what to say.
+     */
+    @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_in(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`from`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Takes a piece out of a firing.
      */
     @Throws(StudioException::class)override fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept {
@@ -2481,6 +2603,69 @@ public object FfiConverterTypeStudio: FfiConverter<Studio, Long> {
 
     override fun write(value: Studio, buf: ByteBuffer) {
         buf.putLong(lower(value))
+    }
+}
+
+
+
+/**
+ * The Backup page.
+ */
+data class BackupView (
+    /**
+     * What a backup is for, and what it holds.
+     */
+    val `intro`: kotlin.String
+    , 
+    /**
+     * When this phone last made one.
+     */
+    val `last`: kotlin.String
+    , 
+    /**
+     * The name to offer for a new one.
+     */
+    val `name`: kotlin.String
+    , 
+    /**
+     * What to mind.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
+    override fun read(buf: ByteBuffer): BackupView {
+        return BackupView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BackupView) = (
+            FfiConverterString.allocationSize(value.`intro`) +
+            FfiConverterString.allocationSize(value.`last`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: BackupView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`intro`, buf)
+            FfiConverterString.write(value.`last`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
 
@@ -3743,6 +3928,11 @@ data class HouseView (
     val `sections`: List<Section>
     , 
     /**
+     * What is to be said of backups.
+     */
+    val `backup`: kotlin.String
+    , 
+    /**
      * The cautions.
      */
     val `cautions`: List<CautionView>
@@ -3763,17 +3953,20 @@ public object FfiConverterTypeHouseView: FfiConverterRustBuffer<HouseView> {
     override fun read(buf: ByteBuffer): HouseView {
         return HouseView(
             FfiConverterSequenceTypeSection.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterSequenceTypeCautionView.read(buf),
         )
     }
 
     override fun allocationSize(value: HouseView) = (
             FfiConverterSequenceTypeSection.allocationSize(value.`sections`) +
+            FfiConverterString.allocationSize(value.`backup`) +
             FfiConverterSequenceTypeCautionView.allocationSize(value.`cautions`)
     )
 
     override fun write(value: HouseView, buf: ByteBuffer) {
             FfiConverterSequenceTypeSection.write(value.`sections`, buf)
+            FfiConverterString.write(value.`backup`, buf)
             FfiConverterSequenceTypeCautionView.write(value.`cautions`, buf)
     }
 }

@@ -11,6 +11,7 @@ import studio.laydown.buckets.BucketPage
 import studio.laydown.buckets.BucketsScreen
 import studio.laydown.core.Preferences
 import studio.laydown.core.StudioException
+import studio.laydown.house.BackupPage
 import studio.laydown.house.CautionsScreen
 import studio.laydown.house.SizesScreen
 import studio.laydown.house.StudioScreen
@@ -72,7 +73,7 @@ class MainActivity : Activity() {
 
     @Deprecated("The replacement is not of the platform.")
     override fun onActivityResult(requestCode: Int, resultCode: Int, data: Intent?) {
-        if (requestCode != Answer.PICTURE) return
+        if (requestCode != Answer.CODE) return
         val answer = Answer(resultCode == RESULT_OK, data?.data)
         // After the end of the process the page is only there once the studio is open.
         page?.answered(answer) ?: run { unheard = answer }
@@ -237,6 +238,7 @@ class MainActivity : Activity() {
         PageKind.PIECE -> PiecePage(this, place.id)
         PageKind.COMPARE -> ComparePage(this, place.id)
         PageKind.FIND -> FindPage(this)
+        PageKind.BACKUP -> BackupPage(this)
     }
 
     private fun turnKept(state: KeptState) = work.ask(turn(state)) { result ->

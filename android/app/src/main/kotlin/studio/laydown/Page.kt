@@ -5,13 +5,14 @@ import android.os.Bundle
 import android.view.View
 import studio.laydown.core.Kept
 import studio.laydown.core.Now
+import studio.laydown.core.Row
 import studio.laydown.core.Studio
 
 /** What another app answered: whether it gave what it was asked for, and where that lies if it says so. */
 class Answer(val given: Boolean, val uri: Uri?) {
     companion object {
-        /** The code of the request for a picture, the only thing that another app is asked for. */
-        const val PICTURE = 1
+        /** The code of every request to another app: a page waits for one answer at a time. */
+        const val CODE = 1
     }
 }
 
@@ -24,6 +25,7 @@ abstract class Page(protected val host: MainActivity) {
     open val title: CharSequence? = null
 
     private var latest = 0
+    private var chooser: Chooser? = null
 
     /** Whether the page has been left, so that nothing is shown on it any more. */
     protected var gone = false
@@ -36,7 +38,10 @@ abstract class Page(protected val host: MainActivity) {
     open fun save(into: Bundle) = Unit
 
     /** The app goes out of sight, or another page comes. */
-    open fun pause() = Unit
+    open fun pause() {
+        chooser?.drop()
+        chooser = null
+    }
 
     /** The app comes back into sight with this page in front. */
     open fun resume() = Unit
@@ -70,6 +75,11 @@ abstract class Page(protected val host: MainActivity) {
     /** What is still asked for is about what stood there before, and its answer is not shown. */
     protected fun overtake() {
         latest++
+    }
+
+    /** Has one of [rows] chosen from a list that comes up from below; it goes when the page does. */
+    protected fun choose(title: CharSequence, rows: List<Row>, picked: (Row) -> Unit) {
+        chooser = Chooser(host, title, rows, picked = picked).also { it.show { chooser = null } }
     }
 
     /** Gives the studio a command. Its answer is never dropped while the page is there. */

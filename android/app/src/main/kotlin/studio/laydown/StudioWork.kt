@@ -7,28 +7,38 @@ import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import java.time.Clock
 import java.util.concurrent.Executors
+import kotlin.concurrent.thread
 
 /**
  * The one thread on which the studio is opened, asked and told, one call after the other. Answers come back on the main thread, in
  * the order of the questions.
  */
 class StudioWork(private val open: (Now) -> Studio, private val clock: () -> Clock) : AutoCloseable {
-    private val thread = Executors.newSingleThreadExecutor { Thread(it, "studio").apply { isDaemon = true } }
+    private val only = Executors.newSingleThreadExecutor { Thread(it, "studio").apply { isDaemon = true } }
     private val main = Handler(Looper.getMainLooper())
     private var studio: Studio? = null
 
     /** Makes [call] on the studio's thread and hands [answer] what came of it. */
     fun <T> ask(call: Studio.(Now) -> T, answer: (Result<T>) -> Unit) {
         val now = now()
-        thread.execute {
+        only.execute {
             val result = runCatching { opened(now).call(now) }
             main.post { answer(result) }
         }
     }
 
+    /** As [ask], but on a thread of its own once the studio is open: for what takes long, while weighing goes on. */
+    fun <T> aside(call: Studio.(Now) -> T, answer: (Result<T>) -> Unit) = ask({ this }) { opened ->
+        val now = now()
+        thread(name = "aside", isDaemon = true) {
+            val result = opened.mapCatching { it.call(now) }
+            main.post { answer(result) }
+        }
+    }
+
     override fun close() {
-        thread.execute { studio?.close() }
-        thread.shutdown()
+        only.execute { studio?.close() }
+        only.shutdown()
     }
 
     private fun opened(now: Now) = studio ?: open(now).also { studio = it }

@@ -224,6 +224,13 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun backup() = screen("backup") {
+        touch("Studio")
+        touch("Backup")
+        until("Make a backup")
+    }
+
+    @Test
     fun cautions() = screen("cautions") {
         touch("Studio")
         touch("Cautions")

@@ -4,7 +4,6 @@ import android.os.Bundle
 import android.view.View
 import android.view.ViewGroup
 import android.widget.TextView
-import studio.laydown.Chooser
 import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
 import studio.laydown.OutlineView
@@ -24,7 +23,6 @@ class SizesScreen(host: MainActivity) : ColumnPage(host) {
 
     /** The id of the amount gone by; empty for the newest. */
     private var known = ""
-    private var chooser: Chooser? = null
 
     override fun open(saved: Bundle) {
         known = saved.getString(KNOWN, "")
@@ -34,11 +32,6 @@ class SizesScreen(host: MainActivity) : ColumnPage(host) {
     override fun save(into: Bundle) {
         super.save(into)
         into.putString(KNOWN, known)
-    }
-
-    override fun pause() {
-        chooser?.drop()
-        chooser = null
     }
 
     override fun refresh() {
@@ -60,13 +53,10 @@ class SizesScreen(host: MainActivity) : ColumnPage(host) {
     }
 
     private fun choose(rows: List<Row>) {
-        chooser = Chooser(
-            host, host.getText(R.string.choose_known), rows,
-            picked = {
+        choose(host.getText(R.string.choose_known), rows) {
                 known = it.id
                 refresh()
-            },
-        ).also { it.show { chooser = null } }
+        }
     }
 
     private fun ViewGroup.putSize(size: SizeRow) = put<View>(R.layout.size).run {

@@ -6,7 +6,6 @@ import android.view.View
 import android.view.ViewGroup
 import android.widget.ImageView
 import android.widget.TextView
-import studio.laydown.Chooser
 import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
 import studio.laydown.R
@@ -24,7 +23,6 @@ class ComparePage(host: MainActivity, private val pieceId: String) : ColumnPage(
 
     /** The id of the other piece; empty for a control piece. */
     private var other = ""
-    private var chooser: Chooser? = null
 
     override fun open(saved: Bundle) {
         other = saved.getString(OTHER, "")
@@ -34,11 +32,6 @@ class ComparePage(host: MainActivity, private val pieceId: String) : ColumnPage(
     override fun save(into: Bundle) {
         super.save(into)
         into.putString(OTHER, other)
-    }
-
-    override fun pause() {
-        chooser?.drop()
-        chooser = null
     }
 
     override fun refresh() {
@@ -77,13 +70,10 @@ class ComparePage(host: MainActivity, private val pieceId: String) : ColumnPage(
     }
 
     private fun choose(view: CompareView) {
-        chooser = Chooser(
-            host, host.getText(R.string.compare_with), view.others,
-            picked = {
+        choose(host.getText(R.string.compare_with), view.others) {
                 other = it.id
                 refresh()
-            },
-        ).also { it.show { chooser = null } }
+        }
     }
 
     private companion object {

@@ -8,7 +8,6 @@ import android.view.View
 import android.view.ViewGroup
 import android.widget.EditText
 import android.widget.TextView
-import studio.laydown.Chooser
 import studio.laydown.Column
 import studio.laydown.MainActivity
 import studio.laydown.Page
@@ -37,7 +36,6 @@ class FindPage(host: MainActivity) : Page(host) {
     private val code = view.get<EditText>(R.id.find_code)
     private val wanted = linkedMapOf<String, String>()
     private val later = Handler(Looper.getMainLooper())
-    private var chooser: Chooser? = null
 
     override fun open(saved: Bundle) {
         view.get<ViewGroup>(R.id.find_column).addView(column.view)
@@ -61,8 +59,7 @@ class FindPage(host: MainActivity) : Page(host) {
 
     override fun pause() {
         later.removeCallbacksAndMessages(null)
-        chooser?.drop()
-        chooser = null
+        super.pause()
     }
 
     override fun refresh() {
@@ -93,13 +90,10 @@ class FindPage(host: MainActivity) : Page(host) {
     }
 
     private fun choose(filter: Filter) {
-        chooser = Chooser(
-            host, filter.label, filter.rows,
-            picked = {
+        choose(filter.label, filter.rows) {
                 wanted[filter.key] = it.id
                 refresh()
-            },
-        ).also { it.show { chooser = null } }
+        }
     }
 
     private companion object {

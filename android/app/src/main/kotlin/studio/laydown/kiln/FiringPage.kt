@@ -4,7 +4,6 @@ import android.app.AlertDialog
 import android.view.View
 import android.view.ViewGroup
 import android.widget.TextView
-import studio.laydown.Chooser
 import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
 import studio.laydown.PageKind
@@ -37,17 +36,11 @@ import studio.laydown.putSentence
 class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(host), DrawingPanel.Listener {
     override val title: CharSequence = ""
 
-    private var chooser: Chooser? = null
 
     /** Why the last thing could not be done; said until the next one. */
     private var refusal = ""
 
     override fun refresh() = show({ now -> firing(now, firingId) }, ::render)
-
-    override fun pause() {
-        chooser?.drop()
-        chooser = null
-    }
 
     private fun render(firing: FiringView) {
         host.nameIt(firing.title)
@@ -109,13 +102,10 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             val all = Row("${shelf.number} all", shelf.title, if (run) host.getString(R.string.all_of_them, waiting.pieces.size) else "", false, emptyList())
             if (run) listOf(all, all.copy(id = "${shelf.number} one", detail = host.getString(R.string.one_of_them))) else listOf(all)
         }
-        chooser = Chooser(
-            host, host.getText(R.string.which_shelf), rows,
-            picked = { row ->
+        choose(host.getText(R.string.which_shelf), rows) { row ->
                 val (shelf, many) = row.id.split(' ')
                 load(if (many == "all") waiting.pieces else waiting.pieces.take(1), shelf.toUInt())
-            },
-        ).also { it.show { chooser = null } }
+        }
     }
 
     private fun load(pieces: List<String>, shelf: UInt) = act { now -> load(now, firingId, pieces, shelf) }

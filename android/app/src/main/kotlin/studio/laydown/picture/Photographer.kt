@@ -47,7 +47,7 @@ class Photographer(private val host: Activity, private val look: (File) -> Unit,
             file = place
             stage = if (way == CAMERA) Stage.CAMERA else Stage.GALLERY
             @Suppress("DEPRECATION") // the platform has nothing else
-            host.startActivityForResult(if (way == CAMERA) camera(place) else gallery(), Answer.PICTURE)
+            host.startActivityForResult(if (way == CAMERA) camera(place) else gallery(), Answer.CODE)
         } catch (nobody: ActivityNotFoundException) {
             fail(if (way == CAMERA) R.string.no_camera else R.string.no_gallery)
         } catch (refused: SecurityException) {

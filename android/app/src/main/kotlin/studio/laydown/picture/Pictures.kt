@@ -9,7 +9,7 @@ import android.os.ParcelFileDescriptor
 import java.io.File
 import java.io.FileNotFoundException
 
-/** The folder of the pictures that are being looked at. They are of no use once a sheet is kept, and go into no backup. */
+/** The folder of what is on its way to or from another app: pictures, backups. Nothing in it is of use later, and the phone's own backups leave it out. */
 class Pictures(context: Context) {
     private val folder = folderOf(context)
 
@@ -17,6 +17,12 @@ class Pictures(context: Context) {
     fun place(): File {
         folder.mkdirs()
         return File.createTempFile("piece", ".jpg", folder)
+    }
+
+    /** A place for a file of this name, which another app is to see. */
+    fun place(name: String): File {
+        folder.mkdirs()
+        return File(folder, name)
     }
 
     /** Deletes all pictures but those in [wanted]. */
@@ -34,11 +40,11 @@ class Pictures(context: Context) {
     }
 }
 
-/** Lets a camera app write into the one place that it was given, and nobody anywhere else. */
+/** Lets another app write into, or read, the one file that it was given, and nobody anything else. */
 class PictureProvider : ContentProvider() {
     override fun onCreate() = true
 
-    override fun getType(uri: Uri) = "image/jpeg"
+    override fun getType(uri: Uri) = if (uri.path.orEmpty().endsWith(".zip")) "application/zip" else "image/jpeg"
 
     override fun openFile(uri: Uri, mode: String): ParcelFileDescriptor {
         val context = context ?: throw FileNotFoundException(uri.toString())

@@ -1,0 +1,241 @@
+//! Backups: whole, taken in anywhere and any number of times, and never believed before they were checked.
+
+use std::collections::BTreeMap;
+use std::fs::{self, File};
+use std::io::{Read, Write};
+use std::path::{Path, PathBuf};
+
+use laydown::sample;
+use laydown::store::Store;
+use laydown::store::backup::{BackupError, Contents, check_backup};
+use laydown::studio::{Now, Studio, StudioError};
+use sha2::{Digest, Sha256};
+use tempfile::TempDir;
+use zip::write::SimpleFileOptions;
+use zip::{ZipArchive, ZipWriter};
+
+const NOW: Now = Now { unix_ms: 1_790_000_000_000, utc_offset_s: 0 };
+
+/// A studio with the sample's month and two photographs, and its backup.
+fn backed_up() -> (TempDir, Studio, PathBuf) {
+    let folder = tempfile::tempdir().unwrap();
+    let studio = Studio::open(&folder.path().join("studio.laydown"), NOW).unwrap();
+    sample::fill(&studio, NOW).unwrap();
+    let piece = studio.find_pieces(NOW, &[]).unwrap().pieces[0].id.clone();
+    for number in 0..2u8 {
+        let picture = folder.path().join("picture.png");
+        image::RgbImage::from_fn(40, 30, |x, y| image::Rgb([x as u8, y as u8, number])).save(&picture).unwrap();
+        let kept = studio.keep_photo(NOW, &piece, "", &picture).unwrap();
+        if number == 1 {
+            studio.undo(NOW, &kept.undo).unwrap();
+        }
+    }
+    let file = folder.path().join("backup.zip");
+    studio.back_up(&file).unwrap();
+    (folder, studio, file)
+}
+
+fn empty(folder: &TempDir, name: &str) -> Studio {
+    Studio::open(&folder.path().join(name), NOW).unwrap()
+}
+
+fn dump(studio: &Studio) -> String {
+    let store: &Store = studio.store();
+    store.dump().unwrap()
+}
+
+/// The files of a backup, changed by `change`, in a new one; the manifest is changed too if `change` says so.
+fn altered(from: &Path, to: &Path, change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>)) {
+    let mut zip = ZipArchive::new(File::open(from).unwrap()).unwrap();
+    let mut files = BTreeMap::new();
+    for at in 0..zip.len() {
+        let mut file = zip.by_index(at).unwrap();
+        let mut bytes = Vec::new();
+        file.read_to_end(&mut bytes).unwrap();
+        let name = file.name().unwrap().into_owned();
+        files.insert(name, bytes);
+    }
+    change(&mut files);
+    let mut zip = ZipWriter::new(File::create(to).unwrap());
+    for (name, bytes) in files {
+        zip.start_file(name, SimpleFileOptions::default()).unwrap();
+        zip.write_all(&bytes).unwrap();
+    }
+    zip.finish().unwrap();
+}
+
+/// Changes the manifest as JSON.
+fn manifest(files: &mut BTreeMap<String, Vec<u8>>, change: impl FnOnce(&mut serde_json::Value)) {
+    let mut value = serde_json::from_slice(&files["manifest.json"]).unwrap();
+    change(&mut value);
+    files.insert("manifest.json".to_owned(), serde_json::to_vec(&value).unwrap());
+}
+
+fn named(files: &BTreeMap<String, Vec<u8>>, beginning: &str) -> String {
+    files.keys().find(|name| name.starts_with(beginning)).unwrap().clone()
+}
+
+#[test]
+fn a_backup_makes_the_same_studio_anywhere_and_twice_is_as_once() {
+    let (folder, studio, file) = backed_up();
+    let held = check_backup(&file).unwrap();
+    assert_eq!((held.photos, held.missing), (2, 0));
+    let other = empty(&folder, "other.laydown");
+    let taken = other.store().take_in(NOW.unix_ms, &file).unwrap();
+    assert_eq!((taken.held, taken.new.events, taken.new.photos), (held, held.events, 2));
+    assert_eq!(dump(&other), dump(&studio));
+    let again = other.store().take_in(NOW.unix_ms, &file).unwrap();
+    assert_eq!(again.new, Contents::default());
+    assert_eq!(dump(&other), dump(&studio));
+    // The photograph that was taken back is there for whoever does that again.
+    let photos = fs::read_dir(folder.path().join("other.photos"))
+        .unwrap()
+        .filter(|file| file.as_ref().unwrap().path().is_file());
+    assert_eq!(photos.count(), 4, "two pictures and their previews");
+    assert!(other.take_in(NOW, &file).unwrap().starts_with("All of it was here already"));
+}
+
+#[test]
+fn two_studios_take_in_each_other_and_agree() {
+    let (folder, one, of_one) = backed_up();
+    let other = empty(&folder, "other.laydown");
+    sample::fill(&other, NOW).unwrap();
+    let of_other = folder.path().join("other.zip");
+    other.back_up(&of_other).unwrap();
+    one.take_in(NOW, &of_other).unwrap();
+    other.take_in(NOW, &of_one).unwrap();
+    assert_eq!(dump(&one), dump(&other));
+    let before = dump(&one);
+    one.store().rebuild().unwrap();
+    assert_eq!(dump(&one), before, "the tables are the fold");
+    for name in ["studio.photos", "other.photos"] {
+        assert!(
+            !folder.path().join(name).join("new").exists()
+                || fs::read_dir(folder.path().join(name).join("new")).unwrap().next().is_none()
+        );
+    }
+}
+
+#[test]
+fn whatever_was_changed_in_it_is_found_and_nothing_is_taken_in() {
+    let (folder, _studio, file) = backed_up();
+    let bad = folder.path().join("bad.zip");
+    let other = empty(&folder, "other.laydown");
+    let before = dump(&other);
+    let bytes = fs::read(&file).unwrap();
+    let mut refused = 0;
+    for step in 0..120 {
+        let at = bytes.len() * step / 120 + step % 7;
+        let mut flipped = bytes.clone();
+        flipped[at] ^= 1 << (step % 8);
+        fs::write(&bad, &flipped).unwrap();
+        match check_backup(&bad) {
+            // A bit that says nothing, as in the time of a file.
+            Ok(_) => continue,
+            Err(BackupError::Damaged { .. } | BackupError::NotABackup | BackupError::Newer) => refused += 1,
+            Err(other) => panic!("{at}: {other}"),
+        }
+        assert!(other.store().take_in(NOW.unix_ms, &bad).is_err());
+    }
+    assert!(refused > 90, "{refused}");
+    for length in [0, 1, 30, bytes.len() / 2, bytes.len() - 1] {
+        fs::write(&bad, &bytes[..length]).unwrap();
+        assert!(matches!(check_backup(&bad), Err(BackupError::NotABackup)), "{length}");
+    }
+    assert_eq!(dump(&other), before);
+    assert!(
+        !folder.path().join("other.photos").exists()
+            || fs::read_dir(folder.path().join("other.photos/new")).is_ok_and(|mut files| files.next().is_none())
+    );
+}
+
+#[test]
+fn hostile_and_foreign_files_are_refused_by_name() {
+    let (folder, _studio, file) = backed_up();
+    let bad = folder.path().join("bad.zip");
+    let other = empty(&folder, "other.laydown");
+    let before = dump(&other);
+    let refused = |what: &str, change: &dyn Fn(&mut BTreeMap<String, Vec<u8>>)| {
+        altered(&file, &bad, |files| change(files));
+        let error = other.store().take_in(NOW.unix_ms, &bad).expect_err(what);
+        assert_eq!(dump(&other), before, "{what}");
+        error
+    };
+    let sum = |bytes: &[u8]| Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect::<String>();
+
+    let newer = refused("newer", &|files| manifest(files, |value| value["laydown_backup"] = 2.into()));
+    assert!(matches!(newer, BackupError::Newer), "{newer}");
+    let foreign = refused("foreign", &|files| drop(files.remove("manifest.json")));
+    assert!(matches!(foreign, BackupError::NotABackup), "{foreign}");
+    let missing = refused("a file less", &|files| drop(files.remove(&named(files, "journal/"))));
+    assert!(matches!(missing, BackupError::Damaged { .. }), "{missing}");
+    let fewer = refused("fewer than it says", &|files| {
+        let name = named(files, "journal/");
+        files.remove(&name);
+        manifest(files, |value| drop(value["sha256"].as_object_mut().unwrap().remove(&name)));
+    });
+    assert!(matches!(fewer, BackupError::Damaged { .. }), "{fewer}");
+    // A photograph whose name leads out of the folder.
+    let way_out = refused("a way out", &|files| {
+        let bytes = files[&named(files, "photos/")].clone();
+        for ending in ["picture", "preview.jpg"] {
+            files.insert(format!("photos/../../out.{ending}"), bytes.clone());
+            manifest(files, |value| value["sha256"][format!("photos/../../out.{ending}")] = sum(&bytes).into());
+        }
+        manifest(files, |value| value["photos"] = 3.into());
+    });
+    assert!(matches!(&way_out, BackupError::Damaged { file } if file.contains("..")), "{way_out}");
+    assert!(
+        !folder.path().join("out.picture").exists() && !folder.path().parent().unwrap().join("out.picture").exists()
+    );
+    // A journal that grows when it is unpacked: 200 MB of nothing in 200 kB.
+    let bomb = refused("a bomb", &|files| {
+        let bytes = vec![b'\n'; 200 << 20];
+        files.insert("journal/bomb.jsonl".to_owned(), bytes.clone());
+        manifest(files, |value| value["sha256"]["journal/bomb.jsonl"] = sum(&bytes).into());
+    });
+    assert!(matches!(&bomb, BackupError::Damaged { file } if file == "journal/bomb.jsonl"), "{bomb}");
+    // An event that no device can have made.
+    let impossible = refused("an impossible event", &|files| {
+        let name = named(files, "journal/");
+        let text = String::from_utf8(files[&name].clone()).unwrap().replacen("\"seq\":1,", "\"seq\":-1,", 1);
+        manifest(files, |value| value["sha256"][&name] = sum(text.as_bytes()).into());
+        files.insert(name, text.into_bytes());
+    });
+    assert!(matches!(impossible, BackupError::Store(_)), "{impossible}");
+
+    let letter = folder.path().join("letter.zip");
+    fs::write(&letter, "This is a letter.").unwrap();
+    assert!(matches!(other.take_in(NOW, &letter), Err(StudioError::Refused { field, .. }) if field == "backup"));
+    assert!(other.take_in(NOW, Path::new("/nowhere/at/all.zip")).is_err());
+    assert_eq!(dump(&other), before);
+}
+
+#[test]
+fn a_backup_that_cannot_be_written_leaves_nothing() {
+    let (folder, studio, file) = backed_up();
+    let good = fs::read(&file).unwrap();
+    assert!(studio.back_up(&folder.path().join("no/such/folder/backup.zip")).is_err());
+    fs::create_dir(folder.path().join("taken.zip")).unwrap();
+    assert!(studio.back_up(&folder.path().join("taken.zip")).is_err(), "a folder lies in its place");
+    assert_eq!(fs::read(&file).unwrap(), good);
+    assert!(
+        fs::read_dir(folder.path()).unwrap().all(|file| !file
+            .unwrap()
+            .file_name()
+            .to_string_lossy()
+            .ends_with(".partial"))
+    );
+}
+
+#[test]
+fn the_potter_is_reminded_once_a_month() {
+    let (_folder, studio, file) = backed_up();
+    let said = |days: i64| studio.house(NOW.at(NOW.unix_ms + days * 86_400_000)).unwrap().backup;
+    assert!(said(0).starts_with("Everything in one file"), "{}", said(0));
+    assert!(said(40).starts_with("There has never been a backup"), "{}", said(40));
+    let made = studio.backed_up(NOW, &file).unwrap();
+    assert!(made.starts_with("Backup made and read again: "), "{made}");
+    assert!(said(0).starts_with("Last one: "), "{}", said(0));
+    assert!(said(31).starts_with("The last backup is 31 days old."), "{}", said(31));
+}
