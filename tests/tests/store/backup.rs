@@ -14,6 +14,9 @@ use tempfile::TempDir;
 use zip::write::SimpleFileOptions;
 use zip::{ZipArchive, ZipWriter};
 
+/// The files of a backup by name.
+type Files = BTreeMap<String, Vec<u8>>;
+
 const NOW: Now = Now { unix_ms: 1_790_000_000_000, utc_offset_s: 0 };
 
 /// A studio with the sample's month and two photographs, and its backup.
@@ -45,7 +48,7 @@ fn dump(studio: &Studio) -> String {
 }
 
 /// The files of a backup, changed by `change`, in a new one; the manifest is changed too if `change` says so.
-fn altered(from: &Path, to: &Path, change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>)) {
+fn altered(from: &Path, to: &Path, change: impl FnOnce(&mut Files)) {
     let mut zip = ZipArchive::new(File::open(from).unwrap()).unwrap();
     let mut files = BTreeMap::new();
     for at in 0..zip.len() {
@@ -65,13 +68,13 @@ fn altered(from: &Path, to: &Path, change: impl FnOnce(&mut BTreeMap<String, Vec
 }
 
 /// Changes the manifest as JSON.
-fn manifest(files: &mut BTreeMap<String, Vec<u8>>, change: impl FnOnce(&mut serde_json::Value)) {
+fn manifest(files: &mut Files, change: impl FnOnce(&mut serde_json::Value)) {
     let mut value = serde_json::from_slice(&files["manifest.json"]).unwrap();
     change(&mut value);
     files.insert("manifest.json".to_owned(), serde_json::to_vec(&value).unwrap());
 }
 
-fn named(files: &BTreeMap<String, Vec<u8>>, beginning: &str) -> String {
+fn named(files: &Files, beginning: &str) -> String {
     files.keys().find(|name| name.starts_with(beginning)).unwrap().clone()
 }
 
@@ -155,7 +158,7 @@ fn hostile_and_foreign_files_are_refused_by_name() {
     let bad = folder.path().join("bad.zip");
     let other = empty(&folder, "other.laydown");
     let before = dump(&other);
-    let refused = |what: &str, change: &dyn Fn(&mut BTreeMap<String, Vec<u8>>)| {
+    let refused = |what: &str, change: &dyn Fn(&mut Files)| {
         altered(&file, &bad, |files| change(files));
         let error = other.store().take_in(NOW.unix_ms, &bad).expect_err(what);
         assert_eq!(dump(&other), before, "{what}");
