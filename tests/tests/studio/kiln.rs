@@ -432,3 +432,37 @@ fn a_firing_is_compared_with_the_one_before() {
     assert!(said.contains(&"Against this kiln's cone 6 firing before: 12 °C hotter and 30 min longer."), "{said:?}");
     assert!(said.contains(&"Cone 6 at: as aimed."), "{said:?}");
 }
+
+#[test]
+fn what_came_out_is_held_against_what_was_weighed() {
+    let bench = Bench::set_up();
+    bench.keep(SheetKind::Kiln, "", &[("name", "Garden kiln"), ("across", "60"), ("deep", "60"), ("shelves", "1")]);
+    let aim: f64 = bench.weigh(net("")).target.unwrap().wet.split(' ').next().unwrap().parse().unwrap();
+    let pieces = [1.0, 1.6, 0.5].map(|part| {
+        let kept = bench.studio.keep(NOW, bench.weigh(net(&format!("{:.1}", aim * part))).entry).unwrap();
+        bench.studio.coat(NOW, &kept.id).unwrap().piece
+    });
+    let firing = bench.begin();
+    bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
+    bench.studio.advance(NOW, &firing).unwrap();
+    let said = |piece: &str, look: Look, beginning: &str| {
+        let undo = bench.say(&firing, piece, look);
+        let notes = bench.look_at(&firing, piece).notes;
+        bench.studio.undo(NOW, &undo).unwrap();
+        assert!(notes.iter().any(|note| note.text.contains(beginning)), "{beginning}: {notes:?}");
+    };
+    let running = || Look::Fault { fault: "running".into(), on: true };
+    let thin = || Look::Thickness { zone: "inside".into(), thickness: "thin".into() };
+    said(&pieces[0], running(), "the aim may be too high here");
+    said(&pieces[0], thin(), "the aim may be too low here");
+    said(&pieces[1], running(), "It was over when it was weighed, which fits");
+    said(&pieces[1], thin(), "so look for another cause");
+    said(&pieces[2], running(), "so look for another cause");
+    said(&pieces[2], thin(), "It was short when it was weighed, which fits");
+    // What speaks of nothing, or of both, is left alone.
+    bench.say(&firing, &pieces[1], Look::Fault { fault: "speck".into(), on: true });
+    assert!(bench.look_at(&firing, &pieces[1]).notes.is_empty());
+    bench.say(&firing, &pieces[1], running());
+    bench.say(&firing, &pieces[1], thin());
+    assert!(bench.look_at(&firing, &pieces[1]).notes.is_empty());
+}

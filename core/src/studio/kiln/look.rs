@@ -11,13 +11,14 @@ use super::plan::place_words;
 use super::record::{INSIDE, OUTSIDE, OVERLAP, PhotoView, in_a_line, photos, record};
 use super::whereabouts::{Outline, Whereabouts};
 use super::{firing_of, piece_id, piece_name};
+use crate::coat::verdict::VerdictKind;
 use crate::coded::Coded;
 use crate::form::ZoneKind;
-use crate::kiln::fault::{Fault, Thickness};
+use crate::kiln::fault::{Fault, SpeaksOf, Thickness};
 use crate::store::entity::{self, Entity, Pairs};
 use crate::store::photos::develop;
 use crate::store::query;
-use crate::studio::facts::{code, parse_id, style};
+use crate::studio::facts::{code, parse_id, style, verdict_kind};
 use crate::studio::lists::outline;
 use crate::studio::shapes::shape;
 use crate::studio::sheet::{Drawing, Touch};
@@ -209,7 +210,7 @@ impl Studio {
                 note: found.as_ref().and_then(|found| found.note.clone()).unwrap_or_default(),
                 control: coats.iter().any(|coat| coat.control),
                 again: found.as_ref().is_some_and(|found| found.again),
-                notes: warnings(&faults),
+                notes: notes(&coats, found.as_ref(), &faults)?,
                 previous: neighbour(at.checked_sub(1)),
                 next: neighbour(Some(at + 1)),
             })
@@ -402,10 +403,18 @@ fn choice(value: &impl Coded, answer: Option<&str>) -> Choice {
     Choice { code: value.code().to_owned(), name: sentence_case(value.name()), chosen: answer == Some(value.code()) }
 }
 
-/// Cautions that what was found calls for.
-fn warnings(found: &[(Fault, Option<Whereabouts>)]) -> Vec<Note> {
-    let has = |fault: Fault| found.iter().any(|(known, _)| *known == fault);
+/// What the record says to what came out, and cautions that it calls for.
+fn notes(
+    coats: &[entity::Coat],
+    found: Option<&entity::Finding>,
+    faults: &[(Fault, Option<Whereabouts>)],
+) -> Result<Vec<Note>> {
     let mut notes = Vec::new();
+    if let Some(amount) = amount(found, faults)? {
+        let verdicts = coats.iter().map(verdict_kind).collect::<Result<Vec<_>>>()?;
+        notes.extend(against_the_record(amount, &verdicts).map(Note::plain));
+    }
+    let has = |fault: Fault| faults.iter().any(|(known, _)| *known == fault);
     if has(Fault::Shivering) || has(Fault::Dunting) {
         notes.push(Note::warning("Edges and slivers are sharp: gloves and eye protection, and not for use at table."));
     }
@@ -414,5 +423,44 @@ fn warnings(found: &[(Fault, Option<Whereabouts>)]) -> Vec<Note> {
             "Crazed ware can leak and break with boiling water. Whether it gives anything off into food only a laboratory test tells.",
         ));
     }
-    notes
+    Ok(notes)
+}
+
+/// Whether what was found speaks of too much glaze or of too little; `None` where it speaks of neither, or of both.
+fn amount(found: Option<&entity::Finding>, faults: &[(Fault, Option<Whereabouts>)]) -> Result<Option<SpeaksOf>> {
+    let zones = found.into_iter().flat_map(|found| [&found.inside, &found.outside, &found.overlap]).flatten();
+    let looks = zones.map(|zone| code::<Thickness>(zone)).collect::<Result<Vec<_>>>()?;
+    let speaks = |of: SpeaksOf| faults.iter().any(|(fault, _)| fault.speaks_of() == of);
+    let much = looks.contains(&Thickness::Thick) || speaks(SpeaksOf::TooMuch);
+    let little = looks.contains(&Thickness::Thin) || speaks(SpeaksOf::TooLittle);
+    Ok(match (much, little) {
+        (true, false) => Some(SpeaksOf::TooMuch),
+        (false, true) => Some(SpeaksOf::TooLittle),
+        _ => None,
+    })
+}
+
+/// What came out beside what was weighed. Never more than a hint: one pot proves nothing.
+fn against_the_record(amount: SpeaksOf, verdicts: &[VerdictKind]) -> Option<&'static str> {
+    let (over, short) = (verdicts.contains(&VerdictKind::Over), verdicts.contains(&VerdictKind::Short));
+    let within = !verdicts.is_empty() && verdicts.iter().all(|verdict| *verdict == VerdictKind::Within);
+    match amount {
+        SpeaksOf::TooMuch if over => Some("It was over when it was weighed, which fits: keep to the aim next time."),
+        SpeaksOf::TooMuch if short => {
+            Some("It was short when it was weighed, so look for another cause: the firing, the bucket's SG, a drip.")
+        }
+        SpeaksOf::TooMuch if within => {
+            Some("It was within when it was weighed. If more pieces like it come out so, the aim may be too high here.")
+        }
+        SpeaksOf::TooLittle if short => {
+            Some("It was short when it was weighed, which fits: keep to the aim next time.")
+        }
+        SpeaksOf::TooLittle if over => {
+            Some("It was over when it was weighed, so look for another cause: the firing, the bucket's SG, wet bisque.")
+        }
+        SpeaksOf::TooLittle if within => {
+            Some("It was within when it was weighed. If more pieces like it come out so, the aim may be too low here.")
+        }
+        _ => None,
+    }
 }
