@@ -139,7 +139,7 @@ impl Studio {
 /// How a bucket stands now: the same in the list and on its page.
 fn row(conn: &Connection, now: Now, style: &Style, bucket: &entity::Bucket, glaze: String) -> Result<BucketRow> {
     let (sg, checked_at) = latest_sg(conn, bucket.id)?;
-    let coats = coats_from_bucket(conn, bucket.id, checked_at.unwrap_or(0))?;
+    let coats = coats_from_bucket(conn, bucket.id, checked_at.unwrap_or(bucket.mixed_at))?;
     Ok(BucketRow {
         id: bucket.id.to_string(),
         glaze,

@@ -56,7 +56,11 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
 
 /// The units and the decimal mark the potter wants to read.
 pub(super) fn style(conn: &Connection) -> Result<Style> {
-    let preference = preference(conn)?;
+    style_of(&preference(conn)?)
+}
+
+/// The same from preferences that have been read.
+pub(super) fn style_of(preference: &entity::Preference) -> Result<Style> {
     Ok(Style {
         mass: code::<MassUnit>(&preference.mass)?,
         volume: code::<VolumeUnit>(&preference.volume)?,

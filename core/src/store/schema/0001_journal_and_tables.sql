@@ -141,7 +141,6 @@ CREATE TABLE coat (
     code                 TEXT                   -- on the foot; on the first coat of its piece
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX coat_at ON coat (at);
-CREATE INDEX coat_bucket ON coat (bucket, at);
 CREATE INDEX coat_control ON coat (glaze, zone, at) WHERE control;
 CREATE INDEX coat_code ON coat (code, at) WHERE code IS NOT NULL;
 

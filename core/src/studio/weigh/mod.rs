@@ -9,7 +9,7 @@ use uuid::Uuid;
 
 use self::bench::Bench;
 use self::view::view;
-use super::facts::{parse_id, preference, style};
+use super::facts::{parse_id, preference, style_of};
 use super::words::word;
 use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
 use crate::coat::verdict::VerdictKind;
@@ -274,7 +274,8 @@ impl Studio {
     /// [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
     pub fn keep(&self, now: Now, entry: WeighEntry) -> Result<Kept> {
         let stored = self.command(now, |tx| {
-            let Some(bench) = Bench::lay(tx.conn(), style(tx.conn())?, &entry)? else {
+            let preference = preference(tx.conn())?;
+            let Some(bench) = Bench::lay(tx.conn(), style_of(&preference)?, &entry)? else {
                 return Err(nothing_to_weigh_with(&entry));
             };
             bench.is_what_was_shown(&entry)?;
@@ -286,8 +287,8 @@ impl Studio {
                 "" => tx.new_id(),
                 piece => parse_id(piece, "piece")?,
             };
-            let is_first = bench.entry.piece.is_empty();
-            let code = if is_first { new_code(tx.conn(), piece)? } else { None };
+            let is_coded = preference.code_pieces && bench.entry.piece.is_empty();
+            let code = if is_coded { new_code(tx.conn(), piece)? } else { None };
             let coat = bench.coat(id, now, piece, typed, &target, &verdict);
             tx.put(&entity::Coat { code: code.clone(), ..coat })?;
             tx.choose(ENTRY_KEY, Some(&remember_text(&bench.next_piece())?))?;
@@ -301,12 +302,9 @@ impl Studio {
     }
 }
 
-/// A code that no piece has yet, or none where the potter wants none. Where to begin looking follows from the piece's
+/// A code that no piece has yet; `None` only when there is none left. Where to begin looking follows from the piece's
 /// own name, so that two phones that are apart hardly ever give out the same.
 fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
-    if !preference(conn)?.code_pieces {
-        return Ok(None);
-    }
     let begin = piece.as_u128() as u32 % piece_code::ALL;
     for number in begin..begin + piece_code::ALL {
         let code = piece_code::code(number);
