@@ -54,6 +54,13 @@ impl Studio {
         Ok(Arc::new(Studio(studio::Studio::open(Path::new(path), now)?)))
     }
 
+    /// As `open`, on the phone that the file `mark` belongs to, which lies where the phone's own backups leave it out: a
+    /// studio that came from another phone is given a device of its own.
+    #[uniffi::constructor]
+    pub fn open_here(path: &str, mark: &str, now: Now) -> Result<Arc<Studio>> {
+        Ok(Arc::new(Studio(studio::Studio::open_here(Path::new(path), Path::new(mark), now)?)))
+    }
+
     /// The Weigh screen for `entry`, or for what was remembered if there is none.
     pub fn weigh(&self, now: Now, entry: Option<WeighEntry>) -> Result<WeighView> {
         self.0.weigh(now, entry)

@@ -874,6 +874,21 @@ public static func `open`(path: String, now: Now)throws  -> Studio  {
 })
 }
     
+    /**
+     * As `open`, on the phone that the file `mark` belongs to, which lies where the phone's own backups leave it out: a
+     * studio that came from another phone is given a device of its own.
+     */
+public static func openHere(path: String, mark: String, now: Now)throws  -> Studio  {
+    return try  FfiConverterTypeStudio_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_constructor_studio_open_here(
+        FfiConverterString.lower(path),
+        FfiConverterString.lower(mark),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
 
     
     /**
@@ -9402,6 +9417,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_constructor_studio_open() != 3676) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_constructor_studio_open_here() != 61122) {
         return InitializationResult.apiChecksumMismatch
     }
 

@@ -258,6 +258,11 @@ void uniffi_laydown_bindings_fn_free_studio(uint64_t handle, RustCallStatus *_No
 uint64_t uniffi_laydown_bindings_fn_constructor_studio_open(RustBuffer path, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CONSTRUCTOR_STUDIO_OPEN_HERE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CONSTRUCTOR_STUDIO_OPEN_HERE
+uint64_t uniffi_laydown_bindings_fn_constructor_studio_open_here(RustBuffer path, RustBuffer mark, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_ADVANCE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_ADVANCE
 RustBuffer uniffi_laydown_bindings_fn_method_studio_advance(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
@@ -940,6 +945,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_weigh(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN
 uint16_t uniffi_laydown_bindings_checksum_constructor_studio_open(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN_HERE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN_HERE
+uint16_t uniffi_laydown_bindings_checksum_constructor_studio_open_here(void
     
 );
 #endif

@@ -14,6 +14,7 @@ mod schema;
 mod transaction;
 
 use std::fmt::Write as _;
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 use parking_lot::Mutex;
@@ -23,7 +24,7 @@ use crate::journal::{DeviceId, Ids};
 
 pub use entity::Entity;
 pub use error::StoreError;
-use photos::Photos;
+use photos::{Photos, whole_file};
 pub use transaction::{Changes, Transaction, Undo, chosen, devices, events_after, events_of, this_device};
 
 /// An open studio.
@@ -75,6 +76,30 @@ impl Store {
             Store { writer: Mutex::new(Writer { conn, ids }), reader: Mutex::new(reader), device, file, photos };
         store.settle_photos()?;
         Ok(store)
+    }
+
+    /// As [`Store::open`], on the phone that `mark` belongs to: a small file that the phone's own backups leave out. A studio
+    /// that was copied to another phone comes without its mark, and gets a device of its own there, so that the two never
+    /// write under one name; so does a new studio. Answers with the device it had before, if it was given a new one.
+    pub fn open_here(
+        path: impl AsRef<Path>,
+        mark: &Path,
+        now_ms: i64,
+        ids: impl Ids + 'static,
+    ) -> Result<(Store, Option<DeviceId>), StoreError> {
+        let mut store = Store::open(path, now_ms, ids)?;
+        if read_mark(mark)? == Some(store.device) {
+            return Ok((store, None));
+        }
+        let before = store.device;
+        let writer = store.writer.get_mut();
+        store.device = DeviceId(writer.ids.next(now_ms));
+        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
+        transaction::rename_own_device(&tx, store.device)?;
+        tx.commit()?;
+        // After the name: dying in between costs no more than one more name.
+        whole_file(mark, store.device.0.to_string().as_bytes())?;
+        Ok((store, Some(before)))
     }
 
     /// This device.
@@ -169,5 +194,14 @@ impl Store {
             let found: String = conn.query_row("PRAGMA integrity_check(1)", [], |row| row.get(0))?;
             if found == "ok" { Ok(()) } else { Err(StoreError::Damaged { details: found }) }
         })
+    }
+}
+
+/// The device that a mark names; `None` where there is no mark, or none that can be read.
+fn read_mark(mark: &Path) -> Result<Option<DeviceId>, StoreError> {
+    match std::fs::read_to_string(mark) {
+        Ok(text) => Ok(text.trim().parse().ok().map(DeviceId)),
+        Err(error) if matches!(error.kind(), ErrorKind::NotFound | ErrorKind::InvalidData) => Ok(None),
+        Err(error) => Err(error.into()),
     }
 }

@@ -135,14 +135,14 @@ impl Photos {
         for (ending, bytes) in [(PREVIEW_ENDING, preview), (PICTURE, picture)] {
             let name = format!("{sha256}.{ending}");
             if !self.find(&name).exists() {
-                write(&self.newcomers().join(name), bytes)?;
+                whole_file(&self.newcomers().join(name), bytes)?;
             }
         }
         Ok(())
     }
 
     /// Whether the photograph of this name and its preview are here.
-    pub(super) fn has(&self, sha256: &str) -> bool {
+    pub fn has(&self, sha256: &str) -> bool {
         self.file(sha256).exists() && self.preview(sha256).exists()
     }
 
@@ -286,7 +286,7 @@ fn way_up(orientation: u8) -> Vec<u8> {
 }
 
 /// Writes a file so that it is there whole or not at all, and stays there when the power goes.
-fn write(path: &Path, bytes: &[u8]) -> io::Result<()> {
+pub(super) fn whole_file(path: &Path, bytes: &[u8]) -> io::Result<()> {
     let mut partial = path.as_os_str().to_owned();
     partial.push(PARTIAL);
     let partial = PathBuf::from(partial);

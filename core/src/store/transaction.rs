@@ -355,6 +355,21 @@ pub(super) fn name_own_device(conn: &Connection, id: DeviceId) -> Result<DeviceI
     Ok(id)
 }
 
+/// Gives this device another name from now on; what was made under the old one stays its.
+pub(super) fn rename_own_device(conn: &Connection, id: DeviceId) -> Result<(), StoreError> {
+    let Some(own) = own_device(conn)? else {
+        return Err(StoreError::Damaged { details: "the file does not say which device it is on".to_owned() });
+    };
+    if last_seq(conn, own.number)? == 0 {
+        // Nobody ever heard of the old one.
+        conn.execute("UPDATE device SET id = ?1 WHERE own = 1", [id.0])?;
+    } else {
+        conn.execute("UPDATE device SET own = 0 WHERE own = 1", [])?;
+        conn.execute("INSERT INTO device (id, own) VALUES (?1, 1)", [id.0])?;
+    }
+    Ok(())
+}
+
 /// The short number of a device, given to it here if it is new.
 fn device_number(conn: &Connection, id: DeviceId) -> Result<i64, StoreError> {
     let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;

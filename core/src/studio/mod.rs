@@ -24,7 +24,8 @@ use crate::UnknownCode;
 use crate::glaze::slurry::SlurryError;
 use crate::journal::{Ids, RandomIds};
 use crate::store::backup::BackupError;
-use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo};
+use crate::store::entity::{self, Entity};
+use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, this_device};
 use crate::units::UnitError;
 use facts::{preference, style};
 
@@ -268,6 +269,27 @@ impl Studio {
     /// As [`Studio::open`].
     pub fn open_with(path: &Path, now: Now, ids: impl Ids + 'static) -> Result<Studio> {
         Ok(Studio { store: Store::open(path, now.unix_ms, ids)? })
+    }
+
+    /// As [`Studio::open`], on the phone that `mark` belongs to: a small file in a folder that the phone's own backups leave
+    /// out. A studio that came to another phone in such a backup is given a device of its own there, with the same
+    /// preferences, so that two phones never write under one name.
+    ///
+    /// # Errors
+    /// As [`Studio::open`].
+    pub fn open_here(path: &Path, mark: &Path, now: Now) -> Result<Studio> {
+        let (store, before) = Store::open_here(path, mark, now.unix_ms, RandomIds)?;
+        let studio = Studio { store };
+        if let Some(before) = before {
+            studio.command(now, |tx| {
+                if let Some(preferred) = entity::Preference::load(tx.conn(), before.0)? {
+                    let id = this_device(tx.conn())?.0;
+                    tx.put(&entity::Preference { id, ..preferred })?;
+                }
+                Ok(())
+            })?;
+        }
+        Ok(studio)
     }
 
     /// Takes back the command that answered with `token`; the answer's own token does it again.

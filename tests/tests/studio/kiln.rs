@@ -243,6 +243,13 @@ fn photographs_lie_beside_their_records_and_none_is_orphaned() {
     bench.studio.keep_photo(NOW, &pieces[0], &firing, &file).unwrap();
     assert_eq!((bench.look_at(&firing, &pieces[0]).photos.len(), bench.photo_files()), (2, 2));
 
+    // A record whose file has not come along is not shown, and stands in its way again once it has.
+    let file_kept = bench.look_at(&firing, &pieces[0]).photos[0].file.clone();
+    std::fs::rename(&file_kept, bench.folder.path().join("elsewhere")).unwrap();
+    assert!(bench.look_at(&firing, &pieces[0]).photos.is_empty());
+    std::fs::rename(bench.folder.path().join("elsewhere"), &file_kept).unwrap();
+    assert_eq!(bench.look_at(&firing, &pieces[0]).photos.len(), 2);
+
     let before = bench.dump();
     let empty = bench.folder.path().join("empty.jpg");
     std::fs::write(&empty, "").unwrap();

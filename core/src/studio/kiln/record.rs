@@ -77,10 +77,12 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
     Ok(lines)
 }
 
-/// The photographs of a piece, those of one firing only where `firing` names it.
+/// The photographs of a piece, those of one firing only where `firing` names it. One whose file has not come to this
+/// phone, as from a phone's own backup, is left out until it does.
 pub(super) fn photos(conn: &Connection, files: &Photos, piece: Uuid, firing: Option<Uuid>) -> Result<Vec<PhotoView>> {
     let all = query::photos(conn, piece)?;
-    let wanted = all.into_iter().filter(|photo| firing.is_none() || photo.firing == firing);
+    let of_firing = all.into_iter().filter(|photo| firing.is_none() || photo.firing == firing);
+    let wanted = of_firing.filter(|photo| files.has(&photo.sha256));
     let view = |photo: entity::Photo| PhotoView {
         id: photo.id.to_string(),
         file: files.file(&photo.sha256).to_string_lossy().into_owned(),

@@ -753,6 +753,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_constructor_studio_open(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_constructor_studio_open_here(
+    ): Int
     external fun ffi_laydown_bindings_uniffi_contract_version(
     ): Int
 
@@ -778,6 +780,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_free_studio(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
     external fun uniffi_laydown_bindings_fn_constructor_studio_open(`path`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_bindings_fn_constructor_studio_open_here(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
     external fun uniffi_laydown_bindings_fn_method_studio_advance(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1089,6 +1093,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open() and 0xFFFF) != 3676) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open_here() and 0xFFFF) != 61122) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
 }
@@ -2571,6 +2578,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     
         
         FfiConverterString.lower(`path`),
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    )
+    }
+    
+
+        
+    /**
+     * As `open`, on the phone that the file `mark` belongs to, which lies where the phone's own backups leave it out: a
+     * studio that came from another phone is given a device of its own.
+     */
+    @Throws(StudioException::class) fun `openHere`(`path`: kotlin.String, `mark`: kotlin.String, `now`: Now): Studio {
+            return FfiConverterTypeStudio.lift(
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_constructor_studio_open_here(
+    
+        
+        FfiConverterString.lower(`path`),
+        FfiConverterString.lower(`mark`),
         FfiConverterTypeNow.lower(`now`),_status)
 }
     )

@@ -21,7 +21,7 @@ open class LaydownApplication : Application() {
         uniffiEnsureInitialized()
         // Generated code that belongs to another library would read its records wrongly, field by field.
         if (buildStamp() != BUILD_STAMP) throw OtherBuild()
-        return Studio.open(File(filesDir, FILE).path, now)
+        return Studio.openHere(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
     }
 
     override fun onTerminate() {
@@ -31,6 +31,9 @@ open class LaydownApplication : Application() {
 
     private companion object {
         const val FILE = "studio.laydown"
+
+        /** By this a studio knows that it is still on the phone it was made on. */
+        const val MARK = "this_phone"
     }
 }
 
