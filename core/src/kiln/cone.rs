@@ -136,7 +136,7 @@ pub struct Witness {
     pub reading: Reading,
 }
 
-/// What the witness cones say against the cone aimed at: "Cone 6, soft: a little under the cone 6 aimed at."
+/// What the witness cones say against the cone aimed at: "Cone 6 soft: under what was aimed at."
 pub fn verdict(aimed: Cone, witnesses: &[Witness]) -> Option<String> {
     let reached = witnesses.iter().filter(|witness| witness.reading >= Reading::At).max_by_key(|witness| witness.cone);
     let short = witnesses.iter().filter(|witness| witness.reading < Reading::At).min_by_key(|witness| witness.cone);

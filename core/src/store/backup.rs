@@ -25,7 +25,7 @@ use zip::write::{SimpleFileOptions, ZipWriter};
 use zip::{CompressionMethod, ZipArchive};
 
 use super::error::StoreError;
-use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, is_name, sha256_of};
+use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, sha256_of};
 use super::transaction::{devices, events_in};
 use super::{Store, open, query};
 use crate::journal::Event;
@@ -380,10 +380,6 @@ impl Unpacking {
         let name = |file: &String| Some(file.strip_prefix("photos/")?.strip_suffix(".picture")?.to_owned());
         self.manifest.sha256.keys().filter_map(name).collect()
     }
-}
-
-fn hex(sum: Sha256) -> String {
-    sum.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 fn of_zip(error: zip::result::ZipError) -> StoreError {

@@ -90,7 +90,12 @@ pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
 
 /// The SHA-256 of some bytes, in hexadecimal.
 pub(super) fn sha256_of(bytes: &[u8]) -> String {
-    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+    hex(Sha256::new_with_prefix(bytes))
+}
+
+/// A sum that has been taken, in hexadecimal.
+pub(super) fn hex(sum: Sha256) -> String {
+    sum.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// Whether a text can be the name of a photograph, so that no other path is ever made of it.

@@ -38,7 +38,7 @@ const CHECKS: &str = "SELECT * FROM \"check\" WHERE bucket = ?1 ORDER BY at DESC
 
 const DAY_MS: i64 = 86_400_000;
 /// A glazed piece waits for its firing, and for another coat, at most so long.
-const LONGEST_ON_THE_SHELF_MS: i64 = 200 * DAY_MS;
+pub const LONGEST_ON_THE_SHELF_MS: i64 = 200 * DAY_MS;
 
 /// The latest coats, newest first, at most `limit`.
 pub fn latest_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {

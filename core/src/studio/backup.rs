@@ -102,10 +102,7 @@ pub(super) fn in_a_line(conn: &Connection, now: Now) -> Result<String> {
 
 /// What to say while there has been no backup for long, and there is something to lose.
 fn reminder(conn: &Connection, now: Now) -> Result<Option<String>> {
-    if query::latest_coats(conn, 1)?.is_empty() {
-        return Ok(None);
-    }
-    let first = query::first_coat_at(conn)?.unwrap_or(now.unix_ms);
+    let Some(first) = query::first_coat_at(conn)? else { return Ok(None) };
     Ok(match last_backup(conn)? {
         Some(at) if now.days_since(at) > REMIND_AFTER_DAYS => {
             Some(format!("The last backup is {} days old. A lost phone loses what came since.", now.days_since(at)))
@@ -128,7 +125,7 @@ fn in_words(contents: Contents) -> String {
         count(contents.photos as i64, "photograph", "photographs")
     );
     if contents.missing > 0 {
-        words += &format!(" ({} could not be found)", count(contents.missing as i64, "more", "more"));
+        words += &format!(" ({} more could not be found)", contents.missing);
     }
     words
 }

@@ -13,7 +13,7 @@ pub struct Now {
     pub utc_offset_s: i32,
 }
 
-const DAY_MS: i64 = 86_400_000;
+pub(super) const DAY_MS: i64 = 86_400_000;
 
 impl Now {
     /// The same local clock at another moment.

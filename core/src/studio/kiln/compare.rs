@@ -4,7 +4,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::record::{in_a_line, photos};
-use super::{firing_title, glazes, piece_id, piece_name};
+use super::{firing_title_and_day, glazes, piece_id, piece_name};
 use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
 use crate::store::photos::Photos;
@@ -191,7 +191,7 @@ fn fired(conn: &Connection, now: Now, side: &Side) -> Result<Vec<(String, String
     for placed in query::placements_of_piece(conn, side.piece)? {
         let Some(firing) = entity::Firing::load(conn, placed.firing)? else { continue };
         let found = query::finding(conn, side.piece, firing.id)?.as_ref().map(in_a_line).transpose()?;
-        let title = format!("{}, {}", firing_title(conn, &firing)?, now.moment(firing.fired_at.unwrap_or(firing.at)));
+        let title = firing_title_and_day(conn, now, &firing)?;
         fired.push((title, found.filter(|said| !said.is_empty()).map_or_else(none, |said| sentence_case(&said))));
     }
     Ok(fired)

@@ -1,11 +1,10 @@
 //! A firing on one sheet: every piece with its picture and what came out, and the faults counted. A shell paints it as a
 //! picture or a page.
 
-use super::firing_title;
 use super::load::faults_counted;
 use super::plan::place_words;
 use super::record::{in_a_line, photos};
-use super::{firing_of, glazes, piece_name};
+use super::{firing_of, firing_title_and_day, glazes, piece_name};
 use crate::store::query;
 use crate::studio::words::{count, sentence_case};
 use crate::studio::{Now, Result, Studio};
@@ -67,11 +66,7 @@ impl Studio {
                 faults_counted(conn, &placed)?.iter().map(|(fault, pieces)| format!("{} {pieces}", fault.name())),
             );
             Ok(ContactSheetView {
-                title: format!(
-                    "{}, {}",
-                    firing_title(conn, &firing)?,
-                    now.moment(firing.fired_at.unwrap_or(firing.at))
-                ),
+                title: firing_title_and_day(conn, now, &firing)?,
                 summary: format!("{}.", summary.join(", ")),
                 tiles,
             })

@@ -5,17 +5,15 @@ use std::collections::BTreeSet;
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::{firing_title, glazes, piece_name};
+use super::{firing_title_and_day, glazes, outline_of, piece_name};
 use crate::coded::{Coded, coded};
 use crate::kiln::fault::Fault;
 use crate::kiln::piece_code;
 use crate::store::entity::{self, Entity};
 use crate::store::query::{self, CoatsLike};
 use crate::studio::facts::{code, parse_id, style};
-use crate::studio::lists::outline;
-use crate::studio::shapes::shape;
 use crate::studio::sheet::Value;
-use crate::studio::words::{count, sentence_case};
+use crate::studio::words::{DAY_MS, count, sentence_case};
 use crate::studio::{Now, Result, Row, Studio, StudioError};
 use crate::units::{Laydown, Style};
 
@@ -27,7 +25,6 @@ const MOST_COATS: u32 = 240;
 const MOST_FINDINGS: u32 = 2_000;
 /// How many firings are offered.
 const FIRINGS: u32 = 60;
-const DAY_MS: i64 = 86_400_000;
 
 /// The keys of what one looks by.
 const CODE: &str = "code";
@@ -183,15 +180,13 @@ fn found(conn: &Connection, now: Now, wanted: &Wanted<'_>) -> Result<Vec<Uuid>> 
 
 fn row(conn: &Connection, now: Now, piece: Uuid) -> Result<Row> {
     let coats = query::coats_of_piece(conn, piece)?;
-    let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
-    let outline = form.map(|form| shape(conn, &form)).transpose()?.map(|form| outline(&form));
     let when = coats.first().map(|coat| now.moment(coat.at)).unwrap_or_default();
     Ok(Row {
         id: piece.to_string(),
         title: piece_name(conn, &coats)?,
         detail: format!("{}, {when}", glazes(conn, &coats)?),
         chosen: false,
-        outline: outline.unwrap_or_default(),
+        outline: outline_of(conn, &coats)?,
     })
 }
 
@@ -200,8 +195,7 @@ fn filters(conn: &Connection, now: Now, wanted: &Wanted<'_>, style: &Style) -> R
     let glazes = entity::Glaze::all(conn)?.into_iter().map(|glaze| (glaze.id.to_string(), glaze.name)).collect();
     let mut firings = Vec::new();
     for firing in query::firings(conn, FIRINGS)? {
-        let when = now.moment(firing.fired_at.unwrap_or(firing.at));
-        firings.push((firing.id.to_string(), format!("{}, {when}", firing_title(conn, &firing)?)));
+        firings.push((firing.id.to_string(), firing_title_and_day(conn, now, &firing)?));
     }
     let bounds = LAYDOWNS.iter().enumerate().map(|(number, from)| (number.to_string(), band(number, *from, style)));
     let filter = |key, label, any, rows| filter(key, label, any, rows, wanted.text(key));

@@ -3,9 +3,9 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::plan::{AIR, Plan, place_words};
+use super::plan::{AIR, Plan, Stands, place_words};
 use super::record::in_a_line;
-use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting};
+use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting, when};
 use crate::kiln::cone::{self, Cone, ConeKind, Witness};
 use crate::kiln::fault::Fault;
 use crate::store::{Transaction, entity, query};
@@ -116,11 +116,13 @@ impl Studio {
             let placed = query::placements(conn, firing.id)?;
             let pieces: Vec<PlacedPiece> =
                 placed.iter().map(|placed| placed_piece(conn, placed)).collect::<Result<_>>()?;
+            let before_it = fired_before(conn, &firing)?;
+            let standing = standing(conn, &kiln, &placed)?;
             let left = pieces.iter().filter(|piece| !piece.looked_at).count();
             let (next, next_question) = next(state, pieces.len(), left);
-            let mut notes = notes(conn, &firing, state)?;
+            let mut notes = notes(&firing, state, &before_it)?;
             if is_loading {
-                notes.extend(crowded(conn, &kiln, &placed)?);
+                notes.extend(crowded(&standing));
             }
             Ok(FiringView {
                 id: id.to_owned(),
@@ -129,7 +131,7 @@ impl Studio {
                 state: sentence_case(state.name()),
                 is_loading,
                 before: if is_loading { before(&firing) } else { Vec::new() },
-                shelves: if is_open { shelves(conn, &kiln, &placed)? } else { Vec::new() },
+                shelves: if is_open { shelves(conn, &standing)? } else { Vec::new() },
                 waiting: if is_open { waiting(conn, now)? } else { Vec::new() },
                 waiting_label: if is_loading { "Waiting: tap to put on a shelf" } else { "Was another piece in it?" }
                     .to_owned(),
@@ -140,7 +142,7 @@ impl Studio {
                     (false, left) => format!("Look at the pieces: {left} left"),
                 },
                 pieces,
-                earlier: earlier(conn, now, &firing)?,
+                earlier: earlier(conn, now, &before_it)?,
                 notes,
                 next,
                 next_question,
@@ -157,12 +159,11 @@ impl Studio {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
-            let shelf = i64::from(shelf);
-            if shelf >= kiln.shelves {
-                return Err(StudioError::missing("shelf"));
-            }
+            let mut stands = standing(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
+            let shelf = usize::try_from(shelf).ok().filter(|shelf| *shelf < stands.len());
+            let shelf = shelf.ok_or_else(|| StudioError::missing("shelf"))?;
             for piece in pieces {
-                if !put(tx, &firing, &kiln, piece_id(piece)?, shelf, true)? {
+                if !put(tx, &firing, &mut stands, piece_id(piece)?, shelf, true)? {
                     return Err(StudioError::refused(
                         "shelf",
                         "There is no room left on this shelf. Take another, or take something off it.",
@@ -183,14 +184,15 @@ impl Studio {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
+            let mut stands = standing(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
             let (mut fit, mut left) = (0, 0);
             for piece in waiting(tx.conn(), now)?.into_iter().flat_map(|row| row.pieces) {
                 let piece = piece_id(&piece)?;
-                let mut stands = false;
-                for shelf in 0..kiln.shelves {
-                    stands = stands || put(tx, &firing, &kiln, piece, shelf, false)?;
+                let mut is_in = false;
+                for shelf in 0..stands.len() {
+                    is_in = is_in || put(tx, &firing, &mut stands, piece, shelf, false)?;
                 }
-                if stands { fit += 1 } else { left += 1 }
+                if is_in { fit += 1 } else { left += 1 }
             }
             Ok((fit, left))
         })?;
@@ -300,23 +302,23 @@ fn next(state: FiringState, pieces: usize, left: usize) -> (String, String) {
     (next.to_owned(), question)
 }
 
-/// Puts a piece on a shelf, `close` to others if it must; false when there is no room.
+/// Puts a piece on a shelf, `close` to others if it must; false when there is no room. What stands where is kept up to date.
 fn put(
     tx: &mut Transaction<'_>,
     firing: &entity::Firing,
-    kiln: &entity::Kiln,
+    standing: &mut [Stands],
     piece: Uuid,
-    shelf: i64,
+    shelf: usize,
     close: bool,
 ) -> Result<bool> {
     let stood = stands_in(tx.conn(), firing, piece)?;
-    let placed = query::placements(tx.conn(), firing.id)?;
-    let others: Vec<_> = placed.into_iter().filter(|placed| placed.piece != piece).collect();
-    let plan = Plan::of(kiln);
-    let stands = plan.stands(tx.conn(), &others, shelf)?;
-    let Some((x_e4, y_e4)) = plan.place_for(tx.conn(), &stands, piece, close)? else { return Ok(false) };
+    let radius = standing[shelf].radius(tx.conn(), piece)?;
+    let Some((x_e4, y_e4)) = standing[shelf].place_for(radius, piece, close) else { return Ok(false) };
     let id = stood.map_or_else(|| tx.new_id(), |stood| stood.id);
-    tx.put(&entity::Placement { id, firing: firing.id, piece, shelf, x_e4, y_e4, gone: false })?;
+    let shelf_number = standing[shelf].number;
+    tx.put(&entity::Placement { id, firing: firing.id, piece, shelf: shelf_number, x_e4, y_e4, gone: false })?;
+    standing.iter_mut().for_each(|stands| stands.remove(piece));
+    standing[shelf].add(piece, x_e4, y_e4, radius);
     Ok(true)
 }
 
@@ -398,7 +400,7 @@ fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Res
     Ok(lines)
 }
 
-fn notes(conn: &Connection, firing: &entity::Firing, state: FiringState) -> Result<Vec<Note>> {
+fn notes(firing: &entity::Firing, state: FiringState, before_it: &[entity::Firing]) -> Result<Vec<Note>> {
     let mut notes = Vec::new();
     if state == FiringState::Loading {
         notes.push(Note::warning(
@@ -410,7 +412,7 @@ fn notes(conn: &Connection, firing: &entity::Firing, state: FiringState) -> Resu
     }
     let read = witnesses(firing)?;
     notes.extend(cone::verdict(firing.cone.parse()?, &read).map(Note::plain));
-    notes.extend(against_the_last(conn, firing)?.map(Note::plain));
+    notes.extend(against_the_last(firing, before_it).map(Note::plain));
     Ok(notes)
 }
 
@@ -431,63 +433,59 @@ fn placed_piece(conn: &Connection, placed: &entity::Placement) -> Result<PlacedP
             Some(found) if !found.is_empty() => format!("{place}: {found}"),
             _ => place,
         },
-        looked_at: is_looked_at(conn, placed)?,
+        looked_at: finding.is_some() || is_photographed(conn, placed)?,
     })
 }
 
 /// Whether anything was said of a piece after this firing, or a photograph taken.
 pub(super) fn is_looked_at(conn: &Connection, placed: &entity::Placement) -> Result<bool> {
-    if query::finding(conn, placed.piece, placed.firing)?.is_some() {
-        return Ok(true);
-    }
+    Ok(query::finding(conn, placed.piece, placed.firing)?.is_some() || is_photographed(conn, placed)?)
+}
+
+fn is_photographed(conn: &Connection, placed: &entity::Placement) -> Result<bool> {
     Ok(query::photos(conn, placed.piece)?.iter().any(|photo| photo.firing == Some(placed.firing)))
 }
 
-fn shelves(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<ShelfView>> {
-    let plan = Plan::of(kiln);
-    (0..kiln.shelves).map(|number| plan.shelf(conn, &plan.stands(conn, placed, number)?, number)).collect()
+/// The plan of the shelves with what stands on each, the lowest first.
+fn standing(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<Stands>> {
+    (0..kiln.shelves).map(|number| Stands::on(conn, kiln, placed, number)).collect()
+}
+
+fn shelves(conn: &Connection, standing: &[Stands]) -> Result<Vec<ShelfView>> {
+    standing.iter().map(|stands| stands.shelf(conn)).collect()
 }
 
 /// Pieces that stand so close that they may melt together.
-fn crowded(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Option<Note>> {
-    let plan = Plan::of(kiln);
-    for number in 0..kiln.shelves {
-        let close = plan.crowded(&plan.stands(conn, placed, number)?);
-        if close > 0 {
-            let pairs = count(close as i64, "pair stands", "pairs stand");
-            let text = format!(
-                "Shelf {}: {pairs} closer than {AIR:.0} mm at the widest, as drawn. Glazes that touch melt together.",
-                number + 1
-            );
-            return Ok(Some(Note::attention(text)));
-        }
-    }
-    Ok(None)
+fn crowded(standing: &[Stands]) -> Option<Note> {
+    let (stands, close) = standing.iter().map(|stands| (stands, stands.crowded())).find(|(_, close)| *close > 0)?;
+    let pairs = count(close as i64, "pair stands", "pairs stand");
+    Some(Note::attention(format!(
+        "Shelf {}: {pairs} closer than {AIR:.0} mm at the widest, as drawn. Glazes that touch melt together.",
+        stands.number + 1
+    )))
 }
 
 // ---- against earlier firings ----
 
 /// Fired in the same kiln before this one, the newest first.
 fn fired_before(conn: &Connection, firing: &entity::Firing) -> Result<Vec<entity::Firing>> {
-    let when = firing.fired_at.unwrap_or(firing.at);
     let mut before = Vec::new();
     for other in query::firings(conn, LOOKED_THROUGH)? {
         let is_fired = code::<FiringState>(&other.state)? != FiringState::Loading;
-        if is_fired && other.id != firing.id && other.kiln == firing.kiln && other.fired_at.unwrap_or(other.at) <= when
-        {
+        if is_fired && other.id != firing.id && other.kiln == firing.kiln && when(&other) <= when(firing) {
             before.push(other);
         }
     }
-    before.sort_by_key(|other| std::cmp::Reverse(other.fired_at.unwrap_or(other.at)));
+    before.sort_by_key(|other| std::cmp::Reverse(when(other)));
     Ok(before)
 }
 
-fn earlier(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Vec<Row>> {
+fn earlier(conn: &Connection, now: Now, before_it: &[entity::Firing]) -> Result<Vec<Row>> {
     let style = style(conn)?;
     let row = |other: &entity::Firing| -> Result<Row> {
         let placed = query::placements(conn, other.id)?;
         let faults = faults_counted(conn, &placed)?;
-        let mut parts = vec![now.moment(other.fired_at.unwrap_or(other.at))];
+        let mut parts = vec![now.moment(when(other))];
         parts.extend(other.top_mc.map(|mc| degrees(mc, &style)));
         parts.extend(other.minutes.map(duration));
         for witness in witnesses(other)? {
@@ -503,16 +501,12 @@ fn earlier(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Vec<R
             outline: Vec::new(),
         })
     };
-    fired_before(conn, firing)?.iter().take(EARLIER).map(row).collect()
+    before_it.iter().take(EARLIER).map(row).collect()
 }
 
 /// "12 °C hotter and 40 min longer than the firing to the same cone before it."
-fn against_the_last(conn: &Connection, firing: &entity::Firing) -> Result<Option<String>> {
-    let before = fired_before(conn, firing)?;
-    let Some(last) = before.iter().find(|other| other.cone == firing.cone && other.cone_kind == firing.cone_kind)
-    else {
-        return Ok(None);
-    };
+fn against_the_last(firing: &entity::Firing, before_it: &[entity::Firing]) -> Option<String> {
+    let last = before_it.iter().find(|other| other.cone == firing.cone && other.cone_kind == firing.cone_kind)?;
     let mut parts = Vec::new();
     if let (Some(top), Some(last)) = (firing.top_mc, last.top_mc) {
         parts.push(match (top - last) as f64 / 1e3 {
@@ -529,7 +523,7 @@ fn against_the_last(conn: &Connection, firing: &entity::Firing) -> Result<Option
         });
     }
     let cone = &firing.cone;
-    Ok((!parts.is_empty()).then(|| format!("Against this kiln's cone {cone} firing before: {}.", parts.join(" and "))))
+    (!parts.is_empty()).then(|| format!("Against this kiln's cone {cone} firing before: {}.", parts.join(" and ")))
 }
 
 /// On how many of these pieces each fault was found, the most frequent first.

@@ -10,7 +10,7 @@ use super::load::is_looked_at;
 use super::plan::place_words;
 use super::record::{INSIDE, OUTSIDE, OVERLAP, PhotoView, in_a_line, photos, record};
 use super::whereabouts::{Outline, Whereabouts};
-use super::{firing_of, piece_id, piece_name};
+use super::{firing_of, outline_of, piece_id, piece_name};
 use crate::coat::verdict::VerdictKind;
 use crate::coded::Coded;
 use crate::form::ZoneKind;
@@ -19,8 +19,6 @@ use crate::store::entity::{self, Entity, Pairs};
 use crate::store::photos::develop;
 use crate::store::query;
 use crate::studio::facts::{code, parse_id, style, verdict_kind};
-use crate::studio::lists::outline;
-use crate::studio::shapes::shape;
 use crate::studio::sheet::{Drawing, Touch};
 use crate::studio::words::sentence_case;
 use crate::studio::{Kept, Line, Note, Now, Result, Studio, StudioError};
@@ -197,9 +195,9 @@ impl Studio {
                 record: record(conn, now, &coats, &style)?,
                 photos: photos(conn, self.store.photos(), piece, Some(firing_row.id))?,
                 questions: questions(&coats, found.as_ref())?,
-                drawing: match (faults.is_empty(), outline_of(conn, &coats)?) {
-                    (false, Some(outline)) => Some(outline.draw(&faults)),
-                    _ => None,
+                drawing: match faults.is_empty() {
+                    true => None,
+                    false => Outline::of(&outline_of(conn, &coats)?).map(|outline| outline.draw(&faults)),
                 },
                 faults: Fault::ALL.iter().map(|fault| FaultChip::of(*fault, &faults)).collect(),
                 liking: found
@@ -237,7 +235,7 @@ impl Studio {
                 None => entity::Finding { id: tx.new_id(), firing, piece, ..entity::Finding::default() },
             };
             let outline = match look {
-                Look::Where { .. } => outline_of(tx.conn(), &query::coats_of_piece(tx.conn(), piece)?)?,
+                Look::Where { .. } => Outline::of(&outline_of(tx.conn(), &query::coats_of_piece(tx.conn(), piece)?)?),
                 _ => None,
             };
             let said = entity::Finding { at: now.unix_ms, ..said(found, look, outline.as_ref())? };
@@ -373,12 +371,6 @@ fn with_faults(found: entity::Finding, faults: Vec<(String, String)>) -> entity:
 fn faults(found: Option<&entity::Finding>) -> Result<Vec<(Fault, Option<Whereabouts>)>> {
     let kept = found.and_then(|found| found.faults.as_ref()).into_iter().flat_map(|faults| &faults.0);
     kept.map(|(fault, place)| Ok((code(fault)?, Whereabouts::read(place)))).collect()
-}
-
-fn outline_of(conn: &Connection, coats: &[entity::Coat]) -> Result<Option<Outline>> {
-    let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
-    let points = form.map(|form| shape(conn, &form)).transpose()?.map(|form| outline(&form));
-    Ok(points.and_then(|points| Outline::of(&points)))
 }
 
 /// One question for each zone that was glazed, and for the overlap where two coats may meet.

@@ -21,7 +21,10 @@ use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
 use crate::store::query;
 use crate::studio::facts::{code, parse_id};
+use crate::studio::lists::outline;
 use crate::studio::rows::{found, in_use};
+use crate::studio::shapes::shape;
+use crate::studio::sheet::Point;
 use crate::studio::words::{count, sentence_case};
 use crate::studio::{Now, Result, Row, Studio};
 
@@ -33,8 +36,6 @@ pub use look::{Choice, FaultChip, Look, LookView, ZoneQuestion};
 pub use piece::PieceView;
 pub use record::PhotoView;
 
-/// Pieces glazed longer ago are not offered for a firing any more, days.
-const LONGEST_WAIT_DAYS: i64 = 200;
 /// The most coats looked through for pieces that wait.
 const MOST_WAITING: u32 = 2_000;
 /// How many firings the screen lists.
@@ -109,12 +110,7 @@ fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Ro
     Ok(Row {
         id: firing.id.to_string(),
         title: firing_title(conn, firing)?,
-        detail: format!(
-            "{}, {}, {}",
-            now.moment(firing.fired_at.unwrap_or(firing.at)),
-            count(pieces as i64, "piece", "pieces"),
-            state.name()
-        ),
+        detail: format!("{}, {}, {}", now.moment(when(firing)), count(pieces as i64, "piece", "pieces"), state.name()),
         chosen: state != FiringState::Done,
         outline: Vec::new(),
     })
@@ -124,6 +120,16 @@ fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Ro
 fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
     let kiln: entity::Kiln = found(conn, firing.kiln)?;
     Ok(format!("Cone {}, {}", firing.cone, kiln.name))
+}
+
+/// The same with its day.
+fn firing_title_and_day(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<String> {
+    Ok(format!("{}, {}", firing_title(conn, firing)?, now.moment(when(firing))))
+}
+
+/// When it was fired, or begun while it was not.
+fn when(firing: &entity::Firing) -> i64 {
+    firing.fired_at.unwrap_or(firing.at)
 }
 
 /// The pieces that wait, the oldest first; those without a code that are alike and of one day make a run. Pieces that are
@@ -156,7 +162,7 @@ fn waiting(conn: &Connection, now: Now) -> Result<Vec<WaitingRow>> {
 
 /// The pieces that have been in no firing, with their coats.
 fn unfired(conn: &Connection, now: Now) -> Result<Vec<(Uuid, Vec<entity::Coat>)>> {
-    let from = now.unix_ms - LONGEST_WAIT_DAYS * 86_400_000;
+    let from = now.unix_ms - query::LONGEST_ON_THE_SHELF_MS;
     let mut pieces: Vec<(Uuid, Vec<entity::Coat>)> = Vec::new();
     let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
     for coat in query::coats_waiting(conn, from, MOST_WAITING)? {
@@ -206,6 +212,13 @@ fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
         Some(foot) => format!("{name}, {foot}"),
         None => name,
     })
+}
+
+/// The outline of a piece's form; empty where it has none.
+fn outline_of(conn: &Connection, coats: &[entity::Coat]) -> Result<Vec<Point>> {
+    let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
+    let shape = form.map(|form| shape(conn, &form)).transpose()?;
+    Ok(shape.map(|shape| outline(&shape)).unwrap_or_default())
 }
 
 fn piece_id(text: &str) -> Result<Uuid> {

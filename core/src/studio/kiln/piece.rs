@@ -2,13 +2,11 @@
 
 use super::plan::place_words;
 use super::record::{PhotoView, in_a_line, photos, record};
-use super::{firing_title, piece_id, piece_name};
+use super::{firing_title, outline_of, piece_id, piece_name, when};
 use crate::store::entity;
 use crate::store::query;
 use crate::studio::facts::style;
-use crate::studio::lists::outline;
 use crate::studio::rows::found;
-use crate::studio::shapes::shape;
 use crate::studio::sheet::Point;
 use crate::studio::words::sentence_case;
 use crate::studio::{Line, Now, Result, Row, Studio, StudioError};
@@ -41,14 +39,14 @@ impl Studio {
         let piece = piece_id(id)?;
         self.store.read(|conn| {
             let coats = query::coats_of_piece(conn, piece)?;
-            let Some(first) = coats.first() else { return Err(StudioError::missing("piece")) };
-            let form: entity::Form = found(conn, first.form)?;
+            if coats.is_empty() {
+                return Err(StudioError::missing("piece"));
+            }
             let firing = |placed: entity::Placement| -> Result<Row> {
                 let firing: entity::Firing = found(conn, placed.firing)?;
                 let finding = query::finding(conn, piece, firing.id)?;
                 let said = finding.as_ref().map(in_a_line).transpose()?.filter(|said| !said.is_empty());
-                let mut parts =
-                    vec![format!("{}, {}", now.moment(firing.fired_at.unwrap_or(firing.at)), place_words(&placed))];
+                let mut parts = vec![format!("{}, {}", now.moment(when(&firing)), place_words(&placed))];
                 parts.push(sentence_case(&said.unwrap_or_else(|| "not looked at yet".to_owned())));
                 parts.extend(finding.and_then(|finding| finding.note));
                 Ok(Row {
@@ -63,7 +61,7 @@ impl Studio {
             Ok(PieceView {
                 piece: id.to_owned(),
                 title: piece_name(conn, &coats)?,
-                outline: outline(&shape(conn, &form)?),
+                outline: outline_of(conn, &coats)?,
                 coats: record(conn, now, &coats, &style(conn)?)?,
                 firings: placed.into_iter().map(firing).collect::<Result<_>>()?,
                 unfired: "It has been in no firing yet.".to_owned(),

@@ -42,6 +42,14 @@ pub(super) struct Stand {
     radius: f64,
 }
 
+/// One shelf with what stands on it.
+pub(super) struct Stands {
+    plan: Plan,
+    /// Counted from 0 at the bottom.
+    pub(super) number: i64,
+    pieces: Vec<Stand>,
+}
+
 impl Plan {
     pub(super) fn of(kiln: &entity::Kiln) -> Plan {
         let across = Millimetres::from_micrometres(kiln.across_um).value().max(1.0);
@@ -55,25 +63,6 @@ impl Plan {
 
     fn area(&self) -> f64 {
         if self.round { std::f64::consts::PI / 4.0 } else { self.tall() }
-    }
-
-    /// The pieces of a firing that stand on one shelf.
-    pub(super) fn stands(&self, conn: &Connection, placed: &[entity::Placement], shelf: i64) -> Result<Vec<Stand>> {
-        let here = placed.iter().filter(|placed| placed.shelf == shelf);
-        here.map(|placed| {
-            let radius = self.radius(conn, placed.piece)?;
-            let (x, y) = (placed.x_e4 as f64 / PARTS, placed.y_e4 as f64 / PARTS * self.tall());
-            Ok(Stand { piece: placed.piece, x, y, radius })
-        })
-        .collect()
-    }
-
-    /// Half of a piece's width at its widest.
-    fn radius(&self, conn: &Connection, piece: Uuid) -> Result<f64> {
-        let coats = query::coats_of_piece(conn, piece)?;
-        let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
-        let widest = form.map(|form| shape(conn, &form)).transpose()?.and_then(|form| widest(&form));
-        Ok(widest.unwrap_or(USUAL_RADIUS) / self.across)
     }
 
     /// The place on the shelf nearest to a spot of the drawing, as it is kept.
@@ -93,40 +82,6 @@ impl Plan {
         (part(x), part(y / self.tall()))
     }
 
-    /// A place for one more piece, as it is kept: the first free one from the back left; where none is free, and pieces may
-    /// stand close, the one with the most room around it. `None` when there is no such place, or the pieces would cover more
-    /// than the shelf.
-    pub(super) fn place_for(
-        &self,
-        conn: &Connection,
-        stands: &[Stand],
-        piece: Uuid,
-        close: bool,
-    ) -> Result<Option<(i64, i64)>> {
-        let radius = self.radius(conn, piece)?;
-        let circle = |radius: f64| std::f64::consts::PI * radius.powi(2);
-        let covered: f64 = stands.iter().map(|stand| circle(stand.radius)).sum();
-        if !stands.is_empty() && covered + circle(radius) > self.area() {
-            return Ok(None);
-        }
-        let rows = (SEARCH as f64 * self.tall()) as usize;
-        let step = |number: usize| number as f64 / SEARCH as f64;
-        let places = (0..=rows).rev().flat_map(|row| (0..=SEARCH).map(move |column| (step(column), step(row))));
-        // A piece wider than the shelf stands in its middle.
-        let mut best = (f64::NEG_INFINITY, 0.5, self.tall() / 2.0);
-        for (x, y) in places.filter(|&(x, y)| self.has_room(x, y, radius)) {
-            let gap = |stand: &Stand| (stand.x - x).hypot(stand.y - y) - stand.radius - radius;
-            let room = stands.iter().map(gap).fold(f64::INFINITY, f64::min);
-            if room * self.across >= AIR {
-                return Ok(Some(self.kept(x, y)));
-            }
-            if room > best.0 {
-                best = (room, x, y);
-            }
-        }
-        Ok((close || stands.is_empty()).then(|| self.kept(best.1, best.2)))
-    }
-
     fn has_room(&self, x: f64, y: f64, radius: f64) -> bool {
         if self.round {
             (x - 0.5).hypot(y - 0.5) + radius <= 0.5
@@ -135,23 +90,99 @@ impl Plan {
         }
     }
 
+    fn outline(&self) -> Vec<Spot> {
+        if self.round {
+            circle(0.5, 0.5, 0.5)
+        } else {
+            let corners = [(0.0, 0.0), (1.0, 0.0), (1.0, self.tall()), (0.0, self.tall())];
+            corners.map(|(x, y)| Spot { x, y }).to_vec()
+        }
+    }
+}
+
+impl Stands {
+    /// The pieces of a firing that stand on one shelf.
+    pub(super) fn on(
+        conn: &Connection,
+        kiln: &entity::Kiln,
+        placed: &[entity::Placement],
+        number: i64,
+    ) -> Result<Stands> {
+        let mut stands = Stands { plan: Plan::of(kiln), number, pieces: Vec::new() };
+        for placed in placed.iter().filter(|placed| placed.shelf == number) {
+            let radius = stands.radius(conn, placed.piece)?;
+            stands.add(placed.piece, placed.x_e4, placed.y_e4, radius);
+        }
+        Ok(stands)
+    }
+
+    /// One more piece, at a place as it is kept.
+    pub(super) fn add(&mut self, piece: Uuid, x_e4: i64, y_e4: i64, radius: f64) {
+        let (x, y) = (x_e4 as f64 / PARTS, y_e4 as f64 / PARTS * self.plan.tall());
+        self.pieces.push(Stand { piece, x, y, radius });
+    }
+
+    /// The piece is not here any more.
+    pub(super) fn remove(&mut self, piece: Uuid) {
+        self.pieces.retain(|stand| stand.piece != piece);
+    }
+
+    /// Half of a piece's width at its widest, in widths of the shelf.
+    pub(super) fn radius(&self, conn: &Connection, piece: Uuid) -> Result<f64> {
+        let coats = query::coats_of_piece(conn, piece)?;
+        let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
+        let widest = form.map(|form| shape(conn, &form)).transpose()?.and_then(|form| widest(&form));
+        Ok(widest.unwrap_or(USUAL_RADIUS) / self.plan.across)
+    }
+
+    /// A place for one more piece, as it is kept: the first free one from the back left; where none is free, and pieces may
+    /// stand close, the one with the most room around it. `None` when there is no such place, or the pieces would cover more
+    /// than the shelf.
+    pub(super) fn place_for(&self, radius: f64, piece: Uuid, close: bool) -> Option<(i64, i64)> {
+        let plan = &self.plan;
+        let others: Vec<&Stand> = self.pieces.iter().filter(|stand| stand.piece != piece).collect();
+        let circle = |radius: f64| std::f64::consts::PI * radius.powi(2);
+        let covered: f64 = others.iter().map(|stand| circle(stand.radius)).sum();
+        if !others.is_empty() && covered + circle(radius) > plan.area() {
+            return None;
+        }
+        let rows = (SEARCH as f64 * plan.tall()) as usize;
+        let step = |number: usize| number as f64 / SEARCH as f64;
+        let places = (0..=rows).rev().flat_map(|row| (0..=SEARCH).map(move |column| (step(column), step(row))));
+        // A piece wider than the shelf stands in its middle.
+        let mut best = (f64::NEG_INFINITY, 0.5, plan.tall() / 2.0);
+        for (x, y) in places.filter(|&(x, y)| plan.has_room(x, y, radius)) {
+            let gap = |stand: &&Stand| (stand.x - x).hypot(stand.y - y) - stand.radius - radius;
+            let room = others.iter().map(gap).fold(f64::INFINITY, f64::min);
+            if room * plan.across >= AIR {
+                return Some(plan.kept(x, y));
+            }
+            if room > best.0 {
+                best = (room, x, y);
+            }
+        }
+        (close || others.is_empty()).then(|| plan.kept(best.1, best.2))
+    }
+
     /// How many pairs of pieces stand closer than [`AIR`].
-    pub(super) fn crowded(&self, stands: &[Stand]) -> usize {
+    pub(super) fn crowded(&self) -> usize {
+        let (plan, stands) = (&self.plan, &self.pieces);
         let close = |one: &Stand, other: &Stand| {
-            ((one.x - other.x).hypot(one.y - other.y) - one.radius - other.radius) * self.across < AIR - 0.5
+            ((one.x - other.x).hypot(one.y - other.y) - one.radius - other.radius) * plan.across < AIR - 0.5
         };
         let pairs = stands.iter().enumerate().flat_map(|(at, one)| stands[..at].iter().map(move |other| (one, other)));
         pairs.filter(|(one, other)| close(one, other)).count()
     }
 
     /// The shelf with its pieces.
-    pub(super) fn shelf(&self, conn: &Connection, stands: &[Stand], number: i64) -> Result<ShelfView> {
-        let mut shapes = vec![Shape { ink: Ink::Bisque, spots: self.outline() }];
+    pub(super) fn shelf(&self, conn: &Connection) -> Result<ShelfView> {
+        let (plan, stands, number) = (&self.plan, &self.pieces, self.number);
+        let mut shapes = vec![Shape { ink: Ink::Bisque, spots: plan.outline() }];
         let mut grips = Vec::new();
         let mut covered = 0.0;
         for stand in stands {
             covered += std::f64::consts::PI * stand.radius.powi(2);
-            let at = Spot { x: stand.x, y: self.tall() - stand.y };
+            let at = Spot { x: stand.x, y: plan.tall() - stand.y };
             shapes.push(Shape { ink: Ink::Glazed, spots: circle(at.x, at.y, stand.radius) });
             shapes.push(Shape { ink: Ink::Line, spots: closed(circle(at.x, at.y, stand.radius)) });
             grips.push(Grip {
@@ -162,15 +193,15 @@ impl Plan {
                 removable: true,
             });
         }
-        shapes.push(Shape { ink: Ink::Line, spots: closed(self.outline()) });
+        shapes.push(Shape { ink: Ink::Line, spots: closed(plan.outline()) });
         let title = format!("Shelf {}: {}", number + 1, count(stands.len() as i64, "piece", "pieces"));
-        let free = (100.0 * (1.0 - covered / self.area())).clamp(0.0, 100.0);
+        let free = (100.0 * (1.0 - covered / plan.area())).clamp(0.0, 100.0);
         Ok(ShelfView {
             number: u32::try_from(number).unwrap_or_default(),
             title: format!("{title}, {free:.0} % of it free"),
             drawing: Drawing {
                 below: String::new(),
-                tall: self.tall(),
+                tall: plan.tall(),
                 photo: String::new(),
                 shapes,
                 grips,
@@ -178,15 +209,6 @@ impl Plan {
                     .to_owned(),
             },
         })
-    }
-
-    fn outline(&self) -> Vec<Spot> {
-        if self.round {
-            circle(0.5, 0.5, 0.5)
-        } else {
-            let corners = [(0.0, 0.0), (1.0, 0.0), (1.0, self.tall()), (0.0, self.tall())];
-            corners.map(|(x, y)| Spot { x, y }).to_vec()
-        }
     }
 }
 
