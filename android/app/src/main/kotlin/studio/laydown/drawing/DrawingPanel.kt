@@ -29,13 +29,13 @@ class DrawingPanel(
         val ticks: Boolean
 
         /** A new thing is begun, which one Undo takes back. */
-        fun begin()
+        fun begin() = Unit
 
         /** What is done. While a grip is dragged, many times. */
         fun touch(touch: Touch)
 
-        /** The last thing is to be taken back. */
-        fun undo()
+        /** The last thing is to be taken back; not asked where [show] says that nothing can be. */
+        fun undo() = Unit
     }
 
     val root: View = context.views(R.layout.drawing)

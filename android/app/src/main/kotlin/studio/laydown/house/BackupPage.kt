@@ -1,7 +1,6 @@
 package studio.laydown.house
 
 import android.content.ActivityNotFoundException
-import android.content.ClipData
 import android.content.Intent
 import android.net.Uri
 import android.os.Bundle
@@ -18,13 +17,14 @@ import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import studio.laydown.core.Tone
 import studio.laydown.picture.Pictures
+import studio.laydown.picture.copy
+import studio.laydown.picture.share
 import studio.laydown.putButton
 import studio.laydown.putNote
 import studio.laydown.putSentence
 import java.io.File
 import java.io.FileNotFoundException
 import java.io.IOException
-import java.io.InputStream
 import kotlin.concurrent.thread
 
 /** Everything into one file that lies elsewhere, and such a file taken in again. What takes long happens beside the weighing. */
@@ -100,12 +100,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
     )
 
     /** To whatever takes files: where it comes to lie is not known here, so that it does not count as a backup made. */
-    private fun send(file: File) {
-        val uri = Pictures.uri(file)
-        val send = Intent(Intent.ACTION_SEND).setType(ZIP).putExtra(Intent.EXTRA_STREAM, uri).addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION)
-        send.clipData = ClipData.newRawUri(null, uri)
-        host.startActivity(Intent.createChooser(send, host.getText(R.string.send_backup)))
-    }
+    private fun send(file: File) = host.share(file, ZIP, host.getText(R.string.send_backup))
 
     /** Copies the backup to its place and reads it from there again. */
     private fun put(into: Uri) {
@@ -132,14 +127,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         copying({ fetch(from, "taken.zip") }) { copy -> aside({ now -> takeIn(now, copy.path) }) { end(Note(Tone.PLAIN, it)) } }
     }
 
-    private fun fetch(from: Uri, name: String): File {
-        val copy = pictures.place(name)
-        val input = host.contentResolver.openInputStream(from) ?: throw FileNotFoundException(from.toString())
-        input.use { it.copyInto(copy) }
-        return copy
-    }
-
-    private fun InputStream.copyInto(file: File) = file.outputStream().use { copyTo(it) }
+    private fun fetch(from: Uri, name: String): File = pictures.place(name).also { host.contentResolver.copy(from, it) }
 
     // ---- other apps ----
 

@@ -54,8 +54,8 @@ class SizesScreen(host: MainActivity) : ColumnPage(host) {
 
     private fun choose(rows: List<Row>) {
         choose(host.getText(R.string.choose_known), rows) {
-                known = it.id
-                refresh()
+            known = it.id
+            refresh()
         }
     }
 

@@ -71,8 +71,8 @@ class ComparePage(host: MainActivity, private val pieceId: String) : ColumnPage(
 
     private fun choose(view: CompareView) {
         choose(host.getText(R.string.compare_with), view.others) {
-                other = it.id
-                refresh()
+            other = it.id
+            refresh()
         }
     }
 

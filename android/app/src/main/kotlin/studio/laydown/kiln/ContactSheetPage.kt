@@ -1,8 +1,6 @@
 package studio.laydown.kiln
 
-import android.content.ClipData
 import android.content.Context
-import android.content.Intent
 import android.graphics.Bitmap
 import android.os.Bundle
 import android.os.CancellationSignal
@@ -21,6 +19,7 @@ import studio.laydown.core.ContactSheetView
 import studio.laydown.core.Note
 import studio.laydown.core.Tone
 import studio.laydown.picture.Pictures
+import studio.laydown.picture.share
 import studio.laydown.put
 import studio.laydown.putButton
 import studio.laydown.putNote
@@ -54,16 +53,7 @@ class ContactSheetPage(host: MainActivity, private val firingId: String) : Colum
         } catch (full: IOException) {
             return report(R.string.picture_not_copied)
         }
-        val uri = Pictures.uri(file)
-        val send = Intent(Intent.ACTION_SEND).apply {
-            type = "image/jpeg"
-            putExtra(Intent.EXTRA_STREAM, uri)
-            putExtra(Intent.EXTRA_SUBJECT, title)
-            // The clip carries the leave to read it.
-            clipData = ClipData.newRawUri(null, uri)
-            addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION)
-        }
-        host.startActivity(Intent.createChooser(send, host.getText(R.string.share_picture)))
+        host.share(file, "image/jpeg", host.getText(R.string.share_picture), title)
     }
 
     private fun print(sheet: ContactSheet, title: String) {

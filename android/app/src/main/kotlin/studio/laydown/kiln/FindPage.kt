@@ -91,8 +91,8 @@ class FindPage(host: MainActivity) : Page(host) {
 
     private fun choose(filter: Filter) {
         choose(filter.label, filter.rows) {
-                wanted[filter.key] = it.id
-                refresh()
+            wanted[filter.key] = it.id
+            refresh()
         }
     }
 

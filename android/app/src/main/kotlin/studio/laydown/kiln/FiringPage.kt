@@ -36,7 +36,6 @@ import studio.laydown.putSentence
 class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(host), DrawingPanel.Listener {
     override val title: CharSequence = ""
 
-
     /** Why the last thing could not be done; said until the next one. */
     private var refusal = ""
 
@@ -103,8 +102,8 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             if (run) listOf(all, all.copy(id = "${shelf.number} one", detail = host.getString(R.string.one_of_them))) else listOf(all)
         }
         choose(host.getText(R.string.which_shelf), rows) { row ->
-                val (shelf, many) = row.id.split(' ')
-                load(if (many == "all") waiting.pieces else waiting.pieces.take(1), shelf.toUInt())
+            val (shelf, many) = row.id.split(' ')
+            load(if (many == "all") waiting.pieces else waiting.pieces.take(1), shelf.toUInt())
         }
     }
 
@@ -149,10 +148,6 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
     // ---- the plan of a shelf ----
 
     override val ticks: Boolean get() = host.preferences.tick
-
-    override fun begin() = Unit
-
-    override fun undo() = Unit
 
     override fun touch(touch: Touch) = when (touch) {
         is Touch.Move -> act { now -> place(now, firingId, touch.grip, touch.to) }

@@ -266,10 +266,6 @@ class LookPage(host: MainActivity, private val firingId: String, private var pie
 
     override val ticks: Boolean get() = host.preferences.tick
 
-    override fun begin() = Unit
-
-    override fun undo() = Unit
-
     override fun touch(touch: Touch) = say(Look.Where(touch))
 
     private companion object {

@@ -12,7 +12,6 @@ import android.provider.MediaStore
 import studio.laydown.Answer
 import studio.laydown.R
 import java.io.File
-import java.io.FileNotFoundException
 import java.io.IOException
 import kotlin.concurrent.thread
 
@@ -121,10 +120,7 @@ class Photographer(private val host: Activity, private val look: (File) -> Unit,
         changed()
         val resolver = host.contentResolver
         thread(name = "picture", isDaemon = true) {
-            val copied = runCatching {
-                val input = resolver.openInputStream(uri) ?: throw FileNotFoundException(uri.toString())
-                input.use { from -> place.outputStream().use(from::copyTo) }
-            }
+            val copied = runCatching { resolver.copy(uri, place) }
             main.post { if (stage == Stage.COPIED) copied.fold({ look() }, ::notCopied) }
         }
     }

@@ -1,8 +1,12 @@
 package studio.laydown.picture
 
+import android.app.Activity
+import android.content.ClipData
 import android.content.ContentProvider
+import android.content.ContentResolver
 import android.content.ContentValues
 import android.content.Context
+import android.content.Intent
 import android.database.Cursor
 import android.net.Uri
 import android.os.ParcelFileDescriptor
@@ -38,6 +42,22 @@ class Pictures(context: Context) {
         /** By what name another app may write to a picture, once it has been allowed to. */
         fun uri(picture: File): Uri = Uri.Builder().scheme("content").authority(AUTHORITY).appendPath(picture.name).build()
     }
+}
+
+/** Copies what another app named into a file of the app's own. Not for the main thread: it may lie far away. */
+internal fun ContentResolver.copy(from: Uri, into: File) {
+    val input = openInputStream(from) ?: throw FileNotFoundException(from.toString())
+    input.use { read -> into.outputStream().use(read::copyTo) }
+}
+
+/** Hands [file], one of the [Pictures], to an app that the person chooses under these [words]. */
+internal fun Activity.share(file: File, type: String, words: CharSequence, subject: String? = null) {
+    val uri = Pictures.uri(file)
+    val send = Intent(Intent.ACTION_SEND).setType(type).putExtra(Intent.EXTRA_STREAM, uri).putExtra(Intent.EXTRA_SUBJECT, subject)
+    // The clip carries the leave to read it.
+    send.clipData = ClipData.newRawUri(null, uri)
+    send.addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION)
+    startActivity(Intent.createChooser(send, words))
 }
 
 /** Lets another app write into, or read, the one file that it was given, and nobody anything else. */
