@@ -9,7 +9,7 @@ oracle: $(ORACLE)/ready ## Targets, verdicts and profiles recomputed in Python b
 	cargo run --quiet -p laydown-tests --example turned < $(ORACLE)/profiles.json > $(ORACLE)/turned.json
 	$(ORACLE)/venv/bin/python tests/oracle/profiles.py check < $(ORACLE)/turned.json
 
-photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image's, kept photographs beside Pillow's
+photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image's, kept photographs beside Pillow's, a PDF drawn by PDFium
 	rm -rf target/photos
 	$(ORACLE)/venv/bin/python tests/photos/render.py target/photos 100
 	cargo run --quiet -p laydown-tests --example trace_photos -- target/photos > target/photos/outlines.json
@@ -18,6 +18,10 @@ photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image'
 	$(ORACLE)/venv/bin/python tests/photos/pictures.py target/pictures
 	cargo run --quiet -p laydown-tests --example develop_photos -- target/pictures > target/developed.json
 	$(ORACLE)/venv/bin/python tests/photos/developed.py target/pictures < target/developed.json
+	rm -rf target/pages
+	$(ORACLE)/venv/bin/python tests/photos/pdf.py make target/pages
+	cargo run --quiet -p laydown-tests --example bound_pages -- target/pages/bound.pdf target/pages/page1.jpg target/pages/page2.jpg
+	$(ORACLE)/venv/bin/python tests/photos/pdf.py check target/pages
 
 backup: ## A backup read by Python alone, as a stranger would
 	rm -rf target/backup

@@ -2,7 +2,7 @@
 
 mod records;
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use laydown::studio;
@@ -234,6 +234,12 @@ impl Studio {
     /// A firing on one sheet, to be painted as a picture or a page.
     pub fn contact_sheet(&self, now: Now, firing: &str) -> Result<ContactSheetView> {
         self.0.contact_sheet(now, firing)
+    }
+
+    /// Writes painted pages, JPEG files of A4's shape, into one PDF.
+    pub fn write_pdf(&self, title: &str, pages: Vec<String>, into: &str) -> Result<()> {
+        let pages: Vec<PathBuf> = pages.into_iter().map(PathBuf::from).collect();
+        self.0.write_pdf(title, &pages, Path::new(into))
     }
 
     /// Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.

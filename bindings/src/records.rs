@@ -921,8 +921,6 @@ pub struct PieceView {
     pub piece: String,
     /// Its form and code.
     pub title: String,
-    /// The right half of its outline.
-    pub outline: Vec<Point>,
     /// Its coats as they were weighed, the oldest first.
     pub coats: Vec<Line>,
     /// Its firings and what came out of them, the oldest first; the id is the firing's.

@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "82fecd14366888ba"
+public let generatedBuildStamp = "bb5acfdfaa45b2be"

@@ -805,6 +805,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      */
     func weigh(now: Now, entry: WeighEntry?) throws  -> WeighView
     
+    /**
+     * Writes painted pages, JPEG files of A4's shape, into one PDF.
+     */
+    func writePdf(title: String, pages: [String], into: String) throws 
+    
 }
 /**
  * One studio, open. Every call may come from any thread.
@@ -1416,6 +1421,20 @@ open func weigh(now: Now, entry: WeighEntry?)throws  -> WeighView  {
         FfiConverterOptionTypeWeighEntry.lower(entry),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * Writes painted pages, JPEG files of A4's shape, into one PDF.
+     */
+open func writePdf(title: String, pages: [String], into: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_write_pdf(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(title),
+        FfiConverterSequenceString.lower(pages),
+        FfiConverterString.lower(into),uniffiCallStatus
+    )
+}
 }
     
 
@@ -4310,10 +4329,6 @@ public struct PieceView: Equatable, Hashable {
      */
     public var title: String
     /**
-     * The right half of its outline.
-     */
-    public var outline: [Point]
-    /**
      * Its coats as they were weighed, the oldest first.
      */
     public var coats: [Line]
@@ -4340,9 +4355,6 @@ public struct PieceView: Equatable, Hashable {
          * Its form and code.
          */title: String, 
         /**
-         * The right half of its outline.
-         */outline: [Point], 
-        /**
          * Its coats as they were weighed, the oldest first.
          */coats: [Line], 
         /**
@@ -4356,7 +4368,6 @@ public struct PieceView: Equatable, Hashable {
          */photos: [PhotoView]) {
         self.piece = piece
         self.title = title
-        self.outline = outline
         self.coats = coats
         self.firings = firings
         self.unfired = unfired
@@ -4381,7 +4392,6 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
             try PieceView(
                 piece: FfiConverterString.read(from: &buf), 
                 title: FfiConverterString.read(from: &buf), 
-                outline: FfiConverterSequenceTypePoint.read(from: &buf), 
                 coats: FfiConverterSequenceTypeLine.read(from: &buf), 
                 firings: FfiConverterSequenceTypeRow.read(from: &buf), 
                 unfired: FfiConverterString.read(from: &buf), 
@@ -4392,7 +4402,6 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
     public static func write(_ value: PieceView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.piece, into: &buf)
         FfiConverterString.write(value.title, into: &buf)
-        FfiConverterSequenceTypePoint.write(value.outline, into: &buf)
         FfiConverterSequenceTypeLine.write(value.coats, into: &buf)
         FfiConverterSequenceTypeRow.write(value.firings, into: &buf)
         FfiConverterString.write(value.unfired, into: &buf)
@@ -9414,6 +9423,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_weigh() != 23676) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_write_pdf() != 35624) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_constructor_studio_open() != 3676) {

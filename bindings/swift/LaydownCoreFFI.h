@@ -448,6 +448,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_undo(uint64_t ptr, RustBuffe
 RustBuffer uniffi_laydown_bindings_fn_method_studio_weigh(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_WRITE_PDF
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_WRITE_PDF
+void uniffi_laydown_bindings_fn_method_studio_write_pdf(uint64_t ptr, RustBuffer title, RustBuffer pages, RustBuffer into, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_BUILD_STAMP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_BUILD_STAMP
 RustBuffer uniffi_laydown_bindings_fn_func_build_stamp(RustCallStatus *_Nonnull out_status
@@ -939,6 +944,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_undo(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_WEIGH
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_WEIGH
 uint16_t uniffi_laydown_bindings_checksum_method_studio_weigh(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_WRITE_PDF
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_WRITE_PDF
+uint16_t uniffi_laydown_bindings_checksum_method_studio_write_pdf(void
     
 );
 #endif

@@ -137,7 +137,13 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
 
 fn begin(studio: &Studio, at: Now, kiln: &str) -> Result<String> {
     let program = "100 an hour to 600, 150 to the end, hold 10 minutes";
-    keep(studio, at, SheetKind::Firing, "", &[("kiln", kiln), ("cone", "6"), ("program", program)])
+    keep(
+        studio,
+        at,
+        SheetKind::Firing,
+        "",
+        &[("kiln", kiln), ("cone", "6"), ("witnesses", "one"), ("program", program)],
+    )
 }
 
 /// Loads, fires and looks at `pieces`: what was poured too thick runs, what was poured too thin is liked less.

@@ -432,7 +432,7 @@ entities! {
         top_mc: Option<i64>,
         /// How long it took, minutes.
         minutes: Option<i64>,
-        /// Witness cones as read: `[cone, code of the reading]`, from the lowest shelf up.
+        /// Witness cones set: `[cone, code of the reading]`, the coolest first; the code is empty until one is read.
         witnesses: Option<Pairs>,
         /// What was looked at before loading: codes of the list, with commas.
         checked: Option<String>,

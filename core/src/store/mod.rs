@@ -24,7 +24,8 @@ use crate::journal::{DeviceId, Ids};
 
 pub use entity::Entity;
 pub use error::StoreError;
-use photos::{Photos, whole_file};
+use photos::Photos;
+pub(crate) use photos::whole_file;
 pub use transaction::{Changes, Transaction, Undo, chosen, devices, events_after, events_of, this_device};
 
 /// An open studio.

@@ -291,7 +291,7 @@ fn way_up(orientation: u8) -> Vec<u8> {
 }
 
 /// Writes a file so that it is there whole or not at all, and stays there when the power goes.
-pub(super) fn whole_file(path: &Path, bytes: &[u8]) -> io::Result<()> {
+pub(crate) fn whole_file(path: &Path, bytes: &[u8]) -> io::Result<()> {
     let mut partial = path.as_os_str().to_owned();
     partial.push(PARTIAL);
     let partial = PathBuf::from(partial);

@@ -214,6 +214,42 @@ fn every_tap_at_unloading_is_kept_and_taken_back() {
 }
 
 #[test]
+fn witness_cones_that_are_set_wait_to_be_read() {
+    let (bench, _) = Bench::glazed(1);
+    let firing = bench.firings()[0].clone();
+    let edit = |values: &[(&str, &str)]| {
+        let entry = SheetEntry { id: firing.clone(), ..sheet(SheetKind::Firing, "", values) };
+        bench.studio.keep_sheet(NOW, &entry).unwrap();
+    };
+    let said = || {
+        let view = bench.firing(&firing);
+        let witnesses = view.lines.into_iter().find(|line| line.label == "Witness cones").map(|line| line.value);
+        let verdict = view.notes.into_iter().map(|note| note.text).find(|text| text.starts_with("Cone "));
+        (witnesses, verdict)
+    };
+    assert_eq!(said(), (None, None));
+    edit(&[("witnesses", "three")]);
+    assert_eq!(said(), (Some("5, 6, 7".to_owned()), None));
+    edit(&[("witnesses", "one")]);
+    assert_eq!(said(), (Some("6".to_owned()), None));
+    edit(&[("witnesses", "three"), ("cone", "5")]);
+    assert_eq!(said(), (Some("4, 5, 6".to_owned()), None));
+    edit(&[("cone", "6")]);
+    assert_eq!(said().0, Some("5, 6, 7".to_owned()), "the set follows the cone aimed at");
+
+    bench.studio.advance(NOW, &firing).unwrap();
+    edit(&[("witness", "hard")]);
+    let (witnesses, verdict) = said();
+    assert_eq!(witnesses.as_deref(), Some("5, 6, 7"), "what is not read yet stays set");
+    assert_eq!(verdict.as_deref(), Some("Cone 6 hard: over what was aimed at."));
+    let open =
+        bench.studio.sheet(NOW, &SheetEntry { id: firing.clone(), ..sheet(SheetKind::Firing, "", &[]) }).unwrap();
+    let below = open.fields.iter().find(|field| field.key == "witness_low").unwrap();
+    assert_eq!(below.items[0].name, "Not read yet");
+    assert!(open.fields.iter().all(|field| field.key != "witnesses"), "asked before the firing only");
+}
+
+#[test]
 fn photographs_lie_beside_their_records_and_none_is_orphaned() {
     let (bench, pieces) = Bench::glazed(1);
     let firing = bench.firings()[0].clone();

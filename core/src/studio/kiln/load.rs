@@ -385,6 +385,10 @@ fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Res
     if let Some(program) = &firing.program {
         line("Program", program.clone());
     }
+    let set: Vec<&str> = firing.witnesses.iter().flat_map(|pairs| &pairs.0).map(|(cone, _)| cone.as_str()).collect();
+    if !set.is_empty() {
+        line("Witness cones", set.join(", "));
+    }
     if let Some(at) = firing.fired_at {
         line("Fired", now.moment(at));
     }
@@ -416,9 +420,9 @@ fn notes(firing: &entity::Firing, state: FiringState, before_it: &[entity::Firin
     Ok(notes)
 }
 
-/// The witness cones as they were read.
+/// The witness cones as they were read; not those that are only set.
 fn witnesses(firing: &entity::Firing) -> Result<Vec<Witness>> {
-    let pairs = firing.witnesses.iter().flat_map(|pairs| &pairs.0);
+    let pairs = firing.witnesses.iter().flat_map(|pairs| &pairs.0).filter(|(_, reading)| !reading.is_empty());
     pairs.map(|(cone, reading)| Ok(Witness { cone: cone.parse()?, reading: code(reading)? })).collect()
 }
 

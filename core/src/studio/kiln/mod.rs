@@ -5,6 +5,7 @@ mod contact_sheet;
 mod find;
 mod load;
 mod look;
+mod paper;
 mod piece;
 mod plan;
 mod record;

@@ -2,12 +2,11 @@
 
 use super::plan::place_words;
 use super::record::{PhotoView, in_a_line, photos, record};
-use super::{firing_title, outline_of, piece_id, piece_name, when};
+use super::{firing_title, piece_id, piece_name, when};
 use crate::store::entity;
 use crate::store::query;
 use crate::studio::facts::style;
 use crate::studio::rows::found;
-use crate::studio::sheet::Point;
 use crate::studio::words::sentence_case;
 use crate::studio::{Line, Now, Result, Row, Studio, StudioError};
 
@@ -18,8 +17,6 @@ pub struct PieceView {
     pub piece: String,
     /// Its form and code.
     pub title: String,
-    /// The right half of its outline.
-    pub outline: Vec<Point>,
     /// Its coats as they were weighed, the oldest first.
     pub coats: Vec<Line>,
     /// Its firings and what came out of them, the oldest first; the id is the firing's.
@@ -61,7 +58,6 @@ impl Studio {
             Ok(PieceView {
                 piece: id.to_owned(),
                 title: piece_name(conn, &coats)?,
-                outline: outline_of(conn, &coats)?,
                 coats: record(conn, now, &coats, &style(conn)?)?,
                 firings: placed.into_iter().map(firing).collect::<Result<_>>()?,
                 unfired: "It has been in no firing yet.".to_owned(),

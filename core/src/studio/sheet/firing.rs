@@ -1,5 +1,7 @@
 //! The sheet of a firing: cone and program before it; witness cones, temperature and time after it.
 
+use std::cmp::Ordering;
+
 use super::control::choose;
 use super::draft::{Ask, Draft, bare, coded_item, item};
 use super::{Desk, FieldKind, Item, Keeping};
@@ -40,6 +42,10 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         ConeKind::ALL.iter().map(|kind| coded_item(kind, "")).collect(),
     );
     let (Some(cone), Some(kind)) = (cone, kind) else { return Ok(None) };
+    let set = match kept {
+        Some(firing) if code::<FiringState>(&firing.state)? != FiringState::Loading => None,
+        _ => Some(lay_witnesses(draft, kept, cone.parse()?)),
+    };
     let program = draft.remark(
         Ask::new("program", "Program").hint("100 an hour to 600, then 150 an hour, hold 10 minutes"),
         kept.and_then(|firing| firing.program.as_deref()),
@@ -54,7 +60,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         note,
         top_mc: after.top_mc,
         minutes: after.minutes,
-        witnesses: after.witnesses,
+        witnesses: set.unwrap_or(after.witnesses),
         ..current.unwrap_or_else(|| entity::Firing {
             at: desk.now.unix_ms,
             state: FiringState::Loading.code().to_owned(),
@@ -68,6 +74,38 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
 /// From cone 06 on: what glaze is fired to.
 fn usual_cones() -> impl Iterator<Item = Cone> {
     Cone::all().skip_while(|cone| cone.code() != "06")
+}
+
+/// Asks which witness cones are set, and answers with them, none of them read yet.
+fn lay_witnesses(draft: &mut Draft<'_>, kept: Option<&entity::Firing>, aimed: Cone) -> Option<Pairs> {
+    let three: Vec<Cone> = around(aimed).collect();
+    let kept = match kept.and_then(|firing| firing.witnesses.as_ref()).map_or(0, |pairs| pairs.0.len()) {
+        0 => "",
+        1 => "one",
+        _ => "three",
+    };
+    let names = three.iter().map(|cone| cone.code()).collect::<Vec<_>>().join(", ");
+    let answer = draft.choice(
+        Ask::new("witnesses", "Witness cones set").help("Read after the firing: they tell what the ware felt."),
+        Some(kept),
+        FieldKind::Choice,
+        vec![
+            item("", "None", ""),
+            item("one", &format!("Cone {}", aimed.code()), ""),
+            item("three", &format!("Cones {names}"), ""),
+        ],
+    );
+    let cones = match answer.as_deref() {
+        Some("one") => vec![aimed],
+        Some("three") => three,
+        _ => return None,
+    };
+    Some(Pairs(cones.into_iter().map(|cone| (cone.code().to_owned(), String::new())).collect()))
+}
+
+/// The cone below the one aimed at, that one, and the one above.
+fn around(aimed: Cone) -> impl Iterator<Item = Cone> {
+    [aimed.cooler(), Some(aimed), aimed.hotter()].into_iter().flatten()
 }
 
 /// What is known after the firing.
@@ -99,19 +137,20 @@ impl After {
             parse::number,
         );
         let mut read = Vec::new();
-        for (key, label, cone) in [
-            ("witness_low", "Witness cone below", aimed.cooler()),
-            ("witness", "Witness cone aimed at", Some(aimed)),
-            ("witness_high", "Witness cone above", aimed.hotter()),
-        ] {
-            let Some(cone) = cone else { continue };
-            let kept = self.witnesses.iter().flat_map(|pairs| &pairs.0).find(|(known, _)| known == cone.code());
+        for cone in around(aimed) {
+            let (key, label) = match cone.cmp(&aimed) {
+                Ordering::Less => ("witness_low", "Witness cone below"),
+                Ordering::Equal => ("witness", "Witness cone aimed at"),
+                Ordering::Greater => ("witness_high", "Witness cone above"),
+            };
+            let set = self.witnesses.iter().flat_map(|pairs| &pairs.0).find(|(known, _)| known == cone.code());
             let ask = Ask::new(key, label).help("Level with its base is “at”.");
-            let items = std::iter::once(item("", "None stood there", ""))
-                .chain(Reading::ALL.iter().map(|reading| named(cone, *reading)));
+            let unread = item("", if set.is_some() { "Not read yet" } else { "None stood there" }, "");
+            let items = std::iter::once(unread).chain(Reading::ALL.iter().map(|reading| named(cone, *reading)));
             let answer =
-                draft.choice(ask, kept.map(|(_, reading)| reading.as_str()), FieldKind::Choice, items.collect());
-            read.extend(answer.filter(|reading| !reading.is_empty()).map(|reading| (cone.code().to_owned(), reading)));
+                draft.choice(ask, set.map(|(_, reading)| reading.as_str()), FieldKind::Choice, items.collect());
+            let answer = answer.filter(|reading| set.is_some() || !reading.is_empty());
+            read.extend(answer.map(|reading| (cone.code().to_owned(), reading)));
         }
         let (top, hours) = (top?, hours?);
         if top.is_some_and(|top| !(500.0..=1_500.0).contains(&top)) {

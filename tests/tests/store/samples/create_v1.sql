@@ -175,7 +175,7 @@ CREATE TABLE firing (
     fired_at   INTEGER,
     top_mc     INTEGER,
     minutes    INTEGER,
-    witnesses  TEXT,                            -- JSON array of [cone, reading]
+    witnesses  TEXT,                            -- JSON array of [cone, reading or '']
     checked    TEXT,
     note       TEXT,
     gone       INTEGER NOT NULL

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "82fecd14366888ba"
+const val BUILD_STAMP: String = "bb5acfdfaa45b2be"

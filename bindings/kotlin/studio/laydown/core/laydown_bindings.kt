@@ -751,6 +751,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_weigh(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_write_pdf(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_constructor_studio_open(
     ): Int
     external fun uniffi_laydown_bindings_checksum_constructor_studio_open_here(
@@ -857,6 +859,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_weigh(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_write_pdf(`ptr`: Long,`title`: RustBuffer.ByValue,`pages`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_func_build_stamp(uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_bindings_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
@@ -1090,6 +1094,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_weigh() and 0xFFFF) != 23676) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_write_pdf() and 0xFFFF) != 35624) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open() and 0xFFFF) != 3676) {
@@ -1739,6 +1746,11 @@ public interface StudioInterface {
      * The Weigh screen for `entry`, or for what was remembered if there is none.
      */
     fun `weigh`(`now`: Now, `entry`: WeighEntry?): WeighView
+    
+    /**
+     * Writes painted pages, JPEG files of A4's shape, into one PDF.
+     */
+    fun `writePdf`(`title`: kotlin.String, `pages`: List<kotlin.String>, `into`: kotlin.String)
     
     companion object
 }
@@ -2557,6 +2569,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
+    
+
+    
+    /**
+     * Writes painted pages, JPEG files of A4's shape, into one PDF.
+     */
+    @Throws(StudioException::class)override fun `writePdf`(`title`: kotlin.String, `pages`: List<kotlin.String>, `into`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_write_pdf(
+        it,
+        
+        FfiConverterString.lower(`title`),
+        FfiConverterSequenceString.lower(`pages`),
+        FfiConverterString.lower(`into`),_status)
+}
+    }
+    
     
 
     
@@ -4676,11 +4707,6 @@ data class PieceView (
     val `title`: kotlin.String
     , 
     /**
-     * The right half of its outline.
-     */
-    val `outline`: List<Point>
-    , 
-    /**
      * Its coats as they were weighed, the oldest first.
      */
     val `coats`: List<Line>
@@ -4717,7 +4743,6 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
         return PieceView(
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterSequenceTypePoint.read(buf),
             FfiConverterSequenceTypeLine.read(buf),
             FfiConverterSequenceTypeRow.read(buf),
             FfiConverterString.read(buf),
@@ -4728,7 +4753,6 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
     override fun allocationSize(value: PieceView) = (
             FfiConverterString.allocationSize(value.`piece`) +
             FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterSequenceTypePoint.allocationSize(value.`outline`) +
             FfiConverterSequenceTypeLine.allocationSize(value.`coats`) +
             FfiConverterSequenceTypeRow.allocationSize(value.`firings`) +
             FfiConverterString.allocationSize(value.`unfired`) +
@@ -4738,7 +4762,6 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
     override fun write(value: PieceView, buf: ByteBuffer) {
             FfiConverterString.write(value.`piece`, buf)
             FfiConverterString.write(value.`title`, buf)
-            FfiConverterSequenceTypePoint.write(value.`outline`, buf)
             FfiConverterSequenceTypeLine.write(value.`coats`, buf)
             FfiConverterSequenceTypeRow.write(value.`firings`, buf)
             FfiConverterString.write(value.`unfired`, buf)

@@ -6,6 +6,8 @@ import android.graphics.BitmapFactory
 import android.graphics.Rect
 import android.net.Uri
 import android.os.Bundle
+import android.os.ParcelFileDescriptor
+import android.print.PageRange
 import android.print.PrintAttributes
 import android.print.PrintDocumentAdapter
 import android.print.PrintDocumentInfo
@@ -23,6 +25,7 @@ import studio.laydown.core.ContactTile
 import studio.laydown.desk.Phone
 import studio.laydown.kiln.ContactSheet
 import studio.laydown.kiln.Pages
+import java.io.File
 
 /** A load, a firing and its unloading, as a potter does it with dusty hands. */
 @RunWith(RobolectricTestRunner::class)
@@ -251,14 +254,38 @@ class KilnTest {
     }
 
     @Test
+    fun theContactSheetIsSharedAsADocument() = Pottery.fired().use { phone ->
+        phone.firing()
+        phone.touch("Contact sheet")
+        phone.touch("Share as a PDF")
+        phone.await("the document") { shadowOf(phone.activity).peekNextStartedActivity() != null }
+        val send = checkNotNull(shadowOf(phone.activity).nextStartedActivity.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))
+        val uri = checkNotNull(send.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java))
+        assertEquals("application/pdf", phone.activity.contentResolver.getType(uri))
+        val document = checkNotNull(phone.activity.contentResolver.openInputStream(uri)).use { it.readBytes() }.toString(Charsets.ISO_8859_1)
+        assertTrue("one page", document.startsWith("%PDF-") && "/Count 1" in document && document.trimEnd().endsWith("%%EOF"))
+        assertTrue("at 200 to the inch", "/Width 1652" in document && "/Height 2338" in document)
+    }
+
+    @Test
     fun theContactSheetIsPrintedPageByPage() = Pottery.empty().use {
+        val document = File.createTempFile("contact", ".pdf").apply { writeText("what was bound") }
         val tiles = (1..13).map { ContactTile("", "Mug $it", "Ash white inside", "Shelf 1, back") }
         val sheet = ContactSheet(ContactSheetView("Cone 6", "13 pieces.", tiles), "No photograph") { page, of -> "$page/$of" }
         assertEquals(2, sheet.size)
-        val pages = Pages(sheet, "Cone 6")
+        val pages = Pages(document, sheet.size, "Cone 6")
         var info: PrintDocumentInfo? = null
         pages.onLayout(null, PrintAttributes.Builder().build(), null, laidOut { info = it }, Bundle())
         assertEquals(2 to "Cone 6.pdf", info?.pageCount to info?.name)
+        val printed = File.createTempFile("printed", ".pdf")
+        var written: Array<PageRange>? = null
+        val into = ParcelFileDescriptor.open(printed, ParcelFileDescriptor.MODE_WRITE_ONLY)
+        pages.onWrite(arrayOf(PageRange.ALL_PAGES), into, null, object : PrintDocumentAdapter.WriteResultCallback() {
+            override fun onWriteFinished(pages: Array<PageRange>) {
+                written = pages
+            }
+        })
+        assertEquals(listOf(PageRange.ALL_PAGES) to "what was bound", written?.toList() to printed.readText())
         val second = sheet.picture(1f)
         assertEquals("one below the other", 595 to 2 * 842, second.width to second.height)
     }
@@ -267,7 +294,7 @@ class KilnTest {
     fun whereNobodyPrintsThatIsSaid() = Pottery.fired().use { phone ->
         phone.firing()
         phone.touch("Contact sheet")
-        phone.touch("Print, or save as PDF")
+        phone.touch("Print")
         phone.await("the sentence") { phone.scrollTo("This phone cannot print. Share the picture instead.") }
     }
 

@@ -5,14 +5,12 @@ import android.graphics.Canvas
 import android.graphics.Color
 import android.graphics.Paint
 import android.graphics.RectF
-import android.graphics.pdf.PdfDocument
 import android.text.Layout
 import android.text.StaticLayout
 import android.text.TextPaint
 import android.text.TextUtils
 import studio.laydown.core.ContactSheetView
 import studio.laydown.core.ContactTile
-import java.io.OutputStream
 import kotlin.math.min
 
 /** A firing on pages of A4, in points of 1/72 inch: black on white, since it is to be printed. */
@@ -36,28 +34,23 @@ class ContactSheet(private val sheet: ContactSheetView, private val noPhoto: Str
     }
 
     /** All pages below one another as one picture, [scale] pixels to a point. */
-    fun picture(scale: Float): Bitmap {
-        val bitmap = Bitmap.createBitmap((WIDTH * scale).toInt(), (HEIGHT * scale).toInt() * pages.size, Bitmap.Config.ARGB_8888)
-        val canvas = Canvas(bitmap)
-        canvas.drawColor(Color.WHITE)
-        canvas.scale(scale, scale)
+    fun picture(scale: Float): Bitmap = painted(scale, pages.size) { canvas ->
         for (page in pages.indices) {
             draw(canvas, page)
             canvas.translate(0f, HEIGHT.toFloat())
         }
-        return bitmap
     }
 
-    /** The same as a document of pages. */
-    fun writePdf(out: OutputStream) {
-        val document = PdfDocument()
-        for (number in pages.indices) {
-            val page = document.startPage(PdfDocument.PageInfo.Builder(WIDTH, HEIGHT, number + 1).create())
-            draw(page.canvas, number)
-            document.finishPage(page)
-        }
-        document.writeTo(out)
-        document.close()
+    /** One page by itself. */
+    fun page(number: Int, scale: Float): Bitmap = painted(scale, 1) { draw(it, number) }
+
+    private fun painted(scale: Float, pages: Int, draw: (Canvas) -> Unit): Bitmap {
+        val bitmap = Bitmap.createBitmap((WIDTH * scale).toInt(), (HEIGHT * scale).toInt() * pages, Bitmap.Config.ARGB_8888)
+        val canvas = Canvas(bitmap)
+        canvas.drawColor(Color.WHITE)
+        canvas.scale(scale, scale)
+        draw(canvas)
+        return bitmap
     }
 
     /** How many pages there are. */

@@ -17,12 +17,14 @@ import studio.laydown.MainActivity
 import studio.laydown.R
 import studio.laydown.core.ContactSheetView
 import studio.laydown.core.Note
+import studio.laydown.core.StudioException
 import studio.laydown.core.Tone
 import studio.laydown.picture.Pictures
 import studio.laydown.picture.share
 import studio.laydown.put
 import studio.laydown.putButton
 import studio.laydown.putNote
+import java.io.File
 import java.io.IOException
 
 /** A firing on a page, to be looked at, shared and printed. */
@@ -43,53 +45,85 @@ class ContactSheetPage(host: MainActivity, private val firingId: String) : Colum
         }
         if (trouble.isNotEmpty()) putNote(Note(Tone.ATTENTION, trouble))
         putButton(R.layout.add, host.getText(R.string.share_picture)) { share(picture, view.title) }
-        putButton(R.layout.add, host.getText(R.string.print)) { print(sheet, view.title) }
+        putButton(R.layout.add, host.getText(R.string.share_pdf)) {
+            bind(sheet, view.title) { host.share(it, PDF, host.getText(R.string.share_pdf), view.title) }
+        }
+        putButton(R.layout.add, host.getText(R.string.print)) { bind(sheet, view.title) { print(it, sheet.size, view.title) } }
     }
 
     private fun share(picture: Bitmap, title: String) {
         val file = try {
             pictures.clear()
-            pictures.place().also { place -> place.outputStream().use { picture.compress(Bitmap.CompressFormat.JPEG, QUALITY, it) } }
+            pictures.place().also { write(picture, it) }
         } catch (full: IOException) {
             return report(R.string.picture_not_copied)
         }
         host.share(file, "image/jpeg", host.getText(R.string.share_picture), title)
     }
 
-    private fun print(sheet: ContactSheet, title: String) {
+    private fun print(document: File, pages: Int, title: String) {
         val printer = host.getSystemService(Context.PRINT_SERVICE) as? PrintManager
         val paper = PrintAttributes.Builder().setMediaSize(PrintAttributes.MediaSize.ISO_A4).build()
         // Both come back empty on a phone that has no printing at all.
-        val job: PrintJob? = printer?.print(title, Pages(sheet, title), paper)
+        val job: PrintJob? = printer?.print(title, Pages(document, pages, title), paper)
         if (job == null) report(R.string.nobody_prints)
     }
 
-    private fun report(sentence: Int) {
-        trouble = host.getString(sentence)
+    /** Has the core bind the pages into a document, and hands it on. */
+    private fun bind(sheet: ContactSheet, title: String, then: (File) -> Unit) {
+        val document = try {
+            pictures.clear()
+            pictures.place(DOCUMENT)
+        } catch (full: IOException) {
+            return report(R.string.picture_not_copied)
+        }
+        host.work.aside({
+            val pages = List(sheet.size) { number -> pictures.place().also { write(sheet.page(number, PAPER_SCALE), it) } }
+            writePdf(title, pages.map(File::getPath), document.path)
+        }) { result ->
+            result.fold({ if (!gone) then(document) }) { problem ->
+                when (problem) {
+                    is StudioException -> report(host.sentence(problem))
+                    is IOException -> report(R.string.picture_not_copied)
+                    else -> host.fail(problem)
+                }
+            }
+        }
+    }
+
+    private fun write(picture: Bitmap, into: File) = into.outputStream().use { picture.compress(Bitmap.CompressFormat.JPEG, QUALITY, it) }
+
+    private fun report(sentence: Int) = report(host.getString(sentence))
+
+    private fun report(sentence: String) {
+        trouble = sentence
         refresh()
     }
 
     private companion object {
-        /** Pixels to a point: 150 to the inch. */
+        /** Pixels to a point: 150 to the inch on the screen, 200 on paper. */
         const val SCALE = 150f / 72f
+        const val PAPER_SCALE = 200f / 72f
         const val QUALITY = 88
+        const val DOCUMENT = "contact-sheet.pdf"
+        const val PDF = "application/pdf"
     }
 }
 
 /** Hands the pages to whatever prints or saves them. */
-class Pages(private val sheet: ContactSheet, private val title: String) : PrintDocumentAdapter() {
+class Pages(private val document: File, private val count: Int, private val title: String) : PrintDocumentAdapter() {
     override fun onLayout(
         before: PrintAttributes?, now: PrintAttributes, cancel: CancellationSignal?, told: LayoutResultCallback, extras: Bundle?,
     ) {
         if (cancel?.isCanceled == true) return told.onLayoutCancelled()
-        val info = PrintDocumentInfo.Builder("$title.pdf").setContentType(PrintDocumentInfo.CONTENT_TYPE_DOCUMENT).setPageCount(sheet.size).build()
+        val info = PrintDocumentInfo.Builder("$title.pdf").setContentType(PrintDocumentInfo.CONTENT_TYPE_DOCUMENT).setPageCount(count).build()
         told.onLayoutFinished(info, before != now)
     }
 
     override fun onWrite(pages: Array<PageRange>, into: ParcelFileDescriptor, cancel: CancellationSignal?, told: WriteResultCallback) {
         if (cancel?.isCanceled == true) return told.onWriteCancelled()
         try {
-            ParcelFileDescriptor.AutoCloseOutputStream(into).use(sheet::writePdf)
+            ParcelFileDescriptor.AutoCloseOutputStream(into).use { out -> document.inputStream().use { it.copyTo(out) } }
             told.onWriteFinished(arrayOf(PageRange.ALL_PAGES))
         } catch (full: IOException) {
             told.onWriteFailed(full.message)

@@ -64,7 +64,11 @@ internal fun Activity.share(file: File, type: String, words: CharSequence, subje
 class PictureProvider : ContentProvider() {
     override fun onCreate() = true
 
-    override fun getType(uri: Uri) = if (uri.path.orEmpty().endsWith(".zip")) "application/zip" else "image/jpeg"
+    override fun getType(uri: Uri) = when (uri.path.orEmpty().substringAfterLast('.')) {
+        "zip" -> "application/zip"
+        "pdf" -> "application/pdf"
+        else -> "image/jpeg"
+    }
 
     override fun openFile(uri: Uri, mode: String): ParcelFileDescriptor {
         val context = context ?: throw FileNotFoundException(uri.toString())
