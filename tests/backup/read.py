@@ -15,16 +15,17 @@ from datetime import datetime, timezone
 def fold(events):
     """The things that the journal amounts to, by kind and entity, as the README says."""
     events = sorted(events, key=lambda event: (event["clock"], event["device"], event["seq"]))
-    by_id = {event["id"]: event for event in events}
+    by_name = {(event["device"], event["seq"]) for event in events}
     retracted = set()
 
     # A retraction may itself be taken back, so the last word counts: from the newest to the oldest.
     for event in reversed(events):
-        if event["kind"] == "retract" and event["id"] not in retracted and event["body"]["event"] in by_id:
-            retracted.add(event["body"]["event"])
+        target = (event["body"].get("device"), event["body"].get("seq"))
+        if event["kind"] == "retract" and (event["device"], event["seq"]) not in retracted and target in by_name:
+            retracted.add(target)
     things = {}
     for event in events:
-        if event["kind"] != "retract" and event["id"] not in retracted:
+        if event["kind"] != "retract" and (event["device"], event["seq"]) not in retracted:
             fields = things.setdefault(event["kind"], {}).setdefault(event["entity"], {})
             fields.update(event["body"])
     return things

@@ -11,10 +11,14 @@ use super::clock::Clock;
 /// The fields an event sets, by name. A field that is `null` is taken away. Numbers are scaled integers.
 pub type Body = Map<String, Value>;
 
-/// Names one event, everywhere and for ever.
+/// Names one event, everywhere and for ever: by who made it, and as which of all that phone made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(transparent)]
-pub struct EventId(pub Uuid);
+pub struct EventId {
+    /// The phone that made it.
+    pub device: DeviceId,
+    /// Its number among that phone's events.
+    pub seq: i64,
+}
 
 /// Names the phone (strictly: the installation) that made an event.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -29,11 +33,8 @@ pub struct DeviceId(pub Uuid);
 pub struct Kind(Cow<'static, str>);
 
 impl Kind {
-    /// Takes back the event named in its body's [`Kind::RETRACTED`] field. Its entity is that event's entity.
+    /// Takes back the event that its body names as an [`EventId`]. Its entity is that event's entity.
     pub const RETRACT: Kind = Kind::of("retract");
-
-    /// The field of a retraction's body that names the event taken back.
-    pub const RETRACTED: &'static str = "event";
 
     /// A kind known when the program was built.
     pub const fn of(name: &'static str) -> Kind {
@@ -54,8 +55,6 @@ impl Kind {
 /// One thing done, on one phone, to one entity.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Event {
-    /// Names this event.
-    pub id: EventId,
     /// The phone that made it.
     pub device: DeviceId,
     /// Counts that phone's events, from 1, without gaps where it made them.
@@ -71,11 +70,14 @@ pub struct Event {
 }
 
 impl Event {
+    /// Names this event.
+    pub fn id(&self) -> EventId {
+        EventId { device: self.device, seq: self.seq }
+    }
+
     /// The place of this event in the order that every phone agrees on: clock, then device, then sequence.
-    ///
-    /// The id comes last only so that two different events that wrongly claim one place still sort one way.
-    pub fn order(&self) -> (Clock, DeviceId, i64, EventId) {
-        (self.clock, self.device, self.seq, self.id)
+    pub fn order(&self) -> (Clock, EventId) {
+        (self.clock, self.id())
     }
 
     /// The event this one takes back, if it is a retraction that names one.
@@ -83,12 +85,16 @@ impl Event {
         if self.kind != Kind::RETRACT {
             return None;
         }
-        self.body.get(Kind::RETRACTED)?.as_str()?.parse().ok().map(EventId)
+        let device = self.body.get("device")?.as_str()?.parse().ok()?;
+        Some(EventId { device: DeviceId(device), seq: self.body.get("seq")?.as_i64()? })
     }
 
     /// The body of a retraction of `event`.
     pub fn retraction(event: EventId) -> Body {
-        Body::from_iter([(Kind::RETRACTED.to_owned(), Value::from(event.0.to_string()))])
+        Body::from_iter([
+            ("device".to_owned(), Value::from(event.device.0.to_string())),
+            ("seq".to_owned(), Value::from(event.seq)),
+        ])
     }
 }
 
@@ -182,7 +188,6 @@ mod tests {
     fn the_written_form_stays() {
         let mut ids = SeededIds::new(3);
         let event = Event {
-            id: EventId(ids.next(NOW)),
             device: DeviceId(ids.next(NOW)),
             seq: 4,
             clock: Clock::ZERO.tick(NOW),
@@ -194,7 +199,7 @@ mod tests {
         assert_eq!(
             written,
             json!({
-                "id": event.id.0.to_string(), "device": event.device.0.to_string(), "seq": 4,
+                "device": event.device.0.to_string(), "seq": 4,
                 "clock": NOW << 16, "entity": event.entity.to_string(), "kind": "glaze",
                 "body": {"name": "Rain", "starting_laydown_mg_dm2": 5500},
             })
@@ -204,9 +209,8 @@ mod tests {
 
     #[test]
     fn only_a_retraction_retracts() {
-        let target = EventId(SeededIds::new(9).next(NOW));
+        let target = EventId { device: DeviceId(SeededIds::new(9).next(NOW)), seq: 3 };
         let mut event = Event {
-            id: EventId(Uuid::nil()),
             device: DeviceId(Uuid::nil()),
             seq: 1,
             clock: Clock::ZERO,

@@ -26,7 +26,7 @@ pub fn fold<'a>(events: impl IntoIterator<Item = &'a Event>) -> Option<State> {
     let mut about = ordered.iter().filter(|event| event.kind != Kind::RETRACT);
     let kind = about.next()?.kind.clone();
 
-    let mut said = ordered.iter().filter(|event| event.kind == kind && standing.contains(&event.id)).peekable();
+    let mut said = ordered.iter().filter(|event| event.kind == kind && standing.contains(&event.id())).peekable();
     said.peek()?;
     let mut fields = Body::new();
     for event in said {
@@ -55,10 +55,10 @@ fn standing_of(ordered: &[&Event]) -> HashSet<EventId> {
     let mut retracted = HashSet::new();
     let mut standing = HashSet::with_capacity(ordered.len());
     for event in ordered.iter().rev() {
-        if retracted.contains(&event.id) {
+        if retracted.contains(&event.id()) {
             continue;
         }
-        standing.insert(event.id);
+        standing.insert(event.id());
         retracted.extend(event.retracted());
     }
     standing
@@ -74,15 +74,14 @@ mod tests {
     use super::*;
     use crate::journal::{Clock, DeviceId};
 
-    fn id(number: u128) -> EventId {
-        EventId(Uuid::from_u128(number))
+    fn id(number: i64) -> EventId {
+        EventId { device: DeviceId(Uuid::from_u128(900)), seq: number }
     }
 
-    fn event(number: u128, at: i64, body: Value) -> Event {
+    fn event(number: i64, at: i64, body: Value) -> Event {
         Event {
-            id: id(number),
             device: DeviceId(Uuid::from_u128(900)),
-            seq: i64::try_from(number).unwrap(),
+            seq: number,
             clock: Clock::ZERO.tick(at),
             entity: Uuid::from_u128(1),
             kind: Kind::of("glaze"),
@@ -90,7 +89,7 @@ mod tests {
         }
     }
 
-    fn retract(number: u128, at: i64, target: u128) -> Event {
+    fn retract(number: i64, at: i64, target: i64) -> Event {
         Event { kind: Kind::RETRACT, body: Event::retraction(id(target)), ..event(number, at, json!({})) }
     }
 
@@ -160,11 +159,15 @@ mod tests {
             let mut at = 10;
             for (wait, device, act, value, target) in steps {
                 at += wait;
-                let number = events.len() as u128 + 1;
+                let number = events.len() as i64 + 1;
                 let made = match act {
                     0 => event(number, at, json!({"a": value, "b": value})),
                     1 => event(number, at, json!({"a": null, "c": value})),
-                    _ => retract(number, at, target.index(events.len() + 1) as u128 + 1),
+                    // Of an earlier one, or of one that is not there.
+                    _ => match events.get(target.index(events.len() + 1)) {
+                        Some(target) => Event { body: Event::retraction(target.id()), ..retract(number, at, 0) },
+                        None => retract(number, at, number + 1),
+                    },
                 };
                 events.push(Event { device: DeviceId(Uuid::from_u128(900 + device)), ..made });
             }
@@ -190,8 +193,8 @@ mod tests {
 
         #[test]
         fn undoing_the_last_event_gives_back_what_was_and_redoing_what_is(events in history()) {
-            let last = events.len() as u128;
-            let undo = retract(last + 1, 1_000, last);
+            let last = events.len() as i64;
+            let undo = Event { body: Event::retraction(events[events.len() - 1].id()), ..retract(last + 1, 1_000, 0) };
             let redo = retract(last + 2, 2_000, last + 1);
             let before = fold(&events[..events.len() - 1]);
             let after = fold(&events);

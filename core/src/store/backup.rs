@@ -51,10 +51,10 @@ Without laydown:
 - tables/*.csv open in any spreadsheet. Numbers have a point, times are UTC, units stand in the headers.
 - photos/*.picture are JPEG or PNG pictures; give them that ending. The name is the SHA-256 of the file.
 - journal/DEVICE/*.jsonl is the truth that the tables were made from, one event a line, in JSON:
-  id and device are UUIDs, seq counts a device's events from 1, clock is milliseconds since 1970 UTC times 65536 plus a
+  device is a UUID, seq counts that device's events from 1, clock is milliseconds since 1970 UTC times 65536 plus a
   counter, entity is the UUID of the thing it is about, kind says what sort of thing, and body holds the fields it sets.
   Put the events of all devices into the order of clock, device, seq; for each entity, later fields replace earlier ones.
-  An event of the kind \"retract\" takes back the event that its body names. Quantities are whole numbers; the unit ends the
+  An event of the kind \"retract\" takes back the event whose device and seq its body names. Quantities are whole numbers; the unit ends the
   field's name: mg, ul, um, mm2, mc (thousandths of a degree C), e3 to e5 (thousandths to hundred-thousandths).
 - manifest.json has the SHA-256 of every file.
 ";
@@ -172,7 +172,7 @@ impl Store {
         Ok(contents)
     }
 
-    /// Takes a backup in, given at `now_ms` (unix ms): all of it or, where something in it is wrong, none of it.
+    /// Takes a backup in, given at `now_ms` (unix ms). Nothing of it where it is damaged: it is read through before.
     ///
     /// # Errors
     /// When it is no backup, damaged or newer, contradicts what is here, or cannot be kept.
@@ -189,17 +189,13 @@ impl Store {
                 new.photos += 1;
             }
         }
-        let taken_in = self.transact(now_ms, |tx| {
-            let mut taken_in = 0;
-            for name in zip.journal_names() {
-                let events = read_events(&name, &zip.read(&name, MOST_JOURNAL)?)?;
-                taken_in += tx.ingest(&events)? as u64;
-            }
-            Ok::<u64, BackupError>(taken_in)
+        let taken_in = zip.journal_names().into_iter().try_fold(0, |taken_in, name| {
+            let events = read_events(&name, &zip.read(&name, MOST_JOURNAL)?)?;
+            Ok::<u64, BackupError>(taken_in + self.merge(now_ms, &events)? as u64)
         });
         // Also after a refusal, so that no photograph stays behind whose record did not come.
         self.settle_photos()?;
-        new.events = taken_in?.value;
+        new.events = taken_in?;
         Ok(TakenIn { held, new })
     }
 }

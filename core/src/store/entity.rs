@@ -55,7 +55,7 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
         if state.kind != Self::KIND {
             return None;
         }
-        let mut entity: Self = serde_json::from_value(Value::Object(state.fields.clone())).ok()?;
+        let mut entity = Self::deserialize(&state.fields).ok()?;
         entity.set_id(id);
         Some(entity)
     }

@@ -63,7 +63,7 @@ pub enum StoreError {
 
     /// Two different events claim the same place in a device's sequence: a copied studio is in use on two phones.
     #[error(
-        "Two phones are writing under one name, as when a studio is copied from one to the other. Nothing was taken in. Set one of them up as a new device."
+        "Two phones have written under one name, as when a studio is copied from one to the other. What is here was left as it is. Set one of them up as a new device."
     )]
     Forked {
         /// The name both write under.

@@ -8,6 +8,7 @@ pub mod backup;
 pub mod entity;
 mod error;
 mod open;
+mod packed;
 pub mod photos;
 pub mod query;
 mod schema;
@@ -20,13 +21,17 @@ use std::path::{Path, PathBuf};
 use parking_lot::Mutex;
 use rusqlite::{Connection, TransactionBehavior};
 
-use crate::journal::{DeviceId, Ids};
+use crate::journal::{DeviceId, Event, Ids};
 
 pub use entity::Entity;
 pub use error::StoreError;
+use packed::Words;
 use photos::Photos;
 pub(crate) use photos::whole_file;
 pub use transaction::{Changes, Transaction, Undo, chosen, devices, events_after, events_of, this_device};
+
+/// Events that are taken in at a time: a Keep waits for so many, some milliseconds.
+const LOT: usize = 500;
 
 /// An open studio.
 pub struct Store {
@@ -40,6 +45,7 @@ pub struct Store {
 struct Writer {
     conn: Connection,
     ids: Box<dyn Ids>,
+    words: Words,
 }
 
 /// What a command gave back, what it changed, and how to take it back.
@@ -73,8 +79,13 @@ impl Store {
         let reader = open::reader(path.as_ref())?;
         let file = path.as_ref().to_owned();
         let photos = Photos::beside(&file);
-        let store =
-            Store { writer: Mutex::new(Writer { conn, ids }), reader: Mutex::new(reader), device, file, photos };
+        let store = Store {
+            writer: Mutex::new(Writer { conn, ids, words: Words::default() }),
+            reader: Mutex::new(reader),
+            device,
+            file,
+            photos,
+        };
         store.settle_photos()?;
         Ok(store)
     }
@@ -143,14 +154,22 @@ impl Store {
         work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
     ) -> Result<Kept<T>, E> {
         let mut writer = self.writer.lock();
-        let Writer { conn, ids } = &mut *writer;
-        let tx =
-            rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate).map_err(StoreError::from)?;
-        let mut transaction = Transaction::begin(&tx, ids.as_mut(), now_ms)?;
-        let value = work(&mut transaction)?;
-        let (changes, undo) = transaction.finish();
-        tx.commit().map_err(StoreError::from)?;
-        Ok(Kept { value, changes, undo })
+        let Writer { conn, ids, words } = &mut *writer;
+        let kept = write(conn, ids.as_mut(), words, now_ms, work);
+        if kept.is_err() {
+            // Words that were new in it are not in the file.
+            words.forget();
+        }
+        kept
+    }
+
+    /// Takes in events made elsewhere, in any order, at `now_ms` (unix ms), and returns how many were new. They come in lots,
+    /// so that a Keep does not wait for them all; where one of them cannot be taken in, those before it stay.
+    ///
+    /// # Errors
+    /// As [`Transaction::ingest`].
+    pub fn merge(&self, now_ms: i64, events: &[Event]) -> Result<usize, StoreError> {
+        events.chunks(LOT).try_fold(0, |new, lot| Ok(new + self.transact(now_ms, |tx| tx.ingest(lot))?.value))
     }
 
     /// Takes back a command. What comes back undoes the undoing, which does the command again.
@@ -196,6 +215,21 @@ impl Store {
             if found == "ok" { Ok(()) } else { Err(StoreError::Damaged { details: found }) }
         })
     }
+}
+
+fn write<T, E: From<StoreError>>(
+    conn: &Connection,
+    ids: &mut dyn Ids,
+    words: &mut Words,
+    now_ms: i64,
+    work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
+) -> Result<Kept<T>, E> {
+    let tx = rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate).map_err(StoreError::from)?;
+    let mut transaction = Transaction::begin(&tx, ids, words, now_ms)?;
+    let value = work(&mut transaction)?;
+    let (changes, undo) = transaction.finish();
+    tx.commit().map_err(StoreError::from)?;
+    Ok(Kept { value, changes, undo })
 }
 
 /// The device that a mark names; `None` where there is no mark, or none that can be read.

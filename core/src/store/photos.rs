@@ -18,6 +18,7 @@ use rusqlite::Connection;
 use sha2::{Digest, Sha256};
 
 use super::error::StoreError;
+use super::query::photo_names;
 
 /// The longer side of a preview, pixels.
 const PREVIEW: u32 = 720;
@@ -202,8 +203,7 @@ fn is_named(conn: &Connection, sha256: &str) -> Result<bool, StoreError> {
         return Ok(true);
     }
     // Rare: the journal is only searched for a file that no record shows.
-    let in_journal = "SELECT EXISTS (SELECT 1 FROM event WHERE kind = 'photo' AND instr(body, ?1))";
-    Ok(conn.prepare_cached(in_journal)?.query_row([sha256], |row| row.get(0))?)
+    Ok(photo_names(conn)?.contains(sha256))
 }
 
 /// The picture as it is held upright, and how its file says that it was turned.

@@ -1,13 +1,17 @@
 //! What the weigh screen asks of the studio, each answered from an index: as fast in the thousandth week as in the first.
 
 use std::cmp::Reverse;
+use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
 use rusqlite::{Connection, OptionalExtension, Params, Row, params};
+use serde_json::Value;
 use uuid::Uuid;
 
 use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Photo, Placement, Tile};
 use super::error::StoreError;
+use super::transaction::events_of_kind;
+use crate::journal::Event;
 
 const LATEST_COATS: &str = "SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1";
 const EACH_COAT: &str = "SELECT * FROM coat ORDER BY at, id";
@@ -145,12 +149,10 @@ pub fn photos(conn: &Connection, piece: Uuid) -> Result<Vec<Photo>, StoreError> 
 }
 
 /// The names of all photographs of which the journal knows: one that was taken off or taken back may come again.
-pub fn photo_names(conn: &Connection) -> Result<Vec<String>, StoreError> {
-    let mut select = conn.prepare(
-        "SELECT DISTINCT json_extract(body, '$.sha256') AS name FROM event WHERE kind = 'photo' AND name IS NOT NULL \
-         ORDER BY name",
-    )?;
-    Ok(select.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?)
+pub fn photo_names(conn: &Connection) -> Result<BTreeSet<String>, StoreError> {
+    let events = events_of_kind(conn, &Photo::KIND)?;
+    let name = |event: &Event| event.body.get("sha256").and_then(Value::as_str).map(str::to_owned);
+    Ok(events.iter().filter_map(name).collect())
 }
 
 /// How many coats were weighed from `from_ms` (unix ms) on, and how many of them with the verdict `verdict`.

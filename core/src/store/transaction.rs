@@ -1,5 +1,6 @@
 //! One command's worth of writing: events appended, what they touch refolded, all or nothing.
 
+use std::borrow::Borrow;
 use std::collections::{BTreeMap, BTreeSet};
 
 use rusqlite::{Connection, OptionalExtension, Row, Rows, params};
@@ -8,6 +9,7 @@ use uuid::Uuid;
 
 use super::entity::{Entity, TABLES, Table};
 use super::error::StoreError;
+use super::packed::{self, Words, known_number};
 use crate::journal::{Body, Clock, DeviceId, Event, EventId, Ids, Kind, fold, standing};
 
 /// Bits of an event's place that hold its sequence number; the device's number lies above.
@@ -17,7 +19,7 @@ const SEQ_BITS: u32 = 40;
 macro_rules! select_events {
     ($which:literal) => {
         concat!(
-            "SELECT e.id, d.id, e.place, e.clock, e.entity, e.kind, e.body \
+            "SELECT d.id, e.place, e.clock, e.entity, e.kind, e.body \
              FROM event e JOIN device d ON d.number = e.place >> 40 ",
             $which
         )
@@ -52,6 +54,7 @@ impl Undo {
 pub struct Transaction<'a> {
     conn: &'a Connection,
     ids: &'a mut dyn Ids,
+    words: &'a mut Words,
     now_ms: i64,
     device: Device,
     first_seq: i64,
@@ -70,7 +73,12 @@ pub(super) struct Device {
 impl<'a> Transaction<'a> {
     /// Reads where the journal stands. The write lock must be held already, so that no other process can take the same
     /// sequence numbers.
-    pub(super) fn begin(conn: &'a Connection, ids: &'a mut dyn Ids, now_ms: i64) -> Result<Self, StoreError> {
+    pub(super) fn begin(
+        conn: &'a Connection,
+        ids: &'a mut dyn Ids,
+        words: &'a mut Words,
+        now_ms: i64,
+    ) -> Result<Self, StoreError> {
         let device = own_device(conn)?
             .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })?;
         let next_seq = last_seq(conn, device.number)? + 1;
@@ -78,6 +86,7 @@ impl<'a> Transaction<'a> {
         Ok(Transaction {
             conn,
             ids,
+            words,
             now_ms,
             device,
             first_seq: next_seq,
@@ -108,7 +117,7 @@ impl<'a> Transaction<'a> {
     /// different fields both get their way; where nothing differs there is no event and `None` comes back.
     pub fn put<E: Entity>(&mut self, entity: &E) -> Result<Option<EventId>, StoreError> {
         let id = entity.id();
-        let mut events = events_of(self.conn, id)?;
+        let mut events = of_entity(self.conn, self.words, id)?;
         of_one_kind(&E::KIND, &events)?;
         let state = fold(&events);
         let body = entity.difference(state.as_ref())?;
@@ -116,7 +125,7 @@ impl<'a> Transaction<'a> {
             return Ok(None);
         }
         let event = self.write(E::KIND, id, body)?;
-        let event_id = event.id;
+        let event_id = event.id();
         events.push(event);
         self.refolded(id, &events)?;
         Ok(Some(event_id))
@@ -124,10 +133,10 @@ impl<'a> Transaction<'a> {
 
     /// Appends an event that sets the fields in `body` and leaves the others as they are.
     pub fn append(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<EventId, StoreError> {
-        let mut events = events_of(self.conn, entity)?;
+        let mut events = of_entity(self.conn, self.words, entity)?;
         of_one_kind(&kind, &events)?;
         let event = self.write(kind, entity, body)?;
-        let id = event.id;
+        let id = event.id();
         events.push(event);
         self.refolded(entity, &events)?;
         Ok(id)
@@ -137,12 +146,14 @@ impl<'a> Transaction<'a> {
     ///
     /// [`StoreError::BadEvent`] where `entity` has no such event.
     pub fn retract(&mut self, entity: Uuid, event: EventId) -> Result<EventId, StoreError> {
-        let mut events = events_of(self.conn, entity)?;
-        if !events.iter().any(|known| known.id == event) {
-            return Err(StoreError::BadEvent { details: format!("no event {} to take back", event.0) });
+        let mut events = of_entity(self.conn, self.words, entity)?;
+        if !events.iter().any(|known| known.id() == event) {
+            return Err(StoreError::BadEvent {
+                details: format!("no event {} of {} to take back", event.seq, event.device.0),
+            });
         }
         let retraction = self.write(Kind::RETRACT, entity, Event::retraction(event))?;
-        let id = retraction.id;
+        let id = retraction.id();
         events.push(retraction);
         self.refolded(entity, &events)?;
         Ok(id)
@@ -150,12 +161,12 @@ impl<'a> Transaction<'a> {
 
     /// Takes back all of `entity`'s events that still stand: it is then as if it had never been.
     pub fn retract_all(&mut self, entity: Uuid) -> Result<(), StoreError> {
-        let mut events = events_of(self.conn, entity)?;
+        let mut events = of_entity(self.conn, self.words, entity)?;
         let standing = standing(&events);
         let targets: Vec<EventId> = events
             .iter()
-            .filter(|event| event.kind != Kind::RETRACT && standing.contains(&event.id))
-            .map(|event| event.id)
+            .filter(|event| event.kind != Kind::RETRACT && standing.contains(&event.id()))
+            .map(Event::id)
             .collect();
         for target in targets {
             events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
@@ -173,13 +184,13 @@ impl<'a> Transaction<'a> {
         if undo.device != self.device.id || undo.first < 1 || undo.last >= self.next_seq {
             return Err(StoreError::BadEvent { details: "no such command to take back".to_owned() });
         }
-        let made = events_between(self.conn, self.device.number, undo.first, undo.last)?;
+        let made = between(self.conn, self.words, self.device.number, undo.first, undo.last)?;
         let mut targets: BTreeMap<Uuid, Vec<EventId>> = BTreeMap::new();
         for event in &made {
-            targets.entry(event.entity).or_default().push(event.id);
+            targets.entry(event.entity).or_default().push(event.id());
         }
         for (entity, targets) in targets {
-            let mut events = events_of(self.conn, entity)?;
+            let mut events = of_entity(self.conn, self.words, entity)?;
             let standing = standing(&events);
             for target in targets.into_iter().filter(|target| standing.contains(target)) {
                 events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
@@ -199,14 +210,26 @@ impl<'a> Transaction<'a> {
             return Err(StoreError::Fault { details: "events are taken in by a command of their own".to_owned() });
         }
         let before = self.events.len();
-        let mut touched = BTreeSet::new();
+        let mut touched: BTreeMap<Uuid, Vec<&Event>> = BTreeMap::new();
+        let mut device = None;
         for event in events {
-            if self.take_in(event)? {
-                touched.insert(event.entity);
+            let number = match device {
+                Some((id, number)) if id == event.device => number,
+                _ => device_number(self.conn, event.device)?,
+            };
+            device = Some((event.device, number));
+            if self.take_in(number, event)? {
+                touched.entry(event.entity).or_default().push(event);
             }
         }
-        for entity in touched {
-            self.refolded(entity, &events_of(self.conn, entity)?)?;
+        for (entity, new) in touched {
+            // Mostly these are all there are of it, and need not be read again.
+            if count_of_entity(self.conn, entity)? == new.len() as i64 {
+                self.refolded(entity, &new)?;
+            } else {
+                let events = of_entity(self.conn, self.words, entity)?;
+                self.refolded(entity, &events)?;
+            }
         }
         Ok(self.events.len() - before)
     }
@@ -228,35 +251,30 @@ impl<'a> Transaction<'a> {
 
     fn write(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<Event, StoreError> {
         self.clock = self.clock.tick(self.now_ms);
-        let event = Event {
-            id: EventId(self.new_id()),
-            device: self.device.id,
-            seq: self.next_seq,
-            clock: self.clock,
-            entity,
-            kind,
-            body,
-        };
-        insert(self.conn, self.device.number, &event)?;
+        let event = Event { device: self.device.id, seq: self.next_seq, clock: self.clock, entity, kind, body };
+        if !insert(self.conn, self.words, self.device.number, &event)? {
+            return Err(StoreError::Damaged { details: format!("event {} was there already", event.seq) });
+        }
         self.next_seq += 1;
-        self.events.push(event.id);
+        self.events.push(event.id());
         Ok(event)
     }
 
-    /// Adds a foreign event unless it is here already; says whether it was new.
-    fn take_in(&mut self, event: &Event) -> Result<bool, StoreError> {
+    /// Adds a foreign event of the device `number` unless it is here already; says whether it was new.
+    fn take_in(&mut self, number: i64, event: &Event) -> Result<bool, StoreError> {
         let in_range = (1..1 << SEQ_BITS).contains(&event.seq) && Clock::from_packed(event.clock.packed()).is_some();
         if !in_range {
             return Err(StoreError::BadEvent { details: "its sequence number or clock is out of range".to_owned() });
         }
-        let number = device_number(self.conn, event.device)?;
-        match events_between(self.conn, number, event.seq, event.seq)?.first() {
-            Some(known) if known == event => return Ok(false),
-            Some(_) => return Err(StoreError::Forked { device: event.device, seq: event.seq }),
-            None => insert(self.conn, number, event)?,
+        if !insert(self.conn, self.words, number, event)? {
+            let known = between(self.conn, self.words, number, event.seq, event.seq)?;
+            return match known.first() {
+                Some(known) if known == event => Ok(false),
+                _ => Err(StoreError::Forked { device: event.device, seq: event.seq }),
+            };
         }
         self.clock = self.clock.observe(event.clock);
-        self.events.push(event.id);
+        self.events.push(event.id());
         if number == self.device.number {
             // This phone's own, come back after an older copy of the studio was restored.
             self.next_seq = self.next_seq.max(event.seq + 1);
@@ -265,9 +283,9 @@ impl<'a> Transaction<'a> {
         Ok(true)
     }
 
-    fn refolded(&mut self, entity: Uuid, events: &[Event]) -> Result<(), StoreError> {
+    fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
         refold(self.conn, entity, events)?;
-        for event in events.iter().filter(|event| event.kind != Kind::RETRACT) {
+        for event in events.iter().map(Borrow::borrow).filter(|event| event.kind != Kind::RETRACT) {
             self.touched.insert((event.kind.clone(), entity));
         }
         Ok(())
@@ -282,8 +300,9 @@ pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
     let mut select = conn.prepare(select_events!("ORDER BY e.entity"))?;
     let mut rows = select.query([])?;
     let mut events: Vec<Event> = Vec::new();
+    let mut words = Words::default();
     while let Some(row) = rows.next()? {
-        let event = event_from_row(row)?;
+        let event = event_from_row(conn, &mut words, row)?;
         if let Some(entity) = events.first().map(|first| first.entity).filter(|entity| *entity != event.entity) {
             refold(conn, entity, &events)?;
             events.clear();
@@ -298,8 +317,24 @@ pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
 
 /// All events of one entity, in no particular order.
 pub fn events_of(conn: &Connection, entity: Uuid) -> Result<Vec<Event>, StoreError> {
+    of_entity(conn, &mut Words::default(), entity)
+}
+
+fn count_of_entity(conn: &Connection, entity: Uuid) -> Result<i64, StoreError> {
+    let mut select = conn.prepare_cached("SELECT count(*) FROM event WHERE entity = ?1")?;
+    Ok(select.query_row([entity], |row| row.get(0))?)
+}
+
+fn of_entity(conn: &Connection, words: &mut Words, entity: Uuid) -> Result<Vec<Event>, StoreError> {
     let mut select = conn.prepare_cached(select_events!("WHERE e.entity = ?1"))?;
-    collect(select.query([entity])?)
+    collect(conn, words, select.query([entity])?)
+}
+
+/// All events of one kind, in no particular order: every event is looked at for it.
+pub(super) fn events_of_kind(conn: &Connection, kind: &Kind) -> Result<Vec<Event>, StoreError> {
+    let Some(number) = known_number(conn, kind.name())? else { return Ok(Vec::new()) };
+    let mut select = conn.prepare(select_events!("WHERE e.kind = ?1"))?;
+    collect(conn, &mut Words::default(), select.query([number])?)
 }
 
 /// The events of `device` after its `seq`, in the order it made them.
@@ -309,13 +344,13 @@ pub fn events_after(conn: &Connection, device: DeviceId, seq: i64) -> Result<Vec
 
 /// The events of `device` from its `first` to its `last`, both included, in the order it made them.
 pub(super) fn events_in(conn: &Connection, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
-    match known_number(conn, device)? {
-        Some(number) => events_between(conn, number, first.max(1), last.min((1 << SEQ_BITS) - 1)),
+    match number_of(conn, device)? {
+        Some(number) => between(conn, &mut Words::default(), number, first.max(1), last.min((1 << SEQ_BITS) - 1)),
         None => Ok(Vec::new()),
     }
 }
 
-fn known_number(conn: &Connection, device: DeviceId) -> Result<Option<i64>, StoreError> {
+fn number_of(conn: &Connection, device: DeviceId) -> Result<Option<i64>, StoreError> {
     let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;
     Ok(select.query_row([device.0], |row| row.get(0)).optional()?)
 }
@@ -412,44 +447,40 @@ fn clock(packed: i64) -> Result<Clock, StoreError> {
         .ok_or_else(|| StoreError::Damaged { details: "an event has an impossible clock".to_owned() })
 }
 
-fn insert(conn: &Connection, number: i64, event: &Event) -> Result<(), StoreError> {
-    let body = serde_json::to_string(&event.body).map_err(|error| StoreError::Fault { details: error.to_string() })?;
-    conn.prepare_cached("INSERT INTO event (place, entity, clock, id, kind, body) VALUES (?1, ?2, ?3, ?4, ?5, ?6)")?
-        .execute(params![
-            place(number, event.seq),
-            event.entity,
-            event.clock.packed(),
-            event.id.0,
-            event.kind.name(),
-            body
-        ])?;
-    Ok(())
+/// Adds an event; says whether its place was free.
+fn insert(conn: &Connection, words: &mut Words, number: i64, event: &Event) -> Result<bool, StoreError> {
+    let kind = words.number(conn, event.kind.name())?;
+    let body = packed::pack(conn, words, event.entity, &event.body)?;
+    let mut insert = conn.prepare_cached(
+        "INSERT INTO event (place, entity, clock, kind, body) VALUES (?1, ?2, ?3, ?4, ?5) ON CONFLICT DO NOTHING",
+    )?;
+    let row = params![place(number, event.seq), event.entity, event.clock.packed(), kind, body];
+    Ok(insert.execute(row)? == 1)
 }
 
-fn events_between(conn: &Connection, number: i64, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+fn between(conn: &Connection, words: &mut Words, number: i64, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
     let mut select = conn.prepare_cached(select_events!("WHERE e.place BETWEEN ?1 AND ?2 ORDER BY e.place"))?;
-    collect(select.query([place(number, first), place(number, last)])?)
+    collect(conn, words, select.query([place(number, first), place(number, last)])?)
 }
 
-fn collect(mut rows: Rows<'_>) -> Result<Vec<Event>, StoreError> {
+fn collect(conn: &Connection, words: &mut Words, mut rows: Rows<'_>) -> Result<Vec<Event>, StoreError> {
     let mut events = Vec::new();
     while let Some(row) = rows.next()? {
-        events.push(event_from_row(row)?);
+        events.push(event_from_row(conn, words, row)?);
     }
     Ok(events)
 }
 
-fn event_from_row(row: &Row<'_>) -> Result<Event, StoreError> {
-    let body: &str = row.get_ref(6)?.as_str().map_err(rusqlite::Error::from)?;
+fn event_from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<Event, StoreError> {
+    let entity = row.get(3)?;
+    let packed = row.get_ref(5)?.as_blob().map_err(rusqlite::Error::from)?;
     Ok(Event {
-        id: EventId(row.get(0)?),
-        device: DeviceId(row.get(1)?),
-        seq: seq_at(row.get(2)?),
-        clock: clock(row.get(3)?)?,
-        entity: row.get(4)?,
-        kind: Kind::named(row.get(5)?),
-        body: serde_json::from_str(body)
-            .map_err(|_| StoreError::Damaged { details: "an event's body is not a JSON object".to_owned() })?,
+        device: DeviceId(row.get(0)?),
+        seq: seq_at(row.get(1)?),
+        clock: clock(row.get(2)?)?,
+        entity,
+        kind: Kind::named(words.text(conn, row.get(4)?)?.to_owned()),
+        body: packed::unpack(conn, words, entity, packed)?,
     })
 }
 
@@ -464,9 +495,10 @@ fn of_one_kind(kind: &Kind, events: &[Event]) -> Result<(), StoreError> {
 }
 
 /// Makes the rows of `entity` what its events say.
-fn refold(conn: &Connection, entity: Uuid, events: &[Event]) -> Result<(), StoreError> {
-    let state = fold(events);
-    let mut kinds: Vec<&Kind> = events.iter().map(|event| &event.kind).collect();
+fn refold<E: Borrow<Event>>(conn: &Connection, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
+    let events = || events.iter().map(Borrow::borrow);
+    let state = fold(events());
+    let mut kinds: Vec<&Kind> = events().map(|event| &event.kind).collect();
     kinds.sort();
     kinds.dedup();
     for table in kinds.into_iter().filter_map(Table::named) {

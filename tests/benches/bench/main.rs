@@ -6,6 +6,7 @@
 
 mod form;
 mod judge;
+mod merge;
 mod photo;
 mod photographs;
 mod store;
@@ -21,6 +22,7 @@ fn main() {
     form::rows();
     photo::rows();
     store::rows();
+    merge::rows();
     photographs::rows();
 }
 
@@ -54,7 +56,7 @@ fn row(what: &str, ours: Vec<Duration>, peer: Vec<Duration>, goal: Goal) {
     let met = |met: bool| if met { "met" } else { "MISSED" };
     let goal = match goal {
         Goal::Within(most) => format!("{}: {}", written(most), met(ours.at(50) <= most)),
-        Goal::Times(most) => format!("{most} × peer: {}", met(ratio <= most)),
+        Goal::Times(most) => format!("{most:.1} × peer: {}", met(ratio <= most)),
         Goal::None => String::new(),
     };
     let times = [ours.at(50), ours.at(95), peer.at(50), peer.at(95)].map(|time| format!("{:>11}", written(time)));

@@ -88,7 +88,7 @@ fn an_event_says_only_what_differs() {
     assert_eq!(kept.changes.entities, vec![(Kind::of("bucket"), bucket.id)]);
     assert_eq!(kept.changes.events, vec![kept.value.unwrap()]);
     let events = store.read(|conn| events_of(conn, bucket.id)).unwrap();
-    let said = events.iter().find(|event| Some(event.id) == kept.value).unwrap();
+    let said = events.iter().find(|event| Some(event.id()) == kept.value).unwrap();
     assert_eq!(said.body, body(json!({"name": "Red lid", "volume_ul": null})));
     assert_eq!(store.read(|conn| Bucket::load(conn, bucket.id)).unwrap(), Some(bucket.clone()));
 
@@ -161,7 +161,7 @@ fn one_event_can_be_taken_back_by_name() {
     let renamed = store.transact(NOW, |tx| tx.put(&glaze_called(bench.glaze.id, "Summer ash"))).unwrap();
     store.transact(NOW, |tx| tx.retract(bench.glaze.id, renamed.value.unwrap())).unwrap();
     assert_eq!(store.read(|conn| Glaze::load(conn, bench.glaze.id)).unwrap(), Some(bench.glaze.clone()));
-    let unknown = store.transact(NOW, |tx| tx.retract(bench.glaze.id, EventId(Uuid::nil())));
+    let unknown = store.transact(NOW, |tx| tx.retract(bench.glaze.id, EventId { device: store.device(), seq: 99 }));
     assert!(matches!(unknown, Err(StoreError::BadEvent { .. })));
 }
 

@@ -110,7 +110,7 @@ proptest! {
         let mut all: Vec<Event> = phones.iter().flat_map(|phone| everything(&phone.store)).collect();
         for (phone, seed) in phones.iter().zip(seed) {
             // Each phone hears everything in an order of its own, some of it twice, in two sittings.
-            all.sort_by_key(|event| (event.id.0.as_u128() as u64 ^ event.seq as u64).wrapping_mul(seed | 1));
+            all.sort_by_key(|event| (event.entity.as_u128() as u64 ^ event.seq as u64).wrapping_mul(seed | 1));
             let (early, late) = all.split_at(all.len() / 2);
             take_in(&phone.store, late);
             take_in(&phone.store, early);

@@ -11,11 +11,17 @@ CREATE TABLE event (
     place  INTEGER PRIMARY KEY,         -- device number * 2^40 + seq: one event per device and seq, with no second index
     entity BLOB NOT NULL,               -- uuid, 16 bytes
     clock  INTEGER NOT NULL,            -- hybrid logical clock: unix ms * 2^16 + counter
-    id     BLOB NOT NULL,               -- uuid, 16 bytes
-    kind   TEXT NOT NULL,
-    body   TEXT NOT NULL                -- JSON object
+    kind   INTEGER NOT NULL,            -- word
+    body   BLOB NOT NULL                -- packed, as core/src/store/packed.rs says
 ) STRICT;
 CREATE INDEX event_entity ON event (entity);
+
+-- What is said again and again in the journal. The numbers mean something in this file only, and are never given anew.
+
+CREATE TABLE word (
+    number INTEGER PRIMARY KEY,
+    text   TEXT NOT NULL UNIQUE         -- a kind, a code, an id, or the field names of a body, a line feed between them
+) STRICT;
 
 -- What is only of this phone and not journalled: the last choices, and what is half typed.
 

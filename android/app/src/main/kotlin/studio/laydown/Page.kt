@@ -93,6 +93,7 @@ abstract class Page(protected val host: MainActivity) {
     protected fun keep(call: Studio.(Now) -> Kept, refused: (Throwable) -> Unit = host::fail, done: () -> Unit) =
         command(call, refused) { kept ->
             done()
-            host.tell(KeptState(kept))
+            // Behind the page that `done` asked for: what is tapped next is then the new page, and not one about to go.
+            host.work.ask({ kept }) { host.tell(KeptState(kept)) }
         }
 }
