@@ -5,6 +5,11 @@ swift_sources = ios/Package.swift ios/Sources/LaydownKit ios/Tests $(wildcard io
 app_sources = $(shell find ios/App -name '*.swift' 2>/dev/null)
 host_library = $(CURDIR)/ios/.build/host
 cargo_target = $(or $(CARGO_TARGET_DIR),target)
+# Debian's Observation library leaves a symbol open that nothing here comes to call.
+linker_flags = -Xlinker -L$(host_library) -Xlinker -rpath=$(host_library) -Xlinker --allow-shlib-undefined
+ifeq ($(shell uname -s),Darwin)
+linker_flags = -Xlinker -L$(host_library) -Xlinker -rpath -Xlinker $(host_library)
+endif
 
 .PHONY: ios ios-test ios-lint
 
@@ -15,8 +20,7 @@ ios-test:
 	cargo build --package laydown-bindings
 	mkdir -p $(host_library)
 	cp $(cargo_target)/debug/liblaydown_bindings.$(if $(filter Darwin,$(shell uname -s)),dylib,so) $(host_library)/
-	$(call swift_run,swift test --package-path ios --disable-sandbox --disable-xctest \
-		-Xlinker -L$(host_library) -Xlinker -rpath=$(host_library))
+	$(call swift_run,swift test --package-path ios --disable-sandbox --disable-xctest $(linker_flags))
 
 # SwiftUI exists on Apple's machines only: elsewhere the views can be parsed, not type-checked.
 ios-lint:

@@ -1,94 +1,181 @@
 import Foundation
 import LaydownCore
-import LaydownKit
 import Testing
 
-/// The Rust library through the Swift boundary. What it computes is tested in Rust and not again here.
-@Suite final class WeighScreenTests {
-    private let folder = FileManager.default.temporaryDirectory.appendingPathComponent(UUID().uuidString)
-    private var file: String { folder.appendingPathComponent("studio.laydown").path }
+@testable import LaydownKit
 
-    init() throws {
-        try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true)
+/// The Weigh screen over the real library. What that computes is tested in Rust and not again here.
+@MainActor @Suite struct WeighScreenTests {
+    private func screen(_ pottery: Pottery) async -> WeighScreen {
+        let screen = WeighScreen(frame: pottery.frame)
+        await screen.refresh()
+        return screen
     }
 
-    deinit {
-        try? FileManager.default.removeItem(at: folder)
+    private func type(_ digits: String, on screen: WeighScreen) async {
+        for digit in digits { await screen.press(digit == "." ? .decimal : .digit(digit.wholeNumberValue ?? 0)).value }
     }
 
     @Test func theLibraryIsTheOneTheseBindingsWereMadeFor() {
         #expect(buildStamp() == generatedBuildStamp)
     }
 
-    @Test func anEmptyStudioSaysWhatItNeeds() throws {
-        let screen = try WeighScreen(studio: Studio.open(path: file, now: .onThisDevice()))
-        #expect(screen.view.missing.map(\.sheet) == [.form, .glaze, .scale])
-        #expect(!screen.view.canKeep)
+    @Test func anEmptyStudioSaysWhatItNeeds() async throws {
+        let screen = await screen(try await Pottery())
+        #expect(screen.view?.missing.map(\.sheet) == [.form, .glaze, .scale])
+        #expect(!screen.canPressKeep)
     }
 
-    @Test func aReadingIsJudged() throws {
-        let screen = try WeighScreen(studio: furnished())
-        #expect(screen.view.verdict == nil)
-        try screen.enter { $0.net = "19.4" }
-        #expect(screen.view.verdict?.headline.isEmpty == false)
-        #expect(screen.view.canKeep)
+    @Test func aReadingIsJudged() async throws {
+        let screen = await screen(try await .furnished())
+        #expect(screen.view?.verdict == nil)
+        await type("19.4", on: screen)
+        #expect(screen.entry?.net == "19.4")
+        #expect(screen.view?.verdict?.headline.isEmpty == false)
+        #expect(screen.canPressKeep && screen.presses == 4)
     }
 
-    @Test func aKeptReadingIsThereAfterReopening() throws {
-        try {
-            let screen = try WeighScreen(studio: furnished())
-            try screen.enter { $0.net = "19.4" }
-            _ = try screen.keep()
-        }()
-        let reopened = try WeighScreen(studio: Studio.open(path: file, now: .onThisDevice()))
-        #expect(reopened.view.recent.map(\.wet) == ["19.4 g"])
+    @Test func whatIsTypedShowsBeforeTheCoreHasAnswered() async throws {
+        let screen = await screen(try await .furnished())
+        let answer = screen.press(.digit(7))
+        #expect(screen.entry?.net == "7")
+        #expect(screen.view?.entry.net.isEmpty == true)
+        await answer.value
+        #expect(screen.view?.entry.net == "7")
     }
 
-    @Test func nonsenseIsRefusedWithASentenceAndTheFieldToGoBackTo() throws {
-        let screen = try WeighScreen(studio: furnished())
-        try screen.enter { $0.net = "nineteen" }
-        #expect(screen.view.refusal != nil)
-        let error = studioError { _ = try screen.keep() }
-        guard case .Refused(field: "net", _) = error else {
-            Issue.record("expected a refusal of the field net, got \(String(describing: error))")
-            return
+    @Test func fastKeysAreAllThere() async throws {
+        let screen = await screen(try await .furnished())
+        let answers = "1234".map { screen.press(.digit($0.wholeNumberValue ?? 0)) }
+        for answer in answers { await answer.value }
+        #expect(screen.view?.entry.net == "1234")
+    }
+
+    @Test func aKeptReadingIsThereAfterReopening() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = await screen(pottery)
+        await type("19.4", on: screen)
+        await screen.keepOrNext().value
+        #expect(!screen.offer.sentence.isEmpty && screen.entry?.net == "")
+        try await pottery.reopen()
+        #expect(await self.screen(pottery).view?.recent.map(\.wet) == ["19.4 g"])
+    }
+
+    @Test func whatIsHalfTypedIsThereAfterTheAppWasEnded() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = await screen(pottery)
+        await type("19", on: screen)
+        await screen.leave().value
+        try await pottery.reopen()
+        #expect(await self.screen(pottery).entry?.net == "19")
+    }
+
+    @Test func undoTakesTheCoatBackAndDoesItAgain() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = await screen(pottery)
+        await type("19.4", on: screen)
+        await screen.keepOrNext().value
+        let kept = screen.offer.sentence
+        await pottery.frame.turn().value
+        await screen.refresh()
+        #expect(screen.view?.recent.isEmpty == true && screen.offer.isTakenBack && screen.offer.label == Words.doAgain)
+        #expect(screen.offer.next.isEmpty && screen.offer.turns == 1)
+        await pottery.frame.turn().value
+        await screen.refresh()
+        #expect(screen.view?.recent.count == 1 && screen.offer.sentence == kept && !screen.offer.isTakenBack)
+    }
+
+    @Test func twoTapsOnUndoTakeBackOnce() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = await screen(pottery)
+        await type("19.4", on: screen)
+        await screen.keepOrNext().value
+        let taps = [pottery.frame.turn(), pottery.frame.turn()]
+        for tap in taps { await tap.value }
+        await screen.refresh()
+        #expect(screen.view?.recent.isEmpty == true)
+    }
+
+    @Test func twoTapsOnKeepKeepOneCoat() async throws {
+        let screen = await screen(try await .furnished())
+        await type("19.4", on: screen)
+        let taps = [screen.keepOrNext(), screen.keepOrNext()]
+        for tap in taps { await tap.value }
+        #expect(screen.view?.recent.count == 1)
+    }
+
+    @Test func whatIsRefusedStaysTyped() async throws {
+        let screen = await screen(try await .furnished())
+        await type("0", on: screen)
+        await screen.keepOrNext().value
+        #expect(!screen.refusal.isEmpty && screen.entry?.net == "0")
+        #expect(screen.view?.recent.isEmpty == true && screen.offer.sentence.isEmpty)
+        await screen.press(.digit(9)).value
+        #expect(screen.refusal.isEmpty)
+    }
+
+    @Test func twoWeightsAreFilledOneAfterTheOther() async throws {
+        let screen = await screen(try await .furnished())
+        await screen.turnWay().value
+        let fields = try #require(screen.view?.fields)
+        #expect(fields.map(\.field) == [.bare, .glazed])
+        await screen.fill(.bare).value
+        await type("310", on: screen)
+        #expect(screen.keepLabel == Words.nextField(fields[1].label))
+        await screen.keepOrNext().value
+        #expect(screen.entry?.field == .glazed)
+        await type("330", on: screen)
+        #expect(screen.keepLabel == Words.keep && screen.view?.verdict != nil)
+        await screen.keepOrNext().value
+        #expect(screen.view?.recent.map(\.wet) == ["20.0 g"])
+    }
+
+    @Test func aChoiceIsRememberedForTheNextStart() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = await screen(pottery)
+        let zone = try #require(screen.view.map(WeighChoice.zone.rows)?.last { !$0.chosen })
+        await screen.choose(.zone, zone).value
+        try await pottery.reopen()
+        let reopened = await self.screen(pottery)
+        #expect(reopened.view.map(WeighChoice.zone.chosen) == zone.title)
+    }
+
+    @Test func theNextCoatOfThePieceIsReadyToWeigh() async throws {
+        let screen = await screen(try await .furnished())
+        let inside = try #require(screen.view?.zones.first { $0.id == "inside" })
+        await screen.choose(.zone, inside).value
+        await type("19.4", on: screen)
+        await screen.keepOrNext().value
+        let next = try #require(screen.offer.next.first)
+        await screen.goOn(with: next).value
+        #expect(screen.entry?.piece.isEmpty == false && screen.offer.sentence.isEmpty)
+    }
+
+    @Test func theVerdictIsSpokenWhereThePhoneIsToSpeak() async throws {
+        for speaks in [true, false] {
+            let pottery = try await Pottery.furnished()
+            try await pottery.sheet(.preference, ["speak": speaks ? "yes" : "no"])
+            await pottery.frame.open()
+            var said: [String] = []
+            let screen = WeighScreen(frame: pottery.frame, rest: .seconds(60)) { said.append($0) }
+            await screen.refresh()
+            await type("19.4", on: screen)
+            let spoken = try #require(screen.view?.verdict?.spoken)
+            await screen.keepOrNext().value
+            #expect(said == (speaks ? [spoken] : []))
         }
-        #expect(error?.sentence.isEmpty == false)
-        #expect(screen.view.recent.isEmpty)
     }
 
-    @Test func aFileThatIsNoStudioIsLeftAsItWas() throws {
-        try "not a studio".write(toFile: file, atomically: true, encoding: .utf8)
-        let error = studioError { _ = try Studio.open(path: file, now: .onThisDevice()) }
-        #expect(error?.sentence.isEmpty == false)
-        #expect(try String(contentsOfFile: file, encoding: .utf8) == "not a studio")
-    }
-
-    /// A studio with one form, one glaze and one scale, set up through the sheets as a potter does it.
-    private func furnished() throws -> Studio {
-        let studio = try Studio.open(path: file, now: .onThisDevice())
-        let sheets: [(SheetKind, [(String, String)])] = [
-            (.form, [("name", "Small mug"), ("class", "cylinder_mug"), ("capacity", "250 ml")]),
-            (.glaze, [("name", "Ash white"), ("specific_gravity", "1.45")]),
-            (.scale, [("name", "Bench scale"), ("capacity", "2000 g"), ("step", "0.1 g")]),
-        ]
-        for (kind, values) in sheets {
-            let values = values.map { Value(key: $0.0, text: $0.1) }
-            let entry = SheetEntry(kind: kind, id: "", subject: "", values: values)
-            _ = try studio.keepSheet(now: .onThisDevice(), entry: entry)
-        }
-        return studio
-    }
-
-    /// The error with which `call` ended; nil, with an issue recorded for anything else than a `StudioError`.
-    private func studioError(_ call: () throws -> Void) -> StudioError? {
-        do {
-            try call()
-        } catch let error as StudioError {
-            return error
-        } catch {
-            Issue.record(error)
-        }
-        return nil
+    @Test func theRecordOfACoat() async throws {
+        let pottery = try await Pottery.furnished()
+        let id = try await pottery.coat("19.4").id
+        let screen = CoatScreen(frame: pottery.frame, id: id)
+        await screen.refresh()
+        #expect(screen.view?.control == false && screen.view?.lines.isEmpty == false)
+        await screen.turnControl().value
+        #expect(screen.view?.control == true)
+        #expect(await screen.takeBack())
+        await screen.refresh()
+        #expect(pottery.frame.failure?.way == .back)
     }
 }

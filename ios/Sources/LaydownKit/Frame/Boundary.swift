@@ -21,4 +21,24 @@ extension StudioError {
             return sentence
         }
     }
+
+    /// Whether it is said where the potter stands, who then goes on; any other failure is said over the whole screen.
+    var isSaidInPlace: Bool {
+        switch self {
+        case .Refused, .Full, .Busy: true
+        case .Missing, .Newer, .NotAStudio, .Damaged, .Unreadable: false
+        }
+    }
+}
+
+/// The library on this device is not the one that this shell was built with.
+struct OtherBuild: Error {}
+
+/// What a failure is called, in words for the potter.
+func sentence(of problem: any Error) -> String {
+    switch problem {
+    case let problem as StudioError: problem.sentence
+    case is OtherBuild: Words.otherBuild
+    default: Words.broken
+    }
 }

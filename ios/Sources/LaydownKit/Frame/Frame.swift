@@ -1,0 +1,141 @@
+import Foundation
+import LaydownCore
+import Observation
+
+/// The house around the screens: the studio they ask, what was kept last, and what is said when nothing can be shown.
+@MainActor @Observable
+public final class Frame {
+    /// Why nothing can be shown, and what can be done about it.
+    public struct Failure: Equatable, Sendable {
+        /// What can be done.
+        public enum Way: Equatable, Sendable {
+            /// The same may be tried again.
+            case tryAgain
+            /// What is gone is not asked for again.
+            case back
+            /// Nothing but installing laydown again.
+            case none
+        }
+
+        /// What is wrong and what to do.
+        public let sentence: String
+        /// What the button does.
+        public let way: Way
+    }
+
+    /// What this phone does beside showing; nil until the studio is open.
+    public private(set) var preferences: Preferences?
+    /// Why nothing can be shown; nil when all is well.
+    public private(set) var failure: Failure?
+    /// What was kept last.
+    public let offer = UndoOffer()
+
+    @ObservationIgnored let work: StudioWork
+    @ObservationIgnored let handover: Handover
+
+    /// - Parameters:
+    ///   - work: The way to the studio.
+    ///   - handover: Where files lie on their way.
+    public init(work: StudioWork, handover: Handover) {
+        self.work = work
+        self.handover = handover
+    }
+
+    /// The app's own: the studio in `folder`.
+    public convenience init(folder: StudioFolder) {
+        self.init(work: StudioWork(open: folder.open), handover: folder.handover)
+    }
+
+    /// Opens the studio, or tries to again.
+    public func open() async {
+        do {
+            preferences = try await work.ask { studio, _ in try studio.preferences() }
+            failure = nil
+        } catch {
+            fail(error)
+        }
+    }
+
+    /// Takes back what was kept last, or does it again.
+    @discardableResult
+    public func turn() -> Task<Void, Never> {
+        Task {
+            do {
+                try await offer.turn(on: work)
+            } catch {
+                if let sentence = refusal(of: error) { offer.refuse(sentence) }
+            }
+        }
+    }
+
+    /// Says over the whole screen why nothing can be shown. Nothing is deleted.
+    func fail(_ problem: any Error) {
+        let way: Failure.Way =
+            switch problem {
+            case StudioError.Missing: .back
+            case is OtherBuild: .none
+            default: .tryAgain
+            }
+        offer.clear()
+        failure = Failure(sentence: sentence(of: problem), way: way)
+    }
+
+    /// What is to be said in place of a problem; nil if it was said over the whole screen.
+    func refusal(of problem: any Error) -> String? {
+        if let problem = problem as? StudioError, problem.isSaidInPlace { return problem.sentence }
+        fail(problem)
+        return nil
+    }
+
+    /// Asks for what a screen shows.
+    @discardableResult
+    func show<View>(_ latest: Latest<View>, _ question: @escaping StudioWork.Call<View>) async -> View? {
+        await latest.ask(work, question, refused: fail)
+    }
+
+    /// Gives a command that keeps something, and offers to take it back.
+    ///
+    /// - Parameter refused: Is given what it could not be kept for; then nothing was.
+    /// - Returns: Whether it was kept.
+    func keep(_ command: @escaping StudioWork.Call<Kept>, refused: (any Error) -> Void) async -> Bool {
+        do {
+            offer.tell(try await work.ask(command))
+            return true
+        } catch {
+            refused(error)
+            return false
+        }
+    }
+
+    /// Remembers something without a word.
+    func tell(_ command: @escaping StudioWork.Call<Void>) async {
+        do {
+            try await work.ask(command)
+        } catch {
+            fail(error)
+        }
+    }
+
+    /// Whether a picture that came is one; writes it whole to a file, gives that to `call`, and takes it away again.
+    ///
+    /// - Throws: `StudioError`, or `NoPicture` with the sentence.
+    func handOver<Answer: Sendable>(
+        picture: Data, to call: @escaping @Sendable (Studio, Now, String) throws -> Answer
+    ) async throws -> Answer {
+        guard !picture.isEmpty else { throw NoPicture(sentence: Words.emptyPicture) }
+        let handover = handover
+        return try await work.ask { studio, now in
+            guard let file = try? handover.write(picture: picture) else {
+                throw NoPicture(sentence: Words.pictureNotCopied)
+            }
+            // The picture as it was taken may say where; the copy that is shown does not.
+            defer { handover.delete(file) }
+            return try call(studio, now, file.path)
+        }
+    }
+}
+
+/// A picture that did not get as far as the studio.
+struct NoPicture: Error {
+    let sentence: String
+}

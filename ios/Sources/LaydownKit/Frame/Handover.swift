@@ -1,0 +1,59 @@
+import Foundation
+
+/// The folder of what is on its way to or from another app: pictures, backups. Nothing in it is of use later, and the
+/// phone's own backups leave it out.
+public struct Handover: Sendable {
+    private let folder: URL
+
+    /// - Parameter folder: Made when something is first put into it.
+    public init(folder: URL) {
+        self.folder = folder
+    }
+
+    /// Writes a picture whole into a file of its own. No two have one name, since views know a picture by its file.
+    ///
+    /// - Throws: When the phone is full.
+    func write(picture: Data) throws -> URL {
+        let file = try place(named: "piece-\(UUID().uuidString).jpg")
+        try picture.write(to: file, options: .atomic)
+        return file
+    }
+
+    /// A place for a file of this name; what lay there is taken away.
+    ///
+    /// - Throws: When the folder cannot be made or the old file not be taken away.
+    public func place(named name: String) throws -> URL {
+        try makeFolder(folder)
+        try leaveOutOfBackups(folder)
+        let file = folder.appendingPathComponent(name)
+        if FileManager.default.fileExists(atPath: file.path) { try FileManager.default.removeItem(at: file) }
+        return file
+    }
+
+    /// Copies what another app named into a file here. Not for the main actor: it may lie far away.
+    ///
+    /// - Throws: When it cannot be read, or the phone is full.
+    func fetch(_ url: URL, named name: String) throws -> URL {
+        let file = try place(named: name)
+        #if canImport(Darwin)
+            let opened = url.startAccessingSecurityScopedResource()
+            defer { if opened { url.stopAccessingSecurityScopedResource() } }
+        #endif
+        try FileManager.default.copyItem(at: url, to: file)
+        return file
+    }
+
+    /// Deletes one file, if it is there.
+    func delete(_ file: URL) {
+        // What cannot be deleted now goes with the next `clear`.
+        try? FileManager.default.removeItem(at: file)
+    }
+
+    /// Deletes everything but the files whose paths are in `wanted`.
+    func clear(except wanted: Set<String> = []) {
+        let files = (try? FileManager.default.contentsOfDirectory(at: folder, includingPropertiesForKeys: nil)) ?? []
+        // By name: the system knows one folder under several paths.
+        let names = Set(wanted.map { URL(fileURLWithPath: $0).lastPathComponent })
+        for file in files where !names.contains(file.lastPathComponent) { delete(file) }
+    }
+}

@@ -1,0 +1,58 @@
+import Foundation
+import LaydownCore
+
+/// Where everything lies on this device: the studio's file with its photographs, the mark of this phone, and what is on its
+/// way to or from another app.
+public struct StudioFolder: Sendable {
+    private let folder: URL
+
+    /// - Parameter folder: Made if it is not there. The app gives its own folder in Application Support, which the
+    ///   phone's own backups take along.
+    public init(_ folder: URL) {
+        self.folder = folder
+    }
+
+    /// What is on its way to or from another app.
+    public var handover: Handover {
+        Handover(folder: folder.appendingPathComponent("handover", isDirectory: true))
+    }
+
+    /// Opens the studio, making an empty one if there is none.
+    ///
+    /// - Throws: `StudioError` with what to do; a file that cannot be opened is left as it was.
+    public func open(_ now: Now) throws -> Studio {
+        // Generated code that belongs to another library would read its records wrongly, field by field.
+        guard buildStamp() == generatedBuildStamp else { throw OtherBuild() }
+        try makeFolder(folder)
+        // By this a studio knows that it is still on the phone it was made on. In a folder of its own, since what is
+        // written whole is a new file, which would be taken into the phone's backups again.
+        let mark = folder.appendingPathComponent("this_phone", isDirectory: true)
+        try makeFolder(mark)
+        try leaveOutOfBackups(mark)
+        return try Studio.openHere(
+            path: folder.appendingPathComponent("studio.laydown").path,
+            mark: mark.appendingPathComponent("mark").path,
+            now: now)
+    }
+}
+
+/// Makes a folder whose files can be read from the first unlocking after a start on: a stricter class would close the
+/// studio's file under a write that is still going on when the phone is locked.
+func makeFolder(_ folder: URL) throws {
+    #if os(iOS)
+        let attributes: [FileAttributeKey: Any]? = [.protectionKey: FileProtectionType.completeUntilFirstUserAuthentication]
+    #else
+        let attributes: [FileAttributeKey: Any]? = nil
+    #endif
+    try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true, attributes: attributes)
+}
+
+/// Leaves a folder with all that comes to lie in it out of the phone's own backups.
+func leaveOutOfBackups(_ folder: URL) throws {
+    #if canImport(Darwin)
+        var folder = folder
+        var values = URLResourceValues()
+        values.isExcludedFromBackup = true
+        try folder.setResourceValues(values)
+    #endif
+}

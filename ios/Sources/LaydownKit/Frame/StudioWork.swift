@@ -1,0 +1,60 @@
+import Dispatch
+import Foundation
+import LaydownCore
+
+/// The one queue on which the studio is opened, asked and told: one call after the other, in the order of the questions.
+@MainActor
+public final class StudioWork {
+    /// A question or a command, and the moment it is asked at.
+    public typealias Call<Answer> = @Sendable (Studio, Now) throws -> Answer
+
+    private let queue = DispatchQueue(label: "studio", qos: .userInitiated)
+    private let opening: Opening
+    private let clock: @Sendable () -> Now
+
+    /// - Parameters:
+    ///   - clock: The one place where the time comes from.
+    ///   - open: Opens the studio; asked by the first question, and again by the first one after a failure.
+    public init(
+        clock: @escaping @Sendable () -> Now = { Now.onThisDevice() },
+        open: @escaping @Sendable (Now) throws -> Studio
+    ) {
+        self.clock = clock
+        opening = Opening(open)
+    }
+
+    /// Makes `call` on the studio's queue. Calls are made in the order in which they are asked for here.
+    public func ask<Answer: Sendable>(_ call: @escaping Call<Answer>) async throws -> Answer {
+        let now = clock()
+        let opening = opening
+        return try await withCheckedThrowingContinuation { answer in
+            queue.async { answer.resume(with: Result { try call(opening.studio(now), now) }) }
+        }
+    }
+
+    /// As `ask`, but beside the queue once the studio is open: for what takes long, while weighing goes on.
+    public func aside<Answer: Sendable>(_ call: @escaping Call<Answer>) async throws -> Answer {
+        let studio = try await ask { studio, _ in studio }
+        let now = clock()
+        return try await withCheckedThrowingContinuation { answer in
+            DispatchQueue.global(qos: .utility).async { answer.resume(with: Result { try call(studio, now) }) }
+        }
+    }
+}
+
+/// The studio, opened when it is first needed. Used on the studio's queue alone, which is what makes it safe to send.
+private final class Opening: @unchecked Sendable {
+    private let open: @Sendable (Now) throws -> Studio
+    private var opened: Studio?
+
+    init(_ open: @escaping @Sendable (Now) throws -> Studio) {
+        self.open = open
+    }
+
+    func studio(_ now: Now) throws -> Studio {
+        if let opened { return opened }
+        let studio = try open(now)
+        opened = studio
+        return studio
+    }
+}

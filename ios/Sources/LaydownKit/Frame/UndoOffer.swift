@@ -1,0 +1,61 @@
+import LaydownCore
+import Observation
+
+/// What was kept last, and the way to take it back or to do it again. One at a time: the next takes its place.
+@MainActor @Observable
+public final class UndoOffer {
+    /// What was kept, or that it was taken back; empty while there is nothing to say.
+    public private(set) var sentence = ""
+    /// Whether it has been taken back, so that it can be done again.
+    public private(set) var isTakenBack = false
+    /// The coats that may follow on the same piece; none once it was taken back.
+    public var next: [NextCoat] { isTakenBack ? [] : kept?.next ?? [] }
+    /// How often something was taken back or done again: whoever shows the studio reads it anew when this changes.
+    public private(set) var turns = 0
+    /// Why it could not be taken back; empty when nothing is wrong.
+    public private(set) var refusal = ""
+    /// What the button says that turns it.
+    public var label: String { isTakenBack ? Words.doAgain : Words.undo }
+
+    @ObservationIgnored private var kept: Kept?
+    @ObservationIgnored private var token = ""
+    @ObservationIgnored private var isTurning = false
+
+    func tell(_ kept: Kept) {
+        self.kept = kept
+        token = kept.undo
+        sentence = kept.sentence
+        isTakenBack = false
+        refusal = ""
+    }
+
+    /// There is nothing to say any more: the potter has gone on.
+    public func clear() {
+        guard kept != nil else { return }
+        kept = nil
+        token = ""
+        sentence = ""
+        isTakenBack = false
+        refusal = ""
+    }
+
+    /// Takes back what was kept, or does it again. A second tap that comes before the answer does nothing.
+    func turn(on work: StudioWork) async throws {
+        guard let kept, !isTurning else { return }
+        isTurning = true
+        defer { isTurning = false }
+        let token = token
+        let answer = try await work.ask { try $0.undo(now: $1, token: token) }
+        turns += 1
+        // Something else was kept meanwhile: what is offered is about that.
+        guard token == self.token else { return }
+        isTakenBack.toggle()
+        sentence = isTakenBack ? answer.sentence : kept.sentence
+        self.token = answer.undo
+        refusal = ""
+    }
+
+    func refuse(_ sentence: String) {
+        refusal = sentence
+    }
+}

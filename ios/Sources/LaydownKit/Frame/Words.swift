@@ -1,0 +1,186 @@
+// Each says itself what it is.
+// swift-format-ignore-file: AllPublicDeclarationsHaveDocumentation
+
+/// The few fixed labels, the same as on Android, under the same names. Whatever depends on the studio comes in words from
+/// the core.
+public enum Words {
+    public static let tabWeigh = "Weigh"
+    public static let tabBuckets = "Buckets"
+    public static let tabKiln = "Kiln"
+    public static let tabStudio = "Studio"
+    public static let tryAgain = "Try again"
+    public static let undo = "Undo"
+    public static let doAgain = "Do it again"
+    public static let otherBuild = """
+        This copy of laydown was put together wrongly: its two halves do not belong together. Install it \
+        again. Nothing was opened or changed.
+        """
+    public static let broken = """
+        Something inside laydown broke off. Nothing was changed. Try again; if it happens again, close \
+        laydown and open it anew.
+        """
+    public static let form = "Form"
+    public static let glaze = "Glaze, bucket"
+    public static let zone = "Zone"
+    public static let scale = "Scale"
+    public static let chooseForm = "Which form?"
+    public static let chooseGlaze = "Which glaze?"
+    public static let chooseZone = "Which zone?"
+    public static let chooseScale = "Which scale?"
+    public static func choiceIs(_ label: String, _ chosen: String) -> String {
+        "\(label): \(chosen). Tap to change."
+    }
+    public static let addForm = "Add a form"
+    public static let addGlaze = "Add a glaze"
+    public static let addScale = "Add a scale"
+    public static let wayNet = "After tare"
+    public static let wayTwo = "Two weights"
+    public static func wayIs(_ way: String, _ other: String) -> String {
+        "How you weigh: \(way). Tap to change to: \(other)."
+    }
+    public static func rightIs(_ span: String) -> String {
+        "Right: \(span)"
+    }
+    public static func targetIs(_ wet: String, _ span: String, _ source: String) -> String {
+        "Aim for \(wet). Right: \(span). \(source) Tap for more."
+    }
+    public static let nothingTyped = "Type what the scale shows."
+    public static let keep = "Keep"
+    public static func nextField(_ label: String) -> String {
+        "Next: \(label)"
+    }
+    public static let keyDelete = "Delete a digit; hold to clear"
+    public static let keyPoint = "Decimal mark"
+    public static let firstTitle = "Before the first piece"
+    public static let firstDetail = "Three things, once. Then it is digits and Keep."
+    public static let done = "Done"
+    public static let toDo = "To do"
+    public static let control = "control piece"
+    public static let takeBack = "Take this coat back"
+    public static let gaugeNone = "Gauge: nothing weighed yet."
+    public static let gaugeInside = "Gauge: the reading lies inside the accepted span."
+    public static let gaugeBelow = "Gauge: the reading lies below the accepted span."
+    public static let gaugeAbove = "Gauge: the reading lies above the accepted span."
+    public static let gaugeEdge = "Gauge: the reading lies on the edge of the accepted span."
+    public static let check = "Check"
+    public static let thin = "Thin"
+    public static let change = "Change"
+    public static let anotherBucket = "Add another bucket of this glaze"
+    public static let checks = "Checks"
+    public static let needsCheck = "Check it"
+    public static let beginFiring = "Begin a firing"
+    public static let addKiln = "Add a kiln first"
+    public static let addKilnDetail = "How large its shelves are: a load is planned on them."
+    public static let firings = "Firings"
+    public static let findPieces = "Find a piece"
+    public static let findPiecesDetail = "By the code on its foot, or by form, glaze, fault, firing"
+    public static let changeFiring = "Cone, witness cones, temperature, notes"
+    public static let beforeKiln = "Before the kiln"
+    public static let loadAll = "Put all that waits in"
+    public static let whichShelf = "Which shelf?"
+    public static func allOfThem(_ count: Int) -> String {
+        "All \(count) of them"
+    }
+    public static let oneOfThem = "One of them"
+    public static let takeOut = "Take it out"
+    public static let pieces = "Pieces"
+    public static let earlierFirings = "Earlier in this kiln"
+    public static let notYet = "Not yet"
+    public static let yes = "Yes"
+    public static let photograph = "Photograph"
+    public static let fromPictures = "Choose a picture on this phone"
+    public static let pictureBeingKept = "Keeping the picture…"
+    public static func photoOf(_ number: Int, _ count: Int) -> String {
+        "Photograph \(number) of \(count). Tap to look closer."
+    }
+    public static let photoOff = "Take it off"
+    public static let close = "Close"
+    public static let nextPiece = "Next piece"
+    public static let lastPiece = "To the firing"
+    public static let previousPiece = "The piece before"
+    public static func answerIs(_ question: String, _ answer: String) -> String {
+        "\(question): \(answer)"
+    }
+    public static func answerChosen(_ question: String, _ answer: String) -> String {
+        "\(question): \(answer), chosen"
+    }
+    public static func faultChosen(_ fault: String) -> String {
+        "\(fault), chosen"
+    }
+    public static let liking = "How much do you like it?"
+    public static let faults = "Faults"
+    public static let whereAway = "Take this place away"
+    public static let note = "Note"
+    public static let noteHint = "What you want to remember"
+    public static let controlPiece = "Make it a control piece: targets go by it"
+    public static let fireAgain = "Fire it again: it waits for the next load"
+    public static let asWeighed = "As weighed"
+    public static let wholePiece = "The whole piece"
+    public static let wholePieceDetail = "All its coats, firings and photographs"
+    public static let fired = "Firings"
+    public static let compare = "Compare with another piece"
+    public static let compareDetail = "A control piece, or any of its form or glaze"
+    public static let beside = "Beside"
+    public static let compareWith = "Compare with which piece?"
+    public static func differs(_ label: String) -> String {
+        "\(label), they differ"
+    }
+    public static let leftPhoto = "Photograph of the left piece"
+    public static let rightPhoto = "Photograph of the right piece"
+    public static let codeOnFoot = "Code on the foot"
+    public static let codeHint = "Five letters and digits"
+    public static let contactSheet = "Contact sheet"
+    public static let contactSheetDetail = "All pieces of this firing on a page: to share, print or save"
+    public static let sharePicture = "Share as a picture"
+    public static let print = "Print, or save as PDF"
+    public static func pageOf(_ number: Int, _ count: Int) -> String {
+        "Page \(number) of \(count)"
+    }
+    public static let noPhoto = "No photograph"
+    public static let sizes = "Compare sizes"
+    public static let sizesDetail = "What every form should take, going by one amount you know"
+    public static let known = "Going by"
+    public static let chooseKnown = "Going by which amount?"
+    public static let backup = "Backup"
+    public static let backUp = "Make a backup"
+    public static let sendBackup = "Send everything to another app or phone"
+    public static let takeIn = "Take in a backup, or what another phone sent"
+    public static let backupWorking = "Working. You can weigh meanwhile."
+    public static let backupGone = "The backup is not there any more: the phone needed the room. Make it again."
+    public static let noFile = "No file was chosen. Nothing was changed."
+    public static let fileNotCopied = """
+        That place cannot be read or written, or is full. Choose another. Nothing here was changed.
+        """
+    public static let preferences = "Units, sound and touch"
+    public static let preferencesDetail = "How quantities are shown; whether laydown speaks and ticks"
+    public static let cautions = "Cautions"
+    public static let cautionsDetail = "Dust, spraying, hot kilns and food: what to mind and whom to ask"
+    public static let rowAdd = "Add a row"
+    public static func rowAway(_ number: Int) -> String {
+        "Take row \(number) away"
+    }
+    public static func cellIs(_ column: String, _ row: Int) -> String {
+        "\(column), row \(row)"
+    }
+    public static let pointAway = "Take this point away"
+    public static let pictureInWork = "Looking for the piece in the picture…"
+    public static let noPicture = "No picture came back. Nothing here was changed."
+    public static let emptyPicture = "The camera gave an empty picture. Take it again."
+    public static let noCamera = """
+        No camera app answers on this phone. Take the picture another way, then choose it here.
+        """
+    public static let pictureNotCopied = """
+        That picture cannot be read, or the phone is full. Choose it again, or choose another.
+        """
+    public static let keepOrThrow = "Keep or throw away?"
+    public static let keepOrThrowDetail = "You have changed something on this page."
+    public static let throwAway = "Throw away"
+    public static let stay = "Stay here"
+    public static let chosen = "chosen"
+    public static func noteAttention(_ note: String) -> String {
+        "Look: \(note)"
+    }
+    public static func noteWarning(_ note: String) -> String {
+        "Warning: \(note)"
+    }
+}

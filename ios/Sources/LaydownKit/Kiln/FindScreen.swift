@@ -1,0 +1,58 @@
+import LaydownCore
+import Observation
+
+/// Finds pieces by the code on their foot, or by what is known of them.
+@MainActor @Observable
+public final class FindScreen {
+    /// What was found; nil until the studio has answered.
+    public var view: PiecesView? { latest.view }
+    /// The code as it is typed.
+    public private(set) var code = ""
+    /// What is wrong with the code; empty when nothing is.
+    public private(set) var refusal = ""
+
+    private let frame: Frame
+    private let pause: Duration
+    private let latest = Latest<PiecesView>()
+    /// What was picked, by the filters' keys.
+    private var picked: [String: String] = [:]
+
+    /// - Parameters:
+    ///   - frame: The house around the screen.
+    ///   - pause: How long the fingers pause before the code is looked for.
+    public init(frame: Frame, pause: Duration = .milliseconds(150)) {
+        self.frame = frame
+        self.pause = pause
+    }
+
+    /// Looks for the pieces.
+    public func refresh() async {
+        var wanted = picked.map { Value(key: $0.key, text: $0.value) }
+        wanted.append(Value(key: "code", text: code))
+        let asked = wanted
+        let found = await latest.ask(frame.work, { try $0.findPieces(now: $1, wanted: asked) }) { problem in
+            // While one still types, the code is short, and nothing is wrong with that.
+            refusal = frame.refusal(of: problem) ?? ""
+        }
+        if found != nil { refusal = "" }
+    }
+
+    /// The code is being typed: looked for once the fingers pause.
+    @discardableResult
+    public func type(_ text: String) -> Task<Void, Never> {
+        guard text != code else { return Task {} }
+        code = text
+        return Task {
+            // Nobody cancels it; what is typed meanwhile makes it out of date.
+            guard (try? await Task.sleep(for: pause)) != nil, text == code else { return }
+            await refresh()
+        }
+    }
+
+    /// Picks one of a filter's rows.
+    @discardableResult
+    public func pick(_ row: Row, of filter: Filter) -> Task<Void, Never> {
+        picked[filter.key] = row.id
+        return Task { await refresh() }
+    }
+}

@@ -1,0 +1,127 @@
+import LaydownCore
+import Observation
+
+/// One firing: loaded shelf by shelf, then fired, then looked at piece by piece.
+@MainActor @Observable
+public final class FiringScreen {
+    /// Pieces and the shelf they could be put on.
+    public struct ShelfChoice: Hashable, Identifiable, Sendable {
+        /// Itself.
+        public var id: Self { self }
+        /// The shelf.
+        public let title: String
+        /// How many of them; empty for a single piece.
+        public let detail: String
+        let pieces: [String]
+        let shelf: UInt32
+    }
+
+    /// All that it shows; nil until the studio has answered.
+    public var view: FiringView? { latest.view }
+    /// Why the last thing could not be done; empty when nothing is wrong.
+    public private(set) var refusal = ""
+    /// The firing's id.
+    public let id: String
+
+    private let frame: Frame
+    private let latest = Latest<FiringView>()
+
+    /// - Parameters:
+    ///   - frame: The house around the screen.
+    ///   - id: The firing's id.
+    public init(frame: Frame, id: String) {
+        self.frame = frame
+        self.id = id
+    }
+
+    /// Reads the firing.
+    public func refresh() async {
+        let id = id
+        await frame.show(latest) { try $0.firing(now: $1, id: id) }
+    }
+
+    // MARK: Loading
+
+    /// What a row of the list of what waits says.
+    public func title(of waiting: WaitingRow) -> String {
+        waiting.pieces.count > 1 ? "\(waiting.pieces.count) × \(waiting.title)" : waiting.title
+    }
+
+    /// Whether all that waits can be put in at once.
+    public var canLoadAll: Bool {
+        guard let view, view.isLoading else { return false }
+        return view.waiting.flatMap(\.pieces).count > 1
+    }
+
+    /// The shelves that these could be put on; of a run of pieces all or one.
+    public func shelves(for waiting: WaitingRow) -> [ShelfChoice] {
+        (view?.shelves ?? []).flatMap { shelf -> [ShelfChoice] in
+            let run = waiting.pieces.count > 1
+            let all = ShelfChoice(
+                title: shelf.title, detail: run ? Words.allOfThem(waiting.pieces.count) : "",
+                pieces: waiting.pieces, shelf: shelf.number)
+            guard run else { return [all] }
+            let one = ShelfChoice(
+                title: shelf.title, detail: Words.oneOfThem,
+                pieces: Array(waiting.pieces.prefix(1)), shelf: shelf.number)
+            return [all, one]
+        }
+    }
+
+    /// Puts pieces on a shelf, each where there is room.
+    @discardableResult
+    public func load(_ choice: ShelfChoice) -> Task<Void, Never> {
+        act { try $0.load(now: $1, firing: $2, pieces: choice.pieces, shelf: choice.shelf) }
+    }
+
+    /// Puts all that waits in, as far as there is room.
+    @discardableResult
+    public func loadAll() -> Task<Void, Never> {
+        act { try $0.loadAll(now: $1, firing: $2) }
+    }
+
+    /// A piece was moved on the plan of its shelf, or is to be taken out.
+    @discardableResult
+    public func touch(_ touch: Touch) -> Task<Void, Never> {
+        switch touch {
+        case .move(let piece, let to): act { try $0.place(now: $1, firing: $2, piece: piece, to: to) }
+        case .remove(let piece): act { try $0.takeOut(now: $1, firing: $2, piece: piece) }
+        // A bare spot of a shelf means nothing.
+        case .add: Task {}
+        }
+    }
+
+    // MARK: Firing
+
+    /// Ticks off something to look at before the firing, or takes the tick away.
+    @discardableResult
+    public func turn(_ tick: Tick) -> Task<Void, Never> {
+        act { try $0.tickBefore(now: $1, firing: $2, what: tick.code, done: !tick.done) }
+    }
+
+    /// Takes the firing on to its next state; where there is a question, it has been answered with yes.
+    @discardableResult
+    public func advance() -> Task<Void, Never> {
+        act { try $0.advance(now: $1, firing: $2) }
+    }
+
+    /// The page that a piece's row leads to.
+    public func place(of piece: PlacedPiece) -> Place {
+        view?.isLoading == true ? .piece(piece.piece) : .look(firing: id, piece: piece.piece)
+    }
+
+    /// Whether there is something to put on a contact sheet.
+    public var hasContactSheet: Bool {
+        view.map { !$0.isLoading && !$0.pieces.isEmpty } ?? false
+    }
+
+    /// Keeps something and shows the firing with it; what is refused is said on the page.
+    private func act(_ command: @escaping @Sendable (Studio, Now, String) throws -> Kept) -> Task<Void, Never> {
+        let id = id
+        return Task {
+            refusal = ""
+            _ = await frame.keep({ try command($0, $1, id) }, refused: { refusal = frame.refusal(of: $0) ?? "" })
+            await refresh()
+        }
+    }
+}

@@ -1,0 +1,35 @@
+import LaydownCore
+
+/// The life of one piece: its coats, its firings, its photographs.
+@MainActor
+public final class PieceScreen {
+    /// All that it shows; nil until the studio has answered.
+    public var view: PieceView? { latest.view }
+    /// The piece's id.
+    public let id: String
+
+    private let frame: Frame
+    private let latest = Latest<PieceView>()
+
+    /// - Parameters:
+    ///   - frame: The house around the screen.
+    ///   - id: The piece's id.
+    public init(frame: Frame, id: String) {
+        self.frame = frame
+        self.id = id
+    }
+
+    /// Reads the piece.
+    public func refresh() async {
+        let id = id
+        await frame.show(latest) { try $0.piece(now: $1, id: id) }
+    }
+
+    /// Takes a photograph off.
+    @discardableResult
+    public func takeOff(_ photo: PhotoView) -> Task<Void, Never> {
+        Task {
+            if await frame.keep({ try $0.takePhotoOff(now: $1, id: photo.id) }, refused: frame.fail) { await refresh() }
+        }
+    }
+}

@@ -1,0 +1,46 @@
+import LaydownCore
+
+/// The record of one coat, and the marks a potter puts on it afterwards.
+@MainActor
+public final class CoatScreen {
+    /// The record; nil until the studio has answered.
+    public var view: CoatView? { latest.view }
+
+    private let frame: Frame
+    private let id: String
+    private let latest = Latest<CoatView>()
+
+    /// - Parameters:
+    ///   - frame: The house around the screen.
+    ///   - id: The coat's id.
+    public init(frame: Frame, id: String) {
+        self.frame = frame
+        self.id = id
+    }
+
+    /// Reads the record.
+    public func refresh() async {
+        let id = id
+        await frame.show(latest) { try $0.coat(now: $1, id: id) }
+    }
+
+    /// Marks it as a control piece, or takes the mark off.
+    @discardableResult
+    public func turnControl() -> Task<Void, Never> {
+        Task {
+            guard let view else { return }
+            let (id, control) = (id, !view.control)
+            if await frame.keep({ try $0.setControl(now: $1, id: id, control: control) }, refused: frame.fail) {
+                await refresh()
+            }
+        }
+    }
+
+    /// Takes the coat out of the record.
+    ///
+    /// - Returns: Whether it was, so that there is nothing left to show here.
+    public func takeBack() async -> Bool {
+        let id = id
+        return await frame.keep({ try $0.takeBackCoat(now: $1, id: id) }, refused: frame.fail)
+    }
+}

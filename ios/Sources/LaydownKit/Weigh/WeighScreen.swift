@@ -1,0 +1,165 @@
+import LaydownCore
+import Observation
+
+/// The Weigh screen: holds what is chosen and typed, and asks the core what it means.
+@MainActor @Observable
+public final class WeighScreen {
+    /// All that the screen shows, in the potter's words and units; nil until the studio has answered.
+    public var view: WeighView? { latest.view }
+    /// What is chosen and typed: ahead of `view` while the core still thinks.
+    public private(set) var entry: WeighEntry?
+    /// What could not be kept, and what to do; empty when nothing is wrong. Said in the verdict's place.
+    public private(set) var refusal = ""
+    /// How often a key did something: the phone ticks when this changes, if it is to.
+    public private(set) var presses = 0
+    /// What was kept last, with what may follow on the same piece.
+    public var offer: UndoOffer { frame.offer }
+    /// What this phone does beside showing.
+    public var preferences: Preferences? { frame.preferences }
+
+    private let frame: Frame
+    private let latest = Latest<WeighView>()
+    private let speaker: Speaker
+    private var isKeeping = false
+
+    /// - Parameters:
+    ///   - frame: The house around the screen.
+    ///   - rest: How long the digits rest before the verdict is spoken.
+    ///   - say: Says words aloud. Only called on a phone that is to speak.
+    public init(
+        frame: Frame, rest: Duration = .milliseconds(900), say: @escaping @MainActor (String) -> Void = { _ in }
+    ) {
+        self.frame = frame
+        speaker = Speaker(rest: rest) { words in
+            if frame.preferences?.speak == true { say(words) }
+        }
+    }
+
+    /// Asks what is chosen and typed means; what was remembered if it is asked for the first time.
+    public func refresh() async {
+        let asked = entry
+        guard let view = await frame.show(latest, { try $0.weigh(now: $1, entry: asked) }) else { return }
+        entry = view.entry
+        if let verdict = view.verdict { speaker.verdict(verdict.spoken) }
+    }
+
+    /// The screen goes out of sight: nothing more is said, and what is chosen and typed is remembered.
+    @discardableResult
+    public func leave() -> Task<Void, Never> {
+        speaker.hush()
+        return Task { await remember() }
+    }
+
+    // MARK: What the potter does
+
+    /// Picks one of the rows of a choice.
+    @discardableResult
+    public func choose(_ choice: WeighChoice, _ row: Row) -> Task<Void, Never> {
+        change { choice.pick(row, in: &$0) }
+    }
+
+    /// Turns from one reading after tare to two weights, or back.
+    @discardableResult
+    public func turnWay() -> Task<Void, Never> {
+        change { $0.way = $0.way == .twoWeights ? .net : .twoWeights }
+    }
+
+    /// Has the keypad fill another field.
+    @discardableResult
+    public func fill(_ field: Field) -> Task<Void, Never> {
+        change { $0.field = field }
+    }
+
+    /// A key is pressed: what is typed changes at once, what it means follows.
+    @discardableResult
+    public func press(_ key: Key) -> Task<Void, Never> {
+        guard var after = entry, let preferences else { return Task {} }
+        let wasBlank = after.isBlank
+        after.typed.press(key, decimal: preferences.decimal)
+        guard after != entry else { return Task {} }
+        if wasBlank { speaker.next() }
+        speaker.changed()
+        offer.clear()
+        refusal = ""
+        presses += 1
+        entry = after
+        return Task { await refresh() }
+    }
+
+    /// Goes to the field that is still empty; keeps the coat when none is.
+    @discardableResult
+    public func keepOrNext() -> Task<Void, Never> {
+        if let next = nextField { fill(next.field) } else { Task { await keep() } }
+    }
+
+    /// Goes on with the next coat of the same piece.
+    @discardableResult
+    public func goOn(with coat: NextCoat) -> Task<Void, Never> {
+        offer.clear()
+        return change { $0 = coat.entry }
+    }
+
+    // MARK: What is shown of what is typed
+
+    /// What is typed in a field.
+    public func text(of field: WeighField) -> String {
+        entry?.text(of: field.field) ?? field.text
+    }
+
+    /// Whether the keypad fills this field.
+    public func isActive(_ field: WeighField) -> Bool {
+        entry?.field == field.field
+    }
+
+    /// What the button below the keypad says.
+    public var keepLabel: String {
+        nextField.map { Words.nextField($0.label) } ?? Words.keep
+    }
+
+    /// Whether that button can be pressed: something is typed, which the core then takes or refuses with a sentence.
+    public var canPressKeep: Bool {
+        entry.map { !$0.typed.text.isEmpty } ?? false
+    }
+
+    private var nextField: WeighField? {
+        view?.fields.first { text(of: $0).isEmpty && !isActive($0) }
+    }
+
+    // MARK: Commands
+
+    private func change(_ how: (inout WeighEntry) -> Void) -> Task<Void, Never> {
+        guard var changed = entry else { return Task {} }
+        how(&changed)
+        speaker.changed()
+        refusal = ""
+        entry = changed
+        return Task {
+            await remember()
+            await refresh()
+        }
+    }
+
+    private func remember() async {
+        guard let entry else { return }
+        await frame.tell { try $0.remember(now: $1, entry: entry) }
+    }
+
+    private func keep() async {
+        guard let entry, !isKeeping else { return }
+        isKeeping = true
+        defer { isKeeping = false }
+        speaker.now()
+        refusal = ""
+        guard await frame.keep({ try $0.keep(now: $1, entry: entry) }, refused: refuse) else { return }
+        speaker.next()
+        // The studio has remembered what stays chosen, with the digits cleared.
+        self.entry = nil
+        await refresh()
+    }
+
+    /// What could not be kept: said in the verdict's place, and the digits stay.
+    private func refuse(_ problem: any Error) {
+        refusal = frame.refusal(of: problem) ?? ""
+        if case StudioError.Refused(let key, _) = problem, let field = Field(key: key) { entry?.field = field }
+    }
+}

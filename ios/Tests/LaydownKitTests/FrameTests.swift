@@ -1,0 +1,61 @@
+import Foundation
+import LaydownCore
+import Testing
+
+@testable import LaydownKit
+
+@MainActor @Suite struct FrameTests {
+    @Test func aFileThatIsNoStudioIsLeftAsItWas() async throws {
+        let pottery = try await Pottery()
+        let folder = pottery.folder.appendingPathComponent("other")
+        try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true)
+        let file = folder.appendingPathComponent("studio.laydown")
+        try Data("not a studio".utf8).write(to: file)
+        let frame = Frame(folder: StudioFolder(folder))
+        await frame.open()
+        let failure = try #require(frame.failure)
+        #expect(!failure.sentence.isEmpty && failure.way == .tryAgain && frame.preferences == nil)
+        #expect(try Data(contentsOf: file) == Data("not a studio".utf8))
+        try FileManager.default.removeItem(at: file)
+        await frame.open()
+        #expect(frame.failure == nil && frame.preferences != nil)
+    }
+
+    @Test func aFailureOfTheProgramIsSaidInWords() async {
+        struct Odd: Error {}
+        let handover = Handover(folder: FileManager.default.temporaryDirectory)
+        let frame = Frame(work: StudioWork { _ in throw Odd() }, handover: handover)
+        await frame.open()
+        #expect(frame.failure == Frame.Failure(sentence: Words.broken, way: .tryAgain))
+        let other = Frame(work: StudioWork { _ in throw OtherBuild() }, handover: handover)
+        await other.open()
+        #expect(other.failure == Frame.Failure(sentence: Words.otherBuild, way: .none))
+    }
+
+    @Test func callsAreMadeInTheOrderInWhichTheyAreAskedFor() async throws {
+        let pottery = try await Pottery()
+        let work = pottery.frame.work
+        let seen = Order()
+        let calls = (0..<50).map { number in Task { _ = try? await work.ask { _, _ in seen.add(number) } } }
+        for call in calls { await call.value }
+        #expect(seen.numbers == Array(0..<50))
+    }
+
+    /// Numbers in the order in which the studio's queue saw them: only that queue adds to it.
+    private final class Order: @unchecked Sendable {
+        private(set) var numbers: [Int] = []
+        func add(_ number: Int) { numbers.append(number) }
+    }
+
+    @Test func theMarkOfThePhoneLiesBesideTheStudioAndNotInIt() async throws {
+        let pottery = try await Pottery()
+        let mark = pottery.folder.appendingPathComponent("this_phone/mark")
+        let first = try String(contentsOf: mark, encoding: .utf8)
+        try await pottery.reopen()
+        #expect(try String(contentsOf: mark, encoding: .utf8) == first)
+        // As after a move to another phone, which the mark does not come along to.
+        try FileManager.default.removeItem(at: mark)
+        try await pottery.reopen()
+        #expect(try String(contentsOf: mark, encoding: .utf8) != first)
+    }
+}
