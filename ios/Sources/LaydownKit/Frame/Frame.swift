@@ -93,9 +93,8 @@ public final class Frame {
         await latest.ask(work, question, refused: fail)
     }
 
-    /// Gives a command that keeps something, and offers to take it back.
+    /// Gives a command that keeps something, and offers to take it back. `refused` is given why nothing was kept.
     ///
-    /// - Parameter refused: Is given what it could not be kept for; then nothing was.
     /// - Returns: Whether it was kept.
     func keep(_ command: @escaping StudioWork.Call<Kept>, refused: (any Error) -> Void) async -> Bool {
         do {

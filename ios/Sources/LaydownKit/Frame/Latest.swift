@@ -7,9 +7,8 @@ final class Latest<View: Sendable> {
     private(set) var view: View?
     @ObservationIgnored private var asked = 0
 
-    /// Asks for the view.
+    /// Asks for the view. `refused` is given what went wrong, unless it was asked again meanwhile.
     ///
-    /// - Parameter refused: Is given what went wrong, unless it was asked again meanwhile.
     /// - Returns: The view, unless something went wrong or it was asked again meanwhile.
     @discardableResult
     func ask(

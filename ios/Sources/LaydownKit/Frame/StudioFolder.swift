@@ -40,7 +40,9 @@ public struct StudioFolder: Sendable {
 /// studio's file under a write that is still going on when the phone is locked.
 func makeFolder(_ folder: URL) throws {
     #if os(iOS)
-        let attributes: [FileAttributeKey: Any]? = [.protectionKey: FileProtectionType.completeUntilFirstUserAuthentication]
+        let attributes: [FileAttributeKey: Any]? = [
+            .protectionKey: FileProtectionType.completeUntilFirstUserAuthentication
+        ]
     #else
         let attributes: [FileAttributeKey: Any]? = nil
     #endif

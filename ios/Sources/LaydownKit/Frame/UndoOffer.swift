@@ -17,7 +17,10 @@ public final class UndoOffer {
     /// What the button says that turns it.
     public var label: String { isTakenBack ? Words.doAgain : Words.undo }
 
-    @ObservationIgnored private var kept: Kept?
+    /// The id of what was kept; empty while there is nothing to say.
+    var keptID: String { kept?.id ?? "" }
+
+    private var kept: Kept?
     @ObservationIgnored private var token = ""
     @ObservationIgnored private var isTurning = false
 

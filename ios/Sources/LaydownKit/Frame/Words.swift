@@ -1,8 +1,7 @@
-// Each says itself what it is.
-// swift-format-ignore-file: AllPublicDeclarationsHaveDocumentation
-
 /// The few fixed labels, the same as on Android, under the same names. Whatever depends on the studio comes in words from
 /// the core.
+// Each says itself what it is.
+// swift-format-ignore: AllPublicDeclarationsHaveDocumentation
 public enum Words {
     public static let tabWeigh = "Weigh"
     public static let tabBuckets = "Buckets"

@@ -35,7 +35,9 @@ public final class LookScreen {
     /// Reads the piece.
     public func refresh() async {
         let (firing, piece) = (firing, piece)
-        guard let view = await frame.show(latest, { try $0.lookAt(now: $1, firing: firing, piece: piece) }) else { return }
+        guard let view = await frame.show(latest, { try $0.lookAt(now: $1, firing: firing, piece: piece) }) else {
+            return
+        }
         self.piece = view.piece
     }
 

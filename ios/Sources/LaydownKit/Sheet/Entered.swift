@@ -48,7 +48,9 @@ struct Entered {
     mutating func put(_ values: [Value], step: Step) {
         guard let at = steps.firstIndex(where: { $0.step == step }) else { return }
         for value in values {
-            if !steps[at].texts.keys.contains(value.key) { steps[at].texts.updateValue(texts[value.key], forKey: value.key) }
+            if !steps[at].texts.keys.contains(value.key) {
+                steps[at].texts.updateValue(texts[value.key], forKey: value.key)
+            }
             texts[value.key] = value.text
         }
     }

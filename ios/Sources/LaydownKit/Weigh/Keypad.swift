@@ -21,7 +21,7 @@ struct Typed: Equatable, Sendable {
         self.text = text
     }
 
-    /// - Parameter decimal: The decimal mark, as the potter writes it.
+    /// Changes what stands there; `decimal` is the decimal mark, as the potter writes it.
     mutating func press(_ key: Key, decimal: String) {
         switch key {
         case .delete: text = String(text.dropLast())

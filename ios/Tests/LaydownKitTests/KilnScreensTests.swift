@@ -1,0 +1,258 @@
+import Foundation
+import LaydownCore
+import Testing
+
+@testable import LaydownKit
+
+@MainActor @Suite struct KilnScreensTests {
+    private func open(_ pottery: Pottery, firing: String) async -> FiringScreen {
+        let screen = FiringScreen(frame: pottery.frame, id: firing)
+        await screen.refresh()
+        return screen
+    }
+
+    private func look(_ pottery: Pottery, _ firing: String, piece: String = "") async -> LookScreen {
+        let screen = LookScreen(frame: pottery.frame, firing: firing, piece: piece)
+        await screen.refresh()
+        return screen
+    }
+
+    // MARK: Loading
+
+    @Test func theKilnShowsWhatWaitsAndTheFirings() async throws {
+        let empty = KilnScreen(frame: try await Pottery().frame)
+        await empty.refresh()
+        #expect(empty.view?.hasKiln == false && empty.view?.firings.isEmpty == true)
+        let (pottery, firing) = try await Pottery.loading()
+        let screen = KilnScreen(frame: pottery.frame)
+        await screen.refresh()
+        #expect(screen.view?.hasKiln == true && screen.view?.firings.map(\.id) == [firing])
+    }
+
+    @Test func piecesAreLoadedMovedTakenOutAndTakenBack() async throws {
+        let (pottery, firing) = try await Pottery.loading()
+        let screen = await open(pottery, firing: firing)
+        let waiting = try #require(screen.view?.waiting.first)
+        let shelves = screen.shelves(for: waiting)
+        #expect(screen.canLoadAll && shelves.count == (waiting.pieces.count > 1 ? 4 : 2))
+        await screen.load(try #require(shelves.last)).value
+        let grip = try #require(screen.view?.shelves.last?.drawing.grips.first)
+        #expect(screen.view?.pieces.count == 1)
+        await screen.touch(.move(grip: grip.key, to: Spot(x: 0.5, y: 0.5))).value
+        let moved = try #require(screen.view?.shelves.last?.drawing.grips.first)
+        #expect(moved.at != grip.at)
+        await screen.touch(.remove(grip: grip.key)).value
+        #expect(screen.view?.pieces.isEmpty == true)
+        await pottery.frame.turn().value
+        await screen.refresh()
+        #expect(screen.view?.pieces.count == 1)
+    }
+
+    @Test func allThatWaitsIsPutInAndWhatIsToBeLookedAtIsTickedOff() async throws {
+        let (pottery, firing) = try await Pottery.loading()
+        let screen = await open(pottery, firing: firing)
+        await screen.loadAll().value
+        #expect(screen.view?.pieces.count == 3 && screen.view?.waiting.isEmpty == true)
+        let tick = try #require(screen.view?.before.first)
+        await screen.turn(tick).value
+        #expect(screen.view?.before.first?.done == !tick.done)
+    }
+
+    @Test func whatIsRefusedIsSaidOnThePageAndChangesNothing() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let looked = await look(pottery, firing)
+        await looked.like(looked.stars[4]).value
+        let screen = await open(pottery, firing: firing)
+        await screen.touch(.remove(grip: try #require(looked.view?.piece))).value
+        #expect(!screen.refusal.isEmpty && screen.view?.pieces.count == 3 && pottery.frame.failure == nil)
+        await screen.advance().value
+        #expect(screen.refusal.isEmpty)
+    }
+
+    @Test func aRowLeadsToThePieceWhileLoadingAndToLookingAtItAfterwards() async throws {
+        let (pottery, firing) = try await Pottery.loading()
+        let screen = await open(pottery, firing: firing)
+        await screen.loadAll().value
+        let piece = try #require(screen.view?.pieces.first)
+        #expect(screen.place(of: piece) == .piece(piece.piece) && !screen.hasContactSheet)
+        await screen.advance().value
+        #expect(screen.place(of: piece) == .look(firing: firing, piece: piece.piece) && screen.hasContactSheet)
+    }
+
+    @Test func aFiringThatIsGoneLeadsBack() async throws {
+        let pottery = try await Pottery()
+        let screen = await open(pottery, firing: "019ab000-0000-7000-8000-000000000000")
+        #expect(screen.view == nil && pottery.frame.failure?.way == .back)
+    }
+
+    // MARK: Looking
+
+    @Test func everyTapIsKept() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let screen = await look(pottery, firing)
+        let question = try #require(screen.view?.questions.first)
+        await screen.say(.thickness(zone: question.zone, thickness: question.choices[0].code)).value
+        #expect(screen.view?.questions.first?.choices[0].chosen == true)
+        await screen.like(screen.stars[3]).value
+        #expect(screen.view?.liking == 4 && screen.stars.map(\.chosen) == [false, false, false, true, false])
+        let fault = try #require(screen.view?.faults.first)
+        await screen.say(.fault(fault: fault.code, on: true)).value
+        await screen.say(.where(touch: .add(at: Spot(x: 0.8, y: 0.5)))).value
+        #expect(screen.view?.faults.first?.on == true && screen.view?.drawing?.grips.count == 1)
+        await pottery.frame.turn().value
+        await screen.refresh()
+        #expect(screen.view?.drawing?.grips.isEmpty == true)
+    }
+
+    @Test func whatIsWrittenIsKeptWhenOneGoesOn() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let screen = await look(pottery, firing)
+        let first = try #require(screen.view?.piece)
+        screen.write("Runs at the foot")
+        #expect(screen.note == "Runs at the foot" && screen.view?.note.isEmpty == true)
+        #expect(await !screen.goOn())
+        #expect(screen.view?.piece != first && screen.note.isEmpty)
+        await screen.goBack()
+        #expect(screen.view?.piece == first && screen.note == "Runs at the foot")
+    }
+
+    @Test func afterTheLastPieceThePageIsLeft() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let screen = await look(pottery, firing)
+        var seen: Set<String> = []
+        repeat { seen.insert(try #require(screen.view?.piece)) } while await !screen.goOn()
+        #expect(seen.count == 3 && screen.nextLabel == Words.lastPiece)
+    }
+
+    @Test func aPhotographIsKeptTakenOffAndTakenBack() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let screen = await look(pottery, firing)
+        let work = screen.keep(picture: Picture.vase())
+        #expect(screen.isKeepingPicture)
+        await work.value
+        let photo = try #require(screen.view?.photos.first)
+        #expect(FileManager.default.fileExists(atPath: photo.preview) && !screen.isKeepingPicture)
+        #expect(try pottery.handedOver().isEmpty)
+        await screen.takeOff(photo).value
+        #expect(screen.view?.photos.isEmpty == true)
+        await pottery.frame.turn().value
+        let piece = PieceScreen(frame: pottery.frame, id: try #require(screen.view?.piece))
+        await piece.refresh()
+        #expect(piece.view?.photos.map(\.id) == [photo.id])
+        await piece.takeOff(photo).value
+        #expect(piece.view?.photos.isEmpty == true && piece.view?.coats.isEmpty == false)
+    }
+
+    @Test(arguments: [Data(), Data("no picture".utf8)])
+    func aPhotographThatIsNoneIsRefusedAndNothingIsKept(_ picture: Data) async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let screen = await look(pottery, firing)
+        await screen.keep(picture: picture).value
+        #expect(!screen.refusal.isEmpty && screen.view?.photos.isEmpty == true && pottery.frame.offer.sentence.isEmpty)
+        #expect(try pottery.handedOver().isEmpty && !screen.isKeepingPicture)
+    }
+
+    // MARK: Finding, comparing, the page
+
+    @Test func aPieceIsFoundByItsFormAndByItsCode() async throws {
+        let (pottery, _) = try await Pottery.fired()
+        let screen = FindScreen(frame: pottery.frame, pause: .zero)
+        await screen.refresh()
+        let all = try #require(screen.view?.pieces)
+        let filter = try #require(screen.view?.filters.first { $0.rows.count > 1 })
+        await screen.pick(try #require(filter.rows.last), of: filter).value
+        #expect(screen.view?.filters.first { $0.key == filter.key }?.chosen == filter.rows.last?.title)
+        await screen.pick(filter.rows[0], of: filter).value
+        #expect(screen.view?.pieces == all)
+        await screen.type("zz").value
+        #expect(!screen.refusal.isEmpty && screen.code == "zz" && pottery.frame.failure == nil)
+        await screen.type("").value
+        #expect(screen.refusal.isEmpty && screen.view?.pieces == all)
+    }
+
+    @Test func twoPiecesSideBySide() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let looked = await look(pottery, firing)
+        let screen = CompareScreen(frame: pottery.frame, piece: try #require(looked.view?.piece))
+        await screen.refresh()
+        let other = try #require(screen.view?.others.first)
+        await screen.compare(with: other).value
+        #expect(screen.view?.right == other.id && screen.view?.lines.isEmpty == false)
+    }
+
+    @Test func theContactSheetIsWrittenWhereItCanBeHandedOn() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let screen = ContactSheetScreen(frame: pottery.frame, firing: firing)
+        await screen.refresh()
+        #expect(screen.pages.map(\.count) == [3])
+        let file = try #require(screen.file(ending: "pdf") { try Data("page".utf8).write(to: $0) })
+        #expect(try pottery.handedOver() == [file.lastPathComponent] && screen.trouble.isEmpty)
+        struct Full: Error {}
+        #expect(screen.file(ending: "pdf") { _ in throw Full() } == nil && !screen.trouble.isEmpty)
+    }
+}
+
+@MainActor @Suite struct HouseScreensTests {
+    @Test func theStudioListsWhatThereIsAndTheCautions() async throws {
+        let screen = HouseScreen(frame: try await Pottery.furnished().frame)
+        await screen.refresh()
+        #expect(screen.view?.sections.first { $0.sheet == .scale }?.rows.map(\.title) == ["Bench scale"])
+        #expect(screen.view?.cautions.isEmpty == false)
+    }
+
+    @Test func sizesGoByAnAmountThatIsKnown() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = SizesScreen(frame: pottery.frame)
+        await screen.refresh()
+        #expect(screen.view?.known.isEmpty == true)
+        for net in ["20.5", "21.0"] {
+            let coat = CoatScreen(frame: pottery.frame, id: try await pottery.coat(net).id)
+            await coat.refresh()
+            await coat.turnControl().value
+        }
+        await screen.refresh()
+        let other = try #require(screen.view?.known.first { !$0.chosen })
+        await screen.go(by: other).value
+        #expect(screen.view?.known.first { $0.chosen }?.id == other.id && screen.view?.sizes.isEmpty == false)
+    }
+
+    @Test func aBackupGoesOutAndIsTakenInOnAnotherPhone() async throws {
+        let (pottery, _) = try await Pottery.loading()
+        let screen = BackupScreen(frame: pottery.frame)
+        await screen.refresh()
+        let before = screen.view?.last
+        let file = try #require(await screen.make())
+        #expect(file.lastPathComponent == screen.view?.name && !screen.isWorking && screen.said == nil)
+        let place = FileManager.default.temporaryDirectory.appendingPathComponent("\(UUID().uuidString).zip")
+        defer { try? FileManager.default.removeItem(at: place) }
+        try FileManager.default.moveItem(at: file, to: place)
+        await screen.arrived(at: place)
+        #expect(screen.said?.tone == .plain && screen.view?.last != before)
+        #expect(try pottery.handedOver().isEmpty)
+
+        let other = try await Pottery()
+        let taking = BackupScreen(frame: other.frame)
+        await taking.refresh()
+        await taking.takeIn(from: place)
+        #expect(taking.said?.tone == .plain)
+        let house = HouseScreen(frame: other.frame)
+        await house.refresh()
+        #expect(house.view?.sections.first { $0.sheet == .form }?.rows.map(\.title) == ["Breakfast mug"])
+    }
+
+    @Test func whatIsNoBackupIsRefusedAndNothingIsTakenIn() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = BackupScreen(frame: pottery.frame)
+        await screen.refresh()
+        let place = FileManager.default.temporaryDirectory.appendingPathComponent("\(UUID().uuidString).zip")
+        try Data("no backup".utf8).write(to: place)
+        await screen.takeIn(from: place)
+        let refused = try #require(screen.said)
+        #expect(refused.tone == .attention && refused.text != Words.fileNotCopied)
+        try FileManager.default.removeItem(at: place)
+        await screen.takeIn(from: place)
+        #expect(screen.said == Note(tone: .attention, text: Words.fileNotCopied) && !screen.isWorking)
+        screen.notChosen()
+        #expect(screen.said?.text == Words.noFile && pottery.frame.failure == nil)
+    }
+}
