@@ -210,9 +210,9 @@ import Testing
     }
 }
 
-@Suite struct TableTests {
+@Suite struct NumberTableTests {
     @Test func whatIsTypedComesBackAsText() {
-        var table = Table(text: "0\t6.4\t\n3.9\t12.9", columns: 3)
+        var table = NumberTable(text: "0\t6.4\t\n3.9\t12.9", columns: 3)
         #expect(table.rows == [["0", "6.4", ""], ["3.9", "12.9", ""]])
         table.type("0.5\t", row: 1, column: 2)
         table.addRow()
@@ -225,7 +225,7 @@ import Testing
     }
 
     @Test func anEmptyFieldIsOneEmptyRow() {
-        #expect(Table(text: "", columns: 2).rows == [["", ""]])
+        #expect(NumberTable(text: "", columns: 2).rows == [["", ""]])
     }
 }
 

@@ -13,7 +13,8 @@ import Testing
         let others = try read(
             "../android/app/src/main/res/values/strings.xml", #/name="(\w+)">([^<]+)?(\t)?<\/string>/#)
         #expect(words.count > 100 && others.count > 100)
-        for (name, text) in words { #expect(others[name] == text, "\(name)") }
+        let onlyHere: Set = ["camerarefused"]
+        for (name, text) in words where !onlyHere.contains(name) { #expect(others[name] == text, "\(name)") }
     }
 
     /// Names as one word in lower case, with what they say; every place for a word or a number as `%`.

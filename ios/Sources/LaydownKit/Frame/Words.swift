@@ -7,6 +7,7 @@ public enum Words {
     public static let tabBuckets = "Buckets"
     public static let tabKiln = "Kiln"
     public static let tabStudio = "Studio"
+    public static let back = "Back"
     public static let tryAgain = "Try again"
     public static let undo = "Undo"
     public static let doAgain = "Do it again"
@@ -145,7 +146,6 @@ public enum Words {
     public static let sendBackup = "Send everything to another app or phone"
     public static let takeIn = "Take in a backup, or what another phone sent"
     public static let backupWorking = "Working. You can weigh meanwhile."
-    public static let backupGone = "The backup is not there any more: the phone needed the room. Make it again."
     public static let noFile = "No file was chosen. Nothing was changed."
     public static let fileNotCopied = """
         That place cannot be read or written, or is full. Choose another. Nothing here was changed.
@@ -175,11 +175,16 @@ public enum Words {
     public static let keepOrThrowDetail = "You have changed something on this page."
     public static let throwAway = "Throw away"
     public static let stay = "Stay here"
-    public static let chosen = "chosen"
     public static func noteAttention(_ note: String) -> String {
         "Look: \(note)"
     }
     public static func noteWarning(_ note: String) -> String {
         "Warning: \(note)"
     }
+
+    // MARK: Only on the iPhone
+
+    public static let cameraRefused = """
+        laydown may not use the camera. Allow it in the phone's settings, or choose a picture that is on this phone.
+        """
 }

@@ -1,5 +1,5 @@
 /// A table of numbers as it is filled in. Its text has a line for each row, and tabs between the cells.
-public struct Table: Equatable, Sendable {
+public struct NumberTable: Equatable, Sendable {
     /// The rows with their cells, as typed.
     public private(set) var rows: [[String]]
     private let width: Int

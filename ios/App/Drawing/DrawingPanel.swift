@@ -1,0 +1,151 @@
+import LaydownCore
+import LaydownKit
+import SwiftUI
+
+/// A drawing with what belongs to it: the name of what is held above it, and below it the ways to take something back.
+struct DrawingPanel: View {
+    let drawing: Drawing
+    /// What taking away what was tapped is called.
+    let awayWords: String
+    /// Whether a drag is told once, when the finger lets go; until then only what is held moves.
+    var once = false
+    /// Whether something done here can be taken back.
+    var canUndo = false
+    /// Is told that a new thing begins, which one Undo takes back.
+    var begun: () -> Void = {}
+    /// Is told what is done. While a grip is dragged, many times.
+    let touched: (Touch) -> Void
+    /// Is told that the last thing is to be taken back.
+    var undone: () -> Void = {}
+
+    /// What a finger holds, as it was when it took hold.
+    private struct Held: Equatable {
+        let grip: Grip
+        let tall: Double
+    }
+
+    @Environment(Frame.self) private var frame
+    /// The key of the grip that stands out: the one that is held or was tapped.
+    @State private var chosen: String?
+    @State private var held: Held?
+    /// Where the chosen grip is shown while a finger carries it.
+    @State private var carried: Spot?
+    @State private var holds = 0
+    @State private var width: CGFloat = 1
+
+    private static let tallest = 420.0
+    private static let reach = 48.0
+    /// How far a finger may stray and still tap.
+    private static let slop = 8.0
+
+    var body: some View {
+        VStack(alignment: .leading, spacing: 8) {
+            Text(grip?.name ?? drawing.words)
+                .font(.subheadline)
+                .foregroundStyle(Color.quiet)
+                // What it says never moves the drawing under the finger.
+                .lineLimit(2, reservesSpace: true)
+            DrawingView(drawing: drawing, chosen: chosen, carried: carried)
+                .onTapGesture(coordinateSpace: .local) { tap(at: $0) }
+                .overlay { grips }
+                .onGeometryChange(for: CGFloat.self) {
+                    $0.size.width
+                } action: {
+                    width = $0
+                }
+                // What lies under the drawing must stay in reach.
+                .frame(maxWidth: DrawingPanel.tallest / max(drawing.tall, 0.01))
+                .frame(maxWidth: .infinity)
+            if held == nil, canUndo || grip?.removable == true {
+                HStack {
+                    if canUndo {
+                        Button(Words.undo) {
+                            chosen = nil
+                            undone()
+                        }
+                    }
+                    Spacer()
+                    if let grip, grip.removable { Button(awayWords) { takeAway(grip) } }
+                }
+                .buttonStyle(.bordered)
+            }
+        }
+        .sensoryFeedback(trigger: holds) { _, _ in
+            frame.preferences?.tick == true ? .impact(weight: .medium) : nil
+        }
+    }
+
+    private var grip: Grip? {
+        drawing.grips.first { $0.key == chosen }
+    }
+
+    /// The places that a finger takes hold of; whoever listens finds them one by one.
+    private var grips: some View {
+        ForEach(drawing.grips, id: \.key) { grip in
+            Circle()
+                .fill(.clear)
+                .contentShape(Circle())
+                .frame(width: DrawingPanel.reach, height: DrawingPanel.reach)
+                .position(x: grip.at.x * width, y: grip.at.y * width)
+                // From the first touch on: the page must not scroll away under a finger that is on something that moves.
+                .gesture(
+                    DragGesture(minimumDistance: 0, coordinateSpace: .local)
+                        .onChanged { drag(nearest(to: $0.startLocation, or: grip), by: $0.translation) }
+                        .onEnded { letGo(nearest(to: $0.startLocation, or: grip)) }
+                )
+                .accessibilityElement()
+                .accessibilityLabel(grip.name)
+                .accessibilityActions {
+                    if grip.removable { Button(awayWords) { takeAway(grip) } }
+                }
+        }
+    }
+
+    // MARK: The finger
+
+    /// Where grips lie close together, the one that the finger came down nearest to.
+    private func nearest(to place: CGPoint, or grip: Grip) -> Grip {
+        let away = { (grip: Grip) in hypot(grip.at.x * width - place.x, grip.at.y * width - place.y) }
+        return drawing.grips.min { away($0) < away($1) } ?? grip
+    }
+
+    private func drag(_ grip: Grip, by way: CGSize) {
+        if held == nil {
+            guard max(abs(way.width), abs(way.height)) > DrawingPanel.slop else { return }
+            held = Held(grip: grip, tall: drawing.tall)
+            chosen = grip.key
+            holds += 1
+            begun()
+        }
+        guard let held else { return }
+        // The grip keeps its distance from the finger, as it was when taken hold of.
+        let to = Spot(
+            x: min(max(held.grip.at.x + way.width / width, 0), 1),
+            y: min(max(held.grip.at.y + way.height / width, 0), held.tall))
+        if once { carried = to } else { touched(.move(grip: held.grip.key, to: to)) }
+    }
+
+    private func letGo(_ grip: Grip) {
+        guard let held else {
+            chosen = chosen == grip.key ? nil : grip.key
+            return
+        }
+        if let carried { touched(.move(grip: held.grip.key, to: carried)) }
+        self.held = nil
+        carried = nil
+        chosen = nil
+    }
+
+    private func tap(at place: CGPoint) {
+        // Beside what was chosen: it is let go, and nothing is added by the way.
+        guard chosen == nil else { return chosen = nil }
+        begun()
+        touched(.add(at: Spot(x: place.x / width, y: place.y / width)))
+    }
+
+    private func takeAway(_ grip: Grip) {
+        chosen = nil
+        begun()
+        touched(.remove(grip: grip.key))
+    }
+}

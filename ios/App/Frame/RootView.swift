@@ -1,0 +1,173 @@
+import LaydownKit
+import SwiftUI
+
+/// The tabs, each with its pages on top of one another; or, over all, why nothing can be shown.
+struct RootView: View {
+    private enum Tab: Hashable {
+        case weigh, buckets, kiln, studio
+    }
+
+    @Environment(Frame.self) private var frame
+    @State private var tab = Tab.weigh
+    @State private var paths: [Tab: [Place]] = [:]
+
+    var body: some View {
+        ZStack {
+            Color.ground.ignoresSafeArea()
+            if let failure = frame.failure {
+                FailureView(failure: failure, act: act)
+            } else if frame.preferences != nil {
+                tabs
+            }
+        }
+    }
+
+    private var tabs: some View {
+        TabView(selection: selection) {
+            WeighTab(path: path(of: .weigh))
+                .tabItem { Label(Words.tabWeigh, systemImage: "scalemass") }
+                .tag(Tab.weigh)
+            ListTab(path: path(of: .buckets)) { BucketsPage(frame: frame) }
+                .tabItem { Label(Words.tabBuckets, systemImage: "cylinder") }
+                .tag(Tab.buckets)
+            ListTab(path: path(of: .kiln)) { KilnPage(frame: frame) }
+                .tabItem { Label(Words.tabKiln, systemImage: "flame") }
+                .tag(Tab.kiln)
+            ListTab(path: path(of: .studio)) { StudioPage(frame: frame) }
+                .tabItem { Label(Words.tabStudio, systemImage: "house") }
+                .tag(Tab.studio)
+        }
+    }
+
+    /// A tab that is tapped again shows its first page; what was kept on another is not spoken of any more.
+    private var selection: Binding<Tab> {
+        Binding {
+            tab
+        } set: { tapped in
+            if tapped == tab { paths[tapped] = [] } else { frame.offer.clear() }
+            tab = tapped
+        }
+    }
+
+    private func path(of tab: Tab) -> Binding<[Place]> {
+        Binding {
+            paths[tab] ?? []
+        } set: {
+            paths[tab] = $0
+        }
+    }
+
+    private func act(on failure: Frame.Failure) {
+        if failure.way == .back { paths = [:] }
+        Task { await frame.open() }
+    }
+}
+
+/// The Weigh tab: one page that fills the screen, with others on top of it.
+private struct WeighTab: View {
+    @Environment(Frame.self) private var frame
+    @Binding var path: [Place]
+
+    var body: some View {
+        NavigationStack(path: $path) {
+            WeighPage(frame: frame)
+                .navigationDestination(for: Place.self) { PageView(place: $0) }
+        }
+        .environment(\.go, GoAction { path.append($0) })
+    }
+}
+
+/// A tab that begins with a list. Where there is room, the list stays beside the page that it leads to.
+private struct ListTab<Root: View>: View {
+    @Environment(\.horizontalSizeClass) private var width
+    @Binding var path: [Place]
+    @ViewBuilder let root: Root
+
+    var body: some View {
+        if width == .regular {
+            NavigationSplitView {
+                root.environment(\.go, GoAction { path = [$0] })
+            } detail: {
+                NavigationStack(path: $path) {
+                    Color.ground.ignoresSafeArea()
+                        .navigationDestination(for: Place.self) { PageView(place: $0) }
+                }
+                .environment(\.go, GoAction { path.append($0) })
+            }
+        } else {
+            NavigationStack(path: $path) {
+                root.navigationDestination(for: Place.self) { PageView(place: $0) }
+            }
+            .environment(\.go, GoAction { path.append($0) })
+        }
+    }
+}
+
+/// The page of a place.
+private struct PageView: View {
+    @Environment(Frame.self) private var frame
+    let place: Place
+
+    var body: some View {
+        switch place {
+        case .coat(let id): CoatPage(frame: frame, id: id)
+        case .bucket(let id): BucketPage(frame: frame, id: id)
+        case .sheet(let kind, let id, let subject): SheetPage(frame: frame, kind: kind, id: id, subject: subject)
+        case .sizes: SizesPage(frame: frame)
+        case .cautions: CautionsPage(frame: frame)
+        case .backup: BackupPage(frame: frame)
+        case .firing(let id): FiringPage(frame: frame, id: id)
+        case .look(let firing, let piece): LookPage(frame: frame, firing: firing, piece: piece)
+        case .contactSheet(let firing): ContactSheetPage(frame: frame, firing: firing)
+        case .piece(let id): PiecePage(frame: frame, id: id)
+        case .compare(let piece): ComparePage(frame: frame, piece: piece)
+        case .find: FindPage(frame: frame)
+        }
+    }
+}
+
+/// Why nothing can be shown, and what can be done about it.
+private struct FailureView: View {
+    let failure: Frame.Failure
+    let act: (Frame.Failure) -> Void
+
+    var body: some View {
+        VStack(spacing: 24) {
+            Image(systemName: "exclamationmark.triangle")
+                .font(.largeTitle)
+                .foregroundStyle(Color.warning)
+                .accessibilityHidden(true)
+            Text(failure.sentence)
+                .font(.title3)
+                .foregroundStyle(Color.ink)
+            switch failure.way {
+            case .tryAgain: MainButton(Words.tryAgain) { act(failure) }
+            case .back: MainButton(Words.back) { act(failure) }
+            case .none: EmptyView()
+            }
+        }
+        .padding(24)
+        .frame(maxWidth: 520)
+    }
+}
+
+/// Goes to a page.
+struct GoAction {
+    let go: (Place) -> Void
+
+    func callAsFunction(_ place: Place) {
+        go(place)
+    }
+}
+
+private struct GoKey: EnvironmentKey {
+    static var defaultValue: GoAction { GoAction { _ in } }
+}
+
+extension EnvironmentValues {
+    /// Opens a page on top of this one, or beside the list it was chosen from.
+    var go: GoAction {
+        get { self[GoKey.self] }
+        set { self[GoKey.self] = newValue }
+    }
+}

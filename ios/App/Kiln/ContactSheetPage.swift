@@ -1,0 +1,167 @@
+import LaydownCore
+import LaydownKit
+import SwiftUI
+import UIKit
+
+/// A firing on a page, to be looked at, shared and printed.
+struct ContactSheetPage: View {
+    @State private var screen: ContactSheetScreen
+    @State private var shared: SharedFile?
+    /// The pages as they are shown: painted once, not with every change on the screen.
+    @State private var pictures: [UIImage] = []
+
+    /// Pixels to a point of the page: 150 to the inch.
+    private static let scale = 150.0 / 72.0
+
+    init(frame: Frame, firing: String) {
+        _screen = State(initialValue: ContactSheetScreen(frame: frame, firing: firing))
+    }
+
+    var body: some View {
+        ScrollView {
+            if let view = screen.view {
+                VStack(spacing: 16) {
+                    Trouble(sentence: screen.trouble)
+                    // In reach before the pages, of which there may be many.
+                    HStack(spacing: 12) {
+                        Button(Words.sharePicture) { sharePicture() }
+                        Button(Words.print) { printPages() }
+                    }
+                    .buttonStyle(.bordered)
+                    .controlSize(.large)
+                    ForEach(pictures.indices, id: \.self) { page in
+                        Image(uiImage: pictures[page])
+                            .resizable()
+                            .scaledToFit()
+                            .accessibilityLabel("\(view.title). \(view.summary)")
+                    }
+                }
+                .padding(16)
+                .frame(maxWidth: 700)
+            }
+        }
+        .background(Color.ground)
+        .navigationTitle(Words.contactSheet)
+        .navigationBarTitleDisplayMode(.inline)
+        .refreshed { await screen.refresh() }
+        .onChange(of: screen.view, initial: true) { _, view in
+            guard let view else { return }
+            pictures = screen.pages.indices.compactMap { picture(of: $0, in: view) }
+        }
+        .sheet(item: $shared) { ShareSheet(file: $0.url) }
+    }
+
+    private func paper(_ page: Int, _ view: ContactSheetView) -> ContactPaper {
+        ContactPaper(sheet: view, tiles: screen.pages[page], words: Words.pageOf(page + 1, screen.pages.count))
+    }
+
+    private func picture(of page: Int, in view: ContactSheetView) -> UIImage? {
+        let renderer = ImageRenderer(content: paper(page, view))
+        renderer.scale = ContactSheetPage.scale
+        return renderer.uiImage
+    }
+
+    /// All pages below one another.
+    private func sharePicture() {
+        guard let view = screen.view else { return }
+        let pages = screen.pages.indices.map { paper($0, view) }
+        let renderer = ImageRenderer(content: VStack(spacing: 0) { ForEach(pages.indices, id: \.self) { pages[$0] } })
+        renderer.scale = ContactSheetPage.scale
+        let picture = renderer.uiImage
+        shared = screen.file(ending: "jpg") { file in
+            guard let picture else { throw CocoaError(.fileWriteUnknown) }
+            try Picture.jpeg(picture).write(to: file, options: .atomic)
+        }
+        .map(SharedFile.init)
+    }
+
+    /// The same as a document of pages, to whatever prints or saves them.
+    private func printPages() {
+        guard let view = screen.view else { return }
+        let file = screen.file(ending: "pdf") { file in
+            var box = CGRect(origin: .zero, size: ContactPaper.size)
+            guard let document = CGContext(file as CFURL, mediaBox: &box, nil) else {
+                throw CocoaError(.fileWriteUnknown)
+            }
+            for page in screen.pages.indices {
+                ImageRenderer(content: paper(page, view)).render { _, draw in
+                    document.beginPDFPage(nil)
+                    draw(document)
+                    document.endPDFPage()
+                }
+            }
+            document.closePDF()
+        }
+        guard let file else { return }
+        let printer = UIPrintInteractionController.shared
+        let job = UIPrintInfo.printInfo()
+        job.jobName = view.title
+        printer.printInfo = job
+        printer.printingItem = file
+        printer.present(animated: true)
+    }
+}
+
+/// A page of A4, in points of 1/72 inch: black on white, since it is to be printed.
+private struct ContactPaper: View {
+    static let size = CGSize(width: 595, height: 842)
+
+    let sheet: ContactSheetView
+    let tiles: [ContactTile]
+    /// Which page of how many.
+    let words: String
+
+    private static let edge = 36.0
+    private static let gap = 12.0
+
+    var body: some View {
+        VStack(alignment: .leading, spacing: ContactPaper.gap) {
+            Text(sheet.title).font(.system(size: 18, weight: .bold)).lineLimit(2)
+            Text(sheet.summary).font(.system(size: 9)).lineLimit(3)
+            Grid(horizontalSpacing: ContactPaper.gap, verticalSpacing: ContactPaper.gap) {
+                ForEach(0..<ContactSheetScreen.down, id: \.self) { row in
+                    GridRow {
+                        ForEach(0..<ContactSheetScreen.across, id: \.self) { column in
+                            cell(row * ContactSheetScreen.across + column)
+                        }
+                    }
+                }
+            }
+            Text(words).font(.system(size: 9))
+        }
+        .padding(ContactPaper.edge)
+        .frame(width: ContactPaper.size.width, height: ContactPaper.size.height, alignment: .topLeading)
+        .foregroundStyle(.black)
+        .background(.white)
+        .environment(\.colorScheme, .light)
+        .dynamicTypeSize(.large)
+    }
+
+    @ViewBuilder
+    private func cell(_ at: Int) -> some View {
+        if tiles.indices.contains(at) {
+            VStack(alignment: .leading, spacing: 2) {
+                photo(tiles[at].photo)
+                Text(tiles[at].title).font(.system(size: 10, weight: .bold)).lineLimit(1)
+                Text(tiles[at].glazes).font(.system(size: 9)).lineLimit(2)
+                Text(tiles[at].detail).font(.system(size: 9)).lineLimit(3)
+            }
+            .frame(maxWidth: .infinity, maxHeight: .infinity, alignment: .topLeading)
+        } else {
+            Color.clear
+        }
+    }
+
+    @ViewBuilder
+    private func photo(_ file: String) -> some View {
+        // Read at once: a page that is painted does not wait for what comes later.
+        if let image = StoredPicture.read(file, pixels: 480) {
+            Image(uiImage: image).resizable().scaledToFit().frame(maxWidth: .infinity, maxHeight: 110)
+        } else {
+            Text(Words.noPhoto)
+                .font(.system(size: 9))
+                .frame(maxWidth: .infinity, minHeight: 100, maxHeight: 110)
+                .border(.gray, width: 0.75)
+        }
+    }
+}

@@ -1,0 +1,60 @@
+import LaydownCore
+import LaydownKit
+import SwiftUI
+
+/// Finds pieces by the code on their foot, or by what is known of them.
+struct FindPage: View {
+    @State private var screen: FindScreen
+    @State private var choosing: Choosing?
+
+    /// The filter whose rows are shown to choose from.
+    private struct Choosing: Identifiable {
+        let filter: Filter
+        var id: String { filter.key }
+    }
+
+    init(frame: Frame) {
+        _screen = State(initialValue: FindScreen(frame: frame))
+    }
+
+    var body: some View {
+        ListPage(Words.findPieces, refresh: screen.refresh) {
+            Section {
+                TextField(
+                    Words.codeHint,
+                    text: Binding {
+                        screen.code
+                    } set: {
+                        screen.type($0)
+                    }
+                )
+                .textInputAutocapitalization(.characters)
+                .autocorrectionDisabled()
+                .font(.title3.monospaced())
+                .frame(minHeight: 44)
+                .accessibilityLabel([Words.codeOnFoot, Words.codeHint].joined(separator: ", "))
+                Sentence(screen.refusal)
+            } header: {
+                Text(Words.codeOnFoot)
+            }
+            if let view = screen.view, screen.refusal.isEmpty {
+                Section {
+                    ForEach(view.filters, id: \.key) { filter in
+                        TapRow(title: filter.chosen, detail: filter.label, mark: "chevron.down") {
+                            choosing = Choosing(filter: filter)
+                        }
+                    }
+                }
+                Section {
+                    Sentence(view.found)
+                    ForEach(view.pieces, id: \.id) { row in
+                        GoRow(title: row.title, detail: row.detail, outline: row.outline, place: .piece(row.id))
+                    }
+                }
+            }
+        }
+        .sheet(item: $choosing) { choosing in
+            Chooser(title: choosing.filter.label, rows: choosing.filter.rows) { screen.pick($0, of: choosing.filter) }
+        }
+    }
+}

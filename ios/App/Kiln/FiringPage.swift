@@ -1,0 +1,139 @@
+import LaydownCore
+import LaydownKit
+import SwiftUI
+
+/// One firing: loaded shelf by shelf, then fired, then looked at piece by piece.
+struct FiringPage: View {
+    @Environment(\.go) private var go
+    @State private var screen: FiringScreen
+    @State private var loading: Waiting?
+    @State private var isAsked = false
+
+    /// What a shelf is chosen for.
+    private struct Waiting: Identifiable {
+        let row: WaitingRow
+        var id: [String] { row.pieces }
+    }
+
+    init(frame: Frame, id: String) {
+        _screen = State(initialValue: FiringScreen(frame: frame, id: id))
+    }
+
+    var body: some View {
+        ListPage(screen.view?.title ?? "", refresh: screen.refresh) {
+            if let view = screen.view {
+                Section {
+                    Sentence(view.state)
+                    Trouble(sentence: screen.refusal)
+                    if !view.lookLabel.isEmpty { MainButton(view.lookLabel) { go(.look(firing: screen.id)) } }
+                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                }
+                before(view)
+                waiting(view)
+                ForEach(view.shelves, id: \.number) { shelf in
+                    Section(shelf.title) {
+                        DrawingPanel(drawing: shelf.drawing, awayWords: Words.takeOut, once: true) { screen.touch($0) }
+                    }
+                }
+                pieces(view)
+                Section {
+                    Button(view.next) {
+                        if view.nextQuestion.isEmpty { screen.advance() } else { isAsked = true }
+                    }
+                    .frame(minHeight: 48)
+                    .alert(view.next, isPresented: $isAsked) {
+                        Button(Words.yes) { screen.advance() }
+                        Button(Words.notYet, role: .cancel) {}
+                    } message: {
+                        Text(view.nextQuestion)
+                    }
+                    LinesView(lines: view.lines)
+                    GoRow(title: Words.change, detail: Words.changeFiring, place: .sheet(.firing, id: screen.id))
+                    if screen.hasContactSheet {
+                        GoRow(
+                            title: Words.contactSheet, detail: Words.contactSheetDetail,
+                            place: .contactSheet(firing: screen.id))
+                    }
+                }
+                if !view.earlier.isEmpty {
+                    Section(Words.earlierFirings) {
+                        ForEach(view.earlier, id: \.id) { row in
+                            GoRow(title: row.title, detail: row.detail, place: .firing(row.id))
+                        }
+                    }
+                }
+            }
+        }
+        .sheet(item: $loading) { ShelfChooser(choices: screen.shelves(for: $0.row)) { screen.load($0) } }
+    }
+
+    @ViewBuilder
+    private func before(_ view: FiringView) -> some View {
+        if !view.before.isEmpty {
+            Section(Words.beforeKiln) {
+                ForEach(view.before, id: \.code) { tick in
+                    TapRow(title: tick.text, mark: tick.done ? "checkmark.circle.fill" : "circle") { screen.turn(tick) }
+                        .accessibilityValue(tick.done ? Words.done : Words.toDo)
+                }
+            }
+        }
+    }
+
+    @ViewBuilder
+    private func waiting(_ view: FiringView) -> some View {
+        if !view.waiting.isEmpty {
+            Section(view.waitingLabel) {
+                ForEach(view.waiting, id: \.pieces) { row in
+                    TapRow(title: screen.title(of: row), detail: row.detail, mark: "plus") { choose(row) }
+                }
+                if screen.canLoadAll { Button(Words.loadAll) { screen.loadAll() }.frame(minHeight: 48) }
+            }
+        }
+    }
+
+    @ViewBuilder
+    private func pieces(_ view: FiringView) -> some View {
+        if !view.pieces.isEmpty {
+            Section(Words.pieces) {
+                ForEach(view.pieces, id: \.piece) { piece in
+                    GoRow(
+                        title: piece.title, detail: piece.detail,
+                        mark: piece.lookedAt ? "checkmark" : "chevron.forward", place: screen.place(of: piece))
+                }
+            }
+        }
+    }
+
+    /// A single choice is not asked for.
+    private func choose(_ row: WaitingRow) {
+        let choices = screen.shelves(for: row)
+        if choices.count == 1, let only = choices.first { screen.load(only) } else { loading = Waiting(row: row) }
+    }
+}
+
+/// Which shelf, and how many.
+private struct ShelfChooser: View {
+    @Environment(\.dismiss) private var dismiss
+    let choices: [FiringScreen.ShelfChoice]
+    let picked: (FiringScreen.ShelfChoice) -> Void
+
+    var body: some View {
+        NavigationStack {
+            List(choices) { choice in
+                TapRow(title: choice.title, detail: choice.detail) {
+                    dismiss()
+                    picked(choice)
+                }
+                .listRowBackground(Color.surface)
+            }
+            .scrollContentBackground(.hidden)
+            .background(Color.ground)
+            .navigationTitle(Words.whichShelf)
+            .navigationBarTitleDisplayMode(.inline)
+            .toolbar {
+                ToolbarItem(placement: .cancellationAction) { Button(Words.close) { dismiss() } }
+            }
+        }
+        .presentationDetents([.medium, .large])
+    }
+}

@@ -1,0 +1,105 @@
+import LaydownCore
+import LaydownKit
+import SwiftUI
+
+/// Anything that is filled in: the core says which fields there are and what follows from what is entered.
+struct SheetPage: View {
+    @Environment(\.dismiss) private var dismiss
+    @State private var screen: SheetScreen
+    @State private var isAsked = false
+    @State private var way: PictureWay?
+    @FocusState private var focused: String?
+
+    init(frame: Frame, kind: SheetKind, id: String, subject: String) {
+        _screen = State(initialValue: SheetScreen(frame: frame, kind: kind, id: id, subject: subject))
+    }
+
+    var body: some View {
+        ScrollViewReader { scroll in
+            List {
+                if let view = screen.view { rows(view).listRowBackground(Color.surface) }
+            }
+            .listStyle(.insetGrouped)
+            .scrollContentBackground(.hidden)
+            .scrollDismissesKeyboard(.interactively)
+            .background(Color.ground)
+            .onChange(of: screen.refusedField) { _, key in
+                guard let key else { return }
+                focused = key
+                withAnimation { scroll.scrollTo(key, anchor: .center) }
+            }
+        }
+        .navigationTitle(screen.view?.title ?? "")
+        .navigationBarTitleDisplayMode(.inline)
+        .navigationBarBackButtonHidden(screen.hasSomethingToKeep)
+        .toolbar {
+            if screen.hasSomethingToKeep {
+                ToolbarItem(placement: .cancellationAction) { Button(Words.back) { isAsked = true } }
+            }
+        }
+        .confirmationDialog(Words.keepOrThrow, isPresented: $isAsked, titleVisibility: .visible) {
+            Button(screen.view?.keepLabel ?? Words.keep) { screen.keep() }
+            Button(Words.throwAway, role: .destructive) { screen.leave() }
+            Button(Words.stay, role: .cancel) {}
+        } message: {
+            Text(Words.keepOrThrowDetail)
+        }
+        .safeAreaInset(edge: .bottom) { keepBar }
+        .task { await screen.refresh() }
+        .onChange(of: screen.isDone) { _, done in if done { dismiss() } }
+        .takesPictures(by: $way) { picture in
+            if let photoField { screen.photograph(picture, in: photoField) }
+        } none: { sentence in
+            if let photoField { screen.pictureDidNotCome(sentence, in: photoField) }
+        }
+    }
+
+    private var photoField: SheetField? {
+        screen.view?.fields.first { $0.kind == .photo }
+    }
+
+    @ViewBuilder
+    private func rows(_ view: SheetView) -> some View {
+        ForEach(view.fields, id: \.key) { field in
+            Section {
+                FieldView(screen: screen, field: field, focused: $focused, way: $way).id(field.key)
+                if let drawing = view.drawing, drawing.below == field.key { panel(drawing) }
+            }
+        }
+        if !view.results.isEmpty {
+            Section {
+                ForEach(Array(view.results.enumerated()), id: \.offset) { NoteView($0.element) }
+            }
+        }
+        if !view.removeLabel.isEmpty {
+            Section {
+                Button(view.removeLabel, role: .destructive) { screen.remove() }.frame(minHeight: 48)
+            }
+        }
+    }
+
+    private func panel(_ drawing: Drawing) -> some View {
+        DrawingPanel(
+            drawing: drawing, awayWords: Words.pointAway, canUndo: screen.canUndoDrawing,
+            begun: {
+                // What a table's cell shows while one types in it would not follow the finger.
+                focused = nil
+                screen.begin()
+            },
+            touched: { screen.touch($0) },
+            undone: { screen.undoDrawing() })
+    }
+
+    @ViewBuilder
+    private var keepBar: some View {
+        if let view = screen.view, !view.keepLabel.isEmpty {
+            VStack(alignment: .leading, spacing: 8) {
+                Trouble(sentence: screen.refusal)
+                MainButton(view.keepLabel) { screen.keep() }
+            }
+            .padding(.horizontal, 16)
+            .padding(.vertical, 8)
+            .background(Color.ground)
+        }
+    }
+}

@@ -1,0 +1,27 @@
+import LaydownKit
+import SwiftUI
+
+/// The record of one coat, and the marks a potter puts on it afterwards.
+struct CoatPage: View {
+    @Environment(\.dismiss) private var dismiss
+    @State private var screen: CoatScreen
+
+    init(frame: Frame, id: String) {
+        _screen = State(initialValue: CoatScreen(frame: frame, id: id))
+    }
+
+    var body: some View {
+        ListPage(screen.view?.title ?? "", refresh: screen.refresh) {
+            if let view = screen.view {
+                Section { LinesView(lines: view.lines) }
+                Section {
+                    GoRow(title: Words.wholePiece, detail: Words.wholePieceDetail, place: .piece(view.piece))
+                    Button(view.controlLabel) { screen.turnControl() }
+                    Button(Words.takeBack, role: .destructive) {
+                        Task { if await screen.takeBack() { dismiss() } }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+import LaydownCore
+import LaydownKit
+import SwiftUI
+
+/// Where the reading lies: a line; on it, between two brackets, the accepted span with the aim as a tick; and the reading as a
+/// pointer from above, with a bar as wide as the scale cannot tell. Told by shape, so that it reads without colour.
+struct GaugeView: View {
+    let gauge: LaydownCore.Gauge
+
+    private static let edge = 10.0
+
+    var body: some View {
+        Canvas { context, size in
+            let middle = size.height - 12
+            let x = { (at: Double) in GaugeView.edge + at * (size.width - 2 * GaugeView.edge) }
+            let line = { (from: CGPoint, to: CGPoint, color: Color, width: CGFloat) in
+                var path = Path()
+                path.addLines([from, to])
+                context.stroke(path, with: .color(color), style: StrokeStyle(lineWidth: width, lineCap: .round))
+            }
+            let level = { (from: Double, to: Double, color: Color, width: CGFloat) in
+                line(CGPoint(x: x(from), y: middle), CGPoint(x: x(to), y: middle), color, width)
+            }
+            level(0, 1, .line, 4)
+            let span = CGRect(x: x(gauge.low), y: middle - 8, width: x(gauge.high) - x(gauge.low), height: 16)
+            context.fill(Path(roundedRect: span, cornerRadius: 3), with: .color(.withinGround))
+            bracket(context, at: x(gauge.low), middle: middle, towards: 4)
+            bracket(context, at: x(gauge.high), middle: middle, towards: -4)
+            let aim = x(gauge.aim)
+            line(CGPoint(x: aim, y: middle - 8), CGPoint(x: aim, y: middle + 8), .within, 2)
+            guard let reading = gauge.reading else { return }
+            level(max(reading - gauge.blur, 0), min(reading + gauge.blur, 1), .quiet, 3)
+            let at = x(reading)
+            var pointer = Path()
+            pointer.addLines([
+                CGPoint(x: at, y: middle + 1), CGPoint(x: at - 9, y: middle - 16), CGPoint(x: at + 9, y: middle - 16),
+            ])
+            context.fill(pointer, with: .color(.ink))
+        }
+        .frame(height: 32)
+        .accessibilityElement()
+        .accessibilityLabel(words)
+    }
+
+    private func bracket(_ context: GraphicsContext, at x: CGFloat, middle: CGFloat, towards: CGFloat) {
+        var path = Path()
+        path.addLines([
+            CGPoint(x: x + towards, y: middle - 9), CGPoint(x: x, y: middle - 9), CGPoint(x: x, y: middle + 9),
+            CGPoint(x: x + towards, y: middle + 9),
+        ])
+        let style = StrokeStyle(lineWidth: 3, lineCap: .round, lineJoin: .round)
+        context.stroke(path, with: .color(.within), style: style)
+    }
+
+    private var words: String {
+        guard let reading = gauge.reading else { return Words.gaugeNone }
+        if reading + gauge.blur < gauge.low { return Words.gaugeBelow }
+        if reading - gauge.blur > gauge.high { return Words.gaugeAbove }
+        let inside = reading - gauge.blur >= gauge.low && reading + gauge.blur <= gauge.high
+        return inside ? Words.gaugeInside : Words.gaugeEdge
+    }
+}
