@@ -4,8 +4,7 @@ import SwiftUI
 /// The app: one studio in one file, in the app's own folder.
 @main
 struct LaydownApp: App {
-    @State private var frame = Frame(
-        folder: StudioFolder(URL.applicationSupportDirectory.appending(path: "laydown", directoryHint: .isDirectory)))
+    @State private var frame = Frame(folder: .ofThisApp)
 
     var body: some Scene {
         WindowGroup {

@@ -12,11 +12,11 @@ struct DrawingPanel: View {
     /// Whether something done here can be taken back.
     var canUndo = false
     /// Is told that a new thing begins, which one Undo takes back.
-    var begun: () -> Void = {}
+    var begun: @MainActor () -> Void = {}
     /// Is told what is done. While a grip is dragged, many times.
-    let touched: (Touch) -> Void
+    let touched: @MainActor (Touch) -> Void
     /// Is told that the last thing is to be taken back.
-    var undone: () -> Void = {}
+    var undone: @MainActor () -> Void = {}
 
     /// What a finger holds, as it was when it took hold.
     private struct Held: Equatable {

@@ -26,7 +26,7 @@ struct TapRow: View {
     var detail = ""
     var outline: [LaydownCore.Point] = []
     var mark: String?
-    let act: () -> Void
+    let act: @MainActor () -> Void
 
     var body: some View {
         Button(action: act) {
@@ -133,9 +133,9 @@ struct Sentence: View {
 /// The one thing to do on a page.
 struct MainButton: View {
     let words: String
-    let act: () -> Void
+    let act: @MainActor () -> Void
 
-    init(_ words: String, act: @escaping () -> Void) {
+    init(_ words: String, act: @escaping @MainActor () -> Void) {
         self.words = words
         self.act = act
     }
@@ -158,8 +158,8 @@ struct Chooser: View {
     let title: String
     let rows: [Row]
     /// The way to one that is not in the list.
-    var adding: (label: String, act: () -> Void)?
-    let picked: (Row) -> Void
+    var adding: (label: String, act: @MainActor () -> Void)?
+    let picked: @MainActor (Row) -> Void
 
     var body: some View {
         NavigationStack {

@@ -129,7 +129,7 @@ private struct PageView: View {
 /// Why nothing can be shown, and what can be done about it.
 private struct FailureView: View {
     let failure: Frame.Failure
-    let act: (Frame.Failure) -> Void
+    let act: @MainActor (Frame.Failure) -> Void
 
     var body: some View {
         VStack(spacing: 24) {
@@ -153,8 +153,9 @@ private struct FailureView: View {
 
 /// Goes to a page.
 struct GoAction {
-    let go: (Place) -> Void
+    let go: @MainActor (Place) -> Void
 
+    @MainActor
     func callAsFunction(_ place: Place) {
         go(place)
     }

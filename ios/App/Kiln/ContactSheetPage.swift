@@ -78,20 +78,8 @@ struct ContactSheetPage: View {
     /// The same as a document of pages, to whatever prints or saves them.
     private func printPages() {
         guard let view = screen.view else { return }
-        let file = screen.file(ending: "pdf") { file in
-            var box = CGRect(origin: .zero, size: ContactPaper.size)
-            guard let document = CGContext(file as CFURL, mediaBox: &box, nil) else {
-                throw CocoaError(.fileWriteUnknown)
-            }
-            for page in screen.pages.indices {
-                ImageRenderer(content: paper(page, view)).render { _, draw in
-                    document.beginPDFPage(nil)
-                    draw(document)
-                    document.endPDFPage()
-                }
-            }
-            document.closePDF()
-        }
+        let pages = screen.pages.indices.map { paper($0, view) }
+        let file = screen.file(ending: "pdf") { try PictureFile.write(pages: pages, of: ContactPaper.size, to: $0) }
         guard let file else { return }
         let printer = UIPrintInteractionController.shared
         let job = UIPrintInfo.printInfo()
@@ -155,7 +143,7 @@ private struct ContactPaper: View {
     @ViewBuilder
     private func photo(_ file: String) -> some View {
         // Read at once: a page that is painted does not wait for what comes later.
-        if let image = StoredPicture.read(file, pixels: 480) {
+        if let image = PictureFile.read(file, pixels: 480) {
             Image(uiImage: image).resizable().scaledToFit().frame(maxWidth: .infinity, maxHeight: 110)
         } else {
             Text(Words.noPhoto)

@@ -115,7 +115,7 @@ struct FiringPage: View {
 private struct ShelfChooser: View {
     @Environment(\.dismiss) private var dismiss
     let choices: [FiringScreen.ShelfChoice]
-    let picked: (FiringScreen.ShelfChoice) -> Void
+    let picked: @MainActor (FiringScreen.ShelfChoice) -> Void
 
     var body: some View {
         NavigationStack {

@@ -135,7 +135,7 @@ struct LookPage: View {
 private struct AnswersView: View {
     let question: String
     let choices: [Choice]
-    let answer: (Choice) -> Void
+    let answer: @MainActor (Choice) -> Void
 
     var body: some View {
         VStack(alignment: .leading, spacing: 8) {
@@ -157,7 +157,7 @@ private struct Chip: View {
     let words: String
     let isChosen: Bool
     var fills = false
-    let act: () -> Void
+    let act: @MainActor () -> Void
 
     var body: some View {
         Button(action: act) {

@@ -5,7 +5,7 @@ import SwiftUI
 /// The photographs of a piece beside one another; each is shown large when it is tapped.
 struct PhotoStrip: View {
     let photos: [PhotoView]
-    let takeOff: (PhotoView) -> Void
+    let takeOff: @MainActor (PhotoView) -> Void
     @State private var large: Large?
 
     private struct Large: Identifiable {

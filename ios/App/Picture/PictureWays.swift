@@ -23,7 +23,8 @@ extension View {
     ///   - none: Is given the sentence why no picture came.
     /// - Returns: The view, which opens the camera or the gallery over itself.
     func takesPictures(
-        by way: Binding<PictureWay?>, taken: @escaping (Data) -> Void, none: @escaping (String) -> Void
+        by way: Binding<PictureWay?>, taken: @escaping @MainActor (Data) -> Void,
+        none: @escaping @MainActor (String) -> Void
     ) -> some View {
         modifier(PictureTaking(way: way, taken: taken, none: none))
     }
@@ -31,8 +32,8 @@ extension View {
 
 private struct PictureTaking: ViewModifier {
     @Binding var way: PictureWay?
-    let taken: (Data) -> Void
-    let none: (String) -> Void
+    let taken: @MainActor (Data) -> Void
+    let none: @MainActor (String) -> Void
     @State private var isCameraOpen = false
     @State private var isGalleryOpen = false
     @State private var item: PhotosPickerItem?
@@ -102,7 +103,7 @@ enum Picture {
 /// The phone's own camera.
 private struct CameraView: UIViewControllerRepresentable {
     /// Is given the picture as JPEG; nil if none was taken.
-    let answered: (Data?) -> Void
+    let answered: @MainActor (Data?) -> Void
 
     func makeUIViewController(context: Context) -> UIImagePickerController {
         let camera = UIImagePickerController()
@@ -118,9 +119,9 @@ private struct CameraView: UIViewControllerRepresentable {
     }
 
     final class Listener: NSObject, UIImagePickerControllerDelegate, UINavigationControllerDelegate {
-        private let answered: (Data?) -> Void
+        private let answered: @MainActor (Data?) -> Void
 
-        init(answered: @escaping (Data?) -> Void) {
+        init(answered: @escaping @MainActor (Data?) -> Void) {
             self.answered = answered
         }
 

@@ -1,4 +1,3 @@
-import ImageIO
 import SwiftUI
 import UIKit
 
@@ -22,23 +21,10 @@ struct StoredPicture: View {
         }
         .task(id: file) {
             let (file, pixels) = (file, side * scale)
-            image = await Task.detached { StoredPicture.read(file, pixels: pixels) }.value
+            image = await Task.detached { PictureFile.read(file, pixels: pixels) }.value
         }
         .accessibilityElement()
         .accessibilityLabel(name)
         .accessibilityAddTraits(.isImage)
-    }
-
-    /// The picture, upright, its longer side at most so many pixels.
-    nonisolated static func read(_ file: String, pixels: CGFloat) -> UIImage? {
-        guard !file.isEmpty,
-            let source = CGImageSourceCreateWithURL(URL(fileURLWithPath: file) as CFURL, nil)
-        else { return nil }
-        let options: [CFString: Any] = [
-            kCGImageSourceCreateThumbnailFromImageAlways: true,
-            kCGImageSourceCreateThumbnailWithTransform: true,
-            kCGImageSourceThumbnailMaxPixelSize: pixels,
-        ]
-        return CGImageSourceCreateThumbnailAtIndex(source, 0, options as CFDictionary).map { UIImage(cgImage: $0) }
     }
 }

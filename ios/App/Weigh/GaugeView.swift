@@ -7,18 +7,17 @@ import SwiftUI
 struct GaugeView: View {
     let gauge: LaydownCore.Gauge
 
-    private static let edge = 10.0
-
     var body: some View {
         Canvas { context, size in
             let middle = size.height - 12
-            let x = { (at: Double) in GaugeView.edge + at * (size.width - 2 * GaugeView.edge) }
-            let line = { (from: CGPoint, to: CGPoint, color: Color, width: CGFloat) in
+            let edge = 10.0
+            func x(_ at: Double) -> CGFloat { edge + at * (size.width - 2 * edge) }
+            func line(_ from: CGPoint, _ to: CGPoint, _ color: Color, _ width: CGFloat) {
                 var path = Path()
                 path.addLines([from, to])
                 context.stroke(path, with: .color(color), style: StrokeStyle(lineWidth: width, lineCap: .round))
             }
-            let level = { (from: Double, to: Double, color: Color, width: CGFloat) in
+            func level(_ from: Double, _ to: Double, _ color: Color, _ width: CGFloat) {
                 line(CGPoint(x: x(from), y: middle), CGPoint(x: x(to), y: middle), color, width)
             }
             level(0, 1, .line, 4)

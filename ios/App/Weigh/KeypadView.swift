@@ -5,7 +5,7 @@ import SwiftUI
 struct KeypadView: View {
     @ScaledMetric(relativeTo: .title) private var tall = 56.0
     let decimal: String
-    let pressed: (Key) -> Void
+    let pressed: @MainActor (Key) -> Void
 
     var body: some View {
         Grid(horizontalSpacing: 8, verticalSpacing: 8) {

@@ -45,10 +45,15 @@ struct WeighPage: View {
             if let view = screen.view {
                 Chooser(
                     title: choice.question, rows: choice.rows(of: view),
-                    adding: choice.adding.map { adding in (adding.label, { go(.sheet(adding.sheet)) }) }
+                    adding: adding(to: choice)
                 ) { screen.choose(choice, $0) }
             }
         }
+    }
+
+    private func adding(to choice: WeighChoice) -> (label: String, act: @MainActor () -> Void)? {
+        guard let (label, sheet) = choice.adding else { return nil }
+        return (label, { go(.sheet(sheet)) })
     }
 
     private var ticks: Bool { screen.preferences?.tick == true }
@@ -283,7 +288,7 @@ private struct ReadingView: View {
     let text: String
     let unit: String
     let isActive: Bool
-    let act: () -> Void
+    let act: @MainActor () -> Void
 
     var body: some View {
         Button(action: act) {

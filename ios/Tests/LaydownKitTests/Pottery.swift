@@ -4,12 +4,21 @@ import Testing
 
 @testable import LaydownKit
 
-/// An invented pottery in a folder of its own, laid out through the studio's own commands. Its clock stands still.
+/// An invented pottery in a folder of its own, laid out through the studio's own commands.
 @MainActor
 final class Pottery {
-    /// 2026-11-25, a quarter past ten in the morning.
-    nonisolated static let now = Now(unixMs: 1_795_601_700_000, utcOffsetS: 0)
+    /// Begins on 2026-11-25, a quarter past ten in the morning, and goes on by a second with each call.
+    private final class Clock: @unchecked Sendable {
+        // Read where calls are asked for, which is on the main actor alone.
+        private var unixMs: Int64 = 1_795_601_700_000
 
+        func now() -> Now {
+            unixMs += 1000
+            return Now(unixMs: unixMs, utcOffsetS: 0)
+        }
+    }
+
+    private let clock = Clock()
     let folder = FileManager.default.temporaryDirectory.appendingPathComponent(UUID().uuidString)
     private(set) var frame: Frame
 
@@ -18,7 +27,7 @@ final class Pottery {
 
     /// A phone on which laydown was just opened.
     init() async throws {
-        frame = Pottery.frame(in: folder)
+        frame = Pottery.frame(in: folder, clock)
         await frame.open()
         try #require(frame.failure == nil)
     }
@@ -27,14 +36,14 @@ final class Pottery {
         try? FileManager.default.removeItem(at: folder)
     }
 
-    private static func frame(in folder: URL) -> Frame {
+    private static func frame(in folder: URL, _ clock: Clock) -> Frame {
         let folder = StudioFolder(folder)
-        return Frame(work: StudioWork(clock: { Pottery.now }, open: folder.open), handover: folder.handover)
+        return Frame(work: StudioWork(clock: clock.now, open: folder.open), handover: folder.handover)
     }
 
     /// Ends the app and opens it again.
     func reopen() async throws {
-        frame = Pottery.frame(in: folder)
+        frame = Pottery.frame(in: folder, clock)
         await frame.open()
         try #require(frame.failure == nil)
     }

@@ -4,10 +4,15 @@ import LaydownCore
 /// Where everything lies on this device: the studio's file with its photographs, the mark of this phone, and what is on its
 /// way to or from another app.
 public struct StudioFolder: Sendable {
+    /// The app's own: in Application Support, where nobody but laydown reads it and the phone's own backups find it.
+    public static var ofThisApp: StudioFolder {
+        StudioFolder(
+            URL(fileURLWithPath: NSHomeDirectory()).appendingPathComponent("Library/Application Support/laydown"))
+    }
+
     private let folder: URL
 
-    /// - Parameter folder: Made if it is not there. The app gives its own folder in Application Support, which the
-    ///   phone's own backups take along.
+    /// - Parameter folder: Made if it is not there.
     public init(_ folder: URL) {
         self.folder = folder
     }
