@@ -2,14 +2,29 @@
 
 import PackageDescription
 
-// The library itself comes from cargo: see ios.mk, which tells the linker where it lies.
+// On an iPhone the library is packed into a framework: see xcframework.sh. Tests run on this machine against the library
+// that cargo builds for it: see ios.mk, which tells the linker where that lies.
+#if os(Linux)
+    let isForThisMachine = true
+#else
+    let isForThisMachine = Context.environment["LAYDOWN_FOR_THIS_MACHINE"] != nil
+#endif
+
+let library: Target =
+    isForThisMachine
+    // The map is written by hand: the generated one names Apple's modules, which other platforms lack.
+    ? .systemLibrary(name: "LaydownCoreFFI")
+    : .binaryTarget(name: "LaydownCoreFFI", path: "LaydownCoreFFI.xcframework")
+
 let package = Package(
     name: "Laydown",
     platforms: [.iOS(.v17), .macOS(.v14)],
-    products: [.library(name: "LaydownKit", targets: ["LaydownKit"])],
+    products: [
+        .library(name: "LaydownKit", targets: ["LaydownKit"]),
+        .library(name: "LaydownCore", targets: ["LaydownCore"]),
+    ],
     targets: [
-        // The map is written by hand: the generated one names Apple's modules, which other platforms lack.
-        .systemLibrary(name: "LaydownCoreFFI"),
+        library,
         .target(name: "LaydownCore", dependencies: ["LaydownCoreFFI"]),
         .target(name: "LaydownKit", dependencies: ["LaydownCore"]),
         .testTarget(name: "LaydownKitTests", dependencies: ["LaydownKit", "LaydownCore"]),

@@ -20,7 +20,7 @@ ios-test:
 	cargo build --package laydown-bindings
 	mkdir -p $(host_library)
 	cp $(cargo_target)/debug/liblaydown_bindings.$(if $(filter Darwin,$(shell uname -s)),dylib,so) $(host_library)/
-	$(call swift_run,swift test --package-path ios --disable-sandbox --disable-xctest $(linker_flags))
+	$(call swift_run,env LAYDOWN_FOR_THIS_MACHINE=1 swift test --package-path ios --disable-sandbox --disable-xctest $(linker_flags))
 
 ios-lint:
 	$(call swift_run,swift-format lint --strict --recursive $(swift_sources))

@@ -2,6 +2,10 @@
 # Type-checks the app's views against the declarations beside this script. Run through tools/swift, after the package was
 # built: its modules are what the views are checked against.
 set -euo pipefail
+[[ $(uname -s) == Linux ]] || {
+    echo "check.sh: this machine has the true SwiftUI: build ios/Project/Laydown.xcodeproj"
+    exit 0
+}
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 modules=.build/typecheck
