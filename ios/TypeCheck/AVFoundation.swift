@@ -8,6 +8,10 @@ public enum AVSpeechBoundary: Sendable { case immediate, word }
 public final class AVSpeechUtterance { public init(string: String) { notAVFoundation() } }
 public final class AVSpeechSynthesizer {
     public init() { notAVFoundation() }
+    public var usesApplicationAudioSession: Bool {
+        get { notAVFoundation() }
+        set { notAVFoundation() }
+    }
     @discardableResult public func stopSpeaking(at: AVSpeechBoundary) -> Bool { notAVFoundation() }
     public func speak(_ utterance: AVSpeechUtterance) { notAVFoundation() }
 }

@@ -385,6 +385,14 @@ extension Layout {
 extension State where Value: ExpressibleByNilLiteral {
     public init() { notSwiftUI() }
 }
+@propertyWrapper public struct SceneStorage<Value> {
+    public init(_ key: String) where Value == Data? { notSwiftUI() }
+    public var wrappedValue: Value {
+        get { notSwiftUI() }
+        nonmutating set { notSwiftUI() }
+    }
+    public var projectedValue: Binding<Value> { notSwiftUI() }
+}
 @propertyWrapper public struct ScaledMetric<Value: BinaryFloatingPoint> {
     public init(wrappedValue: Value, relativeTo: Font.TextStyle) { notSwiftUI() }
     public var wrappedValue: Value { notSwiftUI() }
@@ -481,7 +489,10 @@ public enum Visibility: Sendable { case automatic, visible, hidden }
 public enum NavigationBarItem {
     public enum TitleDisplayMode: Sendable { case automatic, inline, large }
 }
-public struct ToolbarPlacement: Sendable { public static var navigationBar: ToolbarPlacement { notSwiftUI() } }
+public struct ToolbarPlacement: Sendable {
+    public static var navigationBar: ToolbarPlacement { notSwiftUI() }
+    public static var tabBar: ToolbarPlacement { notSwiftUI() }
+}
 public struct ToolbarItemPlacement: Sendable {
     public static var cancellationAction: ToolbarItemPlacement { notSwiftUI() }
     public static var destructiveAction: ToolbarItemPlacement { notSwiftUI() }

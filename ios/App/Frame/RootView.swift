@@ -3,13 +3,19 @@ import SwiftUI
 
 /// The tabs, each with its pages on top of one another; or, over all, why nothing can be shown.
 struct RootView: View {
-    private enum Tab: Hashable {
+    private enum Tab: String, Codable {
         case weigh, buckets, kiln, studio
     }
 
+    /// Where one is.
+    private struct Whereabouts: Codable, Equatable {
+        var tab = Tab.weigh
+        var paths: [String: [Place]] = [:]
+    }
+
     @Environment(Frame.self) private var frame
-    @State private var tab = Tab.weigh
-    @State private var paths: [Tab: [Place]] = [:]
+    @State private var at = Whereabouts()
+    @SceneStorage("whereabouts") private var saved: Data?
 
     var body: some View {
         ZStack {
@@ -20,6 +26,8 @@ struct RootView: View {
                 tabs
             }
         }
+        .onAppear { if let was = Saved.read(Whereabouts.self, from: saved) { at = was } }
+        .onChange(of: at) { _, now in saved = Saved.write(now) }
     }
 
     private var tabs: some View {
@@ -42,23 +50,23 @@ struct RootView: View {
     /// A tab that is tapped again shows its first page; what was kept on another is not spoken of any more.
     private var selection: Binding<Tab> {
         Binding {
-            tab
+            at.tab
         } set: { tapped in
-            if tapped == tab { paths[tapped] = [] } else { frame.offer.clear() }
-            tab = tapped
+            if tapped == at.tab { at.paths[tapped.rawValue] = [] } else { frame.offer.clear() }
+            at.tab = tapped
         }
     }
 
     private func path(of tab: Tab) -> Binding<[Place]> {
         Binding {
-            paths[tab] ?? []
+            at.paths[tab.rawValue] ?? []
         } set: {
-            paths[tab] = $0
+            at.paths[tab.rawValue] = $0
         }
     }
 
     private func act(on failure: Frame.Failure) {
-        if failure.way == .back { paths = [:] }
+        if failure.way == .back { at.paths = [:] }
         Task { await frame.open() }
     }
 }

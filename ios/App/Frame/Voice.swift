@@ -3,7 +3,12 @@ import AVFoundation
 /// The phone's own voice.
 @MainActor
 final class Voice {
-    private let voice = AVSpeechSynthesizer()
+    private let voice = {
+        let voice = AVSpeechSynthesizer()
+        // The system lowers the music that plays in the workshop, and raises it again.
+        voice.usesApplicationAudioSession = false
+        return voice
+    }()
 
     /// Says words aloud; what is still being said is about what stood there before.
     func say(_ words: String) {

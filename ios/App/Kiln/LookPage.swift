@@ -5,6 +5,7 @@ import SwiftUI
 /// One piece after the firing beside its record. Every tap is kept at once; what is written, when one goes on or away.
 struct LookPage: View {
     @Environment(\.dismiss) private var dismiss
+    @Environment(\.scenePhase) private var phase
     @State private var screen: LookScreen
     @State private var way: PictureWay?
     @FocusState private var isWriting: Bool
@@ -27,7 +28,9 @@ struct LookPage: View {
         .navigationBarTitleDisplayMode(.inline)
         .safeAreaInset(edge: .bottom) { ways }
         .refreshed { await screen.refresh() }
+        .toolbar(.hidden, for: .tabBar)
         .onDisappear { keepWritten() }
+        .onChange(of: phase) { _, now in if now != .active { keepWritten() } }
         .onChange(of: isWriting) { _, now in if !now { keepWritten() } }
         .takesPictures(by: $way) {
             screen.keep(picture: $0)

@@ -9,9 +9,12 @@ struct SheetPage: View {
     @State private var isAsked = false
     @State private var way: PictureWay?
     @FocusState private var focused: String?
+    /// What is half filled in, as JSON.
+    @SceneStorage private var half: Data?
 
     init(frame: Frame, kind: SheetKind, id: String, subject: String) {
         _screen = State(initialValue: SheetScreen(frame: frame, kind: kind, id: id, subject: subject))
+        _half = SceneStorage("sheet \(kind.name) \(id) \(subject)")
     }
 
     var body: some View {
@@ -45,7 +48,12 @@ struct SheetPage: View {
             Text(Words.keepOrThrowDetail)
         }
         .safeAreaInset(edge: .bottom) { keepBar }
-        .task { await screen.refresh() }
+        .toolbar(.hidden, for: .tabBar)
+        .task {
+            if let texts = Saved.read([String: String].self, from: half) { screen.restore(texts) }
+            await screen.refresh()
+        }
+        .onChange(of: screen.half) { _, now in half = now.isEmpty ? nil : Saved.write(now) }
         .onChange(of: screen.isDone) { _, done in if done { dismiss() } }
         .takesPictures(by: $way) { picture in
             if let photoField { screen.photograph(picture, in: photoField) }

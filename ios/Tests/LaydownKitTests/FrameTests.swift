@@ -23,7 +23,7 @@ import Testing
 
     @Test func aFailureOfTheProgramIsSaidInWords() async {
         struct Odd: Error {}
-        let handover = Handover(folder: FileManager.default.temporaryDirectory)
+        let handover = Handover(folder: Pottery.Folder().url)
         let frame = Frame(work: StudioWork { _ in throw Odd() }, handover: handover)
         await frame.open()
         #expect(frame.failure == Frame.Failure(sentence: Words.broken, way: .tryAgain))
@@ -57,5 +57,27 @@ import Testing
         try FileManager.default.removeItem(at: mark)
         try await pottery.reopen()
         #expect(try String(contentsOf: mark, encoding: .utf8) != first)
+    }
+
+    @Test func aPlaceIsFoundAgainWhereItWasWrittenDown() throws {
+        let sheets = SheetKind.all.map { Place.sheet($0, id: "1", subject: "2") }
+        let places: [Place] = [
+            .coat("1"), .bucket("1"), .sizes, .cautions, .backup, .firing("1"), .look(firing: "1", piece: "2"),
+            .contactSheet(firing: "1"), .piece("1"), .compare("1"), .find,
+        ]
+        let written = try JSONEncoder().encode(sheets + places)
+        #expect(try JSONDecoder().decode([Place].self, from: written) == sheets + places)
+        for unknown in [#"["barn"]"#, #"["sheet","barn","",""]"#, #"["coat"]"#, "[]"] {
+            #expect(throws: DecodingError.self) { try JSONDecoder().decode(Place.self, from: Data(unknown.utf8)) }
+        }
+    }
+
+    @Test func aPictureThatTheAppDiedOverIsSweptAndOneThatIsShownIsNot() async throws {
+        let pottery = try await Pottery()
+        for name in ["piece-1.jpg", "piece-2.upright.jpg"] {
+            try Data("picture".utf8).write(to: pottery.frame.handover.place(named: name))
+        }
+        try await pottery.reopen()
+        #expect(try pottery.handedOver() == ["piece-2.upright.jpg"])
     }
 }

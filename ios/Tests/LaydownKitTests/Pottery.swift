@@ -18,32 +18,35 @@ final class Pottery {
         }
     }
 
-    private let clock = Clock()
-    let folder = FileManager.default.temporaryDirectory.appendingPathComponent(UUID().uuidString)
-    private(set) var frame: Frame
+    /// Is there as long as a studio may be opened in it.
+    final class Folder: Sendable {
+        let url = FileManager.default.temporaryDirectory.appendingPathComponent(UUID().uuidString)
 
-    /// The file that holds the studio.
-    var file: URL { folder.appendingPathComponent("studio.laydown") }
+        deinit {
+            try? FileManager.default.removeItem(at: url)
+        }
+    }
+
+    private let clock = Clock()
+    private let place = Folder()
+    var folder: URL { place.url }
+    private(set) var frame: Frame
 
     /// A phone on which laydown was just opened.
     init() async throws {
-        frame = Pottery.frame(in: folder, clock)
+        frame = Pottery.frame(in: place, clock)
         await frame.open()
         try #require(frame.failure == nil)
     }
 
-    deinit {
-        try? FileManager.default.removeItem(at: folder)
-    }
-
-    private static func frame(in folder: URL, _ clock: Clock) -> Frame {
-        let folder = StudioFolder(folder)
-        return Frame(work: StudioWork(clock: clock.now, open: folder.open), handover: folder.handover)
+    private static func frame(in place: Folder, _ clock: Clock) -> Frame {
+        let work = StudioWork(clock: clock.now) { try StudioFolder(place.url).open($0) }
+        return Frame(work: work, handover: StudioFolder(place.url).handover)
     }
 
     /// Ends the app and opens it again.
     func reopen() async throws {
-        frame = Pottery.frame(in: folder, clock)
+        frame = Pottery.frame(in: place, clock)
         await frame.open()
         try #require(frame.failure == nil)
     }

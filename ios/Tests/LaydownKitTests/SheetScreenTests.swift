@@ -136,6 +136,23 @@ import Testing
         #expect(pottery.frame.preferences?.decimal == "," && pottery.frame.preferences?.speak == true)
     }
 
+    @Test func whatIsHalfFilledInIsThereAfterTheAppWasEnded() async throws {
+        let pottery = try await Pottery()
+        let screen = await open(pottery, .scale)
+        #expect(screen.half.isEmpty)
+        try await enter(["name": "Bench scale", "capacity": "heavy"], on: screen)
+        let half = screen.half
+        try await pottery.reopen()
+        let again = SheetScreen(frame: pottery.frame, kind: .scale, pause: .zero)
+        again.restore(half)
+        await again.refresh()
+        #expect(again.text(of: try field("capacity", of: again)) == "heavy" && again.hasSomethingToKeep)
+        again.restore(["name": "Another"])
+        #expect(again.text(of: try field("name", of: again)) == "Bench scale")
+        again.leave()
+        #expect(again.half.isEmpty)
+    }
+
     // MARK: The drawing
 
     @Test func aDragIsEnteredAsIfItHadBeenTypedAndOneUndoTakesItBack() async throws {

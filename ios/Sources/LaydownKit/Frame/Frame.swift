@@ -48,6 +48,7 @@ public final class Frame {
 
     /// Opens the studio, or tries to again.
     public func open() async {
+        if preferences == nil { handover.sweep() }
         do {
             preferences = try await work.ask { studio, _ in try studio.preferences() }
             failure = nil

@@ -43,6 +43,12 @@ public struct Handover: Sendable {
         return file
     }
 
+    /// Deletes the pictures as they were taken, which may say where, if the system ended the app in between. The copies that
+    /// the core makes to be shown, and names so, may belong to a sheet that is still being filled in.
+    func sweep() {
+        clear { $0.hasSuffix(".upright.jpg") }
+    }
+
     /// Deletes one file, if it is there.
     func delete(_ file: URL) {
         // What cannot be deleted now goes with the next `clear`.
@@ -51,9 +57,13 @@ public struct Handover: Sendable {
 
     /// Deletes everything but the files whose paths are in `wanted`.
     func clear(except wanted: Set<String> = []) {
-        let files = (try? FileManager.default.contentsOfDirectory(at: folder, includingPropertiesForKeys: nil)) ?? []
         // By name: the system knows one folder under several paths.
         let names = Set(wanted.map { URL(fileURLWithPath: $0).lastPathComponent })
-        for file in files where !names.contains(file.lastPathComponent) { delete(file) }
+        clear { names.contains($0) }
+    }
+
+    private func clear(keeping isWanted: (String) -> Bool) {
+        let files = (try? FileManager.default.contentsOfDirectory(at: folder, includingPropertiesForKeys: nil)) ?? []
+        for file in files where !isWanted(file.lastPathComponent) { delete(file) }
     }
 }

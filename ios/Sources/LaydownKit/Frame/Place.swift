@@ -27,3 +27,83 @@ public enum Place: Hashable, Sendable {
     /// Pieces that are looked for.
     case find
 }
+
+// Written down so that one is found where one was after the system has ended the app. What a newer or older version wrote
+// and this one does not know is no place, and one begins at the tab.
+extension Place: Codable {
+    /// Reads a place.
+    public init(from decoder: any Decoder) throws {
+        var parts = try decoder.unkeyedContainer()
+        let page = try parts.decode(String.self)
+        func id() throws -> String { try parts.decode(String.self) }
+        switch page {
+        case "coat": self = .coat(try id())
+        case "bucket": self = .bucket(try id())
+        case "sheet":
+            let name = try id()
+            guard let kind = SheetKind.all.first(where: { $0.name == name }) else {
+                throw DecodingError.dataCorruptedError(in: parts, debugDescription: "no sheet is called \(name)")
+            }
+            self = .sheet(kind, id: try id(), subject: try id())
+        case "sizes": self = .sizes
+        case "cautions": self = .cautions
+        case "backup": self = .backup
+        case "firing": self = .firing(try id())
+        case "look": self = .look(firing: try id(), piece: try id())
+        case "contact_sheet": self = .contactSheet(firing: try id())
+        case "piece": self = .piece(try id())
+        case "compare": self = .compare(try id())
+        case "find": self = .find
+        default: throw DecodingError.dataCorruptedError(in: parts, debugDescription: "no page is called \(page)")
+        }
+    }
+
+    /// Writes the place down: the page's name, then what it is about.
+    public func encode(to encoder: any Encoder) throws {
+        var parts = encoder.unkeyedContainer()
+        for part in written { try parts.encode(part) }
+    }
+
+    private var written: [String] {
+        switch self {
+        case .coat(let id): ["coat", id]
+        case .bucket(let id): ["bucket", id]
+        case .sheet(let kind, let id, let subject): ["sheet", kind.name, id, subject]
+        case .sizes: ["sizes"]
+        case .cautions: ["cautions"]
+        case .backup: ["backup"]
+        case .firing(let id): ["firing", id]
+        case .look(let firing, let piece): ["look", firing, piece]
+        case .contactSheet(let firing): ["contact_sheet", firing]
+        case .piece(let id): ["piece", id]
+        case .compare(let id): ["compare", id]
+        case .find: ["find"]
+        }
+    }
+}
+
+extension SheetKind {
+    static let all: [SheetKind] = [
+        .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
+    ]
+
+    /// By what name it is written down.
+    public var name: String {
+        // No default: a new kind must be given its name here, and a place in the list above.
+        switch self {
+        case .form: "form"
+        case .body: "body"
+        case .kiln: "kiln"
+        case .firing: "firing"
+        case .glaze: "glaze"
+        case .bucket: "bucket"
+        case .check: "check"
+        case .thin: "thin"
+        case .vessel: "vessel"
+        case .scale: "scale"
+        case .tile: "tile"
+        case .control: "control"
+        case .preference: "preference"
+        }
+    }
+}

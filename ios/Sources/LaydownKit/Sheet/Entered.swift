@@ -23,6 +23,9 @@ struct Entered {
     var canUndo: Bool { steps.contains { !$0.texts.isEmpty } }
     var values: [Value] { texts.map { Value(key: $0.key, text: $0.value) } }
 
+    /// What is entered, by the fields' keys; steps of the drawing are not in it.
+    var all: [String: String] { texts }
+
     /// What is entered under a key.
     subscript(key: String) -> String? { texts[key] }
 

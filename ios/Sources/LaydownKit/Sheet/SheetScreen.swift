@@ -61,6 +61,18 @@ public final class SheetScreen {
         await frame.show(latest) { try $0.sheet(now: $1, entry: entry) }
     }
 
+    /// What is to be written down, so that it is there again after the system has ended the app: what is entered on a sheet
+    /// that keeps something.
+    public var half: [String: String] {
+        hasSomethingToKeep && !isDone ? entered.all : [:]
+    }
+
+    /// Enters again what was written down.
+    public func restore(_ half: [String: String]) {
+        guard entered.isEmpty else { return }
+        for (key, text) in half { entered.type(text, key: key) }
+    }
+
     private var entry: SheetEntry {
         SheetEntry(kind: kind, id: id, subject: subject, values: entered.values)
     }
