@@ -5,7 +5,11 @@ import Foundation
 private func notAVFoundation() -> Never { fatalError("declarations to check types against") }
 
 public enum AVSpeechBoundary: Sendable { case immediate, word }
-public final class AVSpeechUtterance { public init(string: String) { notAVFoundation() } }
+public final class AVSpeechSynthesisVoice { public init?(language: String?) { notAVFoundation() } }
+public final class AVSpeechUtterance {
+    public init(string: String) { notAVFoundation() }
+    public var voice: AVSpeechSynthesisVoice?
+}
 public final class AVSpeechSynthesizer {
     public init() { notAVFoundation() }
     public var usesApplicationAudioSession: Bool {

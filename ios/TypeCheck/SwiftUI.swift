@@ -538,7 +538,16 @@ public struct SensoryFeedback: Equatable, Sendable {
 
 public protocol Gesture<Value> { associatedtype Value }
 public struct Watched<Value>: Gesture {}
+public struct Transaction {}
+@propertyWrapper public struct GestureState<Value> {
+    public init(wrappedValue: Value) { notSwiftUI() }
+    public var wrappedValue: Value { notSwiftUI() }
+    public var projectedValue: GestureState<Value> { notSwiftUI() }
+}
 extension Gesture {
+    public func updating<State>(
+        _ state: GestureState<State>, body: @escaping (Value, inout State, inout Transaction) -> Void
+    ) -> Watched<Value> { notSwiftUI() }
     public func onEnded(_ act: @escaping @MainActor (Value) -> Void) -> Watched<Value> { notSwiftUI() }
     public func onChanged(_ act: @escaping @MainActor (Value) -> Void) -> Watched<Value> { notSwiftUI() }
 }

@@ -31,6 +31,8 @@ struct DrawingPanel: View {
     /// Where the chosen grip is shown while a finger carries it.
     @State private var carried: Spot?
     @State private var holds = 0
+    /// Whether a finger is on a grip; false again as well when the system takes the touch away.
+    @GestureState private var isDown = false
     @State private var width: CGFloat = 1
 
     private static let tallest = 420.0
@@ -70,6 +72,9 @@ struct DrawingPanel: View {
                 .buttonStyle(.bordered)
             }
         }
+        .onChange(of: isDown) { _, now in
+            if !now { drop() }
+        }
         .sensoryFeedback(trigger: holds) { _, _ in
             frame.preferences?.tick == true ? .impact(weight: .medium) : nil
         }
@@ -90,6 +95,7 @@ struct DrawingPanel: View {
                 // From the first touch on: the page must not scroll away under a finger that is on something that moves.
                 .gesture(
                     DragGesture(minimumDistance: 0, coordinateSpace: .local)
+                        .updating($isDown) { _, isDown, _ in isDown = true }
                         .onChanged { drag(nearest(to: $0.startLocation, or: grip), by: $0.translation) }
                         .onEnded { letGo(nearest(to: $0.startLocation, or: grip)) }
                 )
@@ -131,7 +137,13 @@ struct DrawingPanel: View {
             return
         }
         if let carried { touched(.move(grip: held.grip.key, to: carried)) }
-        self.held = nil
+        drop()
+    }
+
+    /// Nothing is held any more; what was only carried is back in its place.
+    private func drop() {
+        guard held != nil else { return }
+        held = nil
         carried = nil
         chosen = nil
     }

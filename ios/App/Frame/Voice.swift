@@ -13,6 +13,9 @@ final class Voice {
     /// Says words aloud; what is still being said is about what stood there before.
     func say(_ words: String) {
         voice.stopSpeaking(at: .immediate)
-        voice.speak(AVSpeechUtterance(string: words))
+        let utterance = AVSpeechUtterance(string: words)
+        // The words are English, whatever the phone's language. Without an English voice the phone's own must do.
+        utterance.voice = AVSpeechSynthesisVoice(language: "en-GB")
+        voice.speak(utterance)
     }
 }

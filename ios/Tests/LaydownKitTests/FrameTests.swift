@@ -80,4 +80,16 @@ import Testing
         try await pottery.reopen()
         #expect(try pottery.handedOver() == ["piece-2.upright.jpg"])
     }
+
+    @Test func whatCanBePutRightIsSaidInPlaceAndAnythingElseOverTheWholeScreen() async throws {
+        let pottery = try await Pottery()
+        let full = StudioError.Full(sentence: "The phone is full.")
+        #expect(pottery.frame.refusal(of: full) == "The phone is full." && pottery.frame.failure == nil)
+        #expect(pottery.frame.refusal(of: StudioError.Missing(sentence: "It is gone.")) == nil)
+        #expect(pottery.frame.failure == Frame.Failure(sentence: "It is gone.", way: .back))
+        await pottery.frame.open()
+        #expect(pottery.frame.failure == nil)
+        #expect(pottery.frame.refusal(of: StudioError.Damaged(sentence: "It is damaged.")) == nil)
+        #expect(pottery.frame.failure?.way == .tryAgain)
+    }
 }

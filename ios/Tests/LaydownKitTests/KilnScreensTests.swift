@@ -152,6 +152,22 @@ import Testing
         #expect(try pottery.handedOver().isEmpty && !screen.isKeepingPicture)
     }
 
+    @Test func aPictureThatCannotBeWrittenIsSaidAndNothingIsKept() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        // As on a phone that is full: nothing can be put into the folder.
+        try Data().write(to: pottery.folder.appendingPathComponent("handover"))
+        let screen = await look(pottery, firing)
+        await screen.keep(picture: Picture.vase()).value
+        #expect(screen.refusal == Words.pictureNotCopied && screen.view?.photos.isEmpty == true)
+        let sheet = ContactSheetScreen(frame: pottery.frame, firing: firing)
+        await sheet.refresh()
+        #expect(sheet.file(ending: "jpg") { try Data().write(to: $0) } == nil && sheet.trouble == Words.fileNotCopied)
+        let backup = BackupScreen(frame: pottery.frame)
+        await backup.refresh()
+        #expect(await backup.make() == nil)
+        #expect(backup.said?.text == Words.fileNotCopied && pottery.frame.failure == nil)
+    }
+
     // MARK: Finding, comparing, the page
 
     @Test func aPieceIsFoundByItsFormAndByItsCode() async throws {

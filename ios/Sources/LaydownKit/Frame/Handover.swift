@@ -5,7 +5,8 @@ import Foundation
 public struct Handover: Sendable {
     private let folder: URL
 
-    /// - Parameter folder: Made when something is first put into it.
+    /// - Parameter folder: Its own and nobody else's: whatever lies in it may be deleted. Made when something is first put
+    ///   into it.
     public init(folder: URL) {
         self.folder = folder
     }
