@@ -18,6 +18,11 @@ extension UIColorStandIn {
     public convenience init(red: CGFloat, green: CGFloat, blue: CGFloat, alpha: CGFloat) { notUIKit() }
 }
 
+@MainActor public enum UIAccessibility {
+    public struct Notification: Sendable { public static let announcement = Notification() }
+    public static var isVoiceOverRunning: Bool { notUIKit() }
+    public static func post(notification: Notification, argument: Any?) { notUIKit() }
+}
 @MainActor open class UIViewController: NSObject {}
 @MainActor public final class UIApplication {
     public static var shared: UIApplication { notUIKit() }

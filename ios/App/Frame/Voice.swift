@@ -1,4 +1,5 @@
 import AVFoundation
+import UIKit
 
 /// The phone's own voice.
 @MainActor
@@ -12,6 +13,10 @@ final class Voice {
 
     /// Says words aloud; what is still being said is about what stood there before.
     func say(_ words: String) {
+        // Two voices at once cannot be understood.
+        if UIAccessibility.isVoiceOverRunning {
+            return UIAccessibility.post(notification: .announcement, argument: words)
+        }
         voice.stopSpeaking(at: .immediate)
         let utterance = AVSpeechUtterance(string: words)
         // The words are English, whatever the phone's language. Without an English voice the phone's own must do.

@@ -16,7 +16,9 @@ struct WeighPage: View {
     @State private var isAimOpen = false
 
     init(frame: Frame) {
-        _screen = State(initialValue: WeighScreen(frame: frame, say: WeighPage.voice.say))
+        _screen = State(
+            initialValue: WeighScreen(
+                frame: frame, isListenedTo: { UIAccessibility.isVoiceOverRunning }, say: WeighPage.voice.say))
     }
 
     var body: some View {

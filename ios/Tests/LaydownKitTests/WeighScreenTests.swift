@@ -151,18 +151,20 @@ import Testing
         #expect(screen.entry?.piece.isEmpty == false && screen.offer.sentence.isEmpty)
     }
 
-    @Test func theVerdictIsSpokenWhereThePhoneIsToSpeak() async throws {
-        for speaks in [true, false] {
+    @Test func theVerdictIsSpokenWhereThePhoneIsToSpeakAndToWhoeverListens() async throws {
+        for (speaks, listens) in [(true, false), (false, true), (false, false)] {
             let pottery = try await Pottery.furnished()
             try await pottery.sheet(.preference, ["speak": speaks ? "yes" : "no"])
             await pottery.frame.open()
             var said: [String] = []
-            let screen = WeighScreen(frame: pottery.frame, rest: .seconds(60)) { said.append($0) }
+            let screen = WeighScreen(frame: pottery.frame, rest: .seconds(60), isListenedTo: { listens }) {
+                said.append($0)
+            }
             await screen.refresh()
             await type("19.4", on: screen)
             let spoken = try #require(screen.view?.verdict?.spoken)
             await screen.keepOrNext().value
-            #expect(said == (speaks ? [spoken] : []))
+            #expect(said == (speaks || listens ? [spoken] : []))
         }
     }
 

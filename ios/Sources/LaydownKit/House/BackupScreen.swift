@@ -56,6 +56,7 @@ public final class BackupScreen {
 
     /// No place was chosen, or no file.
     public func notChosen() {
+        frame.handover.clear()
         said = Note(tone: .attention, text: Words.noFile)
     }
 

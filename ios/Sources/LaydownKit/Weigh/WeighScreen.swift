@@ -25,13 +25,16 @@ public final class WeighScreen {
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - rest: How long the digits rest before the verdict is spoken.
-    ///   - say: Says words aloud. Only called on a phone that is to speak.
+    ///   - isListenedTo: Whether somebody has the screen read out to them, who is told the verdict in any case.
+    ///   - say: Says words aloud. Only called on a phone that is to speak, or for whoever listens.
     public init(
-        frame: Frame, rest: Duration = .milliseconds(900), say: @escaping @MainActor (String) -> Void = { _ in }
+        frame: Frame, rest: Duration = .milliseconds(900),
+        isListenedTo: @escaping @MainActor () -> Bool = { false },
+        say: @escaping @MainActor (String) -> Void = { _ in }
     ) {
         self.frame = frame
         speaker = Speaker(rest: rest) { words in
-            if frame.preferences?.speak == true { say(words) }
+            if frame.preferences?.speak == true || isListenedTo() { say(words) }
         }
     }
 
