@@ -5,6 +5,4 @@ import UIKit
 
 enum PictureFile {
     nonisolated static func read(_ file: String, pixels: CGFloat) -> UIImage? { fatalError("\(file) \(pixels)") }
-    @MainActor
-    static func write<Page: View>(pages: [Page], of size: CGSize, to file: URL) throws { fatalError("\(file) \(size)") }
 }

@@ -10,8 +10,9 @@ struct ContactSheetPage: View {
     /// The pages as they are shown: painted once, not with every change on the screen.
     @State private var pictures: [UIImage] = []
 
-    /// Pixels to a point of the page: 150 to the inch.
+    /// Pixels to a point of the page: 150 to the inch on the screen, 200 on paper.
     private static let scale = 150.0 / 72.0
+    private static let paperScale = 200.0 / 72.0
 
     init(frame: Frame, firing: String) {
         _screen = State(initialValue: ContactSheetScreen(frame: frame, firing: firing))
@@ -23,9 +24,10 @@ struct ContactSheetPage: View {
                 VStack(spacing: 16) {
                     Trouble(sentence: screen.trouble)
                     // In reach before the pages, of which there may be many.
-                    HStack(spacing: 12) {
-                        Button(Words.sharePicture) { sharePicture() }
-                        Button(Words.print) { printPages() }
+                    Flow {
+                        Button(Words.sharePicture) { Task { shared = await sheet() } }
+                        Button(Words.sharePdf) { Task { shared = await document() } }
+                        Button(Words.print) { Task { await printPages(view.title) } }
                     }
                     .buttonStyle(.bordered)
                     .controlSize(.large)
@@ -46,7 +48,9 @@ struct ContactSheetPage: View {
         .refreshed { await screen.refresh() }
         .onChange(of: screen.view, initial: true) { _, view in
             guard let view else { return }
-            pictures = screen.pages.indices.compactMap { picture(of: $0, in: view) }
+            pictures = screen.pages.indices.compactMap {
+                picture(of: paper($0, view), scale: ContactSheetPage.scale)
+            }
         }
         .sheet(item: $shared) { ShareSheet(file: $0.url) }
     }
@@ -55,37 +59,38 @@ struct ContactSheetPage: View {
         ContactPaper(sheet: view, tiles: screen.pages[page], words: Words.pageOf(page + 1, screen.pages.count))
     }
 
-    private func picture(of page: Int, in view: ContactSheetView) -> UIImage? {
-        let renderer = ImageRenderer(content: paper(page, view))
-        renderer.scale = ContactSheetPage.scale
+    private func picture(of content: some View, scale: CGFloat) -> UIImage? {
+        let renderer = ImageRenderer(content: content)
+        renderer.scale = scale
         return renderer.uiImage
     }
 
-    /// All pages below one another.
-    private func sharePicture() {
-        guard let view = screen.view else { return }
+    /// All pages below one another as one picture.
+    private func sheet() async -> SharedFile? {
+        guard let view = screen.view else { return nil }
         let pages = screen.pages.indices.map { paper($0, view) }
-        let renderer = ImageRenderer(content: VStack(spacing: 0) { ForEach(pages.indices, id: \.self) { pages[$0] } })
-        renderer.scale = ContactSheetPage.scale
-        let picture = renderer.uiImage
-        shared = screen.file(ending: "jpg") { file in
-            guard let picture else { throw CocoaError(.fileWriteUnknown) }
-            try Picture.jpeg(picture).write(to: file, options: .atomic)
-        }
-        .map(SharedFile.init)
+        let all = VStack(spacing: 0) { ForEach(pages.indices, id: \.self) { pages[$0] } }
+        // What could not be painted is empty, and refused with its sentence.
+        let jpeg = picture(of: all, scale: ContactSheetPage.scale).map(Picture.jpeg) ?? Data()
+        return await screen.file(of: jpeg).map(SharedFile.init)
     }
 
-    /// The same as a document of pages, to whatever prints or saves them.
-    private func printPages() {
-        guard let view = screen.view else { return }
-        let pages = screen.pages.indices.map { paper($0, view) }
-        let file = screen.file(ending: "pdf") { try PictureFile.write(pages: pages, of: ContactPaper.size, to: $0) }
-        guard let file else { return }
+    /// The same as a document of pages.
+    private func document() async -> SharedFile? {
+        guard let view = screen.view else { return nil }
+        let pages = screen.pages.indices.map { page in
+            picture(of: paper(page, view), scale: ContactSheetPage.paperScale).map(Picture.jpeg) ?? Data()
+        }
+        return await screen.document(of: pages).map(SharedFile.init)
+    }
+
+    private func printPages(_ title: String) async {
+        guard let document = await document() else { return }
         let printer = UIPrintInteractionController.shared
         let job = UIPrintInfo.printInfo()
-        job.jobName = view.title
+        job.jobName = title
         printer.printInfo = job
-        printer.printingItem = file
+        printer.printingItem = document.url
         printer.present(animated: true)
     }
 }

@@ -161,7 +161,9 @@ import Testing
         #expect(screen.refusal == Words.pictureNotCopied && screen.view?.photos.isEmpty == true)
         let sheet = ContactSheetScreen(frame: pottery.frame, firing: firing)
         await sheet.refresh()
-        #expect(sheet.file(ending: "jpg") { try Data().write(to: $0) } == nil && sheet.trouble == Words.fileNotCopied)
+        #expect(await sheet.file(of: Picture.vase()) == nil)
+        #expect(await sheet.document(of: [Picture.vase()]) == nil)
+        #expect(sheet.trouble == Words.pictureNotCopied)
         let backup = BackupScreen(frame: pottery.frame)
         await backup.refresh()
         #expect(await backup.make() == nil)
@@ -201,10 +203,22 @@ import Testing
         let screen = ContactSheetScreen(frame: pottery.frame, firing: firing)
         await screen.refresh()
         #expect(screen.pages.map(\.count) == [3])
-        let file = try #require(screen.file(ending: "pdf") { try Data("page".utf8).write(to: $0) })
-        #expect(try pottery.handedOver() == [file.lastPathComponent] && screen.trouble.isEmpty)
-        struct Full: Error {}
-        #expect(screen.file(ending: "pdf") { _ in throw Full() } == nil && !screen.trouble.isEmpty)
+        let picture = try #require(await screen.file(of: Data("picture".utf8)))
+        #expect(try Data(contentsOf: picture) == Data("picture".utf8) && screen.trouble.isEmpty)
+    }
+
+    @Test func theCoreBindsThePaintedPages() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let looked = await look(pottery, firing)
+        await looked.keep(picture: Picture.vase()).value
+        let page = try Data(contentsOf: URL(fileURLWithPath: try #require(looked.view?.photos.first?.preview)))
+        let screen = ContactSheetScreen(frame: pottery.frame, firing: firing)
+        await screen.refresh()
+        let document = try #require(await screen.document(of: [page, page]))
+        #expect(document.pathExtension == "pdf" && screen.trouble.isEmpty)
+        #expect(try Data(contentsOf: document).starts(with: Data("%PDF".utf8)))
+        #expect(await screen.document(of: [Data("no picture".utf8)]) == nil)
+        #expect(!screen.trouble.isEmpty && pottery.frame.failure == nil)
     }
 }
 

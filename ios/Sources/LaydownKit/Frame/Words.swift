@@ -132,7 +132,8 @@ public enum Words {
     public static let contactSheet = "Contact sheet"
     public static let contactSheetDetail = "All pieces of this firing on a page: to share, print or save"
     public static let sharePicture = "Share as a picture"
-    public static let print = "Print, or save as PDF"
+    public static let sharePdf = "Share as a PDF"
+    public static let print = "Print"
     public static func pageOf(_ number: Int, _ count: Int) -> String {
         "Page \(number) of \(count)"
     }

@@ -41,25 +41,53 @@ public final class ContactSheetScreen {
         return stride(from: 0, to: tiles.count, by: size).map { Array(tiles[$0..<min($0 + size, tiles.count)]) }
     }
 
-    /// Puts the painted sheet into a file that can be handed to another app.
+    /// Puts the painted sheet, as a JPEG file's bytes, where it can be handed to another app.
     ///
-    /// - Parameters:
-    ///   - ending: How the file's name ends: `jpg`, `pdf`.
-    ///   - write: Writes the file.
     /// - Returns: The file; nil if it could not be written, which is then said.
-    public func file(ending: String, write: (URL) throws -> Void) -> URL? {
+    public func file(of picture: Data) async -> URL? {
+        await handOn(ending: "jpg") { _, file, _ in
+            guard !picture.isEmpty, (try? picture.write(to: file, options: .atomic)) != nil else {
+                throw NoPicture(sentence: Words.pictureNotCopied)
+            }
+        }
+    }
+
+    /// Has the core bind painted pages, JPEG files' bytes in A4's shape, into a document.
+    ///
+    /// - Returns: The file; nil if it could not be written, which is then said.
+    public func document(of pages: [Data]) async -> URL? {
+        let title = view?.title ?? ""
+        return await handOn(ending: "pdf") { handover, file, studio in
+            guard let paths = try? pages.map({ try handover.write(picture: $0).path }) else {
+                throw NoPicture(sentence: Words.pictureNotCopied)
+            }
+            try studio.writePdf(title: title, pages: paths, into: file.path)
+        }
+    }
+
+    /// Writes a file beside the weighing, since it takes long.
+    private func handOn(
+        ending: String, _ write: @escaping @Sendable (Handover, URL, Studio) throws -> Void
+    ) async -> URL? {
         guard let view else { return nil }
         // A title may hold what no file's name can.
         let name = view.title.components(separatedBy: CharacterSet(charactersIn: "/\\:")).joined(separator: "-")
+        let handover = frame.handover
+        trouble = ""
         do {
-            frame.handover.clear()
-            let file = try frame.handover.place(named: "\(name).\(ending)")
-            try write(file)
-            trouble = ""
-            return file
+            return try await frame.work.aside { studio, _ in
+                handover.clear()
+                guard let file = try? handover.place(named: "\(name).\(ending)") else {
+                    throw NoPicture(sentence: Words.pictureNotCopied)
+                }
+                try write(handover, file, studio)
+                return file
+            }
+        } catch let problem as NoPicture {
+            trouble = problem.sentence
         } catch {
-            trouble = Words.fileNotCopied
-            return nil
+            trouble = frame.refusal(of: error) ?? ""
         }
+        return nil
     }
 }
