@@ -89,6 +89,9 @@ public struct LazyVGrid<Content: View>: Primitive {
         @ViewBuilder content: () -> Content
     ) { notSwiftUI() }
 }
+public struct ViewThatFits<Content: View>: Primitive {
+    public init(in axes: Axis.Set = [.horizontal, .vertical], @ViewBuilder content: () -> Content) { notSwiftUI() }
+}
 public struct Spacer: Primitive { public init(minLength: CGFloat? = nil) { notSwiftUI() } }
 
 public struct ForEach<Data: RandomAccessCollection, ID: Hashable, Content: View>: Primitive {
@@ -518,7 +521,7 @@ public struct TextInputAutocapitalization: Sendable {
     public static var characters: TextInputAutocapitalization { notSwiftUI() }
 }
 public enum UIKeyboardType: Sendable { case `default`, numbersAndPunctuation, decimalPad }
-public enum DynamicTypeSize: Sendable { case small, medium, large }
+public enum DynamicTypeSize: Comparable, Sendable { case small, medium, large, xLarge, accessibility1, accessibility2 }
 public struct AccessibilityTraits: OptionSet, Sendable {
     public let rawValue: Int
     public init(rawValue: Int) { self.rawValue = rawValue }
@@ -597,6 +600,9 @@ extension View {
     public func multilineTextAlignment(_ alignment: TextAlignment) -> some View { Drawn() }
     public func textCase(_ letters: Text.Case?) -> some View { Drawn() }
     public func dynamicTypeSize(_ size: DynamicTypeSize) -> some View { Drawn() }
+    public func dynamicTypeSize<R: RangeExpression>(_ sizes: R) -> some View where R.Bound == DynamicTypeSize {
+        Drawn()
+    }
 
     public func foregroundStyle(_ style: some ShapeStyle) -> some View { Drawn() }
     public func background(_ style: some ShapeStyle) -> some View { Drawn() }

@@ -3,6 +3,7 @@ import SwiftUI
 
 /// The keys: big enough for a wet thumb.
 struct KeypadView: View {
+    @Environment(\.verticalSizeClass) private var height
     @ScaledMetric(relativeTo: .title) private var tall = 56.0
     let decimal: String
     let pressed: @MainActor (Key) -> Void
@@ -24,6 +25,9 @@ struct KeypadView: View {
         }
     }
 
+    /// The largest letters would leave no room for what is read; nor is there much when a phone lies on its side.
+    private var keyHeight: CGFloat { height == .compact ? 44 : min(tall, 84) }
+
     private func key(_ face: Text, _ key: Key, quiet: Bool = false) -> some View {
         Button {
             pressed(key)
@@ -31,8 +35,7 @@ struct KeypadView: View {
             face
                 .font(.system(.title, design: .rounded))
                 .foregroundStyle(Color.ink)
-                // The largest letters would leave no room for what is read.
-                .frame(maxWidth: .infinity, minHeight: min(tall, 84))
+                .frame(maxWidth: .infinity, minHeight: keyHeight)
                 .background(quiet ? Color.keyQuiet : Color.key, in: RoundedRectangle(cornerRadius: 12))
         }
         .buttonStyle(.plain)

@@ -71,7 +71,11 @@ struct WeighPage: View {
         if width == .regular || height == .compact {
             HStack(alignment: .bottom, spacing: 16) {
                 upper(view)
-                lower(view).frame(maxWidth: 400)
+                ViewThatFits(in: .vertical) {
+                    lower(view)
+                    ScrollView { lower(view) }
+                }
+                .frame(maxWidth: 400)
             }
             .padding(.horizontal, 16)
         } else {
@@ -132,6 +136,8 @@ struct WeighPage: View {
                 .disabled(!screen.canPressKeep)
         }
         .padding(.bottom, 8)
+        // What is read has the first right to the room that larger letters take.
+        .dynamicTypeSize(...DynamicTypeSize.accessibility1)
     }
 
     private func readings(_ view: WeighView) -> some View {
