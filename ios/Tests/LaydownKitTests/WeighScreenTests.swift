@@ -51,6 +51,17 @@ import Testing
         #expect(screen.view?.entry.net == "1234")
     }
 
+    @Test func aKeyPressedJustBeforeTheAnswerToTheOneBeforeIsThere() async throws {
+        let screen = await screen(try await .furnished())
+        let first = screen.press(.digit(1))
+        await Task.yield()
+        // The answer has come, and waits for the main actor.
+        usleep(100_000)
+        let second = screen.press(.digit(2))
+        for answer in [first, second] { await answer.value }
+        #expect(screen.entry?.net == "12" && screen.view?.entry.net == "12")
+    }
+
     @Test func aKeptReadingIsThereAfterReopening() async throws {
         let pottery = try await Pottery.furnished()
         let screen = await screen(pottery)

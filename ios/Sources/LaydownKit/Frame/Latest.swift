@@ -27,9 +27,14 @@ final class Latest<View: Sendable> {
         }
     }
 
-    /// Shows what came by another way; what is still asked for is not shown any more.
-    func put(_ view: View) {
+    /// What is still asked for is about what stood there before, and its answer is not shown.
+    func overtake() {
         asked += 1
+    }
+
+    /// Shows what came by another way.
+    func put(_ view: View) {
+        overtake()
         self.view = view
     }
 }

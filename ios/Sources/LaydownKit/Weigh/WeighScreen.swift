@@ -85,7 +85,7 @@ public final class WeighScreen {
         offer.clear()
         refusal = ""
         presses += 1
-        entry = after
+        enter(after)
         return Task { await refresh() }
     }
 
@@ -135,11 +135,17 @@ public final class WeighScreen {
         how(&changed)
         speaker.changed()
         refusal = ""
-        entry = changed
+        enter(changed)
         return Task {
             await remember()
             await refresh()
         }
+    }
+
+    /// From now on an answer to what was entered before is out of date, and would take a digit away again.
+    private func enter(_ entry: WeighEntry) {
+        latest.overtake()
+        self.entry = entry
     }
 
     private func remember() async {
@@ -162,7 +168,7 @@ public final class WeighScreen {
 
     /// What could not be kept: said in the verdict's place, and the digits stay.
     private func refuse(_ problem: any Error) {
+        if case StudioError.Refused(let key, _) = problem, let field = Field(key: key) { fill(field) }
         refusal = frame.refusal(of: problem) ?? ""
-        if case StudioError.Refused(let key, _) = problem, let field = Field(key: key) { entry?.field = field }
     }
 }
