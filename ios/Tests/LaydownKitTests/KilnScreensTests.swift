@@ -79,6 +79,19 @@ import Testing
         #expect(screen.place(of: piece) == .look(firing: firing, piece: piece.piece) && screen.hasContactSheet)
     }
 
+    @Test func twoTapsTakeAFiringOnByOneState() async throws {
+        let (pottery, firing) = try await Pottery.loading()
+        let screen = await open(pottery, firing: firing)
+        await screen.loadAll().value
+        let before = screen.view?.next
+        let taps = [screen.advance(), screen.advance()]
+        for tap in taps { await tap.value }
+        let fired = screen.view
+        #expect(fired?.isLoading == false && fired?.next != before && fired?.lookLabel.isEmpty == false)
+        await screen.advance().value
+        #expect(screen.view?.next != fired?.next)
+    }
+
     @Test func aFiringThatIsGoneLeadsBack() async throws {
         let pottery = try await Pottery()
         let screen = await open(pottery, firing: "019ab000-0000-7000-8000-000000000000")

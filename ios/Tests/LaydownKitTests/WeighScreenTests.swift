@@ -187,7 +187,9 @@ import Testing
         #expect(screen.view?.control == false && screen.view?.lines.isEmpty == false)
         await screen.turnControl().value
         #expect(screen.view?.control == true)
-        #expect(await screen.takeBack())
+        let taps = [Task { await screen.takeBack() }, Task { await screen.takeBack() }]
+        #expect(await taps[0].value)
+        #expect(await !taps[1].value && pottery.frame.failure == nil)
         await screen.refresh()
         #expect(pottery.frame.failure?.way == .back)
     }

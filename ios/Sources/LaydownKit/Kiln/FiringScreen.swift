@@ -25,6 +25,7 @@ public final class FiringScreen {
 
     private let frame: Frame
     private let latest = Latest<FiringView>()
+    private var isAdvancing = false
 
     /// - Parameters:
     ///   - frame: The house around the screen.
@@ -102,7 +103,13 @@ public final class FiringScreen {
     /// Takes the firing on to its next state; where there is a question, it has been answered with yes.
     @discardableResult
     public func advance() -> Task<Void, Never> {
-        act { try $0.advance(now: $1, firing: $2) }
+        // A second tap that comes before the answer would take it two states on.
+        guard !isAdvancing else { return Task {} }
+        isAdvancing = true
+        return Task {
+            await act { try $0.advance(now: $1, firing: $2) }.value
+            isAdvancing = false
+        }
     }
 
     /// The page that a piece's row leads to.

@@ -9,6 +9,7 @@ public final class CoatScreen {
     private let frame: Frame
     private let id: String
     private let latest = Latest<CoatView>()
+    private var isBeingTakenBack = false
 
     /// - Parameters:
     ///   - frame: The house around the screen.
@@ -40,6 +41,10 @@ public final class CoatScreen {
     ///
     /// - Returns: Whether it was, so that there is nothing left to show here.
     public func takeBack() async -> Bool {
+        // A second tap that comes before the answer would ask for what is gone.
+        guard !isBeingTakenBack else { return false }
+        isBeingTakenBack = true
+        defer { isBeingTakenBack = false }
         let id = id
         return await frame.keep({ try $0.takeBackCoat(now: $1, id: id) }, refused: frame.fail)
     }
