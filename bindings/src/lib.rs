@@ -96,6 +96,26 @@ impl Studio {
         self.0.undo(now, token)
     }
 
+    /// Does again what was taken back: the command with this token, as a doing gives it.
+    pub fn redo(&self, now: Now, token: &str) -> Result<Kept> {
+        self.0.redo(now, token)
+    }
+
+    /// What was done lately, on all phones.
+    pub fn doings(&self, now: Now) -> Result<HistoryView> {
+        self.0.doings(now)
+    }
+
+    /// All that was ever said of one thing.
+    pub fn history(&self, now: Now, id: &str) -> Result<HistoryView> {
+        self.0.history(now, id)
+    }
+
+    /// The phones that have written here.
+    pub fn devices(&self, now: Now) -> Result<DevicesView> {
+        self.0.devices(now)
+    }
+
     /// The Buckets screen.
     pub fn buckets(&self, now: Now) -> Result<BucketsView> {
         self.0.buckets(now)

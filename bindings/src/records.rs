@@ -1025,3 +1025,40 @@ pub struct BackupView {
     /// What to mind.
     pub notes: Vec<Note>,
 }
+
+/// Something that was done.
+#[uniffi::remote(Record)]
+pub struct Doing {
+    /// What it was about.
+    pub title: String,
+    /// When, on which phone, and what became of it.
+    pub detail: String,
+    /// To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
+    pub token: String,
+    /// Whether it is taken back.
+    pub taken_back: bool,
+    /// The id of what it was about, whose history can be asked for.
+    pub thing: String,
+}
+
+/// A list of what was done, the newest first.
+#[uniffi::remote(Record)]
+pub struct HistoryView {
+    /// What it is the history of.
+    pub title: String,
+    /// How to read it, or what stands there while it is empty.
+    pub intro: String,
+    /// What was done.
+    pub doings: Vec<Doing>,
+}
+
+/// The phones of the studio.
+#[uniffi::remote(Record)]
+pub struct DevicesView {
+    /// How phones come to agree.
+    pub intro: String,
+    /// The phones, this one first.
+    pub devices: Vec<Row>,
+    /// Clocks that cannot be right.
+    pub notes: Vec<Note>,
+}

@@ -666,6 +666,16 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func contactSheet(now: Now, firing: String) throws  -> ContactSheetView
     
     /**
+     * The phones that have written here.
+     */
+    func devices(now: Now) throws  -> DevicesView
+    
+    /**
+     * What was done lately, on all phones.
+     */
+    func doings(now: Now) throws  -> HistoryView
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
@@ -674,6 +684,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * A firing's page.
      */
     func firing(now: Now, id: String) throws  -> FiringView
+    
+    /**
+     * All that was ever said of one thing.
+     */
+    func history(now: Now, id: String) throws  -> HistoryView
     
     /**
      * The Studio screen.
@@ -739,6 +754,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Whether this phone speaks and ticks.
      */
     func preferences() throws  -> Preferences
+    
+    /**
+     * Does again what was taken back: the command with this token, as a doing gives it.
+     */
+    func redo(now: Now, token: String) throws  -> Kept
     
     /**
      * Remembers what is chosen and half typed, for the next start.
@@ -1021,6 +1041,32 @@ open func contactSheet(now: Now, firing: String)throws  -> ContactSheetView  {
 }
     
     /**
+     * The phones that have written here.
+     */
+open func devices(now: Now)throws  -> DevicesView  {
+    return try  FfiConverterTypeDevicesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_devices(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * What was done lately, on all phones.
+     */
+open func doings(now: Now)throws  -> HistoryView  {
+    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_doings(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
 open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
@@ -1041,6 +1087,20 @@ open func firing(now: Now, id: String)throws  -> FiringView  {
     return try  FfiConverterTypeFiringView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_bindings_fn_method_studio_firing(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * All that was ever said of one thing.
+     */
+open func history(now: Now, id: String)throws  -> HistoryView  {
+    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_history(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(id),uniffiCallStatus
@@ -1232,6 +1292,20 @@ open func preferences()throws  -> Preferences  {
         uniffiCallStatus in
     uniffi_laydown_bindings_fn_method_studio_preferences(
             self.uniffiCloneHandle(),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Does again what was taken back: the command with this token, as a doing gives it.
+     */
+open func redo(now: Now, token: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_redo(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(token),uniffiCallStatus
     )
 })
 }
@@ -2624,6 +2698,184 @@ public func FfiConverterTypeContactTile_lower(_ value: ContactTile) -> RustBuffe
 
 
 /**
+ * The phones of the studio.
+ */
+public struct DevicesView: Equatable, Hashable {
+    /**
+     * How phones come to agree.
+     */
+    public var intro: String
+    /**
+     * The phones, this one first.
+     */
+    public var devices: [Row]
+    /**
+     * Clocks that cannot be right.
+     */
+    public var notes: [Note]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * How phones come to agree.
+         */intro: String, 
+        /**
+         * The phones, this one first.
+         */devices: [Row], 
+        /**
+         * Clocks that cannot be right.
+         */notes: [Note]) {
+        self.intro = intro
+        self.devices = devices
+        self.notes = notes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DevicesView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DevicesView {
+        return
+            try DevicesView(
+                intro: FfiConverterString.read(from: &buf), 
+                devices: FfiConverterSequenceTypeRow.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DevicesView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.intro, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.devices, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDevicesView_lift(_ buf: RustBuffer) throws -> DevicesView {
+    return try FfiConverterTypeDevicesView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDevicesView_lower(_ value: DevicesView) -> RustBuffer {
+    return FfiConverterTypeDevicesView.lower(value)
+}
+
+
+/**
+ * Something that was done.
+ */
+public struct Doing: Equatable, Hashable {
+    /**
+     * What it was about.
+     */
+    public var title: String
+    /**
+     * When, on which phone, and what became of it.
+     */
+    public var detail: String
+    /**
+     * To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
+     */
+    public var token: String
+    /**
+     * Whether it is taken back.
+     */
+    public var takenBack: Bool
+    /**
+     * The id of what it was about, whose history can be asked for.
+     */
+    public var thing: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it was about.
+         */title: String, 
+        /**
+         * When, on which phone, and what became of it.
+         */detail: String, 
+        /**
+         * To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
+         */token: String, 
+        /**
+         * Whether it is taken back.
+         */takenBack: Bool, 
+        /**
+         * The id of what it was about, whose history can be asked for.
+         */thing: String) {
+        self.title = title
+        self.detail = detail
+        self.token = token
+        self.takenBack = takenBack
+        self.thing = thing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Doing: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDoing: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Doing {
+        return
+            try Doing(
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                token: FfiConverterString.read(from: &buf), 
+                takenBack: FfiConverterBool.read(from: &buf), 
+                thing: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Doing, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterString.write(value.token, into: &buf)
+        FfiConverterBool.write(value.takenBack, into: &buf)
+        FfiConverterString.write(value.thing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDoing_lift(_ buf: RustBuffer) throws -> Doing {
+    return try FfiConverterTypeDoing.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDoing_lower(_ value: Doing) -> RustBuffer {
+    return FfiConverterTypeDoing.lower(value)
+}
+
+
+/**
  * A drawing in a box as wide as 1 and as tall as `tall`.
  */
 public struct Drawing: Equatable, Hashable {
@@ -3304,6 +3556,85 @@ public func FfiConverterTypeGrip_lift(_ buf: RustBuffer) throws -> Grip {
 #endif
 public func FfiConverterTypeGrip_lower(_ value: Grip) -> RustBuffer {
     return FfiConverterTypeGrip.lower(value)
+}
+
+
+/**
+ * A list of what was done, the newest first.
+ */
+public struct HistoryView: Equatable, Hashable {
+    /**
+     * What it is the history of.
+     */
+    public var title: String
+    /**
+     * How to read it, or what stands there while it is empty.
+     */
+    public var intro: String
+    /**
+     * What was done.
+     */
+    public var doings: [Doing]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is the history of.
+         */title: String, 
+        /**
+         * How to read it, or what stands there while it is empty.
+         */intro: String, 
+        /**
+         * What was done.
+         */doings: [Doing]) {
+        self.title = title
+        self.intro = intro
+        self.doings = doings
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HistoryView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHistoryView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HistoryView {
+        return
+            try HistoryView(
+                title: FfiConverterString.read(from: &buf), 
+                intro: FfiConverterString.read(from: &buf), 
+                doings: FfiConverterSequenceTypeDoing.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HistoryView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.intro, into: &buf)
+        FfiConverterSequenceTypeDoing.write(value.doings, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHistoryView_lift(_ buf: RustBuffer) throws -> HistoryView {
+    return try FfiConverterTypeHistoryView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHistoryView_lower(_ value: HistoryView) -> RustBuffer {
+    return FfiConverterTypeHistoryView.lower(value)
 }
 
 
@@ -8689,6 +9020,31 @@ fileprivate struct FfiConverterSequenceTypeContactTile: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeDoing: FfiConverterRustBuffer {
+    typealias SwiftType = [Doing]
+
+    public static func write(_ value: [Doing], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeDoing.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Doing] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Doing]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeDoing.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer {
     typealias SwiftType = [FaultChip]
 
@@ -9341,10 +9697,19 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_contact_sheet() != 16) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_devices() != 1353) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_doings() != 10494) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 54685) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_history() != 33716) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_house() != 41910) {
@@ -9384,6 +9749,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_preferences() != 56371) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_redo() != 40416) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_remember() != 15127) {

@@ -308,6 +308,16 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_compare(uint64_t ptr, RustBu
 RustBuffer uniffi_laydown_bindings_fn_method_studio_contact_sheet(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_DEVICES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_DEVICES
+RustBuffer uniffi_laydown_bindings_fn_method_studio_devices(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_DOINGS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_DOINGS
+RustBuffer uniffi_laydown_bindings_fn_method_studio_doings(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
 RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer wanted, RustCallStatus *_Nonnull out_status
@@ -316,6 +326,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, Ru
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
 RustBuffer uniffi_laydown_bindings_fn_method_studio_firing(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_HISTORY
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_HISTORY
+RustBuffer uniffi_laydown_bindings_fn_method_studio_history(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_HOUSE
@@ -381,6 +396,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_place(uint64_t ptr, RustBuff
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PREFERENCES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_PREFERENCES
 RustBuffer uniffi_laydown_bindings_fn_method_studio_preferences(uint64_t ptr, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_REDO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_REDO
+RustBuffer uniffi_laydown_bindings_fn_method_studio_redo(uint64_t ptr, RustBuffer now, RustBuffer token, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_REMEMBER
@@ -779,6 +799,18 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_contact_sheet(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_DEVICES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_DEVICES
+uint16_t uniffi_laydown_bindings_checksum_method_studio_devices(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_DOINGS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_DOINGS
+uint16_t uniffi_laydown_bindings_checksum_method_studio_doings(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIND_PIECES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIND_PIECES
 uint16_t uniffi_laydown_bindings_checksum_method_studio_find_pieces(void
@@ -788,6 +820,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_find_pieces(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
 uint16_t uniffi_laydown_bindings_checksum_method_studio_firing(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_HISTORY
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_HISTORY
+uint16_t uniffi_laydown_bindings_checksum_method_studio_history(void
     
 );
 #endif
@@ -866,6 +904,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_place(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PREFERENCES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_PREFERENCES
 uint16_t uniffi_laydown_bindings_checksum_method_studio_preferences(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_REDO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_REDO
+uint16_t uniffi_laydown_bindings_checksum_method_studio_redo(void
     
 );
 #endif

@@ -196,6 +196,7 @@ pub fn keep_the_rest(store: &Store, bench: &Bench) {
             speak: true,
             tick: false,
             code_pieces: true,
+            phone: Some("Tablet by the sink".into()),
         };
         let check = Check {
             id: tx.new_id(),

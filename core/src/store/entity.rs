@@ -569,5 +569,7 @@ entities! {
         tick: bool,
         /// Give each piece a code for its foot.
         code_pieces: bool,
+        /// What the phone is called, to tell it from the others.
+        phone: Option<String>,
     }
 }

@@ -44,6 +44,11 @@ pub struct Undo {
 }
 
 impl Undo {
+    /// The events of `device` from `first` to `last`.
+    pub(crate) fn of(device: DeviceId, first: i64, last: i64) -> Undo {
+        Undo { device, first, last }
+    }
+
     /// Whether the command changed nothing, so that there is nothing to take back.
     pub fn is_empty(self) -> bool {
         self.first > self.last
@@ -178,18 +183,7 @@ impl<'a> Transaction<'a> {
     ///
     /// [`StoreError::BadEvent`] where `undo` comes from another device or names events that are not here.
     pub fn undo(&mut self, undo: Undo) -> Result<(), StoreError> {
-        if undo.is_empty() {
-            return Ok(());
-        }
-        if undo.device != self.device.id || undo.first < 1 || undo.last >= self.next_seq {
-            return Err(StoreError::BadEvent { details: "no such command to take back".to_owned() });
-        }
-        let made = between(self.conn, self.words, self.device.number, undo.first, undo.last)?;
-        let mut targets: BTreeMap<Uuid, Vec<EventId>> = BTreeMap::new();
-        for event in &made {
-            targets.entry(event.entity).or_default().push(event.id());
-        }
-        for (entity, targets) in targets {
+        for (entity, targets) in self.made_by(undo)? {
             let mut events = of_entity(self.conn, self.words, entity)?;
             let standing = standing(&events);
             for target in targets.into_iter().filter(|target| standing.contains(target)) {
@@ -198,6 +192,39 @@ impl<'a> Transaction<'a> {
             self.refolded(entity, &events)?;
         }
         Ok(())
+    }
+
+    /// Does a command again that was taken back, in whatever way: takes back what took it back.
+    ///
+    /// # Errors
+    /// As [`Transaction::undo`].
+    pub fn redo(&mut self, undo: Undo) -> Result<(), StoreError> {
+        for (entity, targets) in self.made_by(undo)? {
+            let mut events = of_entity(self.conn, self.words, entity)?;
+            let standing = standing(&events);
+            let takes_back = |event: &&Event| event.retracted().is_some_and(|target| targets.contains(&target));
+            let retractions = events.iter().filter(|event| standing.contains(&event.id())).filter(takes_back);
+            for retraction in retractions.map(Event::id).collect::<Vec<_>>() {
+                events.push(self.write(Kind::RETRACT, entity, Event::retraction(retraction))?);
+            }
+            self.refolded(entity, &events)?;
+        }
+        Ok(())
+    }
+
+    /// The events of an earlier command, by what they are about.
+    fn made_by(&mut self, undo: Undo) -> Result<BTreeMap<Uuid, Vec<EventId>>, StoreError> {
+        let mut made: BTreeMap<Uuid, Vec<EventId>> = BTreeMap::new();
+        if undo.is_empty() {
+            return Ok(made);
+        }
+        if undo.device != self.device.id || undo.first < 1 || undo.last >= self.next_seq {
+            return Err(StoreError::BadEvent { details: "no such command to take back".to_owned() });
+        }
+        for event in between(self.conn, self.words, self.device.number, undo.first, undo.last)? {
+            made.entry(event.entity).or_default().push(event.id());
+        }
+        Ok(made)
     }
 
     /// Takes in events made elsewhere, in any order, and returns how many were new. Those already here change nothing.
@@ -360,6 +387,24 @@ pub fn devices(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreError> {
     let mut select = conn.prepare_cached("SELECT number, id FROM device ORDER BY id")?;
     let devices = select.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<Vec<_>, _>>()?;
     devices.into_iter().map(|(number, id)| Ok((DeviceId(id), last_seq(conn, number)?))).collect()
+}
+
+/// The newest events of every device, at most `limit` of each.
+pub fn latest_events(conn: &Connection, limit: u32) -> Result<Vec<Event>, StoreError> {
+    let mut events = Vec::new();
+    for (device, last) in devices(conn)? {
+        events.extend(events_in(conn, device, last - i64::from(limit) + 1, last)?);
+    }
+    Ok(events)
+}
+
+/// Every device, how many events it has made, and the moment of its last; `None` where it has made none.
+pub fn last_clocks(conn: &Connection) -> Result<Vec<(DeviceId, i64, Option<Clock>)>, StoreError> {
+    let mut last = Vec::new();
+    for (device, seq) in devices(conn)? {
+        last.push((device, seq, events_in(conn, device, seq, seq)?.first().map(|event| event.clock)));
+    }
+    Ok(last)
 }
 
 /// What was last chosen under `name` on this phone.

@@ -51,6 +51,7 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
         speak: true,
         tick: true,
         code_pieces: true,
+        phone: None,
     }))
 }
 

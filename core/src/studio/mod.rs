@@ -7,7 +7,9 @@
 mod backup;
 mod buckets;
 mod coat;
+mod devices;
 mod facts;
+mod history;
 mod house;
 mod kiln;
 mod lists;
@@ -32,6 +34,8 @@ use facts::{preference, style};
 pub use backup::BackupView;
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
+pub use devices::DevicesView;
+pub use history::{Doing, HistoryView};
 pub use house::{CautionView, HouseView, Section};
 pub use kiln::{
     Choice, CompareLine, CompareView, ContactSheetView, ContactTile, FaultChip, Filter, FiringState, FiringView,
@@ -284,7 +288,7 @@ impl Studio {
             studio.command(now, |tx| {
                 if let Some(preferred) = entity::Preference::load(tx.conn(), before.0)? {
                     let id = this_device(tx.conn())?.0;
-                    tx.put(&entity::Preference { id, ..preferred })?;
+                    tx.put(&entity::Preference { id, phone: None, ..preferred })?;
                 }
                 Ok(())
             })?;

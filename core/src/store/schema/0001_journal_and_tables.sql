@@ -257,5 +257,6 @@ CREATE TABLE preference (
     decimal  TEXT NOT NULL,
     speak    INTEGER NOT NULL,
     tick     INTEGER NOT NULL,
-    code_pieces INTEGER NOT NULL
+    code_pieces INTEGER NOT NULL,
+    phone    TEXT                               -- what it is called
 ) STRICT, WITHOUT ROWID;

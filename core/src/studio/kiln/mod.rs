@@ -118,7 +118,7 @@ fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Ro
 }
 
 /// "Cone 6, garden kiln".
-fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
+pub(super) fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
     let kiln: entity::Kiln = found(conn, firing.kiln)?;
     Ok(format!("Cone {}, {}", firing.cone, kiln.name))
 }
@@ -206,7 +206,7 @@ fn glazes(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
 }
 
 /// What a piece is called: its form, and its code if it has one.
-fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
+pub(super) fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
     let Some(first) = coats.first() else { return Ok("A piece".to_owned()) };
     let name = form_name(conn, first)?;
     Ok(match coats.iter().find_map(|coat| coat.code.as_ref()) {

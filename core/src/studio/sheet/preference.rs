@@ -26,7 +26,10 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         ),
         ..kept
     };
-    Ok(Some(Keeping::one(Some(preference.id), "Kept.".to_owned(), |_| preference)))
+    let phone =
+        draft.remark(Ask::new("phone", "Name of this phone").hint("Tablet by the sink"), preference.phone.as_deref());
+    let Some(phone) = phone else { return Ok(None) };
+    Ok(Some(Keeping::one(Some(preference.id), "Kept.".to_owned(), move |_| entity::Preference { phone, ..preference })))
 }
 
 /// One of a closed list; answers with its code.

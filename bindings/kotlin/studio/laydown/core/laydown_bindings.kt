@@ -695,9 +695,15 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_contact_sheet(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_devices(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_doings(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_firing(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_history(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_house(
     ): Int
@@ -724,6 +730,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_place(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_preferences(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_redo(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_remember(
     ): Int
@@ -803,9 +811,15 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_contact_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_devices(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_doings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -832,6 +846,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_place(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`to`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_preferences(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_redo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_remember(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
@@ -1012,10 +1028,19 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_contact_sheet() and 0xFFFF) != 16) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_devices() and 0xFFFF) != 1353) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_doings() and 0xFFFF) != 10494) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 54685) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_history() and 0xFFFF) != 33716) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_house() and 0xFFFF) != 41910) {
@@ -1055,6 +1080,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_preferences() and 0xFFFF) != 56371) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_redo() and 0xFFFF) != 40416) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_remember() and 0xFFFF) != 15127) {
@@ -1608,6 +1636,16 @@ public interface StudioInterface {
     fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView
     
     /**
+     * The phones that have written here.
+     */
+    fun `devices`(`now`: Now): DevicesView
+    
+    /**
+     * What was done lately, on all phones.
+     */
+    fun `doings`(`now`: Now): HistoryView
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
@@ -1616,6 +1654,11 @@ public interface StudioInterface {
      * A firing's page.
      */
     fun `firing`(`now`: Now, `id`: kotlin.String): FiringView
+    
+    /**
+     * All that was ever said of one thing.
+     */
+    fun `history`(`now`: Now, `id`: kotlin.String): HistoryView
     
     /**
      * The Studio screen.
@@ -1681,6 +1724,11 @@ public interface StudioInterface {
      * Whether this phone speaks and ticks.
      */
     fun `preferences`(): Preferences
+    
+    /**
+     * Does again what was taken back: the command with this token, as a doing gives it.
+     */
+    fun `redo`(`now`: Now, `token`: kotlin.String): Kept
     
     /**
      * Remembers what is chosen and half typed, for the next start.
@@ -2030,6 +2078,42 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * The phones that have written here.
+     */
+    @Throws(StudioException::class)override fun `devices`(`now`: Now): DevicesView {
+            return FfiConverterTypeDevicesView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_devices(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * What was done lately, on all phones.
+     */
+    @Throws(StudioException::class)override fun `doings`(`now`: Now): HistoryView {
+            return FfiConverterTypeHistoryView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_doings(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView {
@@ -2056,6 +2140,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_bindings_fn_method_studio_firing(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * All that was ever said of one thing.
+     */
+    @Throws(StudioException::class)override fun `history`(`now`: Now, `id`: kotlin.String): HistoryView {
+            return FfiConverterTypeHistoryView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_history(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -2313,6 +2416,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     UniffiLib.uniffi_laydown_bindings_fn_method_studio_preferences(
         it,
         _status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Does again what was taken back: the command with this token, as a doing gives it.
+     */
+    @Throws(StudioException::class)override fun `redo`(`now`: Now, `token`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_redo(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`token`),_status)
 }
     }
     )
@@ -3478,6 +3600,132 @@ public object FfiConverterTypeContactTile: FfiConverterRustBuffer<ContactTile> {
 
 
 /**
+ * The phones of the studio.
+ */
+data class DevicesView (
+    /**
+     * How phones come to agree.
+     */
+    val `intro`: kotlin.String
+    , 
+    /**
+     * The phones, this one first.
+     */
+    val `devices`: List<Row>
+    , 
+    /**
+     * Clocks that cannot be right.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
+    override fun read(buf: ByteBuffer): DevicesView {
+        return DevicesView(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DevicesView) = (
+            FfiConverterString.allocationSize(value.`intro`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`devices`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: DevicesView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`intro`, buf)
+            FfiConverterSequenceTypeRow.write(value.`devices`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+    }
+}
+
+
+
+/**
+ * Something that was done.
+ */
+data class Doing (
+    /**
+     * What it was about.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * When, on which phone, and what became of it.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
+     */
+    val `token`: kotlin.String
+    , 
+    /**
+     * Whether it is taken back.
+     */
+    val `takenBack`: kotlin.Boolean
+    , 
+    /**
+     * The id of what it was about, whose history can be asked for.
+     */
+    val `thing`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDoing: FfiConverterRustBuffer<Doing> {
+    override fun read(buf: ByteBuffer): Doing {
+        return Doing(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Doing) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`token`) +
+            FfiConverterBoolean.allocationSize(value.`takenBack`) +
+            FfiConverterString.allocationSize(value.`thing`)
+    )
+
+    override fun write(value: Doing, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`token`, buf)
+            FfiConverterBoolean.write(value.`takenBack`, buf)
+            FfiConverterString.write(value.`thing`, buf)
+    }
+}
+
+
+
+/**
  * A drawing in a box as wide as 1 and as tall as `tall`.
  */
 data class Drawing (
@@ -3970,6 +4218,61 @@ public object FfiConverterTypeGrip: FfiConverterRustBuffer<Grip> {
             FfiConverterSequenceTypeSpot.write(value.`line`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterBoolean.write(value.`removable`, buf)
+    }
+}
+
+
+
+/**
+ * A list of what was done, the newest first.
+ */
+data class HistoryView (
+    /**
+     * What it is the history of.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * How to read it, or what stands there while it is empty.
+     */
+    val `intro`: kotlin.String
+    , 
+    /**
+     * What was done.
+     */
+    val `doings`: List<Doing>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHistoryView: FfiConverterRustBuffer<HistoryView> {
+    override fun read(buf: ByteBuffer): HistoryView {
+        return HistoryView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeDoing.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HistoryView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`intro`) +
+            FfiConverterSequenceTypeDoing.allocationSize(value.`doings`)
+    )
+
+    override fun write(value: HistoryView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`intro`, buf)
+            FfiConverterSequenceTypeDoing.write(value.`doings`, buf)
     }
 }
 
@@ -8182,6 +8485,34 @@ public object FfiConverterSequenceTypeContactTile: FfiConverterRustBuffer<List<C
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeContactTile.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeDoing: FfiConverterRustBuffer<List<Doing>> {
+    override fun read(buf: ByteBuffer): List<Doing> {
+        val len = buf.getInt()
+        return List<Doing>(len) {
+            FfiConverterTypeDoing.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Doing>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDoing.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Doing>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDoing.write(it, buf)
         }
     }
 }

@@ -13,6 +13,8 @@ import studio.laydown.core.Preferences
 import studio.laydown.core.StudioException
 import studio.laydown.house.BackupPage
 import studio.laydown.house.CautionsScreen
+import studio.laydown.house.DevicesPage
+import studio.laydown.house.HistoryPage
 import studio.laydown.house.SizesScreen
 import studio.laydown.house.StudioScreen
 import studio.laydown.kiln.ComparePage
@@ -52,6 +54,7 @@ class MainActivity : Activity() {
         voice = Voice(this)
         keptBar = KeptBar(part(R.id.kept), next = {}, turn = ::turnKept)
         part<View>(R.id.back).setOnClickListener { goBack() }
+        part<View>(R.id.lately).setOnClickListener { go(Place(PageKind.HISTORY)) }
         for ((tab, kind) in TABS) part<View>(tab).setOnClickListener { if (stack.last().place.page != kind) goTab(kind) }
         savedInstanceState?.bundles(STACK)?.forEach { stack.addLast(Step(Place.read(it.part(PLACE)), it.part(SAVED))) }
         if (stack.isEmpty()) stack.addLast(Step(Place(PageKind.WEIGH)))
@@ -210,6 +213,7 @@ class MainActivity : Activity() {
         part<View>(R.id.tabs).showIf(stack.size == 1)
         for ((tab, kind) in TABS) part<View>(tab).isSelected = step.place.page == kind
         part<View>(R.id.back).showIf(stack.size > 1)
+        part<View>(R.id.lately).showIf(step.place.page != PageKind.HISTORY)
         nameIt(next.title)
         next.open(step.saved)
         unheard?.let(next::answered)
@@ -239,6 +243,8 @@ class MainActivity : Activity() {
         PageKind.COMPARE -> ComparePage(this, place.id)
         PageKind.FIND -> FindPage(this)
         PageKind.BACKUP -> BackupPage(this)
+        PageKind.HISTORY -> HistoryPage(this, place.id)
+        PageKind.DEVICES -> DevicesPage(this)
     }
 
     private fun turnKept(state: KeptState) = work.ask(turn(state)) { result ->

@@ -305,6 +305,34 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun lately() = screen("lately") {
+        touch("What was done lately")
+        until("Coat: Breakfast mug, inside, 20.9 g")
+    }
+
+    @Test
+    fun latelyChoosing() = screen("lately-choosing") {
+        touch("What was done lately")
+        touch("Coat: Breakfast mug, inside, 20.9 g")
+        until("Take it back")
+    }
+
+    @Test
+    fun history() = screen("history") {
+        touch("Studio")
+        touch("Ash white")
+        touch("Its history")
+        until("Glaze: Ash white")
+    }
+
+    @Test
+    fun devices() = screen("devices") {
+        touch("Studio")
+        touch("Phones of this studio")
+        until("This phone")
+    }
+
+    @Test
     fun sizes() = screen("sizes") {
         touch("Studio")
         touch("Compare sizes")

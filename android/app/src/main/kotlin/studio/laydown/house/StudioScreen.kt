@@ -31,6 +31,7 @@ class StudioScreen(host: MainActivity) : ColumnPage(host) {
         put<View>(R.layout.gap)
         val card = put<ViewGroup>(R.layout.card)
         card.putRow(host.getText(R.string.backup), house.backup, R.drawable.ic_on) { host.go(Place(PageKind.BACKUP)) }
+        card.putRow(host.getText(R.string.devices), host.getText(R.string.devices_detail), R.drawable.ic_on) { host.go(Place(PageKind.DEVICES)) }
         card.putRow(host.getText(R.string.preferences), host.getText(R.string.preferences_detail), R.drawable.ic_on) {
             host.go(Place.sheet(SheetKind.PREFERENCE))
         }

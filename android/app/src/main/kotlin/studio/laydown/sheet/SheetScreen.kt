@@ -13,6 +13,8 @@ import android.widget.TextView
 import studio.laydown.Answer
 import studio.laydown.MainActivity
 import studio.laydown.Page
+import studio.laydown.PageKind
+import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.FieldKind
 import studio.laydown.core.Now
@@ -70,6 +72,11 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     override fun open(saved: Bundle) {
         entered.restore(saved)
         view.get<View>(R.id.keep).setOnClickListener { keepIt() }
+        view.get<View>(R.id.history).apply {
+            // What is half entered here waits until one comes back.
+            showIf(this@SheetScreen.id.isNotEmpty())
+            setOnClickListener { host.go(Place(PageKind.HISTORY, this@SheetScreen.id)) }
+        }
         view.get<View>(R.id.remove).setOnClickListener { if (!keeping) keep({ now -> remove(now, kind, id) }, ::refuse, host::leavePage) }
         refresh()
         saved.getBundle(PHOTOGRAPHER)?.let(photographer::restore)

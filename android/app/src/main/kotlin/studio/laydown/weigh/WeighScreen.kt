@@ -70,6 +70,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         }
         view.get<View>(R.id.way).setOnClickListener { change { it.copy(way = it.way.other) } }
         keep.setOnClickListener { keepOrNext() }
+        view.get<View>(R.id.weigh_lately).setOnClickListener { host.go(Place(PageKind.HISTORY)) }
         view.get<View>(R.id.bench).visibility = View.INVISIBLE
         refresh()
     }

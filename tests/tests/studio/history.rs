@@ -1,0 +1,143 @@
+//! What was done lately, taken back and done again; what two phones said of one thing; clocks that are wrong by years.
+
+use laydown::studio::{Doing, HistoryView};
+
+use super::*;
+
+const MINUTE_MS: i64 = 60_000;
+
+impl Bench {
+    fn doings(&self) -> Vec<Doing> {
+        self.studio.doings(NOW).unwrap().doings
+    }
+
+    fn titles(&self) -> Vec<String> {
+        self.doings().into_iter().map(|doing| doing.title).collect()
+    }
+
+    /// Edits the one glaze there is, `minutes` later.
+    fn edit_glaze(&self, id: &str, minutes: i64, values: &[(&str, &str)]) {
+        let entry = SheetEntry { id: id.to_owned(), ..sheet(SheetKind::Glaze, "", values) };
+        self.studio.keep_sheet(NOW.at(NOW.unix_ms + minutes * MINUTE_MS), &entry).unwrap();
+    }
+
+    fn glaze(&self) -> String {
+        let sections = self.studio.house(NOW).unwrap().sections;
+        sections.into_iter().find(|section| section.sheet == SheetKind::Glaze).unwrap().rows[0].id.clone()
+    }
+
+    /// Takes in all that the other has.
+    fn hear(&self, other: &Bench) {
+        let file = self.folder.path().join("heard.zip");
+        other.studio.back_up(&file).unwrap();
+        self.studio.take_in(NOW, &file).unwrap();
+    }
+}
+
+fn said(history: &HistoryView) -> Vec<(&str, &str)> {
+    history.doings.iter().map(|doing| (doing.title.as_str(), doing.detail.as_str())).collect()
+}
+
+#[test]
+fn what_was_done_is_listed_taken_back_and_done_again() {
+    let bench = Bench::empty();
+    assert!(bench.studio.doings(NOW).unwrap().intro.starts_with("Nothing has been done"));
+    let bench = Bench::set_up();
+    bench.studio.keep(NOW.at(NOW.unix_ms + MINUTE_MS), net("19.4")).unwrap();
+    bench.edit_glaze(&bench.glaze(), 2, &[("name", "Snow")]);
+    let doings = bench.doings();
+    assert_eq!(
+        (doings[0].title.as_str(), doings[1].title.as_str()),
+        ("Glaze: Snow", "Coat: Small mug, inside, 19.4 g")
+    );
+    assert!(doings[0].detail.ends_with(", this phone, changed: name"), "{}", doings[0].detail);
+    assert!(doings.iter().all(|doing| !doing.taken_back && !doing.token.is_empty()));
+
+    let later = NOW.at(NOW.unix_ms + 3 * MINUTE_MS);
+    let before = bench.dump();
+    let coat = doings[1].token.clone();
+    bench.studio.undo(later, &coat).unwrap();
+    assert!(bench.weigh(net("")).recent.is_empty());
+    let shown = bench.doings().into_iter().find(|doing| doing.title == "Coat").unwrap();
+    assert!(shown.taken_back && shown.detail.ends_with("taken back"), "{shown:?}");
+    assert_eq!(bench.doings().len(), doings.len(), "taking back is no doing of its own");
+    let done = bench.studio.redo(later, &shown.token).unwrap();
+    assert_eq!(bench.dump(), before);
+    // Done again twice is once; and what was done again can be taken back by its own token.
+    bench.studio.redo(later, &shown.token).unwrap();
+    assert_eq!(bench.dump(), before);
+    bench.studio.undo(later, &done.undo).unwrap();
+    assert!(bench.weigh(net("")).recent.is_empty());
+    for nonsense in ["", "{}", "{\"device\":\"00000000-0000-0000-0000-000000000000\",\"first\":1,\"last\":1}"] {
+        assert!(matches!(bench.studio.redo(later, nonsense), Err(StudioError::Refused { .. })), "{nonsense}");
+    }
+}
+
+#[test]
+fn a_removed_coat_can_be_done_again_too() {
+    let bench = Bench::set_up();
+    let kept = bench.studio.keep(NOW.at(NOW.unix_ms + MINUTE_MS), net("19.4")).unwrap();
+    let before = bench.dump();
+    bench.studio.take_back_coat(NOW.at(NOW.unix_ms + 2 * MINUTE_MS), &kept.id).unwrap();
+    let token = bench.doings().into_iter().find(|doing| doing.taken_back).unwrap().token;
+    bench.studio.redo(NOW.at(NOW.unix_ms + 3 * MINUTE_MS), &token).unwrap();
+    assert_eq!(bench.dump(), before);
+}
+
+#[test]
+fn two_phones_that_said_different_things_agree_and_both_are_shown() {
+    let (sink, kiln) = (Bench::set_up(), Bench::empty());
+    kiln.keep(SheetKind::Preference, "", &[("phone", "Phone at the kiln")]);
+    kiln.hear(&sink);
+    let glaze = sink.glaze();
+    sink.edit_glaze(&glaze, 1, &[("name", "Snow")]);
+    kiln.edit_glaze(&glaze, 2, &[("name", "Hail")]);
+    kiln.edit_glaze(&glaze, 3, &[("sensitivity", "high")]);
+    sink.hear(&kiln);
+    kiln.hear(&sink);
+    assert_eq!(sink.dump(), kiln.dump());
+
+    let history = sink.studio.history(NOW, &glaze).unwrap();
+    assert_eq!(history.title, "Glaze: Hail");
+    let said = said(&history);
+    assert_eq!(said[0].0, "Sensitivity: high");
+    assert_eq!(said[1].0, "Name: Hail");
+    assert_eq!(said[2].0, "Name: Snow");
+    assert!(said[1].1.ends_with(", Phone at the kiln"), "{said:?}");
+    assert!(said[2].1.ends_with(", this phone, set anew on Phone at the kiln"), "{said:?}");
+    assert!(said[3].0.contains("Starting laydown: ") && said[3].0.contains("Name: Ash white"), "{said:?}");
+    // Only what this phone said, and not what the thing began with, is taken back here.
+    let can_turn: Vec<bool> = history.doings.iter().map(|doing| !doing.token.is_empty()).collect();
+    assert_eq!(can_turn, [false, false, true, false]);
+    assert!(sink.titles().iter().any(|title| title == "Glaze: Hail"));
+    assert!(matches!(sink.studio.history(NOW, "nothing"), Err(StudioError::Missing { .. })));
+
+    let devices = sink.studio.devices(NOW).unwrap();
+    let titles: Vec<&str> = devices.devices.iter().map(|row| row.title.as_str()).collect();
+    assert_eq!(titles, ["This phone", "Phone at the kiln"]);
+    assert!(devices.notes.is_empty());
+    assert_eq!(kiln.studio.devices(NOW).unwrap().devices[0].title, "This phone (Phone at the kiln)");
+}
+
+#[test]
+fn a_clock_that_is_years_wrong_is_said_and_breaks_nothing() {
+    let (right, wrong) = (Bench::set_up(), Bench::empty());
+    wrong.hear(&right);
+    let glaze = right.glaze();
+    let years = 365 * 24 * 60;
+    wrong.edit_glaze(&glaze, 70 * years, &[("name", "From the year 2096")]);
+    right.hear(&wrong);
+    assert_eq!(right.dump(), wrong.dump());
+    let notes = right.studio.devices(NOW).unwrap().notes;
+    assert!(notes[0].text.starts_with("Entries are dated up to 25550 days later"), "{notes:?}");
+
+    // What is said here afterwards still counts after it, though this clock shows an earlier year.
+    right.edit_glaze(&glaze, 5, &[("name", "Snow")]);
+    wrong.hear(&right);
+    assert_eq!(right.dump(), wrong.dump());
+    assert_eq!(wrong.studio.history(NOW, &glaze).unwrap().title, "Glaze: Snow");
+
+    // A clock that went back by years orders what this phone itself says as it was said.
+    right.edit_glaze(&glaze, -30 * years, &[("name", "Rain")]);
+    assert_eq!(right.studio.history(NOW, &glaze).unwrap().title, "Glaze: Rain");
+}
