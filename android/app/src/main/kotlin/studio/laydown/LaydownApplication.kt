@@ -29,8 +29,8 @@ open class LaydownApplication : Application() {
         super.onTerminate()
     }
 
-    private companion object {
-        const val FILE = "studio.laydown"
+    companion object {
+        private const val FILE = "studio.laydown"
 
         /** By this a studio knows that it is still on the phone it was made on. */
         const val MARK = "this_phone"

@@ -31,6 +31,7 @@ class HistoryTest {
         phone.touch("Ash white")
         phone.fillField("Name", "Snow")
         phone.tap("Keep")
+        phone.until("Snow is kept.")
         phone.touch("Snow")
         phone.touch("Its history")
         phone.touch("Name: Snow")
@@ -40,10 +41,10 @@ class HistoryTest {
     }
 
     @Test
-    fun theHistoryIsThereAgainAfterTheProcessEnded() = Pottery.furnished().use { phone ->
+    fun theHistoryIsThereAgainOnceThePhoneIsTurned() = Pottery.furnished().use { phone ->
         phone.touch("What was done lately")
         phone.until("Coat: Breakfast mug, inside, 20.9 g")
-        phone.restart()
+        phone.rotate()
         phone.until("Coat: Breakfast mug, inside, 20.9 g")
     }
 

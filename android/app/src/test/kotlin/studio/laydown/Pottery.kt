@@ -37,17 +37,20 @@ object Pottery {
         return Phone(look)
     }
 
+    /** The studio as this phone began it twelve days ago. */
+    private fun begun(): Studio = Studio.openHere(file.path, File(app.noBackupFilesDir, LaydownApplication.MARK).path, at(Duration.ofDays(12)))
+
     /** A phone whose studio can weigh: two forms, two glazes, a scale, a vessel, and some coats of the last days. */
     fun furnished(look: Look = Look()): Phone {
         app
-        Studio.open(file.path, at(Duration.ofDays(12))).use(::furnish)
+        begun().use(::furnish)
         return Phone(look)
     }
 
     /** The same with a kiln of two shelves, and a firing into which nothing has been put yet. */
     fun loading(look: Look = Look()): Phone {
         app
-        Studio.open(file.path, at(Duration.ofDays(12))).use {
+        begun().use {
             furnish(it)
             it.beginFiring()
         }
@@ -57,7 +60,7 @@ object Pottery {
     /** The same after its firing: one piece has been looked at and photographed, three have not. */
     fun fired(look: Look = Look()): Phone {
         app
-        Studio.open(file.path, at(Duration.ofDays(12))).use { studio ->
+        begun().use { studio ->
             furnish(studio)
             val firing = studio.beginFiring()
             studio.loadAll(at(Duration.ofMinutes(8)), firing)
