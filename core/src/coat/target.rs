@@ -140,6 +140,8 @@ pub enum Source {
     Tile,
     /// The glaze's starting laydown.
     Starting,
+    /// An aim that was told with the reading, as in a potter's own spreadsheet.
+    Told,
 }
 
 impl Source {
@@ -151,6 +153,7 @@ impl Source {
             Self::ControlOtherSizeByCapacity { .. } => "control_by_capacity",
             Self::Tile => "tile",
             Self::Starting => "starting",
+            Self::Told => "told",
         }
     }
 }
@@ -412,6 +415,7 @@ impl Target {
             }
             Source::Tile => format!("From your test tiles: {}.", style.laydown(self.laydown)),
             Source::Starting => format!("A usual start for a glaze: {}.", style.laydown(self.laydown)),
+            Source::Told => "As it was noted with the reading.".to_owned(),
         }
     }
 

@@ -26,7 +26,7 @@ use crate::units::{
 };
 
 /// The most control pieces a target rests on: the newest ones, so that a target follows the studio's hand.
-const MOST_CONTROLS: u32 = 24;
+pub(super) const MOST_CONTROLS: u32 = 24;
 
 /// An id as the shell hands it back.
 pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {

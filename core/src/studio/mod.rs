@@ -11,6 +11,7 @@ mod devices;
 mod facts;
 mod history;
 mod house;
+mod import;
 mod kiln;
 mod lists;
 mod rows;
@@ -37,6 +38,7 @@ pub use coat::{CoatView, Line};
 pub use devices::DevicesView;
 pub use history::{Doing, HistoryView};
 pub use house::{CautionView, HouseView, Section};
+pub use import::ImportView;
 pub use kiln::{
     Choice, CompareLine, CompareView, ContactSheetView, ContactTile, FaultChip, Filter, FiringState, FiringView,
     KilnView, Look, LookView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView, Tick, WaitingRow, ZoneQuestion,

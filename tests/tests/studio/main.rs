@@ -2,6 +2,7 @@
 
 mod forms;
 mod history;
+mod import;
 mod kiln;
 
 use laydown::coat::verdict::VerdictKind;

@@ -1,0 +1,509 @@
+//! A potter's own spreadsheet: what the dry run says, what is kept, what is refused, and what comes back as it went out.
+
+use std::fs;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+use laydown::studio::{ImportView, Now, SheetKind, StudioError, Value};
+use proptest::prelude::*;
+
+use super::{Bench, NOW, net};
+
+fn sheet(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/studio/sheets").join(name)
+}
+
+fn values(values: &[(&str, &str)]) -> Vec<Value> {
+    values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect()
+}
+
+impl Bench {
+    fn import(&self, file: &Path, chosen: &[(&str, &str)]) -> ImportView {
+        self.studio.import(NOW, file, &values(chosen)).unwrap()
+    }
+
+    fn write(&self, name: &str, text: impl AsRef<[u8]>) -> PathBuf {
+        let path = self.folder.path().join(name);
+        fs::write(&path, text).unwrap();
+        path
+    }
+
+    fn import_text(&self, text: &str) -> ImportView {
+        self.import(&self.write("text.csv", text), &[])
+    }
+
+    fn refusal(&self, bytes: impl AsRef<[u8]>) -> String {
+        let file = self.write("hostile.csv", bytes);
+        match self.studio.import(NOW, &file, &[]) {
+            Err(StudioError::Refused { field, sentence }) if field == "file" => sentence,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    fn coats(&self) -> usize {
+        self.dump().lines().filter(|line| line.starts_with("coat ")).count()
+    }
+
+    fn buckets_named(&self, name: &str) -> usize {
+        self.dump().lines().filter(|line| line.starts_with("bucket ") && line.contains(&format!("'{name}'"))).count()
+    }
+
+    /// The readings as laydown writes them for a spreadsheet.
+    fn readings(&self) -> String {
+        let zip = self.folder.path().join("backup.zip");
+        self.studio.back_up(&zip).unwrap();
+        let mut archive = zip::ZipArchive::new(fs::File::open(&zip).unwrap()).unwrap();
+        std::io::read_to_string(archive.by_name("tables/readings.csv").unwrap()).unwrap()
+    }
+}
+
+/// Which code stands in the choice under `key`.
+fn stands<'a>(view: &'a ImportView, key: &str) -> &'a str {
+    let field = view.columns.iter().chain(&view.questions).find(|field| field.key == key);
+    field.map_or("nothing is asked", |field| field.text.as_str())
+}
+
+#[test]
+fn a_dry_run_says_what_would_happen_and_the_deed_does_it() {
+    let bench = Bench::set_up();
+    let before = bench.dump();
+    let view = bench.import(&sheet("plain.csv"), &[]);
+    let holds: Vec<&str> = view.columns.iter().map(|field| field.text.as_str()).collect();
+    assert_eq!(holds, ["date", "form", "glaze", "zone", "wet", "specific_gravity", "note"]);
+    assert_eq!(view.columns[4].help, "19.4; 19.4; 21.0");
+    assert_eq!(view.found, "4 readings would be taken in. 3 lines cannot be taken in.");
+    assert_eq!(
+        view.complaints,
+        [
+            "Line 5: there is no form “Tall mug” here. Add it first, or choose above what it is.",
+            "Line 6: “=E2*1.1” is a formula. Save the sheet with what it comes to.",
+            "Line 8: “Total” is no date. Write it as 2026-11-25, for example.",
+        ]
+    );
+    assert_eq!(view.readings[0].title, "Small mug, inside");
+    assert!(view.readings[0].detail.starts_with("4 Mar 2025, 19.4 g, Ash white, "), "{:?}", view.readings[0]);
+    assert_eq!((view.take_in_label.as_str(), view.can_take_in), ("Take in 4 readings", true));
+    assert!(view.notes.iter().any(|note| note.text.starts_with("1 reading has no SG")), "{:?}", view.notes);
+    assert_eq!(bench.dump(), before, "a dry run changes nothing");
+
+    let kept = bench.studio.take_in_sheet(NOW, &sheet("plain.csv"), &[]).unwrap();
+    assert_eq!(kept.sentence, "Taken in: 4 readings. 3 lines were left out.");
+    assert_eq!(bench.coats(), 4);
+    assert!(bench.readings().contains("\"says \"\"good\"\", dries well\""));
+
+    let again = bench.import(&sheet("plain.csv"), &[]);
+    assert_eq!(again.found, "Nothing would be taken in. 4 lines are here already. 3 lines cannot be taken in.");
+    let refused = bench.studio.take_in_sheet(NOW, &sheet("plain.csv"), &[]).unwrap_err();
+    assert!(refused.to_string().starts_with("Nothing would be taken in."));
+
+    let undone = bench.studio.undo(NOW, &kept.undo).unwrap();
+    assert_eq!(bench.dump(), before, "one undo takes it all back");
+    bench.studio.undo(NOW, &undone.undo).unwrap();
+    assert_eq!(bench.coats(), 4);
+}
+
+#[test]
+fn a_name_that_is_not_here_is_what_the_potter_says_it_is() {
+    let bench = Bench::set_up();
+    let view = bench.import(&sheet("plain.csv"), &[]);
+    let question = view.questions.iter().find(|field| field.key == "form:tall mug").unwrap();
+    assert_eq!(question.label, "What form is “Tall mug”?");
+    assert_eq!(
+        question.items.iter().map(|item| item.name.as_str()).collect::<Vec<_>>(),
+        ["Leave these lines out", "Small mug"]
+    );
+    let small = question.items[1].code.clone();
+    let view = bench.import(&sheet("plain.csv"), &[("form:tall mug", &small)]);
+    assert_eq!(view.found, "5 readings would be taken in. 2 lines cannot be taken in.");
+}
+
+#[test]
+fn a_glaze_can_be_made_with_a_bucket_and_a_form_cannot() {
+    let bench = Bench::set_up();
+    let file = sheet("windows.csv");
+    let view = bench.import(&file, &[]);
+    assert_eq!(
+        view.complaints,
+        ["Line 2: there is no glaze “Céladon” here. Add it first, or choose above what it is."]
+    );
+    assert!(view.notes.iter().any(|note| note.text.contains("not in UTF-8")));
+    let chosen = [("glaze:céladon", "make")];
+    let view = bench.import(&file, &chosen);
+    assert_eq!(view.found, "1 reading would be taken in.");
+    assert!(view.notes.iter().any(|note| note.text == "New buckets for them: From the spreadsheet."));
+    let kept = bench.studio.take_in_sheet(NOW, &file, &values(&chosen)).unwrap();
+    assert!(bench.readings().contains(",“matt” at the rim\r\n"));
+    assert_eq!(bench.buckets_named("From the spreadsheet"), 1);
+    assert!(bench.studio.buckets(NOW).unwrap().buckets.iter().any(|bucket| bucket.glaze == "Céladon"));
+    assert_eq!(bench.import(&file, &[]).found, "Nothing would be taken in. 1 line is here already.");
+    bench.studio.undo(NOW, &kept.undo).unwrap();
+    assert_eq!(bench.buckets_named("From the spreadsheet"), 0);
+}
+
+#[test]
+fn semicolons_commas_and_a_title_are_found_out() {
+    let bench = Bench::set_up();
+    let view = bench.import(&sheet("semicolons.csv"), &[]);
+    assert_eq!((stands(&view, "column:1"), stands(&view, "column:3")), ("date", "glaze"));
+    assert_eq!((stands(&view, "column:5"), stands(&view, "column:6")), ("bare", "glazed"));
+    assert_eq!(view.found, "2 readings would be taken in.", "{:?}", view.complaints);
+    assert!(view.readings[0].detail.starts_with("4 Mar 2024, 19.4 g"), "{:?}", view.readings[0]);
+    bench.studio.take_in_sheet(NOW, &sheet("semicolons.csv"), &[]).unwrap();
+    let readings = bench.readings();
+    assert!(readings.lines().nth(2).unwrap().contains(",1.455,no,"), "{readings}");
+    assert!(bench.dump().contains("bare_mg=310200"));
+}
+
+#[test]
+fn dates_that_can_be_read_both_ways_are_asked_about() {
+    let bench = Bench::set_up();
+    let file = sheet("tabs.tsv");
+    let view = bench.import(&file, &[]);
+    assert_eq!((view.found.as_str(), view.can_take_in), ("2 lines are found. Something must be said first.", false));
+    let question = view.questions.iter().find(|field| field.key == "order").unwrap();
+    assert_eq!(question.refusal, "Say which comes first in the dates: the day or the month.");
+    let refused = bench.studio.take_in_sheet(NOW, &file, &[]).unwrap_err();
+    assert!(matches!(refused, StudioError::Refused { field, .. } if field == "order"));
+
+    // Ounces on a scale of 0.1 g: what was read off another scale is not passed off as this one's.
+    let american = bench.import(&file, &[("order", "month_first")]);
+    assert!(american.complaints[0].starts_with("Line 2: This scale reads in 0.1 g steps"), "{american:?}");
+    let fine = bench.keep(SheetKind::Scale, "", &[("name", "Fine scale"), ("capacity", "500 g"), ("step", "0.001 oz")]);
+    let american = bench.import(&file, &[("order", "month_first"), ("scale", &fine)]);
+    let days: Vec<&str> = american.readings.iter().map(|row| row.detail.split(',').next().unwrap()).collect();
+    assert_eq!(days, ["4 Mar 2025", "6 May 2025"]);
+    let european = bench.import(&file, &[("order", "day_first"), ("scale", &fine)]);
+    let days: Vec<&str> = european.readings.iter().map(|row| row.detail.split(',').next().unwrap()).collect();
+    assert_eq!(days, ["3 Apr 2025", "5 Jun 2025"]);
+}
+
+#[test]
+fn a_day_after_the_twelfth_says_how_the_others_are_written() {
+    let bench = Bench::set_up();
+    let view = bench.import_text(
+        "date,form,glaze,zone,wet g\n3/4/2025,Small mug,Ash white,in,19.4\n25/4/2025,Small mug,Ash white,in,19.5\n",
+    );
+    assert!(view.readings[0].detail.starts_with("3 Apr 2025"), "{view:?}");
+}
+
+#[test]
+fn a_sheet_without_headers_or_columns_is_asked_for_them() {
+    let bench = Bench::set_up();
+    let view = bench.import(&sheet("bare.csv"), &[]);
+    assert_eq!(view.columns[0].label, "Column 1");
+    let said: Vec<&str> = view.notes.iter().map(|note| note.text.as_str()).collect();
+    assert!(said.contains(&"No column is taken for the date. Choose one."), "{said:?}");
+    let chosen =
+        [("column:0", "date"), ("column:1", "form"), ("column:2", "glaze"), ("column:3", "zone"), ("column:4", "wet")];
+    assert_eq!(bench.import(&sheet("bare.csv"), &chosen).found, "2 readings would be taken in.");
+
+    let form = view.questions.iter().find(|field| field.key == "form").unwrap().items[0].code.clone();
+    let chosen =
+        [("column:0", "date"), ("form", &form), ("column:2", "glaze"), ("zone", "outside"), ("column:4", "wet")];
+    let view = bench.import(&sheet("bare.csv"), &chosen);
+    assert_eq!(view.readings[0].title, "Small mug, outside");
+    let view = bench.import(&sheet("bare.csv"), &[("column:0", "date"), ("column:1", "date")]);
+    assert_eq!(view.columns[1].refusal, "Two columns are taken for the date. Leave one out.");
+}
+
+#[test]
+fn a_decimal_mark_that_could_be_a_thousands_mark_is_asked_about() {
+    let bench = Bench::set_up();
+    let text = "date;form;glaze;zone;bare g;glazed g\n2025-03-04;Small mug;Ash white;in;1,310;1,330\n";
+    let view = bench.import_text(text);
+    assert!(!view.can_take_in);
+    assert!(stands(&view, "decimal").is_empty());
+    let file = bench.folder.path().join("text.csv");
+    let large = bench.import(&file, &[("decimal", "point")]);
+    assert!(large.complaints[0].contains("1,310"), "laydown still asks rather than guesses: {large:?}");
+    let small = bench.import(&file, &[("decimal", "comma")]);
+    assert!(small.complaints[0].contains("cannot show"), "{small:?}");
+}
+
+#[test]
+fn what_laydown_wrote_comes_back_as_it_went_out() {
+    let bench = Bench::empty();
+    laydown::sample::fill(&bench.studio, NOW).unwrap();
+    let coat = bench.weigh(net("")).recent[0].id.clone();
+    bench.studio.take_back_coat(NOW, &coat).unwrap();
+    let went_out = bench.readings();
+    let file = bench.write("readings.csv", &went_out);
+    let lines = went_out.lines().count() - 1;
+    let view = bench.import(&file, &[]);
+    assert_eq!(view.found, format!("Nothing would be taken in. {lines} lines are here already."));
+
+    // The same studio on another phone, before anything was weighed there.
+    for id in coat_ids(&bench) {
+        bench.studio.take_back_coat(NOW, &id).unwrap();
+    }
+    assert_eq!(bench.coats(), 0);
+    let view = bench.import(&file, &[]);
+    assert_eq!(view.found, format!("{lines} readings would be taken in."), "{:?}", view.complaints);
+    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    assert_eq!(sorted(&bench.readings()), sorted(&went_out));
+    assert_eq!(bench.import(&file, &[]).found, format!("Nothing would be taken in. {lines} lines are here already."));
+    // Its pieces are still in their firings.
+    let newest = bench.weigh(net("")).recent[0].id.clone();
+    let piece = bench.studio.coat(NOW, &newest).unwrap().piece;
+    assert!(!bench.studio.piece(NOW, &piece).unwrap().title.is_empty());
+}
+
+fn coat_ids(bench: &Bench) -> Vec<String> {
+    let hex = bench
+        .dump()
+        .lines()
+        .filter(|line| line.starts_with("coat "))
+        .map(|line| line[5..37].to_owned())
+        .collect::<Vec<_>>();
+    hex.into_iter().map(|hex| uuid::Uuid::parse_str(&hex).unwrap().to_string()).collect()
+}
+
+fn sorted(text: &str) -> Vec<&str> {
+    let mut lines: Vec<&str> = text.lines().collect();
+    lines.sort_unstable();
+    lines
+}
+
+#[test]
+fn a_reading_is_judged_by_what_was_known_on_its_day() {
+    let bench = Bench::set_up();
+    let header = "date,form,glaze,zone,wet g,sg,control\n";
+    let line = |day: &str, wet: &str, control: &str| format!("{day},Small mug,Ash white,in,{wet},1.45,{control}\n");
+    let text =
+        [header, &line("2025-03-01", "30.0", ""), &line("2025-03-02", "30.0", "yes"), &line("2025-03-03", "30.0", "")]
+            .concat();
+    let file = bench.write("days.csv", &text);
+    let view = bench.import(&file, &[]);
+    let verdicts: Vec<&str> = view.readings.iter().map(|row| row.detail.rsplit(", ").next().unwrap()).collect();
+    assert_eq!(verdicts, ["over", "over", "within"], "the control piece of the second day judges the third");
+    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    assert_eq!(bench.aim(net("")), 30.0, "and today's");
+}
+
+#[test]
+fn the_coats_of_one_piece_come_together_and_can_be_found() {
+    let bench = Bench::set_up();
+    let text = "date,piece,code,form,glaze,zone,wet g,note\n\
+        2023-03-01,A7,,Small mug,Ash white,in,19.4,\n\
+        2023-03-02,A7,,Small mug,Ash white,out,18.0,second coat\n\
+        2024-05-02,A7,,Small mug,Ash white,in,19.1,another year\n\
+        2024-05-03,,CODE,Small mug,Ash white,in,19.2,\n";
+    let code = laydown::kiln::piece_code::code(42);
+    let text = text.replace("CODE", &code);
+    let file = bench.write("pieces.csv", &text);
+    let view = bench.import(&file, &[]);
+    assert_eq!(view.found, "4 readings would be taken in.", "{view:?}");
+    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    let readings = bench.readings();
+    let pieces: Vec<&str> = readings.lines().skip(1).map(|line| line.split(',').nth(1).unwrap()).collect();
+    assert_eq!(pieces[0], pieces[1]);
+    assert!(pieces[1] != pieces[2] && pieces[2] != pieces[3]);
+    assert!(readings.contains(",Piece A7. second coat\r\n") && readings.contains(",Piece A7\r\n"), "{readings}");
+    let found = bench.studio.find_pieces(NOW, &values(&[("code", &code)])).unwrap();
+    assert_eq!(found.pieces.len(), 1);
+    assert!(found.pieces[0].detail.contains("2024"), "{:?}", found.pieces);
+    let first = bench.studio.piece(NOW, pieces[0]).unwrap();
+    assert!(!first.title.is_empty());
+
+    // Another coat on the foot that is pencilled so, and one that cannot be.
+    let more = format!(
+        "date,code,form,glaze,zone,wet g\n2024-05-04,{code},Small mug,Ash white,out,17.0\n2024-05-05,{code},Small mug,Ash white,in,17.0\n"
+    );
+    let view = bench.import(&bench.write("more.csv", more), &[]);
+    assert_eq!(view.found, "1 reading would be taken in. 1 line cannot be taken in.");
+    assert!(view.complaints[0].contains(&format!("the code {code} is on another piece already")), "{view:?}");
+}
+
+#[test]
+fn lines_of_one_day_and_weight_are_each_kept_once() {
+    let bench = Bench::set_up();
+    let header = "date,form,glaze,zone,wet g\n";
+    let mug = "2025-03-04,Small mug,Ash white,in,19.4\n";
+    let file = bench.write("day.csv", [header, mug, mug].concat());
+    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    let file = bench.write("day.csv", [header, mug, mug, mug].concat());
+    assert_eq!(bench.import(&file, &[]).found, "1 reading would be taken in. 2 lines are here already.");
+    // In summer the phone's clock is another hour from UTC; the day is the same.
+    let summer = Now { utc_offset_s: NOW.utc_offset_s + 3600, ..NOW };
+    let view = bench.studio.import(summer, &file, &[]).unwrap();
+    assert_eq!(view.found, "1 reading would be taken in. 2 lines are here already.");
+}
+
+#[test]
+fn an_aim_in_the_sheet_goes_before_a_reckoned_one() {
+    let bench = Bench::set_up();
+    let file = bench.write("aim.csv", "date,form,glaze,zone,wet g,sg,target g\n2025-03-04,Small mug,Ash white,in,30.0,1.45,30\n2025-03-04,Small mug,Ash white,in,40.0,1.45,30\n");
+    let view = bench.import(&file, &[]);
+    let verdicts: Vec<&str> = view.readings.iter().map(|row| row.detail.rsplit(", ").next().unwrap()).collect();
+    assert_eq!(verdicts, ["within", "over"]);
+}
+
+#[test]
+fn what_cannot_be_is_refused_line_by_line() {
+    let bench = Bench::set_up();
+    let text = "date,form,glaze,zone,wet g,control,code,note\n\
+        2031-01-01,Small mug,Ash white,in,19.4,,,\n\
+        1950-01-01,Small mug,Ash white,in,19.4,,,\n\
+        2025-02-30,Small mug,Ash white,in,19.4,,,\n\
+        2025-03-04,,Ash white,in,19.4,,,\n\
+        2025-03-04,Small mug,,in,19.4,,,\n\
+        2025-03-04,Small mug,Ash white,,19.4,,,\n\
+        2025-03-04,Small mug,Ash white,rim,19.4,,,\n\
+        2025-03-04,Small mug,Ash white,in,,,,\n\
+        2025-03-04,Small mug,Ash white,in,-3,,,\n\
+        2025-03-04,Small mug,Ash white,in,0,,,\n\
+        2025-03-04,Small mug,Ash white,in,900,,,\n\
+        2025-03-04,Small mug,Ash white,in,19.4,perhaps,,\n\
+        2025-03-04,Small mug,Ash white,in,19.4,,12,\n\
+        2025-03-04,Small mug,Ash white,in,19,4,,,\n\
+        ,,,,,,,\n\
+        \n\
+        2025-03-04,Small mug,Ash white,in,19.4\n";
+    let view = bench.import_text(text);
+    assert_eq!(view.found, "1 reading would be taken in. 14 lines cannot be taken in.", "{:#?}", view.complaints);
+    let expected = [
+        "Line 2: 2031-01-01 is still to come. Look at the date.",
+        "Line 3: 1950-01-01 is too long ago: readings from 1970 on can be kept.",
+        "Line 4: “2025-02-30” is no date. Write it as 2026-11-25, for example.",
+        "Line 5: it does not say which form.",
+        "Line 6: it does not say which glaze.",
+        "Line 7: it does not say which zone. Write inside, outside or both.",
+        "Line 8: “rim” is no zone. Write inside, outside or both.",
+        "Line 9: it has no weight.",
+        "Line 10: A weight cannot be below zero. Leave out the minus sign.",
+        "Line 11: The scale shows no glaze. Weigh the piece after the coat.",
+    ];
+    for (said, expected) in view.complaints.iter().zip(expected) {
+        assert_eq!(said.split(':').next(), expected.split(':').next());
+        if !expected.contains("minus") {
+            assert_eq!(said, expected);
+        }
+    }
+    assert!(view.complaints[10].contains("more glaze than this piece can hold"), "{:?}", view.complaints);
+    assert_eq!(view.readings[0].id, "18");
+}
+
+#[test]
+fn hostile_files_are_refused_in_a_sentence() {
+    let bench = Bench::set_up();
+    let before = bench.dump();
+    assert_eq!(bench.refusal(""), "This file is empty. Choose the spreadsheet, saved as CSV.");
+    assert_eq!(bench.refusal("\r\n \r\n"), "This file is empty. Choose the spreadsheet, saved as CSV.");
+    assert!(bench.refusal("date,form\n").starts_with("There are no readings below the first line."));
+    assert!(bench.refusal(b"\x89PNG\r\n\x1a\n\0\0\0\rIHDR").starts_with("This is no text: a picture perhaps"));
+    assert!(bench.refusal(b"a,b\n1,\0\n").starts_with("This is no text"));
+    assert!(bench.refusal(b"PK\x03\x04\x14\0").contains("choose Save as, CSV"));
+    let wide = format!("{}\n{}\n", vec!["a"; 10_000].join(","), vec!["1"; 10_000].join(","));
+    assert!(bench.refusal(wide).starts_with("This sheet has 10000 columns"));
+    assert!(bench.refusal("date,form\n2025-03-04,mug\n".repeat(500_000)).contains("more than 100000 lines"));
+    let quote = "date,form,note\n2025-03-04,mug,\"good\n2025-03-04,mug,fine\n2025-03-05,mug,\n";
+    assert!(bench.refusal(quote).starts_with("Line 2: a quotation mark is opened and not closed"));
+    let long = format!("date,form,note\n2025-03-04,mug,\"{}\n", "2025-03-04,mug,fine\n".repeat(10_000));
+    assert!(bench.refusal(long).starts_with("Line 2: a quotation mark"));
+
+    // Four gigabytes that take no room on the disk.
+    let huge = bench.folder.path().join("huge.csv");
+    fs::File::create(&huge).unwrap().set_len(4 << 30).unwrap();
+    let refused = bench.studio.import(NOW, &huge, &[]).unwrap_err().to_string();
+    assert!(refused.starts_with("This file is larger than 20 MB"), "{refused}");
+    let refused = bench.studio.import(NOW, bench.folder.path(), &[]).unwrap_err().to_string();
+    assert!(refused.starts_with("This is no file."), "{refused}");
+    let refused = bench.studio.import(NOW, &bench.folder.path().join("gone.csv"), &[]).unwrap_err().to_string();
+    assert!(refused.starts_with("This file cannot be read"), "{refused}");
+    assert_eq!(bench.dump(), before);
+}
+
+#[test]
+fn a_full_sheet_is_planned_and_counted() {
+    let bench = Bench::set_up();
+    let file = bench.folder.path().join("long.csv");
+    let mut out = std::io::BufWriter::new(fs::File::create(&file).unwrap());
+    writeln!(out, "date,form,glaze,zone,wet g").unwrap();
+    for line in 0..2_000 {
+        let form = if line % 10 == 0 { "Jug" } else { "Small mug" };
+        writeln!(
+            out,
+            "2024-{:02}-{:02},{form},Ash white,in,{}.{}",
+            line % 12 + 1,
+            line % 28 + 1,
+            17 + line % 5,
+            line % 10
+        )
+        .unwrap();
+    }
+    out.into_inner().unwrap();
+    let view = bench.import(&file, &[]);
+    assert_eq!(view.found, "1800 readings would be taken in. 200 lines cannot be taken in.");
+    assert_eq!(view.complaints.len(), 51);
+    assert_eq!(view.complaints[50], "And 150 lines more.");
+}
+
+/// What is counted in the sentence of a view: taken in, here already, refused.
+fn counted(view: &ImportView) -> [usize; 3] {
+    let mut counted = [0; 3];
+    for sentence in view.found.split(". ") {
+        let number = sentence.split(' ').next().unwrap().parse().unwrap_or(0);
+        let place = if sentence.contains("would be") {
+            0
+        } else if sentence.contains("already") {
+            1
+        } else {
+            2
+        };
+        counted[place] = number;
+    }
+    counted
+}
+
+fn cell() -> impl Strategy<Value = String> {
+    prop_oneof![
+        Just("Small mug".to_owned()),
+        Just("Ash white".to_owned()),
+        Just("inside".to_owned()),
+        Just("2025-03-04".to_owned()),
+        "[0-9]{1,2}[/.-][0-9]{1,2}[/.-][0-9]{2,4}",
+        "[0-9]{1,4}[.,]?[0-9]{0,3} ?(g|oz|kg)?",
+        "[=+@-]?[A-Za-z0-9 ]{0,12}",
+        "\\PC{0,12}",
+    ]
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 64, ..ProptestConfig::default() })]
+
+    #[test]
+    fn any_bytes_are_planned_or_refused_in_a_sentence(bytes in prop::collection::vec(any::<u8>(), 0..400)) {
+        let bench = Bench::set_up();
+        match bench.studio.import(NOW, &bench.write("any.csv", &bytes), &[]) {
+            Ok(view) => prop_assert!(!view.found.is_empty()),
+            Err(error) => prop_assert!(!error.to_string().is_empty()),
+        }
+    }
+
+    #[test]
+    fn every_line_is_kept_refused_or_here_already(
+        rows in prop::collection::vec(prop::collection::vec(cell(), 5..7), 1..30),
+        good in prop::collection::vec((0..28u32, 170..230u32), 1..20),
+    ) {
+        let bench = Bench::set_up();
+        let mut writer = csv::WriterBuilder::new().flexible(true).from_writer(Vec::new());
+        writer.write_record(["date", "form", "glaze", "zone", "wet g", "note"]).unwrap();
+        for (day, wet) in &good {
+            let (date, wet) = (format!("2025-03-{:02}", day + 1), format!("{}.{}", wet / 10, wet % 10));
+            writer.write_record([&date, "Small mug", "Ash white", "inside", &wet, ""]).unwrap();
+        }
+        for row in &rows {
+            writer.write_record(row).unwrap();
+        }
+        let file = bench.write("rows.csv", writer.into_inner().unwrap());
+        let chosen = [("order", "day_first"), ("decimal", "point")];
+        let lines = good.len() + rows.iter().filter(|row| row.iter().any(|cell| !cell.trim().is_empty())).count();
+        let view = bench.import(&file, &chosen);
+        let [kept, here, refused] = counted(&view);
+        prop_assert_eq!((kept + refused, here), (lines, 0), "{:?}", view);
+        prop_assert!(kept >= good.len());
+        bench.studio.take_in_sheet(NOW, &file, &values(&chosen)).unwrap();
+        prop_assert_eq!(bench.coats(), kept);
+        prop_assert_eq!(counted(&bench.import(&file, &chosen)), [0, kept, refused]);
+    }
+}
