@@ -75,7 +75,7 @@ fn a_dry_run_says_what_would_happen_and_the_deed_does_it() {
     assert_eq!(
         view.complaints,
         [
-            "Line 5: there is no form “Tall mug” here. Add it first, or choose above what it is.",
+            "Line 5: There is no form “Tall mug” here. Add it first, or choose above what it is.",
             "Line 6: “=E2*1.1” is a formula. Save the sheet with what it comes to.",
             "Line 8: “Total” is no date. Write it as 2026-11-25, for example.",
         ]
@@ -124,7 +124,7 @@ fn a_glaze_can_be_made_with_a_bucket_and_a_form_cannot() {
     let view = bench.import(&file, &[]);
     assert_eq!(
         view.complaints,
-        ["Line 2: there is no glaze “Céladon” here. Add it first, or choose above what it is."]
+        ["Line 2: There is no glaze “Céladon” here. Add it first, or choose above what it is."]
     );
     assert!(view.notes.iter().any(|note| note.text.contains("not in UTF-8")));
     let chosen = [("glaze:céladon", "make")];
@@ -311,7 +311,7 @@ fn the_coats_of_one_piece_come_together_and_can_be_found() {
     );
     let view = bench.import(&bench.write("more.csv", more), &[]);
     assert_eq!(view.found, "1 reading would be taken in. 1 line cannot be taken in.");
-    assert!(view.complaints[0].contains(&format!("the code {code} is on another piece already")), "{view:?}");
+    assert!(view.complaints[0].contains(&format!("The code {code} is on another piece already")), "{view:?}");
 }
 
 #[test]
@@ -365,11 +365,11 @@ fn what_cannot_be_is_refused_line_by_line() {
         "Line 2: 2031-01-01 is still to come. Look at the date.",
         "Line 3: 1950-01-01 is too long ago: readings from 1970 on can be kept.",
         "Line 4: “2025-02-30” is no date. Write it as 2026-11-25, for example.",
-        "Line 5: it does not say which form.",
-        "Line 6: it does not say which glaze.",
-        "Line 7: it does not say which zone. Write inside, outside or both.",
+        "Line 5: It does not say which form.",
+        "Line 6: It does not say which glaze.",
+        "Line 7: It does not say which zone. Write inside, outside or both.",
         "Line 8: “rim” is no zone. Write inside, outside or both.",
-        "Line 9: it has no weight.",
+        "Line 9: It has no weight.",
         "Line 10: A weight cannot be below zero. Leave out the minus sign.",
         "Line 11: The scale shows no glaze. Weigh the piece after the coat.",
     ];
@@ -397,9 +397,9 @@ fn hostile_files_are_refused_in_a_sentence() {
     assert!(bench.refusal(wide).starts_with("This sheet has 10000 columns"));
     assert!(bench.refusal("date,form\n2025-03-04,mug\n".repeat(500_000)).contains("more than 100000 lines"));
     let quote = "date,form,note\n2025-03-04,mug,\"good\n2025-03-04,mug,fine\n2025-03-05,mug,\n";
-    assert!(bench.refusal(quote).starts_with("Line 2: a quotation mark is opened and not closed"));
+    assert!(bench.refusal(quote).starts_with("Line 2: A quotation mark is opened and not closed"));
     let long = format!("date,form,note\n2025-03-04,mug,\"{}\n", "2025-03-04,mug,fine\n".repeat(10_000));
-    assert!(bench.refusal(long).starts_with("Line 2: a quotation mark"));
+    assert!(bench.refusal(long).starts_with("Line 2: A quotation mark"));
 
     // Four gigabytes that take no room on the disk.
     let huge = bench.folder.path().join("huge.csv");

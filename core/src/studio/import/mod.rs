@@ -10,6 +10,8 @@ mod here;
 mod plan;
 mod read;
 mod table;
+#[cfg(test)]
+mod tests;
 
 use std::path::Path;
 
@@ -24,12 +26,13 @@ use self::plan::{Piece, Plan, Planned, plan};
 use self::read::{ASKED, MAKE, UNITS, Unknown, read, short};
 use self::table::{Table, TableError};
 use super::facts::code;
-use super::sheet::{FieldKind, Item, SheetField, Value};
+use super::sheet::{FieldKind, Item, SheetField, Value, coded_item, item};
 use super::words::{count, sentence_case, word};
 use super::{Kept, Note, Now, Result, Row, Studio, StudioError};
 use crate::coat::verdict::VerdictKind;
 use crate::coded::Coded;
 use crate::form::ZoneKind;
+use crate::glaze::slurry::SgReading;
 use crate::store::Transaction;
 use crate::store::entity;
 use crate::units::{DecimalMark, Grams};
@@ -161,8 +164,12 @@ fn dated(id: Uuid, unix_ms: i64) -> Uuid {
 
 fn view(plan: &Plan, now: Now, table: &Table, values: &[Value]) -> Result<ImportView> {
     let readings = plan.coats.iter().take(PREVIEW).map(|planned| reading(plan, now, planned));
-    let mut complaints: Vec<String> =
-        plan.complaints.shown.iter().map(|(line, sentence)| format!("Line {line}: {sentence}")).collect();
+    let mut complaints: Vec<String> = plan
+        .complaints
+        .shown
+        .iter()
+        .map(|(line, sentence)| format!("Line {line}: {}", sentence_case(sentence)))
+        .collect();
     if let Some(more) = plan.complaints.all.checked_sub(complaints.len()).filter(|more| *more > 0) {
         complaints.push(format!("And {} more.", count(more as i64, "line", "lines")));
     }
@@ -248,8 +255,9 @@ fn notes(plan: &Plan, table: &Table) -> Vec<Note> {
     notes.extend(table.note.as_deref().map(Note::attention));
     if plan.assumed > 0 {
         notes.push(Note::attention(format!(
-            "{} no SG in the sheet and no check of its day: SG 1.45 is assumed, and the verdict is only as good as that.",
-            count(plan.assumed as i64, "reading has", "readings have")
+            "{} no SG in the sheet and no check from before: {} is assumed, and the verdict is only as good as that.",
+            count(plan.assumed as i64, "reading has", "readings have"),
+            plan.ground.style.specific_gravity(SgReading::unchecked().sg)
         )));
     }
     let used = used(&plan.coats, plan.ground.buckets.len(), |planned| planned.bucket);
@@ -292,18 +300,18 @@ fn questions(plan: &Plan, values: &[Value]) -> Vec<SheetField> {
         ask(read::DECIMAL, "Which decimal mark?", help, picked(read::DECIMAL), coded_items(DecimalMark::ALL));
     }
     if plan.terms.asks_unit {
-        let items = UNITS.iter().map(|(code, name)| item(code, name)).collect();
+        let items = UNITS.iter().map(|(code, name)| item(code, name, "")).collect();
         let unit = chosen(values, read::UNIT).unwrap_or(plan.ground.style.mass.symbol());
         ask(read::UNIT, "Unit of the weights", "Where neither the column nor the cell says one.", unit, items);
     }
     let ground = &plan.ground;
     let forms = || {
         let in_use = ground.forms.iter().filter(|form| !form.row.gone);
-        in_use.map(|form| item(&form.row.id.to_string(), &form.row.name)).collect::<Vec<_>>()
+        in_use.map(|form| item(&form.row.id.to_string(), &form.row.name, "")).collect::<Vec<_>>()
     };
     let glazes = || {
         let in_use = ground.glazes.iter().filter(|glaze| !glaze.row.gone && !glaze.made);
-        in_use.map(|glaze| item(&glaze.row.id.to_string(), &glaze.row.name)).collect::<Vec<_>>()
+        in_use.map(|glaze| item(&glaze.row.id.to_string(), &glaze.row.name, "")).collect::<Vec<_>>()
     };
     let lacks = |holds: Holds| plan.terms.columns.iter().all(|column| column.holds != holds);
     if lacks(Holds::Form) {
@@ -315,7 +323,7 @@ fn questions(plan: &Plan, values: &[Value]) -> Vec<SheetField> {
     if lacks(Holds::Zone) {
         ask(read::ZONE, "The zone of them all", "", picked(read::ZONE), coded_items(ZoneKind::ALL));
     }
-    let scales: Vec<Item> = ground.scales.iter().map(|(row, _)| item(&row.id.to_string(), &row.name)).collect();
+    let scales: Vec<Item> = ground.scales.iter().map(|(row, _)| item(&row.id.to_string(), &row.name, "")).collect();
     if scales.len() > 1 {
         let scale = scales.get(plan.terms.scale).map(|item| item.code.clone()).unwrap_or_default();
         ask(
@@ -339,12 +347,9 @@ fn unknown_in_words(unknown: &Unknown, known: Vec<Item>) -> (String, String, Vec
     let is_glaze = unknown.what == read::GLAZE;
     let label = format!("What {} is “{}”?", unknown.what, short(&unknown.written));
     let help = format!("In {}. It is not here under this name.", count(unknown.lines as i64, "line", "lines"));
-    let mut items = vec![item("", "Leave these lines out")];
+    let mut items = vec![item("", "Leave these lines out", "")];
     if is_glaze {
-        items.push(Item {
-            detail: "As glazes usually are; set it right in Studio afterwards.".to_owned(),
-            ..item(MAKE, "Make this glaze")
-        });
+        items.push(item(MAKE, "Make this glaze", "As glazes usually are; set it right in Studio afterwards."));
     }
     items.extend(known);
     (label, help, items)
@@ -365,10 +370,6 @@ fn choice(plan: &Plan, key: &str, label: &str, help: &str, text: &str, items: Ve
     }
 }
 
-fn item(code: &str, name: &str) -> Item {
-    Item { code: code.to_owned(), name: name.to_owned(), detail: String::new(), outline: Vec::new() }
-}
-
 fn coded_items<T: Coded>(all: &[T]) -> Vec<Item> {
-    all.iter().map(|value| item(value.code(), &sentence_case(value.name()))).collect()
+    all.iter().map(|value| coded_item(value, "")).collect()
 }

@@ -14,14 +14,12 @@ use crate::form::ZoneKind;
 use crate::kiln::piece_code;
 use crate::store::query;
 use crate::studio::Now;
-use crate::studio::sheet::Value;
+use crate::studio::sheet::{LONGEST_REMARK, Value};
 use crate::studio::words::DAY_MS;
 use crate::units::{DecimalMark, Grams, SpecificGravity, Style, parse};
 
 /// Names that are asked about; the rest are complained of.
 pub(super) const ASKED: usize = 20;
-/// The most letters of a remark.
-const LONGEST_REMARK: usize = 400;
 /// Complaints that are shown; the rest are counted.
 const SHOWN: usize = 50;
 

@@ -51,7 +51,7 @@ pub(super) enum TableError {
     #[error("This sheet has more than {MOST_LINES} lines. Split it into several files and take them in one by one.")]
     Lines,
     #[error(
-        "Line {line}: a quotation mark is opened and not closed, so that nothing after it can be told apart. Close it, or take it out, and save again."
+        "Line {line}: A quotation mark is opened and not closed, so that nothing after it can be told apart. Close it, or take it out, and save again."
     )]
     OpenQuote { line: u64 },
     #[error("There are no readings below the first line. Choose another file.")]
@@ -117,8 +117,8 @@ impl Table {
 
     pub(super) fn read(bytes: &[u8]) -> Result<Table, TableError> {
         let (text, note) = text(bytes)?;
-        // Lines that end as on an old Macintosh are counted by nobody else.
-        let text = if text.contains('\n') { text } else { text.replace('\r', "\n") };
+        // Whatever ends a line, it is one to count.
+        let text = text.replace("\r\n", "\n").replace('\r', "\n");
         let (separator, begin) = separator(&text);
         let mut rows = rows(&text[begin..], separator)?;
         for row in &mut rows {
@@ -204,7 +204,8 @@ fn separator(text: &str) -> (u8, usize) {
         let first = widths.first().copied().unwrap_or_default();
         widths.sort_unstable();
         let middle = widths.get(widths.len() / 2).copied().unwrap_or_default();
-        (first.min(middle), middle)
+        let alike = widths.iter().filter(|width| **width == middle).count();
+        (first.min(middle), middle, alike)
     };
     // Among equals the last one wins.
     (b"\t;,".iter().copied().max_by_key(score).unwrap_or(b','), 0)
@@ -227,7 +228,7 @@ fn rows(text: &str, separator: u8) -> Result<Vec<Row>, TableError> {
         let (begin, mut line) = cells.position().map_or((0, 1), |position| (position.byte() as usize, position.line()));
         // The reader begins a line where the one before ended: before the empty lines between them.
         let rest = text.get(begin..).unwrap_or_default();
-        let blank = rest.len() - rest.trim_start_matches(['\r', '\n']).len();
+        let blank = rest.len() - rest.trim_start_matches('\n').len();
         line += rest[..blank].matches('\n').count() as u64;
         let end = reader.position().byte() as usize;
         let raw = text.get(begin + blank..end).unwrap_or_default();

@@ -10,7 +10,7 @@ use crate::units::{
 /// The most letters of a name.
 const LONGEST_NAME: usize = 80;
 /// The most letters of a remark.
-const LONGEST_REMARK: usize = 400;
+pub(in crate::studio) const LONGEST_REMARK: usize = 400;
 
 /// How a quantity is read from what was typed.
 type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
@@ -293,11 +293,11 @@ pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
 }
 
 /// An item for one of a closed list.
-pub(super) fn coded_item(value: &impl Coded, detail: &str) -> Item {
+pub(in crate::studio) fn coded_item(value: &impl Coded, detail: &str) -> Item {
     item(value.code(), &sentence_case(value.name()), detail)
 }
 
 /// An item without an outline.
-pub(super) fn item(code: &str, name: &str, detail: &str) -> Item {
+pub(in crate::studio) fn item(code: &str, name: &str, detail: &str) -> Item {
     Item { code: code.to_owned(), name: name.to_owned(), detail: detail.to_owned(), outline: Vec::new() }
 }
