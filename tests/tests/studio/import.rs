@@ -40,6 +40,12 @@ impl Bench {
         }
     }
 
+    fn glaze(&self) -> String {
+        let sections = self.studio.house(NOW).unwrap().sections;
+        let section = sections.into_iter().find(|section| section.sheet == SheetKind::Glaze).unwrap();
+        section.rows[0].id.clone()
+    }
+
     fn coats(&self) -> usize {
         self.dump().lines().filter(|line| line.starts_with("coat ")).count()
     }
@@ -214,6 +220,7 @@ fn a_decimal_mark_that_could_be_a_thousands_mark_is_asked_about() {
     assert!(!view.can_take_in);
     assert!(stands(&view, "decimal").is_empty());
     let file = bench.folder.path().join("text.csv");
+    assert!(!bench.import(&file, &[("decimal", "neither")]).can_take_in);
     let large = bench.import(&file, &[("decimal", "point")]);
     assert!(large.complaints[0].contains("1,310"), "laydown still asks rather than guesses: {large:?}");
     let small = bench.import(&file, &[("decimal", "comma")]);
@@ -436,6 +443,38 @@ fn a_full_sheet_is_planned_and_counted() {
     assert_eq!(view.found, "1800 readings would be taken in. 200 lines cannot be taken in.");
     assert_eq!(view.complaints.len(), 51);
     assert_eq!(view.complaints[50], "And 150 lines more.");
+}
+
+#[test]
+fn buckets_are_found_or_made_and_old_ones_are_not_offered() {
+    let bench = Bench::set_up();
+    let line = |day: u32, bucket: &str| format!("2024-03-{day:02},Small mug,Ash white,{bucket},in,19.{}\n", day % 10);
+    let mut text = "date,form,glaze,bucket,zone,wet g\n".to_owned();
+    text += &[line(1, "first  BUCKET"), line(2, ""), line(3, "Batch 7"), line(4, "batch 7")].concat();
+    text += &line(5, &"x".repeat(81));
+    let file = bench.write("buckets.csv", text);
+    let view = bench.import(&file, &[]);
+    assert_eq!(view.found, "4 readings would be taken in. 1 line cannot be taken in.");
+    assert!(view.complaints[0].contains("is longer than 80 letters"), "{view:?}");
+    assert!(view.notes.iter().any(|note| note.text == "New buckets for them: Batch 7."), "{:?}", view.notes);
+    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    assert_eq!(bench.buckets_named("Batch 7"), 1);
+    assert_eq!(bench.studio.buckets(NOW).unwrap().buckets.len(), 1, "one of years ago is not for weighing");
+
+    // With two buckets in use nobody can say which it was.
+    bench.keep(SheetKind::Bucket, &bench.glaze(), &[("name", "Second bucket")]);
+    let file = bench.write("more.csv", format!("date,form,glaze,bucket,zone,wet g\n{}", line(6, "")));
+    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    assert_eq!(bench.buckets_named("From the spreadsheet"), 1);
+}
+
+#[test]
+fn a_check_counts_from_its_day_on() {
+    let bench = Bench::set_up();
+    // The glaze was made with a check of SG 1.45, now; the sheet knows of none before.
+    let today = "date,form,glaze,zone,wet g\n2026-11-25T23:30:00Z,Small mug,Ash white,in,19.4\n2024-11-25,Small mug,Ash white,in,19.4\n";
+    let view = bench.import_text(today);
+    assert!(view.notes.iter().any(|note| note.text.starts_with("1 reading has no SG")), "{:?}", view.notes);
 }
 
 /// What is counted in the sentence of a view: taken in, here already, refused.

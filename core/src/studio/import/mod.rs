@@ -262,8 +262,10 @@ fn notes(plan: &Plan, table: &Table) -> Vec<Note> {
     }
     let used = used(&plan.coats, plan.ground.buckets.len(), |planned| planned.bucket);
     let made = plan.ground.buckets.iter().zip(used).filter(|(bucket, used)| bucket.made && *used);
-    let made: Vec<&str> = made.map(|(bucket, _)| bucket.row.name.as_str()).take(ASKED).collect();
-    if !made.is_empty() {
+    let made: Vec<&str> = made.map(|(bucket, _)| bucket.row.name.as_str()).collect();
+    if let Some(more) = made.len().checked_sub(ASKED).filter(|more| *more > 0) {
+        notes.push(Note::plain(format!("New buckets for them: {}, and {more} more.", made[..ASKED].join(", "))));
+    } else if !made.is_empty() {
         notes.push(Note::plain(format!("New buckets for them: {}.", made.join(", "))));
     }
     notes

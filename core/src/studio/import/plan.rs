@@ -165,18 +165,20 @@ fn piece_of(
             return (group.piece, bears_code);
         }
     }
-    let borne = reading.code.as_ref().and_then(|code| here.codes.get(code));
-    let piece = match (name, borne) {
-        (PieceName::Id(id), _) => Piece::Named(*id),
-        (PieceName::Code(_), Some(borne)) => Piece::Named(borne.piece),
-        _ => Piece::New(reading.at),
+    let borne = reading.code.as_ref().and_then(|code| here.codes.get(code)).map(|borne| borne.piece);
+    let named = match name {
+        PieceName::Id(id) => Some(*id),
+        PieceName::Code(_) => borne,
+        PieceName::Label(_) => None,
     };
+    let piece = named.map_or(Piece::New(reading.at), Piece::Named);
     let is_coded = reading.code.is_some();
     let group =
         Group { piece: add(piece), form: reading.form, first_at: reading.at, zones: vec![reading.zone], is_coded };
     let place = group.piece;
     groups.insert(name.clone(), group);
-    (place, borne.is_none())
+    // The piece may bear its code on a coat that is here.
+    (place, named.is_none() || named != borne)
 }
 
 /// A reading with its target and its verdict.

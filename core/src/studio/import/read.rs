@@ -14,7 +14,7 @@ use crate::form::ZoneKind;
 use crate::kiln::piece_code;
 use crate::store::query;
 use crate::studio::Now;
-use crate::studio::sheet::{LONGEST_REMARK, Value};
+use crate::studio::sheet::{LONGEST_NAME, LONGEST_REMARK, Value};
 use crate::studio::words::DAY_MS;
 use crate::units::{DecimalMark, Grams, SpecificGravity, Style, parse};
 
@@ -186,8 +186,9 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
             _ => Ok(None),
         })
         .collect();
-    let (marks, asks_decimal) = marks(&found, chosen(values, DECIMAL));
-    if asks_decimal && chosen(values, DECIMAL).is_none() {
+    let decimal = chosen(values, DECIMAL).and_then(|code| code.parse().ok());
+    let (marks, asks_decimal) = marks(&found, decimal);
+    if asks_decimal && decimal.is_none() {
         open.push(Open {
             key: DECIMAL.to_owned(),
             sentence: "Say which decimal mark the weights have: 1,234 may be little or much.".to_owned(),
@@ -293,7 +294,10 @@ fn order<'a>(dates: impl Iterator<Item = &'a str>, chosen: Option<&str>) -> (Opt
 
 /// The decimal mark of each column, and whether the potter is asked for it: what one column leaves open, the others may
 /// say.
-fn marks(found: &[Result<Option<DecimalMark>, TwoWays>], chosen: Option<&str>) -> (Vec<Option<DecimalMark>>, bool) {
+fn marks(
+    found: &[Result<Option<DecimalMark>, TwoWays>],
+    chosen: Option<DecimalMark>,
+) -> (Vec<Option<DecimalMark>>, bool) {
     let plain = |mark: DecimalMark| found.contains(&Ok(Some(mark)));
     let of_all = match (plain(DecimalMark::Point), plain(DecimalMark::Comma)) {
         (true, false) => Some(DecimalMark::Point),
@@ -301,7 +305,7 @@ fn marks(found: &[Result<Option<DecimalMark>, TwoWays>], chosen: Option<&str>) -
         _ => None,
     };
     let asks = of_all.is_none() && found.contains(&Err(TwoWays));
-    let of_all = of_all.or_else(|| chosen.and_then(|code| code.parse().ok()));
+    let of_all = of_all.or(chosen);
     (found.iter().map(|mark| mark.ok().flatten().or(of_all)).collect(), asks)
 }
 
@@ -323,7 +327,7 @@ impl Reader<'_> {
             );
         }
         let (at, is_exact) = self.at(row)?;
-        // Every name that is not known is counted, whatever else is wrong with the line.
+        // Both before either is refused, so that the potter is asked about both at once.
         let form = self.form(row, ground, unknown);
         let glaze = self.glaze(row, ground, unknown);
         let (form, glaze) = (form?, glaze?);
@@ -370,7 +374,7 @@ impl Reader<'_> {
             return Err(format!("its note is longer than {LONGEST_REMARK} letters. Shorten it."));
         }
         let aim = self.aim(row, ground)?;
-        let bucket = ground.bucket(glaze, self.cell(row, Holds::Bucket), at);
+        let bucket = ground.bucket(glaze, &new_name(self.cell(row, Holds::Bucket))?, at);
         let note = Some(note).filter(|note| !note.is_empty());
         Ok(Reading {
             line: row.line,
@@ -448,7 +452,10 @@ impl Reader<'_> {
             return Ok(glaze);
         }
         let found = match self.what_it_is(GLAZE, name, unknown) {
-            Some(MAKE) => Some(ground.glaze(name).unwrap_or_else(|| ground.make_glaze(name))),
+            Some(MAKE) => Some(match ground.glaze(name) {
+                Some(made) => made,
+                None => ground.make_glaze(&new_name(name)?),
+            }),
             Some(id) => ground.glazes.iter().position(|glaze| !glaze.made && glaze.row.id.to_string() == id),
             None => None,
         };
@@ -541,6 +548,15 @@ impl Reader<'_> {
 fn verdict(text: &str) -> Option<VerdictKind> {
     let text = plain(text);
     VerdictKind::ALL.iter().copied().find(|kind| kind.code() == text || kind.name() == text)
+}
+
+/// A name as something new may bear it.
+fn new_name(text: &str) -> Result<String, String> {
+    let name = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    if name.chars().count() > LONGEST_NAME {
+        return Err(format!("the name “{}” is longer than {LONGEST_NAME} letters. Shorten it.", short(text)));
+    }
+    Ok(name)
 }
 
 fn formula(text: &str) -> String {

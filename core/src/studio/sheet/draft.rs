@@ -8,7 +8,7 @@ use crate::units::{
 };
 
 /// The most letters of a name.
-const LONGEST_NAME: usize = 80;
+pub(in crate::studio) const LONGEST_NAME: usize = 80;
 /// The most letters of a remark.
 pub(in crate::studio) const LONGEST_REMARK: usize = 400;
 

@@ -26,7 +26,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use self::draft::Draft;
-pub(super) use self::draft::{LONGEST_REMARK, coded_item, item};
+pub(super) use self::draft::{LONGEST_NAME, LONGEST_REMARK, coded_item, item};
 pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 use super::facts::{parse_id, style};
 use super::rows::{Keepsake, found, in_use};
