@@ -12,7 +12,7 @@ include tests/tests.mk
 include android/android.mk
 include ios/ios.mk
 
-test: check bindings-verify rust-test oracle photos backup android-test page-test ios ## Every test there is, nothing skipped
+test: check bindings-verify rust-test oracle photos backup import android-test page-test ios ## Every test there is, nothing skipped
 	@echo "All tests passed."
 
 check: ## Formatting and lints

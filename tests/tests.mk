@@ -28,6 +28,12 @@ backup: ## A backup read by Python alone, as a stranger would
 	cargo run --quiet -p laydown-tests --example sample_backup -- target/backup
 	python3 tests/backup/read.py target/backup/backup.zip
 
+import: ## Sheets as Python's csv module writes them, and what came in of them
+	rm -rf target/import
+	python3 tests/import/write.py make target/import
+	cargo run --quiet -p laydown-tests --example import_sheets -- target/import
+	python3 tests/import/write.py check target/import
+
 $(ORACLE)/ready: tests/oracle/requirements.txt
 	mkdir -p $(ORACLE)
 	python3 -m venv $(ORACLE)/venv || { echo "Python's venv is missing. Type: apt-get install -y python3-venv"; exit 1; }
@@ -37,4 +43,4 @@ $(ORACLE)/ready: tests/oracle/requirements.txt
 bench: ## Each figure beside its peer, in the same run
 	cargo bench --quiet -p laydown-tests --bench bench
 
-.PHONY: oracle photos backup bench
+.PHONY: oracle photos backup import bench

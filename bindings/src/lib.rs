@@ -176,6 +176,16 @@ impl Studio {
         self.0.take_in(now, Path::new(from))
     }
 
+    /// What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
+    pub fn import(&self, now: Now, file: &str, chosen: Vec<Value>) -> Result<ImportView> {
+        self.0.import(now, Path::new(file), &chosen)
+    }
+
+    /// Takes the spreadsheet in, as the view said.
+    pub fn take_in_sheet(&self, now: Now, file: &str, chosen: Vec<Value>) -> Result<Kept> {
+        self.0.take_in_sheet(now, Path::new(file), &chosen)
+    }
+
     /// The Kiln screen.
     pub fn kiln(&self, now: Now) -> Result<KilnView> {
         self.0.kiln(now)

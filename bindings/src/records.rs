@@ -1062,3 +1062,26 @@ pub struct DevicesView {
     /// Clocks that cannot be right.
     pub notes: Vec<Note>,
 }
+
+/// What taking a spreadsheet in would do.
+#[uniffi::remote(Record)]
+pub struct ImportView {
+    /// What to do here.
+    pub intro: String,
+    /// The columns of the sheet: a choice each, with a few of its cells.
+    pub columns: Vec<SheetField>,
+    /// What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
+    pub questions: Vec<SheetField>,
+    /// How many readings would be taken in, and how many lines not.
+    pub found: String,
+    /// What to mind.
+    pub notes: Vec<Note>,
+    /// The first readings as they would be kept; their ids are the numbers of their lines.
+    pub readings: Vec<Row>,
+    /// What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
+    pub complaints: Vec<String>,
+    /// What the button says.
+    pub take_in_label: String,
+    /// Whether it can be taken in as it stands.
+    pub can_take_in: bool,
+}

@@ -696,6 +696,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func house(now: Now) throws  -> HouseView
     
     /**
+     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
+     */
+    func `import`(now: Now, file: String, chosen: [Value]) throws  -> ImportView
+    
+    /**
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     func keep(now: Now, entry: WeighEntry) throws  -> Kept
@@ -794,6 +799,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Takes a backup in; answers with what to say.
      */
     func takeIn(now: Now, from: String) throws  -> String
+    
+    /**
+     * Takes the spreadsheet in, as the view said.
+     */
+    func takeInSheet(now: Now, file: String, chosen: [Value]) throws  -> Kept
     
     /**
      * Takes a piece out of a firing.
@@ -1122,6 +1132,21 @@ open func house(now: Now)throws  -> HouseView  {
 }
     
     /**
+     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
+     */
+open func `import`(now: Now, file: String, chosen: [Value])throws  -> ImportView  {
+    return try  FfiConverterTypeImportView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_import(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(file),
+        FfiConverterSequenceTypeValue.lower(chosen),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
 open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
@@ -1405,6 +1430,21 @@ open func takeIn(now: Now, from: String)throws  -> String  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(from),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes the spreadsheet in, as the view said.
+     */
+open func takeInSheet(now: Now, file: String, chosen: [Value])throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_take_in_sheet(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(file),
+        FfiConverterSequenceTypeValue.lower(chosen),uniffiCallStatus
     )
 })
 }
@@ -3714,6 +3754,145 @@ public func FfiConverterTypeHouseView_lift(_ buf: RustBuffer) throws -> HouseVie
 #endif
 public func FfiConverterTypeHouseView_lower(_ value: HouseView) -> RustBuffer {
     return FfiConverterTypeHouseView.lower(value)
+}
+
+
+/**
+ * What taking a spreadsheet in would do.
+ */
+public struct ImportView: Equatable, Hashable {
+    /**
+     * What to do here.
+     */
+    public var intro: String
+    /**
+     * The columns of the sheet: a choice each, with a few of its cells.
+     */
+    public var columns: [SheetField]
+    /**
+     * What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
+     */
+    public var questions: [SheetField]
+    /**
+     * How many readings would be taken in, and how many lines not.
+     */
+    public var found: String
+    /**
+     * What to mind.
+     */
+    public var notes: [Note]
+    /**
+     * The first readings as they would be kept; their ids are the numbers of their lines.
+     */
+    public var readings: [Row]
+    /**
+     * What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
+     */
+    public var complaints: [String]
+    /**
+     * What the button says.
+     */
+    public var takeInLabel: String
+    /**
+     * Whether it can be taken in as it stands.
+     */
+    public var canTakeIn: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What to do here.
+         */intro: String, 
+        /**
+         * The columns of the sheet: a choice each, with a few of its cells.
+         */columns: [SheetField], 
+        /**
+         * What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
+         */questions: [SheetField], 
+        /**
+         * How many readings would be taken in, and how many lines not.
+         */found: String, 
+        /**
+         * What to mind.
+         */notes: [Note], 
+        /**
+         * The first readings as they would be kept; their ids are the numbers of their lines.
+         */readings: [Row], 
+        /**
+         * What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
+         */complaints: [String], 
+        /**
+         * What the button says.
+         */takeInLabel: String, 
+        /**
+         * Whether it can be taken in as it stands.
+         */canTakeIn: Bool) {
+        self.intro = intro
+        self.columns = columns
+        self.questions = questions
+        self.found = found
+        self.notes = notes
+        self.readings = readings
+        self.complaints = complaints
+        self.takeInLabel = takeInLabel
+        self.canTakeIn = canTakeIn
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ImportView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeImportView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ImportView {
+        return
+            try ImportView(
+                intro: FfiConverterString.read(from: &buf), 
+                columns: FfiConverterSequenceTypeSheetField.read(from: &buf), 
+                questions: FfiConverterSequenceTypeSheetField.read(from: &buf), 
+                found: FfiConverterString.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
+                readings: FfiConverterSequenceTypeRow.read(from: &buf), 
+                complaints: FfiConverterSequenceString.read(from: &buf), 
+                takeInLabel: FfiConverterString.read(from: &buf), 
+                canTakeIn: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ImportView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.intro, into: &buf)
+        FfiConverterSequenceTypeSheetField.write(value.columns, into: &buf)
+        FfiConverterSequenceTypeSheetField.write(value.questions, into: &buf)
+        FfiConverterString.write(value.found, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.readings, into: &buf)
+        FfiConverterSequenceString.write(value.complaints, into: &buf)
+        FfiConverterString.write(value.takeInLabel, into: &buf)
+        FfiConverterBool.write(value.canTakeIn, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeImportView_lift(_ buf: RustBuffer) throws -> ImportView {
+    return try FfiConverterTypeImportView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeImportView_lower(_ value: ImportView) -> RustBuffer {
+    return FfiConverterTypeImportView.lower(value)
 }
 
 
@@ -9715,6 +9894,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_house() != 41910) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_import() != 11054) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_keep() != 47844) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -9773,6 +9955,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 44282) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() != 7694) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_out() != 49123) {

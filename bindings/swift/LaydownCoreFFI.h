@@ -338,6 +338,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_history(uint64_t ptr, RustBu
 RustBuffer uniffi_laydown_bindings_fn_method_studio_house(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_IMPORT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_IMPORT
+RustBuffer uniffi_laydown_bindings_fn_method_studio_import(uint64_t ptr, RustBuffer now, RustBuffer file, RustBuffer chosen, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP
 RustBuffer uniffi_laydown_bindings_fn_method_studio_keep(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
@@ -436,6 +441,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_take_back_coat(uint64_t ptr,
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_IN
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_IN
 RustBuffer uniffi_laydown_bindings_fn_method_studio_take_in(uint64_t ptr, RustBuffer now, RustBuffer from, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_IN_SHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_IN_SHEET
+RustBuffer uniffi_laydown_bindings_fn_method_studio_take_in_sheet(uint64_t ptr, RustBuffer now, RustBuffer file, RustBuffer chosen, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_OUT
@@ -835,6 +845,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_house(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_IMPORT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_IMPORT
+uint16_t uniffi_laydown_bindings_checksum_method_studio_import(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP
 uint16_t uniffi_laydown_bindings_checksum_method_studio_keep(void
@@ -952,6 +968,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_take_back_coat(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_IN
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_IN
 uint16_t uniffi_laydown_bindings_checksum_method_studio_take_in(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_IN_SHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_IN_SHEET
+uint16_t uniffi_laydown_bindings_checksum_method_studio_take_in_sheet(void
     
 );
 #endif

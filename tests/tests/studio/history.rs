@@ -21,7 +21,7 @@ impl Bench {
         self.studio.keep_sheet(NOW.at(NOW.unix_ms + minutes * MINUTE_MS), &entry).unwrap();
     }
 
-    fn glaze(&self) -> String {
+    fn only_glaze(&self) -> String {
         let sections = self.studio.house(NOW).unwrap().sections;
         sections.into_iter().find(|section| section.sheet == SheetKind::Glaze).unwrap().rows[0].id.clone()
     }
@@ -44,7 +44,7 @@ fn what_was_done_is_listed_taken_back_and_done_again() {
     assert!(bench.studio.doings(NOW).unwrap().intro.starts_with("Nothing has been done"));
     let bench = Bench::set_up();
     bench.studio.keep(NOW.at(NOW.unix_ms + MINUTE_MS), net("19.4")).unwrap();
-    bench.edit_glaze(&bench.glaze(), 2, &[("name", "Snow")]);
+    bench.edit_glaze(&bench.only_glaze(), 2, &[("name", "Snow")]);
     let doings = bench.doings();
     assert_eq!(
         (doings[0].title.as_str(), doings[1].title.as_str()),
@@ -89,7 +89,7 @@ fn two_phones_that_said_different_things_agree_and_both_are_shown() {
     let (sink, kiln) = (Bench::set_up(), Bench::empty());
     kiln.keep(SheetKind::Preference, "", &[("phone", "Phone at the kiln")]);
     kiln.hear(&sink);
-    let glaze = sink.glaze();
+    let glaze = sink.only_glaze();
     sink.edit_glaze(&glaze, 1, &[("name", "Snow")]);
     kiln.edit_glaze(&glaze, 2, &[("name", "Hail")]);
     kiln.edit_glaze(&glaze, 3, &[("sensitivity", "high")]);
@@ -123,7 +123,7 @@ fn two_phones_that_said_different_things_agree_and_both_are_shown() {
 fn a_clock_that_is_years_wrong_is_said_and_breaks_nothing() {
     let (right, wrong) = (Bench::set_up(), Bench::empty());
     wrong.hear(&right);
-    let glaze = right.glaze();
+    let glaze = right.only_glaze();
     let years = 365 * 24 * 60;
     wrong.edit_glaze(&glaze, 70 * years, &[("name", "From the year 2096")]);
     right.hear(&wrong);

@@ -707,6 +707,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_house(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_import(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep_photo(
@@ -746,6 +748,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_take_back_coat(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_in(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_take_in_sheet(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_out(
     ): Int
@@ -823,6 +827,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_import(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`chosen`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -862,6 +868,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_in(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_take_in_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`chosen`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_out(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1046,6 +1054,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_house() and 0xFFFF) != 41910) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_import() and 0xFFFF) != 11054) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep() and 0xFFFF) != 47844) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1104,6 +1115,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 44282) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() and 0xFFFF) != 7694) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_out() and 0xFFFF) != 49123) {
@@ -1666,6 +1680,11 @@ public interface StudioInterface {
     fun `house`(`now`: Now): HouseView
     
     /**
+     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
+     */
+    fun `import`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): ImportView
+    
+    /**
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
@@ -1764,6 +1783,11 @@ public interface StudioInterface {
      * Takes a backup in; answers with what to say.
      */
     fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String
+    
+    /**
+     * Takes the spreadsheet in, as the view said.
+     */
+    fun `takeInSheet`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): Kept
     
     /**
      * Takes a piece out of a firing.
@@ -2189,6 +2213,26 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
+     */
+    @Throws(StudioException::class)override fun `import`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): ImportView {
+            return FfiConverterTypeImportView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_import(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`file`),
+        FfiConverterSequenceTypeValue.lower(`chosen`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     @Throws(StudioException::class)override fun `keep`(`now`: Now, `entry`: WeighEntry): Kept {
@@ -2569,6 +2613,26 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterString.lower(`from`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes the spreadsheet in, as the view said.
+     */
+    @Throws(StudioException::class)override fun `takeInSheet`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_in_sheet(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`file`),
+        FfiConverterSequenceTypeValue.lower(`chosen`),_status)
 }
     }
     )
@@ -4328,6 +4392,109 @@ public object FfiConverterTypeHouseView: FfiConverterRustBuffer<HouseView> {
             FfiConverterSequenceTypeSection.write(value.`sections`, buf)
             FfiConverterString.write(value.`backup`, buf)
             FfiConverterSequenceTypeCautionView.write(value.`cautions`, buf)
+    }
+}
+
+
+
+/**
+ * What taking a spreadsheet in would do.
+ */
+data class ImportView (
+    /**
+     * What to do here.
+     */
+    val `intro`: kotlin.String
+    , 
+    /**
+     * The columns of the sheet: a choice each, with a few of its cells.
+     */
+    val `columns`: List<SheetField>
+    , 
+    /**
+     * What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
+     */
+    val `questions`: List<SheetField>
+    , 
+    /**
+     * How many readings would be taken in, and how many lines not.
+     */
+    val `found`: kotlin.String
+    , 
+    /**
+     * What to mind.
+     */
+    val `notes`: List<Note>
+    , 
+    /**
+     * The first readings as they would be kept; their ids are the numbers of their lines.
+     */
+    val `readings`: List<Row>
+    , 
+    /**
+     * What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
+     */
+    val `complaints`: List<kotlin.String>
+    , 
+    /**
+     * What the button says.
+     */
+    val `takeInLabel`: kotlin.String
+    , 
+    /**
+     * Whether it can be taken in as it stands.
+     */
+    val `canTakeIn`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeImportView: FfiConverterRustBuffer<ImportView> {
+    override fun read(buf: ByteBuffer): ImportView {
+        return ImportView(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeSheetField.read(buf),
+            FfiConverterSequenceTypeSheetField.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ImportView) = (
+            FfiConverterString.allocationSize(value.`intro`) +
+            FfiConverterSequenceTypeSheetField.allocationSize(value.`columns`) +
+            FfiConverterSequenceTypeSheetField.allocationSize(value.`questions`) +
+            FfiConverterString.allocationSize(value.`found`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`readings`) +
+            FfiConverterSequenceString.allocationSize(value.`complaints`) +
+            FfiConverterString.allocationSize(value.`takeInLabel`) +
+            FfiConverterBoolean.allocationSize(value.`canTakeIn`)
+    )
+
+    override fun write(value: ImportView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`intro`, buf)
+            FfiConverterSequenceTypeSheetField.write(value.`columns`, buf)
+            FfiConverterSequenceTypeSheetField.write(value.`questions`, buf)
+            FfiConverterString.write(value.`found`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+            FfiConverterSequenceTypeRow.write(value.`readings`, buf)
+            FfiConverterSequenceString.write(value.`complaints`, buf)
+            FfiConverterString.write(value.`takeInLabel`, buf)
+            FfiConverterBoolean.write(value.`canTakeIn`, buf)
     }
 }
 

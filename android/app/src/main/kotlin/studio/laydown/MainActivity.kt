@@ -15,6 +15,7 @@ import studio.laydown.house.BackupPage
 import studio.laydown.house.CautionsScreen
 import studio.laydown.house.DevicesPage
 import studio.laydown.house.HistoryPage
+import studio.laydown.house.ImportPage
 import studio.laydown.house.SizesScreen
 import studio.laydown.house.StudioScreen
 import studio.laydown.kiln.ComparePage
@@ -245,6 +246,7 @@ class MainActivity : Activity() {
         PageKind.BACKUP -> BackupPage(this)
         PageKind.HISTORY -> HistoryPage(this, place.id)
         PageKind.DEVICES -> DevicesPage(this)
+        PageKind.IMPORT -> ImportPage(this)
     }
 
     private fun turnKept(state: KeptState) = work.ask(turn(state)) { result ->

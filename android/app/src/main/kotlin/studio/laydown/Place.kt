@@ -40,5 +40,5 @@ data class Place(
 /** The pages; the first four are the tabs. */
 enum class PageKind {
     WEIGH, BUCKETS, KILN, STUDIO, COAT, BUCKET, SHEET, SIZES, CAUTIONS, FIRING, LOOK, CONTACT_SHEET, PIECE, COMPARE, FIND, BACKUP, HISTORY,
-    DEVICES
+    DEVICES, IMPORT
 }

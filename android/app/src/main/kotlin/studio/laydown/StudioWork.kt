@@ -36,6 +36,14 @@ class StudioWork(private val open: (Now) -> Studio, private val clock: () -> Clo
         }
     }
 
+    /** Does [work] that needs no studio on a thread of its own: a file may lie far away. */
+    fun <T> elsewhere(work: () -> T, answer: (Result<T>) -> Unit) {
+        thread(name = "elsewhere", isDaemon = true) {
+            val result = runCatching(work)
+            main.post { answer(result) }
+        }
+    }
+
     override fun close() {
         only.execute { studio?.close() }
         only.shutdown()

@@ -4,11 +4,11 @@ import android.content.ActivityNotFoundException
 import android.content.Intent
 import android.net.Uri
 import android.os.Bundle
-import android.os.Handler
-import android.os.Looper
 import studio.laydown.Answer
 import studio.laydown.ColumnPage
 import studio.laydown.MainActivity
+import studio.laydown.PageKind
+import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.BackupView
 import studio.laydown.core.Note
@@ -25,7 +25,6 @@ import studio.laydown.putSentence
 import java.io.File
 import java.io.FileNotFoundException
 import java.io.IOException
-import kotlin.concurrent.thread
 
 /** Everything into one file that lies elsewhere, and such a file taken in again. What takes long happens beside the weighing. */
 class BackupPage(host: MainActivity) : ColumnPage(host) {
@@ -35,7 +34,6 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
     private enum class Asked { NOTHING, PLACE, BACKUP }
 
     private val pictures = Pictures(host)
-    private val main = Handler(Looper.getMainLooper())
     private var shown: BackupView? = null
     private var asked = Asked.NOTHING
 
@@ -75,6 +73,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
                 putButton(R.layout.main_button, host.getText(R.string.back_up)) { make(::askForPlace) },
                 putButton(R.layout.add, host.getText(R.string.send_backup)) { make(::send) },
                 putButton(R.layout.add, host.getText(R.string.take_in)) { askForBackup() },
+                putButton(R.layout.add, host.getText(R.string.import_sheet)) { host.go(Place(PageKind.IMPORT)) },
             )
             ways.forEach { it.isEnabled = !working }
         }
@@ -173,16 +172,10 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
 
     private fun attention(sentence: Int) = Note(Tone.ATTENTION, host.getString(sentence))
 
-    /** Copies on a thread of its own: a file may lie far away. */
-    private fun copying(copy: () -> File, then: (File) -> Unit) {
-        thread(name = "copy", isDaemon = true) {
-            val copied = runCatching(copy)
-            main.post {
-                copied.fold(then) {
-                    if (it !is IOException && it !is SecurityException) throw it
-                    end(attention(R.string.file_not_copied))
-                }
-            }
+    private fun copying(copy: () -> File, then: (File) -> Unit) = host.work.elsewhere(copy) { copied ->
+        copied.fold(then) {
+            if (it !is IOException && it !is SecurityException) throw it
+            end(attention(R.string.file_not_copied))
         }
     }
 

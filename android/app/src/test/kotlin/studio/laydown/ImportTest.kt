@@ -1,0 +1,66 @@
+package studio.laydown
+
+import android.app.Activity
+import android.content.Intent
+import android.net.Uri
+import org.junit.Assert.assertTrue
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import org.robolectric.Shadows.shadowOf
+import studio.laydown.desk.Phone
+
+/** A potter's own spreadsheet: looked at, corrected, taken in, and taken back. */
+@RunWith(RobolectricTestRunner::class)
+class ImportTest {
+    private val place = Uri.parse("content://elsewhere/readings.csv")
+
+    @Test
+    fun aSheetIsLookedAtCorrectedAndTakenIn() = page { phone ->
+        phone.choose("Date,Form,Glaze,Side,Wet weight (g),Mood\n2025-03-04,Breakfast mug,Ash white,inside,20.4,good\n2025-03-05,Tall jug,Ash white,inside,31.0,tired\n")
+        phone.await("what was found") { phone.scrollTo("1 reading would be taken in. 1 line cannot be taken in.") }
+        phone.await("the complaint") { phone.scrollToStart("Line 3: ") }
+        // What the jug is can be said: then both lines can be taken in.
+        phone.touch("What form is “Tall jug”?")
+        phone.touch("Breakfast mug")
+        phone.await("both") { phone.scrollTo("2 readings would be taken in.") }
+        phone.touch("Take in 2 readings")
+        phone.await("that they are in") { phone.texts().any { it.startsWith("2 readings") } }
+        phone.touch("Undo")
+        phone.await("that they are out again") { phone.shows("Taken back.") }
+    }
+
+    @Test
+    fun whatIsNoSheetIsSaid() = page { phone ->
+        phone.choose("")
+        phone.await("the sentence") { phone.texts().any { "empty" in it || "nothing" in it.lowercase() } }
+        phone.touch("Choose the file")
+        phone.await("the request") { phone.request != null }
+        phone.answer(Activity.RESULT_CANCELED)
+        phone.await("the sentence") { phone.said("No file was chosen.") != null }
+    }
+
+    @Test
+    fun whatWasChosenOutlivesATurn() = page { phone ->
+        phone.choose("Date,Form,Glaze,Side,Wet weight (g)\n2025-03-04,Breakfast mug,Ash white,inside,20.4\n")
+        phone.await("what was found") { phone.scrollTo("1 reading would be taken in.") }
+        phone.rotate()
+        phone.await("what was found") { phone.scrollTo("1 reading would be taken in.") }
+    }
+
+    private fun page(work: (Phone) -> Unit) = Pottery.furnished().use { phone ->
+        phone.touch("Studio")
+        phone.touch("Backup")
+        phone.touch("A spreadsheet of yours")
+        work(phone)
+    }
+
+    private fun Phone.choose(text: String) {
+        touch("Choose the file")
+        await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT }
+        shadowOf(activity.contentResolver).registerInputStream(place, text.byteInputStream())
+        answer(Activity.RESULT_OK, Intent().setData(place))
+    }
+
+    private fun Phone.scrollToStart(words: String) = texts().firstOrNull { it.startsWith(words) }?.let(::scrollTo) ?: false
+}
