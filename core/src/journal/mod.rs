@@ -1,11 +1,12 @@
 //! The journal: what was done in the studio, as events that are only ever added.
 //!
 //! Pure: no database, no clock of its own, no randomness of its own. [`event`] is the envelope, [`clock`] orders
-//! events made on different phones, [`fold`] turns the events of one thing into what that thing is now.
+//! events made on different phones, [`segment`] packs them into files that travel, [`fold`] turns the events of one thing into what that thing is now.
 
 pub mod clock;
 pub mod event;
 pub mod fold;
+pub mod segment;
 
 pub use clock::Clock;
 pub use event::{Body, DeviceId, Event, EventId, Ids, Kind, RandomIds, SeededIds};
