@@ -29,7 +29,8 @@ use packed::Words;
 use photos::Photos;
 pub(crate) use photos::whole_file;
 pub use transaction::{
-    Changes, Transaction, Undo, chosen, devices, events_after, events_of, last_clocks, latest_events, this_device,
+    Changes, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks, latest_events,
+    this_device,
 };
 
 /// Events that are taken in at a time: a Keep waits for so many, some milliseconds.

@@ -370,7 +370,7 @@ pub fn events_after(conn: &Connection, device: DeviceId, seq: i64) -> Result<Vec
 }
 
 /// The events of `device` from its `first` to its `last`, both included, in the order it made them.
-pub(super) fn events_in(conn: &Connection, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+pub fn events_in(conn: &Connection, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
     match number_of(conn, device)? {
         Some(number) => between(conn, &mut Words::default(), number, first.max(1), last.min((1 << SEQ_BITS) - 1)),
         None => Ok(Vec::new()),
