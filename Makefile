@@ -19,7 +19,7 @@ check: ## Formatting and lints
 	cargo fmt --all --check
 	cargo clippy --quiet --workspace --all-targets -- -D warnings
 
-rust-test: ## The tests in Rust
+rust-test: $(REMOTE)/ready ## The tests in Rust
 	cargo test --workspace
 
 bindings: ## Writes the Kotlin and Swift sides of the facade

@@ -1,6 +1,7 @@
 # Tests of the core against the world outside; included by the root Makefile.
 
 ORACLE := target/oracle
+REMOTE := target/remote
 
 oracle: $(ORACLE)/ready ## Targets, verdicts and profiles recomputed in Python by scipy, uncertainties and trimesh
 	cargo run --quiet -p laydown-tests --example oracle_cases > $(ORACLE)/cases.json
@@ -40,7 +41,16 @@ $(ORACLE)/ready: tests/oracle/requirements.txt
 	$(ORACLE)/venv/bin/pip install --quiet --disable-pip-version-check --requirement tests/oracle/requirements.txt
 	touch $@
 
+remote: $(REMOTE)/ready ## Studios kept alike through a folder, a WebDAV and an S3 server that are started, killed and restarted
+	cargo test -p laydown-remote
+
+$(REMOTE)/ready: tests/remote/requirements.txt
+	mkdir -p $(REMOTE)
+	python3 -m venv $(REMOTE)/venv || { echo "Python's venv is missing. Type: apt-get install -y python3-venv"; exit 1; }
+	$(REMOTE)/venv/bin/pip install --quiet --disable-pip-version-check --requirement tests/remote/requirements.txt
+	touch $@
+
 bench: ## Each figure beside its peer, in the same run
 	cargo bench --quiet -p laydown-tests --bench bench
 
-.PHONY: oracle photos backup import bench
+.PHONY: oracle photos backup import remote bench

@@ -1,0 +1,36 @@
+//! All that is asked of a place that holds files.
+
+use crate::RemoteError;
+
+/// A place that holds files by their paths, whose parts are divided by `/`.
+pub trait Shelf {
+    /// The whole of a file; `None` where there is none.
+    ///
+    /// # Errors
+    /// When the place does not answer or refuses.
+    fn get(&self, path: &str) -> Result<Option<Vec<u8>>, RemoteError>;
+
+    /// Puts a whole file there, in the place of one that is there already. When it is cut off, anything may lie there.
+    ///
+    /// # Errors
+    /// As [`Shelf::get`], or when there is no room.
+    fn put(&self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError>;
+
+    /// All files below `devices/`, at any depth.
+    ///
+    /// # Errors
+    /// As [`Shelf::get`].
+    fn list(&self) -> Result<Vec<Entry>, RemoteError>;
+}
+
+/// A file on a shelf.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Entry {
+    /// Its path.
+    pub path: String,
+    /// Its length, bytes.
+    pub size: u64,
+}
+
+/// The folder that everything lies in.
+pub(crate) const DEVICES: &str = "devices/";

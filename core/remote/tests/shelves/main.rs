@@ -1,0 +1,8 @@
+//! Studios kept alike: through memory, where anything can be broken, and through real servers on loopback.
+
+// Everything here is a test, also what lies in no test function.
+#![allow(clippy::unwrap_used, clippy::panic)]
+
+mod broken;
+mod servers;
+mod studio;
