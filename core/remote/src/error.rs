@@ -40,6 +40,9 @@ pub enum RemoteError {
     /// A file of the journal is not as it was written. It is skipped and asked for again next time.
     #[error("{0} It was left out. On the device that wrote it, choose “Check what is there”.")]
     DamagedSegment(SegmentError),
+    /// A file of the journal was written by a newer program. It is skipped and asked for again next time.
+    #[error("Another device has a newer laydown. Update the app here, then sync again.")]
+    Newer,
     /// A photograph is not as it was put there. It is skipped and asked for again next time.
     #[error(
         "The photograph “{file}” is damaged there. It was left out. On the device that took it, choose “Check what is there”."
@@ -141,7 +144,13 @@ fn is_of_certificate(cause: &(dyn Error + 'static)) -> bool {
     matches!(cause.downcast_ref(), Some(rustls::Error::InvalidCertificate(_) | rustls::Error::NoCertificatesPresented))
 }
 
-/// A segment that cannot be used and that no update of this app would help.
+impl From<SegmentError> for RemoteError {
+    fn from(error: SegmentError) -> RemoteError {
+        if error.wrong == Wrong::Newer { RemoteError::Newer } else { RemoteError::DamagedSegment(error) }
+    }
+}
+
+/// A segment that is damaged already on the outside.
 pub(crate) fn damaged(name: &str, wrong: Wrong) -> RemoteError {
     RemoteError::DamagedSegment(SegmentError { name: name.to_owned(), wrong })
 }

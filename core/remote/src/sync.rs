@@ -155,10 +155,11 @@ impl There {
         self.segments.get(&device).map_or(&[], Vec::as_slice)
     }
 
-    /// How far the events of a device lie there, from the first on without a gap, after `have` that need not.
-    fn covered(&self, device: DeviceId, have: i64) -> i64 {
-        let mut covered = have;
-        while let Some(next) = self.holding(device, covered + 1).next() {
+    /// How far the events of a device lie there, from the first on without a gap, in the segments of one writer or of all.
+    fn covered(&self, device: DeviceId, writer: Option<DeviceId>) -> i64 {
+        let mut covered = 0;
+        let by = |segment: &&Lying| writer.is_none_or(|writer| segment.writer == writer);
+        while let Some(next) = self.holding(device, covered + 1).find(by) {
             covered = next.name.last;
         }
         covered
@@ -304,22 +305,24 @@ impl Round<'_> {
         self.step()?;
         let Some(bytes) = file else { return Ok(Err(damaged(&name, Wrong::Cut))) };
         Ok(match self.open(bytes, &segment.file.path, segment.writer, there)? {
-            Some(bytes) => segment::unpack(&segment.name, &bytes).map_err(RemoteError::DamagedSegment),
+            Some(bytes) => segment::unpack(&segment.name, &bytes).map_err(RemoteError::from),
             None => Err(damaged(&name, Wrong::Packing)),
         })
     }
 
-    /// Puts again what this device put there and what is not whole: its last segment always, since that may have been cut
-    /// off when the app was ended, and all of them where that is asked for. One that is whole and says something else was put
+    /// Puts again what this device put there and what is not whole: the last segment of each device always, since that may
+    /// have been cut off when the app was ended, and all of them where that is asked for. One that is whole and says something else was put
     /// there by another that goes by the same name.
     fn look_after_own(&mut self, there: &There) -> Result<(), RemoteError> {
         let me = self.journal.device();
         let version = self.journal.version()?;
         let own = there.segments.values().flatten().filter(|segment| segment.writer == me);
         let mut own: Vec<&Lying> = own.filter(|s| version.get(&s.name.device) >= Some(&s.name.last)).collect();
-        own.sort_by_key(|segment| (segment.name.device == me, segment.name.last));
         if !self.options.check {
-            own = own.split_off(own.len().saturating_sub(1));
+            own.sort_by_key(|segment| segment.name.last);
+            let last: BTreeMap<DeviceId, &Lying> =
+                own.into_iter().map(|segment| (segment.name.device, segment)).collect();
+            own = last.into_values().collect();
         }
         self.so_far.of += own.len();
         for segment in own {
@@ -332,6 +335,8 @@ impl Round<'_> {
                         self.outcome.troubles.push(StoreError::Forked { device, seq: other.seq }.into());
                     }
                 }
+                // Written before the app went back to an older version: good, only not readable here.
+                Err(newer @ RemoteError::Newer) => self.outcome.troubles.push(newer),
                 Err(_) => {
                     self.put_segments(device, first, last)?;
                     self.outcome.put_again += 1;
@@ -341,14 +346,15 @@ impl Round<'_> {
         Ok(())
     }
 
-    /// Puts there what this device knows and the shelf does not.
+    /// Puts there what this device knows and the shelf does not. For its own events it relies on nobody else: another's file
+    /// may be cut, and that other may be gone.
     fn put_events(&mut self, there: &There) -> Result<(), RemoteError> {
         let me = self.journal.device();
         for (device, have) in self.journal.version()? {
             if self.forked && device == me {
                 continue;
             }
-            let first = there.covered(device, 0) + 1;
+            let first = there.covered(device, (device == me).then_some(me)) + 1;
             if first <= have {
                 self.outcome.events_out += self.put_segments(device, first, have)?;
             }

@@ -1,6 +1,6 @@
 //! Real servers on loopback, started, killed and started again by the tests. `make remote` installs what they need.
 
-use std::io::{BufRead, BufReader};
+use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpListener;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
@@ -179,6 +179,54 @@ fn what_a_webdav_server_refuses_is_said_plainly() {
             Place::WebDav { address: address.to_owned(), user: String::new(), password: Secret::from(String::new()) };
         assert!(matches!(Connection::open(&place, None, HASTY), Err(RemoteError::WrongAddress)), "{address}");
     }
+}
+
+/// A server that answers each kind of request with a status of its own, and 404 for the rest.
+fn answering(statuses: &'static [(&'static str, u16)]) -> String {
+    let listener = TcpListener::bind("127.0.0.1:0").unwrap();
+    let port = listener.local_addr().unwrap().port().to_string();
+    // It ends with the test's process.
+    std::thread::spawn(move || {
+        for stream in listener.incoming() {
+            let mut stream = stream.unwrap();
+            let mut head = String::new();
+            let mut length = 0;
+            let mut reader = BufReader::new(stream.try_clone().unwrap());
+            loop {
+                let mut line = String::new();
+                if reader.read_line(&mut line).unwrap() == 0 || line == "\r\n" {
+                    break;
+                }
+                if let Some(number) = line.to_ascii_lowercase().strip_prefix("content-length:") {
+                    length = number.trim().parse().unwrap();
+                }
+                head += &line;
+            }
+            reader.read_exact(&mut vec![0; length]).unwrap();
+            let status =
+                statuses.iter().find(|(method, _)| head.starts_with(method)).map_or(404, |(_, status)| *status);
+            write!(stream, "HTTP/1.1 {status} As told\r\nContent-Length: 0\r\nConnection: close\r\n\r\n").unwrap();
+        }
+    });
+    port
+}
+
+#[test]
+fn each_refusal_has_its_sentence() {
+    let mut a = Device::new(1);
+    a.weigh(1);
+    let refused = |statuses| a.sync(&connect(&webdav("http", &answering(statuses), PASSWORD))).unwrap_err();
+    for full in [refused(&[("MKCOL", 201), ("PUT", 507)]), refused(&[("MKCOL", 201), ("PUT", 413)])] {
+        assert!(matches!(full, RemoteError::Full), "{full:?}");
+    }
+    for denied in [refused(&[("PROPFIND", 401)]), refused(&[("MKCOL", 201), ("PUT", 403)])] {
+        assert!(matches!(denied, RemoteError::WrongPassword), "{denied:?}");
+    }
+    let busy = refused(&[("PROPFIND", 503)]);
+    assert!(matches!(&busy, RemoteError::Failed { details } if details.contains("503")), "{busy:?}");
+    // It says that it took the file, and does not have it.
+    let liar = refused(&[("MKCOL", 201), ("PUT", 201)]);
+    assert!(matches!(liar, RemoteError::Failed { .. }), "{liar:?}");
 }
 
 #[test]
