@@ -1,5 +1,7 @@
 //! An invented studio for the tests, the benches and the programs beside them.
 
+pub mod work;
+
 use std::path::Path;
 
 use laydown::journal::{Ids, SeededIds};

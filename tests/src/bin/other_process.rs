@@ -2,6 +2,7 @@
 //!
 //! `other_process keep STUDIO [COATS]` keeps coats, as many as told or until one cannot be kept, and says `kept ID` of
 //! each once it is durable, and `ended WHY` of the one that could not be.
+//! `other_process work STUDIO SEED COMMANDS` runs commands of every sort and says `told JSON` of each that came back.
 //! `other_process photograph STUDIO PICTURES FIRST MOST` does the same with photographs, from the FIRST picture of the folder
 //! PICTURES on and over again. `other_process perish STUDIO PICTURE` dies when the photograph lies in the folder and its
 //! record is not kept yet.
@@ -11,10 +12,11 @@
 use std::env;
 use std::path::{Path, PathBuf};
 
-use laydown::journal::{Ids, RandomIds};
+use laydown::journal::{Ids, RandomIds, SeededIds};
 use laydown::store::photos::develop;
 use laydown::store::{Store, StoreError};
 use laydown::studio::{Now, Studio};
+use laydown_tests::work::Worker;
 use laydown_tests::{NOW, coat, furnish, keep};
 
 fn main() {
@@ -22,6 +24,7 @@ fn main() {
     match words.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
         ["keep", studio] => keep_coats(studio, i64::MAX),
         ["keep", studio, coats] => keep_coats(studio, coats.parse().unwrap()),
+        ["work", studio, seed, commands] => work(studio, seed.parse().unwrap(), commands.parse().unwrap()),
         ["photograph", studio, pictures, first, most] => {
             keep_photos(Path::new(studio), Path::new(pictures), first.parse().unwrap(), most.parse().unwrap());
         }
@@ -48,6 +51,15 @@ fn keep_coats(studio: &str, coats: i64) {
                 return;
             }
         }
+    }
+}
+
+fn work(studio: &str, seed: u64, commands: usize) {
+    let store = Store::open(studio, NOW, SeededIds::new(seed)).unwrap();
+    let mut worker = Worker::new(&store, seed);
+    for _ in 0..commands {
+        let told = worker.command(&store).unwrap();
+        println!("told {}", serde_json::to_string(&told).unwrap());
     }
 }
 

@@ -3,6 +3,7 @@
 mod backup;
 mod copies;
 mod disasters;
+mod faults;
 mod keeping;
 mod merging;
 mod opening;
