@@ -9,8 +9,10 @@ pub mod entity;
 mod error;
 mod open;
 mod packed;
+mod pages;
 pub mod photos;
 pub mod query;
+mod recover;
 mod schema;
 mod transaction;
 
@@ -28,6 +30,7 @@ pub use error::StoreError;
 use packed::Words;
 use photos::Photos;
 pub(crate) use photos::whole_file;
+pub use recover::{Recovered, recover};
 pub use transaction::{
     Changes, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks, latest_events,
     this_device,
@@ -69,6 +72,7 @@ impl Store {
     /// A file that is something else, newer, damaged or not ours to write is refused and left as it was.
     pub fn open(path: impl AsRef<Path>, now_ms: i64, ids: impl Ids + 'static) -> Result<Store, StoreError> {
         let mut ids: Box<dyn Ids> = Box::new(ids);
+        recover::finish(path.as_ref())?;
         let conn = open::writer(path.as_ref())?;
         let device = match transaction::own_device(&conn)? {
             Some(device) => device.id,

@@ -9,6 +9,7 @@ use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags};
 
 use super::error::StoreError;
+use super::recover;
 use super::schema::{self, APPLICATION_ID, STEPS};
 
 /// How long a command waits for another process to finish with the file.
@@ -69,9 +70,8 @@ fn connect(path: &Path, flags: OpenFlags) -> Result<Connection, StoreError> {
 }
 
 /// Looks at the file without SQLite, which would take some strangers for its own and write to them.
-fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
-    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    if !fs::metadata(folder)?.is_dir() {
+pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
+    if !fs::metadata(folder_of(path))?.is_dir() {
         return Err(StoreError::NoFolder);
     }
     let mut header = Vec::with_capacity(HEADER);
@@ -91,15 +91,24 @@ fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
         return Ok(());
     }
     if !header.starts_with(MAGIC) {
-        return Err(StoreError::NotAStudio);
+        return Err(stranger(path)?);
     }
     let (Some(mark), Some(found)) = (number_at(&header, APPLICATION_ID_AT), number_at(&header, VERSION_AT)) else {
         return Err(StoreError::Damaged { details: "the file ends within its header".to_owned() });
     };
     if mark != APPLICATION_ID {
-        return Err(StoreError::NotAStudio);
+        return Err(stranger(path)?);
     }
     newer(found)
+}
+
+/// What to say of a file without our mark: damaged, if it has lost it.
+fn stranger(path: &Path) -> Result<StoreError, StoreError> {
+    if recover::holds_events(path)? {
+        Ok(StoreError::Damaged { details: "the file's first page is damaged".to_owned() })
+    } else {
+        Ok(StoreError::NotAStudio)
+    }
 }
 
 /// Refuses the schema version of a newer program.
@@ -113,7 +122,12 @@ fn number_at(header: &[u8], at: usize) -> Option<i64> {
     Some(i64::from(i32::from_be_bytes(*bytes)))
 }
 
-fn beside(path: &Path, suffix: &str) -> PathBuf {
+/// The folder that the file at `path` lies in.
+pub(super) fn folder_of(path: &Path) -> &Path {
+    path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."))
+}
+
+pub(super) fn beside(path: &Path, suffix: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(suffix);
     PathBuf::from(name)

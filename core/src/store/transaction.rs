@@ -13,7 +13,7 @@ use super::packed::{self, Words, known_number};
 use crate::journal::{Body, Clock, DeviceId, Event, EventId, Ids, Kind, fold, standing};
 
 /// Bits of an event's place that hold its sequence number; the device's number lies above.
-const SEQ_BITS: u32 = 40;
+pub(super) const SEQ_BITS: u32 = 40;
 
 /// A query for events, in the columns that [`event_from_row`] reads.
 macro_rules! select_events {
@@ -342,6 +342,22 @@ pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
     Ok(())
 }
 
+/// The places of the events that are there and cannot be read.
+pub(super) fn unreadable(conn: &Connection) -> Result<Vec<i64>, StoreError> {
+    let mut select = conn.prepare(select_events!("ORDER BY e.place"))?;
+    let mut rows = select.query([])?;
+    let mut words = Words::default();
+    let mut places = Vec::new();
+    while let Some(row) = rows.next()? {
+        match event_from_row(conn, &mut words, row) {
+            Ok(_) => {}
+            Err(StoreError::Damaged { .. }) => places.push(row.get(1)?),
+            Err(error) => return Err(error),
+        }
+    }
+    Ok(places)
+}
+
 /// All events of one entity, in no particular order.
 pub fn events_of(conn: &Connection, entity: Uuid) -> Result<Vec<Event>, StoreError> {
     of_entity(conn, &mut Words::default(), entity)
@@ -467,7 +483,7 @@ fn place(number: i64, seq: i64) -> i64 {
     (number << SEQ_BITS) + seq
 }
 
-fn seq_at(place: i64) -> i64 {
+pub(super) fn seq_at(place: i64) -> i64 {
     place & ((1 << SEQ_BITS) - 1)
 }
 

@@ -8,4 +8,5 @@ mod keeping;
 mod merging;
 mod opening;
 mod photographs;
+mod recovery;
 mod samples;
