@@ -29,7 +29,7 @@ pub enum StoreError {
 
     /// The file is ours but broken.
     #[error(
-        "The studio's file is damaged. It was left as it was. Copy it somewhere safe before anything else, and ask for help before you try to mend it."
+        "The studio's file is damaged. It was left as it was. Save what can be read of it: that makes a new file, and the damaged one is kept."
     )]
     Damaged {
         /// What was found broken.

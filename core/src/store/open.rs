@@ -27,7 +27,17 @@ const APPLICATION_ID_AT: usize = 68;
 
 /// Opens the file for writing, making it where there is none, and brings it up to the newest schema.
 pub(super) fn writer(path: &Path) -> Result<Connection, StoreError> {
-    refuse_what_is_not_ours(path)?;
+    let is_marked = refuse_what_is_not_ours(path)?;
+    ready(path).map_err(|error| match error {
+        // What carries our mark and is no database to SQLite was one.
+        StoreError::NotAStudio if is_marked => {
+            StoreError::Damaged { details: "SQLite does not know the file".to_owned() }
+        }
+        error => error,
+    })
+}
+
+fn ready(path: &Path) -> Result<Connection, StoreError> {
     let log_was_left = beside(path, "-wal").exists();
     let conn = connect(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE)?;
     // Until its version is known even moving a log left beside it into the file, as SQLite does on closing, is too much.
@@ -69,8 +79,9 @@ fn connect(path: &Path, flags: OpenFlags) -> Result<Connection, StoreError> {
     Ok(conn)
 }
 
-/// Looks at the file without SQLite, which would take some strangers for its own and write to them.
-pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
+/// Looks at the file without SQLite, which would take some strangers for its own and write to them. Says whether the file
+/// carries our mark; a new one does not yet.
+pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<bool, StoreError> {
     if !fs::metadata(folder_of(path))?.is_dir() {
         return Err(StoreError::NoFolder);
     }
@@ -79,7 +90,7 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
         Err(error) if error.kind() == ErrorKind::NotFound => {
             // Made here, empty, because the system says better than SQLite why it cannot be.
             File::options().append(true).create(true).open(path)?;
-            return Ok(());
+            return Ok(false);
         }
         Err(error) => return Err(error.into()),
         Ok(file) if !file.metadata()?.is_file() => return Err(StoreError::NotAStudio),
@@ -88,7 +99,7 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
     // Blank with a rollback journal beside it: it was being made when the phone died, and SQLite takes that back.
     let blank = header.iter().all(|byte| *byte == 0);
     if header.is_empty() || (blank && beside(path, "-journal").exists()) {
-        return Ok(());
+        return Ok(false);
     }
     if !header.starts_with(MAGIC) {
         return Err(stranger(path)?);
@@ -99,7 +110,7 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<(), StoreError> {
     if mark != APPLICATION_ID {
         return Err(stranger(path)?);
     }
-    newer(found)
+    newer(found).map(|()| true)
 }
 
 /// What to say of a file without our mark: damaged, if it has lost it.

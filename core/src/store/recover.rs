@@ -79,7 +79,7 @@ pub fn recover(path: impl AsRef<Path>, now_ms: i64, mut ids: impl Ids) -> Result
     finish(path)?;
     let pages = pages(path)?;
     match refuse_what_is_not_ours(path) {
-        Ok(()) | Err(StoreError::Damaged { .. }) => {}
+        Ok(_) | Err(StoreError::Damaged { .. }) => {}
         Err(error) => return Err(error),
     }
     let unfinished = beside(path, UNFINISHED);
