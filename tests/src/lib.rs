@@ -1,5 +1,6 @@
 //! An invented studio for the tests, the benches and the programs beside them.
 
+pub mod faulty;
 pub mod work;
 
 use std::path::Path;

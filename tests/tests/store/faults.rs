@@ -7,7 +7,12 @@ use std::path::Path;
 use std::time::{Duration, Instant};
 
 use fastrand::Rng;
-use laydown_tests::work::{Told, whole};
+use laydown::journal::{Event, SeededIds};
+use laydown::store::{Store, StoreError};
+use laydown_tests::faulty::{Call, Fault, Faulty};
+use laydown_tests::work::{Told, Worker, all_events, whole};
+use laydown_tests::{NOW, open};
+use rusqlite::ffi;
 
 use crate::disasters::{OTHER_PROCESS, other};
 
@@ -45,4 +50,127 @@ fn killed_anywhere_in_two_thousand_commands() {
         rounds += 1;
     }
     assert!(commands >= 2_000, "only {commands} commands came back in {rounds} rounds: the kills tested little");
+}
+
+/// How a day went on a storage that failed.
+struct Day {
+    told: Told,
+    /// What was said where something was not done.
+    errors: Vec<StoreError>,
+    has_failed: bool,
+}
+
+/// Work on a studio at `path` whose storage fails after so many calls. After the power went nobody goes on; after another
+/// fault everybody does.
+fn day(path: &Path, fault: Fault, spared: u64) -> Day {
+    let store = open(path, spared);
+    let mut worker = Worker::new(&store, spared);
+    let mut told = Told { events: all_events(&store), ..Told::default() };
+    drop(store);
+    let mut errors = Vec::new();
+    let faulty = Faulty::storage(path.parent().unwrap(), fault, spared, spared);
+    let power = matches!(fault, Fault::PowerGoes | Fault::PowerGoesAfterLies);
+    let opened = Store::open(path, NOW, SeededIds::new(spared)).or_else(|error| {
+        errors.push(error);
+        Store::open(path, NOW, SeededIds::new(spared))
+    });
+    match opened {
+        Err(error) => errors.push(error),
+        Ok(store) => {
+            // So that the log is also moved into the file, often.
+            let often = store.transact(NOW, |tx| {
+                Ok::<_, StoreError>(tx.conn().pragma_update_and_check(None, "wal_autocheckpoint", 20, |_| Ok(()))?)
+            });
+            errors.extend(often.err());
+            for _ in 0..40 {
+                match worker.command(&store) {
+                    Ok(now) => told.and(now),
+                    Err(error) => errors.push(error),
+                }
+                if power && !errors.is_empty() {
+                    break;
+                }
+            }
+        }
+    }
+    Day { told, errors, has_failed: faulty.end() }
+}
+
+/// How often the storage failed in ever later calls, until it was not called often enough to fail.
+fn every_call(fault: Fault, mut step: impl FnMut(&Path, &Day)) -> u64 {
+    let mut times = 0;
+    let mut spared = 0;
+    loop {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("studio.laydown");
+        let day = day(&path, fault, spared);
+        if !day.has_failed {
+            return times;
+        }
+        times += 1;
+        step(&path, &day);
+        spared += 1 + spared / 6;
+    }
+}
+
+#[test]
+fn a_storage_that_fails_once_at_any_call() {
+    let faults = [
+        Fault::Fails(Call::Write, ffi::SQLITE_IOERR_WRITE),
+        Fault::Fails(Call::Write, ffi::SQLITE_FULL),
+        Fault::Fails(Call::Sync, ffi::SQLITE_IOERR_FSYNC),
+        Fault::Fails(Call::Truncate, ffi::SQLITE_IOERR_TRUNCATE),
+        Fault::Fails(Call::Open, ffi::SQLITE_CANTOPEN),
+        Fault::Fails(Call::Delete, ffi::SQLITE_IOERR_DELETE),
+        Fault::Fails(Call::Read, ffi::SQLITE_IOERR_READ),
+        Fault::Fails(Call::Share, ffi::SQLITE_IOERR_SHMMAP),
+        Fault::Tears,
+    ];
+    for fault in faults {
+        let mut not_done = 0;
+        let times = every_call(fault, |path, day| {
+            not_done += day.errors.len();
+            let said = |error: &StoreError| {
+                matches!(error, StoreError::Full | StoreError::Io { .. } | StoreError::NotAllowed | StoreError::Busy)
+            };
+            assert!(day.errors.len() <= 1 && day.errors.iter().all(said), "{fault:?}: {:?}", day.errors);
+            let events = whole(path, &day.told);
+            // Where only writing fails: a reading that fails after the keeping leaves what was kept.
+            if !matches!(fault, Fault::Fails(Call::Open | Call::Read | Call::Share, _)) {
+                assert_eq!(events.len(), day.told.events.len(), "{fault:?}: what failed left nothing behind");
+            }
+        });
+        assert!(times > 0, "{fault:?} never happened");
+        // Cutting or removing a log that was moved into the file can wait; so can the moving.
+        let can_wait = matches!(fault, Fault::Fails(Call::Truncate | Call::Delete, _));
+        assert!(can_wait || not_done > 0, "{fault:?}: never told");
+    }
+}
+
+#[test]
+fn the_power_goes_at_any_write() {
+    let mut last = 0;
+    let times = every_call(Fault::PowerGoes, |path, day| {
+        let events = whole(path, &day.told);
+        // The command that was under way is there whole or not at all: `whole` has looked.
+        let more: Vec<&Event> = events.iter().filter(|event| !day.told.events.contains(event)).collect();
+        last += u64::from(!more.is_empty());
+        let devices: Vec<_> = more.iter().map(|event| event.device).collect();
+        assert!(devices.windows(2).all(|pair| pair[0] == pair[1]), "of one command");
+    });
+    assert!(times > 20 && last > 0 && last < times, "{last} of {times} times the command under way was there");
+}
+
+/// That the tests above can see a loss.
+#[test]
+fn a_drive_that_lies_is_found_out() {
+    let mut found_out = 0;
+    let times = every_call(Fault::PowerGoesAfterLies, |path, day| {
+        let there = Store::open(path, NOW, SeededIds::new(1)).and_then(|store| {
+            store.check()?;
+            Ok(day.told.events.iter().all(|told| all_events(&store).contains(told)))
+        });
+        found_out += u64::from(!matches!(there, Ok(true)));
+    });
+    assert!(found_out > times / 2, "{found_out} of {times}");
 }
