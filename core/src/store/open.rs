@@ -2,13 +2,16 @@
 
 use std::fs::{self, File};
 use std::io::{ErrorKind, Read};
+use std::ops::Range;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags};
+use uuid::Uuid;
 
 use super::error::StoreError;
+use super::pages::PAGE;
 use super::recover;
 use super::schema::{self, APPLICATION_ID, STEPS};
 
@@ -18,10 +21,12 @@ const PATIENCE: Duration = Duration::from_secs(2);
 /// Room for every statement of the store and of the screens, so that none is parsed twice.
 const STATEMENTS: usize = 128;
 
-/// The first bytes of every SQLite file, and where in its header the schema version and the application id lie.
+/// The first bytes of every SQLite file, and where in its header the versions of its format, the schema version and the
+/// application id lie.
 /// Source: SQLite, "Database File Format", section 1.3, https://www.sqlite.org/fileformat2.html (from memory).
 const MAGIC: &[u8; 16] = b"SQLite format 3\0";
 const HEADER: usize = 100;
+const FORMATS_AT: Range<usize> = 18..20;
 const VERSION_AT: usize = 60;
 const APPLICATION_ID_AT: usize = 68;
 
@@ -43,6 +48,9 @@ fn ready(path: &Path) -> Result<Connection, StoreError> {
     // Until its version is known even moving a log left beside it into the file, as SQLite does on closing, is too much.
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, log_was_left)?;
     newer(schema::version(&conn)?)?;
+    if log_was_left {
+        refuse_another_log(path, &conn)?;
+    }
     if conn.is_readonly("main")? {
         return Err(StoreError::NotAllowed);
     }
@@ -59,6 +67,39 @@ fn ready(path: &Path) -> Result<Connection, StoreError> {
     }
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
     Ok(conn)
+}
+
+/// Refuses a log that is not of this file, as when the two were copied at different times: SQLite believes any. What is in
+/// the file by itself must still be there with the log, since the journal only grows.
+fn refuse_another_log(path: &Path, conn: &Connection) -> Result<(), StoreError> {
+    let Some(name) = path.to_str() else { return Ok(()) };
+    let name = name.replace('%', "%25").replace('?', "%3f").replace('#', "%23");
+    let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_URI | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let alone = Connection::open_with_flags(format!("file:{name}?immutable=1"), flags).and_then(|alone| lasts(&alone));
+    // By itself it need not be readable, when the phone died while the log was being moved into it.
+    let Ok(alone) = alone else { return Ok(()) };
+    for last in alone {
+        let is_there: bool = conn.query_row(
+            "SELECT count(*) FROM event JOIN device ON number = place >> 40 \
+             WHERE id = ?1 AND place = ?2 AND entity = ?3 AND clock = ?4",
+            last,
+            |row| row.get(0),
+        )?;
+        if !is_there {
+            return Err(StoreError::Damaged { details: "the log beside the file is not of this file".to_owned() });
+        }
+    }
+    Ok(())
+}
+
+/// The last event of every device: device, place, entity and clock.
+fn lasts(conn: &Connection) -> rusqlite::Result<Vec<(Uuid, i64, Uuid, i64)>> {
+    conn.prepare(
+        "SELECT id, place, entity, clock FROM device JOIN event ON place = (SELECT max(place) FROM event \
+         WHERE place >= number << 40 AND place < (number + 1) << 40)",
+    )?
+    .query_map([], |row| row.try_into())?
+    .collect()
 }
 
 /// Opens the file a second time, for reading beside the writer.
@@ -86,6 +127,7 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<bool, StoreError> {
         return Err(StoreError::NoFolder);
     }
     let mut header = Vec::with_capacity(HEADER);
+    let length;
     match File::open(path) {
         Err(error) if error.kind() == ErrorKind::NotFound => {
             // Made here, empty, because the system says better than SQLite why it cannot be.
@@ -94,7 +136,10 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<bool, StoreError> {
         }
         Err(error) => return Err(error.into()),
         Ok(file) if !file.metadata()?.is_file() => return Err(StoreError::NotAStudio),
-        Ok(file) => file.take(HEADER as u64).read_to_end(&mut header)?,
+        Ok(file) => {
+            length = file.metadata()?.len();
+            file.take(HEADER as u64).read_to_end(&mut header)?
+        }
     };
     // Blank with a rollback journal beside it: it was being made when the phone died, and SQLite takes that back.
     let blank = header.iter().all(|byte| *byte == 0);
@@ -109,6 +154,14 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<bool, StoreError> {
     };
     if mark != APPLICATION_ID {
         return Err(stranger(path)?);
+    }
+    // With another number here SQLite believes that a newer one wrote the file, and only reads it.
+    if !header[FORMATS_AT].iter().all(|format| matches!(format, 1 | 2)) {
+        return Err(StoreError::Damaged { details: "the file's header has an impossible format".to_owned() });
+    }
+    // SQLite takes the rest of a page that was cut for zeros. A log or a journal writes it again.
+    if length % PAGE as u64 != 0 && !beside(path, "-wal").exists() && !beside(path, "-journal").exists() {
+        return Err(StoreError::Damaged { details: "the file ends within a page".to_owned() });
     }
     newer(found).map(|()| true)
 }

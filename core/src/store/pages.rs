@@ -57,11 +57,22 @@ impl Pages {
         Ok(Pages { file, pages, log, frames, newest })
     }
 
-    /// Gives `take` every row that can be read, the newest of what is there twice first, until it says that it has enough.
-    pub(super) fn rows<E>(&self, mut take: impl FnMut(Row) -> Result<bool, E>) -> Result<(), E> {
-        let in_log = self.frames.iter().rev().filter_map(|(_, at)| self.in_log(*at));
-        let in_file = (1..=self.pages).filter_map(|number| self.in_file(number));
-        for page in in_log.chain(in_file) {
+    /// Gives `take` every row that can be read in the file, until it says that it has enough.
+    pub(super) fn rows_in_file<E>(&self, take: impl FnMut(Row) -> Result<bool, E>) -> Result<(), E> {
+        self.rows((1..=self.pages).filter_map(|number| self.in_file(number)), take)
+    }
+
+    /// As [`Pages::rows_in_file`] for the log, the newest first.
+    pub(super) fn rows_in_log<E>(&self, take: impl FnMut(Row) -> Result<bool, E>) -> Result<(), E> {
+        self.rows(self.frames.iter().rev().filter_map(|(_, at)| self.in_log(*at)), take)
+    }
+
+    fn rows<E>(
+        &self,
+        pages: impl Iterator<Item = Vec<u8>>,
+        mut take: impl FnMut(Row) -> Result<bool, E>,
+    ) -> Result<(), E> {
+        for page in pages {
             for row in self.rows_of(&page) {
                 if !take(row)? {
                     return Ok(());

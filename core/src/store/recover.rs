@@ -14,7 +14,7 @@ use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
 
 use chrono::DateTime;
-use rusqlite::{Connection, TransactionBehavior, params};
+use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params};
 use uuid::Uuid;
 
 use super::entity::{Entity, Preference};
@@ -77,7 +77,7 @@ impl fmt::Display for Recovered {
 pub fn recover(path: impl AsRef<Path>, now_ms: i64, mut ids: impl Ids) -> Result<Recovered, StoreError> {
     let path = path.as_ref();
     finish(path)?;
-    let pages = pages(path)?;
+    let (file, with_log) = (Pages::of(File::open(path)?, None)?, with_log(path)?);
     match refuse_what_is_not_ours(path) {
         Ok(_) | Err(StoreError::Damaged { .. }) => {}
         Err(error) => return Err(error),
@@ -86,7 +86,7 @@ pub fn recover(path: impl AsRef<Path>, now_ms: i64, mut ids: impl Ids) -> Result
     for part in PARTS {
         remove(&beside(&unfinished, part))?;
     }
-    let (saved, lost) = build(&unfinished, &pages, now_ms, &mut ids)?;
+    let (saved, lost) = build(&unfinished, &file, with_log.as_ref(), now_ms, &mut ids)?;
     File::options().write(true).open(&unfinished)?.sync_all()?;
     let aside = free_name(path, now_ms)?;
     fs::rename(&unfinished, waiting(path, &aside))?;
@@ -95,13 +95,17 @@ pub fn recover(path: impl AsRef<Path>, now_ms: i64, mut ids: impl Ids) -> Result
     Ok(Recovered { saved, lost, set_aside: folder_of(path).join(aside) })
 }
 
-/// Whether an event can be read from the file at `path`: then it is a studio, whatever its header says.
+/// Whether an event can be read from the file at `path` or its log: then it is a studio, whatever its header says.
 pub(super) fn holds_events(path: &Path) -> Result<bool, StoreError> {
     let mut found = false;
-    pages(path)?.rows(|row| {
-        found = matches!(Found::of(&row), Some(Found::Event { .. }));
+    let mut look = |row| {
+        found |= matches!(Found::of(&row), Some(Found::Event { .. }));
         Ok::<_, StoreError>(!found)
-    })?;
+    };
+    Pages::of(File::open(path)?, None)?.rows_in_file(&mut look)?;
+    if let Some(log) = with_log(path)? {
+        log.rows_in_log(&mut look)?;
+    }
     Ok(found)
 }
 
@@ -151,13 +155,13 @@ fn free_name(path: &Path, now_ms: i64) -> Result<String, StoreError> {
     Ok(aside)
 }
 
-fn pages(path: &Path) -> Result<Pages, StoreError> {
-    let log = match File::open(beside(path, "-wal")) {
-        Ok(log) => Some(log),
-        Err(error) if error.kind() == ErrorKind::NotFound => None,
-        Err(error) => return Err(error.into()),
-    };
-    Ok(Pages::of(File::open(path)?, log)?)
+/// The file with the log beside it, if there is one.
+fn with_log(path: &Path) -> Result<Option<Pages>, StoreError> {
+    match File::open(beside(path, "-wal")) {
+        Ok(log) => Ok(Some(Pages::of(File::open(path)?, Some(log))?)),
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(error.into()),
+    }
 }
 
 fn remove(path: &Path) -> io::Result<()> {
@@ -172,7 +176,13 @@ fn sync_folder(path: &Path) -> io::Result<()> {
 }
 
 /// Makes the new file at `path` from what can be read, and says how many events it holds and how many are lost.
-fn build(path: &Path, pages: &Pages, now_ms: i64, ids: &mut dyn Ids) -> Result<(u64, u64), StoreError> {
+fn build(
+    path: &Path,
+    file: &Pages,
+    with_log: Option<&Pages>,
+    now_ms: i64,
+    ids: &mut dyn Ids,
+) -> Result<(u64, u64), StoreError> {
     let conn = Connection::open(path)?;
     // Nothing counts before all is done: the file is then put on the disk as a whole, and made anew if it never is.
     conn.pragma_update(None, "synchronous", "OFF")?;
@@ -180,7 +190,16 @@ fn build(path: &Path, pages: &Pages, now_ms: i64, ids: &mut dyn Ids) -> Result<(
     conn.pragma_update(None, "temp_store", "MEMORY")?;
     schema::climb(&conn, STEPS)?;
     let tx = rusqlite::Transaction::new_unchecked(&conn, TransactionBehavior::Immediate)?;
-    let own = copy(&tx, pages)?;
+    tx.execute("CREATE TEMP TABLE indexed (place INTEGER PRIMARY KEY, entity BLOB NOT NULL)", [])?;
+    let mut own = None;
+    file.rows_in_file(|row| copy(&tx, &row, &mut own))?;
+    if let Some(log) = with_log
+        && is_of_this_file(&tx, log)?
+    {
+        let mut newest = None;
+        log.rows_in_log(|row| copy(&tx, &row, &mut newest))?;
+        own = newest.or(own);
+    }
     drop_what_cannot_be_true(&tx)?;
     let counted = count(&tx)?;
     let device = name_own_device(&tx, DeviceId(ids.next(now_ms)))?;
@@ -195,36 +214,57 @@ fn build(path: &Path, pages: &Pages, now_ms: i64, ids: &mut dyn Ids) -> Result<(
     Ok(counted)
 }
 
-/// Copies every row of the journal as it is, and what its index says into the table `indexed`; answers with the device that
-/// the damaged file was on. The first that claims a place has it.
-fn copy(tx: &Connection, pages: &Pages) -> Result<Option<Uuid>, StoreError> {
-    tx.execute("CREATE TEMP TABLE indexed (place INTEGER PRIMARY KEY, entity BLOB NOT NULL)", [])?;
-    let mut device = tx.prepare("INSERT OR IGNORE INTO device (number, id) VALUES (?1, ?2)")?;
-    let mut word = tx.prepare("INSERT OR IGNORE INTO word (number, text) VALUES (?1, ?2)")?;
-    let mut event =
-        tx.prepare("INSERT OR IGNORE INTO event (place, entity, clock, kind, body) VALUES (?1, ?2, ?3, ?4, ?5)")?;
-    let mut indexed = tx.prepare("INSERT OR IGNORE INTO indexed (place, entity) VALUES (?1, ?2)")?;
-    let mut own = None;
-    pages.rows(|row| {
-        match Found::of(&row) {
-            Some(Found::Device { number, id, is_own }) => {
-                own = own.or(is_own.then_some(id));
-                device.execute(params![number, id])?;
-            }
-            Some(Found::Word { number, text }) => {
-                word.execute(params![number, text])?;
-            }
-            Some(Found::Event { place, entity, clock, kind, body }) => {
-                event.execute(params![place, entity, clock, kind, body])?;
-            }
-            Some(Found::Indexed { place, entity }) => {
-                indexed.execute(params![place, entity])?;
-            }
+/// Copies a row of the journal as it is, or what its index says into the table `indexed`, and notes in `own` the device that
+/// the damaged file was on. The first that claims a place or a number has it.
+fn copy(tx: &Connection, row: &Row, own: &mut Option<Uuid>) -> Result<bool, StoreError> {
+    match Found::of(row) {
+        Some(Found::Device { number, id, is_own }) => {
+            *own = own.or(is_own.then_some(id));
+            tx.prepare_cached("INSERT OR IGNORE INTO device (number, id) VALUES (?1, ?2)")?
+                .execute(params![number, id])?;
+        }
+        Some(Found::Word { number, text }) => {
+            tx.prepare_cached("INSERT OR IGNORE INTO word (number, text) VALUES (?1, ?2)")?
+                .execute(params![number, text])?;
+        }
+        Some(Found::Event { place, entity, clock, kind, body }) => {
+            tx.prepare_cached(
+                "INSERT OR IGNORE INTO event (place, entity, clock, kind, body) VALUES (?1, ?2, ?3, ?4, ?5)",
+            )?
+            .execute(params![place, entity, clock, kind, body])?;
+        }
+        Some(Found::Indexed { place, entity }) => {
+            tx.prepare_cached("INSERT OR IGNORE INTO indexed (place, entity) VALUES (?1, ?2)")?
+                .execute(params![place, entity])?;
+        }
+        None => {}
+    }
+    Ok(true)
+}
+
+/// Whether a log says the same as what was copied from the file: another studio's has other words under the same numbers.
+fn is_of_this_file(tx: &Connection, log: &Pages) -> Result<bool, StoreError> {
+    let (mut same, mut other) = (0_u64, 0_u64);
+    log.rows_in_log(|row| {
+        let agrees: Option<bool> = match Found::of(&row) {
+            Some(Found::Word { number, text }) => tx
+                .prepare_cached("SELECT text = ?2 FROM word WHERE number = ?1")?
+                .query_row(params![number, text], |row| row.get(0))
+                .optional()?,
+            Some(Found::Event { place, entity, clock, .. }) => tx
+                .prepare_cached("SELECT entity = ?2 AND clock = ?3 FROM event WHERE place = ?1")?
+                .query_row(params![place, entity, clock], |row| row.get(0))
+                .optional()?,
+            _ => None,
+        };
+        match agrees {
+            Some(true) => same += 1,
+            Some(false) => other += 1,
             None => {}
         }
         Ok::<_, StoreError>(true)
     })?;
-    Ok(own)
+    Ok(other == 0 || same > other)
 }
 
 /// Drops the events that cannot be unpacked, whose phone is not known, or of which the index says something else.

@@ -2,19 +2,22 @@
 //! bytes that rot. What was told kept is there afterwards, or the studio says that it is damaged; it is never wrong in silence.
 #![cfg(unix)]
 
+use std::collections::{BTreeMap, HashMap};
+use std::fs;
 use std::io::{BufRead, BufReader};
 use std::path::Path;
 use std::time::{Duration, Instant};
 
 use fastrand::Rng;
-use laydown::journal::{Event, SeededIds};
-use laydown::store::{Store, StoreError};
+use laydown::journal::{Event, EventId, SeededIds};
+use laydown::store::{Store, StoreError, devices, events_after};
 use laydown_tests::faulty::{Call, Fault, Faulty};
-use laydown_tests::work::{Told, Worker, all_events, whole};
+use laydown_tests::work::{Told, Worker, all_events, sound, whole};
 use laydown_tests::{NOW, open};
-use rusqlite::ffi;
+use rusqlite::{Connection, ffi};
 
 use crate::disasters::{OTHER_PROCESS, other};
+use crate::recovery::{PAGE, Worked, beside, laid, recovered, worked, worked_by};
 
 /// Commands in one run of the child: more than it gets to before it is killed.
 const COMMANDS: &str = "2000";
@@ -173,4 +176,122 @@ fn a_drive_that_lies_is_found_out() {
         found_out += u64::from(!matches!(there, Ok(true)));
     });
     assert!(found_out > times / 2, "{found_out} of {times}");
+}
+
+/// What came of opening a file that was damaged, and of reading everything in it.
+#[derive(Debug, PartialEq, Eq, PartialOrd, Ord, Clone, Copy)]
+enum Outcome {
+    /// Refused as damaged, and left as it was.
+    Refused,
+    /// Opened, and told as damaged when what is damaged was read.
+    ToldWhenRead,
+    /// Everything is there.
+    AllThere,
+    /// Something else is read than was kept; `Store::check` tells.
+    OnlyCheckTells,
+    /// Something else is read than was kept, in a file whose structure is sound: a letter or a figure of an entry changed.
+    NothingTells,
+}
+
+fn outcome(path: &Path, were: &HashMap<EventId, Event>, dump: &str) -> Outcome {
+    let parts = || ["", "-wal"].map(|end| fs::read(beside(path, end)).ok());
+    let before = parts();
+    let damaged = |error: &StoreError| assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
+    let store = match Store::open(path, NOW, SeededIds::new(42)) {
+        Ok(store) => store,
+        Err(error) => {
+            damaged(&error);
+            assert!(parts() == before, "left as it was");
+            return Outcome::Refused;
+        }
+    };
+    let read = store.read(all_of).and_then(|events| Ok((events, store.dump()?)));
+    match read {
+        Err(error) => {
+            damaged(&error);
+            Outcome::ToldWhenRead
+        }
+        Ok((events, now)) if events == *were && now == dump => Outcome::AllThere,
+        Ok(_) if store.check().is_err() => Outcome::OnlyCheckTells,
+        Ok(_) => Outcome::NothingTells,
+    }
+}
+
+fn all_of(conn: &Connection) -> Result<HashMap<EventId, Event>, StoreError> {
+    let mut events = HashMap::new();
+    for (device, _) in devices(conn)? {
+        events.extend(events_after(conn, device, 0)?.into_iter().map(|event| (event.id(), event)));
+    }
+    Ok(events)
+}
+
+#[test]
+fn bytes_that_rot() {
+    let mut flips: BTreeMap<Outcome, usize> = BTreeMap::new();
+    for is_closed in [true, false] {
+        let worked = worked(if is_closed { 150 } else { 60 }, is_closed);
+        let (_folder, path) = laid(&worked.file, worked.log.as_deref());
+        let dump = sound(&path).dump().unwrap();
+        let mut rng = Rng::with_seed(11);
+        let attack = |file: &[u8]| {
+            let (_folder, path) = laid(file, worked.log.as_deref());
+            outcome(&path, &worked.events, &dump)
+        };
+        for page in 0..worked.file.len() / PAGE {
+            let mut zeroed = worked.file.clone();
+            zeroed[page * PAGE..(page + 1) * PAGE].fill(0);
+            assert!(attack(&zeroed) <= Outcome::AllThere, "page {} zeroed", page + 1);
+            let cut = &worked.file[..page * PAGE + rng.usize(100..PAGE)];
+            assert!(attack(cut) <= Outcome::AllThere, "cut after {} bytes", cut.len());
+            for _ in 0..2 {
+                let mut flipped = worked.file.clone();
+                // The beginning of a page, with its header and what leads to the rest, more often than by chance.
+                let at = page * PAGE + if rng.bool() { rng.usize(..PAGE) } else { rng.usize(..64) };
+                flipped[at] ^= 1 << rng.u8(..8);
+                *flips.entry(attack(&flipped)).or_default() += 1;
+            }
+        }
+    }
+    // SQLite keeps no sums of its pages: a figure that rotted is a figure. Nothing but that is silent.
+    let of = |outcome| flips.get(&outcome).copied().unwrap_or_default();
+    let all: usize = flips.values().sum();
+    assert!(of(Outcome::AllThere) > 0 && of(Outcome::Refused) + of(Outcome::ToldWhenRead) > 0, "{flips:?}");
+    assert!(of(Outcome::OnlyCheckTells) + of(Outcome::NothingTells) < all / 4, "{flips:?}");
+}
+
+#[test]
+fn a_log_that_is_not_of_this_file() {
+    let (killed, closed) = (worked(60, false), {
+        let worked = worked(60, false);
+        let (_folder, path) = laid(&worked.file, worked.log.as_deref());
+        sound(&path);
+        Worked { file: fs::read(&path).unwrap(), log: None, ..worked }
+    });
+    let dump = {
+        let (_folder, path) = laid(&closed.file, None);
+        sound(&path).dump().unwrap()
+    };
+    let attack = |file: &Worked, log: &[u8]| {
+        let (_folder, path) = laid(&file.file, Some(log));
+        let found = outcome(&path, &closed.events, &dump);
+        // Whatever lies beside it, what is recovered is what this studio knew.
+        let (_folder, path) = laid(&file.file, Some(log));
+        assert_eq!(recovered(&path, &closed.events).saved, closed.events.len() as u64);
+        found
+    };
+    let log_of = |worked: &Worked| worked.log.clone().unwrap();
+    // Another studio's, shorter and longer; this studio's own of an earlier day.
+    for commands in [3, 60, 150] {
+        assert_eq!(attack(&closed, &log_of(&worked_by(6, commands, false))), Outcome::Refused, "{commands}");
+    }
+    assert_eq!(attack(&closed, &log_of(&worked(20, false))), Outcome::Refused);
+    // Its own, whole; none; and what is no log, which SQLite passes over.
+    assert_eq!(attack(&closed, &log_of(&killed)), Outcome::AllThere);
+    assert_eq!(attack(&closed, &[]), Outcome::AllThere);
+    let mut rng = Rng::with_seed(3);
+    for _ in 0..10 {
+        let mut garbage = vec![0; rng.usize(..200_000)];
+        rng.fill(&mut garbage);
+        assert_eq!(attack(&closed, &garbage), Outcome::AllThere);
+    }
 }

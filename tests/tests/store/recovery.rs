@@ -13,7 +13,7 @@ use laydown_tests::{NOW, furnish, keep_the_rest, open};
 use rusqlite::Connection;
 use tempfile::TempDir;
 
-const PAGE: usize = 4096;
+pub(super) const PAGE: usize = 4096;
 /// 26 November 2026, in the morning, unix ms.
 const THAT_DAY: i64 = 1_795_683_600_000;
 
@@ -26,10 +26,15 @@ pub(super) struct Worked {
 
 /// After so many commands; closed, or as a phone leaves it that is killed.
 pub(super) fn worked(commands: usize, is_closed: bool) -> Worked {
+    worked_by(5, commands, is_closed)
+}
+
+/// As [`worked`], by somebody else.
+pub(super) fn worked_by(seed: u64, commands: usize, is_closed: bool) -> Worked {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("studio.laydown");
-    let store = open(&path, 5);
-    let mut worker = Worker::new(&store, 5);
+    let store = open(&path, seed);
+    let mut worker = Worker::new(&store, seed);
     for _ in 0..commands {
         worker.command(&store).unwrap();
     }
