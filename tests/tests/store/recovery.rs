@@ -8,9 +8,11 @@ use fastrand::Rng;
 use laydown::journal::{Event, EventId, SeededIds};
 use laydown::store::entity::{Entity, Preference};
 use laydown::store::{Recovered, Store, StoreError, recover};
+use laydown_tests::faulty::{Call, Fault, Faulty};
 use laydown_tests::work::{Worker, all_events, sound};
 use laydown_tests::{NOW, furnish, keep_the_rest, open};
 use rusqlite::Connection;
+use rusqlite::ffi::SQLITE_FULL;
 use tempfile::TempDir;
 
 pub(super) const PAGE: usize = 4096;
@@ -273,4 +275,29 @@ fn an_unreadable_beginning_is_damage_and_not_another_program() {
         assert_eq!(fs::read(&path).unwrap(), file);
         assert_eq!(recovered(&path, &worked.events).lost, 0, "{what}");
     }
+}
+
+#[test]
+fn a_storage_that_fails_while_the_new_file_is_written() {
+    let worked = worked(60, false);
+    let mut file = worked.file.clone();
+    file[..PAGE].fill(0);
+    let mut failed = 0;
+    for fault in [Fault::Fails(Call::Write, SQLITE_FULL), Fault::Tears, Fault::PowerGoes] {
+        for spared in (0..).step_by(17) {
+            let (folder, path) = laid(&file, worked.log.as_deref());
+            let faulty = Faulty::storage(folder.path(), fault, spared, spared);
+            let tried = recover(&path, THAT_DAY, SeededIds::new(7));
+            if !faulty.end() {
+                assert_eq!(tried.unwrap().saved, worked.events.len() as u64);
+                break;
+            }
+            failed += 1;
+            let error = tried.unwrap_err();
+            assert!(matches!(error, StoreError::Full | StoreError::Io { .. }), "{error:?}");
+            assert_eq!(fs::read(&path).unwrap(), file);
+            assert_eq!(recovered(&path, &worked.events).saved, worked.events.len() as u64);
+        }
+    }
+    assert!(failed > 5, "{failed}");
 }
