@@ -30,7 +30,7 @@ pub use error::StoreError;
 use packed::Words;
 use photos::Photos;
 pub(crate) use photos::whole_file;
-pub use recover::{Recovered, recover};
+pub use recover::{Recovered, recover, recover_here};
 pub use transaction::{
     Changes, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks, latest_events,
     this_device,

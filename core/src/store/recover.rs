@@ -22,6 +22,7 @@ use super::error::StoreError;
 use super::open::{beside, folder_of, refuse_what_is_not_ours};
 use super::packed::Words;
 use super::pages::{Pages, Row, Value};
+use super::photos::whole_file;
 use super::schema::{self, STEPS};
 use super::transaction::{SEQ_BITS, Transaction, name_own_device, rebuild, seq_at, unreadable};
 use crate::journal::{DeviceId, Ids};
@@ -44,6 +45,8 @@ pub struct Recovered {
     pub lost: u64,
     /// Where the damaged file now lies, as it was.
     pub set_aside: PathBuf,
+    /// The device that the new studio is on.
+    pub device: DeviceId,
 }
 
 impl fmt::Display for Recovered {
@@ -86,13 +89,24 @@ pub fn recover(path: impl AsRef<Path>, now_ms: i64, mut ids: impl Ids) -> Result
     for part in PARTS {
         remove(&beside(&unfinished, part))?;
     }
-    let (saved, lost) = build(&unfinished, &file, with_log.as_ref(), now_ms, &mut ids)?;
+    let (device, (saved, lost)) = build(&unfinished, &file, with_log.as_ref(), now_ms, &mut ids)?;
     File::options().write(true).open(&unfinished)?.sync_all()?;
     let aside = free_name(path, now_ms)?;
     fs::rename(&unfinished, waiting(path, &aside))?;
     sync_folder(path)?;
     finish(path)?;
-    Ok(Recovered { saved, lost, set_aside: folder_of(path).join(aside) })
+    Ok(Recovered { saved, lost, set_aside: folder_of(path).join(aside), device })
+}
+
+/// As [`recover`], on the phone that `mark` belongs to, as [`Store::open_here`](super::Store::open_here) reads it: the studio is
+/// then opened there under the name it was given here.
+///
+/// # Errors
+/// As [`recover`], or when the mark cannot be written: opening then gives the studio one more name.
+pub fn recover_here(path: impl AsRef<Path>, mark: &Path, now_ms: i64, ids: impl Ids) -> Result<Recovered, StoreError> {
+    let recovered = recover(path, now_ms, ids)?;
+    whole_file(mark, recovered.device.0.to_string().as_bytes())?;
+    Ok(recovered)
 }
 
 /// Whether an event can be read from the file at `path` or its log: then it is a studio, whatever its header says.
@@ -175,14 +189,15 @@ fn sync_folder(path: &Path) -> io::Result<()> {
     File::open(folder_of(path))?.sync_all()
 }
 
-/// Makes the new file at `path` from what can be read, and says how many events it holds and how many are lost.
+/// Makes the new file at `path` from what can be read, and says which device it is on, how many events it holds and how many
+/// are lost.
 fn build(
     path: &Path,
     file: &Pages,
     with_log: Option<&Pages>,
     now_ms: i64,
     ids: &mut dyn Ids,
-) -> Result<(u64, u64), StoreError> {
+) -> Result<(DeviceId, (u64, u64)), StoreError> {
     let conn = Connection::open(path)?;
     // Nothing counts before all is done: the file is then put on the disk as a whole, and made anew if it never is.
     conn.pragma_update(None, "synchronous", "OFF")?;
@@ -211,7 +226,7 @@ fn build(
     tx.execute("DROP TABLE indexed", [])?;
     tx.commit()?;
     conn.close().map_err(|(_, error)| error)?;
-    Ok(counted)
+    Ok((device, counted))
 }
 
 /// Copies a row of the journal as it is, or what its index says into the table `indexed`, and notes in `own` the device that

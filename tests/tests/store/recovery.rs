@@ -5,9 +5,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use fastrand::Rng;
-use laydown::journal::{Event, EventId, SeededIds};
+use laydown::journal::{DeviceId, Event, EventId, Ids, SeededIds};
 use laydown::store::entity::{Entity, Preference};
-use laydown::store::{Recovered, Store, StoreError, recover};
+use laydown::store::{Recovered, Store, StoreError, recover, recover_here};
 use laydown_tests::faulty::{Call, Fault, Faulty};
 use laydown_tests::work::{Worker, all_events, sound};
 use laydown_tests::{NOW, furnish, keep_the_rest, open};
@@ -219,8 +219,10 @@ fn the_phone_keeps_its_preferences() {
     keep_the_rest(&store, &furnish(&store));
     let before = store.read(|conn| Preference::load(conn, store.device().0)).unwrap().unwrap();
     drop(store);
-    recover(&path, THAT_DAY, SeededIds::new(7)).unwrap();
-    let store = sound(&path);
+    let mark = folder.path().join("mark");
+    let done = recover_here(&path, &mark, THAT_DAY, SeededIds::new(7)).unwrap();
+    let (store, renamed) = Store::open_here(&path, &mark, NOW, SeededIds::new(8)).unwrap();
+    assert_eq!((store.device(), renamed), (done.device, None), "the new name is this phone's");
     let id = store.device().0;
     assert_ne!(id, before.id);
     assert_eq!(store.read(|conn| Preference::load(conn, id)).unwrap(), Some(Preference { id, ..before }));
@@ -249,7 +251,8 @@ fn what_is_not_recovered() {
 
 #[test]
 fn what_the_potter_is_told() {
-    let said = |saved, lost| Recovered { saved, lost, set_aside: PathBuf::new() }.to_string();
+    let device = DeviceId(SeededIds::new(1).next(NOW));
+    let said = |saved, lost| Recovered { saved, lost, set_aside: PathBuf::new(), device }.to_string();
     assert_eq!(
         said(1204, 6),
         "1204 of 1210 entries were saved. The damaged file was kept beside the new one. If you have a backup, take it in now: it may bring back the rest."
