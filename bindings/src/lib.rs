@@ -41,6 +41,13 @@ pub fn build_stamp() -> String {
     env!("LAYDOWN_BUILD_STAMP").to_owned()
 }
 
+/// Saves what can be read of a damaged studio into a new one in its place, and keeps the damaged file beside it; answers with
+/// what to say. No studio may be open at `path`; `mark` is as for opening it.
+#[uniffi::export]
+pub fn recover_studio(path: &str, mark: &str, now: Now) -> Result<String> {
+    studio::Studio::recover_here(Path::new(path), Path::new(mark), now)
+}
+
 /// One studio, open. Every call may come from any thread.
 #[derive(uniffi::Object)]
 pub struct Studio(studio::Studio);

@@ -9830,6 +9830,20 @@ public func buildStamp() -> String  {
     )
 })
 }
+/**
+ * Saves what can be read of a damaged studio into a new one in its place, and keeps the damaged file beside it; answers with
+ * what to say. No studio may be open at `path`; `mark` is as for opening it.
+ */
+public func recoverStudio(path: String, mark: String, now: Now)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_func_recover_studio(
+        FfiConverterString.lower(path),
+        FfiConverterString.lower(mark),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
 
 private enum InitializationResult {
     case ok
@@ -9847,6 +9861,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.contractVersionMismatch
     }
     if (uniffi_laydown_bindings_checksum_func_build_stamp() != 4415) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_func_recover_studio() != 16428) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_advance() != 15469) {

@@ -489,6 +489,11 @@ RustBuffer uniffi_laydown_bindings_fn_func_build_stamp(RustCallStatus *_Nonnull 
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_RECOVER_STUDIO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_RECOVER_STUDIO
+RustBuffer uniffi_laydown_bindings_fn_func_recover_studio(RustBuffer path, RustBuffer mark, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_FFI_LAYDOWN_BINDINGS_RUSTBUFFER_ALLOC
 #define UNIFFI_FFIDEF_FFI_LAYDOWN_BINDINGS_RUSTBUFFER_ALLOC
 RustBuffer ffi_laydown_bindings_rustbuffer_alloc(uint64_t size, RustCallStatus *_Nonnull out_status
@@ -752,6 +757,12 @@ void ffi_laydown_bindings_rust_future_complete_void(uint64_t handle, RustCallSta
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_FUNC_BUILD_STAMP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_FUNC_BUILD_STAMP
 uint16_t uniffi_laydown_bindings_checksum_func_build_stamp(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_FUNC_RECOVER_STUDIO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_FUNC_RECOVER_STUDIO
+uint16_t uniffi_laydown_bindings_checksum_func_recover_studio(void
     
 );
 #endif

@@ -28,7 +28,7 @@ use crate::glaze::slurry::SlurryError;
 use crate::journal::{Ids, RandomIds};
 use crate::store::backup::BackupError;
 use crate::store::entity::{self, Entity};
-use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, this_device};
+use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here, this_device};
 use crate::units::UnitError;
 use facts::{preference, style};
 
@@ -296,6 +296,16 @@ impl Studio {
             })?;
         }
         Ok(studio)
+    }
+
+    /// Saves what can be read of a damaged studio into a new one in its place; the damaged file is kept beside it. The studio
+    /// must not be open. Answers with what to say. `path` and `mark` are those of [`Studio::open_here`].
+    ///
+    /// # Errors
+    /// [`StudioError::Full`] or [`StudioError::Unreadable`] when the new one cannot be written; the damaged one is then still in
+    /// its place.
+    pub fn recover_here(path: &Path, mark: &Path, now: Now) -> Result<String> {
+        Ok(recover_here(path, mark, now.unix_ms, RandomIds)?.to_string())
     }
 
     /// Takes back the command that answered with `token`; the answer's own token does it again.

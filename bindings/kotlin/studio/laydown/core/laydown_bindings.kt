@@ -677,6 +677,8 @@ internal object IntegrityCheckingUniffiLib {
     internal fun ensureInitialized() = Unit
     external fun uniffi_laydown_bindings_checksum_func_build_stamp(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_func_recover_studio(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_advance(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_back_up(
@@ -887,6 +889,8 @@ internal object UniffiLib {
     ): Unit
     external fun uniffi_laydown_bindings_fn_func_build_stamp(uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_func_recover_studio(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun ffi_laydown_bindings_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_bindings_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1007,6 +1011,9 @@ private fun uniffiCheckContractApiVersion(lib: IntegrityCheckingUniffiLib) {
 @Suppress("UNUSED_PARAMETER")
 private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_func_build_stamp() and 0xFFFF) != 4415) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_func_recover_studio() and 0xFFFF) != 16428) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_advance() and 0xFFFF) != 15469) {
@@ -9363,6 +9370,24 @@ public object FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer<List<
     UniffiLib.uniffi_laydown_bindings_fn_func_build_stamp(
     
         _status)
+}
+    )
+    }
+    
+
+        /**
+         * Saves what can be read of a damaged studio into a new one in its place, and keeps the damaged file beside it; answers with
+         * what to say. No studio may be open at `path`; `mark` is as for opening it.
+         */
+    @Throws(StudioException::class) fun `recoverStudio`(`path`: kotlin.String, `mark`: kotlin.String, `now`: Now): kotlin.String {
+            return FfiConverterString.lift(
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_func_recover_studio(
+    
+        
+        FfiConverterString.lower(`path`),
+        FfiConverterString.lower(`mark`),
+        FfiConverterTypeNow.lower(`now`),_status)
 }
     )
     }

@@ -5,6 +5,7 @@ import studio.laydown.core.BUILD_STAMP
 import studio.laydown.core.Now
 import studio.laydown.core.Studio
 import studio.laydown.core.buildStamp
+import studio.laydown.core.recoverStudio
 import studio.laydown.core.uniffiEnsureInitialized
 import java.io.File
 import java.time.Clock
@@ -15,7 +16,7 @@ open class LaydownApplication : Application() {
     var clock: () -> Clock = Clock::systemDefaultZone
 
     /** The way to the studio. Opened by the first question; a question after a failure opens it again. */
-    val work: StudioWork by lazy { StudioWork(::openStudio) { clock() } }
+    val work: StudioWork by lazy { StudioWork(::openStudio, ::recover) { clock() } }
 
     private fun openStudio(now: Now): Studio {
         uniffiEnsureInitialized()
@@ -23,6 +24,8 @@ open class LaydownApplication : Application() {
         if (buildStamp() != BUILD_STAMP) throw OtherBuild()
         return Studio.openHere(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
     }
+
+    private fun recover(now: Now): String = recoverStudio(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
 
     override fun onTerminate() {
         work.close()

@@ -1,6 +1,7 @@
 package studio.laydown
 
 import android.app.Activity
+import android.app.AlertDialog
 import android.content.Intent
 import android.os.Bundle
 import android.view.View
@@ -180,6 +181,23 @@ class MainActivity : Activity() {
                 start()
             }
         }
+        failure.get<Button>(R.id.failure_save).apply {
+            showIf(problem is StudioException.Damaged)
+            setOnClickListener {
+                isEnabled = false
+                saveWhatCanBeRead()
+            }
+        }
+    }
+
+    private fun saveWhatCanBeRead() = work.recover { result ->
+        result.fold(
+            { sentence ->
+                AlertDialog.Builder(this).setMessage(sentence).setPositiveButton(android.R.string.ok, null).show()
+                start()
+            },
+            ::fail,
+        )
     }
 
     /** What a failure is called, in words for the potter. */

@@ -13,7 +13,7 @@ import kotlin.concurrent.thread
  * The one thread on which the studio is opened, asked and told, one call after the other. Answers come back on the main thread, in
  * the order of the questions.
  */
-class StudioWork(private val open: (Now) -> Studio, private val clock: () -> Clock) : AutoCloseable {
+class StudioWork(private val open: (Now) -> Studio, private val recover: (Now) -> String, private val clock: () -> Clock) : AutoCloseable {
     private val only = Executors.newSingleThreadExecutor { Thread(it, "studio").apply { isDaemon = true } }
     private val main = Handler(Looper.getMainLooper())
     private var studio: Studio? = null
@@ -32,6 +32,17 @@ class StudioWork(private val open: (Now) -> Studio, private val clock: () -> Clo
         val now = now()
         thread(name = "aside", isDaemon = true) {
             val result = opened.mapCatching { it.call(now) }
+            main.post { answer(result) }
+        }
+    }
+
+    /** Saves what can be read of a damaged studio; the next question opens the new one. */
+    fun recover(answer: (Result<String>) -> Unit) {
+        val now = now()
+        only.execute {
+            studio?.close()
+            studio = null
+            val result = runCatching { recover(now) }
             main.post { answer(result) }
         }
     }

@@ -19,7 +19,7 @@ class ImportTest {
     fun aSheetIsLookedAtCorrectedAndTakenIn() = page { phone ->
         phone.choose("Date,Form,Glaze,Side,Wet weight (g),Mood\n2025-03-04,Breakfast mug,Ash white,inside,20.4,good\n2025-03-05,Tall jug,Ash white,inside,31.0,tired\n")
         phone.await("what was found") { phone.scrollTo("1 reading would be taken in. 1 line cannot be taken in.") }
-        phone.await("the complaint") { phone.scrollToStart("Line 3: ") }
+        phone.await("the question") { phone.scrollTo("What form is “Tall jug”?") }
         // What the jug is can be said: then both lines can be taken in.
         phone.touch("What form is “Tall jug”?")
         phone.touch("Breakfast mug")
@@ -61,6 +61,4 @@ class ImportTest {
         shadowOf(activity.contentResolver).registerInputStream(place, text.byteInputStream())
         answer(Activity.RESULT_OK, Intent().setData(place))
     }
-
-    private fun Phone.scrollToStart(words: String) = texts().firstOrNull { it.startsWith(words) }?.let(::scrollTo) ?: false
 }
