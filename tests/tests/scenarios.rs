@@ -1,0 +1,399 @@
+//! The scenarios in `tests/scenarios`, played through the facade; Kotlin and Swift play the same files (their README says how
+//! they read). With `LAYDOWN_WRITE_SCENARIOS=1` the answers are written into the files instead of being compared with them.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use chrono::DateTime;
+use laydown::studio::{Look, Now, SheetEntry, SheetKind, Spot, StudioError, Touch, Value as Entered, WeighEntry};
+use laydown_bindings::Studio;
+use serde::Serialize;
+use serde_json::{Map, Value, json};
+use tempfile::TempDir;
+
+const WRITE: &str = "LAYDOWN_WRITE_SCENARIOS";
+const PICTURE: &str = "vase.png";
+/// Places on a drawing or a gauge are written to a millionth of it: the last digits differ between processors.
+const FINEST: f64 = 1e-6;
+
+#[test]
+fn every_scenario_answers_as_written() {
+    let mut differences = Vec::new();
+    let mut played = 0;
+    let mut files: Vec<PathBuf> = fs::read_dir(here()).unwrap().map(|file| file.unwrap().path()).collect();
+    files.sort();
+    for file in files.iter().filter(|file| file.extension().is_some_and(|ending| ending == "json")) {
+        let mut scenario: Value = serde_json::from_str(&fs::read_to_string(file).unwrap()).unwrap();
+        let mut stage = Stage::new(scenario["utc_offset_s"].as_i64().unwrap() as i32);
+        let name = file.file_name().unwrap().to_string_lossy().into_owned();
+        for (at, step) in scenario["steps"].as_array_mut().unwrap().iter_mut().enumerate() {
+            let (outcome, answer) = stage.play(step);
+            if std::env::var_os(WRITE).is_some() {
+                let step = step.as_object_mut().unwrap();
+                step.retain(|key, _| key != "answers" && key != "refuses");
+                step.insert(outcome.to_owned(), answer);
+            } else {
+                let said = step.get("say").and_then(Value::as_str).unwrap_or_default();
+                let place = format!("{name}, step {} ({}{said}): {outcome}", at + 1, step["call"]);
+                compare(&place, step.get(outcome).unwrap_or(&Value::Null), &answer, &mut differences);
+            }
+            played += 1;
+        }
+        if std::env::var_os(WRITE).is_some() {
+            fs::write(file, laid_out(&scenario)).unwrap();
+        }
+    }
+    assert!(played > 100, "only {played} steps were found");
+    assert!(differences.is_empty(), "{}", differences.join("\n"));
+}
+
+fn here() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios")
+}
+
+/// The studios of one scenario, and the names it has for ids.
+struct Stage {
+    folder: TempDir,
+    studios: BTreeMap<String, Arc<Studio>>,
+    now: Now,
+    /// Text as the studio gives it → the name written for it.
+    names: BTreeMap<String, String>,
+    numbered: usize,
+}
+
+impl Stage {
+    fn new(utc_offset_s: i32) -> Stage {
+        let folder = TempDir::new().unwrap();
+        // A copy, for the studio lays a smaller one beside it.
+        fs::copy(here().join(PICTURE), folder.path().join(PICTURE)).unwrap();
+        Stage {
+            folder,
+            studios: BTreeMap::new(),
+            now: Now { unix_ms: 0, utc_offset_s },
+            names: BTreeMap::new(),
+            numbered: 0,
+        }
+    }
+
+    /// Plays one step; says whether it was answered or refused, and with what, under the scenario's names.
+    fn play(&mut self, step: &Value) -> (&'static str, Value) {
+        self.now.unix_ms = match step.get("at") {
+            Some(at) => DateTime::parse_from_rfc3339(at.as_str().unwrap()).unwrap().timestamp_millis(),
+            None => self.now.unix_ms + 1000,
+        };
+        let name = step.get("studio").and_then(Value::as_str).unwrap_or("studio").to_owned();
+        let studio = match self.studios.get(&name) {
+            Some(studio) => Ok(studio.clone()),
+            None => Studio::open(self.folder.path().join(format!("{name}.laydown")).to_str().unwrap(), self.now),
+        };
+        let with = self.known(step.get("with").unwrap_or(&Value::Null));
+        let answer = studio.and_then(|studio| {
+            self.studios.insert(name, studio.clone());
+            call(&studio, self.now, step["call"].as_str().unwrap(), &With(&with))
+        });
+        let (outcome, answer) = match answer {
+            Ok(answer) => ("answers", answer),
+            Err(error) => ("refuses", refusal(&error)),
+        };
+        for (name, place) in step.get("bind").and_then(Value::as_object).into_iter().flatten() {
+            let text = answer.pointer(place.as_str().unwrap()).and_then(Value::as_str);
+            let text = text.unwrap_or_else(|| panic!("{name}: no text at {place} in {answer}"));
+            self.names.insert(text.to_owned(), format!("${name}"));
+        }
+        (outcome, self.named(&answer))
+    }
+
+    /// `value` with what the scenario's names stand for in place of them.
+    fn known(&self, value: &Value) -> Value {
+        let text = |text: &str| {
+            if let Some((text, _)) = self.names.iter().find(|(_, name)| *name == text) {
+                return text.clone();
+            }
+            text.replace("$folder", self.folder.path().to_str().unwrap())
+        };
+        each_text(value, &mut |found| text(found))
+    }
+
+    /// `value` with names in place of what differs from run to run: ids, and the folder.
+    fn named(&mut self, value: &Value) -> Value {
+        each_text(value, &mut |text| {
+            if let Some(name) = self.names.get(text) {
+                return name.clone();
+            }
+            let mut named = text.replace(self.folder.path().to_str().unwrap(), "$folder");
+            for id in ids(&named) {
+                let number = &mut self.numbered;
+                let name = self.names.entry(id.clone()).or_insert_with(|| {
+                    *number += 1;
+                    format!("${number}")
+                });
+                named = named.replace(&id, name);
+            }
+            named
+        })
+    }
+}
+
+/// The ids in `text`, in their order.
+fn ids(text: &str) -> Vec<String> {
+    const LENGTH: usize = 36;
+    let is_id = |part: &&str| part.is_ascii() && uuid::Uuid::try_parse(part).is_ok();
+    (0..text.len()).filter_map(|at| text.get(at..at + LENGTH)).filter(is_id).map(str::to_owned).collect()
+}
+
+/// `value` with `change` made to every text in it, keys in the order of the alphabet.
+fn each_text(value: &Value, change: &mut impl FnMut(&str) -> String) -> Value {
+    match value {
+        Value::String(text) => Value::String(change(text)),
+        Value::Array(items) => items.iter().map(|item| each_text(item, change)).collect(),
+        Value::Object(fields) => {
+            let sorted: BTreeMap<&String, &Value> = fields.iter().collect();
+            Value::Object(sorted.into_iter().map(|(key, value)| (key.clone(), each_text(value, change))).collect())
+        }
+        other => other.clone(),
+    }
+}
+
+fn refusal(error: &StudioError) -> Value {
+    match error {
+        StudioError::Refused { field, sentence } => {
+            json!({ "error": "Refused", "field": field, "sentence": sentence })
+        }
+        StudioError::Missing { sentence } => json!({ "error": "Missing", "sentence": sentence }),
+        StudioError::Busy { sentence } => json!({ "error": "Busy", "sentence": sentence }),
+        StudioError::Full { sentence } => json!({ "error": "Full", "sentence": sentence }),
+        StudioError::Newer { sentence } => json!({ "error": "Newer", "sentence": sentence }),
+        StudioError::NotAStudio { sentence } => json!({ "error": "NotAStudio", "sentence": sentence }),
+        StudioError::Damaged { sentence } => json!({ "error": "Damaged", "sentence": sentence }),
+        StudioError::Unreadable { sentence } => json!({ "error": "Unreadable", "sentence": sentence }),
+    }
+}
+
+/// What a step calls with.
+struct With<'a>(&'a Value);
+
+impl With<'_> {
+    fn text(&self, key: &str) -> &str {
+        self.0[key].as_str().unwrap_or_else(|| panic!("no text {key} in {}", self.0))
+    }
+
+    fn texts(&self, key: &str) -> Vec<String> {
+        self.0[key].as_array().unwrap().iter().map(|text| text.as_str().unwrap().to_owned()).collect()
+    }
+
+    fn flag(&self, key: &str) -> bool {
+        self.0[key].as_bool().unwrap()
+    }
+
+    fn number(&self, key: &str) -> u32 {
+        self.0[key].as_u64().unwrap().try_into().unwrap()
+    }
+
+    fn of(&self, key: &str) -> With<'_> {
+        With(&self.0[key])
+    }
+
+    fn spot(&self, key: &str) -> Spot {
+        Spot { x: self.0[key]["x"].as_f64().unwrap(), y: self.0[key]["y"].as_f64().unwrap() }
+    }
+
+    fn values(&self, key: &str) -> Vec<Entered> {
+        let values = self.0.get(key).and_then(Value::as_object).into_iter().flatten();
+        values.map(|(key, text)| Entered { key: key.clone(), text: text.as_str().unwrap().to_owned() }).collect()
+    }
+
+    fn weigh_entry(&self) -> Option<WeighEntry> {
+        self.0.get("entry").map(|entry| serde_json::from_value(entry.clone()).unwrap())
+    }
+
+    fn kind(&self) -> SheetKind {
+        let name = self.text("kind");
+        match name {
+            "Form" => SheetKind::Form,
+            "Body" => SheetKind::Body,
+            "Kiln" => SheetKind::Kiln,
+            "Firing" => SheetKind::Firing,
+            "Glaze" => SheetKind::Glaze,
+            "Bucket" => SheetKind::Bucket,
+            "Check" => SheetKind::Check,
+            "Thin" => SheetKind::Thin,
+            "Vessel" => SheetKind::Vessel,
+            "Scale" => SheetKind::Scale,
+            "Tile" => SheetKind::Tile,
+            "Control" => SheetKind::Control,
+            "Preference" => SheetKind::Preference,
+            _ => panic!("no sheet is called {name}"),
+        }
+    }
+
+    fn sheet_entry(&self) -> SheetEntry {
+        let entry = self.of("entry");
+        let text = |key| entry.0.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
+        SheetEntry { kind: entry.kind(), id: text("id"), subject: text("subject"), values: entry.values("values") }
+    }
+
+    fn touch(&self) -> Touch {
+        let touch = self.of("touch");
+        match touch.text("how") {
+            "move" => Touch::Move { grip: touch.text("grip").to_owned(), to: touch.spot("to") },
+            "add" => Touch::Add { at: touch.spot("at") },
+            "remove" => Touch::Remove { grip: touch.text("grip").to_owned() },
+            how => panic!("no touch is called {how}"),
+        }
+    }
+
+    fn look(&self) -> Look {
+        let look = self.of("look");
+        let text = |key| look.text(key).to_owned();
+        match look.text("of") {
+            "thickness" => Look::Thickness { zone: text("zone"), thickness: text("thickness") },
+            "fault" => Look::Fault { fault: text("fault"), on: look.flag("on") },
+            "where" => Look::Where { touch: look.touch() },
+            "liking" => Look::Liking { stars: look.number("stars").try_into().unwrap() },
+            "note" => Look::Note { text: text("text") },
+            "control" => Look::Control { on: look.flag("on") },
+            "again" => Look::Again { on: look.flag("on") },
+            of => panic!("no look is called {of}"),
+        }
+    }
+}
+
+fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value, StudioError> {
+    fn seen(answer: Result<impl Serialize, StudioError>) -> Result<Value, StudioError> {
+        answer.map(|answer| serde_json::to_value(answer).unwrap())
+    }
+    match call {
+        "weigh" => seen(studio.weigh(now, with.weigh_entry())),
+        "remember" => seen(studio.remember(now, with.weigh_entry().unwrap())),
+        "keep" => seen(studio.keep(now, with.weigh_entry().unwrap())),
+        "coat" => seen(studio.coat(now, with.text("id"))),
+        "set_control" => seen(studio.set_control(now, with.text("id"), with.flag("control"))),
+        "take_back_coat" => seen(studio.take_back_coat(now, with.text("id"))),
+        "undo" => seen(studio.undo(now, with.text("token"))),
+        "buckets" => seen(studio.buckets(now)),
+        "bucket" => seen(studio.bucket(now, with.text("id"))),
+        "house" => seen(studio.house(now)),
+        "sheet" => seen(studio.sheet(now, with.sheet_entry())),
+        "keep_sheet" => seen(studio.keep_sheet(now, with.sheet_entry())),
+        "remove" => seen(studio.remove(now, with.kind(), with.text("id"))),
+        "touch" => seen(studio.touch(now, with.sheet_entry(), with.touch())),
+        "photograph" => seen(studio.photograph(now, with.sheet_entry(), with.text("file"))),
+        "backup" => seen(studio.backup(now)),
+        "back_up" => seen(studio.back_up(with.text("into"))),
+        "backed_up" => seen(studio.backed_up(now, with.text("copy"))),
+        "take_in" => seen(studio.take_in(now, with.text("from"))),
+        "kiln" => seen(studio.kiln(now)),
+        "firing" => seen(studio.firing(now, with.text("id"))),
+        "load" => seen(studio.load(now, with.text("firing"), with.texts("pieces"), with.number("shelf"))),
+        "load_all" => seen(studio.load_all(now, with.text("firing"))),
+        "place" => seen(studio.place(now, with.text("firing"), with.text("piece"), with.spot("to"))),
+        "take_out" => seen(studio.take_out(now, with.text("firing"), with.text("piece"))),
+        "tick_before" => seen(studio.tick_before(now, with.text("firing"), with.text("what"), with.flag("done"))),
+        "advance" => seen(studio.advance(now, with.text("firing"))),
+        "look_at" => seen(studio.look_at(now, with.text("firing"), with.text("piece"))),
+        "look" => seen(studio.look(now, with.text("firing"), with.text("piece"), with.look())),
+        "keep_photo" => seen(studio.keep_photo(now, with.text("piece"), with.text("firing"), with.text("file"))),
+        "take_photo_off" => seen(studio.take_photo_off(now, with.text("id"))),
+        "piece" => seen(studio.piece(now, with.text("id"))),
+        "find_pieces" => seen(studio.find_pieces(now, with.values("wanted"))),
+        "compare" => seen(studio.compare(now, with.text("left"), with.text("right"))),
+        "contact_sheet" => seen(studio.contact_sheet(now, with.text("firing"))),
+        "write_pdf" => seen(studio.write_pdf(with.text("title"), with.texts("pages"), with.text("into"))),
+        "sizes" => seen(studio.sizes(now, with.text("known"))),
+        "preferences" => seen(studio.preferences()),
+        call => panic!("no call is named {call}"),
+    }
+}
+
+/// Says in `differences` where `answer` is not what was `written`.
+fn compare(place: &str, written: &Value, answer: &Value, differences: &mut Vec<String>) {
+    match (written, answer) {
+        (Value::Object(written), Value::Object(answer)) if written.keys().eq(answer.keys()) => {
+            for (key, value) in answer {
+                compare(&format!("{place}.{key}"), &written[key], value, differences);
+            }
+        }
+        (Value::Array(written), Value::Array(answer)) if written.len() == answer.len() => {
+            for (at, value) in answer.iter().enumerate() {
+                compare(&format!("{place}[{at}]"), &written[at], value, differences);
+            }
+        }
+        (Value::Number(written), Value::Number(answer))
+            if (written.as_f64().unwrap() - answer.as_f64().unwrap()).abs() <= FINEST => {}
+        (written, answer) if written == answer => {}
+        _ => differences.push(format!("{place}\n  written: {written}\n  answer:  {answer}")),
+    }
+}
+
+const WIDTH: usize = 120;
+
+/// A scenario as it lies in its file: a step's parts in the order in which they happen, what fits on one line.
+fn laid_out(scenario: &Value) -> String {
+    const PARTS: [&str; 8] = ["say", "studio", "at", "call", "with", "bind", "answers", "refuses"];
+    let steps = scenario["steps"].as_array().unwrap().iter().map(|step| {
+        let parts = PARTS.iter().filter_map(|part| step.get(part).map(|value| (*part, value)));
+        let parts: Vec<String> =
+            parts.map(|(part, value)| format!("      {}: {}", json!(part), broken(value, 6, part.len() + 4))).collect();
+        format!("    {{\n{}\n    }}", parts.join(",\n"))
+    });
+    let steps: Vec<String> = steps.collect();
+    let (title, offset) = (&scenario["title"], &scenario["utc_offset_s"]);
+    format!(
+        "{{\n  \"title\": {title},\n  \"utc_offset_s\": {offset},\n  \"steps\": [\n{}\n  ]\n}}\n",
+        steps.join(",\n")
+    )
+}
+
+/// `value` on one line if it fits behind `before` characters, else a part to a line, indented by `indent`; small items of a
+/// list share lines.
+fn broken(value: &Value, indent: usize, before: usize) -> String {
+    let line = on_one_line(value);
+    if indent + before + line.chars().count() < WIDTH {
+        return line;
+    }
+    let (margin, inner) = (" ".repeat(indent), " ".repeat(indent + 2));
+    match value {
+        Value::Object(fields) => {
+            let field = |(key, value): (&String, &Value)| {
+                format!("{inner}{}: {}", json!(key), broken(value, indent + 2, key.len() + 5))
+            };
+            format!("{{\n{}\n{margin}}}", sorted(fields).map(field).collect::<Vec<_>>().join(",\n"))
+        }
+        Value::Array(items) => {
+            let mut lines = vec![String::new()];
+            for (at, item) in items.iter().enumerate() {
+                let item = broken(item, indent + 2, 1) + if at + 1 < items.len() { "," } else { "" };
+                let line = lines.last_mut().unwrap();
+                if line.is_empty() {
+                    *line = inner.clone() + &item;
+                } else if !item.contains('\n') && line.chars().count() + item.chars().count() < WIDTH {
+                    *line += &format!(" {item}");
+                } else {
+                    lines.push(inner.clone() + &item);
+                }
+            }
+            format!("[\n{}\n{margin}]", lines.join("\n"))
+        }
+        _ => line,
+    }
+}
+
+fn on_one_line(value: &Value) -> String {
+    match value {
+        Value::Object(fields) => {
+            let fields = sorted(fields).map(|(key, value)| format!("{}: {}", json!(key), on_one_line(value)));
+            format!("{{{}}}", fields.collect::<Vec<_>>().join(", "))
+        }
+        Value::Array(items) => format!("[{}]", items.iter().map(on_one_line).collect::<Vec<_>>().join(", ")),
+        Value::Number(number) if number.is_f64() => {
+            format!("{:.6}", number.as_f64().unwrap()).trim_end_matches('0').trim_end_matches('.').to_owned()
+        }
+        other => other.to_string(),
+    }
+}
+
+fn sorted(fields: &Map<String, Value>) -> impl Iterator<Item = (&String, &Value)> {
+    fields.iter().collect::<BTreeMap<_, _>>().into_iter()
+}
