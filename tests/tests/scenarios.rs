@@ -36,8 +36,9 @@ fn every_scenario_answers_as_written() {
                 step.insert(outcome.to_owned(), answer);
             } else {
                 let said = step.get("say").and_then(Value::as_str).unwrap_or_default();
-                let place = format!("{name}, step {} ({}{said}): {outcome}", at + 1, step["call"]);
-                compare(&place, step.get(outcome).unwrap_or(&Value::Null), &answer, &mut differences);
+                let call = step["call"].as_str().unwrap();
+                let place = format!("{name}, step {} ({call}: {said}): {outcome}", at + 1);
+                compare(&place, step.get(outcome).unwrap_or(&json!("no such outcome")), &answer, &mut differences);
             }
             played += 1;
         }

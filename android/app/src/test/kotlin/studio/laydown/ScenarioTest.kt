@@ -1,0 +1,256 @@
+package studio.laydown
+
+import org.json.JSONArray
+import org.json.JSONObject
+import org.junit.Assert.assertTrue
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import studio.laydown.core.Field
+import studio.laydown.core.Look
+import studio.laydown.core.Now
+import studio.laydown.core.SheetEntry
+import studio.laydown.core.SheetKind
+import studio.laydown.core.Spot
+import studio.laydown.core.Studio
+import studio.laydown.core.StudioException
+import studio.laydown.core.Touch
+import studio.laydown.core.Value
+import studio.laydown.core.Way
+import studio.laydown.core.WeighEntry
+import studio.laydown.core.ZoneKind
+import java.io.File
+import java.lang.reflect.Modifier
+import java.time.Instant
+import kotlin.io.path.createTempDirectory
+import kotlin.math.abs
+
+/** The scenarios in tests/scenarios, played through the generated Kotlin: Rust and Swift play the same files. */
+@RunWith(RobolectricTestRunner::class)
+class ScenarioTest {
+    @Test
+    fun everyScenarioAnswersAsWritten() {
+        val differences = mutableListOf<String>()
+        var played = 0
+        for (file in here.listFiles { file -> file.extension == "json" }!!.sorted()) {
+            val scenario = JSONObject(file.readText())
+            Stage(scenario.getInt("utc_offset_s")).use { stage ->
+                for ((at, step) in scenario.getJSONArray("steps").all<JSONObject>().withIndex()) {
+                    val (outcome, answer) = stage.play(step)
+                    val place = "${file.name}, step ${at + 1} (${step.getString("call")}: ${step.optString("say")}): $outcome"
+                    compare(place, if (step.has(outcome)) step.get(outcome) else "no such outcome", answer, differences)
+                    played++
+                }
+            }
+        }
+        assertTrue("only $played steps were found", played > 100)
+        assertTrue(differences.joinToString("\n"), differences.isEmpty())
+    }
+
+    /** The studios of one scenario, and the names it has for ids. */
+    private class Stage(private val utcOffsetS: Int) : AutoCloseable {
+        /** With a copy of the picture, for the studio lays a smaller one beside it. */
+        private val folder = createTempDirectory("scenario").toFile().also { File(here, PICTURE).copyTo(File(it, PICTURE)) }
+        private val studios = mutableMapOf<String, Studio>()
+        private val names = mutableMapOf<String, String>()
+        private var unixMs = 0L
+        private var numbered = 0
+
+        /** Plays one step; says whether it was answered or refused, and with what, under the scenario's names. */
+        fun play(step: JSONObject): Pair<String, Any?> {
+            unixMs = if (step.has("at")) Instant.parse(step.getString("at")).toEpochMilli() else unixMs + 1000
+            val now = Now(unixMs, utcOffsetS)
+            val with = With(eachText(step.optJSONObject("with") ?: JSONObject(), ::known) as JSONObject)
+            val (outcome, answer) = try {
+                val name = step.optString("studio", "studio")
+                val studio = studios.getOrPut(name) { Studio.open(File(folder, "$name.laydown").path, now) }
+                "answers" to studio.call(step.getString("call"), now, with)
+            } catch (refused: StudioException) {
+                "refuses" to seen(refused) + ("error" to refused.javaClass.simpleName)
+            }
+            val bind = step.optJSONObject("bind") ?: JSONObject()
+            for (name in bind.keys()) names[textAt(answer, bind.getString(name))] = "$$name"
+            return outcome to named(answer)
+        }
+
+        /** What [text] of the scenario stands for. */
+        private fun known(text: String): String = names.entries.find { it.value == text }?.key
+            ?: text.replace("\$folder", folder.path)
+
+        /** [value] with names in place of what differs from run to run: ids, and the folder. */
+        private fun named(value: Any?): Any? = when (value) {
+            is String -> names[value] ?: value.replace(folder.path, "\$folder").replace(ID) { id ->
+                names.getOrPut(id.value) { "$${++numbered}" }
+            }
+            is List<*> -> value.map(::named)
+            is Map<*, *> -> value.mapValues { named(it.value) }
+            else -> value
+        }
+
+        override fun close() {
+            studios.values.forEach(Studio::close)
+            folder.deleteRecursively()
+        }
+    }
+
+    /** What a step calls with. */
+    private class With(val given: JSONObject) {
+        fun text(key: String): String = given.getString(key)
+        fun texts(key: String): List<String> = given.getJSONArray(key).all()
+        fun flag(key: String) = given.getBoolean(key)
+        fun number(key: String) = given.getInt(key)
+        fun of(key: String) = With(given.getJSONObject(key))
+        fun spot(key: String) = of(key).run { Spot(given.getDouble("x"), given.getDouble("y")) }
+
+        fun values(key: String): List<Value> =
+            given.optJSONObject(key)?.run { keys().asSequence().sorted().map { Value(it, getString(it)) }.toList() }.orEmpty()
+
+        inline fun <reified T : Enum<T>> oneOf(key: String): T? =
+            if (given.has(key)) enumValues<T>().single { folded(it.name) == folded(text(key)) } else null
+
+        fun weighEntry(): WeighEntry? = given.optJSONObject("entry")?.let(::With)?.run {
+            fun typed(key: String) = given.optString(key)
+            WeighEntry(
+                typed("form"), typed("bucket"), oneOf<ZoneKind>("zone"), typed("scale"), oneOf<Way>("way"), typed("piece"),
+                oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"),
+            )
+        }
+
+        fun kind(): SheetKind = oneOf<SheetKind>("kind")!!
+
+        fun sheetEntry(): SheetEntry = of("entry").run {
+            SheetEntry(kind(), given.optString("id"), given.optString("subject"), values("values"))
+        }
+
+        fun touch(): Touch = of("touch").run {
+            when (text("how")) {
+                "move" -> Touch.Move(text("grip"), spot("to"))
+                "add" -> Touch.Add(spot("at"))
+                "remove" -> Touch.Remove(text("grip"))
+                else -> error("no touch is called ${text("how")}")
+            }
+        }
+
+        fun look(): Look = of("look").run {
+            when (text("of")) {
+                "thickness" -> Look.Thickness(text("zone"), text("thickness"))
+                "fault" -> Look.Fault(text("fault"), flag("on"))
+                "where" -> Look.Where(touch())
+                "liking" -> Look.Liking(number("stars").toUByte())
+                "note" -> Look.Note(text("text"))
+                "control" -> Look.Control(flag("on"))
+                "again" -> Look.Again(flag("on"))
+                else -> error("no look is called ${text("of")}")
+            }
+        }
+    }
+
+    private companion object {
+        val ID = Regex("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
+
+        const val PICTURE = "vase.png"
+
+        /** Places on a drawing or a gauge are written to a millionth of it. */
+        const val FINEST = 1e-6
+
+        /** The folder of the scenarios, wherever in the checkout this runs. */
+        val here: File = generateSequence(File("").absoluteFile, File::getParentFile)
+            .map { File(it, "tests/scenarios") }.first(File::isDirectory)
+
+        @Suppress("UNCHECKED_CAST")
+        fun <T> JSONArray.all(): List<T> = List(length()) { get(it) as T }
+
+        /** A name as one word in lower case: each language writes the values of an enum in its own way. */
+        fun folded(name: String) = name.replace("_", "").lowercase()
+
+        fun eachText(value: Any, change: (String) -> String): Any = when (value) {
+            is String -> change(value)
+            is JSONArray -> JSONArray(value.all<Any>().map { eachText(it, change) })
+            is JSONObject -> JSONObject().apply { for (key in value.keys()) put(key, eachText(value.get(key), change)) }
+            else -> value
+        }
+
+        /** The text at a JSON pointer. */
+        fun textAt(answer: Any?, place: String): String = place.split('/').drop(1).fold(answer) { within, part ->
+            if (within is List<*>) within[part.toInt()] else (within as Map<*, *>)[part]
+        } as String
+
+        /** A record as its fields by their names in Rust, sorted; what is in them likewise. Values of enums stay what they are. */
+        fun seen(record: Any): Map<String, Any?> = record.javaClass.declaredFields
+            .filterNot { Modifier.isStatic(it.modifiers) || it.isSynthetic }
+            .associate { field ->
+                field.isAccessible = true
+                field.name.replace(Regex("[A-Z]")) { "_" + it.value.lowercase() } to plain(field.get(record))
+            }.toSortedMap()
+
+        fun plain(value: Any?): Any? = when (value) {
+            null, is String, is Boolean, is Number, is Enum<*> -> value
+            is Unit -> null
+            is List<*> -> value.map(::plain)
+            else -> seen(value)
+        }
+
+        fun Studio.call(call: String, now: Now, with: With): Any? = plain(
+            when (call) {
+                "weigh" -> weigh(now, with.weighEntry())
+                "remember" -> remember(now, with.weighEntry()!!)
+                "keep" -> keep(now, with.weighEntry()!!)
+                "coat" -> coat(now, with.text("id"))
+                "set_control" -> setControl(now, with.text("id"), with.flag("control"))
+                "take_back_coat" -> takeBackCoat(now, with.text("id"))
+                "undo" -> undo(now, with.text("token"))
+                "buckets" -> buckets(now)
+                "bucket" -> bucket(now, with.text("id"))
+                "house" -> house(now)
+                "sheet" -> sheet(now, with.sheetEntry())
+                "keep_sheet" -> keepSheet(now, with.sheetEntry())
+                "remove" -> remove(now, with.kind(), with.text("id"))
+                "touch" -> touch(now, with.sheetEntry(), with.touch())
+                "photograph" -> photograph(now, with.sheetEntry(), with.text("file"))
+                "backup" -> backup(now)
+                "back_up" -> backUp(with.text("into"))
+                "backed_up" -> backedUp(now, with.text("copy"))
+                "take_in" -> takeIn(now, with.text("from"))
+                "kiln" -> kiln(now)
+                "firing" -> firing(now, with.text("id"))
+                "load" -> load(now, with.text("firing"), with.texts("pieces"), with.number("shelf").toUInt())
+                "load_all" -> loadAll(now, with.text("firing"))
+                "place" -> place(now, with.text("firing"), with.text("piece"), with.spot("to"))
+                "take_out" -> takeOut(now, with.text("firing"), with.text("piece"))
+                "tick_before" -> tickBefore(now, with.text("firing"), with.text("what"), with.flag("done"))
+                "advance" -> advance(now, with.text("firing"))
+                "look_at" -> lookAt(now, with.text("firing"), with.text("piece"))
+                "look" -> look(now, with.text("firing"), with.text("piece"), with.look())
+                "keep_photo" -> keepPhoto(now, with.text("piece"), with.text("firing"), with.text("file"))
+                "take_photo_off" -> takePhotoOff(now, with.text("id"))
+                "piece" -> piece(now, with.text("id"))
+                "find_pieces" -> findPieces(now, with.values("wanted"))
+                "compare" -> compare(now, with.text("left"), with.text("right"))
+                "contact_sheet" -> contactSheet(now, with.text("firing"))
+                "write_pdf" -> writePdf(with.text("title"), with.texts("pages"), with.text("into"))
+                "sizes" -> sizes(now, with.text("known"))
+                "preferences" -> preferences()
+                else -> error("no call is named $call")
+            },
+        )
+
+        /** Says in [differences] where [answer] is not what was [written]. */
+        fun compare(place: String, written: Any, answer: Any?, differences: MutableList<String>) {
+            val same = when (answer) {
+                is Map<*, *> -> written is JSONObject && written.keys().asSequence().toSet() == answer.keys
+                is List<*> -> written is JSONArray && written.length() == answer.size
+                is Enum<*> -> written is String && folded(written) == folded(answer.name)
+                is Number -> written is Number && abs(written.toDouble() - answer.toDouble()) <= FINEST
+                null -> written == JSONObject.NULL
+                else -> written == answer
+            }
+            when {
+                !same -> differences += "$place\n  written: $written\n  answer:  $answer"
+                answer is Map<*, *> ->
+                    for ((key, value) in answer) compare("$place.$key", (written as JSONObject).get("$key"), value, differences)
+                answer is List<*> ->
+                    for ((at, value) in answer.withIndex()) compare("$place[$at]", (written as JSONArray).get(at), value, differences)
+            }
+        }
+    }
+}
