@@ -22,10 +22,8 @@ const FINEST: f64 = 1e-6;
 fn every_scenario_answers_as_written() {
     let mut differences = Vec::new();
     let mut played = 0;
-    let mut files: Vec<PathBuf> = fs::read_dir(here()).unwrap().map(|file| file.unwrap().path()).collect();
-    files.sort();
-    for file in files.iter().filter(|file| file.extension().is_some_and(|ending| ending == "json")) {
-        let mut scenario: Value = serde_json::from_str(&fs::read_to_string(file).unwrap()).unwrap();
+    for file in scenarios() {
+        let mut scenario: Value = serde_json::from_str(&fs::read_to_string(&file).unwrap()).unwrap();
         let mut stage = Stage::new(scenario["utc_offset_s"].as_i64().unwrap() as i32);
         let name = file.file_name().unwrap().to_string_lossy().into_owned();
         for (at, step) in scenario["steps"].as_array_mut().unwrap().iter_mut().enumerate() {
@@ -48,6 +46,26 @@ fn every_scenario_answers_as_written() {
     }
     assert!(played > 100, "only {played} steps were found");
     assert!(differences.is_empty(), "{}", differences.join("\n"));
+}
+
+#[test]
+fn no_call_of_the_facade_is_left_out() {
+    const FACADE: &str = include_str!("../../bindings/src/lib.rs");
+    let stories: String = scenarios().iter().map(|file| fs::read_to_string(file).unwrap()).collect();
+    let names = FACADE.lines().filter_map(|line| line.trim().strip_prefix("pub fn ")?.split_once("(&self"));
+    let names: Vec<&str> = names.map(|(name, _)| name).collect();
+    assert!(names.len() > 30, "{names:?}");
+    let left_out = names.iter().filter(|name| !stories.contains(&format!("\"call\": \"{name}\"")));
+    assert_eq!(left_out.collect::<Vec<_>>(), Vec::<&&str>::new());
+}
+
+/// The files, in the order of their names.
+fn scenarios() -> Vec<PathBuf> {
+    let files = fs::read_dir(here()).unwrap().map(|file| file.unwrap().path());
+    let mut files: Vec<PathBuf> =
+        files.filter(|file| file.extension().is_some_and(|ending| ending == "json")).collect();
+    files.sort();
+    files
 }
 
 fn here() -> PathBuf {
