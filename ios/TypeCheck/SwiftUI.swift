@@ -499,6 +499,7 @@ public struct ToolbarPlacement: Sendable {
 public struct ToolbarItemPlacement: Sendable {
     public static var cancellationAction: ToolbarItemPlacement { notSwiftUI() }
     public static var destructiveAction: ToolbarItemPlacement { notSwiftUI() }
+    public static var primaryAction: ToolbarItemPlacement { notSwiftUI() }
 }
 public protocol ToolbarContent {}
 public struct ToolbarItem<Content: View>: ToolbarContent {

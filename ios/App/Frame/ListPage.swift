@@ -5,11 +5,16 @@ import SwiftUI
 struct ListPage<Content: View>: View {
     @Environment(Frame.self) private var frame
     let title: String
+    let offersLately: Bool
     let refresh: () async -> Void
     @ViewBuilder let content: Content
 
-    init(_ title: String, refresh: @escaping () async -> Void, @ViewBuilder content: () -> Content) {
+    init(
+        _ title: String, offersLately: Bool = true, refresh: @escaping () async -> Void,
+        @ViewBuilder content: () -> Content
+    ) {
         self.title = title
+        self.offersLately = offersLately
         self.refresh = refresh
         self.content = content()
     }
@@ -21,6 +26,9 @@ struct ListPage<Content: View>: View {
             .background(Color.ground)
             .navigationTitle(title)
             .navigationBarTitleDisplayMode(.inline)
+            .toolbar {
+                if offersLately { ToolbarItem(placement: .primaryAction) { LatelyButton() } }
+            }
             .safeAreaInset(edge: .bottom) { KeptBar() }
             .refreshed(by: refresh)
     }

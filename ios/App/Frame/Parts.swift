@@ -20,6 +20,37 @@ struct GoRow: View {
     }
 }
 
+/// A row that only says something.
+struct StillRow: View {
+    let title: String
+    let detail: String
+
+    var body: some View {
+        VStack(alignment: .leading, spacing: 2) {
+            Text(title).foregroundStyle(Color.ink)
+            if !detail.isEmpty { Text(detail).font(.subheadline).foregroundStyle(Color.quiet) }
+        }
+        .accessibilityElement(children: .combine)
+    }
+}
+
+/// The way to what was done lately.
+struct LatelyButton: View {
+    @Environment(Frame.self) private var frame
+    @Environment(\.go) private var go
+
+    var body: some View {
+        Button {
+            frame.offer.clear()
+            go(.history(""))
+        } label: {
+            Image(systemName: "clock.arrow.circlepath")
+        }
+        .accessibilityLabel(Words.lately)
+        .frame(minWidth: 48, minHeight: 48)
+    }
+}
+
 /// A row that is tapped. `mark` is the drawing at its end; the outline of a form is drawn at its start.
 struct TapRow: View {
     let title: String

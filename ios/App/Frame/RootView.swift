@@ -130,6 +130,8 @@ private struct PageView: View {
         case .piece(let id): PiecePage(frame: frame, id: id)
         case .compare(let piece): ComparePage(frame: frame, piece: piece)
         case .find: FindPage(frame: frame)
+        case .history(let thing): HistoryPage(frame: frame, thing: thing)
+        case .devices: DevicesPage(frame: frame)
         }
     }
 }

@@ -30,6 +30,7 @@ struct StudioPage: View {
                 }
                 Section {
                     GoRow(title: Words.backup, detail: view.backup, place: .backup)
+                    GoRow(title: Words.devices, detail: Words.devicesDetail, place: .devices)
                     GoRow(title: Words.preferences, detail: Words.preferencesDetail, place: .sheet(.preference))
                     GoRow(title: Words.cautions, detail: Words.cautionsDetail, place: .cautions)
                 }

@@ -79,6 +79,10 @@ struct SheetPage: View {
                 ForEach(Array(view.results.enumerated()), id: \.offset) { NoteView($0.element) }
             }
         }
+        if !screen.id.isEmpty {
+            // What is half entered here waits until one comes back.
+            Section { GoRow(title: Words.itsHistory, place: .history(screen.id)) }
+        }
         if !view.removeLabel.isEmpty {
             Section {
                 Button(view.removeLabel, role: .destructive) { screen.remove() }.frame(minHeight: 48)

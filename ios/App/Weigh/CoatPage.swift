@@ -16,6 +16,7 @@ struct CoatPage: View {
                 Section { LinesView(lines: view.lines) }
                 Section {
                     GoRow(title: Words.wholePiece, detail: Words.wholePieceDetail, place: .piece(view.piece))
+                    GoRow(title: Words.itsHistory, place: .history(view.id))
                     Button(view.controlLabel) { screen.turnControl() }
                     Button(Words.takeBack, role: .destructive) {
                         Task { if await screen.takeBack() { dismiss() } }

@@ -97,7 +97,11 @@ struct WeighPage: View {
                     }
                     VerdictPlace(screen: screen, view: view).id("verdict")
                     ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
-                    Text(view.tally).font(.subheadline).foregroundStyle(Color.quiet)
+                    HStack {
+                        Text(view.tally).font(.subheadline).foregroundStyle(Color.quiet)
+                        Spacer()
+                        LatelyButton()
+                    }
                     RecentCoats(coats: view.recent)
                 }
                 .padding(.vertical, 8)

@@ -26,6 +26,10 @@ public enum Place: Hashable, Sendable {
     case compare(String)
     /// Pieces that are looked for.
     case find
+    /// All that was ever said of the thing with this id; what was done lately where it is empty.
+    case history(String)
+    /// The phones of the studio.
+    case devices
 }
 
 // Written down so that one is found where one was after the system has ended the app. What a newer or older version wrote
@@ -54,6 +58,8 @@ extension Place: Codable {
         case "piece": self = .piece(try id())
         case "compare": self = .compare(try id())
         case "find": self = .find
+        case "history": self = .history(try id())
+        case "devices": self = .devices
         default: throw DecodingError.dataCorruptedError(in: parts, debugDescription: "no page is called \(page)")
         }
     }
@@ -78,6 +84,8 @@ extension Place: Codable {
         case .piece(let id): ["piece", id]
         case .compare(let id): ["compare", id]
         case .find: ["find"]
+        case .history(let id): ["history", id]
+        case .devices: ["devices"]
         }
     }
 }

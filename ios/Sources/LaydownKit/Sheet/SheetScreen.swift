@@ -22,7 +22,8 @@ public final class SheetScreen {
 
     private let frame: Frame
     private let kind: SheetKind
-    private let id: String
+    /// What is changed; empty for something new.
+    public let id: String
     private let subject: String
     private let pause: Duration
     private let latest = Latest<SheetView>()
