@@ -14,7 +14,7 @@ use serde_json::{Map, Value, json};
 use tempfile::TempDir;
 
 const WRITE: &str = "LAYDOWN_WRITE_SCENARIOS";
-const PICTURE: &str = "vase.png";
+const GIVEN: [&str; 2] = ["vase.png", "readings.csv"];
 /// Places on a drawing or a gauge are written to a millionth of it: the last digits differ between processors.
 const FINEST: f64 = 1e-6;
 
@@ -85,8 +85,10 @@ struct Stage {
 impl Stage {
     fn new(utc_offset_s: i32) -> Stage {
         let folder = TempDir::new().unwrap();
-        // A copy, for the studio lays a smaller one beside it.
-        fs::copy(here().join(PICTURE), folder.path().join(PICTURE)).unwrap();
+        // Copies, for the studio lays a smaller picture beside the one it is given.
+        for file in GIVEN {
+            fs::copy(here().join(file), folder.path().join(file)).unwrap();
+        }
         Stage {
             folder,
             studios: BTreeMap::new(),
@@ -307,6 +309,8 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
         "back_up" => seen(studio.back_up(with.text("into"))),
         "backed_up" => seen(studio.backed_up(now, with.text("copy"))),
         "take_in" => seen(studio.take_in(now, with.text("from"))),
+        "import" => seen(studio.import(now, with.text("file"), with.values("chosen"))),
+        "take_in_sheet" => seen(studio.take_in_sheet(now, with.text("file"), with.values("chosen"))),
         "kiln" => seen(studio.kiln(now)),
         "firing" => seen(studio.firing(now, with.text("id"))),
         "load" => seen(studio.load(now, with.text("firing"), with.texts("pieces"), with.number("shelf"))),

@@ -118,10 +118,11 @@ private final class Stage {
     init(utcOffsetS: Int) throws {
         self.utcOffsetS = utcOffsetS
         try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true)
-        // A copy, for the studio lays a smaller one beside it.
-        let picture = "vase.png"
-        try FileManager.default.copyItem(
-            at: Stage.here.appendingPathComponent(picture), to: folder.appendingPathComponent(picture))
+        // Copies, for the studio lays a smaller picture beside the one it is given.
+        for file in ["vase.png", "readings.csv"] {
+            try FileManager.default.copyItem(
+                at: Stage.here.appendingPathComponent(file), to: folder.appendingPathComponent(file))
+        }
     }
 
     deinit {
@@ -304,6 +305,8 @@ extension Studio {
         case "back_up": return try backUp(into: try text("into"))
         case "backed_up": return try backedUp(now: now, copy: try text("copy"))
         case "take_in": return try takeIn(now: now, from: try text("from"))
+        case "import": return try `import`(now: now, file: try text("file"), chosen: with.values("chosen"))
+        case "take_in_sheet": return try takeInSheet(now: now, file: try text("file"), chosen: with.values("chosen"))
         case "kiln": return try kiln(now: now)
         case "firing": return try firing(now: now, id: try text("id"))
         case "load":

@@ -49,8 +49,8 @@ class ScenarioTest {
 
     /** The studios of one scenario, and the names it has for ids. */
     private class Stage(private val utcOffsetS: Int) : AutoCloseable {
-        /** With a copy of the picture, for the studio lays a smaller one beside it. */
-        private val folder = createTempDirectory("scenario").toFile().also { File(here, PICTURE).copyTo(File(it, PICTURE)) }
+        /** With copies of what is given, for the studio lays a smaller picture beside a picture. */
+        private val folder = createTempDirectory("scenario").toFile().also { for (name in GIVEN) File(here, name).copyTo(File(it, name)) }
         private val studios = mutableMapOf<String, Studio>()
         private val names = mutableMapOf<String, String>()
         private var unixMs = 0L
@@ -148,7 +148,7 @@ class ScenarioTest {
     private companion object {
         val ID = Regex("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 
-        const val PICTURE = "vase.png"
+        val GIVEN = listOf("vase.png", "readings.csv")
 
         /** Places on a drawing or a gauge are written to a millionth of it. */
         const val FINEST = 1e-6
@@ -215,6 +215,8 @@ class ScenarioTest {
                 "back_up" -> backUp(with.text("into"))
                 "backed_up" -> backedUp(now, with.text("copy"))
                 "take_in" -> takeIn(now, with.text("from"))
+                "import" -> import(now, with.text("file"), with.values("chosen"))
+                "take_in_sheet" -> takeInSheet(now, with.text("file"), with.values("chosen"))
                 "kiln" -> kiln(now)
                 "firing" -> firing(now, with.text("id"))
                 "load" -> load(now, with.text("firing"), with.texts("pieces"), with.number("shelf").toUInt())
