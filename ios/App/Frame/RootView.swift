@@ -132,6 +132,7 @@ private struct PageView: View {
         case .find: FindPage(frame: frame)
         case .history(let thing): HistoryPage(frame: frame, thing: thing)
         case .devices: DevicesPage(frame: frame)
+        case .import: ImportPage(frame: frame)
         }
     }
 }

@@ -41,6 +41,7 @@ struct BackupPage: View {
                         .frame(minHeight: 48)
                 }
                 .disabled(screen.isWorking)
+                Section { GoRow(title: Words.importSheet, place: .import) }
             }
         }
         // Moved, not written anew: photographs of years need not fit into the memory.

@@ -64,7 +64,7 @@ import Testing
         let places: [Place] = [
             .coat("1"), .bucket("1"), .sizes, .cautions, .backup, .firing("1"), .look(firing: "1", piece: "2"),
             .contactSheet(firing: "1"), .piece("1"), .compare("1"), .find,
-            .history("1"), .history(""), .devices,
+            .history("1"), .history(""), .devices, .import,
         ]
         let written = try JSONEncoder().encode(sheets + places)
         #expect(try JSONDecoder().decode([Place].self, from: written) == sheets + places)

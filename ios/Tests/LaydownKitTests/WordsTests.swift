@@ -30,7 +30,7 @@ import Testing
         let others = Set(listed.matches(of: #/\w+/#).map { $0.output.replacing("_", with: "").lowercased() })
         let places = try text(of: "Sources/LaydownKit/Frame/Place.swift")
         let declared = try #require(places.firstMatch(of: #/enum Place[^{]+\{((?:.|\n)+?)\n\}/#)).output.1
-        let pages = Set(declared.matches(of: #/case (\w+)/#).map { $0.output.1.lowercased() })
+        let pages = Set(declared.matches(of: #/case `?(\w+)/#).map { $0.output.1.lowercased() })
         let root = try text(of: "App/Frame/RootView.swift")
         let row = try #require(root.firstMatch(of: #/enum Tab[^{]+\{\s+case ([^\n]+)/#)).output.1
         let tabs = Set(row.matches(of: #/\w+/#).map { String($0.output) })

@@ -30,6 +30,8 @@ public enum Place: Hashable, Sendable {
     case history(String)
     /// The phones of the studio.
     case devices
+    /// A potter's own spreadsheet, taken in.
+    case `import`
 }
 
 // Written down so that one is found where one was after the system has ended the app. What a newer or older version wrote
@@ -60,6 +62,7 @@ extension Place: Codable {
         case "find": self = .find
         case "history": self = .history(try id())
         case "devices": self = .devices
+        case "import": self = .import
         default: throw DecodingError.dataCorruptedError(in: parts, debugDescription: "no page is called \(page)")
         }
     }
@@ -86,6 +89,7 @@ extension Place: Codable {
         case .find: ["find"]
         case .history(let id): ["history", id]
         case .devices: ["devices"]
+        case .import: ["import"]
         }
     }
 }

@@ -142,6 +142,20 @@ public enum Words {
     public static let sizesDetail = "What every form should take, going by one amount you know"
     public static let known = "Going by"
     public static let chooseKnown = "Going by which amount?"
+    public static let importSheet = "A spreadsheet of yours"
+    public static let importIntro = """
+        Readings that you kept in a spreadsheet can be taken in. Save it as CSV, then choose it here. \
+        You see what would happen before anything does.
+        """
+    public static let chooseSheet = "Choose the file"
+    public static let chooseAnotherSheet = "Choose another file"
+    public static let importQuestions = "Questions"
+    public static let importColumns = "Columns"
+    public static let importReadings = "As they would be kept"
+    public static let importComplaints = "Lines that cannot be taken in"
+    public static let sheetNotCopied = """
+        That file cannot be read, or the phone is full. Choose it again, or choose another.
+        """
     public static let lately = "What was done lately"
     public static let itsHistory = "Its history"
     public static let takeItBack = "Take it back"
