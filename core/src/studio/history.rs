@@ -12,7 +12,7 @@ use super::kiln::{firing_title, piece_name};
 use super::words::{count, sentence_case};
 use super::{Kept, Now, Result, Studio, StudioError, undo_token};
 use crate::form::ZoneKind;
-use crate::journal::{DeviceId, Event, EventId, Kind, standing};
+use crate::journal::{DeviceId, Event, EventId, Kind, State, standing};
 use crate::store::entity::{self, Entity};
 use crate::store::{Undo, events_of, latest_events, query, this_device};
 use crate::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, SquareCentimetres, Style};
@@ -224,14 +224,14 @@ impl<'a> Telling<'a> {
     fn named(&self, kind: &Kind, id: Uuid) -> Result<Option<(&'static str, Option<String>)>> {
         let conn = self.conn;
         Ok(Some(match kind.name() {
-            "glaze" => ("glaze", entity::Glaze::load(conn, id)?.map(|glaze| glaze.name)),
-            "bucket" => ("bucket", entity::Bucket::load(conn, id)?.map(|bucket| bucket.name)),
-            "vessel" => ("vessel", entity::Vessel::load(conn, id)?.map(|vessel| vessel.name)),
-            "form" => ("form", entity::Form::load(conn, id)?.map(|form| form.name)),
-            "body" => ("body", entity::Body::load(conn, id)?.map(|body| body.name)),
-            "scale" => ("scale", entity::Scale::load(conn, id)?.map(|scale| scale.name)),
-            "kiln" => ("kiln", entity::Kiln::load(conn, id)?.map(|kiln| kiln.name)),
-            "tile" => ("test tile", entity::Tile::load(conn, id)?.map(|tile| tile.name)),
+            "glaze" => ("glaze", self.name_of::<entity::Glaze>(id, |glaze| Ok(glaze.name))?),
+            "bucket" => ("bucket", self.name_of::<entity::Bucket>(id, |bucket| Ok(bucket.name))?),
+            "vessel" => ("vessel", self.name_of::<entity::Vessel>(id, |vessel| Ok(vessel.name))?),
+            "form" => ("form", self.name_of::<entity::Form>(id, |form| Ok(form.name))?),
+            "body" => ("body", self.name_of::<entity::Body>(id, |body| Ok(body.name))?),
+            "scale" => ("scale", self.name_of::<entity::Scale>(id, |scale| Ok(scale.name))?),
+            "kiln" => ("kiln", self.name_of::<entity::Kiln>(id, |kiln| Ok(kiln.name))?),
+            "tile" => ("test tile", self.name_of::<entity::Tile>(id, |tile| Ok(tile.name))?),
             "check" => ("check", self.name_of::<entity::Check>(id, |check| self.id_in_words("bucket", check.bucket))?),
             "control" => {
                 ("known amount", self.name_of::<entity::Control>(id, |known| self.id_in_words("form", known.form))?)
@@ -246,8 +246,19 @@ impl<'a> Telling<'a> {
         }))
     }
 
+    /// The name of a thing, also of one that is taken back: by the last that was said of it.
     fn name_of<E: Entity>(&self, id: Uuid, name: impl FnOnce(E) -> Result<String>) -> Result<Option<String>> {
-        E::load(self.conn, id)?.map(name).transpose()
+        let said = || -> Result<Option<E>> {
+            let mut events = events_of(self.conn, id)?;
+            events.sort_by_key(Event::order);
+            let said = events.into_iter().filter(|event| event.kind == E::KIND).flat_map(|event| event.body);
+            Ok(E::from_state(
+                id,
+                &State { kind: E::KIND, fields: said.filter(|(_, value)| !value.is_null()).collect() },
+            ))
+        };
+        let thing = E::load(self.conn, id)?.map_or_else(said, |thing| Ok(Some(thing)))?;
+        thing.map(name).transpose()
     }
 
     fn coat(&self, coat: &entity::Coat) -> Result<String> {
@@ -287,6 +298,7 @@ impl<'a> Telling<'a> {
             },
             Value::String(text) => match text.parse::<Uuid>() {
                 Ok(id) => self.id_in_words(name, id)?,
+                Err(_) if CODES.contains(&name) => text.replace('_', " "),
                 Err(_) => text.clone(),
             },
             Value::Array(items) => count(items.len() as i64, "entry", "entries"),
@@ -317,6 +329,9 @@ impl<'a> Telling<'a> {
 
 /// The units that end the names of fields, the longer ones first.
 const UNITS: &[&str] = &["mg_dm2", "mg_ml", "mm2", "mg", "ul", "um", "mc", "ms", "e3", "e4", "e5"];
+
+/// Fields that hold a code, which is a word or several.
+const CODES: &[&str] = &["class", "stage", "sensitivity", "how", "source", "verdict", "cone_kind", "state"];
 
 fn split_unit(name: &str) -> (&str, Option<&'static str>) {
     let unit = UNITS.iter().find_map(|unit| Some((name.strip_suffix(unit)?.strip_suffix('_')?, *unit)));

@@ -5,23 +5,19 @@ import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
-import java.io.RandomAccessFile
 
 /** A studio whose file is damaged: that is said, what can be read is saved, and the damaged file is kept. */
 @RunWith(RobolectricTestRunner::class)
 class DamageTest {
     @Test
     fun whatCanBeReadIsSavedAndTheDamagedFileIsKept() {
-        Pottery.furnished().close()
-        // The file ends within a page, as when a card was pulled while it was copied.
-        RandomAccessFile(Pottery.file, "rw").use { it.setLength(it.length() - 100) }
-        Pottery.empty().use { phone ->
+        Pottery.damaged().use { phone ->
             phone.await("what is wrong") { phone.said("The studio's file is damaged.") != null }
             phone.touch("Save what can be read")
-            phone.await("how much was saved") { phone.texts().any { it.contains("entries were saved") } }
+            phone.await("how much was saved") { phone.texts().any { "were saved" in it } }
             phone.touch("OK")
             phone.until("Coat, after tare")
-            assertTrue(phone.texts().any { it.startsWith("Form: Breakfast mug") || it.startsWith("Before the first piece") })
+            assertTrue(phone.texts().any { it.startsWith("Form: ") })
         }
         val aside = Pottery.file.parentFile?.listFiles().orEmpty().filter { "damaged" in it.name }
         assertEquals("${Pottery.file.parentFile?.list()?.toList()}", 1, aside.size)

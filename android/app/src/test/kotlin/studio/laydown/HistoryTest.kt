@@ -17,7 +17,7 @@ class HistoryTest {
         phone.touch("Coat: Breakfast mug, inside, 20.9 g")
         phone.touch("Take it back")
         phone.until("Taken back.")
-        phone.touch("Coat")
+        phone.touch("Coat: Breakfast mug, inside, 20.9 g")
         phone.touch("Do it again")
         phone.until("Done again.")
         phone.touch("Coat: Breakfast mug, inside, 20.9 g")

@@ -15,6 +15,7 @@ import studio.laydown.desk.Look
 import studio.laydown.desk.Phone
 import studio.laydown.core.Look as CoreLook
 import java.io.File
+import java.io.RandomAccessFile
 import java.time.Clock
 import java.time.Duration
 import java.time.Instant
@@ -44,6 +45,14 @@ object Pottery {
     fun furnished(look: Look = Look()): Phone {
         app
         begun().use(::furnish)
+        return Phone(look)
+    }
+
+    /** The same, but its file ends within a page, as when a card is pulled while the file is copied. */
+    fun damaged(look: Look = Look()): Phone {
+        app
+        begun().use(::furnish)
+        RandomAccessFile(file, "rw").use { it.setLength(it.length() - 100) }
         return Phone(look)
     }
 

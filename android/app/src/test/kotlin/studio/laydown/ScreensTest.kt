@@ -1,10 +1,14 @@
 package studio.laydown
 
+import android.app.Activity
+import android.content.Intent
+import android.net.Uri
 import org.junit.Assert.assertEquals
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.ParameterizedRobolectricTestRunner
 import org.robolectric.ParameterizedRobolectricTestRunner.Parameters
+import org.robolectric.Shadows.shadowOf
 import studio.laydown.desk.Look
 import studio.laydown.desk.Phone
 
@@ -383,6 +387,23 @@ class ScreensTest(private val look: Look) {
         Pottery.file.apply { parentFile?.mkdirs() }.writeText("This is a letter and no studio at all. ".repeat(40))
         Pottery.empty(look)
     }) { until("Try again") }
+
+    @Test
+    fun damaged() = screen("failure-damaged", Pottery::damaged) { until("Save what can be read") }
+
+    @Test
+    fun importing() = screen("import") {
+        touch("Studio")
+        touch("Backup")
+        touch("A spreadsheet of yours")
+        touch("Choose the file")
+        await("the request") { request != null }
+        val place = Uri.parse("content://elsewhere/readings.csv")
+        val text = "Date,Form,Glaze,Side,Wet weight (g)\n2025-03-04,Breakfast mug,Ash white,inside,20.4\n2025-03-05,Tall jug,Ash white,inside,31.0\n"
+        shadowOf(activity.contentResolver).registerInputStream(place, text.byteInputStream())
+        answer(Activity.RESULT_OK, Intent().setData(place))
+        until("What form is “Tall jug”?")
+    }
 
     private fun Phone.firing() {
         touch("Kiln")
