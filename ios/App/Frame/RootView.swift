@@ -21,7 +21,7 @@ struct RootView: View {
         ZStack {
             Color.ground.ignoresSafeArea()
             if let failure = frame.failure {
-                FailureView(failure: failure, act: act)
+                FailureView(failure: failure, act: act, save: save)
             } else if frame.preferences != nil {
                 tabs
             }
@@ -63,6 +63,10 @@ struct RootView: View {
         } set: {
             at.paths[tab.rawValue] = $0
         }
+    }
+
+    private func save() {
+        Task { await frame.saveReadable() }
     }
 
     private func act(on failure: Frame.Failure) {
@@ -141,6 +145,7 @@ private struct PageView: View {
 private struct FailureView: View {
     let failure: Frame.Failure
     let act: @MainActor (Frame.Failure) -> Void
+    let save: @MainActor () -> Void
 
     var body: some View {
         VStack(spacing: 24) {
@@ -153,6 +158,10 @@ private struct FailureView: View {
                 .foregroundStyle(Color.ink)
             switch failure.way {
             case .tryAgain: MainButton(Words.tryAgain) { act(failure) }
+            case .saveReadable:
+                MainButton(Words.tryAgain) { act(failure) }
+                Button(Words.saveReadable, action: save)
+                    .frame(minHeight: 48)
             case .back: MainButton(Words.back) { act(failure) }
             case .none: EmptyView()
             }

@@ -21,13 +21,33 @@ import Testing
         #expect(frame.failure == nil && frame.preferences != nil)
     }
 
+    @Test func whatCanBeReadOfADamagedStudioIsSavedAndTheDamagedFileIsKept() async throws {
+        let folder = Pottery.Folder().url.appendingPathComponent("damaged")
+        try {
+            // Closed by the end of this: its log is then in the file.
+            _ = try StudioFolder(folder).open(Now(unixMs: 1_790_000_000_000, utcOffsetS: 0)).preferences()
+        }()
+        let file = folder.appendingPathComponent("studio.laydown")
+        let whole = try Data(contentsOf: file)
+        try whole.dropLast(100).write(to: file)
+        let frame = Frame(folder: StudioFolder(folder))
+        await frame.open()
+        #expect(frame.failure?.way == .saveReadable)
+        await frame.saveReadable()
+        #expect(frame.failure?.way == .back && frame.failure?.sentence.contains("damaged file was kept") == true)
+        await frame.open()
+        #expect(frame.failure == nil && frame.preferences != nil)
+    }
+
     @Test func aFailureOfTheProgramIsSaidInWords() async {
         struct Odd: Error {}
         let handover = Handover(folder: Pottery.Folder().url)
-        let frame = Frame(work: StudioWork { _ in throw Odd() }, handover: handover)
+        let odd = StudioWork(recover: { _ in throw Odd() }, open: { _ in throw Odd() })
+        let frame = Frame(work: odd, handover: handover)
         await frame.open()
         #expect(frame.failure == Frame.Failure(sentence: Words.broken, way: .tryAgain))
-        let other = Frame(work: StudioWork { _ in throw OtherBuild() }, handover: handover)
+        let foreign = StudioWork(recover: { _ in throw Odd() }, open: { _ in throw OtherBuild() })
+        let other = Frame(work: foreign, handover: handover)
         await other.open()
         #expect(other.failure == Frame.Failure(sentence: Words.otherBuild, way: .none))
     }
@@ -91,6 +111,6 @@ import Testing
         await pottery.frame.open()
         #expect(pottery.frame.failure == nil)
         #expect(pottery.frame.refusal(of: StudioError.Damaged(sentence: "It is damaged.")) == nil)
-        #expect(pottery.frame.failure?.way == .tryAgain)
+        #expect(pottery.frame.failure?.way == .saveReadable)
     }
 }

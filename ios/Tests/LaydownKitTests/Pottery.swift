@@ -40,7 +40,9 @@ final class Pottery {
     }
 
     private static func frame(in place: Folder, _ clock: Clock) -> Frame {
-        let work = StudioWork(clock: clock.now) { try StudioFolder(place.url).open($0) }
+        let work = StudioWork(clock: clock.now, recover: StudioFolder(place.url).recover) {
+            try StudioFolder(place.url).open($0)
+        }
         return Frame(work: work, handover: StudioFolder(place.url).handover)
     }
 

@@ -11,6 +11,8 @@ public final class Frame {
         public enum Way: Equatable, Sendable {
             /// The same may be tried again.
             case tryAgain
+            /// The same may be tried again, or what can be read of the damaged file saved.
+            case saveReadable
             /// What is gone is not asked for again.
             case back
             /// Nothing but installing laydown again.
@@ -43,7 +45,7 @@ public final class Frame {
 
     /// The app's own: the studio in `folder`.
     public convenience init(folder: StudioFolder) {
-        self.init(work: StudioWork(open: folder.open), handover: folder.handover)
+        self.init(work: StudioWork(recover: folder.recover, open: folder.open), handover: folder.handover)
     }
 
     /// Opens the studio, or tries to again.
@@ -52,6 +54,15 @@ public final class Frame {
         do {
             preferences = try await work.ask { studio, _ in try studio.preferences() }
             failure = nil
+        } catch {
+            fail(error)
+        }
+    }
+
+    /// Saves what can be read of a damaged studio, and says how much that was.
+    public func saveReadable() async {
+        do {
+            failure = Failure(sentence: try await work.recover(), way: .back)
         } catch {
             fail(error)
         }
@@ -74,6 +85,7 @@ public final class Frame {
         let way: Failure.Way =
             switch problem {
             case StudioError.Missing: .back
+            case StudioError.Damaged: .saveReadable
             case is OtherBuild: .none
             default: .tryAgain
             }

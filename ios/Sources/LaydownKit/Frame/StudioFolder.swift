@@ -29,16 +29,26 @@ public struct StudioFolder: Sendable {
         // Generated code that belongs to another library would read its records wrongly, field by field.
         guard buildStamp() == generatedBuildStamp else { throw OtherBuild() }
         try makeFolder(folder)
-        // By this a studio knows that it is still on the phone it was made on. In a folder of its own, since what is
-        // written whole is a new file, which would be taken into the phone's backups again.
-        let mark = folder.appendingPathComponent("this_phone", isDirectory: true)
-        try makeFolder(mark)
-        try leaveOutOfBackups(mark)
-        return try Studio.openHere(
-            path: folder.appendingPathComponent("studio.laydown").path,
-            mark: mark.appendingPathComponent("mark").path,
-            now: now)
+        try makeFolder(markFolder)
+        try leaveOutOfBackups(markFolder)
+        return try Studio.openHere(path: studio.path, mark: mark.path, now: now)
     }
+
+    /// Saves what can be read of a damaged studio into a new one in its place, and keeps the damaged file beside it.
+    ///
+    /// - Returns: How much was saved.
+    /// - Throws: `StudioError` with what to do; the damaged file is then still in its place.
+    public func recover(_ now: Now) throws -> String {
+        try recoverStudio(path: studio.path, mark: mark.path, now: now)
+    }
+
+    private var studio: URL { folder.appendingPathComponent("studio.laydown") }
+
+    /// By this a studio knows that it is still on the phone it was made on.
+    private var mark: URL { markFolder.appendingPathComponent("mark") }
+
+    /// In a folder of its own, since what is written whole is a new file, which would be taken into the phone's backups again.
+    private var markFolder: URL { folder.appendingPathComponent("this_phone", isDirectory: true) }
 }
 
 /// Makes a folder whose files can be read from the first unlocking after a start on: a stricter class would close the

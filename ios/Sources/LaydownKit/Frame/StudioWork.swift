@@ -10,16 +10,20 @@ public final class StudioWork {
 
     private let queue = DispatchQueue(label: "studio", qos: .userInitiated)
     private let opening: Opening
+    private let saveReadable: @Sendable (Now) throws -> String
     private let clock: @Sendable () -> Now
 
     /// - Parameters:
     ///   - clock: The one place where the time comes from.
+    ///   - recover: Saves what can be read of a damaged studio, and says how much that was.
     ///   - open: Opens the studio; asked by the first question, and again by the first one after a failure.
     public init(
         clock: @escaping @Sendable () -> Now = { Now.onThisDevice() },
+        recover: @escaping @Sendable (Now) throws -> String,
         open: @escaping @Sendable (Now) throws -> Studio
     ) {
         self.clock = clock
+        saveReadable = recover
         opening = Opening(open)
     }
 
@@ -29,6 +33,21 @@ public final class StudioWork {
         let opening = opening
         return try await withCheckedThrowingContinuation { answer in
             queue.async { answer.resume(with: Result { try call(opening.studio(now), now) }) }
+        }
+    }
+
+    /// Saves what can be read of a damaged studio; the next question opens the new one.
+    ///
+    /// - Returns: How much was saved.
+    public func recover() async throws -> String {
+        let now = clock()
+        let opening = opening
+        let saveReadable = saveReadable
+        return try await withCheckedThrowingContinuation { answer in
+            queue.async {
+                opening.close()
+                answer.resume(with: Result { try saveReadable(now) })
+            }
         }
     }
 
@@ -49,6 +68,10 @@ private final class Opening: @unchecked Sendable {
 
     init(_ open: @escaping @Sendable (Now) throws -> Studio) {
         self.open = open
+    }
+
+    func close() {
+        opened = nil
     }
 
     func studio(_ now: Now) throws -> Studio {

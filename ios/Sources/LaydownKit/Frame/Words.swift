@@ -156,6 +156,7 @@ public enum Words {
     public static let sheetNotCopied = """
         That file cannot be read, or the phone is full. Choose it again, or choose another.
         """
+    public static let saveReadable = "Save what can be read"
     public static let lately = "What was done lately"
     public static let itsHistory = "Its history"
     public static let takeItBack = "Take it back"

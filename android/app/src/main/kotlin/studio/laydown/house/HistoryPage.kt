@@ -26,7 +26,11 @@ class HistoryPage(host: MainActivity, private val thing: String) : ColumnPage(ho
             if (history.doings.isEmpty()) return@fill
             val card = put<ViewGroup>(R.layout.card)
             for (doing in history.doings) {
-                val mark = if (doing.takenBack) R.drawable.ic_away else R.drawable.ic_on
+                val mark = when {
+                    doing.takenBack -> R.drawable.ic_away
+                    doing.token.isNotEmpty() || thing.isEmpty() -> R.drawable.ic_on
+                    else -> null
+                }
                 card.putRow(doing.title, doing.detail, mark) { ask(doing) }
             }
         }

@@ -99,6 +99,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     override fun showKept(kept: KeptState): Boolean {
+        // Before the first piece there is no place for it.
+        if (shown?.missing?.isNotEmpty() == true) return false
         this.kept.state = kept
         shown?.let(::renderVerdict)
         return true
