@@ -14,6 +14,7 @@ let folder;
 let desk;
 let browser;
 let phone;
+let atFirst;
 
 before(async () => {
   folder = await mkdtemp(join(tmpdir(), 'laydown-page-'));
@@ -32,7 +33,15 @@ async function keys(digits) {
   for (const key of digits) await phone.tap(key === '.' ? 'Decimal mark' : key);
 }
 
+/** How many coats the Weigh screen counts for today, while no verdict stands before it. */
+async function coatsToday() {
+  return Number((await phone.texts()).map((text) => text.match(/^(\d+) coats? today/)?.[1]).find(Boolean) ?? 0);
+}
+
 test('a form is chosen and a reading judged, in words, aloud and felt', async () => {
+  await phone.shows('Form: Small mug. Tap to change.');
+  // The sample's coats were weighed in the hour before: at midnight some of them are of yesterday.
+  atFirst = await coatsToday();
   await phone.tap('Form: Small mug. Tap to change.');
   await phone.tap('Large mug');
   await phone.shows('Form: Large mug. Tap to change.');
@@ -59,9 +68,6 @@ test('dark, turned and with large words, the digits stay', async () => {
 });
 
 test('what was kept outlives a killed process', async () => {
-  // The sample's coats were weighed in the hour before: at midnight some of them are of yesterday.
-  const today = async () => Number((await phone.texts()).map((text) => text.match(/^(\d+) coats? today/)?.[1]).find(Boolean) ?? 0);
-  const before = await today();
   await phone.tap('Keep');
   await phone.until('what was kept', async () => (await phone.texts())
     .some((text) => /^Kept: Large mug, inside, 19\.4 g, short\. Pencil \w{5} on the foot\.$/.test(text)));
@@ -71,7 +77,7 @@ test('what was kept outlives a killed process', async () => {
   await phone.page.close();
   phone = await Phone.open(browser, desk.address);
   await phone.shows('Form: Large mug. Tap to change.');
-  await phone.until('one coat more', async () => (await today()) === before + 1);
+  await phone.until('one coat more', async () => (await coatsToday()) === atFirst + 1);
   await phone.shows('Coat, after tare  g');
   await phone.drag(0.4, 0.1);
   await phone.shows('19.4 g');
