@@ -15,9 +15,10 @@ include ios/ios.mk
 test: check bindings-verify rust-test oracle photos backup import android-test page-test ios ## Every test there is, nothing skipped
 	@echo "All tests passed."
 
-check: ## Formatting and lints
+check: ## Formatting, lints, and that both shells know every choice
 	cargo fmt --all --check
 	cargo clippy --quiet --workspace --all-targets -- -D warnings
+	tools/parity
 
 rust-test: $(REMOTE)/ready ## The tests in Rust
 	cargo test --workspace
