@@ -1,5 +1,6 @@
 package studio.laydown
 
+import android.widget.EditText
 import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
@@ -29,6 +30,7 @@ class HistoryTest {
     fun whatWasSaidOfAGlazeIsTakenBackAlone() = Pottery.furnished().use { phone ->
         phone.touch("Studio")
         phone.touch("Ash white")
+        phone.await("the sheet as it is kept") { phone.window().any { it is EditText && it.text.toString() == "Ash white" } }
         phone.fillField("Name", "Snow")
         phone.tap("Keep")
         phone.until("Snow is kept.")

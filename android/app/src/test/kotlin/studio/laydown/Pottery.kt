@@ -123,12 +123,23 @@ fun Phone.until(text: String) = await("\"$text\"") { shows(text) }
 /** Taps the keys of the keypad, one after the other. */
 fun Phone.key(digits: String) = digits.forEach { tap(if (it == '.' || it == ',') "Decimal mark" else it.toString()) }
 
-/** Taps what is [called] so as soon as it is there, scrolling to it if it must. */
+/**
+ * Taps what is [called] so as soon as it is there and at rest, scrolling to it if it must: a finger that comes down while an
+ * answer of the studio moves the page lands beside it, and no person is that fast.
+ */
 fun Phone.touch(called: String) = await("\"$called\" to tap") {
     try {
+        val before = placeOf(called)
+        Thread.sleep(REST_MS)
+        idle(REST_MS)
+        if (placeOf(called) != before) return@await false
         tap(called)
         true
     } catch (notYet: IllegalStateException) {
         false
     }
 }
+
+private fun Phone.placeOf(called: String) = labels().filter { it.text == called }.map { it.bounds }
+
+private const val REST_MS = 16L
