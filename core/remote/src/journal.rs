@@ -5,7 +5,7 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 use laydown::journal::{DeviceId, Event};
 use laydown::store::photos::develop;
-use laydown::store::{Store, StoreError, devices, events_in, query};
+use laydown::store::{Store, StoreError, events_in, query, without_gaps};
 
 /// A studio that can be kept alike with others.
 pub trait Journal {
@@ -54,9 +54,8 @@ impl Journal for Store {
         Store::device(self)
     }
 
-    /// A studio takes events in only in runs from the first on, so its last is also its last without a gap.
     fn version(&self) -> Result<BTreeMap<DeviceId, i64>, StoreError> {
-        self.read(|conn| Ok(devices(conn)?.into_iter().collect()))
+        self.read(|conn| Ok(without_gaps(conn)?.into_iter().collect()))
     }
 
     fn events(&self, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {

@@ -33,7 +33,7 @@ pub(crate) use photos::whole_file;
 pub use recover::{Recovered, recover, recover_here};
 pub use transaction::{
     Changes, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks, latest_events,
-    this_device,
+    this_device, without_gaps,
 };
 
 /// Events that are taken in at a time: a Keep waits for so many, some milliseconds.

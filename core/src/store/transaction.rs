@@ -405,6 +405,31 @@ pub fn devices(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreError> {
     devices.into_iter().map(|(number, id)| Ok((DeviceId(id), last_seq(conn, number)?))).collect()
 }
 
+/// Every device, and the sequence number up to which its events are here from the first on. After a recovery, or what was taken
+/// in by halves, later ones may be here too.
+pub fn without_gaps(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreError> {
+    devices(conn)?.into_iter().map(|(device, last)| Ok((device, last_without_gap(conn, device, last)?))).collect()
+}
+
+/// As many events as there are numbers: then none of them is missing. Halved until that is so.
+fn last_without_gap(conn: &Connection, device: DeviceId, last: i64) -> Result<i64, StoreError> {
+    let Some(number) = number_of(conn, device)? else { return Ok(0) };
+    let mut select = conn.prepare_cached("SELECT count(*) FROM event WHERE place BETWEEN ?1 AND ?2")?;
+    let mut is_whole = |to: i64| -> Result<bool, StoreError> {
+        let here: i64 = select.query_row([place(number, 1), place(number, to)], |row| row.get(0))?;
+        Ok(here == to)
+    };
+    if is_whole(last)? {
+        return Ok(last);
+    }
+    let (mut whole, mut broken) = (0, last);
+    while broken - whole > 1 {
+        let middle = whole + (broken - whole) / 2;
+        if is_whole(middle)? { whole = middle } else { broken = middle }
+    }
+    Ok(whole)
+}
+
 /// The newest events of every device, at most `limit` of each.
 pub fn latest_events(conn: &Connection, limit: u32) -> Result<Vec<Event>, StoreError> {
     let mut events = Vec::new();

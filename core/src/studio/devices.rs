@@ -54,7 +54,7 @@ impl Studio {
 
 /// What to say where entries are dated later than now. They count all the same, and what is kept from now on counts after
 /// them; but the day they show is wrong.
-pub(super) fn ahead(now: Now, last: &[(DeviceId, i64, Option<Clock>)]) -> Option<String> {
+fn ahead(now: Now, last: &[(DeviceId, i64, Option<Clock>)]) -> Option<String> {
     let latest = last.iter().filter_map(|(_, _, clock)| *clock).max()?.millis();
     let days = (latest - now.unix_ms) / DAY_MS;
     (days >= 1).then(|| {

@@ -4,10 +4,11 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::sync::atomic::{AtomicBool, Ordering};
 
+use laydown::journal::Event;
 use laydown::store::entity::Coat;
-use laydown::store::{Entity as _, StoreError};
+use laydown::store::{Entity as _, StoreError, events_after, without_gaps};
 use laydown_remote::{Entry, Options, RemoteError, Secret, Shelf, sync};
-use laydown_tests::open;
+use laydown_tests::{NOW, open};
 use proptest::prelude::*;
 
 use crate::studio::{Device, all_agree};
@@ -207,6 +208,29 @@ fn an_older_copy_of_a_studio_gets_its_own_events_back() {
     let outcome = sync(&older, &shelf, &Options::default(), &AtomicBool::new(false), &mut |_| ()).unwrap();
     assert_eq!(outcome.events_in, a.holds().events[&older.device()].len());
     assert_eq!(outcome.events_out, 0);
+}
+
+#[test]
+fn a_studio_saved_with_gaps_gets_back_what_it_lost() {
+    let shelf = Memory::default();
+    let (mut a, mut saved) = (Device::new(1), Device::new(2));
+    a.weigh(20);
+    a.sync(&shelf).unwrap();
+    // As after a recovery: of another device's events some in the middle, and the last ones, could not be read.
+    let events = a.store.read(|conn| events_after(conn, a.store.device(), 0)).unwrap();
+    let last = events.len() as i64;
+    let left = |event: &&Event| event.seq != 7 && event.seq != 8 && event.seq < last - 1;
+    let left: Vec<Event> = events.iter().filter(left).cloned().collect();
+    saved.store.merge(NOW, &left).unwrap();
+    assert_eq!(
+        saved.store.read(without_gaps).unwrap().into_iter().find(|(device, _)| *device == a.store.device()),
+        Some((a.store.device(), 6))
+    );
+    saved.weigh(3);
+    let outcome = saved.sync(&shelf).unwrap();
+    assert_eq!((outcome.events_in, outcome.troubles.len()), (events.len() - left.len(), 0));
+    assert!(a.sync(&shelf).unwrap().events_in > 0);
+    all_agree(&[&a, &saved], &shelf, &Options::default());
 }
 
 #[test]

@@ -191,6 +191,8 @@ class MainActivity : Activity() {
     }
 
     private fun saveWhatCanBeRead() = work.recover { result ->
+        // The phone was turned meanwhile: the page made anew asks for the studio behind this, and finds the saved one.
+        if (isDestroyed) return@recover
         result.fold(
             { sentence ->
                 AlertDialog.Builder(this).setMessage(sentence).setPositiveButton(android.R.string.ok, null).show()
