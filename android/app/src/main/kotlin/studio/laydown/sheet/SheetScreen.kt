@@ -116,6 +116,8 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
         entries++
         view.get<TextView>(R.id.refusal).words("")
         later.removeCallbacksAndMessages(null)
+        // An answer under way would put back what was just taken away.
+        overtake()
         val typed = field.kind in TYPED
         if (typed) later.postDelayed(::refresh, PAUSE_MS) else refresh()
     }
