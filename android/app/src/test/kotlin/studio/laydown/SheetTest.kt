@@ -17,8 +17,11 @@ class SheetTest {
         phone.fill("Breakfast mug", "Mug")
         phone.touch("Rounded mug")
         phone.fill("ml", "350 ml")
-        phone.scroll()
-        phone.await("the areas") { phone.texts().any { it.startsWith("Inside: ") } }
+        // They come below what is there when one begins to scroll.
+        phone.await("the areas") {
+            phone.scroll()
+            phone.texts().any { it.startsWith("Inside: ") }
+        }
         phone.tap("Keep")
         phone.until("Mug is kept.")
         phone.touch("A glaze")
