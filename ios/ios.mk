@@ -3,6 +3,7 @@
 swift_run = tools/swift $(1) || [ $$? -eq 77 ]
 swift_sources = ios/Package.swift ios/Sources/LaydownKit ios/Tests ios/App ios/TypeCheck
 app_sources = $(shell find ios/App -name '*.swift')
+APPLE := $(CURDIR)/target/apple
 host_library = $(CURDIR)/ios/.build/host
 cargo_target = $(or $(CARGO_TARGET_DIR),target)
 # Debian's Observation library leaves a symbol open that nothing here comes to call.
@@ -11,7 +12,7 @@ ifeq ($(shell uname -s),Darwin)
 linker_flags = -Xlinker -L$(host_library) -Xlinker -rpath -Xlinker $(host_library)
 endif
 
-.PHONY: ios ios-test ios-lint ios-types
+.PHONY: ios ios-test ios-lint ios-types ios-library
 
 ios: ios-lint ios-types
 
@@ -30,3 +31,16 @@ ios-lint:
 # against the kit's modules, which the tests have built.
 ios-types: ios-test
 	$(call swift_run,ios/TypeCheck/check.sh)
+
+# On a Mac ios/xcframework.sh builds it. Here C is compiled by zig, which brings Apple's headers; nothing is linked.
+ios-library: $(APPLE)/ready ## The Rust library built for the iPhone where there is no Xcode, to see that it can be
+	rustup target add aarch64-apple-ios
+	LAYDOWN_ZIG=$(APPLE)/venv SDKROOT=$(CURDIR)/ios IPHONEOS_DEPLOYMENT_TARGET=17.0 CC_aarch64_apple_ios=$(CURDIR)/ios/apple-cc \
+	    cargo rustc --quiet --package laydown-bindings --lib --crate-type staticlib --target aarch64-apple-ios
+	ls -l $(cargo_target)/aarch64-apple-ios/debug/liblaydown_bindings.a
+
+$(APPLE)/ready: ios/requirements.txt
+	mkdir -p $(APPLE)
+	python3 -m venv $(APPLE)/venv || { echo "Python's venv is missing. Type: apt-get install -y python3-venv"; exit 1; }
+	$(APPLE)/venv/bin/pip install --quiet --disable-pip-version-check --requirement ios/requirements.txt
+	touch $@
