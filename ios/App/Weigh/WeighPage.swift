@@ -14,6 +14,7 @@ struct WeighPage: View {
     @State private var screen: WeighScreen
     @State private var choosing: WeighChoice?
     @State private var isAimOpen = false
+    @State private var isInFront = false
 
     init(frame: Frame) {
         _screen = State(
@@ -30,13 +31,17 @@ struct WeighPage: View {
         }
         .toolbar(.hidden, for: .navigationBar)
         .refreshed { await screen.refresh() }
-        .onAppear { stayAwake(true) }
+        .onAppear {
+            isInFront = true
+            stayAwake(true)
+        }
         .onDisappear {
+            isInFront = false
             stayAwake(false)
             screen.leave()
         }
         .onChange(of: phase) { _, now in
-            if now != .active { screen.leave() }
+            if now == .active { stayAwake(isInFront) } else { screen.leave() }
         }
         .sensoryFeedback(trigger: screen.presses) { _, _ in ticks ? .impact(weight: .light) : nil }
         .sensoryFeedback(trigger: screen.view?.verdict?.kind) { _, now in
@@ -60,9 +65,9 @@ struct WeighPage: View {
 
     private var ticks: Bool { screen.preferences?.tick == true }
 
-    /// With wet hands nobody wakes a phone.
+    /// With wet hands nobody wakes a phone; one that saves its battery sleeps as it would elsewhere.
     private func stayAwake(_ awake: Bool) {
-        UIApplication.shared.isIdleTimerDisabled = awake
+        UIApplication.shared.isIdleTimerDisabled = awake && !ProcessInfo.processInfo.isLowPowerModeEnabled
     }
 
     /// Where there is room beside it, or none below, the keypad stands at the side.

@@ -12,6 +12,7 @@ import studio.laydown.core.Value
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.ZoneKind
 import studio.laydown.desk.Look
+import studio.laydown.desk.NothingToTap
 import studio.laydown.desk.Phone
 import studio.laydown.core.Look as CoreLook
 import java.io.File
@@ -135,7 +136,7 @@ fun Phone.touch(called: String) = await("\"$called\" to tap") {
         if (placeOf(called) != before) return@await false
         tap(called)
         true
-    } catch (notYet: IllegalStateException) {
+    } catch (notYet: NothingToTap) {
         false
     }
 }

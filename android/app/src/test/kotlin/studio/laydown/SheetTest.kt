@@ -6,6 +6,7 @@ import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
+import studio.laydown.desk.NothingToTap
 import studio.laydown.desk.Phone
 
 /** Setting the studio up: every sheet is the same page, so each of its ways is tried once. */
@@ -156,7 +157,7 @@ class SheetTest {
             try {
                 tap(hint, nth)
                 true
-            } catch (notYet: IllegalStateException) {
+            } catch (notYet: NothingToTap) {
                 false
             }
         }

@@ -1,11 +1,14 @@
 package studio.laydown
 
+import android.os.PowerManager
+import android.view.WindowManager
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
+import org.robolectric.Shadows.shadowOf
 import studio.laydown.desk.Look
 import studio.laydown.desk.Phone
 
@@ -46,6 +49,16 @@ class WeighTest {
         phone.until("Undo")
         phone.key("1")
         phone.await("the bar to go") { !phone.shows("Undo") }
+    }
+
+    @Test
+    fun theScreenStaysOnUnlessTheBatteryIsSaved() = weighing { phone ->
+        fun staysOn() = phone.activity.window.attributes.flags and WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON != 0
+        assertTrue(staysOn())
+        shadowOf(phone.activity.getSystemService(PowerManager::class.java)).setIsPowerSaveMode(true)
+        phone.rotate()
+        phone.until("Keep")
+        assertFalse(staysOn())
     }
 
     @Test

@@ -1,6 +1,7 @@
 package studio.laydown.weigh
 
 import android.os.Bundle
+import android.os.PowerManager
 import android.view.View
 import android.view.ViewGroup
 import android.view.WindowManager
@@ -62,7 +63,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         wordsOpen = saved.getBoolean(WORDS)
         choosing = saved.getString(CHOOSING)?.let(Choice::valueOf)
         kept.state = saved.getBundle(KEPT)?.let(KeptState::read)
-        host.window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
+        stayAwake()
         for (choice in Choice.entries) view.get<View>(choice.chip).setOnClickListener { choose(choice) }
         view.get<View>(R.id.target).setOnClickListener {
             wordsOpen = !wordsOpen
@@ -90,7 +91,14 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     override fun resume() {
-        host.window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
+        stayAwake()
+    }
+
+    /** With wet hands nobody wakes a phone; one that saves its battery sleeps as it would elsewhere. */
+    private fun stayAwake() {
+        if (!host.getSystemService(PowerManager::class.java).isPowerSaveMode) {
+            host.window.addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
+        }
     }
 
     override fun refresh() {

@@ -30,6 +30,9 @@ import org.robolectric.util.ReflectionHelpers.ClassParameter
 import java.io.File
 import java.time.Duration
 
+/** There is nothing of that name where a finger could reach it, or more than one. What a tap itself does wrong is never this. */
+class NothingToTap(message: String) : IllegalStateException(message)
+
 /**
  * A phone with the app on it, held as a person holds it: it is looked at and touched, never reached into. The tests, the pictures
  * of the screens and the desk all use this one.
@@ -387,8 +390,8 @@ class Phone(
         val named = reachable().flatMap { it.views() }.filter { it.called == called || it.words == called }
         val targets = named.map { it.tapTarget() ?: it }.distinct()
         val tappable = targets.filter { it.tapTarget() != null }.ifEmpty { targets }
-        check(tappable.isNotEmpty()) { "nothing is called \"$called\"; on the screen: ${texts()}" }
-        check(nth != null || tappable.size == 1) { "${tappable.size} things are called \"$called\"; say which" }
+        if (tappable.isEmpty()) throw NothingToTap("nothing is called \"$called\"; on the screen: ${texts()}")
+        if (nth == null && tappable.size > 1) throw NothingToTap("${tappable.size} things are called \"$called\"; say which")
         return tappable[nth ?: 0]
     }
 
