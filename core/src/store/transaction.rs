@@ -311,7 +311,7 @@ impl<'a> Transaction<'a> {
     }
 
     fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
-        refold(self.conn, entity, events)?;
+        refold(self.conn, self.words, entity, events)?;
         for event in events.iter().map(Borrow::borrow).filter(|event| event.kind != Kind::RETRACT) {
             self.touched.insert((event.kind.clone(), entity));
         }
@@ -331,13 +331,13 @@ pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
     while let Some(row) = rows.next()? {
         let event = event_from_row(conn, &mut words, row)?;
         if let Some(entity) = events.first().map(|first| first.entity).filter(|entity| *entity != event.entity) {
-            refold(conn, entity, &events)?;
+            refold(conn, &mut words, entity, &events)?;
             events.clear();
         }
         events.push(event);
     }
     if let Some(entity) = events.first().map(|first| first.entity) {
-        refold(conn, entity, &events)?;
+        refold(conn, &mut words, entity, &events)?;
     }
     Ok(())
 }
@@ -581,14 +581,19 @@ fn of_one_kind(kind: &Kind, events: &[Event]) -> Result<(), StoreError> {
 }
 
 /// Makes the rows of `entity` what its events say.
-fn refold<E: Borrow<Event>>(conn: &Connection, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
+fn refold<E: Borrow<Event>>(
+    conn: &Connection,
+    words: &mut Words,
+    entity: Uuid,
+    events: &[E],
+) -> Result<(), StoreError> {
     let events = || events.iter().map(Borrow::borrow);
     let state = fold(events());
     let mut kinds: Vec<&Kind> = events().map(|event| &event.kind).collect();
     kinds.sort();
     kinds.dedup();
     for table in kinds.into_iter().filter_map(Table::named) {
-        table.project(conn, entity, state.as_ref())?;
+        table.project(conn, words, entity, state.as_ref())?;
     }
     Ok(())
 }
