@@ -2,15 +2,22 @@
 //!
 //! One definition here is the struct, the JSON body and the columns; the table itself is in `schema/`. All quantities
 //! are scaled integers so that no phone rounds them otherwise: the unit ends the name, as the schema explains.
+//!
+//! A field marked `as word` is a code or the id of one of a few things. In its column lies the number of its word, since
+//! there are coats by the hundred thousand; everything that reads or writes a row turns the one into the other here.
+
+use std::error::Error;
+use std::str::FromStr;
 
 use rusqlite::types::{FromSql, FromSqlError, FromSqlResult, ToSqlOutput, ValueRef};
-use rusqlite::{Connection, OptionalExtension, Row, ToSql};
+use rusqlite::{Connection, Params, Row, ToSql, params_from_iter};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use uuid::Uuid;
 
 use super::error::StoreError;
+use super::packed::Words;
 use crate::journal::{self, Kind, State};
 
 /// A kind of thing in the studio that has a table of its own.
@@ -19,12 +26,14 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     const KIND: Kind;
     /// Its fields, which are also its columns beside `id`.
     const FIELDS: &'static [&'static str];
+    /// Whether the number of a word lies in a column, of `id` and the fields in order.
+    const IS_WORD: &'static [bool];
+    /// Reads each of its columns, words as their texts.
+    const COLUMNS: &'static [&'static str];
+    /// Reads rows; what may follow `FROM` is to be added.
+    const SELECT: &'static str;
     /// Writes its row, given the id and the fields in order.
     const UPSERT: &'static str;
-    /// Reads one row by id.
-    const SELECT_ONE: &'static str;
-    /// Reads all rows in the order of their ids.
-    const SELECT_ALL: &'static str;
     /// Removes one row by id.
     const DELETE: &'static str;
 
@@ -34,19 +43,24 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     fn set_id(&mut self, id: Uuid);
     /// The row: id, then the fields in order.
     fn row(&self) -> Vec<&dyn ToSql>;
-    /// Reads a row that has all columns of the table, in its order.
+    /// Reads a row that [`Entity::SELECT`] gave.
     fn from_row(row: &Row<'_>) -> rusqlite::Result<Self>;
+
+    /// Those that `which` picks (what follows `FROM`: joins, `WHERE`, `ORDER BY`), in its order.
+    fn select(conn: &Connection, which: &str, params: impl Params) -> Result<Vec<Self>, StoreError> {
+        let mut select = conn.prepare_cached(&[Self::SELECT, which].concat())?;
+        let rows = select.query_map(params, Self::from_row)?.collect::<Result<_, _>>()?;
+        Ok(rows)
+    }
 
     /// The one named `id`, or `None` where there is none (or not all of it has arrived).
     fn load(conn: &Connection, id: Uuid) -> Result<Option<Self>, StoreError> {
-        Ok(conn.prepare_cached(Self::SELECT_ONE)?.query_row([id], Self::from_row).optional()?)
+        Ok(Self::select(conn, "WHERE id = ?1", [id])?.pop())
     }
 
     /// All of them, oldest first.
     fn all(conn: &Connection) -> Result<Vec<Self>, StoreError> {
-        let mut select = conn.prepare_cached(Self::SELECT_ALL)?;
-        let rows = select.query_map([], Self::from_row)?.collect::<Result<_, _>>()?;
-        Ok(rows)
+        Self::select(conn, "ORDER BY id", [])
     }
 
     /// The entity that `state` makes, or `None` where fields are missing or not what they should be, as when only some
@@ -84,12 +98,14 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
 pub(super) struct Table {
     pub kind: Kind,
     pub fields: &'static [&'static str],
-    project: fn(&Connection, Uuid, Option<&State>) -> Result<(), StoreError>,
+    /// As [`Entity::COLUMNS`].
+    pub columns: &'static [&'static str],
+    project: fn(&Connection, &mut Words, Uuid, Option<&State>) -> Result<(), StoreError>,
 }
 
 impl Table {
     const fn of<E: Entity>() -> Table {
-        Table { kind: E::KIND, fields: E::FIELDS, project: project::<E> }
+        Table { kind: E::KIND, fields: E::FIELDS, columns: E::COLUMNS, project: project::<E> }
     }
 
     /// The table for `kind`, or `None` for a kind that only a newer laydown knows.
@@ -98,21 +114,91 @@ impl Table {
     }
 
     /// Makes the row of `id` what `state` says: written, or removed where `state` makes no whole entity.
-    pub fn project(&self, conn: &Connection, id: Uuid, state: Option<&State>) -> Result<(), StoreError> {
-        (self.project)(conn, id, state)
+    pub fn project(
+        &self,
+        conn: &Connection,
+        words: &mut Words,
+        id: Uuid,
+        state: Option<&State>,
+    ) -> Result<(), StoreError> {
+        (self.project)(conn, words, id, state)
     }
 }
 
-fn project<E: Entity>(conn: &Connection, id: Uuid, state: Option<&State>) -> Result<(), StoreError> {
-    match state.and_then(|state| E::from_state(id, state)) {
-        Some(entity) => conn.prepare_cached(E::UPSERT)?.execute(entity.row().as_slice())?,
-        None => conn.prepare_cached(E::DELETE)?.execute([id])?,
+fn project<E: Entity>(conn: &Connection, words: &mut Words, id: Uuid, state: Option<&State>) -> Result<(), StoreError> {
+    let Some(entity) = state.and_then(|state| E::from_state(id, state)) else {
+        conn.prepare_cached(E::DELETE)?.execute([id])?;
+        return Ok(());
     };
+    let mut row = Vec::with_capacity(E::IS_WORD.len());
+    for (value, is_word) in entity.row().into_iter().zip(E::IS_WORD) {
+        let value = value.to_sql()?;
+        row.push(if *is_word { numbered(conn, words, value)? } else { value });
+    }
+    conn.prepare_cached(E::UPSERT)?.execute(params_from_iter(row))?;
     Ok(())
 }
 
+/// The number of the word that a code or an id is.
+fn numbered<'a>(conn: &Connection, words: &mut Words, value: ToSqlOutput<'a>) -> Result<ToSqlOutput<'a>, StoreError> {
+    let said = match &value {
+        ToSqlOutput::Borrowed(said) => *said,
+        ToSqlOutput::Owned(said) => said.into(),
+        _ => return Ok(value),
+    };
+    let number = match said {
+        ValueRef::Null => return Ok(value),
+        ValueRef::Blob(_) => {
+            let id = Uuid::column_result(said).map_err(rusqlite::Error::from)?;
+            words.number(conn, id.hyphenated().encode_lower(&mut Uuid::encode_buffer()))?
+        }
+        _ => words.number(conn, said.as_str().map_err(rusqlite::Error::from)?)?,
+    };
+    Ok(number.into())
+}
+
+/// A code or an id read from the text of its word.
+pub(super) struct Spelt<T>(pub T);
+
+impl<T: FromStr<Err: Error + Send + Sync + 'static>> FromSql for Spelt<T> {
+    fn column_result(value: ValueRef<'_>) -> FromSqlResult<Spelt<T>> {
+        value.as_str()?.parse().map(Spelt).map_err(FromSqlError::other)
+    }
+}
+
+/// How a column is read: a word as its text.
+macro_rules! column {
+    ($kind:literal, $field:ident) => {
+        concat!("\"", $kind, "\".", stringify!($field))
+    };
+    ($kind:literal, $field:ident, word) => {
+        concat!("(SELECT text FROM word WHERE number = \"", $kind, "\".", stringify!($field), ")")
+    };
+}
+
+macro_rules! is_word {
+    () => {
+        false
+    };
+    (word) => {
+        true
+    };
+}
+
+/// The next field of a row.
+macro_rules! field {
+    ($row:ident, $next:ident) => {
+        $row.get::<usize, _>($next())?
+    };
+    ($row:ident, $next:ident, word) => {
+        $row.get::<usize, Spelt<_>>($next())?.0
+    };
+}
+
 macro_rules! entities {
-    ($($(#[$meta:meta])* $name:ident $kind:literal { $($(#[$field_meta:meta])* $field:ident: $type:ty,)* })*) => {
+    ($($(#[$meta:meta])* $name:ident $kind:literal {
+        $($(#[$field_meta:meta])* $field:ident: $type:ty $(as $how:ident)?,)*
+    })*) => {
         $(
             $(#[$meta])*
             #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
@@ -126,12 +212,15 @@ macro_rules! entities {
             impl Entity for $name {
                 const KIND: Kind = Kind::of($kind);
                 const FIELDS: &'static [&'static str] = &[$(stringify!($field)),*];
+                const IS_WORD: &'static [bool] = &[false, $(is_word!($($how)?)),*];
+                const COLUMNS: &'static [&'static str] = &[column!($kind, id), $(column!($kind, $field $(, $how)?)),*];
+                const SELECT: &'static str = concat!(
+                    "SELECT ", column!($kind, id), $(", ", column!($kind, $field $(, $how)?),)* " FROM \"", $kind, "\" "
+                );
                 const UPSERT: &'static str = concat!(
                     "INSERT OR REPLACE INTO \"", $kind, "\" (id", $(", ", stringify!($field),)*
                     ") VALUES (:id", $(", :", stringify!($field),)* ")"
                 );
-                const SELECT_ONE: &'static str = concat!("SELECT * FROM \"", $kind, "\" WHERE id = ?1");
-                const SELECT_ALL: &'static str = concat!("SELECT * FROM \"", $kind, "\" ORDER BY id");
                 const DELETE: &'static str = concat!("DELETE FROM \"", $kind, "\" WHERE id = ?1");
 
                 fn id(&self) -> Uuid {
@@ -150,7 +239,7 @@ macro_rules! entities {
                     // By place and not by name: to look up 23 names in each row took longer than to read it.
                     let mut places = 0..;
                     let mut next = || places.next().unwrap_or_default();
-                    Ok($name { id: row.get::<usize, _>(next())?, $($field: row.get::<usize, _>(next())?,)* })
+                    Ok($name { id: field!(row, next), $($field: field!(row, next $(, $how)?),)* })
                 }
             }
         )*
@@ -349,15 +438,15 @@ entities! {
         /// The piece; the coats of one piece share it.
         piece: Uuid,
         /// The form of the piece.
-        form: Uuid,
+        form: Uuid as word,
         /// The bucket the glaze came from.
-        bucket: Uuid,
+        bucket: Uuid as word,
         /// The glaze in that bucket then.
-        glaze: Uuid,
+        glaze: Uuid as word,
         /// Code of the zone coated.
-        zone: String,
+        zone: String as word,
         /// The scale used.
-        scale: Uuid,
+        scale: Uuid as word,
         /// When it was weighed, unix ms.
         at: i64,
         /// Weight before, mg, where two weights were read.
@@ -381,9 +470,9 @@ entities! {
         /// Most wet weight within tolerance, mg.
         high_mg: i64,
         /// Code of what the aim rested on.
-        source: String,
+        source: String as word,
         /// Code of the verdict.
-        verdict: String,
+        verdict: String as word,
         /// Laydown reached, mg per dm2.
         laydown_mg_dm2: i64,
         /// Whether this is a control piece, to compare others with.

@@ -192,15 +192,17 @@ impl Store {
         Ok(tx.commit()?)
     }
 
-    /// Every row of every folded table as text, in one order: equal for equal studios.
+    /// Every row of every folded table as text, in one order: equal for equal studios. Words stand in it as their texts, since
+    /// each file numbers them as they came.
     pub fn dump(&self) -> Result<String, StoreError> {
         self.read(|conn| {
             let mut text = String::new();
             for table in entity::TABLES {
+                let names = ["id"].into_iter().chain(table.fields.iter().copied());
                 let columns: Vec<String> =
-                    table.fields.iter().map(|field| format!("'{field}=' || quote(\"{field}\")")).collect();
+                    names.zip(table.columns).map(|(name, column)| format!("'{name}=' || quote({column})")).collect();
                 let sql = format!(
-                    "SELECT '{kind} ' || hex(id) || ' ' || {row} FROM \"{kind}\" ORDER BY id",
+                    "SELECT '{kind} ' || {row} FROM \"{kind}\" ORDER BY id",
                     kind = table.kind.name(),
                     row = columns.join(" || ' ' || ")
                 );

@@ -212,8 +212,8 @@ impl<'a> Transaction<'a> {
         Ok(())
     }
 
-    /// The events of an earlier command, by what they are about.
-    fn made_by(&mut self, undo: Undo) -> Result<BTreeMap<Uuid, Vec<EventId>>, StoreError> {
+    /// The events of an earlier command, by what they are about. Without what they say: an import makes a hundred thousand.
+    fn made_by(&self, undo: Undo) -> Result<BTreeMap<Uuid, Vec<EventId>>, StoreError> {
         let mut made: BTreeMap<Uuid, Vec<EventId>> = BTreeMap::new();
         if undo.is_empty() {
             return Ok(made);
@@ -221,8 +221,11 @@ impl<'a> Transaction<'a> {
         if undo.device != self.device.id || undo.first < 1 || undo.last >= self.next_seq {
             return Err(StoreError::BadEvent { details: "no such command to take back".to_owned() });
         }
-        for event in between(self.conn, self.words, self.device.number, undo.first, undo.last)? {
-            made.entry(event.entity).or_default().push(event.id());
+        let Device { number, id: device } = self.device;
+        let mut select = self.conn.prepare_cached("SELECT entity, place FROM event WHERE place BETWEEN ?1 AND ?2")?;
+        let mut rows = select.query([place(number, undo.first), place(number, undo.last)])?;
+        while let Some(row) = rows.next()? {
+            made.entry(row.get(0)?).or_default().push(EventId { device, seq: seq_at(row.get(1)?) });
         }
         Ok(made)
     }
@@ -311,7 +314,7 @@ impl<'a> Transaction<'a> {
     }
 
     fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
-        refold(self.conn, entity, events)?;
+        refold(self.conn, self.words, entity, events)?;
         for event in events.iter().map(Borrow::borrow).filter(|event| event.kind != Kind::RETRACT) {
             self.touched.insert((event.kind.clone(), entity));
         }
@@ -331,13 +334,13 @@ pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
     while let Some(row) = rows.next()? {
         let event = event_from_row(conn, &mut words, row)?;
         if let Some(entity) = events.first().map(|first| first.entity).filter(|entity| *entity != event.entity) {
-            refold(conn, entity, &events)?;
+            refold(conn, &mut words, entity, &events)?;
             events.clear();
         }
         events.push(event);
     }
     if let Some(entity) = events.first().map(|first| first.entity) {
-        refold(conn, entity, &events)?;
+        refold(conn, &mut words, entity, &events)?;
     }
     Ok(())
 }
@@ -581,14 +584,19 @@ fn of_one_kind(kind: &Kind, events: &[Event]) -> Result<(), StoreError> {
 }
 
 /// Makes the rows of `entity` what its events say.
-fn refold<E: Borrow<Event>>(conn: &Connection, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
+fn refold<E: Borrow<Event>>(
+    conn: &Connection,
+    words: &mut Words,
+    entity: Uuid,
+    events: &[E],
+) -> Result<(), StoreError> {
     let events = || events.iter().map(Borrow::borrow);
     let state = fold(events());
     let mut kinds: Vec<&Kind> = events().map(|event| &event.kind).collect();
     kinds.sort();
     kinds.dedup();
     for table in kinds.into_iter().filter_map(Table::named) {
-        table.project(conn, entity, state.as_ref())?;
+        table.project(conn, words, entity, state.as_ref())?;
     }
     Ok(())
 }

@@ -7,20 +7,24 @@
 //! PICTURES on and over again. `other_process perish STUDIO PICTURE` dies when the photograph lies in the folder and its
 //! record is not kept yet.
 //! `other_process open FOLDER NAME...` opens each studio in the folder and says how that went.
+//! `other_process merge STUDIO SEGMENTS` takes in the segments that lie in that folder as their names say, and
+//! `other_process undo STUDIO TOKEN` takes the command back whose token stands in the file TOKEN; `redo` does it again. They say
+//! `memory KILOBYTES`: the most they needed beside what a process has anyway, where Linux tells it.
 #![allow(clippy::print_stdout, reason = "the tests listen to it")]
 
-use std::env;
+use std::fs;
 use std::path::{Path, PathBuf};
 
+use laydown::journal::segment::{Name, unpack};
 use laydown::journal::{Ids, RandomIds, SeededIds};
 use laydown::store::photos::develop;
-use laydown::store::{Store, StoreError};
+use laydown::store::{Store, StoreError, Undo};
 use laydown::studio::{Now, Studio};
 use laydown_tests::work::Worker;
 use laydown_tests::{NOW, coat, furnish, keep};
 
 fn main() {
-    let words: Vec<String> = env::args().skip(1).collect();
+    let words: Vec<String> = std::env::args().skip(1).collect();
     match words.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
         ["keep", studio] => keep_coats(studio, i64::MAX),
         ["keep", studio, coats] => keep_coats(studio, coats.parse().unwrap()),
@@ -34,6 +38,13 @@ fn main() {
                 println!("{name}: {:?}", Store::open(Path::new(folder).join(name), NOW, RandomIds).err());
             }
         }
+        ["merge", studio, segments] => measured(|| merge(studio, Path::new(segments))),
+        ["undo", studio, token] => {
+            measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().undo(NOW, token_in(token)).unwrap())
+        }
+        ["redo", studio, token] => measured(|| {
+            _ = Store::open(studio, NOW, RandomIds).unwrap().transact(NOW, |tx| tx.redo(token_in(token))).unwrap()
+        }),
         _ => panic!("see the beginning of other_process.rs"),
     }
 }
@@ -82,10 +93,42 @@ fn keep_photos(studio: &Path, pictures: &Path, first: usize, most: usize) {
 
 fn perish(studio: &Path, picture: &Path) {
     let store = Store::open(studio, NOW, RandomIds).unwrap();
-    let photo = develop(&std::fs::read(picture).unwrap()).unwrap();
+    let photo = develop(&fs::read(picture).unwrap()).unwrap();
     let kept = store.transact(NOW, |_| -> Result<(), StoreError> {
         store.photos().put(&photo)?;
         std::process::abort()
     });
     println!("ended {kept:?}");
+}
+
+fn token_in(file: &str) -> Undo {
+    serde_json::from_slice(&fs::read(file).unwrap()).unwrap()
+}
+
+fn merge(studio: &str, segments: &Path) {
+    let store = Store::open(studio, NOW, RandomIds).unwrap();
+    for device in segments.read_dir().unwrap() {
+        let device = device.unwrap().path();
+        let mut files: Vec<PathBuf> = device.read_dir().unwrap().map(|entry| entry.unwrap().path()).collect();
+        files.sort();
+        for file in files {
+            let name: Name = file.strip_prefix(segments).unwrap().to_str().unwrap().parse().unwrap();
+            store.merge(NOW, &unpack(&name, &fs::read(&file).unwrap()).unwrap()).unwrap();
+        }
+    }
+}
+
+fn measured(work: impl FnOnce()) {
+    let before = kilobytes("VmRSS");
+    work();
+    if let (Some(before), Some(most)) = (before, kilobytes("VmHWM")) {
+        println!("memory {}", most - before);
+    }
+}
+
+/// One of the sizes that Linux tells of this process.
+fn kilobytes(name: &str) -> Option<u64> {
+    let status = fs::read_to_string("/proc/self/status").ok()?;
+    let line = status.lines().find(|line| line.starts_with(name))?;
+    line.split_ascii_whitespace().nth(1)?.parse().ok()
 }

@@ -5,6 +5,7 @@ mod copies;
 mod disasters;
 mod faults;
 mod keeping;
+mod memory;
 mod merging;
 mod opening;
 mod photographs;

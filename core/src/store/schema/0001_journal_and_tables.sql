@@ -33,6 +33,7 @@ CREATE TABLE chosen (
 -- The folds: one table per kind of entity, one row per entity. Units are in the names: mg, ul (microlitres), ms,
 -- mm2, um, mg_dm2 (mg per dm2), e4 (ten-thousandths), mc (thousandths of a degree Celsius); e3 and e5 are thousandths and hundred-thousandths.
 -- Moments (at, mixed_at) are unix ms. Ids are made in order of time, so new rows go to the end of each table.
+-- Coats are by far the most: where one names what there are few of, the number of its word lies in the column.
 
 CREATE TABLE glaze (
     id                       BLOB PRIMARY KEY,
@@ -123,11 +124,11 @@ CREATE TABLE scale (
 CREATE TABLE coat (
     id                   BLOB PRIMARY KEY,
     piece                BLOB NOT NULL,
-    form                 BLOB NOT NULL,
-    bucket               BLOB NOT NULL,
-    glaze                BLOB NOT NULL,
-    zone                 TEXT NOT NULL,         -- code
-    scale                BLOB NOT NULL,
+    form                 INTEGER NOT NULL,      -- word: its id
+    bucket               INTEGER NOT NULL,      -- word: its id
+    glaze                INTEGER NOT NULL,      -- word: its id
+    zone                 INTEGER NOT NULL,      -- word: code
+    scale                INTEGER NOT NULL,      -- word: its id
     at                   INTEGER NOT NULL,
     bare_mg              INTEGER,
     glazed_mg            INTEGER,
@@ -139,8 +140,8 @@ CREATE TABLE coat (
     aim_mg               INTEGER NOT NULL,
     low_mg               INTEGER NOT NULL,
     high_mg              INTEGER NOT NULL,
-    source               TEXT NOT NULL,         -- code: what the aim rests on
-    verdict              TEXT NOT NULL,         -- code
+    source               INTEGER NOT NULL,      -- word: code of what the aim rests on
+    verdict              INTEGER NOT NULL,      -- word: code
     laydown_mg_dm2       INTEGER NOT NULL,
     control              INTEGER NOT NULL,      -- 1: the pot one keeps comparing with
     note                 TEXT,

@@ -1,0 +1,70 @@
+//! What is large is gone through bit by bit. Each time in a process of its own, so that what Linux says of its memory is of that
+//! alone.
+#![cfg(target_os = "linux")]
+
+use std::fs;
+use std::path::Path;
+
+use laydown::journal::SeededIds;
+use laydown::journal::segment::{MOST_EVENTS, pack};
+use laydown::store::entity::{Coat, Entity};
+use laydown::store::{Kept, Store, StoreError, devices, events_after};
+
+use laydown_tests::{NOW, coat, furnish, open};
+
+use crate::disasters::{OTHER_PROCESS, other};
+
+/// Phones are small: the most that any of this may take beside what a process has anyway.
+const MOST_KILOBYTES: u64 = 40_000;
+
+#[test]
+fn merging_twenty_thousand_events_of_another_phone() {
+    let folder = tempfile::tempdir().unwrap();
+    let theirs = open(&folder.path().join("theirs"), 1);
+    import(&theirs, 20_000);
+    let events = theirs.read(|conn| events_after(conn, theirs.device(), 0)).unwrap();
+    let segments = folder.path().join("segments");
+    fs::create_dir_all(segments.join(theirs.device().0.to_string())).unwrap();
+    for lot in events.chunks(MOST_EVENTS) {
+        let segment = pack(lot).unwrap();
+        fs::write(segments.join(segment.name.to_string()), &segment.bytes).unwrap();
+    }
+    let path = folder.path().join("merged");
+    stays_small("merge", &path, &segments);
+    let merged = open(&path, 7);
+    assert!(merged.read(devices).unwrap().contains(&(theirs.device(), events.len() as i64)));
+    assert!(merged.dump().unwrap() == theirs.dump().unwrap());
+}
+
+#[test]
+fn taking_back_an_import_of_a_hundred_thousand_readings_and_doing_it_again() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("studio");
+    let store = open(&path, 1);
+    let undo = import(&store, 100_000).undo;
+    drop(store);
+    let token = folder.path().join("token");
+    fs::write(&token, serde_json::to_vec(&undo).unwrap()).unwrap();
+    let coats = || open(&path, 1).read(Coat::all).unwrap().len();
+    stays_small("undo", &path, &token);
+    assert_eq!(coats(), 0);
+    stays_small("redo", &path, &token);
+    assert_eq!(coats(), 100_000);
+}
+
+/// Keeps so many coats in one command.
+fn import(store: &Store, coats: i64) -> Kept<()> {
+    let bench = furnish(store);
+    let mut ids = SeededIds::new(3);
+    let kept = store.transact::<_, StoreError>(NOW, |tx| {
+        (0..coats).try_for_each(|number| tx.put(&coat(&bench, &mut ids, number)).map(|_| ()))
+    });
+    kept.unwrap()
+}
+
+fn stays_small(what: &str, studio: &Path, file: &Path) {
+    let output = other(Path::new(OTHER_PROCESS), "", what, studio).arg(file).output().unwrap();
+    let said = String::from_utf8(output.stdout).unwrap();
+    let taken: u64 = said.trim().strip_prefix("memory ").unwrap().parse().unwrap();
+    assert!(taken < MOST_KILOBYTES, "{what}: {taken} kB");
+}
