@@ -137,8 +137,15 @@ impl<'a> Draft<'a> {
         }
     }
 
-    /// One of `items`; the first unless another is kept or entered.
+    /// One of `items`; the first unless another is kept or entered. `None` when what is entered is none of them.
     pub(super) fn choice(&mut self, ask: Ask, kept: Option<&str>, kind: FieldKind, items: Vec<Item>) -> Option<String> {
+        let unknown =
+            self.carried(ask.key).filter(|code| !code.is_empty() && items.iter().all(|item| item.code != *code));
+        if let Some(code) = unknown {
+            let (code, refusal) = (code.to_owned(), format!("{}: choose one of the list.", ask.label));
+            self.push(ask, code, kind, items, refusal);
+            return None;
+        }
         let entered = self.entered(&ask, kept);
         let chosen =
             items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
