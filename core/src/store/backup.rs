@@ -117,12 +117,9 @@ pub enum BackupError {
         /// The file within it.
         file: String,
     },
-    /// A line of a journal is not what it was, or not all lines are there.
-    #[error("This journal is damaged in line {line}. Nothing was taken in. Use another file.")]
-    DamagedLine {
-        /// The line, counted from 1.
-        line: u64,
-    },
+    /// A journal of JSON lines is not what it was.
+    #[error("This journal is damaged: it is not as it was written. Nothing was taken in. Use another file.")]
+    DamagedJournal,
     /// It could not be read or written, or its events contradict those here.
     #[error(transparent)]
     Store(#[from] StoreError),
@@ -391,9 +388,9 @@ impl Packing {
 }
 
 /// Sums what goes through it.
-struct Summed<'a, W: Write> {
-    to: &'a mut W,
-    sum: Sha256,
+pub(super) struct Summed<'a, W: Write> {
+    pub(super) to: &'a mut W,
+    pub(super) sum: Sha256,
 }
 
 impl<W: Write> Write for Summed<'_, W> {
