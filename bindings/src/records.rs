@@ -1071,6 +1071,8 @@ pub enum BackupTrouble {
     PlaceFull,
     /// No room on the phone itself.
     PhoneFull,
+    /// It could not be made for another reason than room.
+    NotMade,
     /// What lies in the folder is not what was written.
     NotWhole,
     /// Any other failure of the folder.

@@ -7866,6 +7866,10 @@ public enum BackupTrouble: Equatable, Hashable {
      */
     case phoneFull
     /**
+     * It could not be made for another reason than room.
+     */
+    case notMade
+    /**
      * What lies in the folder is not what was written.
      */
     case notWhole
@@ -7902,9 +7906,11 @@ public struct FfiConverterTypeBackupTrouble: FfiConverterRustBuffer {
         
         case 4: return .phoneFull
         
-        case 5: return .notWhole
+        case 5: return .notMade
         
-        case 6: return .noAnswer
+        case 6: return .notWhole
+        
+        case 7: return .noAnswer
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -7930,12 +7936,16 @@ public struct FfiConverterTypeBackupTrouble: FfiConverterRustBuffer {
             writeInt(&buf, Int32(4))
         
         
-        case .notWhole:
+        case .notMade:
             writeInt(&buf, Int32(5))
         
         
-        case .noAnswer:
+        case .notWhole:
             writeInt(&buf, Int32(6))
+        
+        
+        case .noAnswer:
+            writeInt(&buf, Int32(7))
         
         }
     }

@@ -113,6 +113,7 @@ fn what_went_wrong_is_said_until_one_is_made_and_counts_as_none() {
         (BackupTrouble::NotAllowed, "may not write"),
         (BackupTrouble::PlaceFull, "no room in the folder"),
         (BackupTrouble::PhoneFull, "no room left on this phone"),
+        (BackupTrouble::NotMade, "could not be made"),
         (BackupTrouble::NoAnswer, "did not answer"),
     ] {
         bench.studio.backup_failed(NOW, trouble).unwrap();

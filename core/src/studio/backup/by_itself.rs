@@ -57,6 +57,8 @@ coded! {
         PlaceFull = "place_full" "there is no room in the folder. Make room there, or choose another folder.",
         /// No room on the phone itself.
         PhoneFull = "phone_full" "there is no room left on this phone. Free some space, then try again.",
+        /// It could not be made for another reason than room.
+        NotMade = "not_made" "it could not be made on this phone. Use “Make a backup” to see why.",
         /// What lies in the folder is not what was written.
         NotWhole = "not_whole" "what came to lie in the folder is not what was written. Try again, or choose another folder.",
         /// Any other failure of the folder.

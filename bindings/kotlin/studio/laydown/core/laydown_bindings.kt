@@ -7479,6 +7479,10 @@ enum class BackupTrouble {
      */
     PHONE_FULL,
     /**
+     * It could not be made for another reason than room.
+     */
+    NOT_MADE,
+    /**
      * What lies in the folder is not what was written.
      */
     NOT_WHOLE,
