@@ -24,10 +24,10 @@ photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image'
 	cargo run --quiet -p laydown-tests --example bound_pages -- target/pages/bound.pdf target/pages/page1.jpg target/pages/page2.jpg
 	$(ORACLE)/venv/bin/python tests/photos/pdf.py check target/pages
 
-backup: ## A backup read by Python alone, as a stranger would
+backup: ## A backup, the journal and the tables read by Python alone, as a stranger would
 	rm -rf target/backup
 	cargo run --quiet -p laydown-tests --example sample_backup -- target/backup
-	python3 tests/backup/read.py target/backup/backup.zip
+	python3 tests/backup/read.py target/backup
 
 import: ## Sheets as Python's csv module writes them, and what came in of them
 	rm -rf target/import

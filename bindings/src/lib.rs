@@ -178,7 +178,44 @@ impl Studio {
         self.0.backed_up(now, Path::new(copy))
     }
 
-    /// Takes a backup in; answers with what to say.
+    /// Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+    pub fn back_up_every(&self, now: Now, every: &str) -> Result<()> {
+        self.0.back_up_every(now, every)
+    }
+
+    /// Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+    pub fn keep_backups_in(&self, now: Now, place: &str, called: &str) -> Result<()> {
+        self.0.keep_backups_in(now, place, called)
+    }
+
+    /// The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+    pub fn backup_due(&self, now: Now, asked: bool) -> Result<Option<BackupTask>> {
+        self.0.backup_due(now, asked)
+    }
+
+    /// Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+    /// older ones of its own that may now be removed.
+    pub fn backed_up_by_itself(&self, now: Now, place: &str, file: &str, copy: &str) -> Result<Vec<String>> {
+        self.0.backed_up_by_itself(now, place, file, Path::new(copy))
+    }
+
+    /// Remembers that these backups are not in the folder any more.
+    pub fn backups_removed(&self, now: Now, files: Vec<String>) -> Result<()> {
+        self.0.backups_removed(now, &files)
+    }
+
+    /// Remembers that a backup was not made by itself, and why.
+    pub fn backup_failed(&self, now: Now, trouble: BackupTrouble) -> Result<()> {
+        self.0.backup_failed(now, trouble)
+    }
+
+    /// Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+    /// wanted.
+    pub fn export(&self, what: &str, into: &str) -> Result<String> {
+        self.0.export(what, Path::new(into))
+    }
+
+    /// Takes a backup or a journal in; answers with what to say.
     pub fn take_in(&self, now: Now, from: &str) -> Result<String> {
         self.0.take_in(now, Path::new(from))
     }

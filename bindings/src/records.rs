@@ -1024,6 +1024,59 @@ pub struct BackupView {
     pub name: String,
     /// What to mind.
     pub notes: Vec<Note>,
+    /// How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+    pub every: Vec<Row>,
+    /// What is done by itself, or what to do so that something is.
+    pub by_itself: String,
+    /// What the folder is called into which that is done; empty while none is chosen.
+    pub place: String,
+    /// Tables that can be written for a spreadsheet, the one wanted most first.
+    pub tables: Vec<Export>,
+    /// The journal, for other programs.
+    pub journal: Export,
+}
+
+/// Something that can be written for other programs.
+#[uniffi::remote(Record)]
+pub struct Export {
+    /// To hand to [`Studio::export`].
+    pub what: String,
+    /// What it is called.
+    pub title: String,
+    /// What is in it.
+    pub detail: String,
+    /// The name to offer for the file.
+    pub name: String,
+    /// Its media type.
+    pub media_type: String,
+}
+
+/// A backup that is to be made now.
+#[uniffi::remote(Record)]
+pub struct BackupTask {
+    /// The folder, as it was given.
+    pub place: String,
+    /// The name for the file.
+    pub name: String,
+}
+
+/// Why a backup was not made by itself.
+#[uniffi::remote(Enum)]
+pub enum BackupTrouble {
+    /// The folder is not there.
+    PlaceGone,
+    /// The phone's system no longer lets the app write there.
+    NotAllowed,
+    /// No room in the folder.
+    PlaceFull,
+    /// No room on the phone itself.
+    PhoneFull,
+    /// It could not be made for another reason than room.
+    NotMade,
+    /// What lies in the folder is not what was written.
+    NotWhole,
+    /// Any other failure of the folder.
+    NoAnswer,
 }
 
 /// Something that was done.

@@ -631,14 +631,40 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func backUp(into: String) throws  -> String
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+    func backUpEvery(now: Now, every: String) throws 
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
     func backedUp(now: Now, copy: String) throws  -> String
     
     /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+    func backedUpByItself(now: Now, place: String, file: String, copy: String) throws  -> [String]
+    
+    /**
      * The Backup page.
      */
     func backup(now: Now) throws  -> BackupView
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+    func backupDue(now: Now, asked: Bool) throws  -> BackupTask?
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+    func backupFailed(now: Now, trouble: BackupTrouble) throws 
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+    func backupsRemoved(now: Now, files: [String]) throws 
     
     /**
      * One bucket's page.
@@ -676,6 +702,12 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func doings(now: Now) throws  -> HistoryView
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+    func export(what: String, into: String) throws  -> String
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
@@ -704,6 +736,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     func keep(now: Now, entry: WeighEntry) throws  -> Kept
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+    func keepBackupsIn(now: Now, place: String, called: String) throws 
     
     /**
      * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
@@ -796,7 +833,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func takeBackCoat(now: Now, id: String) throws  -> Kept
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes a backup or a journal in; answers with what to say.
      */
     func takeIn(now: Now, from: String) throws  -> String
     
@@ -954,6 +991,19 @@ open func backUp(into: String)throws  -> String  {
 }
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+open func backUpEvery(now: Now, every: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_back_up_every(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(every),uniffiCallStatus
+    )
+}
+}
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
 open func backedUp(now: Now, copy: String)throws  -> String  {
@@ -962,6 +1012,23 @@ open func backedUp(now: Now, copy: String)throws  -> String  {
     uniffi_laydown_bindings_fn_method_studio_backed_up(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(copy),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+open func backedUpByItself(now: Now, place: String, file: String, copy: String)throws  -> [String]  {
+    return try  FfiConverterSequenceString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(place),
+        FfiConverterString.lower(file),
         FfiConverterString.lower(copy),uniffiCallStatus
     )
 })
@@ -978,6 +1045,46 @@ open func backup(now: Now)throws  -> BackupView  {
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+open func backupDue(now: Now, asked: Bool)throws  -> BackupTask?  {
+    return try  FfiConverterOptionTypeBackupTask.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backup_due(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterBool.lower(asked),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+open func backupFailed(now: Now, trouble: BackupTrouble)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backup_failed(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeBackupTrouble_lower(trouble),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+open func backupsRemoved(now: Now, files: [String])throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backups_removed(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterSequenceString.lower(files),uniffiCallStatus
+    )
+}
 }
     
     /**
@@ -1077,6 +1184,21 @@ open func doings(now: Now)throws  -> HistoryView  {
 }
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+open func export(what: String, into: String)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_export(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(what),
+        FfiConverterString.lower(into),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
 open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
@@ -1158,6 +1280,20 @@ open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
         FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+open func keepBackupsIn(now: Now, place: String, called: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(place),
+        FfiConverterString.lower(called),uniffiCallStatus
+    )
+}
 }
     
     /**
@@ -1421,7 +1557,7 @@ open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
 }
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes a backup or a journal in; answers with what to say.
      */
 open func takeIn(now: Now, from: String)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -1600,6 +1736,75 @@ public func FfiConverterTypeStudio_lower(_ value: Studio) -> UInt64 {
 
 
 /**
+ * A backup that is to be made now.
+ */
+public struct BackupTask: Equatable, Hashable {
+    /**
+     * The folder, as it was given.
+     */
+    public var place: String
+    /**
+     * The name for the file.
+     */
+    public var name: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The folder, as it was given.
+         */place: String, 
+        /**
+         * The name for the file.
+         */name: String) {
+        self.place = place
+        self.name = name
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BackupTask: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBackupTask: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BackupTask {
+        return
+            try BackupTask(
+                place: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BackupTask, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTask_lift(_ buf: RustBuffer) throws -> BackupTask {
+    return try FfiConverterTypeBackupTask.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTask_lower(_ value: BackupTask) -> RustBuffer {
+    return FfiConverterTypeBackupTask.lower(value)
+}
+
+
+/**
  * The Backup page.
  */
 public struct BackupView: Equatable, Hashable {
@@ -1619,6 +1824,26 @@ public struct BackupView: Equatable, Hashable {
      * What to mind.
      */
     public var notes: [Note]
+    /**
+     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+     */
+    public var every: [Row]
+    /**
+     * What is done by itself, or what to do so that something is.
+     */
+    public var byItself: String
+    /**
+     * What the folder is called into which that is done; empty while none is chosen.
+     */
+    public var place: String
+    /**
+     * Tables that can be written for a spreadsheet, the one wanted most first.
+     */
+    public var tables: [Export]
+    /**
+     * The journal, for other programs.
+     */
+    public var journal: Export
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -1634,11 +1859,31 @@ public struct BackupView: Equatable, Hashable {
          */name: String, 
         /**
          * What to mind.
-         */notes: [Note]) {
+         */notes: [Note], 
+        /**
+         * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+         */every: [Row], 
+        /**
+         * What is done by itself, or what to do so that something is.
+         */byItself: String, 
+        /**
+         * What the folder is called into which that is done; empty while none is chosen.
+         */place: String, 
+        /**
+         * Tables that can be written for a spreadsheet, the one wanted most first.
+         */tables: [Export], 
+        /**
+         * The journal, for other programs.
+         */journal: Export) {
         self.intro = intro
         self.last = last
         self.name = name
         self.notes = notes
+        self.every = every
+        self.byItself = byItself
+        self.place = place
+        self.tables = tables
+        self.journal = journal
     }
 
     
@@ -1660,7 +1905,12 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
                 intro: FfiConverterString.read(from: &buf), 
                 last: FfiConverterString.read(from: &buf), 
                 name: FfiConverterString.read(from: &buf), 
-                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
+                every: FfiConverterSequenceTypeRow.read(from: &buf), 
+                byItself: FfiConverterString.read(from: &buf), 
+                place: FfiConverterString.read(from: &buf), 
+                tables: FfiConverterSequenceTypeExport.read(from: &buf), 
+                journal: FfiConverterTypeExport.read(from: &buf)
         )
     }
 
@@ -1669,6 +1919,11 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
         FfiConverterString.write(value.last, into: &buf)
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.every, into: &buf)
+        FfiConverterString.write(value.byItself, into: &buf)
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterSequenceTypeExport.write(value.tables, into: &buf)
+        FfiConverterTypeExport.write(value.journal, into: &buf)
     }
 }
 
@@ -3021,6 +3276,105 @@ public func FfiConverterTypeDrawing_lift(_ buf: RustBuffer) throws -> Drawing {
 #endif
 public func FfiConverterTypeDrawing_lower(_ value: Drawing) -> RustBuffer {
     return FfiConverterTypeDrawing.lower(value)
+}
+
+
+/**
+ * Something that can be written for other programs.
+ */
+public struct Export: Equatable, Hashable {
+    /**
+     * To hand to [`Studio::export`].
+     */
+    public var what: String
+    /**
+     * What it is called.
+     */
+    public var title: String
+    /**
+     * What is in it.
+     */
+    public var detail: String
+    /**
+     * The name to offer for the file.
+     */
+    public var name: String
+    /**
+     * Its media type.
+     */
+    public var mediaType: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * To hand to [`Studio::export`].
+         */what: String, 
+        /**
+         * What it is called.
+         */title: String, 
+        /**
+         * What is in it.
+         */detail: String, 
+        /**
+         * The name to offer for the file.
+         */name: String, 
+        /**
+         * Its media type.
+         */mediaType: String) {
+        self.what = what
+        self.title = title
+        self.detail = detail
+        self.name = name
+        self.mediaType = mediaType
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Export: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeExport: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Export {
+        return
+            try Export(
+                what: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                mediaType: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Export, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.what, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterString.write(value.mediaType, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExport_lift(_ buf: RustBuffer) throws -> Export {
+    return try FfiConverterTypeExport.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExport_lower(_ value: Export) -> RustBuffer {
+    return FfiConverterTypeExport.lower(value)
 }
 
 
@@ -7490,6 +7844,131 @@ public func FfiConverterTypeZoneQuestion_lower(_ value: ZoneQuestion) -> RustBuf
 
 
 /**
+ * Why a backup was not made by itself.
+ */
+
+public enum BackupTrouble: Equatable, Hashable {
+    
+    /**
+     * The folder is not there.
+     */
+    case placeGone
+    /**
+     * The phone's system no longer lets the app write there.
+     */
+    case notAllowed
+    /**
+     * No room in the folder.
+     */
+    case placeFull
+    /**
+     * No room on the phone itself.
+     */
+    case phoneFull
+    /**
+     * It could not be made for another reason than room.
+     */
+    case notMade
+    /**
+     * What lies in the folder is not what was written.
+     */
+    case notWhole
+    /**
+     * Any other failure of the folder.
+     */
+    case noAnswer
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension BackupTrouble: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBackupTrouble: FfiConverterRustBuffer {
+    typealias SwiftType = BackupTrouble
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BackupTrouble {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .placeGone
+        
+        case 2: return .notAllowed
+        
+        case 3: return .placeFull
+        
+        case 4: return .phoneFull
+        
+        case 5: return .notMade
+        
+        case 6: return .notWhole
+        
+        case 7: return .noAnswer
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: BackupTrouble, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .placeGone:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .notAllowed:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .placeFull:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .phoneFull:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .notMade:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .notWhole:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .noAnswer:
+            writeInt(&buf, Int32(7))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTrouble_lift(_ buf: RustBuffer) throws -> BackupTrouble {
+    return try FfiConverterTypeBackupTrouble.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTrouble_lower(_ value: BackupTrouble) -> RustBuffer {
+    return FfiConverterTypeBackupTrouble.lower(value)
+}
+
+
+
+/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -8832,6 +9311,30 @@ fileprivate struct FfiConverterOptionDouble: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeBackupTask: FfiConverterRustBuffer {
+    typealias SwiftType = BackupTask?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBackupTask.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBackupTask.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeDrawing: FfiConverterRustBuffer {
     typealias SwiftType = Drawing?
 
@@ -9216,6 +9719,31 @@ fileprivate struct FfiConverterSequenceTypeDoing: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeDoing.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeExport: FfiConverterRustBuffer {
+    typealias SwiftType = [Export]
+
+    public static func write(_ value: [Export], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeExport.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Export] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Export]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeExport.read(from: &buf))
         }
         return seq
     }
@@ -9872,10 +10400,25 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_back_up() != 41141) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_back_up_every() != 53724) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_backed_up() != 63986) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() != 23736) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_backup() != 59861) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backup_due() != 43410) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backup_failed() != 27842) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backups_removed() != 3792) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_bucket() != 3555) {
@@ -9899,6 +10442,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_doings() != 10494) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_export() != 25819) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 54685) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -9915,6 +10461,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_keep() != 47844) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() != 20392) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_keep_photo() != 58) {
@@ -9971,7 +10520,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 44282) {
+    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 56446) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() != 7694) {

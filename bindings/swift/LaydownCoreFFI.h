@@ -273,14 +273,39 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_advance(uint64_t ptr, RustBu
 RustBuffer uniffi_laydown_bindings_fn_method_studio_back_up(uint64_t ptr, RustBuffer into, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACK_UP_EVERY
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACK_UP_EVERY
+void uniffi_laydown_bindings_fn_method_studio_back_up_every(uint64_t ptr, RustBuffer now, RustBuffer every, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKED_UP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKED_UP
 RustBuffer uniffi_laydown_bindings_fn_method_studio_backed_up(uint64_t ptr, RustBuffer now, RustBuffer copy, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKED_UP_BY_ITSELF
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKED_UP_BY_ITSELF
+RustBuffer uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(uint64_t ptr, RustBuffer now, RustBuffer place, RustBuffer file, RustBuffer copy, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP
 RustBuffer uniffi_laydown_bindings_fn_method_studio_backup(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP_DUE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP_DUE
+RustBuffer uniffi_laydown_bindings_fn_method_studio_backup_due(uint64_t ptr, RustBuffer now, int8_t asked, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP_FAILED
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUP_FAILED
+void uniffi_laydown_bindings_fn_method_studio_backup_failed(uint64_t ptr, RustBuffer now, RustBuffer trouble, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUPS_REMOVED
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACKUPS_REMOVED
+void uniffi_laydown_bindings_fn_method_studio_backups_removed(uint64_t ptr, RustBuffer now, RustBuffer files, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BUCKET
@@ -318,6 +343,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_devices(uint64_t ptr, RustBu
 RustBuffer uniffi_laydown_bindings_fn_method_studio_doings(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_EXPORT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_EXPORT
+RustBuffer uniffi_laydown_bindings_fn_method_studio_export(uint64_t ptr, RustBuffer what, RustBuffer into, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIND_PIECES
 RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer wanted, RustCallStatus *_Nonnull out_status
@@ -346,6 +376,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_import(uint64_t ptr, RustBuf
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP
 RustBuffer uniffi_laydown_bindings_fn_method_studio_keep(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP_BACKUPS_IN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP_BACKUPS_IN
+void uniffi_laydown_bindings_fn_method_studio_keep_backups_in(uint64_t ptr, RustBuffer now, RustBuffer place, RustBuffer called, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_KEEP_PHOTO
@@ -778,15 +813,45 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_back_up(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACK_UP_EVERY
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACK_UP_EVERY
+uint16_t uniffi_laydown_bindings_checksum_method_studio_back_up_every(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKED_UP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKED_UP
 uint16_t uniffi_laydown_bindings_checksum_method_studio_backed_up(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKED_UP_BY_ITSELF
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKED_UP_BY_ITSELF
+uint16_t uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP
 uint16_t uniffi_laydown_bindings_checksum_method_studio_backup(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP_DUE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP_DUE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_backup_due(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP_FAILED
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUP_FAILED
+uint16_t uniffi_laydown_bindings_checksum_method_studio_backup_failed(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUPS_REMOVED
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_BACKUPS_REMOVED
+uint16_t uniffi_laydown_bindings_checksum_method_studio_backups_removed(void
     
 );
 #endif
@@ -832,6 +897,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_doings(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_EXPORT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_EXPORT
+uint16_t uniffi_laydown_bindings_checksum_method_studio_export(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIND_PIECES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIND_PIECES
 uint16_t uniffi_laydown_bindings_checksum_method_studio_find_pieces(void
@@ -865,6 +936,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_import(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP
 uint16_t uniffi_laydown_bindings_checksum_method_studio_keep(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP_BACKUPS_IN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_KEEP_BACKUPS_IN
+uint16_t uniffi_laydown_bindings_checksum_method_studio_keep_backups_in(void
     
 );
 #endif

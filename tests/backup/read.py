@@ -1,12 +1,14 @@
-"""Reads a backup as a stranger would who has only its README.txt: with Python's zipfile, hashlib, json and csv.
+"""Reads a backup as a stranger would who has only its README.txt: with Python's zipfile, hashlib, json and csv; then what was
+written apart from it for other programs.
 
-Usage: read.py BACKUP.zip
+Usage: read.py FOLDER, as the example sample_backup leaves it
 """
 
 import csv
 import hashlib
 import io
 import json
+import pathlib
 import sys
 import zipfile
 from datetime import datetime, timezone
@@ -37,7 +39,8 @@ def same(what, expected, found):
 
 
 def main():
-    archive = zipfile.ZipFile(sys.argv[1])
+    folder = pathlib.Path(sys.argv[1])
+    archive = zipfile.ZipFile(folder / "backup.zip")
     same("the first damaged file, by zipfile's checksums", None, archive.testzip())
     manifest = json.loads(archive.read("manifest.json"))
     names = set(archive.namelist()) - {"manifest.json"}
@@ -57,7 +60,7 @@ def main():
     things = fold(events)
 
     def table(name):
-        text = archive.read(f"tables/{name}.csv").decode()
+        text = archive.read(f"tables/{name}.csv").decode("utf-8-sig")
         same(f"ends of lines in {name}", text.count("\n"), text.count("\r\n"))
         return list(csv.DictReader(io.StringIO(text, newline=""), strict=True))
 
@@ -83,6 +86,24 @@ def main():
     for row in pieces:
         same("liking", str(liked.get((row["piece"], row["firing"])) or ""), row["liking_1_to_5"])
     same("firings", len(things["firing"]), len(table("firings")))
+    for row in pieces:
+        coats_of_piece = [coat for coat in things["coat"].values() if coat["piece"] == row["piece"]]
+        same("form of a piece", {things["form"][coat["form"]]["name"] for coat in coats_of_piece}, {row["form"]})
+    buckets = {bucket["name"]: things["glaze"][bucket["glaze"]]["name"] for bucket in things["bucket"].values()}
+    same("buckets", buckets, {row["bucket"]: row["glaze"] for row in table("buckets")})
+
+    head, *lines = (folder / "journal.jsonl").read_bytes().splitlines(keepends=True)
+    head = json.loads(head)
+    same("the sum of the journal", head["sha256"], hashlib.sha256(b"".join(lines)).hexdigest())
+    same("events in the journal", head["events"], len(lines))
+    in_order = lambda events: sorted(events, key=lambda event: (event["device"], event["seq"]))
+    same("the journal", in_order(events), [json.loads(line) for line in lines])
+    apart = zipfile.ZipFile(folder / "tables.zip")
+    tables = {name.removeprefix("tables/") for name in names if name.startswith("tables/")}
+    same("the tables", tables, set(apart.namelist()))
+    for name in tables:
+        same(name, archive.read(f"tables/{name}"), apart.read(name))
+    same("the readings", archive.read("tables/readings.csv"), (folder / "readings.csv").read_bytes())
     print(f"{len(events)} events of {len(names)} files read without laydown; {len(readings)} readings and {len(pieces)} pieces agree")
 
 

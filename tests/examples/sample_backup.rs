@@ -1,4 +1,5 @@
-//! Writes a backup of the sample studio: `sample_backup FOLDER`, which is made. Read again by `tests/backup/read.py`.
+//! Writes a backup of the sample studio and what can be written apart from it: `sample_backup FOLDER`, which is made. Read
+//! again by `tests/backup/read.py`.
 
 use std::path::PathBuf;
 
@@ -16,4 +17,7 @@ fn main() {
     image::RgbImage::from_fn(60, 40, |x, y| image::Rgb([x as u8, y as u8, 90])).save(&picture).expect("a picture");
     studio.keep_photo(now, &piece, "", &picture).expect("a photograph");
     studio.back_up(&folder.join("backup.zip")).expect("a backup");
+    for (what, name) in [("journal", "journal.jsonl"), ("tables", "tables.zip"), ("readings", "readings.csv")] {
+        studio.export(what, &folder.join(name)).expect("a file for other programs");
+    }
 }

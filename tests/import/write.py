@@ -15,6 +15,9 @@ from datetime import datetime, timedelta, timezone
 # As in tests/examples/import_sheets.rs: an hour ahead of UTC.
 LOCAL = timezone(timedelta(hours=1))
 HEADERS = ["When", "Shape", "Glaze", "Side", "Net weight (g)", "S.G.", "Control piece", "Remarks"]
+# The semicolon is what a spreadsheet writes where numbers have a comma.
+GERMAN = ["Datum", "Form", "Glasur", "Seite", "Nassgewicht (g)", "Dichte", "Kontrollstück", "Bemerkungen"]
+GERMAN_ZONES = {"in": "innen", "Outside": "außen", "both": "innen und außen"}
 ZONES = {"in": "inside", "Outside": "outside", "both": "inside and outside"}
 NOTES = ["", "fine", 'says "good"', "a, b; c\td", "two\nlines", "=1+1", "-dry", "brûlé at the rim", '"', ";;", "'quoted'"]
 
@@ -52,12 +55,14 @@ def make(folder):
         for encoding in ENCODINGS:
             written = io.StringIO(newline="")
             writer = csv.writer(written, dialect=dialect)
-            writer.writerow(HEADERS)
             comma = name == "semicolon"
+            writer.writerow(GERMAN if comma else HEADERS)
             number = lambda value: str(value).replace(".", ",") if comma else value
             for at, form, glaze, zone, wet, sg, control, note in readings():
                 moment = at.strftime("%d.%m.%Y %H:%M") if comma else at.strftime("%Y-%m-%d %H:%M")
-                writer.writerow([moment, form, glaze, zone, number(wet), number(sg), "x" if control else "", note])
+                side = GERMAN_ZONES[zone] if comma else zone
+                control = ("ja" if control else "nein") if comma else ("x" if control else "")
+                writer.writerow([moment, form, glaze, side, number(wet), number(sg), control, note])
             (folder / f"{name}-{encoding}.csv").write_bytes(written.getvalue().encode(encoding))
 
 
@@ -73,7 +78,7 @@ def check(folder):
         for at, form, glaze, zone, wet, sg, control, note in readings()
     )
     for sheet in sheets:
-        text = zipfile.ZipFile(sheet.with_suffix(".zip")).read("tables/readings.csv").decode()
+        text = zipfile.ZipFile(sheet.with_suffix(".zip")).read("tables/readings.csv").decode("utf-8-sig")
         found = sorted(
             [
                 row["at"], row["form"], row["glaze"], row["zone"], float(row["wet_weight_g"]),

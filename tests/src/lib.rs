@@ -5,11 +5,11 @@ pub mod work;
 
 use std::path::Path;
 
-use laydown::journal::{Ids, SeededIds};
+use laydown::journal::{Ids, RandomIds, SeededIds};
 use laydown::store::entity::{
     Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, Tile, Vessel,
 };
-use laydown::store::{Kept, Store, StoreError};
+use laydown::store::{Kept, Store, StoreError, query};
 use rusqlite::Connection;
 use tempfile::TempDir;
 use uuid::Uuid;
@@ -151,6 +151,16 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
 /// Keeps one coat as one command.
 pub fn keep(store: &Store, coat: &Coat) -> Result<Kept<()>, StoreError> {
     store.transact(coat.at, |tx| tx.put(coat).map(|_| ()))
+}
+
+/// A piece that is in the studio: the one coated last, or one that is coated now.
+pub fn a_piece(store: &Store) -> Uuid {
+    if let Some(coat) = store.read(|conn| query::latest_coats(conn, 1)).unwrap().pop() {
+        return coat.piece;
+    }
+    let coat = coat(&furnish(store), &mut RandomIds, 0);
+    keep(store, &coat).unwrap();
+    coat.piece
 }
 
 /// Keeps one of every remaining kind, each with all of its fields.

@@ -308,6 +308,15 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
         "backup" => seen(studio.backup(now)),
         "back_up" => seen(studio.back_up(with.text("into"))),
         "backed_up" => seen(studio.backed_up(now, with.text("copy"))),
+        "back_up_every" => seen(studio.back_up_every(now, with.text("every"))),
+        "keep_backups_in" => seen(studio.keep_backups_in(now, with.text("place"), with.text("called"))),
+        "backup_due" => seen(studio.backup_due(now, with.flag("asked"))),
+        "backed_up_by_itself" => {
+            seen(studio.backed_up_by_itself(now, with.text("place"), with.text("file"), with.text("copy")))
+        }
+        "backups_removed" => seen(studio.backups_removed(now, with.texts("files"))),
+        "backup_failed" => seen(studio.backup_failed(now, with.text("trouble").parse().unwrap())),
+        "export" => seen(studio.export(with.text("what"), with.text("into"))),
         "take_in" => seen(studio.take_in(now, with.text("from"))),
         "import" => seen(studio.import(now, with.text("file"), with.values("chosen"))),
         "take_in_sheet" => seen(studio.take_in_sheet(now, with.text("file"), with.values("chosen"))),

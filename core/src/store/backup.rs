@@ -25,13 +25,14 @@ use zip::write::{SimpleFileOptions, ZipWriter};
 use zip::{CompressionMethod, ZipArchive};
 
 use super::error::StoreError;
+use super::lines::{self, read_lines};
 use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, sha256_of};
 use super::transaction::{devices, events_in};
 use super::{Store, open, query};
-use crate::journal::Event;
+use crate::journal::{DeviceId, Event};
 
 /// Events in one file of the journal.
-const EVENTS_A_FILE: i64 = 5_000;
+pub(super) const EVENTS_A_FILE: i64 = 5_000;
 /// The most bytes of one file of the journal: events are a few hundred bytes, photographs are not among them.
 const MOST_JOURNAL: u64 = 64 << 20;
 /// The most bytes of the manifest.
@@ -48,7 +49,10 @@ This is a backup of a laydown studio: how much glaze went on which piece, and wh
 laydown takes it in again: Studio, Backup, Take in a backup. What is there already is not taken in twice.
 
 Without laydown:
-- tables/*.csv open in any spreadsheet. Numbers have a point, times are UTC, units stand in the headers.
+- tables/*.csv open in any spreadsheet: UTF-8 with a byte order mark, commas between the cells. Numbers have a point,
+  times are UTC, units stand in the headers. Where your spreadsheet writes numbers with a comma, do not open a table with
+  a double click: import it as text, with the comma between the cells and the point in the numbers. A cell that it would
+  take for a formula has an apostrophe before it.
 - photos/*.picture are JPEG or PNG pictures; give them that ending. The name is the SHA-256 of the file.
 - journal/DEVICE/*.jsonl is the truth that the tables were made from, one event a line, in JSON:
   device is a UUID, seq counts that device's events from 1, clock is milliseconds since 1970 UTC times 65536 plus a
@@ -79,6 +83,18 @@ pub struct TakenIn {
     pub new: Contents,
 }
 
+/// The number of the last event of each device.
+pub type Reach = BTreeMap<DeviceId, i64>;
+
+/// A backup that was read through and found whole.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Checked {
+    /// What it holds.
+    pub contents: Contents,
+    /// How far its journal goes.
+    pub reach: Reach,
+}
+
 /// Why a backup cannot be used. The display is the sentence the potter reads. Nothing was taken in.
 #[derive(Debug, thiserror::Error)]
 #[non_exhaustive]
@@ -86,6 +102,12 @@ pub enum BackupError {
     /// Another kind of file.
     #[error("This file is no backup of laydown's. Choose another.")]
     NotABackup,
+    /// There is no such file.
+    #[error("This file is not there any more. Choose it again.")]
+    Gone,
+    /// The system does not let it be read.
+    #[error("This file cannot be read. Copy it onto the phone, then choose it there.")]
+    Unreadable,
     /// Made by a newer program.
     #[error("This backup was made by a newer laydown. Update the app, then take it in.")]
     Newer,
@@ -95,6 +117,9 @@ pub enum BackupError {
         /// The file within it.
         file: String,
     },
+    /// A journal of JSON lines is not what it was.
+    #[error("This journal is damaged: it is not as it was written. Nothing was taken in. Use another file.")]
+    DamagedJournal,
     /// It could not be read or written, or its events contradict those here.
     #[error(transparent)]
     Store(#[from] StoreError),
@@ -123,14 +148,61 @@ impl Store {
     /// # Errors
     /// When it cannot be written.
     pub fn back_up(&self, into: &Path, tables: &[TableWriter<'_>]) -> Result<Contents, StoreError> {
+        self.write_whole(into, |conn, file| self.write_backup(conn, file, tables))
+    }
+
+    /// Writes one table as CSV to `into`.
+    ///
+    /// # Errors
+    /// When it cannot be written; then it is not there.
+    pub fn write_table(&self, into: &Path, (_, write): TableWriter<'_>) -> Result<(), StoreError> {
+        self.write_whole(into, |conn, file| {
+            let mut file = BufWriter::new(file);
+            write(conn, &mut file)?;
+            finished(file)
+        })
+    }
+
+    /// Writes tables as CSV into one zip at `into`.
+    ///
+    /// # Errors
+    /// When it cannot be written; then it is not there.
+    pub fn write_tables(&self, into: &Path, tables: &[TableWriter<'_>]) -> Result<(), StoreError> {
+        self.write_whole(into, |conn, file| {
+            let mut zip = Packing::new(file);
+            for (name, write) in tables {
+                zip.put(&format!("{name}.csv"), |file| write(conn, file))?;
+            }
+            zip.close()
+        })
+    }
+
+    /// Writes the journal of all devices as JSON lines to `into`, and answers how many events there are.
+    ///
+    /// # Errors
+    /// When it cannot be written; then it is not there.
+    pub fn write_journal(&self, into: &Path) -> Result<u64, StoreError> {
+        self.write_whole(into, lines::write)
+    }
+
+    /// A file that is there whole or not at all, made of the studio of one moment.
+    fn write_whole<T>(
+        &self,
+        into: &Path,
+        write: impl FnOnce(&Connection, File) -> Result<T, StoreError>,
+    ) -> Result<T, StoreError> {
         let mut partial = into.as_os_str().to_owned();
         partial.push(".partial");
         let partial = Path::new(&partial);
-        let written = self.write_backup(partial, tables);
-        let done = written.and_then(|contents| {
+        let written = || {
+            // A reader of its own: it takes long, and the scale does not wait.
+            let conn = open::reader(&self.file)?;
+            let conn = &conn.unchecked_transaction()?;
+            let written = write(conn, File::create(partial)?)?;
             fs::rename(partial, into)?;
-            Ok(contents)
-        });
+            Ok(written)
+        };
+        let done = written();
         if done.is_err() {
             // What could not be finished is of no use; that it stays is no worse than the first error.
             let _ = fs::remove_file(partial);
@@ -138,11 +210,8 @@ impl Store {
         done
     }
 
-    fn write_backup(&self, at: &Path, tables: &[TableWriter<'_>]) -> Result<Contents, StoreError> {
-        // A reader of its own: it takes long, and the scale does not wait. What it reads is the studio of one moment.
-        let conn = open::reader(&self.file)?;
-        let conn = &conn.unchecked_transaction()?;
-        let mut zip = Packing::new(File::create(at)?);
+    fn write_backup(&self, conn: &Connection, file: File, tables: &[TableWriter<'_>]) -> Result<Contents, StoreError> {
+        let mut zip = Packing::new(file);
         let mut contents = Contents::default();
         zip.put("README.txt", |file| Ok(file.write_all(README.as_bytes())?))?;
         for (device, last) in devices(conn)? {
@@ -172,13 +241,33 @@ impl Store {
         Ok(contents)
     }
 
-    /// Takes a backup in, given at `now_ms` (unix ms). Nothing of it where it is damaged: it is read through before.
+    /// Takes a backup in, or a journal as [`Store::write_journal`] writes it, given at `now_ms` (unix ms); which it is shows
+    /// in the file and not in its name. Nothing of it where it is damaged: it is read through before.
     ///
     /// # Errors
     /// When it is no backup, damaged or newer, contradicts what is here, or cannot be kept.
     pub fn take_in(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
+        if lines::is_journal(&mut open_file(from)?)? {
+            self.take_in_lines(now_ms, from)
+        } else {
+            self.take_in_zip(now_ms, from)
+        }
+    }
+
+    fn take_in_lines(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
+        let events = read_lines(open_file(from)?, |_| Ok(()))?;
+        let mut new = 0;
+        read_lines(open_file(from)?, |events| {
+            new += self.merge(now_ms, events)? as u64;
+            Ok(())
+        })?;
+        let of = |events| Contents { events, ..Contents::default() };
+        Ok(TakenIn { held: of(events), new: of(new) })
+    }
+
+    fn take_in_zip(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
         let mut zip = Unpacking::open(from)?;
-        let held = zip.check()?;
+        let held = zip.check()?.contents;
         let mut new = Contents::default();
         // The files first, the records after them: a record never points to nothing.
         for sha256 in zip.photo_names() {
@@ -204,15 +293,37 @@ impl Store {
 ///
 /// # Errors
 /// When it is no backup, damaged or newer.
-pub fn check_backup(file: &Path) -> Result<Contents, BackupError> {
+pub fn check_backup(file: &Path) -> Result<Checked, BackupError> {
     Unpacking::open(file)?.check()
+}
+
+/// How far the journal goes here.
+///
+/// # Errors
+/// Only when the file cannot be read.
+pub fn reach(conn: &Connection) -> Result<Reach, StoreError> {
+    Ok(devices(conn)?.into_iter().filter(|(_, last)| *last > 0).collect())
+}
+
+fn open_file(path: &Path) -> Result<File, BackupError> {
+    let file = File::open(path).and_then(|file| Ok((file.metadata()?.is_file(), file)));
+    match file {
+        Ok((true, file)) => Ok(file),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Err(BackupError::Gone),
+        Ok((false, _)) | Err(_) => Err(BackupError::Unreadable),
+    }
+}
+
+/// Everything is on the disk.
+fn finished(file: BufWriter<File>) -> Result<(), StoreError> {
+    Ok(file.into_inner().map_err(|error| error.into_error())?.sync_all()?)
 }
 
 fn photo(sha256: &str, ending: &str) -> String {
     format!("photos/{sha256}.{ending}")
 }
 
-fn write_events(file: &mut dyn Write, events: &[Event]) -> Result<(), StoreError> {
+pub(super) fn write_events(file: &mut dyn Write, events: &[Event]) -> Result<(), StoreError> {
     for event in events {
         let line = serde_json::to_string(event).map_err(|error| StoreError::Fault { details: error.to_string() })?;
         writeln!(file, "{line}")?;
@@ -268,15 +379,18 @@ impl Packing {
             serde_json::to_vec_pretty(&manifest).map_err(|error| StoreError::Fault { details: error.to_string() })?;
         self.zip.start_file(MANIFEST, SimpleFileOptions::default()).map_err(of_zip)?;
         self.zip.write_all(&text)?;
-        let file = self.zip.finish().map_err(of_zip)?.into_inner().map_err(|error| error.into_error())?;
-        Ok(file.sync_all()?)
+        self.close()
+    }
+
+    fn close(self) -> Result<(), StoreError> {
+        finished(self.zip.finish().map_err(of_zip)?)
     }
 }
 
 /// Sums what goes through it.
-struct Summed<'a, W: Write> {
-    to: &'a mut W,
-    sum: Sha256,
+pub(super) struct Summed<'a, W: Write> {
+    pub(super) to: &'a mut W,
+    pub(super) sum: Sha256,
 }
 
 impl<W: Write> Write for Summed<'_, W> {
@@ -299,7 +413,7 @@ struct Unpacking {
 
 impl Unpacking {
     fn open(file: &Path) -> Result<Unpacking, BackupError> {
-        let zip = ZipArchive::new(BufReader::new(File::open(file)?)).map_err(|_| BackupError::NotABackup)?;
+        let zip = ZipArchive::new(BufReader::new(open_file(file)?)).map_err(|_| BackupError::NotABackup)?;
         if zip.len() > MOST_FILES {
             return Err(BackupError::NotABackup);
         }
@@ -331,9 +445,10 @@ impl Unpacking {
     }
 
     /// Reads everything once.
-    fn check(&mut self) -> Result<Contents, BackupError> {
+    fn check(&mut self) -> Result<Checked, BackupError> {
         let names: Vec<String> = self.manifest.sha256.keys().cloned().collect();
         let mut events = 0;
+        let mut reach = Reach::new();
         for name in names {
             let damaged = || BackupError::Damaged { file: name.clone() };
             if name.starts_with("tables/") {
@@ -342,7 +457,11 @@ impl Unpacking {
             }
             let bytes = self.read(&name, MOST_JOURNAL.max(MOST_BYTES as u64))?;
             if name.starts_with("journal/") {
-                events += read_events(&name, &bytes)?.len() as u64;
+                for event in read_events(&name, &bytes)? {
+                    events += 1;
+                    let last = reach.entry(event.device).or_default();
+                    *last = event.seq.max(*last);
+                }
             }
             if let Some(sha256) = name.strip_prefix("photos/").and_then(|name| name.strip_suffix(".picture"))
                 && (!is_name(sha256) || sha256_of(&bytes) != sha256)
@@ -350,9 +469,9 @@ impl Unpacking {
                 return Err(damaged());
             }
         }
-        let found = Contents { events, photos: self.photo_names().len() as u64, ..self.manifest.contents };
-        if found == self.manifest.contents {
-            Ok(found)
+        let contents = Contents { events, photos: self.photo_names().len() as u64, ..self.manifest.contents };
+        if contents == self.manifest.contents {
+            Ok(Checked { contents, reach })
         } else {
             Err(BackupError::Damaged { file: MANIFEST.to_owned() })
         }

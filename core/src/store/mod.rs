@@ -7,6 +7,7 @@
 pub mod backup;
 pub mod entity;
 mod error;
+mod lines;
 mod open;
 mod packed;
 mod pages;

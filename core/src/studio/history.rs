@@ -98,12 +98,12 @@ impl Studio {
     /// Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when the token is not one of this studio's.
+    /// [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
     pub fn redo(&self, now: Now, token: &str) -> Result<Kept> {
-        let undo: Undo =
-            serde_json::from_str(token).map_err(|_| StudioError::refused("", "There is nothing to do again."))?;
+        let nothing = || StudioError::refused("", "There is nothing to do again: it stands as it was done.");
+        let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.command(now, |tx| Ok(tx.redo(undo)?))?;
-        Ok(Kept::new(String::new(), "Done again.", done.undo))
+        if done.undo.is_empty() { Err(nothing()) } else { Ok(Kept::new(String::new(), "Done again.", done.undo)) }
     }
 }
 

@@ -32,7 +32,7 @@ use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover
 use crate::units::UnitError;
 use facts::{preference, style};
 
-pub use backup::BackupView;
+pub use backup::{BackupTask, BackupTrouble, BackupView, Export, Rhythm};
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
 pub use devices::DevicesView;
@@ -311,12 +311,12 @@ impl Studio {
     /// Takes back the command that answered with `token`; the answer's own token does it again.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when the token is not one of this studio's.
+    /// [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
     pub fn undo(&self, now: Now, token: &str) -> Result<Kept> {
-        let undo: Undo =
-            serde_json::from_str(token).map_err(|_| StudioError::refused("", "There is nothing to take back."))?;
+        let nothing = || StudioError::refused("", "There is nothing to take back: it does not stand any more.");
+        let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.store.undo(now.unix_ms, undo)?;
-        Ok(Kept::new(String::new(), "Taken back.", done.undo))
+        if done.undo.is_empty() { Err(nothing()) } else { Ok(Kept::new(String::new(), "Taken back.", done.undo)) }
     }
 
     /// What the shell itself acts on: whether it speaks and ticks.

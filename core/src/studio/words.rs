@@ -57,6 +57,11 @@ impl Now {
         then.format(pattern).to_string()
     }
 
+    /// The local date and time for the name of a file, as `pattern` says.
+    pub(crate) fn stamp(self, pattern: &str) -> String {
+        self.local(self.unix_ms).map(|now| now.format(pattern).to_string()).unwrap_or_default()
+    }
+
     fn local(self, unix_ms: i64) -> Option<DateTime<FixedOffset>> {
         let offset = FixedOffset::east_opt(self.utc_offset_s).unwrap_or_else(|| Utc.fix());
         DateTime::<Utc>::from_timestamp_millis(unix_ms).map(|time| time.with_timezone(&offset))

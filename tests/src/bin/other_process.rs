@@ -21,7 +21,7 @@ use laydown::store::photos::develop;
 use laydown::store::{Store, StoreError, Undo};
 use laydown::studio::{Now, Studio};
 use laydown_tests::work::Worker;
-use laydown_tests::{NOW, coat, furnish, keep};
+use laydown_tests::{NOW, a_piece, coat, furnish, keep};
 
 fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
@@ -77,7 +77,7 @@ fn work(studio: &str, seed: u64, commands: usize) {
 fn keep_photos(studio: &Path, pictures: &Path, first: usize, most: usize) {
     let now = Now { unix_ms: NOW, utc_offset_s: 0 };
     let studio = Studio::open(studio, now).unwrap();
-    let piece = RandomIds.next(NOW).to_string();
+    let piece = a_piece(studio.store()).to_string();
     let mut files: Vec<PathBuf> = pictures.read_dir().unwrap().map(|entry| entry.unwrap().path()).collect();
     files.sort();
     for file in files.iter().cycle().skip(first).take(most) {

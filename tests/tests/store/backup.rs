@@ -81,7 +81,7 @@ fn named(files: &Files, beginning: &str) -> String {
 #[test]
 fn a_backup_makes_the_same_studio_anywhere_and_twice_is_as_once() {
     let (folder, studio, file) = backed_up();
-    let held = check_backup(&file).unwrap();
+    let held = check_backup(&file).unwrap().contents;
     assert_eq!((held.photos, held.missing), (2, 0));
     let other = empty(&folder, "other.laydown");
     let taken = other.store().take_in(NOW.unix_ms, &file).unwrap();
@@ -240,5 +240,107 @@ fn the_potter_is_reminded_once_a_month() {
     let made = studio.backed_up(NOW, &file).unwrap();
     assert!(made.starts_with("Backup made and read again: "), "{made}");
     assert!(said(0).starts_with("Last one: "), "{}", said(0));
+    assert!(said(31).starts_with("Last one: "), "nothing came since, so that nothing can be lost: {}", said(31));
+    let token = studio.doings(NOW).unwrap().doings[0].token.clone();
+    studio.undo(NOW, &token).unwrap();
     assert!(said(31).starts_with("The last backup is 31 days old."), "{}", said(31));
+}
+
+/// The journal of a furnished studio as JSON lines.
+fn journal() -> (TempDir, Studio, PathBuf) {
+    let (folder, studio, _) = backed_up();
+    let file = folder.path().join("journal.jsonl");
+    studio.export("journal", &file).unwrap();
+    (folder, studio, file)
+}
+
+#[test]
+fn a_journal_of_json_lines_makes_the_same_tables_whatever_it_is_called() {
+    let (folder, studio, file) = journal();
+    let text = fs::read_to_string(&file).unwrap();
+    let mut lines = text.lines();
+    let head: serde_json::Value = serde_json::from_str(lines.next().unwrap()).unwrap();
+    let events: Vec<serde_json::Value> = lines.map(|line| serde_json::from_str(line).unwrap()).collect();
+    assert_eq!(head["events"].as_u64(), Some(events.len() as u64));
+    assert!(events.iter().all(|event| event["kind"].is_string() && event["seq"].is_number()));
+
+    let called_zip = folder.path().join("journal.zip");
+    fs::rename(&file, &called_zip).unwrap();
+    let other = empty(&folder, "other.laydown");
+    let taken = other.store().take_in(NOW.unix_ms, &called_zip).unwrap();
+    assert_eq!((taken.held.events, taken.new.events, taken.new.photos), (events.len() as u64, events.len() as u64, 0));
+    assert_eq!(dump(&other), dump(&studio));
+    let again = other.store().take_in(NOW.unix_ms, &called_zip).unwrap();
+    assert_eq!(again.new, Contents::default());
+    assert_eq!(dump(&other), dump(&studio));
+    // What it did not bring, the backup does.
+    let taken = other.store().take_in(NOW.unix_ms, &folder.path().join("backup.zip")).unwrap();
+    assert_eq!((taken.new.events, taken.new.photos), (0, 2));
+}
+
+#[test]
+fn a_journal_that_was_changed_or_cut_off_is_refused_whole() {
+    let (folder, _studio, file) = journal();
+    let bytes = fs::read(&file).unwrap();
+    let bad = folder.path().join("bad.jsonl");
+    let other = empty(&folder, "other.laydown");
+    let before = dump(&other);
+    let refused = |changed: &[u8]| {
+        fs::write(&bad, changed).unwrap();
+        let error = other.store().take_in(NOW.unix_ms, &bad).expect_err("it is refused");
+        assert_eq!(dump(&other), before);
+        error
+    };
+    for step in 0..200 {
+        let mut flipped = bytes.clone();
+        let at = bytes.len() * step / 200 + step % 5;
+        flipped[at] ^= 1 << (step % 7);
+        let error = refused(&flipped);
+        assert!(
+            matches!(error, BackupError::DamagedJournal | BackupError::NotABackup | BackupError::Newer),
+            "{at}: {error}"
+        );
+    }
+    let ends: Vec<usize> = bytes.iter().enumerate().filter(|(_, byte)| **byte == b'\n').map(|(at, _)| at + 1).collect();
+    for length in [1, 19, ends[0], ends[1], ends[ends.len() / 2], ends[ends.len() - 2], bytes.len() - 1] {
+        let error = refused(&bytes[..length]);
+        assert!(matches!(error, BackupError::DamagedJournal | BackupError::NotABackup), "{length}: {error}");
+    }
+    let twice = [&bytes[..], &bytes[ends[0]..]].concat();
+    assert!(matches!(refused(&twice), BackupError::DamagedJournal));
+
+    let head = |head: &str| [head.as_bytes(), b"\n", &bytes[ends[0]..]].concat();
+    let newer = refused(&head(r#"{"laydown_journal":2,"events":1,"sha256":""}"#));
+    assert!(matches!(newer, BackupError::Newer), "{newer}");
+    let claims = refused(&head(r#"{"laydown_journal":1,"events":18446744073709551615,"sha256":""}"#));
+    assert!(matches!(claims, BackupError::DamagedJournal), "{claims}");
+    let foreign = refused(b"{\"piece\":1}\n{\"piece\":2}\n");
+    assert!(matches!(foreign, BackupError::NotABackup), "{foreign}");
+    // A line that never ends is not read to its end.
+    let endless = refused(&[&bytes[..ends[0]], &vec![b'['; 40 << 20]].concat());
+    assert!(matches!(endless, BackupError::DamagedJournal), "{endless}");
+}
+
+#[test]
+fn an_export_that_cannot_be_written_leaves_nothing() {
+    let (folder, studio, _) = backed_up();
+    for what in ["journal", "tables", "readings"] {
+        assert!(studio.export(what, &folder.path().join("no/such/folder/file")).is_err(), "{what}");
+        fs::create_dir_all(folder.path().join("taken")).unwrap();
+        assert!(studio.export(what, &folder.path().join("taken")).is_err(), "{what}: a folder lies in its place");
+        assert!(!folder.path().join("taken.partial").exists(), "{what}");
+    }
+}
+
+#[test]
+fn a_file_that_is_gone_or_cannot_be_opened_is_said_to_be_so() {
+    let (folder, studio, _) = backed_up();
+    let said = |answer: Result<String, StudioError>| match answer {
+        Err(StudioError::Refused { sentence, .. }) => sentence,
+        other => panic!("{other:?}"),
+    };
+    let gone = folder.path().join("gone.zip");
+    assert_eq!(said(studio.take_in(NOW, &gone)), "This file is not there any more. Choose it again.");
+    assert_eq!(said(studio.backed_up(NOW, &gone)), "This file is not there any more. Choose it again.");
+    assert!(said(studio.take_in(NOW, folder.path())).starts_with("This file cannot be read."));
 }

@@ -11,6 +11,7 @@ use std::process::Child;
 use std::time::Duration;
 
 use image::{ImageFormat, Rgb, RgbImage};
+use laydown::journal::RandomIds;
 use laydown::store::entity::{Entity, Photo};
 use laydown::store::photos::develop;
 use laydown::store::{Store, StoreError};
@@ -19,7 +20,7 @@ use sha2::{Digest, Sha256};
 use uuid::Uuid;
 
 use crate::disasters::{OTHER_PROCESS, other, told, whole};
-use laydown_tests::NOW;
+use laydown_tests::{NOW, a_piece};
 
 const NOW_HERE: Now = Now { unix_ms: NOW, utc_offset_s: 0 };
 const ROUNDS: u64 = 48;
@@ -50,6 +51,13 @@ fn large_picture(folder: &Path) -> PathBuf {
     picture.save_with_format(&file, ImageFormat::Png).unwrap();
     assert!(fs::metadata(&file).unwrap().len() > 2_500_000);
     file
+}
+
+/// A studio in which there is a piece to photograph.
+fn studio_with_a_piece(folder: &Path) -> (PathBuf, String) {
+    let path = folder.join("studio");
+    let piece = a_piece(&Store::open(&path, NOW, RandomIds).unwrap());
+    (path, piece.to_string())
 }
 
 fn photographer(shell: &str, studio: &Path, pictures: &Path, first: u64, most: u64) -> Child {
@@ -96,7 +104,7 @@ fn sound(path: &Path, store: &Store) -> Vec<Photo> {
 #[test]
 fn killed_at_any_moment_no_photograph_is_lost_and_none_is_orphaned() {
     let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("studio");
+    let (path, _) = studio_with_a_piece(folder.path());
     let pictures = pictures(folder.path(), PICTURES);
     let (mut kept, mut between, mut round) = (Vec::new(), 0, 0);
     // Files are written in a small part of the time: now and then it takes more rounds until a kill falls there.
@@ -127,7 +135,7 @@ fn killed_at_any_moment_no_photograph_is_lost_and_none_is_orphaned() {
 #[test]
 fn a_photograph_without_its_record_is_swept() {
     let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("studio");
+    let (path, _) = studio_with_a_piece(folder.path());
     let pictures = pictures(folder.path(), 2);
     let mut child = photographer("", &path, &pictures, 0, 1);
     let (kept, _) = told(&mut child);
@@ -145,7 +153,7 @@ fn a_photograph_without_its_record_is_swept() {
 #[test]
 fn a_photograph_larger_than_a_file_may_be() {
     let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("studio");
+    let (path, _) = studio_with_a_piece(folder.path());
     let large = folder.path().join("large");
     fs::create_dir(&large).unwrap();
     large_picture(&large);
@@ -171,11 +179,10 @@ fn a_photograph_larger_than_a_file_may_be() {
 #[cfg(target_os = "linux")]
 fn a_photograph_for_which_there_is_no_room() {
     let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("studio");
+    let (path, piece) = studio_with_a_piece(folder.path());
     let picture = pictures(folder.path(), 1).join("00000.png");
     let name = develop(&fs::read(&picture).unwrap()).unwrap().sha256;
     let newcomers = path.with_extension("photos").join("new");
-    let piece = Uuid::from_u128(7).to_string();
     for ending in ["preview.jpg", "picture"] {
         let studio = Studio::open(&path, NOW_HERE).unwrap();
         fs::create_dir_all(&newcomers).unwrap();
@@ -196,7 +203,7 @@ fn a_photograph_for_which_there_is_no_room() {
 #[test]
 fn a_photograph_whose_record_finds_no_room() {
     let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("studio");
+    let (path, piece) = studio_with_a_piece(folder.path());
     let pictures = pictures(folder.path(), PICTURES);
     let studio = Studio::open(&path, NOW_HERE).unwrap();
     let pages = |most: i64| {
@@ -207,7 +214,6 @@ fn a_photograph_whose_record_finds_no_room() {
         });
         set.unwrap();
     };
-    let piece = Uuid::from_u128(7).to_string();
     let keep = |number: u32| studio.keep_photo(NOW_HERE, &piece, "", &pictures.join(format!("{number:05}.png")));
     pages(1);
     let (full, refused) =
@@ -231,7 +237,7 @@ fn a_folder_of_photographs_that_may_not_be_written() {
     let pictures = pictures(folder.path(), 1);
     let newcomers = path.with_extension("photos").join("new");
     fs::create_dir_all(&newcomers).unwrap();
-    drop(whole(&path, &[]));
+    a_piece(&whole(&path, &[]));
     // Root may do anything, so the child runs as nobody, from a place where nobody can reach the program.
     let program = folder.path().join("program");
     fs::copy(OTHER_PROCESS, &program).unwrap();

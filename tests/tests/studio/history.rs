@@ -63,11 +63,14 @@ fn what_was_done_is_listed_taken_back_and_done_again() {
     assert_eq!(bench.doings().len(), doings.len(), "taking back is no doing of its own");
     let done = bench.studio.redo(later, &shown.token).unwrap();
     assert_eq!(bench.dump(), before);
-    // Done again twice is once; and what was done again can be taken back by its own token.
-    bench.studio.redo(later, &shown.token).unwrap();
+    // Done again twice is once, and said to be; and what was done again can be taken back by its own token, once.
+    let refused = bench.studio.redo(later, &shown.token).unwrap_err();
+    assert_eq!(refused.to_string(), "There is nothing to do again: it stands as it was done.");
     assert_eq!(bench.dump(), before);
     bench.studio.undo(later, &done.undo).unwrap();
     assert!(bench.weigh(net("")).recent.is_empty());
+    let refused = bench.studio.undo(later, &done.undo).unwrap_err();
+    assert_eq!(refused.to_string(), "There is nothing to take back: it does not stand any more.");
     for nonsense in ["", "{}", "{\"device\":\"00000000-0000-0000-0000-000000000000\",\"first\":1,\"last\":1}"] {
         assert!(matches!(bench.studio.redo(later, nonsense), Err(StudioError::Refused { .. })), "{nonsense}");
     }

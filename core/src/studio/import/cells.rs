@@ -2,6 +2,7 @@
 
 use chrono::{FixedOffset, NaiveDate, NaiveTime, TimeZone};
 
+use super::words;
 use crate::coded::coded;
 use crate::form::ZoneKind;
 use crate::studio::Now;
@@ -203,20 +204,15 @@ fn clock(text: &str) -> Option<Clock> {
 /// Yes or no; an empty cell is no.
 pub(super) fn yes(text: &str) -> Option<bool> {
     match text.to_lowercase().as_str() {
-        "" | "no" | "n" | "false" | "0" | "-" => Some(false),
-        "yes" | "y" | "true" | "1" | "x" | "✓" | "✔" => Some(true),
-        _ => None,
+        "" | "0" | "-" => Some(false),
+        "1" | "x" | "✓" | "✔" => Some(true),
+        word => words::yes(word),
     }
 }
 
 /// A side of the piece in the words that are in use.
 pub(super) fn zone(text: &str) -> Option<ZoneKind> {
-    match plain(text).as_str() {
-        "inside" | "in" | "interior" | "inner" => Some(ZoneKind::Inside),
-        "outside" | "out" | "exterior" | "outer" => Some(ZoneKind::Outside),
-        "whole" | "both" | "all" | "all over" | "inside and outside" | "in and out" => Some(ZoneKind::Whole),
-        _ => None,
-    }
+    words::zone(&plain(text))
 }
 
 /// The text as it is compared: in small letters, with one space between words.

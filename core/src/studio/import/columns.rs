@@ -1,5 +1,6 @@
 //! What each column of a sheet holds: guessed from what it is called, and changed by the potter.
 
+use super::words;
 use crate::coded::coded;
 use crate::studio::sheet::Value;
 
@@ -59,34 +60,8 @@ impl Holds {
     }
 }
 
-/// Words in what a column is called, and what it then holds. The first line that fits is taken, so the narrower words
-/// stand above: a "glazed weight" is no wet weight, and a "control piece" no piece.
-const WORDS: &[(Holds, &[&str])] = &[
-    (Holds::Note, &["note", "notes", "remark", "remarks", "comment", "comments"]),
-    (Holds::Date, &["date", "day", "at", "when"]),
-    (Holds::Time, &["time"]),
-    (Holds::Aim, &["aim", "target"]),
-    (Holds::Low, &["low", "lowest", "least", "min"]),
-    (Holds::High, &["high", "highest", "most", "max"]),
-    (Holds::Bare, &["bare", "bisque", "before"]),
-    (Holds::Glazed, &["glazed", "after"]),
-    (Holds::SpecificGravity, &["sg", "gravity"]),
-    (Holds::Wet, &["wet", "net", "weight", "coat", "grams"]),
-    (Holds::Bucket, &["bucket", "batch"]),
-    (Holds::Control, &["control"]),
-    (Holds::Code, &["code", "foot"]),
-    (Holds::Zone, &["zone", "side", "surface"]),
-    (Holds::Verdict, &["verdict"]),
-    (Holds::Form, &["form", "shape", "pot"]),
-    (Holds::Glaze, &["glaze"]),
-    (Holds::Piece, &["piece", "no", "number"]),
-];
-
-/// A unit as it stands in what a column is called.
+/// A unit other than grams as it stands in what a column is called.
 const UNITS: &[(&str, &str)] = &[
-    ("g", "g"),
-    ("gram", "g"),
-    ("grams", "g"),
     ("kg", "kg"),
     ("oz", "oz"),
     ("ounce", "oz"),
@@ -127,28 +102,24 @@ pub(super) fn columns(headers: &[String], values: &[Value]) -> Vec<Column> {
         .iter()
         .enumerate()
         .map(|(place, header)| {
-            let words = words(header);
-            let guess = || guess(&words).filter(|holds| !taken.contains(holds) && !all_picked.contains(holds));
+            let words = in_words(header);
+            let guess = || words::column(&words).filter(|holds| !taken.contains(holds) && !all_picked.contains(holds));
             let holds = picked(place).or_else(guess).unwrap_or(Holds::Nothing);
             taken.push(holds);
-            let unit = words.iter().rev().find_map(|word| UNITS.iter().find(|(name, _)| name == word));
-            Column { header: header.clone(), holds, unit: unit.map(|(_, unit)| *unit).filter(|_| holds.is_weight()) }
+            let unit = words.iter().rev().find_map(|word| unit(word)).filter(|_| holds.is_weight());
+            Column { header: header.clone(), holds, unit }
         })
         .collect()
 }
 
-fn words(header: &str) -> Vec<String> {
+fn in_words(header: &str) -> Vec<String> {
     let header = header.replace('.', "").to_lowercase();
     header.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).map(str::to_owned).collect()
 }
 
-fn guess(words: &[String]) -> Option<Holds> {
-    // A figure per something else is none of them: "laydown g per dm2".
-    if words.iter().any(|word| word == "per") {
-        return None;
-    }
-    let fits = |names: &[&str]| words.iter().any(|word| names.contains(&word.as_str()));
-    WORDS.iter().find(|(_, names)| fits(names)).map(|(holds, _)| *holds)
+fn unit(word: &str) -> Option<&'static str> {
+    let other = || UNITS.iter().find(|(name, _)| *name == word).map(|(_, unit)| *unit);
+    if words::is_grams(word) { Some("g") } else { other() }
 }
 
 #[cfg(test)]
@@ -200,6 +171,85 @@ mod tests {
             guessed(&["verdict", "laydown_g_per_dm2", "specific_gravity", "control_piece", "note"]),
             [Verdict, Nothing, SpecificGravity, Control, Note]
         );
+    }
+
+    #[test]
+    fn columns_are_known_in_the_languages_of_the_studio() {
+        use Holds::*;
+        let holds = [Date, Form, Glaze, Zone, Wet, SpecificGravity, Bare, Glazed, Bucket, Control, Note];
+        for headers in [
+            [
+                "Datum",
+                "Form",
+                "Glasur",
+                "Seite",
+                "Nassgewicht (g)",
+                "Dichte",
+                "Rohgewicht",
+                "Gewicht danach",
+                "Eimer",
+                "Kontrollstück",
+                "Bemerkung",
+            ],
+            [
+                "Date d’émaillage",
+                "Forme",
+                "Émail",
+                "Côté",
+                "Poids humide (g)",
+                "Densité",
+                "Poids avant",
+                "Poids après émaillage",
+                "Seau",
+                "Témoin",
+                "Remarques",
+            ],
+            [
+                "Fecha",
+                "Forma",
+                "Esmalte",
+                "Lado",
+                "Peso húmedo (g)",
+                "Densidad",
+                "Peso antes",
+                "Peso esmaltado",
+                "Cubo",
+                "Pieza de control",
+                "Observaciones",
+            ],
+            [
+                "Data",
+                "Forma",
+                "Smalto",
+                "Lato",
+                "Peso umido (g)",
+                "Densità",
+                "Peso biscotto",
+                "Peso dopo",
+                "Secchio",
+                "Controllo",
+                "Osservazioni",
+            ],
+            [
+                "Datum",
+                "Vorm",
+                "Glazuur",
+                "Kant",
+                "Nat gewicht (g)",
+                "Dichtheid",
+                "Gewicht voor glazuren",
+                "Gewicht na glazuren",
+                "Emmer",
+                "Controle",
+                "Opmerkingen",
+            ],
+        ] {
+            assert_eq!(guessed(&headers), holds, "{headers:?}");
+            let headers: Vec<String> = headers.iter().map(|header| (*header).to_owned()).collect();
+            assert_eq!(columns(&headers, &[])[4].unit, Some("g"), "{headers:?}");
+        }
+        assert_eq!(guessed(&["Auftrag in Gramm", "Gewicht pro dm²"]), [Wet, Nothing]);
+        assert_eq!(guessed(&["Stück", "Kürzel", "Uhrzeit", "Ziel"]), [Piece, Code, Time, Aim]);
     }
 
     #[test]

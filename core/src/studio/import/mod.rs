@@ -12,6 +12,7 @@ mod read;
 mod table;
 #[cfg(test)]
 mod tests;
+mod words;
 
 use std::path::Path;
 

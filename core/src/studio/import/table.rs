@@ -4,10 +4,11 @@
 //! columns as a studio could fill.
 
 use std::fs::File;
-use std::io::Read;
+use std::io::{ErrorKind, Read};
 use std::path::Path;
 
 use super::cells;
+use crate::studio::backup::as_it_was;
 
 /// The largest file that is read: twenty times what ten years of readings take.
 const MOST_BYTES: u64 = 20_000_000;
@@ -32,6 +33,8 @@ const WINDOWS_1252: [char; 32] = [
 pub(super) enum TableError {
     #[error("This file cannot be read: {details}. Choose it again.")]
     Unreadable { details: String },
+    #[error("This file is not there any more. Choose it again.")]
+    Gone,
     #[error("This is no file. Choose the spreadsheet, saved as CSV.")]
     NoFile,
     #[error("This file is larger than 20 MB, which no sheet of readings is. Choose another file, or split it.")]
@@ -67,12 +70,8 @@ pub(super) struct Row {
 impl Row {
     /// The cell in this column, without the spaces around it; empty where the line has none.
     pub(super) fn cell(&self, column: usize) -> &str {
-        let cell = self.cells.get(column).unwrap_or_default().trim();
         // Laydown's own tables mark what a spreadsheet would take for a formula.
-        match cell.strip_prefix('\'') {
-            Some(rest) if rest.starts_with(['=', '+', '@', '-']) => rest,
-            _ => cell,
-        }
+        as_it_was(self.cells.get(column).unwrap_or_default().trim()).trim()
     }
 
     /// Whether something stands in a cell beyond the columns.
@@ -98,7 +97,10 @@ pub(super) struct Table {
 impl Table {
     /// Reads the file, but no more of it than a sheet may have.
     pub(super) fn open(path: &Path) -> Result<Table, TableError> {
-        let unreadable = |error: std::io::Error| TableError::Unreadable { details: error.kind().to_string() };
+        let unreadable = |error: std::io::Error| match error.kind() {
+            ErrorKind::NotFound => TableError::Gone,
+            other => TableError::Unreadable { details: other.to_string() },
+        };
         let about = std::fs::metadata(path).map_err(unreadable)?;
         if !about.is_file() {
             return Err(TableError::NoFile);

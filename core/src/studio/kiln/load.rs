@@ -242,8 +242,11 @@ impl Studio {
     /// Ticks off, or on again, something to look at before the firing.
     ///
     /// # Errors
-    /// [`StudioError::Missing`] when there is no such firing.
+    /// [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
     pub fn tick_before(&self, now: Now, firing: &str, what: &str, done: bool) -> Result<Kept> {
+        if !BEFORE.iter().any(|(code, _)| *code == what) {
+            return Err(StudioError::refused("", "This is not on the list of what to look at before a firing."));
+        }
         let stored = self.command(now, |tx| {
             let firing = firing_of(tx.conn(), firing)?;
             let ticked = |code: &str| if code == what { done } else { is_checked(&firing, code) };

@@ -19,6 +19,7 @@ use crate::store::entity::{self, Entity, Pairs};
 use crate::store::photos::develop;
 use crate::store::query;
 use crate::studio::facts::{code, parse_id, style, verdict_kind};
+use crate::studio::rows::found;
 use crate::studio::sheet::{Drawing, Touch};
 use crate::studio::words::sentence_case;
 use crate::studio::{Kept, Line, Note, Now, Result, Studio, StudioError};
@@ -250,7 +251,8 @@ impl Studio {
     /// empty.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when it is no picture; [`StudioError::Full`] when there is no room. Then nothing is kept.
+    /// [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+    /// [`StudioError::Full`] when there is no room. Then nothing is kept.
     pub fn keep_photo(&self, now: Now, piece: &str, firing: &str, file: &Path) -> Result<Kept> {
         let piece = piece_id(piece)?;
         let firing = if firing.is_empty() { None } else { Some(parse_id(firing, "firing")?) };
@@ -259,6 +261,10 @@ impl Studio {
         let bytes = std::fs::read(file).map_err(unreadable)?;
         let photo = develop(&bytes).map_err(|error| StudioError::refused("photo", error))?;
         let stored = self.command(now, |tx| {
+            if query::coats_of_piece(tx.conn(), piece)?.is_empty() {
+                return Err(StudioError::missing("piece"));
+            }
+            firing.map(|firing| found::<entity::Firing>(tx.conn(), firing)).transpose()?;
             // The file first, the record after it: a record never points to nothing.
             self.store.photos().put(&photo)?;
             let id = tx.new_id();

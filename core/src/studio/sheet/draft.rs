@@ -137,12 +137,16 @@ impl<'a> Draft<'a> {
         }
     }
 
-    /// One of `items`; the first unless another is kept or entered.
+    /// One of `items`; the first unless another is kept or entered. What is entered and is none of them is refused, and the
+    /// sheet is laid out as with the first.
     pub(super) fn choice(&mut self, ask: Ask, kept: Option<&str>, kind: FieldKind, items: Vec<Item>) -> Option<String> {
+        let is_one = |code: &str| items.iter().any(|item| item.code == code);
+        let unknown = self.carried(ask.key).filter(|code| !code.is_empty() && !is_one(code)).map(str::to_owned);
         let entered = self.entered(&ask, kept);
         let chosen =
             items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
-        self.push(ask, chosen.clone().unwrap_or_default(), kind, items, String::new());
+        let refusal = if unknown.is_some() { format!("{}: choose one of the list.", ask.label) } else { String::new() };
+        self.push(ask, unknown.or_else(|| chosen.clone()).unwrap_or_default(), kind, items, refusal);
         chosen
     }
 
@@ -200,6 +204,11 @@ impl<'a> Draft<'a> {
     /// The same, if there is something to show.
     pub(super) fn result_if(&mut self, note: Option<Note>) {
         self.results.extend(note);
+    }
+
+    /// Whether a field cannot be taken as it stands.
+    pub(super) fn is_refused(&self) -> bool {
+        self.fields.iter().any(|field| !field.refusal.is_empty())
     }
 
     /// The first thing that keeps the sheet from being kept.

@@ -254,7 +254,8 @@ impl SheetEntry {
         let (id, subject) = self.ids()?;
         let mut draft = Draft::new(style, &self.values);
         let keeping = lay(self.kind, &Desk { conn, now, id, subject }, &mut draft)?;
-        Ok(draft.into_view(keeping.is_some(), id.is_some()))
+        let can_keep = keeping.is_some() && !draft.is_refused();
+        Ok(draft.into_view(can_keep, id.is_some()))
     }
 }
 
@@ -277,7 +278,7 @@ impl Studio {
             let style = style(tx.conn())?;
             let mut draft = Draft::new(&style, &entry.values);
             let keeping = lay(entry.kind, &Desk { conn: tx.conn(), now, id, subject }, &mut draft)?;
-            let Some(keeping) = keeping else { return Err(draft.first_refusal()) };
+            let Some(keeping) = keeping.filter(|_| !draft.is_refused()) else { return Err(draft.first_refusal()) };
             Ok(((keeping.write)(tx)?, keeping.sentence))
         })?;
         let (id, sentence) = stored.value;

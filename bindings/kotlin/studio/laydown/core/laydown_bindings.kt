@@ -683,9 +683,19 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_back_up(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_back_up_every(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_backed_up(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_backup(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backup_due(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backup_failed(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backups_removed(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_bucket(
     ): Int
@@ -701,6 +711,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_doings(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_export(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_firing(
@@ -712,6 +724,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_import(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_keep_backups_in(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep_photo(
     ): Int
@@ -803,10 +817,20 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_back_up_every(`ptr`: Long,`now`: RustBuffer.ByValue,`every`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_backed_up(`ptr`: Long,`now`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_backup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backup_due(`ptr`: Long,`now`: RustBuffer.ByValue,`asked`: Byte,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backup_failed(`ptr`: Long,`now`: RustBuffer.ByValue,`trouble`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_method_studio_backups_removed(`ptr`: Long,`now`: RustBuffer.ByValue,`files`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_buckets(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -821,6 +845,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_doings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_export(`ptr`: Long,`what`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -833,6 +859,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_keep_backups_in(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`called`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1022,10 +1050,25 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up() and 0xFFFF) != 41141) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up_every() and 0xFFFF) != 53724) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up() and 0xFFFF) != 63986) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() and 0xFFFF) != 23736) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup() and 0xFFFF) != 59861) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_due() and 0xFFFF) != 43410) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_failed() and 0xFFFF) != 27842) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backups_removed() and 0xFFFF) != 3792) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_bucket() and 0xFFFF) != 3555) {
@@ -1049,6 +1092,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_doings() and 0xFFFF) != 10494) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_export() and 0xFFFF) != 25819) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 54685) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1065,6 +1111,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep() and 0xFFFF) != 47844) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() and 0xFFFF) != 20392) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_photo() and 0xFFFF) != 58) {
@@ -1121,7 +1170,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 44282) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 56446) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() and 0xFFFF) != 7694) {
@@ -1622,14 +1671,40 @@ public interface StudioInterface {
     fun `backUp`(`into`: kotlin.String): kotlin.String
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+    fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
     fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String
     
     /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+    fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String>
+    
+    /**
      * The Backup page.
      */
     fun `backup`(`now`: Now): BackupView
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+    fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask?
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+    fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+    fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
     
     /**
      * One bucket's page.
@@ -1667,6 +1742,12 @@ public interface StudioInterface {
     fun `doings`(`now`: Now): HistoryView
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+    fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
@@ -1695,6 +1776,11 @@ public interface StudioInterface {
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+    fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
     
     /**
      * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
@@ -1787,7 +1873,7 @@ public interface StudioInterface {
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes a backup or a journal in; answers with what to say.
      */
     fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String
     
@@ -1977,6 +2063,24 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+    @Throws(StudioException::class)override fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_back_up_every(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`every`),_status)
+}
+    }
+    
+    
+
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
     @Throws(StudioException::class)override fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String {
@@ -1987,6 +2091,28 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         it,
         
         FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`copy`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+    @Throws(StudioException::class)override fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String> {
+            return FfiConverterSequenceString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`place`),
+        FfiConverterString.lower(`file`),
         FfiConverterString.lower(`copy`),_status)
 }
     }
@@ -2010,6 +2136,61 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
+    
+
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+    @Throws(StudioException::class)override fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask? {
+            return FfiConverterOptionalTypeBackupTask.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_due(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterBoolean.lower(`asked`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+    @Throws(StudioException::class)override fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_failed(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeBackupTrouble.lower(`trouble`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+    @Throws(StudioException::class)override fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backups_removed(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterSequenceString.lower(`files`),_status)
+}
+    }
+    
     
 
     
@@ -2145,6 +2326,26 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+    @Throws(StudioException::class)override fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_export(
+        it,
+        
+        FfiConverterString.lower(`what`),
+        FfiConverterString.lower(`into`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView {
@@ -2255,6 +2456,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
+    
+
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+    @Throws(StudioException::class)override fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`place`),
+        FfiConverterString.lower(`called`),_status)
+}
+    }
+    
     
 
     
@@ -2609,7 +2829,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes a backup or a journal in; answers with what to say.
      */
     @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String {
             return FfiConverterString.lift(
@@ -2859,6 +3079,53 @@ public object FfiConverterTypeStudio: FfiConverter<Studio, Long> {
 
 
 /**
+ * A backup that is to be made now.
+ */
+data class BackupTask (
+    /**
+     * The folder, as it was given.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * The name for the file.
+     */
+    val `name`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBackupTask: FfiConverterRustBuffer<BackupTask> {
+    override fun read(buf: ByteBuffer): BackupTask {
+        return BackupTask(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BackupTask) = (
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterString.allocationSize(value.`name`)
+    )
+
+    override fun write(value: BackupTask, buf: ByteBuffer) {
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterString.write(value.`name`, buf)
+    }
+}
+
+
+
+/**
  * The Backup page.
  */
 data class BackupView (
@@ -2881,6 +3148,31 @@ data class BackupView (
      * What to mind.
      */
     val `notes`: List<Note>
+    , 
+    /**
+     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+     */
+    val `every`: List<Row>
+    , 
+    /**
+     * What is done by itself, or what to do so that something is.
+     */
+    val `byItself`: kotlin.String
+    , 
+    /**
+     * What the folder is called into which that is done; empty while none is chosen.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * Tables that can be written for a spreadsheet, the one wanted most first.
+     */
+    val `tables`: List<Export>
+    , 
+    /**
+     * The journal, for other programs.
+     */
+    val `journal`: Export
     
 ){
     
@@ -2901,6 +3193,11 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeExport.read(buf),
+            FfiConverterTypeExport.read(buf),
         )
     }
 
@@ -2908,7 +3205,12 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.allocationSize(value.`intro`) +
             FfiConverterString.allocationSize(value.`last`) +
             FfiConverterString.allocationSize(value.`name`) +
-            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`every`) +
+            FfiConverterString.allocationSize(value.`byItself`) +
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterSequenceTypeExport.allocationSize(value.`tables`) +
+            FfiConverterTypeExport.allocationSize(value.`journal`)
     )
 
     override fun write(value: BackupView, buf: ByteBuffer) {
@@ -2916,6 +3218,11 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.write(value.`last`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+            FfiConverterSequenceTypeRow.write(value.`every`, buf)
+            FfiConverterString.write(value.`byItself`, buf)
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterSequenceTypeExport.write(value.`tables`, buf)
+            FfiConverterTypeExport.write(value.`journal`, buf)
     }
 }
 
@@ -3870,6 +4177,77 @@ public object FfiConverterTypeDrawing: FfiConverterRustBuffer<Drawing> {
             FfiConverterSequenceTypeShape.write(value.`shapes`, buf)
             FfiConverterSequenceTypeGrip.write(value.`grips`, buf)
             FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
+ * Something that can be written for other programs.
+ */
+data class Export (
+    /**
+     * To hand to [`Studio::export`].
+     */
+    val `what`: kotlin.String
+    , 
+    /**
+     * What it is called.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What is in it.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * The name to offer for the file.
+     */
+    val `name`: kotlin.String
+    , 
+    /**
+     * Its media type.
+     */
+    val `mediaType`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeExport: FfiConverterRustBuffer<Export> {
+    override fun read(buf: ByteBuffer): Export {
+        return Export(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Export) = (
+            FfiConverterString.allocationSize(value.`what`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterString.allocationSize(value.`mediaType`)
+    )
+
+    override fun write(value: Export, buf: ByteBuffer) {
+            FfiConverterString.write(value.`what`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterString.write(value.`mediaType`, buf)
     }
 }
 
@@ -7079,6 +7457,71 @@ public object FfiConverterTypeZoneQuestion: FfiConverterRustBuffer<ZoneQuestion>
 
 
 /**
+ * Why a backup was not made by itself.
+ */
+
+enum class BackupTrouble {
+    
+    /**
+     * The folder is not there.
+     */
+    PLACE_GONE,
+    /**
+     * The phone's system no longer lets the app write there.
+     */
+    NOT_ALLOWED,
+    /**
+     * No room in the folder.
+     */
+    PLACE_FULL,
+    /**
+     * No room on the phone itself.
+     */
+    PHONE_FULL,
+    /**
+     * It could not be made for another reason than room.
+     */
+    NOT_MADE,
+    /**
+     * What lies in the folder is not what was written.
+     */
+    NOT_WHOLE,
+    /**
+     * Any other failure of the folder.
+     */
+    NO_ANSWER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBackupTrouble: FfiConverterRustBuffer<BackupTrouble> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        BackupTrouble.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: BackupTrouble) = 4UL
+
+    override fun write(value: BackupTrouble, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -8217,6 +8660,38 @@ public object FfiConverterOptionalDouble: FfiConverterRustBuffer<kotlin.Double?>
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeBackupTask: FfiConverterRustBuffer<BackupTask?> {
+    override fun read(buf: ByteBuffer): BackupTask? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBackupTask.read(buf)
+    }
+
+    override fun allocationSize(value: BackupTask?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBackupTask.allocationSize(value)
+        }
+    }
+
+    override fun write(value: BackupTask?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBackupTask.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeDrawing: FfiConverterRustBuffer<Drawing?> {
     override fun read(buf: ByteBuffer): Drawing? {
         if (buf.get().toInt() == 0) {
@@ -8687,6 +9162,34 @@ public object FfiConverterSequenceTypeDoing: FfiConverterRustBuffer<List<Doing>>
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeDoing.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeExport: FfiConverterRustBuffer<List<Export>> {
+    override fun read(buf: ByteBuffer): List<Export> {
+        val len = buf.getInt()
+        return List<Export>(len) {
+            FfiConverterTypeExport.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Export>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeExport.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Export>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeExport.write(it, buf)
         }
     }
 }

@@ -6,6 +6,7 @@ import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
+import studio.laydown.core.BackupTrouble
 import studio.laydown.core.Field
 import studio.laydown.core.Look
 import studio.laydown.core.Now
@@ -214,6 +215,13 @@ class ScenarioTest {
                 "backup" -> backup(now)
                 "back_up" -> backUp(with.text("into"))
                 "backed_up" -> backedUp(now, with.text("copy"))
+                "back_up_every" -> backUpEvery(now, with.text("every"))
+                "keep_backups_in" -> keepBackupsIn(now, with.text("place"), with.text("called"))
+                "backup_due" -> backupDue(now, with.flag("asked"))
+                "backed_up_by_itself" -> backedUpByItself(now, with.text("place"), with.text("file"), with.text("copy"))
+                "backups_removed" -> backupsRemoved(now, with.texts("files"))
+                "backup_failed" -> backupFailed(now, with.oneOf<BackupTrouble>("trouble")!!)
+                "export" -> export(with.text("what"), with.text("into"))
                 "take_in" -> takeIn(now, with.text("from"))
                 "import" -> import(now, with.text("file"), with.values("chosen"))
                 "take_in_sheet" -> takeInSheet(now, with.text("file"), with.values("chosen"))

@@ -1,0 +1,122 @@
+//! The journal as JSON lines: one file that any program reads line by line, and that is taken in again.
+//!
+//! ```text
+//! {"laydown_journal":1,"events":2,"sha256":"…"}
+//! {"device":"…","seq":1,"clock":…,"entity":"…","kind":"glaze","body":{…}}
+//! {"device":"…","seq":2,"clock":…,"entity":"…","kind":"coat","body":{…}}
+//! ```
+//!
+//! The first line says what it is, how many events follow, and the SHA-256 of all that follows: a file that was cut off or
+//! changed shows. The events are those of a backup, in the order of device and number. Photographs are not in it.
+
+use std::fs::File;
+use std::io::{BufRead, BufReader, BufWriter, Read, Seek, SeekFrom, Write};
+
+use rusqlite::Connection;
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+
+use super::backup::{BackupError, EVENTS_A_FILE, Summed, write_events};
+use super::error::StoreError;
+use super::photos::hex;
+use super::transaction::{devices, events_in};
+use crate::journal::Event;
+
+/// The version of this layout.
+const LAYOUT: u32 = 1;
+/// The first line has room for any number of events, which is known when all are written, as is the sum.
+const HEAD: usize = 136;
+/// What every journal begins with.
+const BEGINS: &str = "{\"laydown_journal\":";
+/// The longest line that is read: a form with all its points takes a hundredth of it.
+const LONGEST_LINE: u64 = 4 << 20;
+/// Events that are handed on at a time.
+const LOT: usize = 500;
+
+#[derive(Serialize, Deserialize)]
+struct Head {
+    laydown_journal: u32,
+    events: u64,
+    sha256: String,
+}
+
+/// Writes all events, and answers how many there are.
+pub(super) fn write(conn: &Connection, file: File) -> Result<u64, StoreError> {
+    let mut to = BufWriter::new(file);
+    to.write_all(&head(0, String::new())?)?;
+    let mut summed = Summed { to: &mut to, sum: Sha256::new() };
+    let mut written = 0;
+    for (device, last) in devices(conn)? {
+        let mut first = 1;
+        while first <= last {
+            let events = events_in(conn, device, first, first + EVENTS_A_FILE - 1)?;
+            write_events(&mut summed, &events)?;
+            written += events.len() as u64;
+            first += EVENTS_A_FILE;
+        }
+    }
+    let sum = hex(summed.sum);
+    let mut file = to.into_inner().map_err(|error| error.into_error())?;
+    file.seek(SeekFrom::Start(0))?;
+    file.write_all(&head(written, sum)?)?;
+    file.sync_all()?;
+    Ok(written)
+}
+
+/// The first line, of the same length whatever it says.
+fn head(events: u64, sha256: String) -> Result<Vec<u8>, StoreError> {
+    let head = serde_json::to_string(&Head { laydown_journal: LAYOUT, events, sha256 })
+        .map_err(|error| StoreError::Fault { details: error.to_string() })?;
+    Ok(format!("{head:<HEAD$}\n").into_bytes())
+}
+
+/// Whether a file begins as a journal does.
+pub(super) fn is_journal(file: &mut File) -> Result<bool, BackupError> {
+    let mut begins = Vec::new();
+    file.take(BEGINS.len() as u64).read_to_end(&mut begins)?;
+    Ok(begins == BEGINS.as_bytes())
+}
+
+/// Hands on the events of a journal in lots, and answers how many there are. Whether it is whole shows only at the end.
+pub(super) fn read_lines(
+    file: File,
+    mut lot: impl FnMut(&[Event]) -> Result<(), BackupError>,
+) -> Result<u64, BackupError> {
+    let damaged = || BackupError::DamagedJournal;
+    let mut from = BufReader::new(file);
+    let mut line = Vec::new();
+    let head: Head = match next(&mut from, &mut line) {
+        Ok(true) => serde_json::from_slice(&line).map_err(|_| BackupError::NotABackup)?,
+        _ => return Err(BackupError::NotABackup),
+    };
+    match head.laydown_journal {
+        LAYOUT => {}
+        newer if newer > LAYOUT => return Err(BackupError::Newer),
+        _ => return Err(BackupError::NotABackup),
+    }
+    let mut sum = Sha256::new();
+    let mut events = Vec::new();
+    let mut read = 0;
+    while next(&mut from, &mut line).map_err(|_| damaged())? {
+        sum.update(&line);
+        events.push(serde_json::from_slice(&line).map_err(|_| damaged())?);
+        read += 1;
+        if events.len() == LOT {
+            lot(&events)?;
+            events.clear();
+        }
+    }
+    lot(&events)?;
+    if read == head.events && hex(sum) == head.sha256 { Ok(read) } else { Err(damaged()) }
+}
+
+/// The next line with its end; false where the file ends. A line that is too long, or does not end, is not what was written.
+fn next(from: &mut impl BufRead, line: &mut Vec<u8>) -> std::io::Result<bool> {
+    line.clear();
+    from.take(LONGEST_LINE).read_until(b'\n', line)?;
+    match line.last() {
+        None => Ok(false),
+        Some(b'\n') => Ok(true),
+        Some(_) => Err(std::io::ErrorKind::UnexpectedEof.into()),
+    }
+}

@@ -1,0 +1,221 @@
+//! Backups that are made by themselves, and tables that go out for a spreadsheet and come back.
+
+use std::fs;
+use std::path::PathBuf;
+
+use laydown::studio::{BackupTrouble, Now, SheetKind, StudioError};
+use proptest::prelude::*;
+
+use super::{Bench, DAY_MS, NOW, net};
+
+const HOUR_MS: i64 = 3_600_000;
+
+fn after(ms: i64) -> Now {
+    NOW.at(NOW.unix_ms + ms)
+}
+
+impl Bench {
+    fn due(&self, ms: i64) -> Option<String> {
+        self.studio.backup_due(after(ms), false).unwrap().map(|task| task.name)
+    }
+
+    /// Makes the backup that is due or asked for, and has it arrive as `file`; answers with what may go.
+    fn back_up_there(&self, ms: i64, file: &str) -> Vec<String> {
+        let task = self.studio.backup_due(after(ms), true).unwrap().unwrap();
+        let copy = self.folder.path().join("copy.zip");
+        self.studio.back_up(&copy).unwrap();
+        self.studio.backed_up_by_itself(after(ms), &task.place, file, &copy).unwrap()
+    }
+
+    fn keep_one(&self, ms: i64, grams: &str) {
+        self.studio.keep(after(ms), net(grams)).unwrap();
+    }
+
+    fn notes(&self, ms: i64) -> Vec<String> {
+        self.studio.backup(after(ms)).unwrap().notes.into_iter().map(|note| note.text).collect()
+    }
+
+    fn out(&self, what: &str) -> (PathBuf, String) {
+        let file = self.folder.path().join(format!("{what}.csv"));
+        self.studio.export(what, &file).unwrap();
+        let text = fs::read_to_string(&file).unwrap();
+        (file, text)
+    }
+}
+
+#[test]
+fn one_is_due_a_week_after_the_last_and_only_if_something_is_new() {
+    let bench = Bench::set_up();
+    assert_eq!(bench.due(0), None, "no folder is chosen");
+    bench.studio.keep_backups_in(NOW, "tree", "Backups").unwrap();
+    assert!(bench.due(0).is_some(), "the first one is made at once");
+    bench.back_up_there(0, "one");
+    bench.keep_one(HOUR_MS, "19.4");
+    assert_eq!(bench.due(6 * DAY_MS), None);
+    assert!(bench.due(7 * DAY_MS).is_some());
+    bench.back_up_there(7 * DAY_MS, "two");
+    assert_eq!(bench.due(30 * DAY_MS), None, "nothing is new");
+    bench.keep_one(30 * DAY_MS, "19.6");
+    assert!(bench.due(30 * DAY_MS).is_some());
+
+    bench.studio.back_up_every(NOW, "month").unwrap();
+    assert_eq!(bench.due(30 * DAY_MS), None);
+    assert!(bench.due(37 * DAY_MS).is_some());
+    bench.studio.back_up_every(NOW, "never").unwrap();
+    assert_eq!(bench.due(400 * DAY_MS), None);
+    // A clock that was years ahead when the last one was made does not put the next off by years.
+    bench.studio.back_up_every(NOW, "week").unwrap();
+    bench.back_up_there(2_000 * DAY_MS, "ahead");
+    bench.keep_one(38 * DAY_MS, "19.8");
+    assert!(bench.due(38 * DAY_MS).is_some());
+}
+
+#[test]
+fn the_newest_five_of_its_own_stay_and_no_other_file_is_named() {
+    let bench = Bench::set_up();
+    bench.studio.keep_backups_in(NOW, "tree", "Backups").unwrap();
+    for number in 1..=5 {
+        assert_eq!(bench.back_up_there(number * DAY_MS, &number.to_string()), Vec::<String>::new());
+    }
+    assert_eq!(bench.back_up_there(6 * DAY_MS, "6"), ["1"]);
+    // The first could not be removed: it is named again.
+    assert_eq!(bench.back_up_there(7 * DAY_MS, "7"), ["1", "2"]);
+    bench.studio.backups_removed(NOW, &["1".to_owned(), "2".to_owned(), "holiday.jpg".to_owned()]).unwrap();
+    assert_eq!(bench.back_up_there(8 * DAY_MS, "8"), ["3"]);
+    // A file that was written over is one file.
+    assert_eq!(bench.back_up_there(9 * DAY_MS, "8"), ["3"]);
+    bench.studio.backups_removed(NOW, &["3".to_owned()]).unwrap();
+
+    // The same folder again, as when its permission was given anew: what is there is still its own.
+    bench.studio.keep_backups_in(NOW, "tree", "Backups").unwrap();
+    assert_eq!(bench.back_up_there(10 * DAY_MS, "10"), ["4"]);
+    // Another folder: what lies in the one before is the potter's.
+    bench.studio.keep_backups_in(NOW, "other", "Card").unwrap();
+    assert!(bench.due(10 * DAY_MS).is_some(), "there is none in it yet");
+    for number in 11..=15 {
+        assert_eq!(bench.back_up_there(number * DAY_MS, &number.to_string()), Vec::<String>::new());
+    }
+    assert_eq!(bench.back_up_there(16 * DAY_MS, "16"), ["11"]);
+    // One that arrives in a folder that was left meanwhile counts as made, and is never removed.
+    let copy = bench.folder.path().join("copy.zip");
+    let none = bench.studio.backed_up_by_itself(after(17 * DAY_MS), "tree", "late", &copy).unwrap();
+    assert_eq!(none, Vec::<String>::new());
+    assert_eq!(bench.back_up_there(18 * DAY_MS, "18"), ["11", "12"]);
+}
+
+#[test]
+fn what_went_wrong_is_said_until_one_is_made_and_counts_as_none() {
+    let bench = Bench::set_up();
+    bench.studio.keep_backups_in(NOW, "tree", "Backups").unwrap();
+    bench.keep_one(0, "19.4");
+    for (trouble, says) in [
+        (BackupTrouble::PlaceGone, "the folder is not there any more"),
+        (BackupTrouble::NotAllowed, "may not write"),
+        (BackupTrouble::PlaceFull, "no room in the folder"),
+        (BackupTrouble::PhoneFull, "no room left on this phone"),
+        (BackupTrouble::NotMade, "could not be made"),
+        (BackupTrouble::NoAnswer, "did not answer"),
+    ] {
+        bench.studio.backup_failed(NOW, trouble).unwrap();
+        let notes = bench.notes(0);
+        assert!(notes.len() == 1 && notes[0].contains(says), "{notes:?}");
+        assert_eq!(bench.studio.house(NOW).unwrap().backup, notes[0]);
+    }
+    assert_eq!(bench.due(5 * HOUR_MS), None, "not at once again");
+    assert!(bench.due(6 * HOUR_MS).is_some());
+    assert!(bench.studio.backup_due(NOW, true).unwrap().is_some(), "unless the potter says so");
+    assert!(bench.notes(40 * DAY_MS).iter().any(|note| note.starts_with("There has never been a backup")));
+
+    // What did not arrive whole removes none of the older ones.
+    let half = bench.folder.path().join("half.zip");
+    bench.studio.back_up(&half).unwrap();
+    let bytes = fs::read(&half).unwrap();
+    fs::write(&half, &bytes[..bytes.len() / 2]).unwrap();
+    let refused = bench.studio.backed_up_by_itself(NOW, "tree", "half", &half).unwrap_err();
+    assert!(matches!(refused, StudioError::Refused { .. }), "{refused:?}");
+    assert!(bench.notes(0)[0].contains("is not what was written"), "{:?}", bench.notes(0));
+    assert_eq!(bench.studio.backup(NOW).unwrap().last, "No backup has been made on this phone.");
+
+    bench.back_up_there(6 * HOUR_MS, "one");
+    assert_eq!(bench.notes(6 * HOUR_MS), Vec::<String>::new());
+    bench.studio.backup_failed(after(DAY_MS), BackupTrouble::PlaceGone).unwrap();
+    bench.studio.keep_backups_in(after(DAY_MS), "other", "Card").unwrap();
+    assert_eq!(bench.notes(DAY_MS), Vec::<String>::new(), "another folder, another chance");
+    bench.studio.backup_failed(after(DAY_MS), BackupTrouble::PlaceGone).unwrap();
+    bench.studio.back_up_every(after(DAY_MS), "never").unwrap();
+    assert_eq!(bench.notes(DAY_MS), Vec::<String>::new(), "who wants none is told of none");
+    assert!(bench.studio.back_up_every(NOW, "hourly").is_err());
+}
+
+#[test]
+fn readings_that_went_out_come_back_without_a_complaint_and_only_once() {
+    let bench = Bench::set_up();
+    for (number, grams) in ["19.4", "20.1", "22.7"].iter().enumerate() {
+        bench.keep_one(number as i64 * HOUR_MS, grams);
+    }
+    let (file, text) = bench.out("readings");
+    assert!(text.starts_with("\u{feff}at,form,glaze,bucket,zone,wet_weight_g,"), "{text}");
+    assert_eq!(text.matches("\r\n").count(), text.matches('\n').count());
+    let here = bench.studio.import(after(DAY_MS), &file, &[]).unwrap();
+    assert_eq!(here.found, "Nothing would be taken in. 3 lines are here already.");
+    assert!(here.complaints.is_empty() && here.questions.is_empty(), "{here:?}");
+
+    // In a studio that has the form and the scale, but none of the coats.
+    let other = Bench::set_up();
+    let view = other.studio.import(after(DAY_MS), &file, &[]).unwrap();
+    assert_eq!((view.found.as_str(), view.complaints.len()), ("3 readings would be taken in.", 0));
+    let not_known = view.columns.iter().filter(|column| column.text == "nothing").map(|column| column.label.as_str());
+    assert_eq!(not_known.collect::<Vec<_>>(), ["laydown_g_per_dm2"], "it follows from the others");
+    other.studio.take_in_sheet(after(DAY_MS), &file, &[]).unwrap();
+    let again = other.studio.import(after(DAY_MS), &file, &[]).unwrap();
+    assert_eq!(again.found, "Nothing would be taken in. 3 lines are here already.");
+    assert_eq!(other.out("readings").1, text, "and goes out as it went out first");
+}
+
+#[test]
+fn every_table_goes_out_by_itself_and_all_of_them_in_one_zip() {
+    let bench = Bench::set_up();
+    bench.keep_one(0, "19.4");
+    let view = bench.studio.backup(NOW).unwrap();
+    let zip = bench.folder.path().join("tables.zip");
+    bench.studio.export("tables", &zip).unwrap();
+    let mut archive = zip::ZipArchive::new(fs::File::open(&zip).unwrap()).unwrap();
+    let (all, one) = view.tables.split_last().unwrap();
+    assert_eq!((all.what.as_str(), archive.len()), ("tables", one.len()));
+    for table in one {
+        let (_, text) = bench.out(&table.what);
+        let name = format!("{}.csv", table.what);
+        assert_eq!(std::io::read_to_string(archive.by_name(&name).unwrap()).unwrap(), text);
+        let mut reader = csv::Reader::from_reader(text.trim_start_matches('\u{feff}').as_bytes());
+        let width = reader.headers().unwrap().len();
+        assert!(reader.records().all(|record| record.unwrap().len() == width), "{name}");
+    }
+    let forms = bench.out("forms").1;
+    assert!(forms.contains("Small mug,") && forms.lines().count() == 2, "{forms}");
+    assert!(bench.studio.export("../journal", &zip).is_err());
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    /// Whatever a potter calls a glaze, no spreadsheet runs it, and it is the same glaze when it comes back.
+    #[test]
+    fn no_name_becomes_a_formula(name in "[=+@'\\-a1 ;,\"é]{1,12}") {
+        prop_assume!(!name.trim().is_empty());
+        let bench = Bench::empty();
+        bench.keep(SheetKind::Form, "", &[("name", "Small mug"), ("class", "cylinder_mug"), ("capacity", "250 ml")]);
+        bench.keep(SheetKind::Glaze, "", &[("name", &name), ("specific_gravity", "1.45")]);
+        bench.keep(SheetKind::Scale, "", &[("name", "Bench scale"), ("capacity", "2000"), ("step", "0.1")]);
+        bench.keep_one(0, "19.4");
+        let (file, text) = bench.out("readings");
+        let mut reader = csv::Reader::from_reader(text.trim_start_matches('\u{feff}').as_bytes());
+        for record in reader.records() {
+            for cell in record.unwrap().iter() {
+                let is_number = cell.parse::<f64>().is_ok();
+                prop_assert!(is_number || !cell.starts_with(['=', '+', '-', '@']), "{}", cell);
+            }
+        }
+        let view = bench.studio.import(after(DAY_MS), &file, &[]).unwrap();
+        prop_assert_eq!(view.found, "Nothing would be taken in. 1 line is here already.");
+    }
+}
