@@ -460,7 +460,13 @@ fileprivate final class UniffiHandleMap<T>: @unchecked Sendable {
 
 
 // Public interface members begin here.
-
+// Magic number for the Rust proxy to call using the same mechanism as every other method,
+// to free the callback once it's dropped by Rust.
+private let IDX_CALLBACK_FREE: Int32 = 0
+// Callback return codes
+private let UNIFFI_CALLBACK_SUCCESS: Int32 = 0
+private let UNIFFI_CALLBACK_ERROR: Int32 = 1
+private let UNIFFI_CALLBACK_UNEXPECTED_ERROR: Int32 = 2
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
@@ -506,6 +512,22 @@ fileprivate struct FfiConverterInt32: FfiConverterPrimitive {
     }
 
     public static func write(_ value: Int32, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterUInt64: FfiConverterPrimitive {
+    typealias FfiType = UInt64
+    typealias SwiftType = UInt64
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> UInt64 {
+        return try lift(readInt(&buf))
+    }
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
         writeInt(&buf, lower(value))
     }
 }
@@ -612,6 +634,460 @@ fileprivate struct FfiConverterString: FfiConverter {
     }
 }
 
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterData: FfiConverterRustBuffer {
+    typealias SwiftType = Data
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Data {
+        let len: Int32 = try readInt(&buf)
+        return Data(try readBytes(&buf, count: Int(len)))
+    }
+
+    public static func write(_ value: Data, into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        writeBytes(&buf, value)
+    }
+}
+
+
+
+
+/**
+ * A folder where phones meet. A shell brings its own where the platform's folders have no paths; else [`folder_at`] makes one.
+ */
+public protocol Folder: AnyObject, Sendable {
+    
+    /**
+     * The whole of a file; `None` where there is none.
+     */
+    func get(path: String) throws  -> Data?
+    
+    /**
+     * Puts a whole file there, with the folders that it lies in, in the place of one that is there already.
+     */
+    func put(path: String, bytes: Data) throws 
+    
+    /**
+     * All files whose path begins with `devices/`.
+     */
+    func list() throws  -> [FolderEntry]
+    
+}
+/**
+ * A folder where phones meet. A shell brings its own where the platform's folders have no paths; else [`folder_at`] makes one.
+ */
+open class FolderImpl: Folder, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_bindings_fn_clone_folder(self.handle, $0) }
+    }
+    // No primary constructor declared for this class.
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_bindings_fn_free_folder(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * The whole of a file; `None` where there is none.
+     */
+open func get(path: String)throws  -> Data?  {
+    return try  FfiConverterOptionData.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_folder_get(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(path),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Puts a whole file there, with the folders that it lies in, in the place of one that is there already.
+     */
+open func put(path: String, bytes: Data)throws   {try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_folder_put(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(path),
+        FfiConverterData.lower(bytes),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * All files whose path begins with `devices/`.
+     */
+open func list()throws  -> [FolderEntry]  {
+    return try  FfiConverterSequenceTypeFolderEntry.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_folder_list(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+})
+}
+    
+
+    
+}
+
+
+
+// Put the implementation in a struct so we don't pollute the top-level namespace
+fileprivate struct UniffiCallbackInterfaceFolder {
+
+    // Create the VTable using a series of closures.
+    // Swift automatically converts these into C callback functions.
+    //
+    // Store the vtable directly.
+    static let vtable: UniffiVTableCallbackInterfaceFolder = UniffiVTableCallbackInterfaceFolder(
+        uniffiFree: { (uniffiHandle: UInt64) -> () in
+            do {
+                try FfiConverterTypeFolder.handleMap.remove(handle: uniffiHandle)
+            } catch {
+                print("Uniffi callback interface Folder: handle missing in uniffiFree")
+            }
+        },
+        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
+            do {
+                return try FfiConverterTypeFolder.handleMap.clone(handle: uniffiHandle)
+            } catch {
+                fatalError("Uniffi callback interface Folder: handle missing in uniffiClone")
+            }
+        },
+        get: { (
+            uniffiHandle: UInt64,
+            path: RustBuffer,
+            uniffiOutReturn: UnsafeMutablePointer<RustBuffer>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> Data? in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.get(
+                     path: try FfiConverterString.lift(path)
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterOptionData.lower($0) }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        },
+        put: { (
+            uniffiHandle: UInt64,
+            path: RustBuffer,
+            bytes: RustBuffer,
+            uniffiOutReturn: UnsafeMutableRawPointer,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> () in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.put(
+                     path: try FfiConverterString.lift(path),
+                     bytes: try FfiConverterData.lift(bytes)
+                )
+            }
+
+            
+            let writeReturn = { () }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        },
+        list: { (
+            uniffiHandle: UInt64,
+            uniffiOutReturn: UnsafeMutablePointer<RustBuffer>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> [FolderEntry] in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.list(
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterSequenceTypeFolderEntry.lower($0) }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        }
+    )
+
+    // Rust stores this pointer for future callback invocations, so it must live
+    // for the process lifetime (not just for the init function call).
+    //
+    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
+    // This is safe because the pointee is initialized once during static init
+    // and never mutated by either side of the FFI.  Its fields are C function pointers.
+    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceFolder> = {
+        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceFolder>.allocate(capacity: 1)
+        ptr.initialize(to: vtable)
+        return UnsafePointer(ptr)
+    }()
+}
+
+private func uniffiCallbackInitFolder() {
+    uniffi_laydown_bindings_fn_init_callback_vtable_folder(UniffiCallbackInterfaceFolder.vtablePtr)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFolder: FfiConverter {
+    fileprivate static let handleMap = UniffiHandleMap<Folder>()
+
+    typealias FfiType = UInt64
+    typealias SwiftType = Folder
+
+    public static func lift(_ handle: UInt64) throws -> Folder {
+        if ((handle & 1) == 0) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return FolderImpl(unsafeFromHandle: handle)
+        } else {
+            // Swift-generated handle, get the object from the handle map
+            return try handleMap.remove(handle: handle)
+        }
+    }
+
+    public static func lower(_ value: Folder) -> UInt64 {
+         if let rustImpl = value as? FolderImpl {
+             // Rust-implemented object.  Clone the handle and return it
+            return rustImpl.uniffiCloneHandle()
+         } else {
+            // Swift object, generate a new vtable handle and return that.
+            return handleMap.insert(obj: value)
+         }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Folder {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: Folder, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolder_lift(_ handle: UInt64) throws -> Folder {
+    return try FfiConverterTypeFolder.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolder_lower(_ value: Folder) -> UInt64 {
+    return FfiConverterTypeFolder.lower(value)
+}
+
+
+
+
+
+
+/**
+ * Stops a meeting.
+ */
+public protocol StopProtocol: AnyObject, Sendable {
+    
+    /**
+     * Has the meeting end soon. What is done stays done.
+     */
+    func stop() 
+    
+}
+/**
+ * Stops a meeting.
+ */
+open class Stop: StopProtocol, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_bindings_fn_clone_stop(self.handle, $0) }
+    }
+    /**
+     * One for a single meeting.
+     */
+public convenience init() {
+    let handle =
+        try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_constructor_stop_new(uniffiCallStatus
+    )
+}
+    self.init(unsafeFromHandle: handle)
+}
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_bindings_fn_free_stop(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * Has the meeting end soon. What is done stays done.
+     */
+open func stop()  {try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_stop_stop(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+}
+}
+    
+
+    
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStop: FfiConverter {
+    typealias FfiType = UInt64
+    typealias SwiftType = Stop
+
+    public static func lift(_ handle: UInt64) throws -> Stop {
+        return Stop(unsafeFromHandle: handle)
+    }
+
+    public static func lower(_ value: Stop) -> UInt64 {
+        return value.uniffiCloneHandle()
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Stop {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: Stop, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStop_lift(_ handle: UInt64) throws -> Stop {
+    return try FfiConverterTypeStop.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStop_lower(_ value: Stop) -> UInt64 {
+    return FfiConverterTypeStop.lower(value)
+}
+
+
+
 
 
 
@@ -624,6 +1100,15 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Takes a firing on to its next state; one that is done is opened again.
      */
     func advance(now: Now, firing: String) throws  -> Kept
+    
+    /**
+     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
+     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
+     * error.
+     */
+    func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop) throws  -> String
     
     /**
      * Writes everything into one file and reads it again; answers with what it holds.
@@ -684,6 +1169,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * A firing's page.
      */
     func firing(now: Now, id: String) throws  -> FiringView
+    
+    /**
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     */
+    func forgetMeetingPlace(now: Now) throws 
     
     /**
      * All that was ever said of one thing.
@@ -941,6 +1431,29 @@ open func advance(now: Now, firing: String)throws  -> Kept  {
 }
     
     /**
+     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
+     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
+     * error.
+     */
+open func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_agree(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterSequenceTypeValue.lower(secrets),
+        FfiConverterBool.lower(metered),
+        FfiConverterBool.lower(check),
+        FfiConverterOptionTypeFolder.lower(folder),
+        FfiConverterTypeWatch_lower(watch),
+        FfiConverterTypeStop_lower(stop),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Writes everything into one file and reads it again; answers with what it holds.
      */
 open func backUp(into: String)throws  -> String  {
@@ -1102,6 +1615,18 @@ open func firing(now: Now, id: String)throws  -> FiringView  {
         FfiConverterString.lower(id),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     */
+open func forgetMeetingPlace(now: Now)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+}
 }
     
     /**
@@ -1594,6 +2119,216 @@ public func FfiConverterTypeStudio_lift(_ handle: UInt64) throws -> Studio {
 #endif
 public func FfiConverterTypeStudio_lower(_ value: Studio) -> UInt64 {
     return FfiConverterTypeStudio.lower(value)
+}
+
+
+
+
+
+
+/**
+ * Told how far a meeting is, on the thread that it was called on.
+ */
+public protocol Watch: AnyObject, Sendable {
+    
+    /**
+     * It is so far.
+     */
+    func soFar(soFar: SoFar) 
+    
+}
+/**
+ * Told how far a meeting is, on the thread that it was called on.
+ */
+open class WatchImpl: Watch, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_bindings_fn_clone_watch(self.handle, $0) }
+    }
+    // No primary constructor declared for this class.
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_bindings_fn_free_watch(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * It is so far.
+     */
+open func soFar(soFar: SoFar)  {try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_watch_so_far(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeSoFar_lower(soFar),uniffiCallStatus
+    )
+}
+}
+    
+
+    
+}
+
+
+
+// Put the implementation in a struct so we don't pollute the top-level namespace
+fileprivate struct UniffiCallbackInterfaceWatch {
+
+    // Create the VTable using a series of closures.
+    // Swift automatically converts these into C callback functions.
+    //
+    // Store the vtable directly.
+    static let vtable: UniffiVTableCallbackInterfaceWatch = UniffiVTableCallbackInterfaceWatch(
+        uniffiFree: { (uniffiHandle: UInt64) -> () in
+            do {
+                try FfiConverterTypeWatch.handleMap.remove(handle: uniffiHandle)
+            } catch {
+                print("Uniffi callback interface Watch: handle missing in uniffiFree")
+            }
+        },
+        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
+            do {
+                return try FfiConverterTypeWatch.handleMap.clone(handle: uniffiHandle)
+            } catch {
+                fatalError("Uniffi callback interface Watch: handle missing in uniffiClone")
+            }
+        },
+        soFar: { (
+            uniffiHandle: UInt64,
+            soFar: RustBuffer,
+            uniffiOutReturn: UnsafeMutableRawPointer,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> () in
+                guard let uniffiObj = try? FfiConverterTypeWatch.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return uniffiObj.soFar(
+                     soFar: try FfiConverterTypeSoFar_lift(soFar)
+                )
+            }
+
+            
+            let writeReturn = { () }
+            uniffiTraitInterfaceCall(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn
+            )
+        }
+    )
+
+    // Rust stores this pointer for future callback invocations, so it must live
+    // for the process lifetime (not just for the init function call).
+    //
+    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
+    // This is safe because the pointee is initialized once during static init
+    // and never mutated by either side of the FFI.  Its fields are C function pointers.
+    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceWatch> = {
+        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceWatch>.allocate(capacity: 1)
+        ptr.initialize(to: vtable)
+        return UnsafePointer(ptr)
+    }()
+}
+
+private func uniffiCallbackInitWatch() {
+    uniffi_laydown_bindings_fn_init_callback_vtable_watch(UniffiCallbackInterfaceWatch.vtablePtr)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWatch: FfiConverter {
+    fileprivate static let handleMap = UniffiHandleMap<Watch>()
+
+    typealias FfiType = UInt64
+    typealias SwiftType = Watch
+
+    public static func lift(_ handle: UInt64) throws -> Watch {
+        if ((handle & 1) == 0) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return WatchImpl(unsafeFromHandle: handle)
+        } else {
+            // Swift-generated handle, get the object from the handle map
+            return try handleMap.remove(handle: handle)
+        }
+    }
+
+    public static func lower(_ value: Watch) -> UInt64 {
+         if let rustImpl = value as? WatchImpl {
+             // Rust-implemented object.  Clone the handle and return it
+            return rustImpl.uniffiCloneHandle()
+         } else {
+            // Swift object, generate a new vtable handle and return that.
+            return handleMap.insert(obj: value)
+         }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Watch {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: Watch, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWatch_lift(_ handle: UInt64) throws -> Watch {
+    return try FfiConverterTypeWatch.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWatch_lower(_ value: Watch) -> UInt64 {
+    return FfiConverterTypeWatch.lower(value)
 }
 
 
@@ -2746,6 +3481,10 @@ public struct DevicesView: Equatable, Hashable {
      */
     public var intro: String
     /**
+     * Where they meet.
+     */
+    public var meeting: MeetingView
+    /**
      * The phones, this one first.
      */
     public var devices: [Row]
@@ -2761,12 +3500,16 @@ public struct DevicesView: Equatable, Hashable {
          * How phones come to agree.
          */intro: String, 
         /**
+         * Where they meet.
+         */meeting: MeetingView, 
+        /**
          * The phones, this one first.
          */devices: [Row], 
         /**
          * Clocks that cannot be right.
          */notes: [Note]) {
         self.intro = intro
+        self.meeting = meeting
         self.devices = devices
         self.notes = notes
     }
@@ -2788,6 +3531,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
         return
             try DevicesView(
                 intro: FfiConverterString.read(from: &buf), 
+                meeting: FfiConverterTypeMeetingView.read(from: &buf), 
                 devices: FfiConverterSequenceTypeRow.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
@@ -2795,6 +3539,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
 
     public static func write(_ value: DevicesView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.intro, into: &buf)
+        FfiConverterTypeMeetingView.write(value.meeting, into: &buf)
         FfiConverterSequenceTypeRow.write(value.devices, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
@@ -3402,6 +4147,75 @@ public func FfiConverterTypeFiringView_lower(_ value: FiringView) -> RustBuffer 
 
 
 /**
+ * A file in a folder.
+ */
+public struct FolderEntry: Equatable, Hashable {
+    /**
+     * Its path from the folder on, with `/` between the parts.
+     */
+    public var path: String
+    /**
+     * Its length, bytes.
+     */
+    public var size: UInt64
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its path from the folder on, with `/` between the parts.
+         */path: String, 
+        /**
+         * Its length, bytes.
+         */size: UInt64) {
+        self.path = path
+        self.size = size
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FolderEntry: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFolderEntry: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FolderEntry {
+        return
+            try FolderEntry(
+                path: FfiConverterString.read(from: &buf), 
+                size: FfiConverterUInt64.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FolderEntry, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.path, into: &buf)
+        FfiConverterUInt64.write(value.size, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderEntry_lift(_ buf: RustBuffer) throws -> FolderEntry {
+    return try FfiConverterTypeFolderEntry.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderEntry_lower(_ value: FolderEntry) -> RustBuffer {
+    return FfiConverterTypeFolderEntry.lower(value)
+}
+
+
+/**
  * Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
  */
 public struct Gauge: Equatable, Hashable {
@@ -3998,7 +4812,7 @@ public struct Kept: Equatable, Hashable {
      */
     public var sentence: String
     /**
-     * Hand this to [`Studio::undo`] to take the command back.
+     * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
      */
     public var undo: String
     /**
@@ -4016,7 +4830,7 @@ public struct Kept: Equatable, Hashable {
          * What happened, in one short sentence.
          */sentence: String, 
         /**
-         * Hand this to [`Studio::undo`] to take the command back.
+         * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
          */undo: String, 
         /**
          * The coats that may follow on the same piece, each ready to weigh.
@@ -4448,6 +5262,115 @@ public func FfiConverterTypeLookView_lift(_ buf: RustBuffer) throws -> LookView 
 #endif
 public func FfiConverterTypeLookView_lower(_ value: LookView) -> RustBuffer {
     return FfiConverterTypeLookView.lower(value)
+}
+
+
+/**
+ * Where the phones of the studio meet, as it is shown.
+ */
+public struct MeetingView: Equatable, Hashable {
+    /**
+     * Where they meet; or, while no place is chosen, what one is good for.
+     */
+    public var place: String
+    /**
+     * Whether a place is chosen.
+     */
+    public var chosen: Bool
+    /**
+     * What the shell finds the chosen folder again by; empty where the place is no folder.
+     */
+    public var folder: String
+    /**
+     * When they last agreed, and what came and went; empty while no place is chosen.
+     */
+    public var last: String
+    /**
+     * What waits here; empty when nothing does.
+     */
+    public var waits: String
+    /**
+     * What went wrong, and what is to be done.
+     */
+    public var notes: [Note]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Where they meet; or, while no place is chosen, what one is good for.
+         */place: String, 
+        /**
+         * Whether a place is chosen.
+         */chosen: Bool, 
+        /**
+         * What the shell finds the chosen folder again by; empty where the place is no folder.
+         */folder: String, 
+        /**
+         * When they last agreed, and what came and went; empty while no place is chosen.
+         */last: String, 
+        /**
+         * What waits here; empty when nothing does.
+         */waits: String, 
+        /**
+         * What went wrong, and what is to be done.
+         */notes: [Note]) {
+        self.place = place
+        self.chosen = chosen
+        self.folder = folder
+        self.last = last
+        self.waits = waits
+        self.notes = notes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MeetingView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMeetingView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MeetingView {
+        return
+            try MeetingView(
+                place: FfiConverterString.read(from: &buf), 
+                chosen: FfiConverterBool.read(from: &buf), 
+                folder: FfiConverterString.read(from: &buf), 
+                last: FfiConverterString.read(from: &buf), 
+                waits: FfiConverterString.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MeetingView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterBool.write(value.chosen, into: &buf)
+        FfiConverterString.write(value.folder, into: &buf)
+        FfiConverterString.write(value.last, into: &buf)
+        FfiConverterString.write(value.waits, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeetingView_lift(_ buf: RustBuffer) throws -> MeetingView {
+    return try FfiConverterTypeMeetingView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeetingView_lower(_ value: MeetingView) -> RustBuffer {
+    return FfiConverterTypeMeetingView.lower(value)
 }
 
 
@@ -6390,6 +7313,75 @@ public func FfiConverterTypeSizesView_lower(_ value: SizesView) -> RustBuffer {
 
 
 /**
+ * How far a meeting is.
+ */
+public struct SoFar: Equatable, Hashable {
+    /**
+     * In words.
+     */
+    public var sentence: String
+    /**
+     * From 0 to 1; goes back where more becomes known on the way.
+     */
+    public var fraction: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * In words.
+         */sentence: String, 
+        /**
+         * From 0 to 1; goes back where more becomes known on the way.
+         */fraction: Double) {
+        self.sentence = sentence
+        self.fraction = fraction
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SoFar: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSoFar: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SoFar {
+        return
+            try SoFar(
+                sentence: FfiConverterString.read(from: &buf), 
+                fraction: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SoFar, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.sentence, into: &buf)
+        FfiConverterDouble.write(value.fraction, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSoFar_lift(_ buf: RustBuffer) throws -> SoFar {
+    return try FfiConverterTypeSoFar.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSoFar_lower(_ value: SoFar) -> RustBuffer {
+    return FfiConverterTypeSoFar.lower(value)
+}
+
+
+/**
  * A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
  */
 public struct Spot: Equatable, Hashable {
@@ -7585,6 +8577,20 @@ public enum FieldKind: Equatable, Hashable {
      */
     case text
     /**
+     * A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
+     */
+    case exact
+    /**
+     * A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
+     * the field's key, once the sheet is kept. Left empty, the one that is kept there stays.
+     */
+    case secret
+    /**
+     * A folder, chosen in the platform's own way: what stands in it has two lines, the folder's name and what the shell
+     * finds it again by.
+     */
+    case folder
+    /**
      * A number or quantity in people's notation; the shell shows digits.
      */
     case number
@@ -7632,17 +8638,23 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
         
         case 1: return .text
         
-        case 2: return .number
+        case 2: return .exact
         
-        case 3: return .choice
+        case 3: return .secret
         
-        case 4: return .outline
+        case 4: return .folder
         
-        case 5: return .`switch`
+        case 5: return .number
         
-        case 6: return .table
+        case 6: return .choice
         
-        case 7: return .photo
+        case 7: return .outline
+        
+        case 8: return .`switch`
+        
+        case 9: return .table
+        
+        case 10: return .photo
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -7656,28 +8668,40 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(1))
         
         
-        case .number:
+        case .exact:
             writeInt(&buf, Int32(2))
         
         
-        case .choice:
+        case .secret:
             writeInt(&buf, Int32(3))
         
         
-        case .outline:
+        case .folder:
             writeInt(&buf, Int32(4))
         
         
-        case .`switch`:
+        case .number:
             writeInt(&buf, Int32(5))
         
         
-        case .table:
+        case .choice:
             writeInt(&buf, Int32(6))
         
         
-        case .photo:
+        case .outline:
             writeInt(&buf, Int32(7))
+        
+        
+        case .`switch`:
+            writeInt(&buf, Int32(8))
+        
+        
+        case .table:
+            writeInt(&buf, Int32(9))
+        
+        
+        case .photo:
+            writeInt(&buf, Int32(10))
         
         }
     }
@@ -7698,6 +8722,119 @@ public func FfiConverterTypeFieldKind_lower(_ value: FieldKind) -> RustBuffer {
     return FfiConverterTypeFieldKind.lower(value)
 }
 
+
+
+/**
+ * Why a folder did not do what was asked of it.
+ */
+public 
+enum FolderError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
+
+    
+    
+    /**
+     * There is no such folder any more.
+     */
+    case Gone
+    /**
+     * It may not be read or written.
+     */
+    case NotAllowed
+    /**
+     * There is no room left.
+     */
+    case Full
+    /**
+     * Whoever keeps the folder cannot be reached.
+     */
+    case NoAnswer
+    /**
+     * Something else.
+     */
+    case Failed
+
+    
+
+    
+
+    
+    public var errorDescription: String? {
+        String(reflecting: self)
+    }
+    
+}
+
+#if compiler(>=6)
+extension FolderError: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFolderError: FfiConverterRustBuffer {
+    typealias SwiftType = FolderError
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FolderError {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+
+        
+
+        
+        case 1: return .Gone
+        case 2: return .NotAllowed
+        case 3: return .Full
+        case 4: return .NoAnswer
+        case 5: return .Failed
+
+         default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FolderError, into buf: inout [UInt8]) {
+        switch value {
+
+        
+
+        
+        
+        case .Gone:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .NotAllowed:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .Full:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .NoAnswer:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .Failed:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderError_lift(_ buf: RustBuffer) throws -> FolderError {
+    return try FfiConverterTypeFolderError.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderError_lower(_ value: FolderError) -> RustBuffer {
+    return FfiConverterTypeFolderError.lower(value)
+}
 
 
 /**
@@ -8058,6 +9195,10 @@ public enum SheetKind: Equatable, Hashable {
      * Units, sound and touch on this phone.
      */
     case preference
+    /**
+     * Where the phones of the studio meet. Its secrets are the shell's to keep.
+     */
+    case meetingPlace
 
 
 
@@ -8104,6 +9245,8 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
         case 12: return .control
         
         case 13: return .preference
+        
+        case 14: return .meetingPlace
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -8163,6 +9306,10 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
         
         case .preference:
             writeInt(&buf, Int32(13))
+        
+        
+        case .meetingPlace:
+            writeInt(&buf, Int32(14))
         
         }
     }
@@ -8233,6 +9380,11 @@ enum StudioError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
      */
     case Unreadable(sentence: String
     )
+    /**
+     * The place where the phones meet did not do what was asked of it.
+     */
+    case Elsewhere(sentence: String
+    )
 
     
 
@@ -8287,6 +9439,9 @@ public struct FfiConverterTypeStudioError: FfiConverterRustBuffer {
         case 8: return .Unreadable(
             sentence: try FfiConverterString.read(from: &buf)
             )
+        case 9: return .Elsewhere(
+            sentence: try FfiConverterString.read(from: &buf)
+            )
 
          default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -8337,6 +9492,11 @@ public struct FfiConverterTypeStudioError: FfiConverterRustBuffer {
         
         case let .Unreadable(sentence):
             writeInt(&buf, Int32(8))
+            FfiConverterString.write(sentence, into: &buf)
+            
+        
+        case let .Elsewhere(sentence):
+            writeInt(&buf, Int32(9))
             FfiConverterString.write(sentence, into: &buf)
             
         }
@@ -8832,6 +9992,54 @@ fileprivate struct FfiConverterOptionDouble: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionData: FfiConverterRustBuffer {
+    typealias SwiftType = Data?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterData.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterData.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFolder: FfiConverterRustBuffer {
+    typealias SwiftType = Folder?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFolder.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFolder.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeDrawing: FfiConverterRustBuffer {
     typealias SwiftType = Drawing?
 
@@ -9266,6 +10474,31 @@ fileprivate struct FfiConverterSequenceTypeFilter: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFilter.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFolderEntry: FfiConverterRustBuffer {
+    typealias SwiftType = [FolderEntry]
+
+    public static func write(_ value: [FolderEntry], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFolderEntry.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FolderEntry] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FolderEntry]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFolderEntry.read(from: &buf))
         }
         return seq
     }
@@ -9844,6 +11077,17 @@ public func recoverStudio(path: String, mark: String, now: Now)throws  -> String
     )
 })
 }
+/**
+ * The folder at a path of this device's.
+ */
+public func folderAt(path: String)throws  -> Folder  {
+    return try  FfiConverterTypeFolder_lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_func_folder_at(
+        FfiConverterString.lower(path),uniffiCallStatus
+    )
+})
+}
 
 private enum InitializationResult {
     case ok
@@ -9866,7 +11110,13 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_func_recover_studio() != 16428) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_func_folder_at() != 64613) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_advance() != 15469) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_agree() != 6329) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_back_up() != 41141) {
@@ -9903,6 +11153,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() != 28969) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_history() != 33716) {
@@ -9998,13 +11251,33 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_write_pdf() != 35624) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_folder_get() != 41039) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_folder_put() != 51840) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_folder_list() != 2709) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_stop_stop() != 64417) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_watch_so_far() != 65455) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_constructor_studio_open() != 3676) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_constructor_studio_open_here() != 61122) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_constructor_stop_new() != 15371) {
+        return InitializationResult.apiChecksumMismatch
+    }
 
+    uniffiCallbackInitFolder()
+    uniffiCallbackInitWatch()
     return InitializationResult.ok
 }()
 

@@ -15,7 +15,7 @@ pub enum RemoteError {
     #[error("Nobody answers there. Nothing is lost: try again when the phone is connected.")]
     NoNetwork,
     /// The server does not know this name and password, or they may not do this.
-    #[error("The server does not accept this name and password. Type them again.")]
+    #[error("The server does not accept what it was given: name and password, or key and secret. Type them again.")]
     WrongPassword,
     /// Nothing of the kind is at that address.
     #[error("There is no such place at this address. Check it letter by letter.")]
