@@ -1,5 +1,6 @@
 //! The facade: one object, one call per screen for its view, one per command. Nothing is reckoned here.
 
+mod meeting;
 mod records;
 
 use std::path::{Path, PathBuf};
@@ -7,7 +8,10 @@ use std::sync::Arc;
 
 use laydown::studio;
 pub use laydown::studio::StudioError;
+use laydown_remote::How;
 
+use crate::meeting::Reached;
+pub use crate::meeting::{Folder, FolderEntry, FolderError, SoFar, Stop, Watch, folder_at};
 use crate::records::*;
 
 uniffi::setup_scaffolding!();
@@ -31,6 +35,8 @@ pub enum StudioError {
     Damaged { sentence: String },
     /// The file could not be read or written for another reason.
     Unreadable { sentence: String },
+    /// The place where the phones meet did not do what was asked of it.
+    Elsewhere { sentence: String },
 }
 
 type Result<T> = std::result::Result<T, StudioError>;
@@ -121,6 +127,36 @@ impl Studio {
     /// The phones that have written here.
     pub fn devices(&self, now: Now) -> Result<DevicesView> {
         self.0.devices(now)
+    }
+
+    /// Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+    /// as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
+    /// keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
+    /// the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
+    /// error.
+    #[allow(
+        clippy::too_many_arguments,
+        reason = "a record would hold secrets, and show them wherever records are shown"
+    )]
+    pub fn agree(
+        &self,
+        now: Now,
+        secrets: Vec<Value>,
+        metered: bool,
+        check: bool,
+        folder: Option<Arc<dyn Folder>>,
+        watch: Arc<dyn Watch>,
+        stop: Arc<Stop>,
+    ) -> Result<String> {
+        let folder = folder.map(Reached);
+        let folder = folder.as_ref().map(|folder| folder as &dyn laydown_remote::Shelf);
+        let how = How { secrets: &secrets, metered, check, folder, stop: Arc::clone(&stop.0) };
+        laydown_remote::agree(&self.0, now, &how, &mut |so_far| watch.so_far(so_far))
+    }
+
+    /// Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+    pub fn forget_meeting_place(&self, now: Now) -> Result<()> {
+        self.0.forget_meeting_place(now)
     }
 
     /// The Buckets screen.

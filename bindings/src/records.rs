@@ -71,7 +71,7 @@ pub struct Kept {
     pub id: String,
     /// What happened, in one short sentence.
     pub sentence: String,
-    /// Hand this to [`Studio::undo`] to take the command back.
+    /// Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
     pub undo: String,
     /// The coats that may follow on the same piece, each ready to weigh.
     pub next: Vec<NextCoat>,
@@ -420,6 +420,8 @@ pub enum SheetKind {
     Control,
     /// Units, sound and touch on this phone.
     Preference,
+    /// Where the phones of the studio meet. Its secrets are the shell's to keep.
+    MeetingPlace,
 }
 
 /// A field's key and what is entered in it.
@@ -449,6 +451,14 @@ pub struct SheetEntry {
 pub enum FieldKind {
     /// Free text.
     Text,
+    /// A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
+    Exact,
+    /// A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
+    /// the field's key, once the sheet is kept. Left empty, the one that is kept there stays.
+    Secret,
+    /// A folder, chosen in the platform's own way: what stands in it has two lines, the folder's name and what the shell
+    /// finds it again by.
+    Folder,
     /// A number or quantity in people's notation; the shell shows digits.
     Number,
     /// One of the items.
@@ -1110,6 +1120,8 @@ pub struct HistoryView {
 pub struct DevicesView {
     /// How phones come to agree.
     pub intro: String,
+    /// Where they meet.
+    pub meeting: MeetingView,
     /// The phones, this one first.
     pub devices: Vec<Row>,
     /// Clocks that cannot be right.
@@ -1137,4 +1149,21 @@ pub struct ImportView {
     pub take_in_label: String,
     /// Whether it can be taken in as it stands.
     pub can_take_in: bool,
+}
+
+/// Where the phones of the studio meet, as it is shown.
+#[uniffi::remote(Record)]
+pub struct MeetingView {
+    /// Where they meet; or, while no place is chosen, what one is good for.
+    pub place: String,
+    /// Whether a place is chosen.
+    pub chosen: bool,
+    /// What the shell finds the chosen folder again by; empty where the place is no folder.
+    pub folder: String,
+    /// When they last agreed, and what came and went; empty while no place is chosen.
+    pub last: String,
+    /// What waits here; empty when nothing does.
+    pub waits: String,
+    /// What went wrong, and what is to be done.
+    pub notes: Vec<Note>,
 }

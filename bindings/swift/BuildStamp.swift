@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "34753bef152397f8"
+public let generatedBuildStamp = "cca3d120c5eafa66"

@@ -460,7 +460,13 @@ fileprivate final class UniffiHandleMap<T>: @unchecked Sendable {
 
 
 // Public interface members begin here.
-
+// Magic number for the Rust proxy to call using the same mechanism as every other method,
+// to free the callback once it's dropped by Rust.
+private let IDX_CALLBACK_FREE: Int32 = 0
+// Callback return codes
+private let UNIFFI_CALLBACK_SUCCESS: Int32 = 0
+private let UNIFFI_CALLBACK_ERROR: Int32 = 1
+private let UNIFFI_CALLBACK_UNEXPECTED_ERROR: Int32 = 2
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
@@ -506,6 +512,22 @@ fileprivate struct FfiConverterInt32: FfiConverterPrimitive {
     }
 
     public static func write(_ value: Int32, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterUInt64: FfiConverterPrimitive {
+    typealias FfiType = UInt64
+    typealias SwiftType = UInt64
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> UInt64 {
+        return try lift(readInt(&buf))
+    }
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
         writeInt(&buf, lower(value))
     }
 }
@@ -612,6 +634,460 @@ fileprivate struct FfiConverterString: FfiConverter {
     }
 }
 
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterData: FfiConverterRustBuffer {
+    typealias SwiftType = Data
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Data {
+        let len: Int32 = try readInt(&buf)
+        return Data(try readBytes(&buf, count: Int(len)))
+    }
+
+    public static func write(_ value: Data, into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        writeBytes(&buf, value)
+    }
+}
+
+
+
+
+/**
+ * A folder where phones meet. A shell brings its own where the platform's folders have no paths; else [`folder_at`] makes one.
+ */
+public protocol Folder: AnyObject, Sendable {
+    
+    /**
+     * The whole of a file; `None` where there is none.
+     */
+    func get(path: String) throws  -> Data?
+    
+    /**
+     * Puts a whole file there, with the folders that it lies in, in the place of one that is there already.
+     */
+    func put(path: String, bytes: Data) throws 
+    
+    /**
+     * All files whose path begins with `devices/`.
+     */
+    func list() throws  -> [FolderEntry]
+    
+}
+/**
+ * A folder where phones meet. A shell brings its own where the platform's folders have no paths; else [`folder_at`] makes one.
+ */
+open class FolderImpl: Folder, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_bindings_fn_clone_folder(self.handle, $0) }
+    }
+    // No primary constructor declared for this class.
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_bindings_fn_free_folder(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * The whole of a file; `None` where there is none.
+     */
+open func get(path: String)throws  -> Data?  {
+    return try  FfiConverterOptionData.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_folder_get(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(path),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Puts a whole file there, with the folders that it lies in, in the place of one that is there already.
+     */
+open func put(path: String, bytes: Data)throws   {try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_folder_put(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(path),
+        FfiConverterData.lower(bytes),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * All files whose path begins with `devices/`.
+     */
+open func list()throws  -> [FolderEntry]  {
+    return try  FfiConverterSequenceTypeFolderEntry.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_folder_list(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+})
+}
+    
+
+    
+}
+
+
+
+// Put the implementation in a struct so we don't pollute the top-level namespace
+fileprivate struct UniffiCallbackInterfaceFolder {
+
+    // Create the VTable using a series of closures.
+    // Swift automatically converts these into C callback functions.
+    //
+    // Store the vtable directly.
+    static let vtable: UniffiVTableCallbackInterfaceFolder = UniffiVTableCallbackInterfaceFolder(
+        uniffiFree: { (uniffiHandle: UInt64) -> () in
+            do {
+                try FfiConverterTypeFolder.handleMap.remove(handle: uniffiHandle)
+            } catch {
+                print("Uniffi callback interface Folder: handle missing in uniffiFree")
+            }
+        },
+        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
+            do {
+                return try FfiConverterTypeFolder.handleMap.clone(handle: uniffiHandle)
+            } catch {
+                fatalError("Uniffi callback interface Folder: handle missing in uniffiClone")
+            }
+        },
+        get: { (
+            uniffiHandle: UInt64,
+            path: RustBuffer,
+            uniffiOutReturn: UnsafeMutablePointer<RustBuffer>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> Data? in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.get(
+                     path: try FfiConverterString.lift(path)
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterOptionData.lower($0) }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        },
+        put: { (
+            uniffiHandle: UInt64,
+            path: RustBuffer,
+            bytes: RustBuffer,
+            uniffiOutReturn: UnsafeMutableRawPointer,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> () in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.put(
+                     path: try FfiConverterString.lift(path),
+                     bytes: try FfiConverterData.lift(bytes)
+                )
+            }
+
+            
+            let writeReturn = { () }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        },
+        list: { (
+            uniffiHandle: UInt64,
+            uniffiOutReturn: UnsafeMutablePointer<RustBuffer>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> [FolderEntry] in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.list(
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterSequenceTypeFolderEntry.lower($0) }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        }
+    )
+
+    // Rust stores this pointer for future callback invocations, so it must live
+    // for the process lifetime (not just for the init function call).
+    //
+    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
+    // This is safe because the pointee is initialized once during static init
+    // and never mutated by either side of the FFI.  Its fields are C function pointers.
+    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceFolder> = {
+        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceFolder>.allocate(capacity: 1)
+        ptr.initialize(to: vtable)
+        return UnsafePointer(ptr)
+    }()
+}
+
+private func uniffiCallbackInitFolder() {
+    uniffi_laydown_bindings_fn_init_callback_vtable_folder(UniffiCallbackInterfaceFolder.vtablePtr)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFolder: FfiConverter {
+    fileprivate static let handleMap = UniffiHandleMap<Folder>()
+
+    typealias FfiType = UInt64
+    typealias SwiftType = Folder
+
+    public static func lift(_ handle: UInt64) throws -> Folder {
+        if ((handle & 1) == 0) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return FolderImpl(unsafeFromHandle: handle)
+        } else {
+            // Swift-generated handle, get the object from the handle map
+            return try handleMap.remove(handle: handle)
+        }
+    }
+
+    public static func lower(_ value: Folder) -> UInt64 {
+         if let rustImpl = value as? FolderImpl {
+             // Rust-implemented object.  Clone the handle and return it
+            return rustImpl.uniffiCloneHandle()
+         } else {
+            // Swift object, generate a new vtable handle and return that.
+            return handleMap.insert(obj: value)
+         }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Folder {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: Folder, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolder_lift(_ handle: UInt64) throws -> Folder {
+    return try FfiConverterTypeFolder.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolder_lower(_ value: Folder) -> UInt64 {
+    return FfiConverterTypeFolder.lower(value)
+}
+
+
+
+
+
+
+/**
+ * Stops a meeting.
+ */
+public protocol StopProtocol: AnyObject, Sendable {
+    
+    /**
+     * Has the meeting end soon. What is done stays done.
+     */
+    func stop() 
+    
+}
+/**
+ * Stops a meeting.
+ */
+open class Stop: StopProtocol, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_bindings_fn_clone_stop(self.handle, $0) }
+    }
+    /**
+     * One for a single meeting.
+     */
+public convenience init() {
+    let handle =
+        try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_constructor_stop_new(uniffiCallStatus
+    )
+}
+    self.init(unsafeFromHandle: handle)
+}
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_bindings_fn_free_stop(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * Has the meeting end soon. What is done stays done.
+     */
+open func stop()  {try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_stop_stop(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+}
+}
+    
+
+    
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStop: FfiConverter {
+    typealias FfiType = UInt64
+    typealias SwiftType = Stop
+
+    public static func lift(_ handle: UInt64) throws -> Stop {
+        return Stop(unsafeFromHandle: handle)
+    }
+
+    public static func lower(_ value: Stop) -> UInt64 {
+        return value.uniffiCloneHandle()
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Stop {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: Stop, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStop_lift(_ handle: UInt64) throws -> Stop {
+    return try FfiConverterTypeStop.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStop_lower(_ value: Stop) -> UInt64 {
+    return FfiConverterTypeStop.lower(value)
+}
+
+
+
 
 
 
@@ -626,14 +1102,18 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func advance(now: Now, firing: String) throws  -> Kept
     
     /**
+     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
+     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
+     * error.
+     */
+    func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop) throws  -> String
+    
+    /**
      * Writes everything into one file and reads it again; answers with what it holds.
      */
     func backUp(into: String) throws  -> String
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-    func backUpEvery(now: Now, every: String) throws 
     
     /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
@@ -641,30 +1121,9 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func backedUp(now: Now, copy: String) throws  -> String
     
     /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-    func backedUpByItself(now: Now, place: String, file: String, copy: String) throws  -> [String]
-    
-    /**
      * The Backup page.
      */
     func backup(now: Now) throws  -> BackupView
-    
-    /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
-     */
-    func backupDue(now: Now, asked: Bool) throws  -> BackupTask?
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-    func backupFailed(now: Now, trouble: BackupTrouble) throws 
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-    func backupsRemoved(now: Now, files: [String]) throws 
     
     /**
      * One bucket's page.
@@ -702,12 +1161,6 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func doings(now: Now) throws  -> HistoryView
     
     /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-    func export(what: String, into: String) throws  -> String
-    
-    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
@@ -716,6 +1169,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * A firing's page.
      */
     func firing(now: Now, id: String) throws  -> FiringView
+    
+    /**
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     */
+    func forgetMeetingPlace(now: Now) throws 
     
     /**
      * All that was ever said of one thing.
@@ -736,11 +1194,6 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     func keep(now: Now, entry: WeighEntry) throws  -> Kept
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-    func keepBackupsIn(now: Now, place: String, called: String) throws 
     
     /**
      * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
@@ -833,7 +1286,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func takeBackCoat(now: Now, id: String) throws  -> Kept
     
     /**
-     * Takes a backup or a journal in; answers with what to say.
+     * Takes a backup in; answers with what to say.
      */
     func takeIn(now: Now, from: String) throws  -> String
     
@@ -978,6 +1431,29 @@ open func advance(now: Now, firing: String)throws  -> Kept  {
 }
     
     /**
+     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
+     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
+     * error.
+     */
+open func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_agree(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterSequenceTypeValue.lower(secrets),
+        FfiConverterBool.lower(metered),
+        FfiConverterBool.lower(check),
+        FfiConverterOptionTypeFolder.lower(folder),
+        FfiConverterTypeWatch_lower(watch),
+        FfiConverterTypeStop_lower(stop),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Writes everything into one file and reads it again; answers with what it holds.
      */
 open func backUp(into: String)throws  -> String  {
@@ -988,19 +1464,6 @@ open func backUp(into: String)throws  -> String  {
         FfiConverterString.lower(into),uniffiCallStatus
     )
 })
-}
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-open func backUpEvery(now: Now, every: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_back_up_every(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(every),uniffiCallStatus
-    )
-}
 }
     
     /**
@@ -1018,23 +1481,6 @@ open func backedUp(now: Now, copy: String)throws  -> String  {
 }
     
     /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-open func backedUpByItself(now: Now, place: String, file: String, copy: String)throws  -> [String]  {
-    return try  FfiConverterSequenceString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(place),
-        FfiConverterString.lower(file),
-        FfiConverterString.lower(copy),uniffiCallStatus
-    )
-})
-}
-    
-    /**
      * The Backup page.
      */
 open func backup(now: Now)throws  -> BackupView  {
@@ -1045,46 +1491,6 @@ open func backup(now: Now)throws  -> BackupView  {
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
-}
-    
-    /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
-     */
-open func backupDue(now: Now, asked: Bool)throws  -> BackupTask?  {
-    return try  FfiConverterOptionTypeBackupTask.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backup_due(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterBool.lower(asked),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-open func backupFailed(now: Now, trouble: BackupTrouble)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backup_failed(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeBackupTrouble_lower(trouble),uniffiCallStatus
-    )
-}
-}
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-open func backupsRemoved(now: Now, files: [String])throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backups_removed(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterSequenceString.lower(files),uniffiCallStatus
-    )
-}
 }
     
     /**
@@ -1184,21 +1590,6 @@ open func doings(now: Now)throws  -> HistoryView  {
 }
     
     /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-open func export(what: String, into: String)throws  -> String  {
-    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_export(
-            self.uniffiCloneHandle(),
-        FfiConverterString.lower(what),
-        FfiConverterString.lower(into),uniffiCallStatus
-    )
-})
-}
-    
-    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
 open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
@@ -1224,6 +1615,18 @@ open func firing(now: Now, id: String)throws  -> FiringView  {
         FfiConverterString.lower(id),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     */
+open func forgetMeetingPlace(now: Now)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+}
 }
     
     /**
@@ -1280,20 +1683,6 @@ open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
         FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
     )
 })
-}
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-open func keepBackupsIn(now: Now, place: String, called: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(place),
-        FfiConverterString.lower(called),uniffiCallStatus
-    )
-}
 }
     
     /**
@@ -1557,7 +1946,7 @@ open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
 }
     
     /**
-     * Takes a backup or a journal in; answers with what to say.
+     * Takes a backup in; answers with what to say.
      */
 open func takeIn(now: Now, from: String)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -1735,56 +2124,195 @@ public func FfiConverterTypeStudio_lower(_ value: Studio) -> UInt64 {
 
 
 
+
+
 /**
- * A backup that is to be made now.
+ * Told how far a meeting is, on the thread that it was called on.
  */
-public struct BackupTask: Equatable, Hashable {
+public protocol Watch: AnyObject, Sendable {
+    
     /**
-     * The folder, as it was given.
+     * It is so far.
      */
-    public var place: String
-    /**
-     * The name for the file.
-     */
-    public var name: String
+    func soFar(soFar: SoFar) 
+    
+}
+/**
+ * Told how far a meeting is, on the thread that it was called on.
+ */
+open class WatchImpl: Watch, @unchecked Sendable {
+    fileprivate let handle: UInt64
 
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * The folder, as it was given.
-         */place: String, 
-        /**
-         * The name for the file.
-         */name: String) {
-        self.place = place
-        self.name = name
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_bindings_fn_clone_watch(self.handle, $0) }
+    }
+    // No primary constructor declared for this class.
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_bindings_fn_free_watch(handle, $0) }
     }
 
     
 
     
+    /**
+     * It is so far.
+     */
+open func soFar(soFar: SoFar)  {try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_watch_so_far(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeSoFar_lower(soFar),uniffiCallStatus
+    )
+}
+}
+    
+
+    
 }
 
-#if compiler(>=6)
-extension BackupTask: Sendable {}
-#endif
+
+
+// Put the implementation in a struct so we don't pollute the top-level namespace
+fileprivate struct UniffiCallbackInterfaceWatch {
+
+    // Create the VTable using a series of closures.
+    // Swift automatically converts these into C callback functions.
+    //
+    // Store the vtable directly.
+    static let vtable: UniffiVTableCallbackInterfaceWatch = UniffiVTableCallbackInterfaceWatch(
+        uniffiFree: { (uniffiHandle: UInt64) -> () in
+            do {
+                try FfiConverterTypeWatch.handleMap.remove(handle: uniffiHandle)
+            } catch {
+                print("Uniffi callback interface Watch: handle missing in uniffiFree")
+            }
+        },
+        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
+            do {
+                return try FfiConverterTypeWatch.handleMap.clone(handle: uniffiHandle)
+            } catch {
+                fatalError("Uniffi callback interface Watch: handle missing in uniffiClone")
+            }
+        },
+        soFar: { (
+            uniffiHandle: UInt64,
+            soFar: RustBuffer,
+            uniffiOutReturn: UnsafeMutableRawPointer,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> () in
+                guard let uniffiObj = try? FfiConverterTypeWatch.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return uniffiObj.soFar(
+                     soFar: try FfiConverterTypeSoFar_lift(soFar)
+                )
+            }
+
+            
+            let writeReturn = { () }
+            uniffiTraitInterfaceCall(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn
+            )
+        }
+    )
+
+    // Rust stores this pointer for future callback invocations, so it must live
+    // for the process lifetime (not just for the init function call).
+    //
+    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
+    // This is safe because the pointee is initialized once during static init
+    // and never mutated by either side of the FFI.  Its fields are C function pointers.
+    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceWatch> = {
+        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceWatch>.allocate(capacity: 1)
+        ptr.initialize(to: vtable)
+        return UnsafePointer(ptr)
+    }()
+}
+
+private func uniffiCallbackInitWatch() {
+    uniffi_laydown_bindings_fn_init_callback_vtable_watch(UniffiCallbackInterfaceWatch.vtablePtr)
+}
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public struct FfiConverterTypeBackupTask: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BackupTask {
-        return
-            try BackupTask(
-                place: FfiConverterString.read(from: &buf), 
-                name: FfiConverterString.read(from: &buf)
-        )
+public struct FfiConverterTypeWatch: FfiConverter {
+    fileprivate static let handleMap = UniffiHandleMap<Watch>()
+
+    typealias FfiType = UInt64
+    typealias SwiftType = Watch
+
+    public static func lift(_ handle: UInt64) throws -> Watch {
+        if ((handle & 1) == 0) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return WatchImpl(unsafeFromHandle: handle)
+        } else {
+            // Swift-generated handle, get the object from the handle map
+            return try handleMap.remove(handle: handle)
+        }
     }
 
-    public static func write(_ value: BackupTask, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.place, into: &buf)
-        FfiConverterString.write(value.name, into: &buf)
+    public static func lower(_ value: Watch) -> UInt64 {
+         if let rustImpl = value as? WatchImpl {
+             // Rust-implemented object.  Clone the handle and return it
+            return rustImpl.uniffiCloneHandle()
+         } else {
+            // Swift object, generate a new vtable handle and return that.
+            return handleMap.insert(obj: value)
+         }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Watch {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: Watch, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
     }
 }
 
@@ -1792,16 +2320,18 @@ public struct FfiConverterTypeBackupTask: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeBackupTask_lift(_ buf: RustBuffer) throws -> BackupTask {
-    return try FfiConverterTypeBackupTask.lift(buf)
+public func FfiConverterTypeWatch_lift(_ handle: UInt64) throws -> Watch {
+    return try FfiConverterTypeWatch.lift(handle)
 }
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeBackupTask_lower(_ value: BackupTask) -> RustBuffer {
-    return FfiConverterTypeBackupTask.lower(value)
+public func FfiConverterTypeWatch_lower(_ value: Watch) -> UInt64 {
+    return FfiConverterTypeWatch.lower(value)
 }
+
+
 
 
 /**
@@ -1824,26 +2354,6 @@ public struct BackupView: Equatable, Hashable {
      * What to mind.
      */
     public var notes: [Note]
-    /**
-     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
-     */
-    public var every: [Row]
-    /**
-     * What is done by itself, or what to do so that something is.
-     */
-    public var byItself: String
-    /**
-     * What the folder is called into which that is done; empty while none is chosen.
-     */
-    public var place: String
-    /**
-     * Tables that can be written for a spreadsheet, the one wanted most first.
-     */
-    public var tables: [Export]
-    /**
-     * The journal, for other programs.
-     */
-    public var journal: Export
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -1859,31 +2369,11 @@ public struct BackupView: Equatable, Hashable {
          */name: String, 
         /**
          * What to mind.
-         */notes: [Note], 
-        /**
-         * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
-         */every: [Row], 
-        /**
-         * What is done by itself, or what to do so that something is.
-         */byItself: String, 
-        /**
-         * What the folder is called into which that is done; empty while none is chosen.
-         */place: String, 
-        /**
-         * Tables that can be written for a spreadsheet, the one wanted most first.
-         */tables: [Export], 
-        /**
-         * The journal, for other programs.
-         */journal: Export) {
+         */notes: [Note]) {
         self.intro = intro
         self.last = last
         self.name = name
         self.notes = notes
-        self.every = every
-        self.byItself = byItself
-        self.place = place
-        self.tables = tables
-        self.journal = journal
     }
 
     
@@ -1905,12 +2395,7 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
                 intro: FfiConverterString.read(from: &buf), 
                 last: FfiConverterString.read(from: &buf), 
                 name: FfiConverterString.read(from: &buf), 
-                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
-                every: FfiConverterSequenceTypeRow.read(from: &buf), 
-                byItself: FfiConverterString.read(from: &buf), 
-                place: FfiConverterString.read(from: &buf), 
-                tables: FfiConverterSequenceTypeExport.read(from: &buf), 
-                journal: FfiConverterTypeExport.read(from: &buf)
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
     }
 
@@ -1919,11 +2404,6 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
         FfiConverterString.write(value.last, into: &buf)
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
-        FfiConverterSequenceTypeRow.write(value.every, into: &buf)
-        FfiConverterString.write(value.byItself, into: &buf)
-        FfiConverterString.write(value.place, into: &buf)
-        FfiConverterSequenceTypeExport.write(value.tables, into: &buf)
-        FfiConverterTypeExport.write(value.journal, into: &buf)
     }
 }
 
@@ -3001,6 +3481,10 @@ public struct DevicesView: Equatable, Hashable {
      */
     public var intro: String
     /**
+     * Where they meet.
+     */
+    public var meeting: MeetingView
+    /**
      * The phones, this one first.
      */
     public var devices: [Row]
@@ -3016,12 +3500,16 @@ public struct DevicesView: Equatable, Hashable {
          * How phones come to agree.
          */intro: String, 
         /**
+         * Where they meet.
+         */meeting: MeetingView, 
+        /**
          * The phones, this one first.
          */devices: [Row], 
         /**
          * Clocks that cannot be right.
          */notes: [Note]) {
         self.intro = intro
+        self.meeting = meeting
         self.devices = devices
         self.notes = notes
     }
@@ -3043,6 +3531,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
         return
             try DevicesView(
                 intro: FfiConverterString.read(from: &buf), 
+                meeting: FfiConverterTypeMeetingView.read(from: &buf), 
                 devices: FfiConverterSequenceTypeRow.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
@@ -3050,6 +3539,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
 
     public static func write(_ value: DevicesView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.intro, into: &buf)
+        FfiConverterTypeMeetingView.write(value.meeting, into: &buf)
         FfiConverterSequenceTypeRow.write(value.devices, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
@@ -3276,105 +3766,6 @@ public func FfiConverterTypeDrawing_lift(_ buf: RustBuffer) throws -> Drawing {
 #endif
 public func FfiConverterTypeDrawing_lower(_ value: Drawing) -> RustBuffer {
     return FfiConverterTypeDrawing.lower(value)
-}
-
-
-/**
- * Something that can be written for other programs.
- */
-public struct Export: Equatable, Hashable {
-    /**
-     * To hand to [`Studio::export`].
-     */
-    public var what: String
-    /**
-     * What it is called.
-     */
-    public var title: String
-    /**
-     * What is in it.
-     */
-    public var detail: String
-    /**
-     * The name to offer for the file.
-     */
-    public var name: String
-    /**
-     * Its media type.
-     */
-    public var mediaType: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * To hand to [`Studio::export`].
-         */what: String, 
-        /**
-         * What it is called.
-         */title: String, 
-        /**
-         * What is in it.
-         */detail: String, 
-        /**
-         * The name to offer for the file.
-         */name: String, 
-        /**
-         * Its media type.
-         */mediaType: String) {
-        self.what = what
-        self.title = title
-        self.detail = detail
-        self.name = name
-        self.mediaType = mediaType
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension Export: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeExport: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Export {
-        return
-            try Export(
-                what: FfiConverterString.read(from: &buf), 
-                title: FfiConverterString.read(from: &buf), 
-                detail: FfiConverterString.read(from: &buf), 
-                name: FfiConverterString.read(from: &buf), 
-                mediaType: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: Export, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.what, into: &buf)
-        FfiConverterString.write(value.title, into: &buf)
-        FfiConverterString.write(value.detail, into: &buf)
-        FfiConverterString.write(value.name, into: &buf)
-        FfiConverterString.write(value.mediaType, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeExport_lift(_ buf: RustBuffer) throws -> Export {
-    return try FfiConverterTypeExport.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeExport_lower(_ value: Export) -> RustBuffer {
-    return FfiConverterTypeExport.lower(value)
 }
 
 
@@ -3752,6 +4143,75 @@ public func FfiConverterTypeFiringView_lift(_ buf: RustBuffer) throws -> FiringV
 #endif
 public func FfiConverterTypeFiringView_lower(_ value: FiringView) -> RustBuffer {
     return FfiConverterTypeFiringView.lower(value)
+}
+
+
+/**
+ * A file in a folder.
+ */
+public struct FolderEntry: Equatable, Hashable {
+    /**
+     * Its path from the folder on, with `/` between the parts.
+     */
+    public var path: String
+    /**
+     * Its length, bytes.
+     */
+    public var size: UInt64
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its path from the folder on, with `/` between the parts.
+         */path: String, 
+        /**
+         * Its length, bytes.
+         */size: UInt64) {
+        self.path = path
+        self.size = size
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FolderEntry: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFolderEntry: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FolderEntry {
+        return
+            try FolderEntry(
+                path: FfiConverterString.read(from: &buf), 
+                size: FfiConverterUInt64.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FolderEntry, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.path, into: &buf)
+        FfiConverterUInt64.write(value.size, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderEntry_lift(_ buf: RustBuffer) throws -> FolderEntry {
+    return try FfiConverterTypeFolderEntry.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderEntry_lower(_ value: FolderEntry) -> RustBuffer {
+    return FfiConverterTypeFolderEntry.lower(value)
 }
 
 
@@ -4352,7 +4812,7 @@ public struct Kept: Equatable, Hashable {
      */
     public var sentence: String
     /**
-     * Hand this to [`Studio::undo`] to take the command back.
+     * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
      */
     public var undo: String
     /**
@@ -4370,7 +4830,7 @@ public struct Kept: Equatable, Hashable {
          * What happened, in one short sentence.
          */sentence: String, 
         /**
-         * Hand this to [`Studio::undo`] to take the command back.
+         * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
          */undo: String, 
         /**
          * The coats that may follow on the same piece, each ready to weigh.
@@ -4802,6 +5262,115 @@ public func FfiConverterTypeLookView_lift(_ buf: RustBuffer) throws -> LookView 
 #endif
 public func FfiConverterTypeLookView_lower(_ value: LookView) -> RustBuffer {
     return FfiConverterTypeLookView.lower(value)
+}
+
+
+/**
+ * Where the phones of the studio meet, as it is shown.
+ */
+public struct MeetingView: Equatable, Hashable {
+    /**
+     * Where they meet; or, while no place is chosen, what one is good for.
+     */
+    public var place: String
+    /**
+     * Whether a place is chosen.
+     */
+    public var chosen: Bool
+    /**
+     * What the shell finds the chosen folder again by; empty where the place is no folder.
+     */
+    public var folder: String
+    /**
+     * When they last agreed, and what came and went; empty while no place is chosen.
+     */
+    public var last: String
+    /**
+     * What waits here; empty when nothing does.
+     */
+    public var waits: String
+    /**
+     * What went wrong, and what is to be done.
+     */
+    public var notes: [Note]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Where they meet; or, while no place is chosen, what one is good for.
+         */place: String, 
+        /**
+         * Whether a place is chosen.
+         */chosen: Bool, 
+        /**
+         * What the shell finds the chosen folder again by; empty where the place is no folder.
+         */folder: String, 
+        /**
+         * When they last agreed, and what came and went; empty while no place is chosen.
+         */last: String, 
+        /**
+         * What waits here; empty when nothing does.
+         */waits: String, 
+        /**
+         * What went wrong, and what is to be done.
+         */notes: [Note]) {
+        self.place = place
+        self.chosen = chosen
+        self.folder = folder
+        self.last = last
+        self.waits = waits
+        self.notes = notes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MeetingView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMeetingView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MeetingView {
+        return
+            try MeetingView(
+                place: FfiConverterString.read(from: &buf), 
+                chosen: FfiConverterBool.read(from: &buf), 
+                folder: FfiConverterString.read(from: &buf), 
+                last: FfiConverterString.read(from: &buf), 
+                waits: FfiConverterString.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MeetingView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterBool.write(value.chosen, into: &buf)
+        FfiConverterString.write(value.folder, into: &buf)
+        FfiConverterString.write(value.last, into: &buf)
+        FfiConverterString.write(value.waits, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeetingView_lift(_ buf: RustBuffer) throws -> MeetingView {
+    return try FfiConverterTypeMeetingView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeetingView_lower(_ value: MeetingView) -> RustBuffer {
+    return FfiConverterTypeMeetingView.lower(value)
 }
 
 
@@ -6744,6 +7313,75 @@ public func FfiConverterTypeSizesView_lower(_ value: SizesView) -> RustBuffer {
 
 
 /**
+ * How far a meeting is.
+ */
+public struct SoFar: Equatable, Hashable {
+    /**
+     * In words.
+     */
+    public var sentence: String
+    /**
+     * From 0 to 1; goes back where more becomes known on the way.
+     */
+    public var fraction: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * In words.
+         */sentence: String, 
+        /**
+         * From 0 to 1; goes back where more becomes known on the way.
+         */fraction: Double) {
+        self.sentence = sentence
+        self.fraction = fraction
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SoFar: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSoFar: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SoFar {
+        return
+            try SoFar(
+                sentence: FfiConverterString.read(from: &buf), 
+                fraction: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SoFar, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.sentence, into: &buf)
+        FfiConverterDouble.write(value.fraction, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSoFar_lift(_ buf: RustBuffer) throws -> SoFar {
+    return try FfiConverterTypeSoFar.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSoFar_lower(_ value: SoFar) -> RustBuffer {
+    return FfiConverterTypeSoFar.lower(value)
+}
+
+
+/**
  * A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
  */
 public struct Spot: Equatable, Hashable {
@@ -7844,131 +8482,6 @@ public func FfiConverterTypeZoneQuestion_lower(_ value: ZoneQuestion) -> RustBuf
 
 
 /**
- * Why a backup was not made by itself.
- */
-
-public enum BackupTrouble: Equatable, Hashable {
-    
-    /**
-     * The folder is not there.
-     */
-    case placeGone
-    /**
-     * The phone's system no longer lets the app write there.
-     */
-    case notAllowed
-    /**
-     * No room in the folder.
-     */
-    case placeFull
-    /**
-     * No room on the phone itself.
-     */
-    case phoneFull
-    /**
-     * It could not be made for another reason than room.
-     */
-    case notMade
-    /**
-     * What lies in the folder is not what was written.
-     */
-    case notWhole
-    /**
-     * Any other failure of the folder.
-     */
-    case noAnswer
-
-
-
-
-
-}
-
-#if compiler(>=6)
-extension BackupTrouble: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeBackupTrouble: FfiConverterRustBuffer {
-    typealias SwiftType = BackupTrouble
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BackupTrouble {
-        let variant: Int32 = try readInt(&buf)
-        switch variant {
-        
-        case 1: return .placeGone
-        
-        case 2: return .notAllowed
-        
-        case 3: return .placeFull
-        
-        case 4: return .phoneFull
-        
-        case 5: return .notMade
-        
-        case 6: return .notWhole
-        
-        case 7: return .noAnswer
-        
-        default: throw UniffiInternalError.unexpectedEnumCase
-        }
-    }
-
-    public static func write(_ value: BackupTrouble, into buf: inout [UInt8]) {
-        switch value {
-        
-        
-        case .placeGone:
-            writeInt(&buf, Int32(1))
-        
-        
-        case .notAllowed:
-            writeInt(&buf, Int32(2))
-        
-        
-        case .placeFull:
-            writeInt(&buf, Int32(3))
-        
-        
-        case .phoneFull:
-            writeInt(&buf, Int32(4))
-        
-        
-        case .notMade:
-            writeInt(&buf, Int32(5))
-        
-        
-        case .notWhole:
-            writeInt(&buf, Int32(6))
-        
-        
-        case .noAnswer:
-            writeInt(&buf, Int32(7))
-        
-        }
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeBackupTrouble_lift(_ buf: RustBuffer) throws -> BackupTrouble {
-    return try FfiConverterTypeBackupTrouble.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeBackupTrouble_lower(_ value: BackupTrouble) -> RustBuffer {
-    return FfiConverterTypeBackupTrouble.lower(value)
-}
-
-
-
-/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -8064,6 +8577,20 @@ public enum FieldKind: Equatable, Hashable {
      */
     case text
     /**
+     * A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
+     */
+    case exact
+    /**
+     * A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
+     * the field's key, once the sheet is kept. Left empty, the one that is kept there stays.
+     */
+    case secret
+    /**
+     * A folder, chosen in the platform's own way: what stands in it has two lines, the folder's name and what the shell
+     * finds it again by.
+     */
+    case folder
+    /**
      * A number or quantity in people's notation; the shell shows digits.
      */
     case number
@@ -8111,17 +8638,23 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
         
         case 1: return .text
         
-        case 2: return .number
+        case 2: return .exact
         
-        case 3: return .choice
+        case 3: return .secret
         
-        case 4: return .outline
+        case 4: return .folder
         
-        case 5: return .`switch`
+        case 5: return .number
         
-        case 6: return .table
+        case 6: return .choice
         
-        case 7: return .photo
+        case 7: return .outline
+        
+        case 8: return .`switch`
+        
+        case 9: return .table
+        
+        case 10: return .photo
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -8135,28 +8668,40 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(1))
         
         
-        case .number:
+        case .exact:
             writeInt(&buf, Int32(2))
         
         
-        case .choice:
+        case .secret:
             writeInt(&buf, Int32(3))
         
         
-        case .outline:
+        case .folder:
             writeInt(&buf, Int32(4))
         
         
-        case .`switch`:
+        case .number:
             writeInt(&buf, Int32(5))
         
         
-        case .table:
+        case .choice:
             writeInt(&buf, Int32(6))
         
         
-        case .photo:
+        case .outline:
             writeInt(&buf, Int32(7))
+        
+        
+        case .`switch`:
+            writeInt(&buf, Int32(8))
+        
+        
+        case .table:
+            writeInt(&buf, Int32(9))
+        
+        
+        case .photo:
+            writeInt(&buf, Int32(10))
         
         }
     }
@@ -8177,6 +8722,119 @@ public func FfiConverterTypeFieldKind_lower(_ value: FieldKind) -> RustBuffer {
     return FfiConverterTypeFieldKind.lower(value)
 }
 
+
+
+/**
+ * Why a folder did not do what was asked of it.
+ */
+public 
+enum FolderError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
+
+    
+    
+    /**
+     * There is no such folder any more.
+     */
+    case Gone
+    /**
+     * It may not be read or written.
+     */
+    case NotAllowed
+    /**
+     * There is no room left.
+     */
+    case Full
+    /**
+     * Whoever keeps the folder cannot be reached.
+     */
+    case NoAnswer
+    /**
+     * Something else.
+     */
+    case Failed
+
+    
+
+    
+
+    
+    public var errorDescription: String? {
+        String(reflecting: self)
+    }
+    
+}
+
+#if compiler(>=6)
+extension FolderError: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFolderError: FfiConverterRustBuffer {
+    typealias SwiftType = FolderError
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FolderError {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+
+        
+
+        
+        case 1: return .Gone
+        case 2: return .NotAllowed
+        case 3: return .Full
+        case 4: return .NoAnswer
+        case 5: return .Failed
+
+         default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FolderError, into buf: inout [UInt8]) {
+        switch value {
+
+        
+
+        
+        
+        case .Gone:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .NotAllowed:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .Full:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .NoAnswer:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .Failed:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderError_lift(_ buf: RustBuffer) throws -> FolderError {
+    return try FfiConverterTypeFolderError.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFolderError_lower(_ value: FolderError) -> RustBuffer {
+    return FfiConverterTypeFolderError.lower(value)
+}
 
 
 /**
@@ -8537,6 +9195,10 @@ public enum SheetKind: Equatable, Hashable {
      * Units, sound and touch on this phone.
      */
     case preference
+    /**
+     * Where the phones of the studio meet. Its secrets are the shell's to keep.
+     */
+    case meetingPlace
 
 
 
@@ -8583,6 +9245,8 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
         case 12: return .control
         
         case 13: return .preference
+        
+        case 14: return .meetingPlace
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -8642,6 +9306,10 @@ public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
         
         case .preference:
             writeInt(&buf, Int32(13))
+        
+        
+        case .meetingPlace:
+            writeInt(&buf, Int32(14))
         
         }
     }
@@ -8712,6 +9380,11 @@ enum StudioError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
      */
     case Unreadable(sentence: String
     )
+    /**
+     * The place where the phones meet did not do what was asked of it.
+     */
+    case Elsewhere(sentence: String
+    )
 
     
 
@@ -8766,6 +9439,9 @@ public struct FfiConverterTypeStudioError: FfiConverterRustBuffer {
         case 8: return .Unreadable(
             sentence: try FfiConverterString.read(from: &buf)
             )
+        case 9: return .Elsewhere(
+            sentence: try FfiConverterString.read(from: &buf)
+            )
 
          default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -8816,6 +9492,11 @@ public struct FfiConverterTypeStudioError: FfiConverterRustBuffer {
         
         case let .Unreadable(sentence):
             writeInt(&buf, Int32(8))
+            FfiConverterString.write(sentence, into: &buf)
+            
+        
+        case let .Elsewhere(sentence):
+            writeInt(&buf, Int32(9))
             FfiConverterString.write(sentence, into: &buf)
             
         }
@@ -9311,8 +9992,8 @@ fileprivate struct FfiConverterOptionDouble: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-fileprivate struct FfiConverterOptionTypeBackupTask: FfiConverterRustBuffer {
-    typealias SwiftType = BackupTask?
+fileprivate struct FfiConverterOptionData: FfiConverterRustBuffer {
+    typealias SwiftType = Data?
 
     public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
         guard let value = value else {
@@ -9320,13 +10001,37 @@ fileprivate struct FfiConverterOptionTypeBackupTask: FfiConverterRustBuffer {
             return
         }
         writeInt(&buf, Int8(1))
-        FfiConverterTypeBackupTask.write(value, into: &buf)
+        FfiConverterData.write(value, into: &buf)
     }
 
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
-        case 1: return try FfiConverterTypeBackupTask.read(from: &buf)
+        case 1: return try FfiConverterData.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFolder: FfiConverterRustBuffer {
+    typealias SwiftType = Folder?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFolder.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFolder.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -9727,31 +10432,6 @@ fileprivate struct FfiConverterSequenceTypeDoing: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-fileprivate struct FfiConverterSequenceTypeExport: FfiConverterRustBuffer {
-    typealias SwiftType = [Export]
-
-    public static func write(_ value: [Export], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeExport.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Export] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [Export]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeExport.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
 fileprivate struct FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer {
     typealias SwiftType = [FaultChip]
 
@@ -9794,6 +10474,31 @@ fileprivate struct FfiConverterSequenceTypeFilter: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFilter.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFolderEntry: FfiConverterRustBuffer {
+    typealias SwiftType = [FolderEntry]
+
+    public static func write(_ value: [FolderEntry], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFolderEntry.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FolderEntry] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FolderEntry]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFolderEntry.read(from: &buf))
         }
         return seq
     }
@@ -10372,6 +11077,17 @@ public func recoverStudio(path: String, mark: String, now: Now)throws  -> String
     )
 })
 }
+/**
+ * The folder at a path of this device's.
+ */
+public func folderAt(path: String)throws  -> Folder  {
+    return try  FfiConverterTypeFolder_lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_func_folder_at(
+        FfiConverterString.lower(path),uniffiCallStatus
+    )
+})
+}
 
 private enum InitializationResult {
     case ok
@@ -10394,31 +11110,22 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_func_recover_studio() != 16428) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_func_folder_at() != 64613) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_advance() != 15469) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_agree() != 6329) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_back_up() != 41141) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_back_up_every() != 53724) {
-        return InitializationResult.apiChecksumMismatch
-    }
     if (uniffi_laydown_bindings_checksum_method_studio_backed_up() != 63986) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() != 23736) {
-        return InitializationResult.apiChecksumMismatch
-    }
     if (uniffi_laydown_bindings_checksum_method_studio_backup() != 59861) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_bindings_checksum_method_studio_backup_due() != 43410) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_bindings_checksum_method_studio_backup_failed() != 27842) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_bindings_checksum_method_studio_backups_removed() != 3792) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_bucket() != 3555) {
@@ -10442,13 +11149,13 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_doings() != 10494) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_export() != 25819) {
-        return InitializationResult.apiChecksumMismatch
-    }
     if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 54685) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() != 28969) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_history() != 33716) {
@@ -10461,9 +11168,6 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_keep() != 47844) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() != 20392) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_keep_photo() != 58) {
@@ -10520,7 +11224,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 56446) {
+    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 44282) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() != 7694) {
@@ -10547,13 +11251,33 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_write_pdf() != 35624) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_folder_get() != 41039) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_folder_put() != 51840) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_folder_list() != 2709) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_stop_stop() != 64417) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_watch_so_far() != 65455) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_constructor_studio_open() != 3676) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_constructor_studio_open_here() != 61122) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_constructor_stop_new() != 15371) {
+        return InitializationResult.apiChecksumMismatch
+    }
 
+    uniffiCallbackInitFolder()
+    uniffiCallbackInitWatch()
     return InitializationResult.ok
 }()
 

@@ -243,6 +243,54 @@ typedef void (*UniffiForeignFutureCompleteVoid)(uint64_t, UniffiForeignFutureRes
     );
 
 #endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD0
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD0
+typedef void (*UniffiCallbackInterfaceFolderMethod0)(uint64_t, RustBuffer, RustBuffer* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD1
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD1
+typedef void (*UniffiCallbackInterfaceFolderMethod1)(uint64_t, RustBuffer, RustBuffer, void* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD2
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD2
+typedef void (*UniffiCallbackInterfaceFolderMethod2)(uint64_t, RustBuffer* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_WATCH_METHOD0
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_WATCH_METHOD0
+typedef void (*UniffiCallbackInterfaceWatchMethod0)(uint64_t, RustBuffer, void* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_FOLDER
+#define UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_FOLDER
+typedef struct UniffiVTableCallbackInterfaceFolder {
+    UniffiCallbackInterfaceFree _Nonnull uniffiFree;
+    UniffiCallbackInterfaceClone _Nonnull uniffiClone;
+    UniffiCallbackInterfaceFolderMethod0 _Nonnull get;
+    UniffiCallbackInterfaceFolderMethod1 _Nonnull put;
+    UniffiCallbackInterfaceFolderMethod2 _Nonnull list;
+} UniffiVTableCallbackInterfaceFolder;
+
+#endif
+#ifndef UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_WATCH
+#define UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_WATCH
+typedef struct UniffiVTableCallbackInterfaceWatch {
+    UniffiCallbackInterfaceFree _Nonnull uniffiFree;
+    UniffiCallbackInterfaceClone _Nonnull uniffiClone;
+    UniffiCallbackInterfaceWatchMethod0 _Nonnull soFar;
+} UniffiVTableCallbackInterfaceWatch;
+
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_STUDIO
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_STUDIO
 uint64_t uniffi_laydown_bindings_fn_clone_studio(uint64_t handle, RustCallStatus *_Nonnull out_status
@@ -266,6 +314,11 @@ uint64_t uniffi_laydown_bindings_fn_constructor_studio_open_here(RustBuffer path
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_ADVANCE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_ADVANCE
 RustBuffer uniffi_laydown_bindings_fn_method_studio_advance(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_AGREE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_AGREE
+RustBuffer uniffi_laydown_bindings_fn_method_studio_agree(uint64_t ptr, RustBuffer now, RustBuffer secrets, int8_t metered, int8_t check, RustBuffer folder, uint64_t watch, uint64_t stop, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_BACK_UP
@@ -356,6 +409,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, Ru
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
 RustBuffer uniffi_laydown_bindings_fn_method_studio_firing(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
+void uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_HISTORY
@@ -518,6 +576,77 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_weigh(uint64_t ptr, RustBuff
 void uniffi_laydown_bindings_fn_method_studio_write_pdf(uint64_t ptr, RustBuffer title, RustBuffer pages, RustBuffer into, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_FOLDER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_FOLDER
+uint64_t uniffi_laydown_bindings_fn_clone_folder(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FREE_FOLDER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FREE_FOLDER
+void uniffi_laydown_bindings_fn_free_folder(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_INIT_CALLBACK_VTABLE_FOLDER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_INIT_CALLBACK_VTABLE_FOLDER
+void uniffi_laydown_bindings_fn_init_callback_vtable_folder(const UniffiVTableCallbackInterfaceFolder* _Nonnull vtable
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_FOLDER_GET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_FOLDER_GET
+RustBuffer uniffi_laydown_bindings_fn_method_folder_get(uint64_t ptr, RustBuffer path, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_FOLDER_PUT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_FOLDER_PUT
+void uniffi_laydown_bindings_fn_method_folder_put(uint64_t ptr, RustBuffer path, RustBuffer bytes, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_FOLDER_LIST
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_FOLDER_LIST
+RustBuffer uniffi_laydown_bindings_fn_method_folder_list(uint64_t ptr, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_STOP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_STOP
+uint64_t uniffi_laydown_bindings_fn_clone_stop(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FREE_STOP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FREE_STOP
+void uniffi_laydown_bindings_fn_free_stop(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CONSTRUCTOR_STOP_NEW
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CONSTRUCTOR_STOP_NEW
+uint64_t uniffi_laydown_bindings_fn_constructor_stop_new(RustCallStatus *_Nonnull out_status
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STOP_STOP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STOP_STOP
+void uniffi_laydown_bindings_fn_method_stop_stop(uint64_t ptr, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_WATCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_CLONE_WATCH
+uint64_t uniffi_laydown_bindings_fn_clone_watch(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FREE_WATCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FREE_WATCH
+void uniffi_laydown_bindings_fn_free_watch(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_INIT_CALLBACK_VTABLE_WATCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_INIT_CALLBACK_VTABLE_WATCH
+void uniffi_laydown_bindings_fn_init_callback_vtable_watch(const UniffiVTableCallbackInterfaceWatch* _Nonnull vtable
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_WATCH_SO_FAR
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_WATCH_SO_FAR
+void uniffi_laydown_bindings_fn_method_watch_so_far(uint64_t ptr, RustBuffer so_far, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_BUILD_STAMP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_BUILD_STAMP
 RustBuffer uniffi_laydown_bindings_fn_func_build_stamp(RustCallStatus *_Nonnull out_status
@@ -527,6 +656,11 @@ RustBuffer uniffi_laydown_bindings_fn_func_build_stamp(RustCallStatus *_Nonnull 
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_RECOVER_STUDIO
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_RECOVER_STUDIO
 RustBuffer uniffi_laydown_bindings_fn_func_recover_studio(RustBuffer path, RustBuffer mark, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_FOLDER_AT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_FUNC_FOLDER_AT
+uint64_t uniffi_laydown_bindings_fn_func_folder_at(RustBuffer path, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_FFI_LAYDOWN_BINDINGS_RUSTBUFFER_ALLOC
@@ -801,9 +935,21 @@ uint16_t uniffi_laydown_bindings_checksum_func_recover_studio(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_FUNC_FOLDER_AT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_FUNC_FOLDER_AT
+uint16_t uniffi_laydown_bindings_checksum_func_folder_at(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_ADVANCE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_ADVANCE
 uint16_t uniffi_laydown_bindings_checksum_method_studio_advance(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_AGREE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_AGREE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_agree(void
     
 );
 #endif
@@ -912,6 +1058,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_find_pieces(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
 uint16_t uniffi_laydown_bindings_checksum_method_studio_firing(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FORGET_MEETING_PLACE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FORGET_MEETING_PLACE
+uint16_t uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place(void
     
 );
 #endif
@@ -1107,6 +1259,36 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_write_pdf(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_FOLDER_GET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_FOLDER_GET
+uint16_t uniffi_laydown_bindings_checksum_method_folder_get(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_FOLDER_PUT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_FOLDER_PUT
+uint16_t uniffi_laydown_bindings_checksum_method_folder_put(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_FOLDER_LIST
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_FOLDER_LIST
+uint16_t uniffi_laydown_bindings_checksum_method_folder_list(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STOP_STOP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STOP_STOP
+uint16_t uniffi_laydown_bindings_checksum_method_stop_stop(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_WATCH_SO_FAR
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_WATCH_SO_FAR
+uint16_t uniffi_laydown_bindings_checksum_method_watch_so_far(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN
 uint16_t uniffi_laydown_bindings_checksum_constructor_studio_open(void
@@ -1116,6 +1298,12 @@ uint16_t uniffi_laydown_bindings_checksum_constructor_studio_open(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN_HERE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STUDIO_OPEN_HERE
 uint16_t uniffi_laydown_bindings_checksum_constructor_studio_open_here(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STOP_NEW
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_CONSTRUCTOR_STOP_NEW
+uint16_t uniffi_laydown_bindings_checksum_constructor_stop_new(void
     
 );
 #endif

@@ -5,10 +5,11 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 
 use chrono::DateTime;
 use laydown::studio::{Look, Now, SheetEntry, SheetKind, Spot, StudioError, Touch, Value as Entered, WeighEntry};
-use laydown_bindings::Studio;
+use laydown_bindings::{SoFar, Stop, Studio, Watch, folder_at};
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 use tempfile::TempDir;
@@ -189,6 +190,7 @@ fn refusal(error: &StudioError) -> Value {
         StudioError::NotAStudio { sentence } => json!({ "error": "NotAStudio", "sentence": sentence }),
         StudioError::Damaged { sentence } => json!({ "error": "Damaged", "sentence": sentence }),
         StudioError::Unreadable { sentence } => json!({ "error": "Unreadable", "sentence": sentence }),
+        StudioError::Elsewhere { sentence } => json!({ "error": "Elsewhere", "sentence": sentence }),
     }
 }
 
@@ -245,6 +247,7 @@ impl With<'_> {
             "Tile" => SheetKind::Tile,
             "Control" => SheetKind::Control,
             "Preference" => SheetKind::Preference,
+            "MeetingPlace" => SheetKind::MeetingPlace,
             _ => panic!("no sheet is called {name}"),
         }
     }
@@ -281,6 +284,16 @@ impl With<'_> {
     }
 }
 
+/// Whether it was told how far a meeting is.
+#[derive(Default)]
+struct Eye(AtomicBool);
+
+impl Watch for Eye {
+    fn so_far(&self, _: SoFar) {
+        self.0.store(true, Ordering::Relaxed);
+    }
+}
+
 fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value, StudioError> {
     fn seen(answer: Result<impl Serialize, StudioError>) -> Result<Value, StudioError> {
         answer.map(|answer| serde_json::to_value(answer).unwrap())
@@ -297,6 +310,15 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
         "doings" => seen(studio.doings(now)),
         "history" => seen(studio.history(now, with.text("id"))),
         "devices" => seen(studio.devices(now)),
+        "agree" => {
+            let (secrets, folder) = (with.values("secrets"), folder_at(with.text("folder")).unwrap());
+            let (metered, check) = (with.flag("metered"), with.flag("check"));
+            let eye = Arc::new(Eye::default());
+            let answer = studio.agree(now, secrets, metered, check, Some(folder), eye.clone(), Stop::new());
+            assert!(eye.0.load(Ordering::Relaxed) || answer.is_err(), "nobody was told how far it was");
+            seen(answer)
+        }
+        "forget_meeting_place" => seen(studio.forget_meeting_place(now)),
         "buckets" => seen(studio.buckets(now)),
         "bucket" => seen(studio.bucket(now, with.text("id"))),
         "house" => seen(studio.house(now)),

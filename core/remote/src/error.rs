@@ -15,7 +15,7 @@ pub enum RemoteError {
     #[error("Nobody answers there. Nothing is lost: try again when the phone is connected.")]
     NoNetwork,
     /// The server does not know this name and password, or they may not do this.
-    #[error("The server does not accept this name and password. Type them again.")]
+    #[error("The server does not accept what it was given: name and password, or key and secret. Type them again.")]
     WrongPassword,
     /// Nothing of the kind is at that address.
     #[error("There is no such place at this address. Check it letter by letter.")]
@@ -38,14 +38,14 @@ pub enum RemoteError {
     #[error("The files there are sealed. Type their passphrase.")]
     NoPassphrase,
     /// A file of the journal is not as it was written. It is skipped and asked for again next time.
-    #[error("{0} It was left out. On the device that wrote it, choose “Check what is there”.")]
+    #[error("{0} It was left out. On the phone that wrote it, choose “Check what is there”.")]
     DamagedSegment(SegmentError),
     /// A file of the journal was written by a newer program. It is skipped and asked for again next time.
-    #[error("Another device has a newer laydown. Update the app here, then sync again.")]
+    #[error("Another phone has a newer laydown. Update the app here, then choose “Agree now” again.")]
     Newer,
     /// A photograph is not as it was put there. It is skipped and asked for again next time.
     #[error(
-        "The photograph “{file}” is damaged there. It was left out. On the device that took it, choose “Check what is there”."
+        "The photograph “{file}” is damaged there. It was left out. On the phone that took it, choose “Check what is there”."
     )]
     DamagedPhotograph {
         /// The file on the shelf.
@@ -53,7 +53,7 @@ pub enum RemoteError {
     },
     /// Events of a device lie there, but not those that come before.
     #[error(
-        "The records {first} to {last} of the device {device} are missing there. Sync that device, then try again."
+        "Entries {first} to {last} of the phone {device} are missing there. Choose “Agree now” on that phone, then here again."
     )]
     Missing {
         /// The device that made them.

@@ -19,6 +19,7 @@
 //! a photograph's name says nothing of what it shows. `age --decrypt` and the passphrase open `key.age`, which holds the
 //! identity that opens the files beside it.
 
+mod agree;
 mod error;
 mod journal;
 mod place;
@@ -26,6 +27,7 @@ mod seal;
 mod shelf;
 mod sync;
 
+pub use agree::{How, SoFar, agree};
 pub use error::RemoteError;
 pub use journal::Journal;
 pub use place::{Connection, Patience, Place, Secret};

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::Duration;
 
 use opendal::layers::{RetryLayer, TimeoutLayer};
@@ -80,7 +81,11 @@ impl Default for Patience {
 pub struct Connection {
     operator: Operator,
     runtime: Runtime,
+    stop: Arc<AtomicBool>,
 }
+
+/// How often it is looked whether to stop while an answer is waited for.
+const LOOK: Duration = Duration::from_millis(50);
 
 impl Connection {
     /// Makes ready to reach `place`; nothing is sent yet. Servers must have a certificate of one of the usual authorities,
@@ -126,13 +131,32 @@ impl Connection {
             .enable_all()
             .build()
             .map_err(|error| RemoteError::Failed { details: error.kind().to_string() })?;
-        Ok(Connection { operator, runtime })
+        Ok(Connection { operator, runtime, stop: Arc::default() })
+    }
+
+    /// The same, and whoever waits for an answer there is let go with [`RemoteError::Stopped`] once `stop` is set.
+    #[must_use]
+    pub fn until(self, stop: Arc<AtomicBool>) -> Connection {
+        Connection { stop, ..self }
+    }
+
+    /// Waits for what `work` answers, as long as it is not to stop.
+    fn wait<T>(&self, work: impl Future<Output = opendal::Result<T>>) -> Result<opendal::Result<T>, RemoteError> {
+        self.runtime.block_on(async {
+            let mut work = std::pin::pin!(work);
+            while !self.stop.load(Ordering::Relaxed) {
+                if let Ok(answer) = tokio::time::timeout(LOOK, &mut work).await {
+                    return Ok(answer);
+                }
+            }
+            Err(RemoteError::Stopped)
+        })
     }
 }
 
 impl Shelf for Connection {
     fn get(&self, path: &str) -> Result<Option<Vec<u8>>, RemoteError> {
-        match self.runtime.block_on(self.operator.read(path)) {
+        match self.wait(async { self.operator.read(path).await })? {
             Ok(bytes) => Ok(Some(bytes.to_vec())),
             Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
             Err(error) => Err(error.into()),
@@ -140,12 +164,12 @@ impl Shelf for Connection {
     }
 
     fn put(&self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError> {
-        self.runtime.block_on(self.operator.write(path, bytes))?;
+        self.wait(async { self.operator.write(path, bytes).await })??;
         Ok(())
     }
 
     fn list(&self) -> Result<Vec<Entry>, RemoteError> {
-        let listed = self.runtime.block_on(async { self.operator.list_with(DEVICES).recursive(true).await });
+        let listed = self.wait(async { self.operator.list_with(DEVICES).recursive(true).await })?;
         match listed {
             Ok(entries) => Ok(entries
                 .into_iter()

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use rusqlite::Connection;
 
 use super::words::{DAY_MS, count};
-use super::{Note, Now, Result, Row, Studio};
+use super::{MeetingView, Note, Now, Result, Row, Studio, meeting};
 use crate::journal::{Clock, DeviceId};
 use crate::store::entity::{Entity, Preference};
 use crate::store::{last_clocks, this_device};
@@ -15,6 +15,8 @@ use crate::store::{last_clocks, this_device};
 pub struct DevicesView {
     /// How phones come to agree.
     pub intro: String,
+    /// Where they meet.
+    pub meeting: MeetingView,
     /// The phones, this one first.
     pub devices: Vec<Row>,
     /// Clocks that cannot be right.
@@ -45,6 +47,7 @@ impl Studio {
             Ok(DevicesView {
                 intro: "Each phone keeps everything and works by itself. Give a backup from one to the other, and take it in there: then both know all."
                     .to_owned(),
+                meeting: meeting::view(conn, now)?,
                 devices: last.iter().map(row).collect(),
                 notes: ahead(now, &last).map(Note::attention).into_iter().collect(),
             })

@@ -14,6 +14,7 @@ mod house;
 mod import;
 mod kiln;
 mod lists;
+mod meeting;
 mod rows;
 mod shapes;
 mod sheet;
@@ -43,6 +44,7 @@ pub use kiln::{
     Choice, CompareLine, CompareView, ContactSheetView, ContactTile, FaultChip, Filter, FiringState, FiringView,
     KilnView, Look, LookView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView, Tick, WaitingRow, ZoneQuestion,
 };
+pub use meeting::{Meeting, MeetingAt, MeetingPlace, MeetingView};
 pub use sheet::{
     Drawing, FieldKind, Grip, Ink, Item, Point, Redrawn, Shape, SheetEntry, SheetField, SheetKind, SheetView, Spot,
     Touch, Value,
@@ -110,7 +112,7 @@ pub struct Kept {
     pub id: String,
     /// What happened, in one short sentence.
     pub sentence: String,
-    /// Hand this to [`Studio::undo`] to take the command back.
+    /// Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
     pub undo: String,
     /// The coats that may follow on the same piece, each ready to weigh.
     pub next: Vec<NextCoat>,
@@ -124,6 +126,9 @@ impl Kept {
 
 /// What the shell hands back to undo: opaque to it. The fields of an [`Undo`] always serialise.
 fn undo_token(undo: Undo) -> String {
+    if undo.is_empty() {
+        return String::new();
+    }
     serde_json::to_string(&undo).unwrap_or_default()
 }
 
@@ -188,6 +193,12 @@ pub enum StudioError {
     /// The file could not be read or written for another reason.
     #[error("{sentence}")]
     Unreadable {
+        /// What to do.
+        sentence: String,
+    },
+    /// The place where the phones meet did not do what was asked of it.
+    #[error("{sentence}")]
+    Elsewhere {
         /// What to do.
         sentence: String,
     },

@@ -231,6 +231,7 @@ private struct With {
     func kind() throws -> SheetKind {
         let kinds: [SheetKind] = [
             .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
+            .meetingPlace,
         ]
         return try #require(try one("kind", of: kinds))
     }
@@ -278,6 +279,13 @@ private struct With {
     }
 }
 
+/// Whether it was told how far a meeting is. The call that tells it is waited for, so that nobody reads meanwhile.
+private final class Eye: Watch, @unchecked Sendable {
+    private(set) var told = false
+
+    func soFar(soFar: SoFar) { told = true }
+}
+
 extension Studio {
     fileprivate func call(_ call: String, _ now: Now, _ with: With) throws -> Any {
         func text(_ key: String) throws -> String { try with.text(key) }
@@ -293,6 +301,15 @@ extension Studio {
         case "doings": return try doings(now: now)
         case "history": return try history(now: now, id: try text("id"))
         case "devices": return try devices(now: now)
+        case "agree":
+            let (eye, folder) = (Eye(), try folderAt(path: try text("folder")))
+            let (metered, check) = (try with.flag("metered"), try with.flag("check"))
+            let sentence = try agree(
+                now: now, secrets: with.values("secrets"), metered: metered, check: check, folder: folder, watch: eye,
+                stop: Stop())
+            #expect(eye.told, "nobody was told how far it was")
+            return sentence
+        case "forget_meeting_place": return try forgetMeetingPlace(now: now)
         case "buckets": return try buckets(now: now)
         case "bucket": return try bucket(now: now, id: try text("id"))
         case "house": return try house(now: now)

@@ -74,26 +74,72 @@ impl<'a> Draft<'a> {
 
     /// A line of text that must not be empty.
     pub(super) fn text(&mut self, ask: Ask, kept: Option<&str>) -> Option<String> {
+        self.line(ask, kept, FieldKind::Text, LONGEST_NAME)
+    }
+
+    /// A line that counts letter by letter, such as an address, and must not be empty.
+    pub(super) fn exact(&mut self, ask: Ask, kept: Option<&str>) -> Option<String> {
+        self.line(ask, kept, FieldKind::Exact, LONGEST_REMARK)
+    }
+
+    /// The same, and empty where it is left out; `None` when it cannot be taken as it stands.
+    pub(super) fn exact_or_none(&mut self, ask: Ask, kept: Option<&str>) -> Option<String> {
+        if self.entered(&ask, kept).trim().is_empty() {
+            self.push(ask, String::new(), FieldKind::Exact, Vec::new(), String::new());
+            return Some(String::new());
+        }
+        self.exact(ask, kept)
+    }
+
+    fn line(&mut self, ask: Ask, kept: Option<&str>, kind: FieldKind, longest: usize) -> Option<String> {
         let text = self.entered(&ask, kept);
         let wanting = format!("{}: write a few letters here.", ask.label);
         let trimmed = text.trim().to_owned();
-        if trimmed.chars().count() > LONGEST_NAME {
-            self.push(
-                ask,
-                text,
-                FieldKind::Text,
-                Vec::new(),
-                format!("Shorter, please: {LONGEST_NAME} letters at most."),
-            );
+        if trimmed.chars().count() > longest {
+            self.push(ask, text, kind, Vec::new(), format!("Shorter, please: {longest} letters at most."));
             return None;
         }
         let key = ask.key;
-        self.push(ask, text, FieldKind::Text, Vec::new(), String::new());
+        self.push(ask, text, kind, Vec::new(), String::new());
         if trimmed.is_empty() {
             self.want(key, wanting);
             return None;
         }
         Some(trimmed)
+    }
+
+    /// A secret, of which no letter is shown again: whether it can be taken. Left empty it stays as it was `given` before.
+    pub(super) fn secret(&mut self, ask: Ask, given: bool, fewest: usize) -> bool {
+        let typed = self.entered(&ask, None).chars().count();
+        let ask = if given { ask.hint("Kept on this phone. Type to replace it.") } else { ask };
+        let key = ask.key;
+        let wanting = format!("{}: type it here.", ask.label);
+        let refusal = match typed {
+            0 => String::new(),
+            typed if typed < fewest => format!("Longer, please: {fewest} letters at least."),
+            typed if typed > LONGEST_REMARK => format!("Shorter, please: {LONGEST_REMARK} letters at most."),
+            _ => String::new(),
+        };
+        let good = refusal.is_empty();
+        self.push(ask, String::new(), FieldKind::Secret, Vec::new(), refusal);
+        if typed == 0 && !given {
+            self.want(key, wanting);
+            return false;
+        }
+        good
+    }
+
+    /// A folder that the shell reaches: what it is called, and what the shell finds it again by.
+    pub(super) fn folder(&mut self, ask: Ask, kept: Option<String>) -> Option<(String, String)> {
+        let text = self.entered(&ask, kept.as_deref());
+        let (key, wanting) = (ask.key, format!("{}: choose it here.", ask.label));
+        let found = text.split_once('\n').map(|(name, handle)| (name.to_owned(), handle.to_owned()));
+        let found = found.filter(|(name, handle)| !name.is_empty() && !handle.is_empty());
+        self.push(ask, text, FieldKind::Folder, Vec::new(), String::new());
+        if found.is_none() {
+            self.want(key, wanting);
+        }
+        found
     }
 
     /// A remark that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.

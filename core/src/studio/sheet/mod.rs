@@ -15,6 +15,7 @@ mod firing;
 mod form;
 mod glaze;
 mod kiln;
+mod meeting_place;
 mod preference;
 mod scale;
 mod thin;
@@ -64,6 +65,8 @@ pub enum SheetKind {
     Control,
     /// Units, sound and touch on this phone.
     Preference,
+    /// Where the phones of the studio meet. Its secrets are the shell's to keep.
+    MeetingPlace,
 }
 
 /// A field's key and what is entered in it.
@@ -93,6 +96,14 @@ pub struct SheetEntry {
 pub enum FieldKind {
     /// Free text.
     Text,
+    /// A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
+    Exact,
+    /// A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
+    /// the field's key, once the sheet is kept. Left empty, the one that is kept there stays.
+    Secret,
+    /// A folder, chosen in the platform's own way: what stands in it has two lines, the folder's name and what the shell
+    /// finds it again by.
+    Folder,
     /// A number or quantity in people's notation; the shell shows digits.
     Number,
     /// One of the items.
@@ -241,6 +252,7 @@ fn lay(kind: SheetKind, desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option
             None => control::lay(desk, draft),
         },
         SheetKind::Preference => preference::lay(desk, draft),
+        SheetKind::MeetingPlace => meeting_place::lay(desk, draft),
     }
 }
 
@@ -321,7 +333,7 @@ impl Studio {
                     }
                     None => put_away::<entity::Control>(tx, entity)?,
                 },
-                SheetKind::Check | SheetKind::Thin | SheetKind::Preference => {
+                SheetKind::Check | SheetKind::Thin | SheetKind::Preference | SheetKind::MeetingPlace => {
                     return Err(StudioError::refused("", "This cannot be removed."));
                 }
             };

@@ -650,6 +650,62 @@ internal open class UniffiForeignFutureResultVoid(
 internal interface UniffiForeignFutureCompleteVoid : com.sun.jna.Callback {
     fun callback(`callbackData`: Long,`result`: UniffiForeignFutureResultVoid.UniffiByValue,)
 }
+internal interface UniffiCallbackInterfaceFolderMethod0 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceFolderMethod1 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceFolderMethod2 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceWatchMethod0 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`soFar`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
+}
+@Structure.FieldOrder("uniffiFree", "uniffiClone", "get", "put", "list")
+internal open class UniffiVTableCallbackInterfaceFolder(
+    @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+    @JvmField internal var `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+    @JvmField internal var `get`: UniffiCallbackInterfaceFolderMethod0? = null,
+    @JvmField internal var `put`: UniffiCallbackInterfaceFolderMethod1? = null,
+    @JvmField internal var `list`: UniffiCallbackInterfaceFolderMethod2? = null,
+) : Structure() {
+    class UniffiByValue(
+        `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+        `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+        `get`: UniffiCallbackInterfaceFolderMethod0? = null,
+        `put`: UniffiCallbackInterfaceFolderMethod1? = null,
+        `list`: UniffiCallbackInterfaceFolderMethod2? = null,
+    ): UniffiVTableCallbackInterfaceFolder(`uniffiFree`,`uniffiClone`,`get`,`put`,`list`,), Structure.ByValue
+
+   internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceFolder) {
+        `uniffiFree` = other.`uniffiFree`
+        `uniffiClone` = other.`uniffiClone`
+        `get` = other.`get`
+        `put` = other.`put`
+        `list` = other.`list`
+    }
+
+}
+@Structure.FieldOrder("uniffiFree", "uniffiClone", "soFar")
+internal open class UniffiVTableCallbackInterfaceWatch(
+    @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+    @JvmField internal var `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+    @JvmField internal var `soFar`: UniffiCallbackInterfaceWatchMethod0? = null,
+) : Structure() {
+    class UniffiByValue(
+        `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+        `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+        `soFar`: UniffiCallbackInterfaceWatchMethod0? = null,
+    ): UniffiVTableCallbackInterfaceWatch(`uniffiFree`,`uniffiClone`,`soFar`,), Structure.ByValue
+
+   internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceWatch) {
+        `uniffiFree` = other.`uniffiFree`
+        `uniffiClone` = other.`uniffiClone`
+        `soFar` = other.`soFar`
+    }
+
+}
 
 // A JNA Library to expose the extern-C FFI definitions.
 // This is an implementation detail which will be called internally by the public API.
@@ -679,23 +735,17 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_func_recover_studio(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_func_folder_at(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_advance(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_agree(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_back_up(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_back_up_every(
-    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_backed_up(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself(
-    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_backup(
-    ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backup_due(
-    ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backup_failed(
-    ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backups_removed(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_bucket(
     ): Int
@@ -711,11 +761,11 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_doings(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_export(
-    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_firing(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_history(
     ): Int
@@ -724,8 +774,6 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_import(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep(
-    ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_keep_backups_in(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep_photo(
     ): Int
@@ -781,9 +829,21 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_write_pdf(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_folder_get(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_folder_put(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_folder_list(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_stop_stop(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_watch_so_far(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_constructor_studio_open(
     ): Int
     external fun uniffi_laydown_bindings_checksum_constructor_studio_open_here(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_constructor_stop_new(
     ): Int
     external fun ffi_laydown_bindings_uniffi_contract_version(
     ): Int
@@ -801,6 +861,8 @@ internal object UniffiLib {
 
     init {
         Native.register(UniffiLib::class.java, findLibraryName(componentName = "laydown_bindings"))
+        uniffiCallbackInterfaceFolder.register(this)
+        uniffiCallbackInterfaceWatch.register(this)
         
     }
 
@@ -815,22 +877,14 @@ internal object UniffiLib {
     ): Long
     external fun uniffi_laydown_bindings_fn_method_studio_advance(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_agree(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`watch`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_back_up_every(`ptr`: Long,`now`: RustBuffer.ByValue,`every`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_backed_up(`ptr`: Long,`now`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_backup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_backup_due(`ptr`: Long,`now`: RustBuffer.ByValue,`asked`: Byte,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_backup_failed(`ptr`: Long,`now`: RustBuffer.ByValue,`trouble`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
-    external fun uniffi_laydown_bindings_fn_method_studio_backups_removed(`ptr`: Long,`now`: RustBuffer.ByValue,`files`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_buckets(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -845,12 +899,12 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_doings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_export(`ptr`: Long,`what`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -859,8 +913,6 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_keep_backups_in(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`called`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -915,10 +967,40 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_write_pdf(`ptr`: Long,`title`: RustBuffer.ByValue,`pages`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
+    external fun uniffi_laydown_bindings_fn_clone_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_bindings_fn_free_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_init_callback_vtable_folder(`vtable`: UniffiVTableCallbackInterfaceFolder,
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_method_folder_get(`ptr`: Long,`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_folder_put(`ptr`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_method_folder_list(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_clone_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_bindings_fn_free_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_constructor_stop_new(uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_bindings_fn_method_stop_stop(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_clone_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_bindings_fn_free_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_init_callback_vtable_watch(`vtable`: UniffiVTableCallbackInterfaceWatch,
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_method_watch_so_far(`ptr`: Long,`soFar`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_func_build_stamp(uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_func_recover_studio(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
     external fun ffi_laydown_bindings_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_bindings_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1044,31 +1126,22 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_func_recover_studio() and 0xFFFF) != 16428) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_func_folder_at() and 0xFFFF) != 64613) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_advance() and 0xFFFF) != 15469) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_agree() and 0xFFFF) != 6329) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up() and 0xFFFF) != 41141) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up_every() and 0xFFFF) != 53724) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up() and 0xFFFF) != 63986) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() and 0xFFFF) != 23736) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup() and 0xFFFF) != 59861) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_due() and 0xFFFF) != 43410) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_failed() and 0xFFFF) != 27842) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backups_removed() and 0xFFFF) != 3792) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_bucket() and 0xFFFF) != 3555) {
@@ -1092,13 +1165,13 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_doings() and 0xFFFF) != 10494) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_export() and 0xFFFF) != 25819) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 54685) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() and 0xFFFF) != 28969) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_history() and 0xFFFF) != 33716) {
@@ -1111,9 +1184,6 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep() and 0xFFFF) != 47844) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() and 0xFFFF) != 20392) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_photo() and 0xFFFF) != 58) {
@@ -1170,7 +1240,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 56446) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 44282) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() and 0xFFFF) != 7694) {
@@ -1197,10 +1267,28 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_write_pdf() and 0xFFFF) != 35624) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_folder_get() and 0xFFFF) != 41039) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_folder_put() and 0xFFFF) != 51840) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_folder_list() and 0xFFFF) != 2709) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_stop_stop() and 0xFFFF) != 64417) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_watch_so_far() and 0xFFFF) != 65455) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open() and 0xFFFF) != 3676) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open_here() and 0xFFFF) != 61122) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_constructor_stop_new() and 0xFFFF) != 15371) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
 }
@@ -1294,7 +1382,38 @@ object UniffiWithHandle
  *
  * @suppress
  * */
-object NoHandle
+object NoHandle// Magic number for the Rust proxy to call using the same mechanism as every other method,
+// to free the callback once it's dropped by Rust.
+internal const val IDX_CALLBACK_FREE = 0
+// Callback return codes
+internal const val UNIFFI_CALLBACK_SUCCESS = 0
+internal const val UNIFFI_CALLBACK_ERROR = 1
+internal const val UNIFFI_CALLBACK_UNEXPECTED_ERROR = 2
+
+/**
+ * @suppress
+ */
+public abstract class FfiConverterCallbackInterface<CallbackInterface: Any>: FfiConverter<CallbackInterface, Long> {
+    internal val handleMap = UniffiHandleMap<CallbackInterface>()
+
+    internal fun drop(handle: Long) {
+        handleMap.remove(handle)
+    }
+
+    override fun lift(value: Long): CallbackInterface {
+        return handleMap.get(value)
+    }
+
+    override fun read(buf: ByteBuffer) = lift(buf.getLong())
+
+    override fun lower(value: CallbackInterface) = handleMap.insert(value)
+
+    override fun allocationSize(value: CallbackInterface) = 8UL
+
+    override fun write(value: CallbackInterface, buf: ByteBuffer) {
+        buf.putLong(lower(value))
+    }
+}
 /**
  * The cleaner interface for Object finalization code to run.
  * This is the entry point to any implementation that we're using.
@@ -1436,6 +1555,29 @@ public object FfiConverterInt: FfiConverter<Int, Int> {
 /**
  * @suppress
  */
+public object FfiConverterULong: FfiConverter<ULong, Long> {
+    override fun lift(value: Long): ULong {
+        return value.toULong()
+    }
+
+    override fun read(buf: ByteBuffer): ULong {
+        return lift(buf.getLong())
+    }
+
+    override fun lower(value: ULong): Long {
+        return value.toLong()
+    }
+
+    override fun allocationSize(value: ULong) = 8UL
+
+    override fun write(value: ULong, buf: ByteBuffer) {
+        buf.putLong(value.toLong())
+    }
+}
+
+/**
+ * @suppress
+ */
 public object FfiConverterLong: FfiConverter<Long, Long> {
     override fun lift(value: Long): Long {
         return value
@@ -1559,6 +1701,713 @@ public object FfiConverterString: FfiConverter<String, RustBuffer.ByValue> {
     }
 }
 
+/**
+ * @suppress
+ */
+public object FfiConverterByteArray: FfiConverterRustBuffer<ByteArray> {
+    override fun read(buf: ByteBuffer): ByteArray {
+        val len = buf.getInt()
+        val byteArr = ByteArray(len)
+        buf.get(byteArr)
+        return byteArr
+    }
+    override fun allocationSize(value: ByteArray): ULong {
+        return 4UL + value.size.toULong()
+    }
+    override fun write(value: ByteArray, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        buf.put(value)
+    }
+}
+
+
+// This template implements a class for working with a Rust struct via a handle
+// to the live Rust struct on the other side of the FFI.
+//
+// There's some subtlety here, because we have to be careful not to operate on a Rust
+// struct after it has been dropped, and because we must expose a public API for freeing
+// theq Kotlin wrapper object in lieu of reliable finalizers. The core requirements are:
+//
+//   * Each instance holds an opaque handle to the underlying Rust struct.
+//     Method calls need to read this handle from the object's state and pass it in to
+//     the Rust FFI.
+//
+//   * When an instance is no longer needed, its handle should be passed to a
+//     special destructor function provided by the Rust FFI, which will drop the
+//     underlying Rust struct.
+//
+//   * Given an instance, calling code is expected to call the special
+//     `destroy` method in order to free it after use, either by calling it explicitly
+//     or by using a higher-level helper like the `use` method. Failing to do so risks
+//     leaking the underlying Rust struct.
+//
+//   * We can't assume that calling code will do the right thing, and must be prepared
+//     to handle Kotlin method calls executing concurrently with or even after a call to
+//     `destroy`, and to handle multiple (possibly concurrent!) calls to `destroy`.
+//
+//   * We must never allow Rust code to operate on the underlying Rust struct after
+//     the destructor has been called, and must never call the destructor more than once.
+//     Doing so may trigger memory unsafety.
+//
+//   * To mitigate many of the risks of leaking memory and use-after-free unsafety, a `Cleaner`
+//     is implemented to call the destructor when the Kotlin object becomes unreachable.
+//     This is done in a background thread. This is not a panacea, and client code should be aware that
+//      1. the thread may starve if some there are objects that have poorly performing
+//     `drop` methods or do significant work in their `drop` methods.
+//      2. the thread is shared across the whole library. This can be tuned by using `android_cleaner = true`,
+//         or `android = true` in the [`kotlin` section of the `uniffi.toml` file](https://mozilla.github.io/uniffi-rs/kotlin/configuration.html).
+//
+// If we try to implement this with mutual exclusion on access to the handle, there is the
+// possibility of a race between a method call and a concurrent call to `destroy`:
+//
+//    * Thread A starts a method call, reads the value of the handle, but is interrupted
+//      before it can pass the handle over the FFI to Rust.
+//    * Thread B calls `destroy` and frees the underlying Rust struct.
+//    * Thread A resumes, passing the already-read handle value to Rust and triggering
+//      a use-after-free.
+//
+// One possible solution would be to use a `ReadWriteLock`, with each method call taking
+// a read lock (and thus allowed to run concurrently) and the special `destroy` method
+// taking a write lock (and thus blocking on live method calls). However, we aim not to
+// generate methods with any hidden blocking semantics, and a `destroy` method that might
+// block if called incorrectly seems to meet that bar.
+//
+// So, we achieve our goals by giving each instance an associated `AtomicLong` counter to track
+// the number of in-flight method calls, and an `AtomicBoolean` flag to indicate whether `destroy`
+// has been called. These are updated according to the following rules:
+//
+//    * The initial value of the counter is 1, indicating a live object with no in-flight calls.
+//      The initial value for the flag is false.
+//
+//    * At the start of each method call, we atomically check the counter.
+//      If it is 0 then the underlying Rust struct has already been destroyed and the call is aborted.
+//      If it is nonzero them we atomically increment it by 1 and proceed with the method call.
+//
+//    * At the end of each method call, we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+//    * When `destroy` is called, we atomically flip the flag from false to true.
+//      If the flag was already true we silently fail.
+//      Otherwise we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+// Astute readers may observe that this all sounds very similar to the way that Rust's `Arc<T>` works,
+// and indeed it is, with the addition of a flag to guard against multiple calls to `destroy`.
+//
+// The overall effect is that the underlying Rust struct is destroyed only when `destroy` has been
+// called *and* all in-flight method calls have completed, avoiding violating any of the expectations
+// of the underlying Rust code.
+//
+// This makes a cleaner a better alternative to _not_ calling `destroy()` as
+// and when the object is finished with, but the abstraction is not perfect: if the Rust object's `drop`
+// method is slow, and/or there are many objects to cleanup, and it's on a low end Android device, then the cleaner
+// thread may be starved, and the app will leak memory.
+//
+// In this case, `destroy`ing manually may be a better solution.
+//
+// The cleaner can live side by side with the manual calling of `destroy`. In the order of responsiveness, uniffi objects
+// with Rust peers are reclaimed:
+//
+// 1. By calling the `destroy` method of the object, which calls `rustObject.free()`. If that doesn't happen:
+// 2. When the object becomes unreachable, AND the Cleaner thread gets to call `rustObject.free()`. If the thread is starved then:
+// 3. The memory is reclaimed when the process terminates.
+//
+// [1] https://stackoverflow.com/questions/24376768/can-java-finalize-an-object-when-it-is-still-in-scope/24380219
+//
+
+
+/**
+ * A folder where phones meet. A shell brings its own where the platform's folders have no paths; else [`folder_at`] makes one.
+ */
+public interface Folder {
+    
+    /**
+     * The whole of a file; `None` where there is none.
+     */
+    fun `get`(`path`: kotlin.String): kotlin.ByteArray?
+    
+    /**
+     * Puts a whole file there, with the folders that it lies in, in the place of one that is there already.
+     */
+    fun `put`(`path`: kotlin.String, `bytes`: kotlin.ByteArray)
+    
+    /**
+     * All files whose path begins with `devices/`.
+     */
+    fun `list`(): List<FolderEntry>
+    
+    companion object
+}
+
+/**
+ * A folder where phones meet. A shell brings its own where the platform's folders have no paths; else [`folder_at`] makes one.
+ */
+open class FolderImpl: Disposable, AutoCloseable, Folder
+{
+
+    @Suppress("UNUSED_PARAMETER")
+    /**
+     * @suppress
+     */
+    constructor(withHandle: UniffiWithHandle, handle: Long) {
+        this.handle = handle
+        this.cleanable = UniffiLib.CLEANER.register(this, UniffiCleanAction(handle))
+    }
+
+    /**
+     * @suppress
+     *
+     * This constructor can be used to instantiate a fake object. Only used for tests. Any
+     * attempt to actually use an object constructed this way will fail as there is no
+     * connected Rust object.
+     */
+    @Suppress("UNUSED_PARAMETER")
+    constructor(noHandle: NoHandle) {
+        this.handle = 0
+        this.cleanable = null
+    }
+
+    protected val handle: Long
+    protected val cleanable: UniffiCleaner.Cleanable?
+
+    private val wasDestroyed = AtomicBoolean(false)
+    private val callCounter = AtomicLong(1)
+
+    /**
+     * Whether the current object has been destroyed and its reference is gone in the Rust side.
+     */
+    val uniffiIsDestroyed: Boolean get() = wasDestroyed.get()
+
+    override fun destroy() {
+        // Only allow a single call to this method.
+        // TODO: maybe we should log a warning if called more than once?
+        if (this.wasDestroyed.compareAndSet(false, true)) {
+            // This decrement always matches the initial count of 1 given at creation time.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    @Synchronized
+    override fun close() {
+        this.destroy()
+    }
+
+    internal inline fun <R> callWithHandle(block: (handle: Long) -> R): R {
+        // Check and increment the call counter, to keep the object alive.
+        // This needs a compare-and-set retry loop in case of concurrent updates.
+        do {
+            val c = this.callCounter.get()
+            if (c == 0L) {
+                throw IllegalStateException("${this.javaClass.simpleName} object has already been destroyed")
+            }
+            if (c == Long.MAX_VALUE) {
+                throw IllegalStateException("${this.javaClass.simpleName} call counter would overflow")
+            }
+        } while (! this.callCounter.compareAndSet(c, c + 1L))
+        // Now we can safely do the method call without the handle being freed concurrently.
+        try {
+            return block(this.uniffiCloneHandle())
+        } finally {
+            // This decrement always matches the increment we performed above.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    // Use a static inner class instead of a closure so as not to accidentally
+    // capture `this` as part of the cleanable's action.
+    private class UniffiCleanAction(private val handle: Long) : Runnable {
+        override fun run() {
+            if (handle == 0.toLong()) {
+                // Fake object created with `NoHandle`, don't try to free.
+                return;
+            }
+            uniffiRustCall { status ->
+                UniffiLib.uniffi_laydown_bindings_fn_free_folder(handle, status)
+            }
+        }
+    }
+
+    /**
+     * @suppress
+     */
+    fun uniffiCloneHandle(): Long {
+        if (handle == 0.toLong()) {
+            throw InternalException("uniffiCloneHandle() called on NoHandle object");
+        }
+        return uniffiRustCall() { status ->
+            UniffiLib.uniffi_laydown_bindings_fn_clone_folder(handle, status)
+        }
+    }
+
+    
+    /**
+     * The whole of a file; `None` where there is none.
+     */
+    @Throws(FolderException::class)override fun `get`(`path`: kotlin.String): kotlin.ByteArray? {
+            return FfiConverterOptionalByteArray.lift(
+    callWithHandle {
+    uniffiRustCallWithError(FolderException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_folder_get(
+        it,
+        
+        FfiConverterString.lower(`path`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Puts a whole file there, with the folders that it lies in, in the place of one that is there already.
+     */
+    @Throws(FolderException::class)override fun `put`(`path`: kotlin.String, `bytes`: kotlin.ByteArray)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(FolderException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_folder_put(
+        it,
+        
+        FfiConverterString.lower(`path`),
+        FfiConverterByteArray.lower(`bytes`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * All files whose path begins with `devices/`.
+     */
+    @Throws(FolderException::class)override fun `list`(): List<FolderEntry> {
+            return FfiConverterSequenceTypeFolderEntry.lift(
+    callWithHandle {
+    uniffiRustCallWithError(FolderException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_folder_list(
+        it,
+        _status)
+}
+    }
+    )
+    }
+    
+
+    
+
+    
+
+
+    
+    
+    /**
+     * @suppress
+     */
+    companion object
+    
+}
+
+
+
+// Put the implementation in an object so we don't pollute the top-level namespace
+internal object uniffiCallbackInterfaceFolder {
+    internal object `get`: UniffiCallbackInterfaceFolderMethod0 {
+        override fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeFolder.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`get`(
+                    FfiConverterString.lift(`path`),
+                )
+            }
+            val writeReturn = { value: kotlin.ByteArray? -> uniffiOutReturn.setValue(FfiConverterOptionalByteArray.lower(value)) }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: FolderException -> FfiConverterTypeFolderError.lower(e) }
+            )
+        }
+    }
+    internal object `put`: UniffiCallbackInterfaceFolderMethod1 {
+        override fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeFolder.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`put`(
+                    FfiConverterString.lift(`path`),
+                    FfiConverterByteArray.lift(`bytes`),
+                )
+            }
+            val writeReturn = { _: Unit -> Unit }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: FolderException -> FfiConverterTypeFolderError.lower(e) }
+            )
+        }
+    }
+    internal object `list`: UniffiCallbackInterfaceFolderMethod2 {
+        override fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeFolder.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`list`(
+                )
+            }
+            val writeReturn = { value: List<FolderEntry> -> uniffiOutReturn.setValue(FfiConverterSequenceTypeFolderEntry.lower(value)) }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: FolderException -> FfiConverterTypeFolderError.lower(e) }
+            )
+        }
+    }
+
+    internal object uniffiFree: UniffiCallbackInterfaceFree {
+        override fun callback(handle: Long) {
+            FfiConverterTypeFolder.handleMap.remove(handle)
+        }
+    }
+
+    internal object uniffiClone: UniffiCallbackInterfaceClone {
+        override fun callback(handle: Long): Long {
+            return FfiConverterTypeFolder.handleMap.clone(handle)
+        }
+    }
+
+    internal var vtable = UniffiVTableCallbackInterfaceFolder.UniffiByValue(
+        uniffiFree,
+        uniffiClone,
+        `get`,
+        `put`,
+        `list`,
+    )
+
+    // Registers the foreign callback with the Rust side.
+    // This method is generated for each callback interface.
+    internal fun register(lib: UniffiLib) {
+        lib.uniffi_laydown_bindings_fn_init_callback_vtable_folder(vtable)
+    }
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFolder: FfiConverter<Folder, Long> {
+    internal val handleMap = UniffiHandleMap<Folder>()
+
+    override fun lower(value: Folder): Long {
+        if (value is FolderImpl) {
+             // Rust-implemented object.  Clone the handle and return it
+            return value.uniffiCloneHandle()
+         } else {
+            // Kotlin object, generate a new vtable handle and return that.
+            return handleMap.insert(value)
+         }
+    }
+
+    override fun lift(value: Long): Folder {
+        if ((value and 1.toLong()) == 0.toLong()) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return FolderImpl(UniffiWithHandle, value)
+        } else {
+            // Kotlin-generated handle, get the object from the handle map
+            return handleMap.remove(value)
+        }
+    }
+
+    override fun read(buf: ByteBuffer): Folder {
+        return lift(buf.getLong())
+    }
+
+    override fun allocationSize(value: Folder) = 8UL
+
+    override fun write(value: Folder, buf: ByteBuffer) {
+        buf.putLong(lower(value))
+    }
+}
+
+
+// This template implements a class for working with a Rust struct via a handle
+// to the live Rust struct on the other side of the FFI.
+//
+// There's some subtlety here, because we have to be careful not to operate on a Rust
+// struct after it has been dropped, and because we must expose a public API for freeing
+// theq Kotlin wrapper object in lieu of reliable finalizers. The core requirements are:
+//
+//   * Each instance holds an opaque handle to the underlying Rust struct.
+//     Method calls need to read this handle from the object's state and pass it in to
+//     the Rust FFI.
+//
+//   * When an instance is no longer needed, its handle should be passed to a
+//     special destructor function provided by the Rust FFI, which will drop the
+//     underlying Rust struct.
+//
+//   * Given an instance, calling code is expected to call the special
+//     `destroy` method in order to free it after use, either by calling it explicitly
+//     or by using a higher-level helper like the `use` method. Failing to do so risks
+//     leaking the underlying Rust struct.
+//
+//   * We can't assume that calling code will do the right thing, and must be prepared
+//     to handle Kotlin method calls executing concurrently with or even after a call to
+//     `destroy`, and to handle multiple (possibly concurrent!) calls to `destroy`.
+//
+//   * We must never allow Rust code to operate on the underlying Rust struct after
+//     the destructor has been called, and must never call the destructor more than once.
+//     Doing so may trigger memory unsafety.
+//
+//   * To mitigate many of the risks of leaking memory and use-after-free unsafety, a `Cleaner`
+//     is implemented to call the destructor when the Kotlin object becomes unreachable.
+//     This is done in a background thread. This is not a panacea, and client code should be aware that
+//      1. the thread may starve if some there are objects that have poorly performing
+//     `drop` methods or do significant work in their `drop` methods.
+//      2. the thread is shared across the whole library. This can be tuned by using `android_cleaner = true`,
+//         or `android = true` in the [`kotlin` section of the `uniffi.toml` file](https://mozilla.github.io/uniffi-rs/kotlin/configuration.html).
+//
+// If we try to implement this with mutual exclusion on access to the handle, there is the
+// possibility of a race between a method call and a concurrent call to `destroy`:
+//
+//    * Thread A starts a method call, reads the value of the handle, but is interrupted
+//      before it can pass the handle over the FFI to Rust.
+//    * Thread B calls `destroy` and frees the underlying Rust struct.
+//    * Thread A resumes, passing the already-read handle value to Rust and triggering
+//      a use-after-free.
+//
+// One possible solution would be to use a `ReadWriteLock`, with each method call taking
+// a read lock (and thus allowed to run concurrently) and the special `destroy` method
+// taking a write lock (and thus blocking on live method calls). However, we aim not to
+// generate methods with any hidden blocking semantics, and a `destroy` method that might
+// block if called incorrectly seems to meet that bar.
+//
+// So, we achieve our goals by giving each instance an associated `AtomicLong` counter to track
+// the number of in-flight method calls, and an `AtomicBoolean` flag to indicate whether `destroy`
+// has been called. These are updated according to the following rules:
+//
+//    * The initial value of the counter is 1, indicating a live object with no in-flight calls.
+//      The initial value for the flag is false.
+//
+//    * At the start of each method call, we atomically check the counter.
+//      If it is 0 then the underlying Rust struct has already been destroyed and the call is aborted.
+//      If it is nonzero them we atomically increment it by 1 and proceed with the method call.
+//
+//    * At the end of each method call, we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+//    * When `destroy` is called, we atomically flip the flag from false to true.
+//      If the flag was already true we silently fail.
+//      Otherwise we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+// Astute readers may observe that this all sounds very similar to the way that Rust's `Arc<T>` works,
+// and indeed it is, with the addition of a flag to guard against multiple calls to `destroy`.
+//
+// The overall effect is that the underlying Rust struct is destroyed only when `destroy` has been
+// called *and* all in-flight method calls have completed, avoiding violating any of the expectations
+// of the underlying Rust code.
+//
+// This makes a cleaner a better alternative to _not_ calling `destroy()` as
+// and when the object is finished with, but the abstraction is not perfect: if the Rust object's `drop`
+// method is slow, and/or there are many objects to cleanup, and it's on a low end Android device, then the cleaner
+// thread may be starved, and the app will leak memory.
+//
+// In this case, `destroy`ing manually may be a better solution.
+//
+// The cleaner can live side by side with the manual calling of `destroy`. In the order of responsiveness, uniffi objects
+// with Rust peers are reclaimed:
+//
+// 1. By calling the `destroy` method of the object, which calls `rustObject.free()`. If that doesn't happen:
+// 2. When the object becomes unreachable, AND the Cleaner thread gets to call `rustObject.free()`. If the thread is starved then:
+// 3. The memory is reclaimed when the process terminates.
+//
+// [1] https://stackoverflow.com/questions/24376768/can-java-finalize-an-object-when-it-is-still-in-scope/24380219
+//
+
+
+/**
+ * Stops a meeting.
+ */
+public interface StopInterface {
+    
+    /**
+     * Has the meeting end soon. What is done stays done.
+     */
+    fun `stop`()
+    
+    companion object
+}
+
+/**
+ * Stops a meeting.
+ */
+open class Stop: Disposable, AutoCloseable, StopInterface
+{
+
+    @Suppress("UNUSED_PARAMETER")
+    /**
+     * @suppress
+     */
+    constructor(withHandle: UniffiWithHandle, handle: Long) {
+        this.handle = handle
+        this.cleanable = UniffiLib.CLEANER.register(this, UniffiCleanAction(handle))
+    }
+
+    /**
+     * @suppress
+     *
+     * This constructor can be used to instantiate a fake object. Only used for tests. Any
+     * attempt to actually use an object constructed this way will fail as there is no
+     * connected Rust object.
+     */
+    @Suppress("UNUSED_PARAMETER")
+    constructor(noHandle: NoHandle) {
+        this.handle = 0
+        this.cleanable = null
+    }
+    /**
+     * One for a single meeting.
+     */
+    constructor() :
+        this(UniffiWithHandle, 
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_constructor_stop_new(
+    
+        _status)
+}
+    )
+
+    protected val handle: Long
+    protected val cleanable: UniffiCleaner.Cleanable?
+
+    private val wasDestroyed = AtomicBoolean(false)
+    private val callCounter = AtomicLong(1)
+
+    /**
+     * Whether the current object has been destroyed and its reference is gone in the Rust side.
+     */
+    val uniffiIsDestroyed: Boolean get() = wasDestroyed.get()
+
+    override fun destroy() {
+        // Only allow a single call to this method.
+        // TODO: maybe we should log a warning if called more than once?
+        if (this.wasDestroyed.compareAndSet(false, true)) {
+            // This decrement always matches the initial count of 1 given at creation time.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    @Synchronized
+    override fun close() {
+        this.destroy()
+    }
+
+    internal inline fun <R> callWithHandle(block: (handle: Long) -> R): R {
+        // Check and increment the call counter, to keep the object alive.
+        // This needs a compare-and-set retry loop in case of concurrent updates.
+        do {
+            val c = this.callCounter.get()
+            if (c == 0L) {
+                throw IllegalStateException("${this.javaClass.simpleName} object has already been destroyed")
+            }
+            if (c == Long.MAX_VALUE) {
+                throw IllegalStateException("${this.javaClass.simpleName} call counter would overflow")
+            }
+        } while (! this.callCounter.compareAndSet(c, c + 1L))
+        // Now we can safely do the method call without the handle being freed concurrently.
+        try {
+            return block(this.uniffiCloneHandle())
+        } finally {
+            // This decrement always matches the increment we performed above.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    // Use a static inner class instead of a closure so as not to accidentally
+    // capture `this` as part of the cleanable's action.
+    private class UniffiCleanAction(private val handle: Long) : Runnable {
+        override fun run() {
+            if (handle == 0.toLong()) {
+                // Fake object created with `NoHandle`, don't try to free.
+                return;
+            }
+            uniffiRustCall { status ->
+                UniffiLib.uniffi_laydown_bindings_fn_free_stop(handle, status)
+            }
+        }
+    }
+
+    /**
+     * @suppress
+     */
+    fun uniffiCloneHandle(): Long {
+        if (handle == 0.toLong()) {
+            throw InternalException("uniffiCloneHandle() called on NoHandle object");
+        }
+        return uniffiRustCall() { status ->
+            UniffiLib.uniffi_laydown_bindings_fn_clone_stop(handle, status)
+        }
+    }
+
+    
+    /**
+     * Has the meeting end soon. What is done stays done.
+     */override fun `stop`()
+        = 
+    callWithHandle {
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_stop_stop(
+        it,
+        _status)
+}
+    }
+    
+    
+
+    
+
+    
+
+
+    
+    
+    /**
+     * @suppress
+     */
+    companion object
+    
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStop: FfiConverter<Stop, Long> {
+    override fun lower(value: Stop): Long {
+        return value.uniffiCloneHandle()
+    }
+
+    override fun lift(value: Long): Stop {
+        return Stop(UniffiWithHandle, value)
+    }
+
+    override fun read(buf: ByteBuffer): Stop {
+        return lift(buf.getLong())
+    }
+
+    override fun allocationSize(value: Stop) = 8UL
+
+    override fun write(value: Stop, buf: ByteBuffer) {
+        buf.putLong(lower(value))
+    }
+}
+
 
 // This template implements a class for working with a Rust struct via a handle
 // to the live Rust struct on the other side of the FFI.
@@ -1666,14 +2515,18 @@ public interface StudioInterface {
     fun `advance`(`now`: Now, `firing`: kotlin.String): Kept
     
     /**
+     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
+     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
+     * error.
+     */
+    fun `agree`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `watch`: Watch, `stop`: Stop): kotlin.String
+    
+    /**
      * Writes everything into one file and reads it again; answers with what it holds.
      */
     fun `backUp`(`into`: kotlin.String): kotlin.String
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-    fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
     
     /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
@@ -1681,30 +2534,9 @@ public interface StudioInterface {
     fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String
     
     /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-    fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String>
-    
-    /**
      * The Backup page.
      */
     fun `backup`(`now`: Now): BackupView
-    
-    /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
-     */
-    fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask?
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-    fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-    fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
     
     /**
      * One bucket's page.
@@ -1742,12 +2574,6 @@ public interface StudioInterface {
     fun `doings`(`now`: Now): HistoryView
     
     /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-    fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String
-    
-    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
@@ -1756,6 +2582,11 @@ public interface StudioInterface {
      * A firing's page.
      */
     fun `firing`(`now`: Now, `id`: kotlin.String): FiringView
+    
+    /**
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     */
+    fun `forgetMeetingPlace`(`now`: Now)
     
     /**
      * All that was ever said of one thing.
@@ -1776,11 +2607,6 @@ public interface StudioInterface {
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-    fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
     
     /**
      * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
@@ -1873,7 +2699,7 @@ public interface StudioInterface {
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
     
     /**
-     * Takes a backup or a journal in; answers with what to say.
+     * Takes a backup in; answers with what to say.
      */
     fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String
     
@@ -2045,6 +2871,34 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
+     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
+     * error.
+     */
+    @Throws(StudioException::class)override fun `agree`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `watch`: Watch, `stop`: Stop): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_agree(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterSequenceTypeValue.lower(`secrets`),
+        FfiConverterBoolean.lower(`metered`),
+        FfiConverterBoolean.lower(`check`),
+        FfiConverterOptionalTypeFolder.lower(`folder`),
+        FfiConverterTypeWatch.lower(`watch`),
+        FfiConverterTypeStop.lower(`stop`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Writes everything into one file and reads it again; answers with what it holds.
      */
     @Throws(StudioException::class)override fun `backUp`(`into`: kotlin.String): kotlin.String {
@@ -2059,24 +2913,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
-    
-
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-    @Throws(StudioException::class)override fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_back_up_every(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`every`),_status)
-}
-    }
-    
     
 
     
@@ -2100,28 +2936,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-    @Throws(StudioException::class)override fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String> {
-            return FfiConverterSequenceString.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`place`),
-        FfiConverterString.lower(`file`),
-        FfiConverterString.lower(`copy`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
      * The Backup page.
      */
     @Throws(StudioException::class)override fun `backup`(`now`: Now): BackupView {
@@ -2136,61 +2950,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
-    
-
-    
-    /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
-     */
-    @Throws(StudioException::class)override fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask? {
-            return FfiConverterOptionalTypeBackupTask.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_due(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterBoolean.lower(`asked`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-    @Throws(StudioException::class)override fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_failed(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeBackupTrouble.lower(`trouble`),_status)
-}
-    }
-    
-    
-
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-    @Throws(StudioException::class)override fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backups_removed(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterSequenceString.lower(`files`),_status)
-}
-    }
-    
     
 
     
@@ -2326,26 +3085,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-    @Throws(StudioException::class)override fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String {
-            return FfiConverterString.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_export(
-        it,
-        
-        FfiConverterString.lower(`what`),
-        FfiConverterString.lower(`into`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView {
@@ -2380,6 +3119,23 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
+    
+
+    
+    /**
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     */
+    @Throws(StudioException::class)override fun `forgetMeetingPlace`(`now`: Now)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    
     
 
     
@@ -2456,25 +3212,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
-    
-
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-    @Throws(StudioException::class)override fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`place`),
-        FfiConverterString.lower(`called`),_status)
-}
-    }
-    
     
 
     
@@ -2829,7 +3566,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes a backup or a journal in; answers with what to say.
+     * Takes a backup in; answers with what to say.
      */
     @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String {
             return FfiConverterString.lift(
@@ -3077,49 +3814,325 @@ public object FfiConverterTypeStudio: FfiConverter<Studio, Long> {
 }
 
 
+// This template implements a class for working with a Rust struct via a handle
+// to the live Rust struct on the other side of the FFI.
+//
+// There's some subtlety here, because we have to be careful not to operate on a Rust
+// struct after it has been dropped, and because we must expose a public API for freeing
+// theq Kotlin wrapper object in lieu of reliable finalizers. The core requirements are:
+//
+//   * Each instance holds an opaque handle to the underlying Rust struct.
+//     Method calls need to read this handle from the object's state and pass it in to
+//     the Rust FFI.
+//
+//   * When an instance is no longer needed, its handle should be passed to a
+//     special destructor function provided by the Rust FFI, which will drop the
+//     underlying Rust struct.
+//
+//   * Given an instance, calling code is expected to call the special
+//     `destroy` method in order to free it after use, either by calling it explicitly
+//     or by using a higher-level helper like the `use` method. Failing to do so risks
+//     leaking the underlying Rust struct.
+//
+//   * We can't assume that calling code will do the right thing, and must be prepared
+//     to handle Kotlin method calls executing concurrently with or even after a call to
+//     `destroy`, and to handle multiple (possibly concurrent!) calls to `destroy`.
+//
+//   * We must never allow Rust code to operate on the underlying Rust struct after
+//     the destructor has been called, and must never call the destructor more than once.
+//     Doing so may trigger memory unsafety.
+//
+//   * To mitigate many of the risks of leaking memory and use-after-free unsafety, a `Cleaner`
+//     is implemented to call the destructor when the Kotlin object becomes unreachable.
+//     This is done in a background thread. This is not a panacea, and client code should be aware that
+//      1. the thread may starve if some there are objects that have poorly performing
+//     `drop` methods or do significant work in their `drop` methods.
+//      2. the thread is shared across the whole library. This can be tuned by using `android_cleaner = true`,
+//         or `android = true` in the [`kotlin` section of the `uniffi.toml` file](https://mozilla.github.io/uniffi-rs/kotlin/configuration.html).
+//
+// If we try to implement this with mutual exclusion on access to the handle, there is the
+// possibility of a race between a method call and a concurrent call to `destroy`:
+//
+//    * Thread A starts a method call, reads the value of the handle, but is interrupted
+//      before it can pass the handle over the FFI to Rust.
+//    * Thread B calls `destroy` and frees the underlying Rust struct.
+//    * Thread A resumes, passing the already-read handle value to Rust and triggering
+//      a use-after-free.
+//
+// One possible solution would be to use a `ReadWriteLock`, with each method call taking
+// a read lock (and thus allowed to run concurrently) and the special `destroy` method
+// taking a write lock (and thus blocking on live method calls). However, we aim not to
+// generate methods with any hidden blocking semantics, and a `destroy` method that might
+// block if called incorrectly seems to meet that bar.
+//
+// So, we achieve our goals by giving each instance an associated `AtomicLong` counter to track
+// the number of in-flight method calls, and an `AtomicBoolean` flag to indicate whether `destroy`
+// has been called. These are updated according to the following rules:
+//
+//    * The initial value of the counter is 1, indicating a live object with no in-flight calls.
+//      The initial value for the flag is false.
+//
+//    * At the start of each method call, we atomically check the counter.
+//      If it is 0 then the underlying Rust struct has already been destroyed and the call is aborted.
+//      If it is nonzero them we atomically increment it by 1 and proceed with the method call.
+//
+//    * At the end of each method call, we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+//    * When `destroy` is called, we atomically flip the flag from false to true.
+//      If the flag was already true we silently fail.
+//      Otherwise we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+// Astute readers may observe that this all sounds very similar to the way that Rust's `Arc<T>` works,
+// and indeed it is, with the addition of a flag to guard against multiple calls to `destroy`.
+//
+// The overall effect is that the underlying Rust struct is destroyed only when `destroy` has been
+// called *and* all in-flight method calls have completed, avoiding violating any of the expectations
+// of the underlying Rust code.
+//
+// This makes a cleaner a better alternative to _not_ calling `destroy()` as
+// and when the object is finished with, but the abstraction is not perfect: if the Rust object's `drop`
+// method is slow, and/or there are many objects to cleanup, and it's on a low end Android device, then the cleaner
+// thread may be starved, and the app will leak memory.
+//
+// In this case, `destroy`ing manually may be a better solution.
+//
+// The cleaner can live side by side with the manual calling of `destroy`. In the order of responsiveness, uniffi objects
+// with Rust peers are reclaimed:
+//
+// 1. By calling the `destroy` method of the object, which calls `rustObject.free()`. If that doesn't happen:
+// 2. When the object becomes unreachable, AND the Cleaner thread gets to call `rustObject.free()`. If the thread is starved then:
+// 3. The memory is reclaimed when the process terminates.
+//
+// [1] https://stackoverflow.com/questions/24376768/can-java-finalize-an-object-when-it-is-still-in-scope/24380219
+//
+
 
 /**
- * A backup that is to be made now.
+ * Told how far a meeting is, on the thread that it was called on.
  */
-data class BackupTask (
+public interface Watch {
+    
     /**
-     * The folder, as it was given.
+     * It is so far.
      */
-    val `place`: kotlin.String
-    , 
-    /**
-     * The name for the file.
-     */
-    val `name`: kotlin.String
-    
-){
-    
-
-    
-
+    fun `soFar`(`soFar`: SoFar)
     
     companion object
 }
 
 /**
- * @suppress
+ * Told how far a meeting is, on the thread that it was called on.
  */
-public object FfiConverterTypeBackupTask: FfiConverterRustBuffer<BackupTask> {
-    override fun read(buf: ByteBuffer): BackupTask {
-        return BackupTask(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-        )
+open class WatchImpl: Disposable, AutoCloseable, Watch
+{
+
+    @Suppress("UNUSED_PARAMETER")
+    /**
+     * @suppress
+     */
+    constructor(withHandle: UniffiWithHandle, handle: Long) {
+        this.handle = handle
+        this.cleanable = UniffiLib.CLEANER.register(this, UniffiCleanAction(handle))
     }
 
-    override fun allocationSize(value: BackupTask) = (
-            FfiConverterString.allocationSize(value.`place`) +
-            FfiConverterString.allocationSize(value.`name`)
+    /**
+     * @suppress
+     *
+     * This constructor can be used to instantiate a fake object. Only used for tests. Any
+     * attempt to actually use an object constructed this way will fail as there is no
+     * connected Rust object.
+     */
+    @Suppress("UNUSED_PARAMETER")
+    constructor(noHandle: NoHandle) {
+        this.handle = 0
+        this.cleanable = null
+    }
+
+    protected val handle: Long
+    protected val cleanable: UniffiCleaner.Cleanable?
+
+    private val wasDestroyed = AtomicBoolean(false)
+    private val callCounter = AtomicLong(1)
+
+    /**
+     * Whether the current object has been destroyed and its reference is gone in the Rust side.
+     */
+    val uniffiIsDestroyed: Boolean get() = wasDestroyed.get()
+
+    override fun destroy() {
+        // Only allow a single call to this method.
+        // TODO: maybe we should log a warning if called more than once?
+        if (this.wasDestroyed.compareAndSet(false, true)) {
+            // This decrement always matches the initial count of 1 given at creation time.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    @Synchronized
+    override fun close() {
+        this.destroy()
+    }
+
+    internal inline fun <R> callWithHandle(block: (handle: Long) -> R): R {
+        // Check and increment the call counter, to keep the object alive.
+        // This needs a compare-and-set retry loop in case of concurrent updates.
+        do {
+            val c = this.callCounter.get()
+            if (c == 0L) {
+                throw IllegalStateException("${this.javaClass.simpleName} object has already been destroyed")
+            }
+            if (c == Long.MAX_VALUE) {
+                throw IllegalStateException("${this.javaClass.simpleName} call counter would overflow")
+            }
+        } while (! this.callCounter.compareAndSet(c, c + 1L))
+        // Now we can safely do the method call without the handle being freed concurrently.
+        try {
+            return block(this.uniffiCloneHandle())
+        } finally {
+            // This decrement always matches the increment we performed above.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    // Use a static inner class instead of a closure so as not to accidentally
+    // capture `this` as part of the cleanable's action.
+    private class UniffiCleanAction(private val handle: Long) : Runnable {
+        override fun run() {
+            if (handle == 0.toLong()) {
+                // Fake object created with `NoHandle`, don't try to free.
+                return;
+            }
+            uniffiRustCall { status ->
+                UniffiLib.uniffi_laydown_bindings_fn_free_watch(handle, status)
+            }
+        }
+    }
+
+    /**
+     * @suppress
+     */
+    fun uniffiCloneHandle(): Long {
+        if (handle == 0.toLong()) {
+            throw InternalException("uniffiCloneHandle() called on NoHandle object");
+        }
+        return uniffiRustCall() { status ->
+            UniffiLib.uniffi_laydown_bindings_fn_clone_watch(handle, status)
+        }
+    }
+
+    
+    /**
+     * It is so far.
+     */override fun `soFar`(`soFar`: SoFar)
+        = 
+    callWithHandle {
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_watch_so_far(
+        it,
+        
+        FfiConverterTypeSoFar.lower(`soFar`),_status)
+}
+    }
+    
+    
+
+    
+
+    
+
+
+    
+    
+    /**
+     * @suppress
+     */
+    companion object
+    
+}
+
+
+
+// Put the implementation in an object so we don't pollute the top-level namespace
+internal object uniffiCallbackInterfaceWatch {
+    internal object `soFar`: UniffiCallbackInterfaceWatchMethod0 {
+        override fun callback(`uniffiHandle`: Long,`soFar`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeWatch.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`soFar`(
+                    FfiConverterTypeSoFar.lift(`soFar`),
+                )
+            }
+            val writeReturn = { _: Unit -> Unit }
+            uniffiTraitInterfaceCall(uniffiCallStatus, makeCall, writeReturn)
+        }
+    }
+
+    internal object uniffiFree: UniffiCallbackInterfaceFree {
+        override fun callback(handle: Long) {
+            FfiConverterTypeWatch.handleMap.remove(handle)
+        }
+    }
+
+    internal object uniffiClone: UniffiCallbackInterfaceClone {
+        override fun callback(handle: Long): Long {
+            return FfiConverterTypeWatch.handleMap.clone(handle)
+        }
+    }
+
+    internal var vtable = UniffiVTableCallbackInterfaceWatch.UniffiByValue(
+        uniffiFree,
+        uniffiClone,
+        `soFar`,
     )
 
-    override fun write(value: BackupTask, buf: ByteBuffer) {
-            FfiConverterString.write(value.`place`, buf)
-            FfiConverterString.write(value.`name`, buf)
+    // Registers the foreign callback with the Rust side.
+    // This method is generated for each callback interface.
+    internal fun register(lib: UniffiLib) {
+        lib.uniffi_laydown_bindings_fn_init_callback_vtable_watch(vtable)
+    }
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWatch: FfiConverter<Watch, Long> {
+    internal val handleMap = UniffiHandleMap<Watch>()
+
+    override fun lower(value: Watch): Long {
+        if (value is WatchImpl) {
+             // Rust-implemented object.  Clone the handle and return it
+            return value.uniffiCloneHandle()
+         } else {
+            // Kotlin object, generate a new vtable handle and return that.
+            return handleMap.insert(value)
+         }
+    }
+
+    override fun lift(value: Long): Watch {
+        if ((value and 1.toLong()) == 0.toLong()) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return WatchImpl(UniffiWithHandle, value)
+        } else {
+            // Kotlin-generated handle, get the object from the handle map
+            return handleMap.remove(value)
+        }
+    }
+
+    override fun read(buf: ByteBuffer): Watch {
+        return lift(buf.getLong())
+    }
+
+    override fun allocationSize(value: Watch) = 8UL
+
+    override fun write(value: Watch, buf: ByteBuffer) {
+        buf.putLong(lower(value))
     }
 }
 
@@ -3148,31 +4161,6 @@ data class BackupView (
      * What to mind.
      */
     val `notes`: List<Note>
-    , 
-    /**
-     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
-     */
-    val `every`: List<Row>
-    , 
-    /**
-     * What is done by itself, or what to do so that something is.
-     */
-    val `byItself`: kotlin.String
-    , 
-    /**
-     * What the folder is called into which that is done; empty while none is chosen.
-     */
-    val `place`: kotlin.String
-    , 
-    /**
-     * Tables that can be written for a spreadsheet, the one wanted most first.
-     */
-    val `tables`: List<Export>
-    , 
-    /**
-     * The journal, for other programs.
-     */
-    val `journal`: Export
     
 ){
     
@@ -3193,11 +4181,6 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
-            FfiConverterSequenceTypeRow.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeExport.read(buf),
-            FfiConverterTypeExport.read(buf),
         )
     }
 
@@ -3205,12 +4188,7 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.allocationSize(value.`intro`) +
             FfiConverterString.allocationSize(value.`last`) +
             FfiConverterString.allocationSize(value.`name`) +
-            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
-            FfiConverterSequenceTypeRow.allocationSize(value.`every`) +
-            FfiConverterString.allocationSize(value.`byItself`) +
-            FfiConverterString.allocationSize(value.`place`) +
-            FfiConverterSequenceTypeExport.allocationSize(value.`tables`) +
-            FfiConverterTypeExport.allocationSize(value.`journal`)
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
 
     override fun write(value: BackupView, buf: ByteBuffer) {
@@ -3218,11 +4196,6 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.write(value.`last`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
-            FfiConverterSequenceTypeRow.write(value.`every`, buf)
-            FfiConverterString.write(value.`byItself`, buf)
-            FfiConverterString.write(value.`place`, buf)
-            FfiConverterSequenceTypeExport.write(value.`tables`, buf)
-            FfiConverterTypeExport.write(value.`journal`, buf)
     }
 }
 
@@ -3987,6 +4960,11 @@ data class DevicesView (
     val `intro`: kotlin.String
     , 
     /**
+     * Where they meet.
+     */
+    val `meeting`: MeetingView
+    , 
+    /**
      * The phones, this one first.
      */
     val `devices`: List<Row>
@@ -4012,6 +4990,7 @@ public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
     override fun read(buf: ByteBuffer): DevicesView {
         return DevicesView(
             FfiConverterString.read(buf),
+            FfiConverterTypeMeetingView.read(buf),
             FfiConverterSequenceTypeRow.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
         )
@@ -4019,12 +4998,14 @@ public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
 
     override fun allocationSize(value: DevicesView) = (
             FfiConverterString.allocationSize(value.`intro`) +
+            FfiConverterTypeMeetingView.allocationSize(value.`meeting`) +
             FfiConverterSequenceTypeRow.allocationSize(value.`devices`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
 
     override fun write(value: DevicesView, buf: ByteBuffer) {
             FfiConverterString.write(value.`intro`, buf)
+            FfiConverterTypeMeetingView.write(value.`meeting`, buf)
             FfiConverterSequenceTypeRow.write(value.`devices`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
@@ -4177,77 +5158,6 @@ public object FfiConverterTypeDrawing: FfiConverterRustBuffer<Drawing> {
             FfiConverterSequenceTypeShape.write(value.`shapes`, buf)
             FfiConverterSequenceTypeGrip.write(value.`grips`, buf)
             FfiConverterString.write(value.`words`, buf)
-    }
-}
-
-
-
-/**
- * Something that can be written for other programs.
- */
-data class Export (
-    /**
-     * To hand to [`Studio::export`].
-     */
-    val `what`: kotlin.String
-    , 
-    /**
-     * What it is called.
-     */
-    val `title`: kotlin.String
-    , 
-    /**
-     * What is in it.
-     */
-    val `detail`: kotlin.String
-    , 
-    /**
-     * The name to offer for the file.
-     */
-    val `name`: kotlin.String
-    , 
-    /**
-     * Its media type.
-     */
-    val `mediaType`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeExport: FfiConverterRustBuffer<Export> {
-    override fun read(buf: ByteBuffer): Export {
-        return Export(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: Export) = (
-            FfiConverterString.allocationSize(value.`what`) +
-            FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterString.allocationSize(value.`detail`) +
-            FfiConverterString.allocationSize(value.`name`) +
-            FfiConverterString.allocationSize(value.`mediaType`)
-    )
-
-    override fun write(value: Export, buf: ByteBuffer) {
-            FfiConverterString.write(value.`what`, buf)
-            FfiConverterString.write(value.`title`, buf)
-            FfiConverterString.write(value.`detail`, buf)
-            FfiConverterString.write(value.`name`, buf)
-            FfiConverterString.write(value.`mediaType`, buf)
     }
 }
 
@@ -4525,6 +5435,53 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterString.write(value.`next`, buf)
             FfiConverterString.write(value.`nextQuestion`, buf)
+    }
+}
+
+
+
+/**
+ * A file in a folder.
+ */
+data class FolderEntry (
+    /**
+     * Its path from the folder on, with `/` between the parts.
+     */
+    val `path`: kotlin.String
+    , 
+    /**
+     * Its length, bytes.
+     */
+    val `size`: kotlin.ULong
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFolderEntry: FfiConverterRustBuffer<FolderEntry> {
+    override fun read(buf: ByteBuffer): FolderEntry {
+        return FolderEntry(
+            FfiConverterString.read(buf),
+            FfiConverterULong.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FolderEntry) = (
+            FfiConverterString.allocationSize(value.`path`) +
+            FfiConverterULong.allocationSize(value.`size`)
+    )
+
+    override fun write(value: FolderEntry, buf: ByteBuffer) {
+            FfiConverterString.write(value.`path`, buf)
+            FfiConverterULong.write(value.`size`, buf)
     }
 }
 
@@ -4963,7 +5920,7 @@ data class Kept (
     val `sentence`: kotlin.String
     , 
     /**
-     * Hand this to [`Studio::undo`] to take the command back.
+     * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
      */
     val `undo`: kotlin.String
     , 
@@ -5283,6 +6240,85 @@ public object FfiConverterTypeLookView: FfiConverterRustBuffer<LookView> {
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterString.write(value.`previous`, buf)
             FfiConverterString.write(value.`next`, buf)
+    }
+}
+
+
+
+/**
+ * Where the phones of the studio meet, as it is shown.
+ */
+data class MeetingView (
+    /**
+     * Where they meet; or, while no place is chosen, what one is good for.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * Whether a place is chosen.
+     */
+    val `chosen`: kotlin.Boolean
+    , 
+    /**
+     * What the shell finds the chosen folder again by; empty where the place is no folder.
+     */
+    val `folder`: kotlin.String
+    , 
+    /**
+     * When they last agreed, and what came and went; empty while no place is chosen.
+     */
+    val `last`: kotlin.String
+    , 
+    /**
+     * What waits here; empty when nothing does.
+     */
+    val `waits`: kotlin.String
+    , 
+    /**
+     * What went wrong, and what is to be done.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMeetingView: FfiConverterRustBuffer<MeetingView> {
+    override fun read(buf: ByteBuffer): MeetingView {
+        return MeetingView(
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MeetingView) = (
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterBoolean.allocationSize(value.`chosen`) +
+            FfiConverterString.allocationSize(value.`folder`) +
+            FfiConverterString.allocationSize(value.`last`) +
+            FfiConverterString.allocationSize(value.`waits`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: MeetingView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterBoolean.write(value.`chosen`, buf)
+            FfiConverterString.write(value.`folder`, buf)
+            FfiConverterString.write(value.`last`, buf)
+            FfiConverterString.write(value.`waits`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
 
@@ -6659,6 +7695,53 @@ public object FfiConverterTypeSizesView: FfiConverterRustBuffer<SizesView> {
 
 
 /**
+ * How far a meeting is.
+ */
+data class SoFar (
+    /**
+     * In words.
+     */
+    val `sentence`: kotlin.String
+    , 
+    /**
+     * From 0 to 1; goes back where more becomes known on the way.
+     */
+    val `fraction`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSoFar: FfiConverterRustBuffer<SoFar> {
+    override fun read(buf: ByteBuffer): SoFar {
+        return SoFar(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SoFar) = (
+            FfiConverterString.allocationSize(value.`sentence`) +
+            FfiConverterDouble.allocationSize(value.`fraction`)
+    )
+
+    override fun write(value: SoFar, buf: ByteBuffer) {
+            FfiConverterString.write(value.`sentence`, buf)
+            FfiConverterDouble.write(value.`fraction`, buf)
+    }
+}
+
+
+
+/**
  * A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
  */
 data class Spot (
@@ -7457,71 +8540,6 @@ public object FfiConverterTypeZoneQuestion: FfiConverterRustBuffer<ZoneQuestion>
 
 
 /**
- * Why a backup was not made by itself.
- */
-
-enum class BackupTrouble {
-    
-    /**
-     * The folder is not there.
-     */
-    PLACE_GONE,
-    /**
-     * The phone's system no longer lets the app write there.
-     */
-    NOT_ALLOWED,
-    /**
-     * No room in the folder.
-     */
-    PLACE_FULL,
-    /**
-     * No room on the phone itself.
-     */
-    PHONE_FULL,
-    /**
-     * It could not be made for another reason than room.
-     */
-    NOT_MADE,
-    /**
-     * What lies in the folder is not what was written.
-     */
-    NOT_WHOLE,
-    /**
-     * Any other failure of the folder.
-     */
-    NO_ANSWER;
-
-    
-
-
-    companion object
-}
-
-
-/**
- * @suppress
- */
-public object FfiConverterTypeBackupTrouble: FfiConverterRustBuffer<BackupTrouble> {
-    override fun read(buf: ByteBuffer) = try {
-        
-        BackupTrouble.entries[buf.getInt() - 1]
-        
-    } catch (e: IndexOutOfBoundsException) {
-        throw RuntimeException("invalid enum value, something is very wrong!!", e)
-    }
-
-    override fun allocationSize(value: BackupTrouble) = 4UL
-
-    override fun write(value: BackupTrouble, buf: ByteBuffer) {
-        buf.putInt(value.ordinal + 1)
-    }
-}
-
-
-
-
-
-/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -7581,6 +8599,20 @@ enum class FieldKind {
      */
     TEXT,
     /**
+     * A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
+     */
+    EXACT,
+    /**
+     * A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
+     * the field's key, once the sheet is kept. Left empty, the one that is kept there stays.
+     */
+    SECRET,
+    /**
+     * A folder, chosen in the platform's own way: what stands in it has two lines, the folder's name and what the shell
+     * finds it again by.
+     */
+    FOLDER,
+    /**
      * A number or quantity in people's notation; the shell shows digits.
      */
     NUMBER,
@@ -7633,6 +8665,140 @@ public object FfiConverterTypeFieldKind: FfiConverterRustBuffer<FieldKind> {
 }
 
 
+
+
+
+
+
+/**
+ * Why a folder did not do what was asked of it.
+ */
+sealed class FolderException: kotlin.Exception() {
+    
+    /**
+     * There is no such folder any more.
+     */
+    class Gone(
+        ) : FolderException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * It may not be read or written.
+     */
+    class NotAllowed(
+        ) : FolderException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * There is no room left.
+     */
+    class Full(
+        ) : FolderException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * Whoever keeps the folder cannot be reached.
+     */
+    class NoAnswer(
+        ) : FolderException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * Something else.
+     */
+    class Failed(
+        ) : FolderException() {
+        override val message
+            get() = ""
+    }
+    
+
+    
+
+
+    companion object ErrorHandler : UniffiRustCallStatusErrorHandler<FolderException> {
+        override fun lift(error_buf: RustBuffer.ByValue): FolderException = FfiConverterTypeFolderError.lift(error_buf)
+    }
+
+    
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFolderError : FfiConverterRustBuffer<FolderException> {
+    override fun read(buf: ByteBuffer): FolderException {
+        
+
+        return when(buf.getInt()) {
+            1 -> FolderException.Gone()
+            2 -> FolderException.NotAllowed()
+            3 -> FolderException.Full()
+            4 -> FolderException.NoAnswer()
+            5 -> FolderException.Failed()
+            else -> throw RuntimeException("invalid error enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: FolderException): ULong {
+        return when(value) {
+            is FolderException.Gone -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is FolderException.NotAllowed -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is FolderException.Full -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is FolderException.NoAnswer -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is FolderException.Failed -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+        }
+    }
+
+    override fun write(value: FolderException, buf: ByteBuffer) {
+        when(value) {
+            is FolderException.Gone -> {
+                buf.putInt(1)
+                Unit
+            }
+            is FolderException.NotAllowed -> {
+                buf.putInt(2)
+                Unit
+            }
+            is FolderException.Full -> {
+                buf.putInt(3)
+                Unit
+            }
+            is FolderException.NoAnswer -> {
+                buf.putInt(4)
+                Unit
+            }
+            is FolderException.Failed -> {
+                buf.putInt(5)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+
+}
 
 
 
@@ -8020,7 +9186,11 @@ enum class SheetKind {
     /**
      * Units, sound and touch on this phone.
      */
-    PREFERENCE;
+    PREFERENCE,
+    /**
+     * Where the phones of the studio meet. Its secrets are the shell's to keep.
+     */
+    MEETING_PLACE;
 
     
 
@@ -8149,6 +9319,17 @@ sealed class StudioException: kotlin.Exception() {
             get() = "sentence=${ `sentence` }"
     }
     
+    /**
+     * The place where the phones meet did not do what was asked of it.
+     */
+    class Elsewhere(
+        
+        val `sentence`: kotlin.String
+        ) : StudioException() {
+        override val message
+            get() = "sentence=${ `sentence` }"
+    }
+    
 
     
 
@@ -8191,6 +9372,9 @@ public object FfiConverterTypeStudioError : FfiConverterRustBuffer<StudioExcepti
                 FfiConverterString.read(buf),
                 )
             8 -> StudioException.Unreadable(
+                FfiConverterString.read(buf),
+                )
+            9 -> StudioException.Elsewhere(
                 FfiConverterString.read(buf),
                 )
             else -> throw RuntimeException("invalid error enum value, something is very wrong!!")
@@ -8240,6 +9424,11 @@ public object FfiConverterTypeStudioError : FfiConverterRustBuffer<StudioExcepti
                 4UL
                 + FfiConverterString.allocationSize(value.`sentence`)
             )
+            is StudioException.Elsewhere -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+                + FfiConverterString.allocationSize(value.`sentence`)
+            )
         }
     }
 
@@ -8283,6 +9472,11 @@ public object FfiConverterTypeStudioError : FfiConverterRustBuffer<StudioExcepti
             }
             is StudioException.Unreadable -> {
                 buf.putInt(8)
+                FfiConverterString.write(value.`sentence`, buf)
+                Unit
+            }
+            is StudioException.Elsewhere -> {
+                buf.putInt(9)
                 FfiConverterString.write(value.`sentence`, buf)
                 Unit
             }
@@ -8660,28 +9854,60 @@ public object FfiConverterOptionalDouble: FfiConverterRustBuffer<kotlin.Double?>
 /**
  * @suppress
  */
-public object FfiConverterOptionalTypeBackupTask: FfiConverterRustBuffer<BackupTask?> {
-    override fun read(buf: ByteBuffer): BackupTask? {
+public object FfiConverterOptionalByteArray: FfiConverterRustBuffer<kotlin.ByteArray?> {
+    override fun read(buf: ByteBuffer): kotlin.ByteArray? {
         if (buf.get().toInt() == 0) {
             return null
         }
-        return FfiConverterTypeBackupTask.read(buf)
+        return FfiConverterByteArray.read(buf)
     }
 
-    override fun allocationSize(value: BackupTask?): ULong {
+    override fun allocationSize(value: kotlin.ByteArray?): ULong {
         if (value == null) {
             return 1UL
         } else {
-            return 1UL + FfiConverterTypeBackupTask.allocationSize(value)
+            return 1UL + FfiConverterByteArray.allocationSize(value)
         }
     }
 
-    override fun write(value: BackupTask?, buf: ByteBuffer) {
+    override fun write(value: kotlin.ByteArray?, buf: ByteBuffer) {
         if (value == null) {
             buf.put(0)
         } else {
             buf.put(1)
-            FfiConverterTypeBackupTask.write(value, buf)
+            FfiConverterByteArray.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFolder: FfiConverterRustBuffer<Folder?> {
+    override fun read(buf: ByteBuffer): Folder? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFolder.read(buf)
+    }
+
+    override fun allocationSize(value: Folder?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFolder.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Folder?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFolder.write(value, buf)
         }
     }
 }
@@ -9172,34 +10398,6 @@ public object FfiConverterSequenceTypeDoing: FfiConverterRustBuffer<List<Doing>>
 /**
  * @suppress
  */
-public object FfiConverterSequenceTypeExport: FfiConverterRustBuffer<List<Export>> {
-    override fun read(buf: ByteBuffer): List<Export> {
-        val len = buf.getInt()
-        return List<Export>(len) {
-            FfiConverterTypeExport.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<Export>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeExport.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<Export>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeExport.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
 public object FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer<List<FaultChip>> {
     override fun read(buf: ByteBuffer): List<FaultChip> {
         val len = buf.getInt()
@@ -9246,6 +10444,34 @@ public object FfiConverterSequenceTypeFilter: FfiConverterRustBuffer<List<Filter
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFilter.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFolderEntry: FfiConverterRustBuffer<List<FolderEntry>> {
+    override fun read(buf: ByteBuffer): List<FolderEntry> {
+        val len = buf.getInt()
+        return List<FolderEntry>(len) {
+            FfiConverterTypeFolderEntry.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FolderEntry>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFolderEntry.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FolderEntry>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFolderEntry.write(it, buf)
         }
     }
 }
@@ -9891,6 +11117,21 @@ public object FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer<List<
         FfiConverterString.lower(`path`),
         FfiConverterString.lower(`mark`),
         FfiConverterTypeNow.lower(`now`),_status)
+}
+    )
+    }
+    
+
+        /**
+         * The folder at a path of this device's.
+         */
+    @Throws(FolderException::class) fun `folderAt`(`path`: kotlin.String): Folder {
+            return FfiConverterTypeFolder.lift(
+    uniffiRustCallWithError(FolderException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_func_folder_at(
+    
+        
+        FfiConverterString.lower(`path`),_status)
 }
     )
     }

@@ -50,7 +50,10 @@ class KeptBar(private val root: View, private val next: (NextCoat) -> Unit, priv
 
     private fun render(state: KeptState) {
         root.get<TextView>(R.id.kept_sentence).text = state.takenBack ?: state.sentence
-        root.get<Button>(R.id.kept_undo).setText(if (state.takenBack == null) R.string.undo else R.string.do_again)
+        root.get<Button>(R.id.kept_undo).apply {
+            setText(if (state.takenBack == null) R.string.undo else R.string.do_again)
+            showIf(state.undo.isNotEmpty())
+        }
         val buttons = root.get<ViewGroup>(R.id.kept_next)
         buttons.removeAllViews()
         if (state.takenBack != null) return

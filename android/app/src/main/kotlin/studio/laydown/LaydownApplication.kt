@@ -7,6 +7,8 @@ import studio.laydown.core.Studio
 import studio.laydown.core.buildStamp
 import studio.laydown.core.recoverStudio
 import studio.laydown.core.uniffiEnsureInitialized
+import studio.laydown.meeting.Meeting
+import studio.laydown.meeting.Secrets
 import java.io.File
 import java.time.Clock
 
@@ -17,6 +19,12 @@ open class LaydownApplication : Application() {
 
     /** The way to the studio. Opened by the first question; a question after a failure opens it again. */
     val work: StudioWork by lazy { StudioWork(::openStudio, ::recover) { clock() } }
+
+    /** What is secret about the place where the phones meet. */
+    val secrets: Secrets by lazy { Secrets(File(noBackupFilesDir, SECRETS)) }
+
+    /** The meeting of the phones, if one is under way. */
+    val meeting: Meeting by lazy { Meeting(this, work, secrets) }
 
     private fun openStudio(now: Now): Studio {
         uniffiEnsureInitialized()
@@ -34,6 +42,7 @@ open class LaydownApplication : Application() {
 
     companion object {
         private const val FILE = "studio.laydown"
+        private const val SECRETS = "secrets"
 
         /** By this a studio knows that it is still on the phone it was made on. */
         const val MARK = "this_phone"

@@ -26,6 +26,9 @@ import studio.laydown.kiln.FiringPage
 import studio.laydown.kiln.KilnScreen
 import studio.laydown.kiln.LookPage
 import studio.laydown.kiln.PiecePage
+import studio.laydown.meeting.Meeting
+import studio.laydown.meeting.SecretNotKept
+import studio.laydown.meeting.Secrets
 import studio.laydown.sheet.SheetScreen
 import studio.laydown.weigh.CoatPage
 import studio.laydown.weigh.WeighScreen
@@ -47,7 +50,10 @@ class MainActivity : Activity() {
     var preferences = Preferences(speak = false, tick = false, decimal = "")
         private set
 
-    val work: StudioWork get() = (application as LaydownApplication).work
+    val work: StudioWork get() = app.work
+    val secrets: Secrets get() = app.secrets
+    val meeting: Meeting get() = app.meeting
+    private val app: LaydownApplication get() = application as LaydownApplication
 
     override fun onCreate(savedInstanceState: Bundle?) {
         super.onCreate(savedInstanceState)
@@ -206,6 +212,7 @@ class MainActivity : Activity() {
     fun sentence(problem: Throwable): String = when (problem) {
         is StudioException -> problem.sentence
         is OtherBuild -> getString(R.string.other_build)
+        is SecretNotKept -> getString(R.string.secret_not_kept)
         else -> getString(R.string.broken)
     }
 

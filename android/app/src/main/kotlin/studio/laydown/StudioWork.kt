@@ -81,4 +81,5 @@ val StudioException.sentence: String
         is StudioException.NotAStudio -> sentence
         is StudioException.Damaged -> sentence
         is StudioException.Unreadable -> sentence
+        is StudioException.Elsewhere -> sentence
     }

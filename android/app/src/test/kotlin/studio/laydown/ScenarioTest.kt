@@ -8,21 +8,27 @@ import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import studio.laydown.core.BackupTrouble
 import studio.laydown.core.Field
+import studio.laydown.core.Folder
+import studio.laydown.core.FolderEntry
 import studio.laydown.core.Look
 import studio.laydown.core.Now
 import studio.laydown.core.SheetEntry
 import studio.laydown.core.SheetKind
+import studio.laydown.core.SoFar
 import studio.laydown.core.Spot
+import studio.laydown.core.Stop
 import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import studio.laydown.core.Touch
 import studio.laydown.core.Value
+import studio.laydown.core.Watch
 import studio.laydown.core.Way
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.ZoneKind
 import java.io.File
 import java.lang.reflect.Modifier
 import java.time.Instant
+import java.util.concurrent.atomic.AtomicBoolean
 import kotlin.io.path.createTempDirectory
 import kotlin.math.abs
 
@@ -146,6 +152,19 @@ class ScenarioTest {
         }
     }
 
+    /** A folder as a shell brings it: of Kotlin's own making, so that every call for a file goes over the boundary and back. */
+    private class FilesFolder(private val root: File) : Folder {
+        override fun get(path: String): ByteArray? = File(root, path).takeIf(File::isFile)?.readBytes()
+
+        override fun put(path: String, bytes: ByteArray) = File(root, path).run {
+            parentFile!!.mkdirs()
+            writeBytes(bytes)
+        }
+
+        override fun list(): List<FolderEntry> = root.walk().filter(File::isFile)
+            .map { FolderEntry(it.relativeTo(root).invariantSeparatorsPath, it.length().toULong()) }.toList()
+    }
+
     private companion object {
         val ID = Regex("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
 
@@ -204,6 +223,16 @@ class ScenarioTest {
                 "doings" -> doings(now)
                 "history" -> history(now, with.text("id"))
                 "devices" -> devices(now)
+                "agree" -> {
+                    val told = AtomicBoolean()
+                    val watch = object : Watch {
+                        override fun soFar(soFar: SoFar) = told.set(true)
+                    }
+                    val folder = FilesFolder(File(with.text("folder")))
+                    Stop().use { agree(now, with.values("secrets"), with.flag("metered"), with.flag("check"), folder, watch, it) }
+                        .also { check(told.get()) { "nobody was told how far it was" } }
+                }
+                "forget_meeting_place" -> forgetMeetingPlace(now)
                 "buckets" -> buckets(now)
                 "bucket" -> bucket(now, with.text("id"))
                 "house" -> house(now)

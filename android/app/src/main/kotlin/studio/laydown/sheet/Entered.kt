@@ -4,18 +4,29 @@ import android.os.Bundle
 import studio.laydown.bundles
 import studio.laydown.core.Value
 
-/** What has been entered on a sheet, by the fields' keys, and what stood there before each thing done to the drawing. */
-class Entered {
+/**
+ * What has been entered on a sheet, by the fields' keys, and what stood there before each thing done to the drawing. [secrets] is where
+ * secrets are put, which are never written down with the rest.
+ */
+class Entered(private val secrets: MutableMap<String, String>) {
     /** One thing done to the drawing: what stood under the keys it changed, null where nothing was entered. */
     class Step internal constructor(internal val before: MutableMap<String, String?> = linkedMapOf())
 
     private val texts = linkedMapOf<String, String>()
     private val steps = ArrayDeque<Step>()
 
-    val isEmpty: Boolean get() = texts.isEmpty()
+    val isEmpty: Boolean get() = texts.isEmpty() && secrets.isEmpty()
     val canUndo: Boolean get() = steps.any { it.before.isNotEmpty() }
 
-    fun values(): List<Value> = texts.map { (key, text) -> Value(key, text) }
+    fun values(): List<Value> = (texts + secrets).map { (key, text) -> Value(key, text) }
+
+    /** A secret was typed. */
+    fun typeSecret(key: String, text: String) {
+        secrets[key] = text
+    }
+
+    /** The secret that was typed; empty if none was. */
+    fun secret(key: String): String = secrets[key].orEmpty()
 
     /** Something was typed or chosen: what an Undo would put in its place is forgotten. */
     fun type(key: String, text: String) {

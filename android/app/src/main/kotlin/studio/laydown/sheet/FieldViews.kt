@@ -7,6 +7,7 @@ import android.text.method.TextKeyListener
 import android.view.View
 import android.view.ViewGroup
 import android.view.accessibility.AccessibilityNodeInfo
+import android.view.inputmethod.EditorInfo
 import android.view.inputmethod.InputMethodManager
 import android.widget.Button
 import android.widget.EditText
@@ -56,9 +57,15 @@ abstract class FieldView(context: Context, val kind: FieldKind) {
     protected abstract fun fill(field: SheetField)
 
     companion object {
-        /** The view for a field of this kind; [entered] is told each change, and [ask] by which way a picture is wanted. */
-        fun of(context: Context, kind: FieldKind, entered: (String) -> Unit, ask: (String) -> Unit): FieldView = when (kind) {
-            FieldKind.TEXT, FieldKind.NUMBER -> TextFieldView(context, kind, entered)
+        /**
+         * The view for a field of this kind; [entered] is told each change, [ask] by which way a picture is wanted, and [askForFolder]
+         * that a folder is.
+         */
+        fun of(
+            context: Context, kind: FieldKind, entered: (String) -> Unit, ask: (String) -> Unit, askForFolder: () -> Unit,
+        ): FieldView = when (kind) {
+            FieldKind.TEXT, FieldKind.EXACT, FieldKind.SECRET, FieldKind.NUMBER -> TextFieldView(context, kind, entered)
+            FieldKind.FOLDER -> FolderFieldView(context, askForFolder)
             FieldKind.TABLE -> TableFieldView(context, entered)
             FieldKind.PHOTO -> PhotoFieldView(context, ask)
             FieldKind.CHOICE -> ChoiceFieldView(context, entered)
@@ -86,7 +93,13 @@ internal fun EditText.readWith(words: () -> String) {
     }
 }
 
-/** Letters, or a quantity: digits come up first, but "1 lb 2 oz" and "40 Bé" can be written too. */
+private const val HIDDEN = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_PASSWORD
+private const val SEEN = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_VISIBLE_PASSWORD
+
+/**
+ * Letters, or a quantity: digits come up first, but "1 lb 2 oz" and "40 Bé" can be written too. Or a secret, in dots as long as one does
+ * not ask to see it.
+ */
 private class TextFieldView(context: Context, kind: FieldKind, entered: (String) -> Unit) : FieldView(context, kind) {
     private val line = context.views(R.layout.sheet_text, input)
     private val text = line.get<EditText>(R.id.text)
@@ -98,14 +111,24 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
         input.addView(line)
         text.readWith { listOfNotNull(label, text.hint?.ifEmpty { null }).joinToString(", ") }
         text.isSaveEnabled = false
-        if (kind == FieldKind.NUMBER) {
-            text.takeNumbers()
-            letters.setOnClickListener { turnKeyboard() }
-            text.setOnFocusChangeListener { _, focused -> letters.showIf(focused) }
-        } else {
-            text.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES
+        when (kind) {
+            FieldKind.NUMBER -> {
+                text.takeNumbers()
+                letters.setOnClickListener { turnKeyboard() }
+                text.setOnFocusChangeListener { _, focused -> letters.showIf(focused) }
+            }
+            FieldKind.SECRET -> {
+                text.inputType = HIDDEN
+                text.imeOptions = text.imeOptions or EditorInfo.IME_FLAG_NO_PERSONALIZED_LEARNING
+                letters.setText(R.string.show_secret)
+                letters.setOnClickListener { turnSecret() }
+            }
+            FieldKind.EXACT ->
+                text.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_URI or InputType.TYPE_TEXT_FLAG_NO_SUGGESTIONS
+            else -> text.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES
         }
         text.onTyped {
+            if (kind == FieldKind.SECRET) letters.showIf(it.isNotEmpty())
             if (it != shown) {
                 shown = it
                 entered(it)
@@ -122,6 +145,15 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
             restartInput(text)
             showSoftInput(text, 0)
         }
+    }
+
+    /** What is typed now can be looked at; what was kept before is nowhere to be seen. */
+    private fun turnSecret() {
+        val seen = text.inputType == SEEN
+        val at = text.selectionEnd
+        text.inputType = if (seen) HIDDEN else SEEN
+        text.setSelection(at)
+        letters.setText(if (seen) R.string.show_secret else R.string.hide_secret)
     }
 
     override fun fill(field: SheetField) {

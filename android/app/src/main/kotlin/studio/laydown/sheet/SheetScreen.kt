@@ -29,6 +29,7 @@ import studio.laydown.core.Touch
 import studio.laydown.core.Value
 import studio.laydown.drawing.DrawingPanel
 import studio.laydown.get
+import studio.laydown.meeting.FolderChooser
 import studio.laydown.onceLaidOut
 import studio.laydown.picture.Photographer
 import studio.laydown.putNote
@@ -43,7 +44,7 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     override val view: View = host.views(R.layout.sheet)
     override val title: CharSequence = ""
 
-    private val entered = Entered()
+    private val entered = Entered(host.secrets.typed)
     private val fields = linkedMapOf<String, FieldView>()
     private val list = view.get<ViewGroup>(R.id.fields)
     private val results = view.get<ViewGroup>(R.id.results)
@@ -53,6 +54,7 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     private val resultsBelowFields = resultsAtHome === list.parent
     private val drawing = DrawingPanel(host, this, R.string.point_away)
     private val photographer = Photographer(host, ::photograph, ::reportPicture)
+    private val folders = FolderChooser(host, host.work, ::takeFolder) { view.get<TextView>(R.id.refusal).words(host.getText(it)) }
 
     /** What was done to the drawing and waits for the answer to what was done before it. */
     private val touches = ArrayDeque<Pair<Touch, Gesture>>()
@@ -70,7 +72,10 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     private var keepNext = false
 
     override fun open(saved: Bundle) {
+        // What was typed on another sheet, or before the last throwing away, is no business of this one.
+        if (saved.isEmpty) host.secrets.typed.clear()
         entered.restore(saved)
+        folders.restore(saved)
         view.get<View>(R.id.keep).setOnClickListener { keepIt() }
         view.get<View>(R.id.history).apply {
             // What is half entered here waits until one comes back.
@@ -84,10 +89,13 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
 
     override fun save(into: Bundle) {
         entered.save(into)
+        folders.save(into)
         into.putBundle(PHOTOGRAPHER, photographer.save())
     }
 
-    override fun answered(answer: Answer) = photographer.answered(answer)
+    override fun answered(answer: Answer) {
+        if (!folders.answered(answer)) photographer.answered(answer)
+    }
 
     override fun pause() = later.removeCallbacksAndMessages(null)
 
@@ -112,7 +120,7 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
 
     /** Something was entered: what follows is asked for at once, or, while one types, once the fingers pause. */
     private fun enter(field: SheetField, text: String) {
-        entered.type(field.key, text)
+        if (field.kind == FieldKind.SECRET) entered.typeSecret(field.key, text) else entered.type(field.key, text)
         entries++
         view.get<TextView>(R.id.refusal).words("")
         later.removeCallbacksAndMessages(null)
@@ -129,7 +137,9 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
         if (touching) return
         keeping = true
         val entry = entry()
-        keep({ now -> keepSheet(now, entry) }, ::refuse) {
+        val secret = fields.filterValues { it.kind == FieldKind.SECRET }.keys.toSet()
+        val typed = host.secrets.typed.toMap()
+        keep({ now -> keepSheet(now, entry).also { if (kind == SheetKind.MEETING_PLACE) host.secrets.keep(secret, typed) } }, ::refuse) {
             if (kind == SheetKind.PREFERENCE) host.readPreferences()
             leaveForGood()
         }
@@ -137,6 +147,7 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
 
     private fun leaveForGood() {
         photographer.clear()
+        host.secrets.typed.clear()
         host.leavePage()
     }
 
@@ -262,9 +273,21 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
             fields.remove(key)
         }
         for (field in wanted) {
-            val view = fields.getOrPut(field.key) { FieldView.of(host, field.kind, { enter(field, it) }, ::askForPicture) }
-            view.show(field)
+            val view = fields.getOrPut(field.key) {
+                FieldView.of(host, field.kind, { enter(field, it) }, ::askForPicture) { folders.ask(field.key) }
+            }
+            // The core never says a secret again: what is being typed stands there.
+            view.show(if (field.kind == FieldKind.SECRET) field.copy(text = entered.secret(field.key)) else field)
         }
+    }
+
+    private fun takeFolder(field: String, folder: String) {
+        if (gone) return
+        view.get<TextView>(R.id.refusal).words("")
+        entered.type(field, folder)
+        entries++
+        overtake()
+        refresh()
     }
 
     private fun askForPicture(way: String) {
@@ -301,6 +324,6 @@ class SheetScreen(host: MainActivity, private val kind: SheetKind, private val i
     private companion object {
         const val PAUSE_MS = 150L
         const val PHOTOGRAPHER = "photographer"
-        val TYPED = setOf(FieldKind.TEXT, FieldKind.NUMBER, FieldKind.TABLE)
+        val TYPED = setOf(FieldKind.TEXT, FieldKind.EXACT, FieldKind.SECRET, FieldKind.NUMBER, FieldKind.TABLE)
     }
 }

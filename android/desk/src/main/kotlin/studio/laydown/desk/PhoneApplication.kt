@@ -12,6 +12,7 @@ import java.io.File
 class PhoneApplication : LaydownApplication() {
     override fun attachBaseContext(base: Context) {
         System.getProperty(DATA)?.let { keepIn(File(it).absoluteFile, base) }
+        DeskKeyStore.install()
         super.attachBaseContext(base)
     }
 

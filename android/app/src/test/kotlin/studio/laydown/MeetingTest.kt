@@ -1,0 +1,315 @@
+package studio.laydown
+
+import android.app.Activity
+import android.content.Intent
+import android.net.ConnectivityManager
+import android.net.NetworkInfo
+import android.net.Uri
+import android.view.View
+import android.widget.EditText
+import android.widget.TextView
+import com.sun.net.httpserver.HttpExchange
+import com.sun.net.httpserver.HttpServer
+import org.junit.After
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
+import org.junit.Assert.assertTrue
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import org.robolectric.RuntimeEnvironment
+import org.robolectric.Shadows.shadowOf
+import org.robolectric.shadows.ShadowLog
+import org.robolectric.shadows.ShadowNetworkInfo
+import studio.laydown.core.Now
+import studio.laydown.core.SheetEntry
+import studio.laydown.core.SheetKind
+import studio.laydown.core.SoFar
+import studio.laydown.core.Stop
+import studio.laydown.core.Studio
+import studio.laydown.core.Value
+import studio.laydown.core.Watch
+import studio.laydown.core.folderAt
+import studio.laydown.desk.Phone
+import studio.laydown.meeting.Secrets
+import java.io.File
+import java.net.InetAddress
+import java.net.InetSocketAddress
+import java.security.KeyStore
+import java.time.Instant
+import java.util.concurrent.CountDownLatch
+import java.util.concurrent.Executors
+import java.util.zip.ZipFile
+import kotlin.io.path.createTempDirectory
+
+/** The phones of a studio meet in a folder of another app's, or on a server, and agree; and what goes wrong is said. */
+@RunWith(RobolectricTestRunner::class)
+class MeetingTest {
+    private val toClose = mutableListOf<AutoCloseable>()
+
+    @After
+    fun close() = toClose.forEach(AutoCloseable::close)
+
+    @Test
+    fun twoPhonesAgreeThroughAFolderAndNothingSecretIsWrittenDown() {
+        val (shelf, tree) = ShelfProvider.install()
+        val kiln = Other(shelf, PASSPHRASE)
+        kiln.studio.keepSheet(kiln.now, sheet(SheetKind.PREFERENCE, "phone" to "Phone at the kiln"))
+        assertEquals("Went: 1 entry.", kiln.agree())
+        page { phone ->
+            phone.meetIn(tree, PASSPHRASE)
+            phone.until("The phones meet in the folder “Shelf”. Sealed with a passphrase.")
+            phone.touch("Agree now")
+            phone.await("what came") { phone.said("Last agreed: 10:15. Came: 1 entry. Went: ") != null }
+            phone.await("the other phone") { phone.scrollTo("Phone at the kiln") }
+            assertTrue(kiln.agree().startsWith("Came: "))
+            phone.touch("Agree now")
+            phone.await("that they agree") { phone.said("Last agreed: 10:15. Nothing was new on either side.") != null }
+
+            val app = RuntimeEnvironment.getApplication()
+            val stored = app.dataDir.walk().filter(File::isFile).toList()
+            assertTrue(stored.any { it.parentFile!!.name == "secrets" } && stored.any { it.name.startsWith("studio.laydown") })
+            val backup = File(createTempDirectory("backup").toFile(), "backup.zip")
+            Studio.open(Pottery.file.path, kiln.now).use {
+                it.backUp(backup.path)
+                assertFalse(PASSPHRASE in it.devices(kiln.now).toString() + it.sheet(kiln.now, sheet(SheetKind.MEETING_PLACE)))
+            }
+            for (file in stored + shelf.walk().filter(File::isFile)) assertFalse("${file.name} holds the passphrase", PASSPHRASE in file.readText(Charsets.ISO_8859_1))
+            ZipFile(backup).use { zip ->
+                for (entry in zip.entries()) {
+                    val text = zip.getInputStream(entry).use { it.readBytes().toString(Charsets.ISO_8859_1) }
+                    assertFalse("${entry.name} in the backup", PASSPHRASE in text || "Shelf" in text)
+                }
+            }
+            assertFalse(ShadowLog.getLogs().any { PASSPHRASE in it.msg.orEmpty() })
+        }
+    }
+
+    @Test
+    fun aWrongPassphraseIsSaidAndTypedAgain() {
+        val (shelf, tree) = ShelfProvider.install()
+        Other(shelf, PASSPHRASE).agree()
+        page { phone ->
+            phone.meetIn(tree, "slip and seive")
+            phone.touch("Agree now")
+            phone.await("the sentence") { phone.said("Tried 10:15. This is not the passphrase of the files there.") != null }
+            phone.touch("Change the place")
+            phone.await("that one is kept") { phone.hint("Passphrase") == "Kept on this phone. Type to replace it." }
+            assertEquals("", phone.typed("Passphrase"))
+            phone.fillField("Passphrase", PASSPHRASE)
+            // It is still there when the phone is turned, and nowhere among what is written down.
+            phone.rotate()
+            phone.await("the passphrase") { phone.typed("Passphrase") == PASSPHRASE }
+            phone.rotate()
+            phone.await("the passphrase") { phone.typed("Passphrase") == PASSPHRASE }
+            phone.keepSheet()
+            phone.touch("Agree now")
+            phone.await("what went") { phone.said("Last agreed: 10:15. Went: ") != null }
+        }
+    }
+
+    @Test
+    fun photographsWaitWhereEveryByteCosts() {
+        val (shelf, tree) = ShelfProvider.install()
+        ShelfProvider.tellsSizes = false
+        page(Pottery::fired) { phone ->
+            network(ConnectivityManager.TYPE_MOBILE)
+            phone.meetIn(tree, passphrase = null)
+            phone.touch("Agree now")
+            phone.await("what waits") { phone.said("1 photograph waits for a network that costs nothing.") != null }
+            assertEquals(0, shelf.walk().count { it.extension == "picture" })
+            network(ConnectivityManager.TYPE_WIFI)
+            phone.touch("Agree now")
+            phone.await("what went") { phone.said("Last agreed: 10:15. Went: 1 photograph.") != null }
+            assertEquals(1, shelf.walk().count { it.extension == "picture" })
+            phone.touch("Agree now")
+            phone.await("that it is known to be there") { phone.said("Last agreed: 10:15. Nothing was new on either side.") != null }
+        }
+    }
+
+    @Test
+    fun aFolderThatIsGoneOrRenamesIsSaid() {
+        val (shelf, tree) = ShelfProvider.install()
+        page { phone ->
+            phone.touch("Choose a place")
+            phone.touch("Choose the folder")
+            phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
+            phone.answer(Activity.RESULT_CANCELED)
+            phone.until("No folder was chosen. Nothing was changed.")
+            phone.chooseFolder(tree)
+            phone.keepSheet()
+            ShelfProvider.ending = ".bin"
+            phone.touch("Agree now")
+            phone.await("that it failed") { phone.said("Tried 10:15. That place did not do what it was asked to.") != null }
+            assertEquals(emptyList<File>(), shelf.walk().filter(File::isFile).toList())
+            shelf.deleteRecursively()
+            phone.touch("Agree now")
+            phone.await("that it is gone") { phone.said("Tried 10:15. There is no such place at this address.") != null }
+        }
+    }
+
+    @Test
+    fun aServerThatRefusesOrDoesNotAnswerIsSaid() {
+        val server = server { it.sendResponseHeaders(401, -1) }
+        page { phone ->
+            phone.meetAt(server)
+            phone.touch("Agree now")
+            phone.await("the sentence") { phone.said("Tried 10:15. The server does not accept what it was given") != null }
+            close()
+            phone.touch("Agree now")
+            phone.await("that nobody answers", seconds = 60) { phone.said("Tried 10:15. Nobody answers there.") != null }
+        }
+    }
+
+    @Test
+    fun aMeetingGoesOnWhileThePhoneIsTurnedAndIsStopped() {
+        val leave = CountDownLatch(1)
+        val server = server { leave.await() }
+        page { phone ->
+            phone.meetAt(server)
+            phone.touch("Agree now")
+            phone.until("Looking what is there. You can weigh meanwhile.")
+            phone.rotate()
+            phone.until("Looking what is there. You can weigh meanwhile.")
+            phone.back()
+            phone.touch("Phones of this studio")
+            phone.touch("Stop")
+            phone.await("the end") { phone.said("Tried 10:15. Stopped.") != null }
+            leave.countDown()
+        }
+    }
+
+    @Test
+    fun aPlaceIsForgottenWithItsSecrets() {
+        val server = server { it.sendResponseHeaders(401, -1) }
+        page { phone ->
+            phone.meetAt(server)
+            val app = RuntimeEnvironment.getApplication() as LaydownApplication
+            assertEquals(listOf(Value("password", PASSWORD)), app.secrets.all())
+            phone.touch("Forget this place")
+            phone.touch("Forget it")
+            phone.await("the way to a new one") { phone.scrollTo("Choose a place") }
+            assertEquals(emptyList<Value>(), app.secrets.all())
+            assertEquals(emptyList<String>(), File(app.noBackupFilesDir, "secrets").list().orEmpty().toList())
+        }
+    }
+
+    @Test
+    fun aSecretIsSealedAndIsTypedAgainWhenTheKeystoreWasEmptied() {
+        val folder = createTempDirectory("secrets").toFile()
+        val secrets = Secrets(folder)
+        secrets.keep(setOf("password", "passphrase"), mapOf("password" to PASSWORD, "passphrase" to PASSPHRASE))
+        assertEquals(listOf(Value("passphrase", PASSPHRASE), Value("password", PASSWORD)), Secrets(folder).all())
+        assertFalse(folder.listFiles()!!.any { PASSWORD in it.readText(Charsets.ISO_8859_1) })
+        // One cannot stand in for the other, nor can one that was changed.
+        File(folder, "password").copyTo(File(folder, "passphrase"), overwrite = true)
+        assertEquals(listOf(Value("password", PASSWORD)), secrets.all())
+        // Left empty it stays; what is no field any more goes.
+        secrets.keep(setOf("password"), mapOf("password" to ""))
+        assertEquals(listOf("password"), folder.list()!!.toList())
+        KeyStore.getInstance("AndroidKeyStore").apply { load(null) }.deleteEntry("meeting_place")
+        assertEquals(emptyList<Value>(), secrets.all())
+    }
+
+    // ---- the page ----
+
+    private fun page(phone: () -> Phone = Pottery::furnished, work: (Phone) -> Unit) = phone().use {
+        it.touch("Studio")
+        it.touch("Phones of this studio")
+        it.until("Choose a place")
+        work(it)
+    }
+
+    private fun Phone.meetIn(tree: Uri, passphrase: String?) {
+        touch("Choose a place")
+        chooseFolder(tree)
+        if (passphrase != null) {
+            touch("Seal everything with a passphrase")
+            fillField("Passphrase", passphrase)
+        }
+        keepSheet()
+    }
+
+    private fun Phone.chooseFolder(tree: Uri) {
+        touch("Choose the folder")
+        await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
+        answer(Activity.RESULT_OK, Intent().setData(tree))
+        until("Shelf")
+    }
+
+    private fun Phone.meetAt(server: String) {
+        touch("Choose a place")
+        touch("A WebDAV server")
+        fillField("Address", server)
+        fillField("Name on the server", "sink")
+        fillField("Password", PASSWORD)
+        keepSheet()
+    }
+
+    private fun Phone.keepSheet() {
+        touch("Keep")
+        until("Kept. Now choose “Agree now”.")
+        assertFalse("there is nothing to take back", shows("Undo"))
+    }
+
+    private fun Phone.field(label: String) = window().filterIsInstance<TextView>()
+        .firstOrNull { it.id == R.id.field_label && it.text.toString() == label }
+        ?.let { (it.parent as View).findViewById<EditText>(R.id.text) }
+
+    private fun Phone.hint(label: String) = field(label)?.hint?.toString()
+
+    private fun Phone.typed(label: String) = field(label)?.text?.toString()
+
+    private fun network(type: Int) {
+        val manager = RuntimeEnvironment.getApplication().getSystemService(ConnectivityManager::class.java)
+        val info = ShadowNetworkInfo.newInstance(NetworkInfo.DetailedState.CONNECTED, type, 0, true, NetworkInfo.State.CONNECTED)
+        shadowOf(manager).setActiveNetworkInfo(info)
+        assertEquals(type == ConnectivityManager.TYPE_MOBILE, manager.isActiveNetworkMetered)
+    }
+
+    // ---- the others ----
+
+    /** A server on this machine alone; answers with its address. */
+    private fun server(answer: (HttpExchange) -> Unit): String {
+        val threads = Executors.newCachedThreadPool { Thread(it).apply { isDaemon = true } }
+        val server = HttpServer.create(InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0).apply {
+            executor = threads
+            createContext("/") { exchange -> exchange.use(answer) }
+            start()
+        }
+        toClose += AutoCloseable { server.stop(0) }
+        return "http://127.0.0.1:${server.address.port}/dav"
+    }
+
+    private fun HttpExchange.use(work: (HttpExchange) -> Unit) = try {
+        work(this)
+    } finally {
+        close()
+    }
+
+    /** Another phone of the studio, which reaches the same folder by its path. */
+    private inner class Other(private val shelf: File, private val passphrase: String) {
+        val now = Now(Instant.parse("2026-11-25T09:00:00Z").toEpochMilli(), 0)
+        val studio = Studio.open(File(createTempDirectory("other").toFile(), "studio.laydown").path, now).also { toClose += it }
+
+        init {
+            val place = sheet(SheetKind.MEETING_PLACE, "kind" to "folder", "folder" to "Shelf\n$shelf", "sealed" to "yes", "passphrase" to passphrase)
+            studio.keepSheet(now, place)
+        }
+
+        fun agree(): String = Stop().use { stop ->
+            val nobody = object : Watch {
+                override fun soFar(soFar: SoFar) = Unit
+            }
+            studio.agree(now, listOf(Value("passphrase", passphrase)), false, false, folderAt(shelf.path), nobody, stop)
+        }
+    }
+
+    private fun sheet(kind: SheetKind, vararg values: Pair<String, String>) =
+        SheetEntry(kind, "", "", values.map { (key, text) -> Value(key, text) })
+
+    private companion object {
+        const val PASSPHRASE = "slip and sieve"
+        const val PASSWORD = "only for the sink"
+    }
+}
