@@ -362,4 +362,16 @@ mod tests {
             assert_eq!(plan, [step], "{sql}: one step, and no sorting");
         }
     }
+
+    #[test]
+    fn coats_are_met_with_their_findings_one_by_one() {
+        let conn = Connection::open_in_memory().unwrap();
+        climb(&conn, STEPS).unwrap();
+        let mut select = conn.prepare(&format!("EXPLAIN QUERY PLAN {COATS_AND_FINDINGS}")).unwrap();
+        let plan: Vec<String> = select.query_map([5], |row| row.get(3)).unwrap().map(Result::unwrap).collect();
+        for step in ["SCAN coat USING INDEX coat_at", "SEARCH finding USING INDEX finding_piece (piece=?) LEFT-JOIN"] {
+            assert!(plan.iter().any(|found| found == step), "{step}: {plan:?}");
+        }
+        assert!(!plan.iter().any(|step| step.contains("B-TREE")), "no sorting: {plan:?}");
+    }
 }

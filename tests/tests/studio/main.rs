@@ -1,5 +1,6 @@
 //! The screens' calls as a shell makes them: a first day, a run of mugs, wrong input, undo, another day.
 
+mod findings;
 mod forms;
 mod history;
 mod import;

@@ -195,11 +195,16 @@ pub(super) fn window_chart(
                 .map(|(x, steps)| Dot { at: ChartSpot { x: *x, y: lane + f64::from(steps) * DOTS_APART.1 }, mark }),
         );
     }
-    let end = |laydown: Option<Laydown>, open: f64| laydown.map_or(open, |laydown| span.along(axis(laydown)));
+    // An end that is not known is painted as far as pots came out right.
+    let right = looks.iter().filter(|look| look.thickness == Thickness::Right).map(|look| look.laydown);
+    let (least, most) = right.fold((Laydown::new(f64::MAX), Laydown::ZERO), |(least, most), laydown| {
+        (least.min(laydown), most.max(laydown))
+    });
+    let end = |laydown: Option<Laydown>, open: Laydown| span.along(axis(laydown.unwrap_or(open)));
     let known = window.filter(|window| window.from.is_some() || window.to.is_some());
     let bands = known.map(|window| Band {
-        from: ChartSpot { x: end(window.from, 0.0), y: 0.0 },
-        to: ChartSpot { x: end(window.to, 1.0), y: 1.0 },
+        from: ChartSpot { x: end(window.from, least), y: 0.0 },
+        to: ChartSpot { x: end(window.to, most), y: 1.0 },
     });
     let best = window.and_then(|window| window.best).map(|best| best.laydown);
     let mut lines = vec![upright(Stroke::Aim, span.along(axis(aim)))];

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "e8bc2b116c23c9c6"
+const val BUILD_STAMP: String = "e0f1f5deb2bfacf9"

@@ -703,7 +703,11 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_findings(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_firing(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_glaze_findings(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_history(
     ): Int
@@ -748,6 +752,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_sizes(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_back_coat(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_take_best(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_in(
     ): Int
@@ -823,7 +829,11 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -868,6 +878,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_take_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_in(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1052,7 +1064,13 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 54685) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_findings() and 0xFFFF) != 56225) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_glaze_findings() and 0xFFFF) != 21143) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_history() and 0xFFFF) != 33716) {
@@ -1119,6 +1137,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_best() and 0xFFFF) != 30668) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 44282) {
@@ -1672,9 +1693,19 @@ public interface StudioInterface {
     fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
     
     /**
+     * The Findings screen.
+     */
+    fun `findings`(): FindingsView
+    
+    /**
      * A firing's page.
      */
     fun `firing`(`now`: Now, `id`: kotlin.String): FiringView
+    
+    /**
+     * What fired pots say of one glaze.
+     */
+    fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView
     
     /**
      * All that was ever said of one thing.
@@ -1785,6 +1816,11 @@ public interface StudioInterface {
      * Takes a coat out of the record.
      */
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
+    
+    /**
+     * Takes the best laydown, as a glaze's findings name it, as its starting value.
+     */
+    fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept
     
     /**
      * Takes a backup in; answers with what to say.
@@ -2164,6 +2200,23 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * The Findings screen.
+     */
+    @Throws(StudioException::class)override fun `findings`(): FindingsView {
+            return FfiConverterTypeFindingsView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_findings(
+        it,
+        _status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * A firing's page.
      */
     @Throws(StudioException::class)override fun `firing`(`now`: Now, `id`: kotlin.String): FiringView {
@@ -2171,6 +2224,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_bindings_fn_method_studio_firing(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * What fired pots say of one glaze.
+     */
+    @Throws(StudioException::class)override fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView {
+            return FfiConverterTypeGlazeFindingsView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_glaze_findings(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -2609,6 +2681,26 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Takes the best laydown, as a glaze's findings name it, as its starting value.
+     */
+    @Throws(StudioException::class)override fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_best(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),
+        FfiConverterString.lower(`best`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Takes a backup in; answers with what to say.
      */
     @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String {
@@ -2859,6 +2951,53 @@ public object FfiConverterTypeStudio: FfiConverter<Studio, Long> {
 
 
 /**
+ * A place on an axis with its words.
+ */
+data class AxisTick (
+    /**
+     * From the left, or from the top.
+     */
+    val `at`: kotlin.Double
+    , 
+    /**
+     * What stands there.
+     */
+    val `words`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAxisTick: FfiConverterRustBuffer<AxisTick> {
+    override fun read(buf: ByteBuffer): AxisTick {
+        return AxisTick(
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AxisTick) = (
+            FfiConverterDouble.allocationSize(value.`at`) +
+            FfiConverterString.allocationSize(value.`words`)
+    )
+
+    override fun write(value: AxisTick, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`at`, buf)
+            FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
  * The Backup page.
  */
 data class BackupView (
@@ -2916,6 +3055,53 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.write(value.`last`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+    }
+}
+
+
+
+/**
+ * An area between two corners.
+ */
+data class Band (
+    /**
+     * Its upper left corner.
+     */
+    val `from`: ChartSpot
+    , 
+    /**
+     * Its lower right corner.
+     */
+    val `to`: ChartSpot
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBand: FfiConverterRustBuffer<Band> {
+    override fun read(buf: ByteBuffer): Band {
+        return Band(
+            FfiConverterTypeChartSpot.read(buf),
+            FfiConverterTypeChartSpot.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Band) = (
+            FfiConverterTypeChartSpot.allocationSize(value.`from`) +
+            FfiConverterTypeChartSpot.allocationSize(value.`to`)
+    )
+
+    override fun write(value: Band, buf: ByteBuffer) {
+            FfiConverterTypeChartSpot.write(value.`from`, buf)
+            FfiConverterTypeChartSpot.write(value.`to`, buf)
     }
 }
 
@@ -3200,6 +3386,203 @@ public object FfiConverterTypeCautionView: FfiConverterRustBuffer<CautionView> {
     override fun write(value: CautionView, buf: ByteBuffer) {
             FfiConverterString.write(value.`title`, buf)
             FfiConverterString.write(value.`text`, buf)
+    }
+}
+
+
+
+/**
+ * A line through spots.
+ */
+data class ChartLine (
+    /**
+     * How it is drawn.
+     */
+    val `stroke`: Stroke
+    , 
+    /**
+     * Its spots, from left to right or from top to bottom.
+     */
+    val `spots`: List<ChartSpot>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChartLine: FfiConverterRustBuffer<ChartLine> {
+    override fun read(buf: ByteBuffer): ChartLine {
+        return ChartLine(
+            FfiConverterTypeStroke.read(buf),
+            FfiConverterSequenceTypeChartSpot.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChartLine) = (
+            FfiConverterTypeStroke.allocationSize(value.`stroke`) +
+            FfiConverterSequenceTypeChartSpot.allocationSize(value.`spots`)
+    )
+
+    override fun write(value: ChartLine, buf: ByteBuffer) {
+            FfiConverterTypeStroke.write(value.`stroke`, buf)
+            FfiConverterSequenceTypeChartSpot.write(value.`spots`, buf)
+    }
+}
+
+
+
+/**
+ * A place in a chart: fractions of its width from the left and of its height from the top, 0 to 1.
+ */
+data class ChartSpot (
+    /**
+     * From the left.
+     */
+    val `x`: kotlin.Double
+    , 
+    /**
+     * From the top.
+     */
+    val `y`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChartSpot: FfiConverterRustBuffer<ChartSpot> {
+    override fun read(buf: ByteBuffer): ChartSpot {
+        return ChartSpot(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChartSpot) = (
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`)
+    )
+
+    override fun write(value: ChartSpot, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
+    }
+}
+
+
+
+/**
+ * A chart.
+ */
+data class ChartView (
+    /**
+     * What it shows.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * The same in words, for everyone who reads or listens rather than looks.
+     */
+    val `words`: kotlin.String
+    , 
+    /**
+     * What runs across.
+     */
+    val `acrossTitle`: kotlin.String
+    , 
+    /**
+     * The axis below, from left to right.
+     */
+    val `across`: List<AxisTick>
+    , 
+    /**
+     * The axis on the left, from top to bottom.
+     */
+    val `up`: List<AxisTick>
+    , 
+    /**
+     * Areas, painted first.
+     */
+    val `bands`: List<Band>
+    , 
+    /**
+     * Lines, painted over them.
+     */
+    val `lines`: List<ChartLine>
+    , 
+    /**
+     * Dots, painted last.
+     */
+    val `dots`: List<Dot>
+    , 
+    /**
+     * What stands for what, of all that is painted.
+     */
+    val `legend`: List<LegendEntry>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChartView: FfiConverterRustBuffer<ChartView> {
+    override fun read(buf: ByteBuffer): ChartView {
+        return ChartView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeAxisTick.read(buf),
+            FfiConverterSequenceTypeAxisTick.read(buf),
+            FfiConverterSequenceTypeBand.read(buf),
+            FfiConverterSequenceTypeChartLine.read(buf),
+            FfiConverterSequenceTypeDot.read(buf),
+            FfiConverterSequenceTypeLegendEntry.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChartView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`words`) +
+            FfiConverterString.allocationSize(value.`acrossTitle`) +
+            FfiConverterSequenceTypeAxisTick.allocationSize(value.`across`) +
+            FfiConverterSequenceTypeAxisTick.allocationSize(value.`up`) +
+            FfiConverterSequenceTypeBand.allocationSize(value.`bands`) +
+            FfiConverterSequenceTypeChartLine.allocationSize(value.`lines`) +
+            FfiConverterSequenceTypeDot.allocationSize(value.`dots`) +
+            FfiConverterSequenceTypeLegendEntry.allocationSize(value.`legend`)
+    )
+
+    override fun write(value: ChartView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`words`, buf)
+            FfiConverterString.write(value.`acrossTitle`, buf)
+            FfiConverterSequenceTypeAxisTick.write(value.`across`, buf)
+            FfiConverterSequenceTypeAxisTick.write(value.`up`, buf)
+            FfiConverterSequenceTypeBand.write(value.`bands`, buf)
+            FfiConverterSequenceTypeChartLine.write(value.`lines`, buf)
+            FfiConverterSequenceTypeDot.write(value.`dots`, buf)
+            FfiConverterSequenceTypeLegendEntry.write(value.`legend`, buf)
     }
 }
 
@@ -3797,6 +4180,53 @@ public object FfiConverterTypeDoing: FfiConverterRustBuffer<Doing> {
 
 
 /**
+ * One thing that was weighed.
+ */
+data class Dot (
+    /**
+     * Where.
+     */
+    val `at`: ChartSpot
+    , 
+    /**
+     * As what.
+     */
+    val `mark`: Mark
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDot: FfiConverterRustBuffer<Dot> {
+    override fun read(buf: ByteBuffer): Dot {
+        return Dot(
+            FfiConverterTypeChartSpot.read(buf),
+            FfiConverterTypeMark.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Dot) = (
+            FfiConverterTypeChartSpot.allocationSize(value.`at`) +
+            FfiConverterTypeMark.allocationSize(value.`mark`)
+    )
+
+    override fun write(value: Dot, buf: ByteBuffer) {
+            FfiConverterTypeChartSpot.write(value.`at`, buf)
+            FfiConverterTypeMark.write(value.`mark`, buf)
+    }
+}
+
+
+
+/**
  * A drawing in a box as wide as 1 and as tall as `tall`.
  */
 data class Drawing (
@@ -3996,6 +4426,61 @@ public object FfiConverterTypeFilter: FfiConverterRustBuffer<Filter> {
             FfiConverterString.write(value.`label`, buf)
             FfiConverterString.write(value.`chosen`, buf)
             FfiConverterSequenceTypeRow.write(value.`rows`, buf)
+    }
+}
+
+
+
+/**
+ * All that the Findings screen shows.
+ */
+data class FindingsView (
+    /**
+     * The glazes in use, each with what is known of it in a sentence.
+     */
+    val `glazes`: List<Row>
+    , 
+    /**
+     * What to do while nothing is known of any.
+     */
+    val `empty`: kotlin.String
+    , 
+    /**
+     * What else should be known.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFindingsView: FfiConverterRustBuffer<FindingsView> {
+    override fun read(buf: ByteBuffer): FindingsView {
+        return FindingsView(
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FindingsView) = (
+            FfiConverterSequenceTypeRow.allocationSize(value.`glazes`) +
+            FfiConverterString.allocationSize(value.`empty`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: FindingsView, buf: ByteBuffer) {
+            FfiConverterSequenceTypeRow.write(value.`glazes`, buf)
+            FfiConverterString.write(value.`empty`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
 
@@ -4218,6 +4703,125 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
             FfiConverterDouble.write(value.`aim`, buf)
             FfiConverterOptionalDouble.write(value.`reading`, buf)
             FfiConverterDouble.write(value.`blur`, buf)
+    }
+}
+
+
+
+/**
+ * All that is known of one glaze.
+ */
+data class GlazeFindingsView (
+    /**
+     * The glaze's id.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * Its name.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What its pots say, the largest group first.
+     */
+    val `windows`: List<WindowView>
+    , 
+    /**
+     * What to do while none was looked at.
+     */
+    val `empty`: kotlin.String
+    , 
+    /**
+     * What targets rest on today, zone by zone.
+     */
+    val `rests`: List<Line>
+    , 
+    /**
+     * What the button that starts from the best says; empty where there is nothing to take over.
+     */
+    val `take`: kotlin.String
+    , 
+    /**
+     * What it does.
+     */
+    val `takeHelp`: kotlin.String
+    , 
+    /**
+     * What to hand to [`Studio::take_best`].
+     */
+    val `best`: kotlin.String
+    , 
+    /**
+     * Whether coats keep to their aims; `None` while there are too few.
+     */
+    val `drift`: ChartView?
+    , 
+    /**
+     * The last set; none while there is none.
+     */
+    val `sets`: List<Line>
+    , 
+    /**
+     * What else should be known.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFindingsView> {
+    override fun read(buf: ByteBuffer): GlazeFindingsView {
+        return GlazeFindingsView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeWindowView.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalTypeChartView.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: GlazeFindingsView) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceTypeWindowView.allocationSize(value.`windows`) +
+            FfiConverterString.allocationSize(value.`empty`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`rests`) +
+            FfiConverterString.allocationSize(value.`take`) +
+            FfiConverterString.allocationSize(value.`takeHelp`) +
+            FfiConverterString.allocationSize(value.`best`) +
+            FfiConverterOptionalTypeChartView.allocationSize(value.`drift`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`sets`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: GlazeFindingsView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceTypeWindowView.write(value.`windows`, buf)
+            FfiConverterString.write(value.`empty`, buf)
+            FfiConverterSequenceTypeLine.write(value.`rests`, buf)
+            FfiConverterString.write(value.`take`, buf)
+            FfiConverterString.write(value.`takeHelp`, buf)
+            FfiConverterString.write(value.`best`, buf)
+            FfiConverterOptionalTypeChartView.write(value.`drift`, buf)
+            FfiConverterSequenceTypeLine.write(value.`sets`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
 
@@ -4699,6 +5303,61 @@ public object FfiConverterTypeKilnView: FfiConverterRustBuffer<KilnView> {
             FfiConverterString.write(value.`empty`, buf)
             FfiConverterBoolean.write(value.`hasKiln`, buf)
             FfiConverterSequenceString.write(value.`cautions`, buf)
+    }
+}
+
+
+
+/**
+ * What a mark, a stroke or the band stands for; with neither mark nor stroke it is the band.
+ */
+data class LegendEntry (
+    /**
+     * The mark, if it is one.
+     */
+    val `mark`: Mark?
+    , 
+    /**
+     * The stroke, if it is one.
+     */
+    val `stroke`: Stroke?
+    , 
+    /**
+     * What it stands for.
+     */
+    val `words`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLegendEntry: FfiConverterRustBuffer<LegendEntry> {
+    override fun read(buf: ByteBuffer): LegendEntry {
+        return LegendEntry(
+            FfiConverterOptionalTypeMark.read(buf),
+            FfiConverterOptionalTypeStroke.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LegendEntry) = (
+            FfiConverterOptionalTypeMark.allocationSize(value.`mark`) +
+            FfiConverterOptionalTypeStroke.allocationSize(value.`stroke`) +
+            FfiConverterString.allocationSize(value.`words`)
+    )
+
+    override fun write(value: LegendEntry, buf: ByteBuffer) {
+            FfiConverterOptionalTypeMark.write(value.`mark`, buf)
+            FfiConverterOptionalTypeStroke.write(value.`stroke`, buf)
+            FfiConverterString.write(value.`words`, buf)
     }
 }
 
@@ -7024,6 +7683,77 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
 
 
 /**
+ * What the pots of one glaze say that belong together.
+ */
+data class WindowView (
+    /**
+     * Which pots: "Cone 6, inside".
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What they say.
+     */
+    val `words`: kotlin.String
+    , 
+    /**
+     * Where the best lies and how sure that is; empty where it is not known.
+     */
+    val `sure`: kotlin.String
+    , 
+    /**
+     * The pots, each by its laydown.
+     */
+    val `chart`: ChartView
+    , 
+    /**
+     * Their faults, each with how many pots had it.
+     */
+    val `faults`: List<Line>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
+    override fun read(buf: ByteBuffer): WindowView {
+        return WindowView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeChartView.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WindowView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`words`) +
+            FfiConverterString.allocationSize(value.`sure`) +
+            FfiConverterTypeChartView.allocationSize(value.`chart`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`faults`)
+    )
+
+    override fun write(value: WindowView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`words`, buf)
+            FfiConverterString.write(value.`sure`, buf)
+            FfiConverterTypeChartView.write(value.`chart`, buf)
+            FfiConverterSequenceTypeLine.write(value.`faults`, buf)
+    }
+}
+
+
+
+/**
  * How thick the glaze looks on one zone.
  */
 data class ZoneQuestion (
@@ -7521,6 +8251,63 @@ public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
 
 
 /**
+ * The shape of a dot. Each is told from the others without its colour.
+ */
+
+enum class Mark {
+    
+    /**
+     * Came out thin: a triangle that points down.
+     */
+    THIN,
+    /**
+     * Came out right: a filled disc.
+     */
+    RIGHT,
+    /**
+     * Came out thick: a triangle that points up.
+     */
+    THICK,
+    /**
+     * A coat as others: a small disc.
+     */
+    COAT,
+    /**
+     * A coat that lies out further than the others let expect: a cross.
+     */
+    OUTLIER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMark: FfiConverterRustBuffer<Mark> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        Mark.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Mark) = 4UL
+
+    override fun write(value: Mark, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Which sheet.
  */
 
@@ -7601,6 +8388,59 @@ public object FfiConverterTypeSheetKind: FfiConverterRustBuffer<SheetKind> {
     override fun allocationSize(value: SheetKind) = 4UL
 
     override fun write(value: SheetKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * How a line is drawn.
+ */
+
+enum class Stroke {
+    
+    /**
+     * What is aimed at: drawn through.
+     */
+    AIM,
+    /**
+     * The best of the window: dashed.
+     */
+    BEST,
+    /**
+     * A limit: thin and dotted.
+     */
+    LIMIT,
+    /**
+     * A moving average: drawn through, heavier.
+     */
+    AVERAGE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStroke: FfiConverterRustBuffer<Stroke> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        Stroke.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Stroke) = 4UL
+
+    override fun write(value: Stroke, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -8217,6 +9057,38 @@ public object FfiConverterOptionalDouble: FfiConverterRustBuffer<kotlin.Double?>
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeChartView: FfiConverterRustBuffer<ChartView?> {
+    override fun read(buf: ByteBuffer): ChartView? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeChartView.read(buf)
+    }
+
+    override fun allocationSize(value: ChartView?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeChartView.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ChartView?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeChartView.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeDrawing: FfiConverterRustBuffer<Drawing?> {
     override fun read(buf: ByteBuffer): Drawing? {
         if (buf.get().toInt() == 0) {
@@ -8409,6 +9281,70 @@ public object FfiConverterOptionalTypeWeighEntry: FfiConverterRustBuffer<WeighEn
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeMark: FfiConverterRustBuffer<Mark?> {
+    override fun read(buf: ByteBuffer): Mark? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeMark.read(buf)
+    }
+
+    override fun allocationSize(value: Mark?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeMark.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Mark?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeMark.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeStroke: FfiConverterRustBuffer<Stroke?> {
+    override fun read(buf: ByteBuffer): Stroke? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeStroke.read(buf)
+    }
+
+    override fun allocationSize(value: Stroke?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeStroke.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Stroke?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeStroke.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeWay: FfiConverterRustBuffer<Way?> {
     override fun read(buf: ByteBuffer): Way? {
         if (buf.get().toInt() == 0) {
@@ -8501,6 +9437,62 @@ public object FfiConverterSequenceString: FfiConverterRustBuffer<List<kotlin.Str
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeAxisTick: FfiConverterRustBuffer<List<AxisTick>> {
+    override fun read(buf: ByteBuffer): List<AxisTick> {
+        val len = buf.getInt()
+        return List<AxisTick>(len) {
+            FfiConverterTypeAxisTick.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<AxisTick>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeAxisTick.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<AxisTick>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeAxisTick.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeBand: FfiConverterRustBuffer<List<Band>> {
+    override fun read(buf: ByteBuffer): List<Band> {
+        val len = buf.getInt()
+        return List<Band>(len) {
+            FfiConverterTypeBand.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Band>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeBand.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Band>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeBand.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeBucketRow: FfiConverterRustBuffer<List<BucketRow>> {
     override fun read(buf: ByteBuffer): List<BucketRow> {
         val len = buf.getInt()
@@ -8547,6 +9539,62 @@ public object FfiConverterSequenceTypeCautionView: FfiConverterRustBuffer<List<C
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCautionView.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeChartLine: FfiConverterRustBuffer<List<ChartLine>> {
+    override fun read(buf: ByteBuffer): List<ChartLine> {
+        val len = buf.getInt()
+        return List<ChartLine>(len) {
+            FfiConverterTypeChartLine.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ChartLine>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeChartLine.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ChartLine>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeChartLine.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeChartSpot: FfiConverterRustBuffer<List<ChartSpot>> {
+    override fun read(buf: ByteBuffer): List<ChartSpot> {
+        val len = buf.getInt()
+        return List<ChartSpot>(len) {
+            FfiConverterTypeChartSpot.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ChartSpot>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeChartSpot.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ChartSpot>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeChartSpot.write(it, buf)
         }
     }
 }
@@ -8697,6 +9745,34 @@ public object FfiConverterSequenceTypeDoing: FfiConverterRustBuffer<List<Doing>>
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeDot: FfiConverterRustBuffer<List<Dot>> {
+    override fun read(buf: ByteBuffer): List<Dot> {
+        val len = buf.getInt()
+        return List<Dot>(len) {
+            FfiConverterTypeDot.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Dot>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDot.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Dot>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDot.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer<List<FaultChip>> {
     override fun read(buf: ByteBuffer): List<FaultChip> {
         val len = buf.getInt()
@@ -8799,6 +9875,34 @@ public object FfiConverterSequenceTypeItem: FfiConverterRustBuffer<List<Item>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeItem.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeLegendEntry: FfiConverterRustBuffer<List<LegendEntry>> {
+    override fun read(buf: ByteBuffer): List<LegendEntry> {
+        val len = buf.getInt()
+        return List<LegendEntry>(len) {
+            FfiConverterTypeLegendEntry.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<LegendEntry>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeLegendEntry.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<LegendEntry>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeLegendEntry.write(it, buf)
         }
     }
 }
@@ -9331,6 +10435,34 @@ public object FfiConverterSequenceTypeWeighField: FfiConverterRustBuffer<List<We
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeWeighField.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeWindowView: FfiConverterRustBuffer<List<WindowView>> {
+    override fun read(buf: ByteBuffer): List<WindowView> {
+        val len = buf.getInt()
+        return List<WindowView>(len) {
+            FfiConverterTypeWindowView.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WindowView>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWindowView.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WindowView>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWindowView.write(it, buf)
         }
     }
 }
