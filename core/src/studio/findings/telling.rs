@@ -147,7 +147,7 @@ pub(super) fn sureness(window: &Window, style: &Style) -> String {
     window.best.map_or_else(String::new, |best| {
         let (low, high) = best.between;
         format!(
-            "Best near {}, most likely between {} and {}. In the window {} of 100 pots should come out right.",
+            "Best near {}, most likely between {} and {}. In the window at least {} of 100 pots should come out right.",
             style.laydown(best.laydown),
             style.laydown_number(low),
             style.laydown_number(high),
@@ -367,10 +367,10 @@ pub(super) fn drift_chart(coats: &[Weighed], now: Now, style: &Style) -> Option<
         marked(Mark::Coat, "A coat"),
         stroked(Stroke::Average, "Moving average"),
         stroked(Stroke::Aim, "The aim"),
-        banded("Where the average lies while coats keep to the aim"),
+        banded("While the average lies here, coats keep to the aim"),
     ];
     if outside > 0 {
-        legend.insert(1, marked(Mark::Outlier, "Further out than the others let expect"));
+        legend.insert(1, marked(Mark::Outlier, "Far off the others"));
     }
     let ends = |at: usize| newest.get(at).map(|(at, _)| now.moment(*at)).unwrap_or_default();
     let percent = |off: f64| match off {
@@ -407,7 +407,7 @@ fn drift_words(ratios: &[f64], trend: Trend, centre: f64, outside: usize, style:
     let mean = match style.percent(off.abs(), 0).as_str() {
         "0 %" => "on the aim on average".to_owned(),
         percent if off > 0.0 => format!("{percent} over the aim on average"),
-        percent => format!("{percent} short of it on average"),
+        percent => format!("{percent} short of the aim on average"),
     };
     let so = match trend {
         Trend::Steady => "They keep to the aim.",
@@ -416,8 +416,8 @@ fn drift_words(ratios: &[f64], trend: Trend, centre: f64, outside: usize, style:
     };
     let out = match outside {
         0 => String::new(),
-        1 => " One lies further out than the others let expect.".to_owned(),
-        many => format!(" {many} lie further out than the others let expect."),
+        1 => " One lies far off the others.".to_owned(),
+        many => format!(" {many} lie far off the others."),
     };
     format!("The last {} coats lie {mean}. {so}{out}", ratios.len())
 }
@@ -437,7 +437,7 @@ pub(super) fn last_set(conn: &Connection, coats: &[Weighed], now: Now, style: &S
     Ok(Some(Line {
         label: format!("Last set: {form}, {}", first.zone.name()),
         value: format!(
-            "{}, {}: {} wet on average, from {} to {}; they differ by {} (one standard deviation).",
+            "{}, {}: {} wet on average, from {} to {}, spread {} of that.",
             count(set.pieces as i64, "piece", "pieces"),
             now.days_ago(first.at),
             style.mass(Grams::new(set.mean), step),
