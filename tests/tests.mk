@@ -3,12 +3,15 @@
 ORACLE := target/oracle
 REMOTE := target/remote
 
-oracle: $(ORACLE)/ready ## Targets, verdicts and profiles recomputed in Python by scipy, uncertainties and trimesh
+oracle: $(ORACLE)/ready ## Targets, verdicts, profiles and windows recomputed in Python by scipy, uncertainties and trimesh
 	cargo run --quiet -p laydown-tests --example oracle_cases > $(ORACLE)/cases.json
 	$(ORACLE)/venv/bin/python tests/oracle/oracle.py < $(ORACLE)/cases.json
 	$(ORACLE)/venv/bin/python tests/oracle/profiles.py make > $(ORACLE)/profiles.json
 	cargo run --quiet -p laydown-tests --example turned < $(ORACLE)/profiles.json > $(ORACLE)/turned.json
 	$(ORACLE)/venv/bin/python tests/oracle/profiles.py check < $(ORACLE)/turned.json
+	$(ORACLE)/venv/bin/python tests/oracle/windows.py make > $(ORACLE)/windows.json
+	cargo run --quiet -p laydown-tests --example windows < $(ORACLE)/windows.json > $(ORACLE)/fitted.json
+	$(ORACLE)/venv/bin/python tests/oracle/windows.py check < $(ORACLE)/fitted.json
 
 photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image's, kept photographs beside Pillow's, a PDF drawn by PDFium
 	rm -rf target/photos

@@ -357,6 +357,21 @@ impl Studio {
         self.0.sizes(now, known)
     }
 
+    /// The Findings screen.
+    pub fn findings(&self) -> Result<FindingsView> {
+        self.0.findings()
+    }
+
+    /// What fired pots say of one glaze.
+    pub fn glaze_findings(&self, now: Now, id: &str) -> Result<GlazeFindingsView> {
+        self.0.glaze_findings(now, id)
+    }
+
+    /// Takes the best laydown, as a glaze's findings name it, as its starting value.
+    pub fn take_best(&self, now: Now, id: &str, best: &str) -> Result<Kept> {
+        self.0.take_best(now, id, best)
+    }
+
     /// Whether this phone speaks and ticks.
     pub fn preferences(&self) -> Result<Preferences> {
         self.0.preferences()

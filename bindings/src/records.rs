@@ -1167,3 +1167,163 @@ pub struct MeetingView {
     /// What went wrong, and what is to be done.
     pub notes: Vec<Note>,
 }
+
+/// All that the Findings screen shows.
+#[uniffi::remote(Record)]
+pub struct FindingsView {
+    /// The glazes in use, each with what is known of it in a sentence.
+    pub glazes: Vec<Row>,
+    /// What to do while nothing is known of any.
+    pub empty: String,
+    /// What else should be known.
+    pub notes: Vec<Note>,
+}
+
+/// What the pots of one glaze say that belong together.
+#[uniffi::remote(Record)]
+pub struct WindowView {
+    /// Which pots: "Cone 6, inside".
+    pub title: String,
+    /// What they say.
+    pub words: String,
+    /// Where the best lies and how sure that is; empty where it is not known.
+    pub sure: String,
+    /// The pots, each by its laydown.
+    pub chart: ChartView,
+    /// Their faults, each with how many pots had it.
+    pub faults: Vec<Line>,
+}
+
+/// All that is known of one glaze.
+#[uniffi::remote(Record)]
+pub struct GlazeFindingsView {
+    /// The glaze's id.
+    pub id: String,
+    /// Its name.
+    pub title: String,
+    /// What its pots say, the largest group first.
+    pub windows: Vec<WindowView>,
+    /// What to do while none was looked at.
+    pub empty: String,
+    /// What targets rest on today, zone by zone.
+    pub rests: Vec<Line>,
+    /// What the button that starts from the best says; empty where there is nothing to take over.
+    pub take: String,
+    /// What it does.
+    pub take_help: String,
+    /// What to hand to [`Studio::take_best`].
+    pub best: String,
+    /// Whether coats keep to their aims; `None` while there are too few.
+    pub drift: Option<ChartView>,
+    /// The last set; none while there is none.
+    pub sets: Vec<Line>,
+    /// What else should be known.
+    pub notes: Vec<Note>,
+}
+
+/// A place in a chart: fractions of its width from the left and of its height from the top, 0 to 1.
+#[uniffi::remote(Record)]
+pub struct ChartSpot {
+    /// From the left.
+    pub x: f64,
+    /// From the top.
+    pub y: f64,
+}
+
+/// The shape of a dot. Each is told from the others without its colour.
+#[uniffi::remote(Enum)]
+pub enum Mark {
+    /// Came out thin: a triangle that points down.
+    Thin,
+    /// Came out right: a filled disc.
+    Right,
+    /// Came out thick: a triangle that points up.
+    Thick,
+    /// A coat as others: a small disc.
+    Coat,
+    /// A coat that lies out further than the others let expect: a cross.
+    Outlier,
+}
+
+/// How a line is drawn.
+#[uniffi::remote(Enum)]
+pub enum Stroke {
+    /// What is aimed at: drawn through.
+    Aim,
+    /// The best of the window: dashed.
+    Best,
+    /// A limit: thin and dotted.
+    Limit,
+    /// A moving average: drawn through, heavier.
+    Average,
+}
+
+/// One thing that was weighed.
+#[uniffi::remote(Record)]
+pub struct Dot {
+    /// Where.
+    pub at: ChartSpot,
+    /// As what.
+    pub mark: Mark,
+}
+
+/// An area between two corners.
+#[uniffi::remote(Record)]
+pub struct Band {
+    /// Its upper left corner.
+    pub from: ChartSpot,
+    /// Its lower right corner.
+    pub to: ChartSpot,
+}
+
+/// A line through spots.
+#[uniffi::remote(Record)]
+pub struct ChartLine {
+    /// How it is drawn.
+    pub stroke: Stroke,
+    /// Its spots, from left to right or from top to bottom.
+    pub spots: Vec<ChartSpot>,
+}
+
+/// A place on an axis with its words.
+#[uniffi::remote(Record)]
+pub struct AxisTick {
+    /// From the left, or from the top.
+    pub at: f64,
+    /// What stands there.
+    pub words: String,
+}
+
+/// What a mark, a stroke or the band stands for; with neither mark nor stroke it is the band.
+#[uniffi::remote(Record)]
+pub struct LegendEntry {
+    /// The mark, if it is one.
+    pub mark: Option<Mark>,
+    /// The stroke, if it is one.
+    pub stroke: Option<Stroke>,
+    /// What it stands for.
+    pub words: String,
+}
+
+/// A chart.
+#[uniffi::remote(Record)]
+pub struct ChartView {
+    /// What it shows.
+    pub title: String,
+    /// The same in words, for everyone who reads or listens rather than looks.
+    pub words: String,
+    /// What runs across.
+    pub across_title: String,
+    /// The axis below, from left to right.
+    pub across: Vec<AxisTick>,
+    /// The axis on the left, from top to bottom.
+    pub up: Vec<AxisTick>,
+    /// Areas, painted first.
+    pub bands: Vec<Band>,
+    /// Lines, painted over them.
+    pub lines: Vec<ChartLine>,
+    /// Dots, painted last.
+    pub dots: Vec<Dot>,
+    /// What stands for what, of all that is painted.
+    pub legend: Vec<LegendEntry>,
+}

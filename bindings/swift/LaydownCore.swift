@@ -1116,14 +1116,40 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func backUp(into: String) throws  -> String
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+    func backUpEvery(now: Now, every: String) throws 
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
     func backedUp(now: Now, copy: String) throws  -> String
     
     /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+    func backedUpByItself(now: Now, place: String, file: String, copy: String) throws  -> [String]
+    
+    /**
      * The Backup page.
      */
     func backup(now: Now) throws  -> BackupView
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+    func backupDue(now: Now, asked: Bool) throws  -> BackupTask?
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+    func backupFailed(now: Now, trouble: BackupTrouble) throws 
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+    func backupsRemoved(now: Now, files: [String]) throws 
     
     /**
      * One bucket's page.
@@ -1161,9 +1187,20 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func doings(now: Now) throws  -> HistoryView
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+    func export(what: String, into: String) throws  -> String
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
+    
+    /**
+     * The Findings screen.
+     */
+    func findings() throws  -> FindingsView
     
     /**
      * A firing's page.
@@ -1174,6 +1211,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
      */
     func forgetMeetingPlace(now: Now) throws 
+    
+    /**
+     * What fired pots say of one glaze.
+     */
+    func glazeFindings(now: Now, id: String) throws  -> GlazeFindingsView
     
     /**
      * All that was ever said of one thing.
@@ -1194,6 +1236,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     func keep(now: Now, entry: WeighEntry) throws  -> Kept
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+    func keepBackupsIn(now: Now, place: String, called: String) throws 
     
     /**
      * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
@@ -1286,7 +1333,12 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func takeBackCoat(now: Now, id: String) throws  -> Kept
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes the best laydown, as a glaze's findings name it, as its starting value.
+     */
+    func takeBest(now: Now, id: String, best: String) throws  -> Kept
+    
+    /**
+     * Takes a backup or a journal in; answers with what to say.
      */
     func takeIn(now: Now, from: String) throws  -> String
     
@@ -1467,6 +1519,19 @@ open func backUp(into: String)throws  -> String  {
 }
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+open func backUpEvery(now: Now, every: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_back_up_every(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(every),uniffiCallStatus
+    )
+}
+}
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
 open func backedUp(now: Now, copy: String)throws  -> String  {
@@ -1475,6 +1540,23 @@ open func backedUp(now: Now, copy: String)throws  -> String  {
     uniffi_laydown_bindings_fn_method_studio_backed_up(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(copy),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+open func backedUpByItself(now: Now, place: String, file: String, copy: String)throws  -> [String]  {
+    return try  FfiConverterSequenceString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(place),
+        FfiConverterString.lower(file),
         FfiConverterString.lower(copy),uniffiCallStatus
     )
 })
@@ -1491,6 +1573,46 @@ open func backup(now: Now)throws  -> BackupView  {
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+open func backupDue(now: Now, asked: Bool)throws  -> BackupTask?  {
+    return try  FfiConverterOptionTypeBackupTask.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backup_due(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterBool.lower(asked),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+open func backupFailed(now: Now, trouble: BackupTrouble)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backup_failed(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeBackupTrouble_lower(trouble),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+open func backupsRemoved(now: Now, files: [String])throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_backups_removed(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterSequenceString.lower(files),uniffiCallStatus
+    )
+}
 }
     
     /**
@@ -1590,6 +1712,21 @@ open func doings(now: Now)throws  -> HistoryView  {
 }
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+open func export(what: String, into: String)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_export(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(what),
+        FfiConverterString.lower(into),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
 open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
@@ -1599,6 +1736,18 @@ open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterSequenceTypeValue.lower(wanted),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Findings screen.
+     */
+open func findings()throws  -> FindingsView  {
+    return try  FfiConverterTypeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_findings(
+            self.uniffiCloneHandle(),uniffiCallStatus
     )
 })
 }
@@ -1627,6 +1776,20 @@ open func forgetMeetingPlace(now: Now)throws   {try rustCallWithError(FfiConvert
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 }
+}
+    
+    /**
+     * What fired pots say of one glaze.
+     */
+open func glazeFindings(now: Now, id: String)throws  -> GlazeFindingsView  {
+    return try  FfiConverterTypeGlazeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_glaze_findings(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
 }
     
     /**
@@ -1683,6 +1846,20 @@ open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
         FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+open func keepBackupsIn(now: Now, place: String, called: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(place),
+        FfiConverterString.lower(called),uniffiCallStatus
+    )
+}
 }
     
     /**
@@ -1946,7 +2123,22 @@ open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
 }
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes the best laydown, as a glaze's findings name it, as its starting value.
+     */
+open func takeBest(now: Now, id: String, best: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_studio_take_best(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),
+        FfiConverterString.lower(best),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes a backup or a journal in; answers with what to say.
      */
 open func takeIn(now: Now, from: String)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -2335,6 +2527,144 @@ public func FfiConverterTypeWatch_lower(_ value: Watch) -> UInt64 {
 
 
 /**
+ * A place on an axis with its words.
+ */
+public struct AxisTick: Equatable, Hashable {
+    /**
+     * From the left, or from the top.
+     */
+    public var at: Double
+    /**
+     * What stands there.
+     */
+    public var words: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From the left, or from the top.
+         */at: Double, 
+        /**
+         * What stands there.
+         */words: String) {
+        self.at = at
+        self.words = words
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AxisTick: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAxisTick: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AxisTick {
+        return
+            try AxisTick(
+                at: FfiConverterDouble.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AxisTick, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.at, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAxisTick_lift(_ buf: RustBuffer) throws -> AxisTick {
+    return try FfiConverterTypeAxisTick.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAxisTick_lower(_ value: AxisTick) -> RustBuffer {
+    return FfiConverterTypeAxisTick.lower(value)
+}
+
+
+/**
+ * A backup that is to be made now.
+ */
+public struct BackupTask: Equatable, Hashable {
+    /**
+     * The folder, as it was given.
+     */
+    public var place: String
+    /**
+     * The name for the file.
+     */
+    public var name: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The folder, as it was given.
+         */place: String, 
+        /**
+         * The name for the file.
+         */name: String) {
+        self.place = place
+        self.name = name
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BackupTask: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBackupTask: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BackupTask {
+        return
+            try BackupTask(
+                place: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BackupTask, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTask_lift(_ buf: RustBuffer) throws -> BackupTask {
+    return try FfiConverterTypeBackupTask.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTask_lower(_ value: BackupTask) -> RustBuffer {
+    return FfiConverterTypeBackupTask.lower(value)
+}
+
+
+/**
  * The Backup page.
  */
 public struct BackupView: Equatable, Hashable {
@@ -2354,6 +2684,26 @@ public struct BackupView: Equatable, Hashable {
      * What to mind.
      */
     public var notes: [Note]
+    /**
+     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+     */
+    public var every: [Row]
+    /**
+     * What is done by itself, or what to do so that something is.
+     */
+    public var byItself: String
+    /**
+     * What the folder is called into which that is done; empty while none is chosen.
+     */
+    public var place: String
+    /**
+     * Tables that can be written for a spreadsheet, the one wanted most first.
+     */
+    public var tables: [Export]
+    /**
+     * The journal, for other programs.
+     */
+    public var journal: Export
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2369,11 +2719,31 @@ public struct BackupView: Equatable, Hashable {
          */name: String, 
         /**
          * What to mind.
-         */notes: [Note]) {
+         */notes: [Note], 
+        /**
+         * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+         */every: [Row], 
+        /**
+         * What is done by itself, or what to do so that something is.
+         */byItself: String, 
+        /**
+         * What the folder is called into which that is done; empty while none is chosen.
+         */place: String, 
+        /**
+         * Tables that can be written for a spreadsheet, the one wanted most first.
+         */tables: [Export], 
+        /**
+         * The journal, for other programs.
+         */journal: Export) {
         self.intro = intro
         self.last = last
         self.name = name
         self.notes = notes
+        self.every = every
+        self.byItself = byItself
+        self.place = place
+        self.tables = tables
+        self.journal = journal
     }
 
     
@@ -2395,7 +2765,12 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
                 intro: FfiConverterString.read(from: &buf), 
                 last: FfiConverterString.read(from: &buf), 
                 name: FfiConverterString.read(from: &buf), 
-                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
+                every: FfiConverterSequenceTypeRow.read(from: &buf), 
+                byItself: FfiConverterString.read(from: &buf), 
+                place: FfiConverterString.read(from: &buf), 
+                tables: FfiConverterSequenceTypeExport.read(from: &buf), 
+                journal: FfiConverterTypeExport.read(from: &buf)
         )
     }
 
@@ -2404,6 +2779,11 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
         FfiConverterString.write(value.last, into: &buf)
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+        FfiConverterSequenceTypeRow.write(value.every, into: &buf)
+        FfiConverterString.write(value.byItself, into: &buf)
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterSequenceTypeExport.write(value.tables, into: &buf)
+        FfiConverterTypeExport.write(value.journal, into: &buf)
     }
 }
 
@@ -2420,6 +2800,75 @@ public func FfiConverterTypeBackupView_lift(_ buf: RustBuffer) throws -> BackupV
 #endif
 public func FfiConverterTypeBackupView_lower(_ value: BackupView) -> RustBuffer {
     return FfiConverterTypeBackupView.lower(value)
+}
+
+
+/**
+ * An area between two corners.
+ */
+public struct Band: Equatable, Hashable {
+    /**
+     * Its upper left corner.
+     */
+    public var from: ChartSpot
+    /**
+     * Its lower right corner.
+     */
+    public var to: ChartSpot
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its upper left corner.
+         */from: ChartSpot, 
+        /**
+         * Its lower right corner.
+         */to: ChartSpot) {
+        self.from = from
+        self.to = to
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Band: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBand: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Band {
+        return
+            try Band(
+                from: FfiConverterTypeChartSpot.read(from: &buf), 
+                to: FfiConverterTypeChartSpot.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Band, into buf: inout [UInt8]) {
+        FfiConverterTypeChartSpot.write(value.from, into: &buf)
+        FfiConverterTypeChartSpot.write(value.to, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBand_lift(_ buf: RustBuffer) throws -> Band {
+    return try FfiConverterTypeBand.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBand_lower(_ value: Band) -> RustBuffer {
+    return FfiConverterTypeBand.lower(value)
 }
 
 
@@ -2816,6 +3265,283 @@ public func FfiConverterTypeCautionView_lift(_ buf: RustBuffer) throws -> Cautio
 #endif
 public func FfiConverterTypeCautionView_lower(_ value: CautionView) -> RustBuffer {
     return FfiConverterTypeCautionView.lower(value)
+}
+
+
+/**
+ * A line through spots.
+ */
+public struct ChartLine: Equatable, Hashable {
+    /**
+     * How it is drawn.
+     */
+    public var stroke: Stroke
+    /**
+     * Its spots, from left to right or from top to bottom.
+     */
+    public var spots: [ChartSpot]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * How it is drawn.
+         */stroke: Stroke, 
+        /**
+         * Its spots, from left to right or from top to bottom.
+         */spots: [ChartSpot]) {
+        self.stroke = stroke
+        self.spots = spots
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChartLine: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChartLine: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChartLine {
+        return
+            try ChartLine(
+                stroke: FfiConverterTypeStroke.read(from: &buf), 
+                spots: FfiConverterSequenceTypeChartSpot.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChartLine, into buf: inout [UInt8]) {
+        FfiConverterTypeStroke.write(value.stroke, into: &buf)
+        FfiConverterSequenceTypeChartSpot.write(value.spots, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChartLine_lift(_ buf: RustBuffer) throws -> ChartLine {
+    return try FfiConverterTypeChartLine.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChartLine_lower(_ value: ChartLine) -> RustBuffer {
+    return FfiConverterTypeChartLine.lower(value)
+}
+
+
+/**
+ * A place in a chart: fractions of its width from the left and of its height from the top, 0 to 1.
+ */
+public struct ChartSpot: Equatable, Hashable {
+    /**
+     * From the left.
+     */
+    public var x: Double
+    /**
+     * From the top.
+     */
+    public var y: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From the left.
+         */x: Double, 
+        /**
+         * From the top.
+         */y: Double) {
+        self.x = x
+        self.y = y
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChartSpot: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChartSpot: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChartSpot {
+        return
+            try ChartSpot(
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChartSpot, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChartSpot_lift(_ buf: RustBuffer) throws -> ChartSpot {
+    return try FfiConverterTypeChartSpot.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChartSpot_lower(_ value: ChartSpot) -> RustBuffer {
+    return FfiConverterTypeChartSpot.lower(value)
+}
+
+
+/**
+ * A chart.
+ */
+public struct ChartView: Equatable, Hashable {
+    /**
+     * What it shows.
+     */
+    public var title: String
+    /**
+     * The same in words, for everyone who reads or listens rather than looks.
+     */
+    public var words: String
+    /**
+     * What runs across.
+     */
+    public var acrossTitle: String
+    /**
+     * The axis below, from left to right.
+     */
+    public var across: [AxisTick]
+    /**
+     * The axis on the left, from top to bottom.
+     */
+    public var up: [AxisTick]
+    /**
+     * Areas, painted first.
+     */
+    public var bands: [Band]
+    /**
+     * Lines, painted over them.
+     */
+    public var lines: [ChartLine]
+    /**
+     * Dots, painted last.
+     */
+    public var dots: [Dot]
+    /**
+     * What stands for what, of all that is painted.
+     */
+    public var legend: [LegendEntry]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it shows.
+         */title: String, 
+        /**
+         * The same in words, for everyone who reads or listens rather than looks.
+         */words: String, 
+        /**
+         * What runs across.
+         */acrossTitle: String, 
+        /**
+         * The axis below, from left to right.
+         */across: [AxisTick], 
+        /**
+         * The axis on the left, from top to bottom.
+         */up: [AxisTick], 
+        /**
+         * Areas, painted first.
+         */bands: [Band], 
+        /**
+         * Lines, painted over them.
+         */lines: [ChartLine], 
+        /**
+         * Dots, painted last.
+         */dots: [Dot], 
+        /**
+         * What stands for what, of all that is painted.
+         */legend: [LegendEntry]) {
+        self.title = title
+        self.words = words
+        self.acrossTitle = acrossTitle
+        self.across = across
+        self.up = up
+        self.bands = bands
+        self.lines = lines
+        self.dots = dots
+        self.legend = legend
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChartView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChartView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChartView {
+        return
+            try ChartView(
+                title: FfiConverterString.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf), 
+                acrossTitle: FfiConverterString.read(from: &buf), 
+                across: FfiConverterSequenceTypeAxisTick.read(from: &buf), 
+                up: FfiConverterSequenceTypeAxisTick.read(from: &buf), 
+                bands: FfiConverterSequenceTypeBand.read(from: &buf), 
+                lines: FfiConverterSequenceTypeChartLine.read(from: &buf), 
+                dots: FfiConverterSequenceTypeDot.read(from: &buf), 
+                legend: FfiConverterSequenceTypeLegendEntry.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChartView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+        FfiConverterString.write(value.acrossTitle, into: &buf)
+        FfiConverterSequenceTypeAxisTick.write(value.across, into: &buf)
+        FfiConverterSequenceTypeAxisTick.write(value.up, into: &buf)
+        FfiConverterSequenceTypeBand.write(value.bands, into: &buf)
+        FfiConverterSequenceTypeChartLine.write(value.lines, into: &buf)
+        FfiConverterSequenceTypeDot.write(value.dots, into: &buf)
+        FfiConverterSequenceTypeLegendEntry.write(value.legend, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChartView_lift(_ buf: RustBuffer) throws -> ChartView {
+    return try FfiConverterTypeChartView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChartView_lower(_ value: ChartView) -> RustBuffer {
+    return FfiConverterTypeChartView.lower(value)
 }
 
 
@@ -3661,6 +4387,75 @@ public func FfiConverterTypeDoing_lower(_ value: Doing) -> RustBuffer {
 
 
 /**
+ * One thing that was weighed.
+ */
+public struct Dot: Equatable, Hashable {
+    /**
+     * Where.
+     */
+    public var at: ChartSpot
+    /**
+     * As what.
+     */
+    public var mark: Mark
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Where.
+         */at: ChartSpot, 
+        /**
+         * As what.
+         */mark: Mark) {
+        self.at = at
+        self.mark = mark
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Dot: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDot: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Dot {
+        return
+            try Dot(
+                at: FfiConverterTypeChartSpot.read(from: &buf), 
+                mark: FfiConverterTypeMark.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Dot, into buf: inout [UInt8]) {
+        FfiConverterTypeChartSpot.write(value.at, into: &buf)
+        FfiConverterTypeMark.write(value.mark, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDot_lift(_ buf: RustBuffer) throws -> Dot {
+    return try FfiConverterTypeDot.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDot_lower(_ value: Dot) -> RustBuffer {
+    return FfiConverterTypeDot.lower(value)
+}
+
+
+/**
  * A drawing in a box as wide as 1 and as tall as `tall`.
  */
 public struct Drawing: Equatable, Hashable {
@@ -3766,6 +4561,105 @@ public func FfiConverterTypeDrawing_lift(_ buf: RustBuffer) throws -> Drawing {
 #endif
 public func FfiConverterTypeDrawing_lower(_ value: Drawing) -> RustBuffer {
     return FfiConverterTypeDrawing.lower(value)
+}
+
+
+/**
+ * Something that can be written for other programs.
+ */
+public struct Export: Equatable, Hashable {
+    /**
+     * To hand to [`Studio::export`].
+     */
+    public var what: String
+    /**
+     * What it is called.
+     */
+    public var title: String
+    /**
+     * What is in it.
+     */
+    public var detail: String
+    /**
+     * The name to offer for the file.
+     */
+    public var name: String
+    /**
+     * Its media type.
+     */
+    public var mediaType: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * To hand to [`Studio::export`].
+         */what: String, 
+        /**
+         * What it is called.
+         */title: String, 
+        /**
+         * What is in it.
+         */detail: String, 
+        /**
+         * The name to offer for the file.
+         */name: String, 
+        /**
+         * Its media type.
+         */mediaType: String) {
+        self.what = what
+        self.title = title
+        self.detail = detail
+        self.name = name
+        self.mediaType = mediaType
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Export: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeExport: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Export {
+        return
+            try Export(
+                what: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                mediaType: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Export, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.what, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterString.write(value.mediaType, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExport_lift(_ buf: RustBuffer) throws -> Export {
+    return try FfiConverterTypeExport.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExport_lower(_ value: Export) -> RustBuffer {
+    return FfiConverterTypeExport.lower(value)
 }
 
 
@@ -3944,6 +4838,85 @@ public func FfiConverterTypeFilter_lift(_ buf: RustBuffer) throws -> Filter {
 #endif
 public func FfiConverterTypeFilter_lower(_ value: Filter) -> RustBuffer {
     return FfiConverterTypeFilter.lower(value)
+}
+
+
+/**
+ * All that the Findings screen shows.
+ */
+public struct FindingsView: Equatable, Hashable {
+    /**
+     * The glazes in use, each with what is known of it in a sentence.
+     */
+    public var glazes: [Row]
+    /**
+     * What to do while nothing is known of any.
+     */
+    public var empty: String
+    /**
+     * What else should be known.
+     */
+    public var notes: [Note]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The glazes in use, each with what is known of it in a sentence.
+         */glazes: [Row], 
+        /**
+         * What to do while nothing is known of any.
+         */empty: String, 
+        /**
+         * What else should be known.
+         */notes: [Note]) {
+        self.glazes = glazes
+        self.empty = empty
+        self.notes = notes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FindingsView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFindingsView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FindingsView {
+        return
+            try FindingsView(
+                glazes: FfiConverterSequenceTypeRow.read(from: &buf), 
+                empty: FfiConverterString.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FindingsView, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeRow.write(value.glazes, into: &buf)
+        FfiConverterString.write(value.empty, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFindingsView_lift(_ buf: RustBuffer) throws -> FindingsView {
+    return try FfiConverterTypeFindingsView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFindingsView_lower(_ value: FindingsView) -> RustBuffer {
+    return FfiConverterTypeFindingsView.lower(value)
 }
 
 
@@ -4311,6 +5284,165 @@ public func FfiConverterTypeGauge_lift(_ buf: RustBuffer) throws -> Gauge {
 #endif
 public func FfiConverterTypeGauge_lower(_ value: Gauge) -> RustBuffer {
     return FfiConverterTypeGauge.lower(value)
+}
+
+
+/**
+ * All that is known of one glaze.
+ */
+public struct GlazeFindingsView: Equatable, Hashable {
+    /**
+     * The glaze's id.
+     */
+    public var id: String
+    /**
+     * Its name.
+     */
+    public var title: String
+    /**
+     * What its pots say, the largest group first.
+     */
+    public var windows: [WindowView]
+    /**
+     * What to do while none was looked at.
+     */
+    public var empty: String
+    /**
+     * What targets rest on today, zone by zone.
+     */
+    public var rests: [Line]
+    /**
+     * What the button that starts from the best says; empty where there is nothing to take over.
+     */
+    public var take: String
+    /**
+     * What it does.
+     */
+    public var takeHelp: String
+    /**
+     * What to hand to [`Studio::take_best`].
+     */
+    public var best: String
+    /**
+     * Whether coats keep to their aims; `None` while there are too few.
+     */
+    public var drift: ChartView?
+    /**
+     * The last set; none while there is none.
+     */
+    public var sets: [Line]
+    /**
+     * What else should be known.
+     */
+    public var notes: [Note]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The glaze's id.
+         */id: String, 
+        /**
+         * Its name.
+         */title: String, 
+        /**
+         * What its pots say, the largest group first.
+         */windows: [WindowView], 
+        /**
+         * What to do while none was looked at.
+         */empty: String, 
+        /**
+         * What targets rest on today, zone by zone.
+         */rests: [Line], 
+        /**
+         * What the button that starts from the best says; empty where there is nothing to take over.
+         */take: String, 
+        /**
+         * What it does.
+         */takeHelp: String, 
+        /**
+         * What to hand to [`Studio::take_best`].
+         */best: String, 
+        /**
+         * Whether coats keep to their aims; `None` while there are too few.
+         */drift: ChartView?, 
+        /**
+         * The last set; none while there is none.
+         */sets: [Line], 
+        /**
+         * What else should be known.
+         */notes: [Note]) {
+        self.id = id
+        self.title = title
+        self.windows = windows
+        self.empty = empty
+        self.rests = rests
+        self.take = take
+        self.takeHelp = takeHelp
+        self.best = best
+        self.drift = drift
+        self.sets = sets
+        self.notes = notes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension GlazeFindingsView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> GlazeFindingsView {
+        return
+            try GlazeFindingsView(
+                id: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                windows: FfiConverterSequenceTypeWindowView.read(from: &buf), 
+                empty: FfiConverterString.read(from: &buf), 
+                rests: FfiConverterSequenceTypeLine.read(from: &buf), 
+                take: FfiConverterString.read(from: &buf), 
+                takeHelp: FfiConverterString.read(from: &buf), 
+                best: FfiConverterString.read(from: &buf), 
+                drift: FfiConverterOptionTypeChartView.read(from: &buf), 
+                sets: FfiConverterSequenceTypeLine.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: GlazeFindingsView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceTypeWindowView.write(value.windows, into: &buf)
+        FfiConverterString.write(value.empty, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.rests, into: &buf)
+        FfiConverterString.write(value.take, into: &buf)
+        FfiConverterString.write(value.takeHelp, into: &buf)
+        FfiConverterString.write(value.best, into: &buf)
+        FfiConverterOptionTypeChartView.write(value.drift, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.sets, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGlazeFindingsView_lift(_ buf: RustBuffer) throws -> GlazeFindingsView {
+    return try FfiConverterTypeGlazeFindingsView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGlazeFindingsView_lower(_ value: GlazeFindingsView) -> RustBuffer {
+    return FfiConverterTypeGlazeFindingsView.lower(value)
 }
 
 
@@ -4984,6 +6116,85 @@ public func FfiConverterTypeKilnView_lift(_ buf: RustBuffer) throws -> KilnView 
 #endif
 public func FfiConverterTypeKilnView_lower(_ value: KilnView) -> RustBuffer {
     return FfiConverterTypeKilnView.lower(value)
+}
+
+
+/**
+ * What a mark, a stroke or the band stands for; with neither mark nor stroke it is the band.
+ */
+public struct LegendEntry: Equatable, Hashable {
+    /**
+     * The mark, if it is one.
+     */
+    public var mark: Mark?
+    /**
+     * The stroke, if it is one.
+     */
+    public var stroke: Stroke?
+    /**
+     * What it stands for.
+     */
+    public var words: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The mark, if it is one.
+         */mark: Mark?, 
+        /**
+         * The stroke, if it is one.
+         */stroke: Stroke?, 
+        /**
+         * What it stands for.
+         */words: String) {
+        self.mark = mark
+        self.stroke = stroke
+        self.words = words
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LegendEntry: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLegendEntry: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LegendEntry {
+        return
+            try LegendEntry(
+                mark: FfiConverterOptionTypeMark.read(from: &buf), 
+                stroke: FfiConverterOptionTypeStroke.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LegendEntry, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeMark.write(value.mark, into: &buf)
+        FfiConverterOptionTypeStroke.write(value.stroke, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLegendEntry_lift(_ buf: RustBuffer) throws -> LegendEntry {
+    return try FfiConverterTypeLegendEntry.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLegendEntry_lower(_ value: LegendEntry) -> RustBuffer {
+    return FfiConverterTypeLegendEntry.lower(value)
 }
 
 
@@ -8403,6 +9614,105 @@ public func FfiConverterTypeWeighView_lower(_ value: WeighView) -> RustBuffer {
 
 
 /**
+ * What the pots of one glaze say that belong together.
+ */
+public struct WindowView: Equatable, Hashable {
+    /**
+     * Which pots: "Cone 6, inside".
+     */
+    public var title: String
+    /**
+     * What they say.
+     */
+    public var words: String
+    /**
+     * Where the best lies and how sure that is; empty where it is not known.
+     */
+    public var sure: String
+    /**
+     * The pots, each by its laydown.
+     */
+    public var chart: ChartView
+    /**
+     * Their faults, each with how many pots had it.
+     */
+    public var faults: [Line]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which pots: "Cone 6, inside".
+         */title: String, 
+        /**
+         * What they say.
+         */words: String, 
+        /**
+         * Where the best lies and how sure that is; empty where it is not known.
+         */sure: String, 
+        /**
+         * The pots, each by its laydown.
+         */chart: ChartView, 
+        /**
+         * Their faults, each with how many pots had it.
+         */faults: [Line]) {
+        self.title = title
+        self.words = words
+        self.sure = sure
+        self.chart = chart
+        self.faults = faults
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WindowView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWindowView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WindowView {
+        return
+            try WindowView(
+                title: FfiConverterString.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf), 
+                sure: FfiConverterString.read(from: &buf), 
+                chart: FfiConverterTypeChartView.read(from: &buf), 
+                faults: FfiConverterSequenceTypeLine.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WindowView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+        FfiConverterString.write(value.sure, into: &buf)
+        FfiConverterTypeChartView.write(value.chart, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.faults, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWindowView_lift(_ buf: RustBuffer) throws -> WindowView {
+    return try FfiConverterTypeWindowView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWindowView_lower(_ value: WindowView) -> RustBuffer {
+    return FfiConverterTypeWindowView.lower(value)
+}
+
+
+/**
  * How thick the glaze looks on one zone.
  */
 public struct ZoneQuestion: Equatable, Hashable {
@@ -8479,6 +9789,131 @@ public func FfiConverterTypeZoneQuestion_lift(_ buf: RustBuffer) throws -> ZoneQ
 public func FfiConverterTypeZoneQuestion_lower(_ value: ZoneQuestion) -> RustBuffer {
     return FfiConverterTypeZoneQuestion.lower(value)
 }
+
+
+/**
+ * Why a backup was not made by itself.
+ */
+
+public enum BackupTrouble: Equatable, Hashable {
+    
+    /**
+     * The folder is not there.
+     */
+    case placeGone
+    /**
+     * The phone's system no longer lets the app write there.
+     */
+    case notAllowed
+    /**
+     * No room in the folder.
+     */
+    case placeFull
+    /**
+     * No room on the phone itself.
+     */
+    case phoneFull
+    /**
+     * It could not be made for another reason than room.
+     */
+    case notMade
+    /**
+     * What lies in the folder is not what was written.
+     */
+    case notWhole
+    /**
+     * Any other failure of the folder.
+     */
+    case noAnswer
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension BackupTrouble: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBackupTrouble: FfiConverterRustBuffer {
+    typealias SwiftType = BackupTrouble
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BackupTrouble {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .placeGone
+        
+        case 2: return .notAllowed
+        
+        case 3: return .placeFull
+        
+        case 4: return .phoneFull
+        
+        case 5: return .notMade
+        
+        case 6: return .notWhole
+        
+        case 7: return .noAnswer
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: BackupTrouble, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .placeGone:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .notAllowed:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .placeFull:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .phoneFull:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .notMade:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .notWhole:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .noAnswer:
+            writeInt(&buf, Int32(7))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTrouble_lift(_ buf: RustBuffer) throws -> BackupTrouble {
+    return try FfiConverterTypeBackupTrouble.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBackupTrouble_lower(_ value: BackupTrouble) -> RustBuffer {
+    return FfiConverterTypeBackupTrouble.lower(value)
+}
+
 
 
 /**
@@ -9138,6 +10573,111 @@ public func FfiConverterTypeLook_lower(_ value: Look) -> RustBuffer {
 
 
 /**
+ * The shape of a dot. Each is told from the others without its colour.
+ */
+
+public enum Mark: Equatable, Hashable {
+    
+    /**
+     * Came out thin: a triangle that points down.
+     */
+    case thin
+    /**
+     * Came out right: a filled disc.
+     */
+    case right
+    /**
+     * Came out thick: a triangle that points up.
+     */
+    case thick
+    /**
+     * A coat as others: a small disc.
+     */
+    case coat
+    /**
+     * A coat that lies out further than the others let expect: a cross.
+     */
+    case outlier
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Mark: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMark: FfiConverterRustBuffer {
+    typealias SwiftType = Mark
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Mark {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .thin
+        
+        case 2: return .right
+        
+        case 3: return .thick
+        
+        case 4: return .coat
+        
+        case 5: return .outlier
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Mark, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .thin:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .right:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .thick:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .coat:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .outlier:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMark_lift(_ buf: RustBuffer) throws -> Mark {
+    return try FfiConverterTypeMark.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMark_lower(_ value: Mark) -> RustBuffer {
+    return FfiConverterTypeMark.lower(value)
+}
+
+
+
+/**
  * Which sheet.
  */
 
@@ -9328,6 +10868,101 @@ public func FfiConverterTypeSheetKind_lift(_ buf: RustBuffer) throws -> SheetKin
 #endif
 public func FfiConverterTypeSheetKind_lower(_ value: SheetKind) -> RustBuffer {
     return FfiConverterTypeSheetKind.lower(value)
+}
+
+
+
+/**
+ * How a line is drawn.
+ */
+
+public enum Stroke: Equatable, Hashable {
+    
+    /**
+     * What is aimed at: drawn through.
+     */
+    case aim
+    /**
+     * The best of the window: dashed.
+     */
+    case best
+    /**
+     * A limit: thin and dotted.
+     */
+    case limit
+    /**
+     * A moving average: drawn through, heavier.
+     */
+    case average
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Stroke: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStroke: FfiConverterRustBuffer {
+    typealias SwiftType = Stroke
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Stroke {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .aim
+        
+        case 2: return .best
+        
+        case 3: return .limit
+        
+        case 4: return .average
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Stroke, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .aim:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .best:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .limit:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .average:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStroke_lift(_ buf: RustBuffer) throws -> Stroke {
+    return try FfiConverterTypeStroke.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStroke_lower(_ value: Stroke) -> RustBuffer {
+    return FfiConverterTypeStroke.lower(value)
 }
 
 
@@ -10040,6 +11675,54 @@ fileprivate struct FfiConverterOptionTypeFolder: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeBackupTask: FfiConverterRustBuffer {
+    typealias SwiftType = BackupTask?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBackupTask.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBackupTask.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeChartView: FfiConverterRustBuffer {
+    typealias SwiftType = ChartView?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeChartView.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeChartView.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeDrawing: FfiConverterRustBuffer {
     typealias SwiftType = Drawing?
 
@@ -10184,6 +11867,54 @@ fileprivate struct FfiConverterOptionTypeWeighEntry: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeMark: FfiConverterRustBuffer {
+    typealias SwiftType = Mark?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeMark.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeMark.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeStroke: FfiConverterRustBuffer {
+    typealias SwiftType = Stroke?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeStroke.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeStroke.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeWay: FfiConverterRustBuffer {
     typealias SwiftType = Way?
 
@@ -10257,6 +11988,56 @@ fileprivate struct FfiConverterSequenceString: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeAxisTick: FfiConverterRustBuffer {
+    typealias SwiftType = [AxisTick]
+
+    public static func write(_ value: [AxisTick], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeAxisTick.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [AxisTick] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [AxisTick]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeAxisTick.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeBand: FfiConverterRustBuffer {
+    typealias SwiftType = [Band]
+
+    public static func write(_ value: [Band], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeBand.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Band] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Band]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeBand.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeBucketRow: FfiConverterRustBuffer {
     typealias SwiftType = [BucketRow]
 
@@ -10299,6 +12080,56 @@ fileprivate struct FfiConverterSequenceTypeCautionView: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeCautionView.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeChartLine: FfiConverterRustBuffer {
+    typealias SwiftType = [ChartLine]
+
+    public static func write(_ value: [ChartLine], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeChartLine.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ChartLine] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ChartLine]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeChartLine.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeChartSpot: FfiConverterRustBuffer {
+    typealias SwiftType = [ChartSpot]
+
+    public static func write(_ value: [ChartSpot], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeChartSpot.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ChartSpot] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ChartSpot]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeChartSpot.read(from: &buf))
         }
         return seq
     }
@@ -10432,6 +12263,56 @@ fileprivate struct FfiConverterSequenceTypeDoing: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeDot: FfiConverterRustBuffer {
+    typealias SwiftType = [Dot]
+
+    public static func write(_ value: [Dot], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeDot.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Dot] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Dot]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeDot.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeExport: FfiConverterRustBuffer {
+    typealias SwiftType = [Export]
+
+    public static func write(_ value: [Export], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeExport.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Export] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Export]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeExport.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer {
     typealias SwiftType = [FaultChip]
 
@@ -10549,6 +12430,31 @@ fileprivate struct FfiConverterSequenceTypeItem: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeItem.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeLegendEntry: FfiConverterRustBuffer {
+    typealias SwiftType = [LegendEntry]
+
+    public static func write(_ value: [LegendEntry], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeLegendEntry.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [LegendEntry] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [LegendEntry]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeLegendEntry.read(from: &buf))
         }
         return seq
     }
@@ -11032,6 +12938,31 @@ fileprivate struct FfiConverterSequenceTypeWeighField: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeWindowView: FfiConverterRustBuffer {
+    typealias SwiftType = [WindowView]
+
+    public static func write(_ value: [WindowView], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWindowView.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WindowView] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WindowView]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWindowView.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer {
     typealias SwiftType = [ZoneQuestion]
 
@@ -11122,10 +13053,25 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_back_up() != 41141) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_back_up_every() != 53724) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_backed_up() != 63986) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() != 23736) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_backup() != 59861) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backup_due() != 43410) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backup_failed() != 27842) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_backups_removed() != 3792) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_bucket() != 3555) {
@@ -11149,13 +13095,22 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_doings() != 10494) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_bindings_checksum_method_studio_export() != 25819) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 54685) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_findings() != 56225) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() != 28969) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_glaze_findings() != 21143) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_history() != 33716) {
@@ -11168,6 +13123,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_keep() != 47844) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() != 20392) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_keep_photo() != 58) {
@@ -11224,7 +13182,10 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 44282) {
+    if (uniffi_laydown_bindings_checksum_method_studio_take_best() != 30668) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 56446) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() != 7694) {

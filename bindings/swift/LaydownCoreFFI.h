@@ -406,6 +406,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_export(uint64_t ptr, RustBuf
 RustBuffer uniffi_laydown_bindings_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer wanted, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FINDINGS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FINDINGS
+RustBuffer uniffi_laydown_bindings_fn_method_studio_findings(uint64_t ptr, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FIRING
 RustBuffer uniffi_laydown_bindings_fn_method_studio_firing(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
@@ -414,6 +419,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_firing(uint64_t ptr, RustBuf
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
 void uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_GLAZE_FINDINGS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_GLAZE_FINDINGS
+RustBuffer uniffi_laydown_bindings_fn_method_studio_glaze_findings(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_HISTORY
@@ -529,6 +539,11 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_sizes(uint64_t ptr, RustBuff
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BACK_COAT
 RustBuffer uniffi_laydown_bindings_fn_method_studio_take_back_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BEST
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_BEST
+RustBuffer uniffi_laydown_bindings_fn_method_studio_take_best(uint64_t ptr, RustBuffer now, RustBuffer id, RustBuffer best, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_TAKE_IN
@@ -1055,6 +1070,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_find_pieces(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FINDINGS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FINDINGS
+uint16_t uniffi_laydown_bindings_checksum_method_studio_findings(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FIRING
 uint16_t uniffi_laydown_bindings_checksum_method_studio_firing(void
@@ -1064,6 +1085,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_firing(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FORGET_MEETING_PLACE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_FORGET_MEETING_PLACE
 uint16_t uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_GLAZE_FINDINGS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_GLAZE_FINDINGS
+uint16_t uniffi_laydown_bindings_checksum_method_studio_glaze_findings(void
     
 );
 #endif
@@ -1202,6 +1229,12 @@ uint16_t uniffi_laydown_bindings_checksum_method_studio_sizes(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
 uint16_t uniffi_laydown_bindings_checksum_method_studio_take_back_coat(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BEST
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_CHECKSUM_METHOD_STUDIO_TAKE_BEST
+uint16_t uniffi_laydown_bindings_checksum_method_studio_take_best(void
     
 );
 #endif

@@ -9,6 +9,7 @@ pub mod form;
 pub mod glaze;
 pub mod journal;
 pub mod kiln;
+pub mod learn;
 pub mod sample;
 pub mod store;
 pub mod studio;

@@ -14,6 +14,8 @@ use laydown::glaze::slurry::{
     water_density,
 };
 use laydown::kiln::cone::{Cone, ConeKind};
+use laydown::learn::drift::{Trend, individuals, moving_average};
+use laydown::learn::set::Set;
 use laydown::units::{Celsius, Grams, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse};
 use serde::Deserialize;
 use serde_json::Value;
@@ -156,6 +158,9 @@ fn every_published_value() {
             "orton_self_supporting" => cone(check, ConeKind::SelfSupporting, "rate_F_per_h"),
             "orton_large" => cone(check, ConeKind::Large, "rate_C_per_h"),
             "orton_legacy_150C" => older_cones(check),
+            "individuals_mr" => individuals_chart(check),
+            "ewma" => moving_average_chart(check),
+            "univariate" => univariate(check),
             topic => panic!("{}: nothing checks the topic {topic}", check.id),
         }
     }
@@ -458,4 +463,49 @@ fn older_cones(check: &Check) {
     let apart: Vec<f64> = bends.zip(older).filter_map(|(now, older)| Some((now?.value() - older).abs())).collect();
     let most = apart.iter().copied().fold(0.0, f64::max);
     assert!(apart.len() == 9 && most > 15.0 && most <= 20.0, "{}: {apart:?}", check.id);
+}
+
+fn individuals_chart(check: &Check) {
+    let chart = individuals(&check.inputs("data")).unwrap();
+    for (key, got) in [
+        ("mean", chart.centre),
+        ("mr_bar", chart.mean_range),
+        ("lcl", chart.limits.0),
+        ("ucl", chart.limits.1),
+        ("ucl_mr", chart.most_range),
+    ] {
+        if check.expected(key).is_some() {
+            check.is(key, got);
+        }
+    }
+}
+
+fn moving_average_chart(check: &Check) {
+    let aim = check.input("target");
+    let average = moving_average(&check.inputs("data"), aim, check.input("s"), check.input("lambda"));
+    check.is("lcl", average.limits.0);
+    check.is("ucl", average.limits.1);
+    let outside = average.after.iter().filter(|after| **after < average.limits.0 || **after > average.limits.1);
+    assert_eq!(outside.count(), check.expected["out_of_control"].as_array().unwrap().len(), "{}", check.id);
+    assert_eq!(average.trend(), Trend::Steady, "{}", check.id);
+    check.are("ewma_incl_z0", std::iter::once(aim).chain(average.after));
+}
+
+fn univariate(check: &Check) {
+    let data = match check.inputs.get("data") {
+        Some(data) => numbers(data, &check.id, "data"),
+        None => {
+            let pair = check.inputs("then_alternate");
+            let rest = (1..check.input("n") as usize).map(|at| pair[(at - 1) % 2]);
+            std::iter::once(check.input("first")).chain(rest).collect()
+        }
+    };
+    let set = Set::of(&data).unwrap();
+    let relative = check.tolerance("relative", 0);
+    for (key, got) in [("mean", set.mean), ("sd", set.sd)] {
+        let expect = check.expected(key).unwrap();
+        // The data themselves are only as exact as a float of their size.
+        let tolerance = relative * expect.abs() + f64::EPSILON * set.mean;
+        assert!((got - expect).abs() <= tolerance, "{} {key}: got {got}, {} says {expect}", check.id, check.source);
+    }
 }

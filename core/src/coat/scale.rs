@@ -4,7 +4,7 @@ use crate::coded::coded;
 use crate::units::{Grams, Style};
 
 /// 97.5 % point of the normal distribution.
-pub(super) const NORMAL_95: f64 = 1.959_963_984_540_054;
+pub(crate) const NORMAL_95: f64 = 1.959_963_984_540_054;
 
 /// Half-widths that must fit into the tolerance for the scale to decide comfortably.
 const COMFORTABLE: f64 = 4.0;

@@ -8,7 +8,7 @@ use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Photo, Placement, Spelt, Tile};
+use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Spelt, Tile};
 use super::error::StoreError;
 use super::transaction::events_of_kind;
 use crate::journal::Event;
@@ -64,6 +64,16 @@ const COATS_LIKE: &str = concat!(
     ") AND (?4 IS NULL OR glaze = ",
     number_of!("?4"),
     ") AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7"
+);
+const COATS_AND_FINDINGS: &str = concat!(
+    "SELECT coat.piece, ",
+    text_of!("coat.form"),
+    ", ",
+    text_of!("coat.glaze"),
+    ", ",
+    text_of!("coat.zone"),
+    ", coat.at, coat.net_mg, coat.aim_mg, coat.laydown_mg_dm2, finding.firing, finding.inside, finding.outside, finding.faults \
+     FROM (SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece"
 );
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
@@ -167,6 +177,58 @@ pub fn coats_like(conn: &Connection, like: &CoatsLike, limit: u32) -> Result<Vec
     let params =
         params![at.start(), at.end(), text(like.form), text(like.glaze), laydown.start(), laydown.end(), limit];
     Coat::select(conn, COATS_LIKE, params)
+}
+
+/// A coat with what came out of one firing on its piece: what a lesson needs of them, and no more.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CoatAndFinding {
+    /// The piece.
+    pub piece: Uuid,
+    /// Its form.
+    pub form: Uuid,
+    /// The glaze of the coat.
+    pub glaze: Uuid,
+    /// Code of its zone.
+    pub zone: String,
+    /// When it was weighed, unix ms.
+    pub at: i64,
+    /// Wet weight, mg.
+    pub net_mg: i64,
+    /// Wet weight aimed at, mg.
+    pub aim_mg: i64,
+    /// Laydown reached, mg per dm2.
+    pub laydown_mg_dm2: i64,
+    /// The firing; `None` where the piece was not looked at, and all below with it.
+    pub firing: Option<Uuid>,
+    /// Code of how thick the glaze inside looks.
+    pub inside: Option<String>,
+    /// The same outside.
+    pub outside: Option<String>,
+    /// Faults, as in [`Finding::faults`].
+    pub faults: Option<Pairs>,
+}
+
+/// The newest coats, at most `limit`, newest first, each once for every firing after which its piece was looked at, and once
+/// where it was not. They are taken from all glazes together: an index by glaze would cost every Keep.
+pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFinding>, StoreError> {
+    let mut select = conn.prepare_cached(COATS_AND_FINDINGS)?;
+    let rows = select.query_map([limit], |row| {
+        Ok(CoatAndFinding {
+            piece: row.get(0)?,
+            form: row.get::<_, Spelt<_>>(1)?.0,
+            glaze: row.get::<_, Spelt<_>>(2)?.0,
+            zone: row.get(3)?,
+            at: row.get(4)?,
+            net_mg: row.get(5)?,
+            aim_mg: row.get(6)?,
+            laydown_mg_dm2: row.get(7)?,
+            firing: row.get(8)?,
+            inside: row.get(9)?,
+            outside: row.get(10)?,
+            faults: row.get(11)?,
+        })
+    })?;
+    Ok(rows.collect::<Result<_, _>>()?)
 }
 
 /// What came out of a firing on a piece.
@@ -330,5 +392,17 @@ mod tests {
             plan.retain(|step| !is_of_a_word(step));
             assert_eq!(plan, [step], "{sql}: one step, and no sorting");
         }
+    }
+
+    #[test]
+    fn coats_are_met_with_their_findings_one_by_one() {
+        let conn = Connection::open_in_memory().unwrap();
+        climb(&conn, STEPS).unwrap();
+        let mut select = conn.prepare(&format!("EXPLAIN QUERY PLAN {COATS_AND_FINDINGS}")).unwrap();
+        let plan: Vec<String> = select.query_map([5], |row| row.get(3)).unwrap().map(Result::unwrap).collect();
+        for step in ["SCAN coat USING INDEX coat_at", "SEARCH finding USING INDEX finding_piece (piece=?) LEFT-JOIN"] {
+            assert!(plan.iter().any(|found| found == step), "{step}: {plan:?}");
+        }
+        assert!(!plan.iter().any(|step| step.contains("B-TREE")), "no sorting: {plan:?}");
     }
 }

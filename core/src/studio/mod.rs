@@ -9,6 +9,7 @@ mod buckets;
 mod coat;
 mod devices;
 mod facts;
+mod findings;
 mod history;
 mod house;
 mod import;
@@ -37,6 +38,10 @@ pub use backup::{BackupTask, BackupTrouble, BackupView, Export, Rhythm};
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
 pub use devices::DevicesView;
+pub use findings::{
+    AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, FindingsView, GlazeFindingsView, LegendEntry, Mark, Stroke,
+    WindowView,
+};
 pub use history::{Doing, HistoryView};
 pub use house::{CautionView, HouseView, Section};
 pub use import::ImportView;

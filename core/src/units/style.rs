@@ -225,9 +225,23 @@ impl Style {
 
     /// A laydown, for example "5.5 g per 100 cm²" or "1.25 oz per 100 in²".
     pub fn laydown(&self, laydown: Laydown) -> String {
-        let value = laydown.value() / self.mass.grams() * self.area.square_centimetres();
-        let decimals = if value < 3.0 { 2 } else { 1 };
-        format!("{} {} per 100 {}", self.number(value, decimals), self.mass.symbol(), self.area.symbol())
+        format!("{} {}", self.laydown_number(laydown), self.laydown_unit())
+    }
+
+    /// As [`Style::laydown`], without the unit.
+    pub fn laydown_number(&self, laydown: Laydown) -> String {
+        let value = self.in_laydown_units(laydown);
+        self.number(value, if value < 3.0 { 2 } else { 1 })
+    }
+
+    /// The unit of laydown, for example "g per 100 cm²".
+    pub fn laydown_unit(&self) -> String {
+        format!("{} per 100 {}", self.mass.symbol(), self.area.symbol())
+    }
+
+    /// A laydown as a plain number of [`Style::laydown_unit`].
+    pub fn in_laydown_units(&self, laydown: Laydown) -> f64 {
+        laydown.value() / self.mass.grams() * self.area.square_centimetres()
     }
 
     /// A fraction as a percentage with so many decimals, for example 0.07 as "7 %".

@@ -16,7 +16,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use laydown::journal::segment::{Name, unpack};
-use laydown::journal::{Ids, RandomIds, SeededIds};
+use laydown::journal::{RandomIds, SeededIds};
 use laydown::store::photos::develop;
 use laydown::store::{Store, StoreError, Undo};
 use laydown::studio::{Now, Studio};

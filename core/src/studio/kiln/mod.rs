@@ -129,7 +129,7 @@ fn firing_title_and_day(conn: &Connection, now: Now, firing: &entity::Firing) ->
 }
 
 /// When it was fired, or begun while it was not.
-fn when(firing: &entity::Firing) -> i64 {
+pub(super) fn when(firing: &entity::Firing) -> i64 {
     firing.fired_at.unwrap_or(firing.at)
 }
 

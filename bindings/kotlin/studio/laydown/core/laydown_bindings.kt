@@ -743,9 +743,19 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_back_up(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_back_up_every(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_backed_up(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_backup(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backup_due(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backup_failed(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_backups_removed(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_bucket(
     ): Int
@@ -761,11 +771,17 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_doings(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_export(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_findings(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_firing(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_glaze_findings(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_history(
     ): Int
@@ -774,6 +790,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_import(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_keep_backups_in(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_keep_photo(
     ): Int
@@ -810,6 +828,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_bindings_checksum_method_studio_sizes(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_back_coat(
+    ): Int
+    external fun uniffi_laydown_bindings_checksum_method_studio_take_best(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_studio_take_in(
     ): Int
@@ -881,10 +901,20 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_back_up_every(`ptr`: Long,`now`: RustBuffer.ByValue,`every`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_backed_up(`ptr`: Long,`now`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_backup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backup_due(`ptr`: Long,`now`: RustBuffer.ByValue,`asked`: Byte,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_backup_failed(`ptr`: Long,`now`: RustBuffer.ByValue,`trouble`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_bindings_fn_method_studio_backups_removed(`ptr`: Long,`now`: RustBuffer.ByValue,`files`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_buckets(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -899,12 +929,18 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_doings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_export(`ptr`: Long,`what`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
+    external fun uniffi_laydown_bindings_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -913,6 +949,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_keep_backups_in(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`called`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_bindings_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -948,6 +986,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_bindings_fn_method_studio_take_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_take_in(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1138,10 +1178,25 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up() and 0xFFFF) != 41141) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up_every() and 0xFFFF) != 53724) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up() and 0xFFFF) != 63986) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() and 0xFFFF) != 23736) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup() and 0xFFFF) != 59861) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_due() and 0xFFFF) != 43410) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_failed() and 0xFFFF) != 27842) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backups_removed() and 0xFFFF) != 3792) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_bucket() and 0xFFFF) != 3555) {
@@ -1165,13 +1220,22 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_doings() and 0xFFFF) != 10494) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_export() and 0xFFFF) != 25819) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 54685) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_findings() and 0xFFFF) != 56225) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() and 0xFFFF) != 28969) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_glaze_findings() and 0xFFFF) != 21143) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_history() and 0xFFFF) != 33716) {
@@ -1184,6 +1248,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep() and 0xFFFF) != 47844) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() and 0xFFFF) != 20392) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_photo() and 0xFFFF) != 58) {
@@ -1240,7 +1307,10 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 44282) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_best() and 0xFFFF) != 30668) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 56446) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() and 0xFFFF) != 7694) {
@@ -2529,14 +2599,40 @@ public interface StudioInterface {
     fun `backUp`(`into`: kotlin.String): kotlin.String
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+    fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
     fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String
     
     /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+    fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String>
+    
+    /**
      * The Backup page.
      */
     fun `backup`(`now`: Now): BackupView
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+    fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask?
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+    fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+    fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
     
     /**
      * One bucket's page.
@@ -2574,9 +2670,20 @@ public interface StudioInterface {
     fun `doings`(`now`: Now): HistoryView
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+    fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
+    
+    /**
+     * The Findings screen.
+     */
+    fun `findings`(): FindingsView
     
     /**
      * A firing's page.
@@ -2587,6 +2694,11 @@ public interface StudioInterface {
      * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
      */
     fun `forgetMeetingPlace`(`now`: Now)
+    
+    /**
+     * What fired pots say of one glaze.
+     */
+    fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView
     
     /**
      * All that was ever said of one thing.
@@ -2607,6 +2719,11 @@ public interface StudioInterface {
      * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
      */
     fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+    fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
     
     /**
      * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
@@ -2699,7 +2816,12 @@ public interface StudioInterface {
     fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes the best laydown, as a glaze's findings name it, as its starting value.
+     */
+    fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept
+    
+    /**
+     * Takes a backup or a journal in; answers with what to say.
      */
     fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String
     
@@ -2917,6 +3039,24 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
+     */
+    @Throws(StudioException::class)override fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_back_up_every(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`every`),_status)
+}
+    }
+    
+    
+
+    
+    /**
      * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
      */
     @Throws(StudioException::class)override fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String {
@@ -2927,6 +3067,28 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         it,
         
         FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`copy`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
+     * older ones of its own that may now be removed.
+     */
+    @Throws(StudioException::class)override fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String> {
+            return FfiConverterSequenceString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`place`),
+        FfiConverterString.lower(`file`),
         FfiConverterString.lower(`copy`),_status)
 }
     }
@@ -2950,6 +3112,61 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
+    
+
+    
+    /**
+     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     */
+    @Throws(StudioException::class)override fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask? {
+            return FfiConverterOptionalTypeBackupTask.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_due(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterBoolean.lower(`asked`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Remembers that a backup was not made by itself, and why.
+     */
+    @Throws(StudioException::class)override fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_failed(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeBackupTrouble.lower(`trouble`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * Remembers that these backups are not in the folder any more.
+     */
+    @Throws(StudioException::class)override fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backups_removed(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterSequenceString.lower(`files`),_status)
+}
+    }
+    
     
 
     
@@ -3085,6 +3302,26 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
+     * wanted.
+     */
+    @Throws(StudioException::class)override fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_export(
+        it,
+        
+        FfiConverterString.lower(`what`),
+        FfiConverterString.lower(`into`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
      */
     @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView {
@@ -3096,6 +3333,23 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterSequenceTypeValue.lower(`wanted`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Findings screen.
+     */
+    @Throws(StudioException::class)override fun `findings`(): FindingsView {
+            return FfiConverterTypeFindingsView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_findings(
+        it,
+        _status)
 }
     }
     )
@@ -3136,6 +3390,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 }
     }
     
+    
+
+    
+    /**
+     * What fired pots say of one glaze.
+     */
+    @Throws(StudioException::class)override fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView {
+            return FfiConverterTypeGlazeFindingsView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_glaze_findings(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
     
 
     
@@ -3212,6 +3485,25 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
+    
+
+    
+    /**
+     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
+     */
+    @Throws(StudioException::class)override fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`place`),
+        FfiConverterString.lower(`called`),_status)
+}
+    }
+    
     
 
     
@@ -3566,7 +3858,27 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes a backup in; answers with what to say.
+     * Takes the best laydown, as a glaze's findings name it, as its starting value.
+     */
+    @Throws(StudioException::class)override fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_best(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),
+        FfiConverterString.lower(`best`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes a backup or a journal in; answers with what to say.
      */
     @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String {
             return FfiConverterString.lift(
@@ -4139,6 +4451,100 @@ public object FfiConverterTypeWatch: FfiConverter<Watch, Long> {
 
 
 /**
+ * A place on an axis with its words.
+ */
+data class AxisTick (
+    /**
+     * From the left, or from the top.
+     */
+    val `at`: kotlin.Double
+    , 
+    /**
+     * What stands there.
+     */
+    val `words`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAxisTick: FfiConverterRustBuffer<AxisTick> {
+    override fun read(buf: ByteBuffer): AxisTick {
+        return AxisTick(
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AxisTick) = (
+            FfiConverterDouble.allocationSize(value.`at`) +
+            FfiConverterString.allocationSize(value.`words`)
+    )
+
+    override fun write(value: AxisTick, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`at`, buf)
+            FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
+ * A backup that is to be made now.
+ */
+data class BackupTask (
+    /**
+     * The folder, as it was given.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * The name for the file.
+     */
+    val `name`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBackupTask: FfiConverterRustBuffer<BackupTask> {
+    override fun read(buf: ByteBuffer): BackupTask {
+        return BackupTask(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BackupTask) = (
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterString.allocationSize(value.`name`)
+    )
+
+    override fun write(value: BackupTask, buf: ByteBuffer) {
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterString.write(value.`name`, buf)
+    }
+}
+
+
+
+/**
  * The Backup page.
  */
 data class BackupView (
@@ -4161,6 +4567,31 @@ data class BackupView (
      * What to mind.
      */
     val `notes`: List<Note>
+    , 
+    /**
+     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+     */
+    val `every`: List<Row>
+    , 
+    /**
+     * What is done by itself, or what to do so that something is.
+     */
+    val `byItself`: kotlin.String
+    , 
+    /**
+     * What the folder is called into which that is done; empty while none is chosen.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * Tables that can be written for a spreadsheet, the one wanted most first.
+     */
+    val `tables`: List<Export>
+    , 
+    /**
+     * The journal, for other programs.
+     */
+    val `journal`: Export
     
 ){
     
@@ -4181,6 +4612,11 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeExport.read(buf),
+            FfiConverterTypeExport.read(buf),
         )
     }
 
@@ -4188,7 +4624,12 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.allocationSize(value.`intro`) +
             FfiConverterString.allocationSize(value.`last`) +
             FfiConverterString.allocationSize(value.`name`) +
-            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
+            FfiConverterSequenceTypeRow.allocationSize(value.`every`) +
+            FfiConverterString.allocationSize(value.`byItself`) +
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterSequenceTypeExport.allocationSize(value.`tables`) +
+            FfiConverterTypeExport.allocationSize(value.`journal`)
     )
 
     override fun write(value: BackupView, buf: ByteBuffer) {
@@ -4196,6 +4637,58 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.write(value.`last`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+            FfiConverterSequenceTypeRow.write(value.`every`, buf)
+            FfiConverterString.write(value.`byItself`, buf)
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterSequenceTypeExport.write(value.`tables`, buf)
+            FfiConverterTypeExport.write(value.`journal`, buf)
+    }
+}
+
+
+
+/**
+ * An area between two corners.
+ */
+data class Band (
+    /**
+     * Its upper left corner.
+     */
+    val `from`: ChartSpot
+    , 
+    /**
+     * Its lower right corner.
+     */
+    val `to`: ChartSpot
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBand: FfiConverterRustBuffer<Band> {
+    override fun read(buf: ByteBuffer): Band {
+        return Band(
+            FfiConverterTypeChartSpot.read(buf),
+            FfiConverterTypeChartSpot.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Band) = (
+            FfiConverterTypeChartSpot.allocationSize(value.`from`) +
+            FfiConverterTypeChartSpot.allocationSize(value.`to`)
+    )
+
+    override fun write(value: Band, buf: ByteBuffer) {
+            FfiConverterTypeChartSpot.write(value.`from`, buf)
+            FfiConverterTypeChartSpot.write(value.`to`, buf)
     }
 }
 
@@ -4480,6 +4973,203 @@ public object FfiConverterTypeCautionView: FfiConverterRustBuffer<CautionView> {
     override fun write(value: CautionView, buf: ByteBuffer) {
             FfiConverterString.write(value.`title`, buf)
             FfiConverterString.write(value.`text`, buf)
+    }
+}
+
+
+
+/**
+ * A line through spots.
+ */
+data class ChartLine (
+    /**
+     * How it is drawn.
+     */
+    val `stroke`: Stroke
+    , 
+    /**
+     * Its spots, from left to right or from top to bottom.
+     */
+    val `spots`: List<ChartSpot>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChartLine: FfiConverterRustBuffer<ChartLine> {
+    override fun read(buf: ByteBuffer): ChartLine {
+        return ChartLine(
+            FfiConverterTypeStroke.read(buf),
+            FfiConverterSequenceTypeChartSpot.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChartLine) = (
+            FfiConverterTypeStroke.allocationSize(value.`stroke`) +
+            FfiConverterSequenceTypeChartSpot.allocationSize(value.`spots`)
+    )
+
+    override fun write(value: ChartLine, buf: ByteBuffer) {
+            FfiConverterTypeStroke.write(value.`stroke`, buf)
+            FfiConverterSequenceTypeChartSpot.write(value.`spots`, buf)
+    }
+}
+
+
+
+/**
+ * A place in a chart: fractions of its width from the left and of its height from the top, 0 to 1.
+ */
+data class ChartSpot (
+    /**
+     * From the left.
+     */
+    val `x`: kotlin.Double
+    , 
+    /**
+     * From the top.
+     */
+    val `y`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChartSpot: FfiConverterRustBuffer<ChartSpot> {
+    override fun read(buf: ByteBuffer): ChartSpot {
+        return ChartSpot(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChartSpot) = (
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`)
+    )
+
+    override fun write(value: ChartSpot, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
+    }
+}
+
+
+
+/**
+ * A chart.
+ */
+data class ChartView (
+    /**
+     * What it shows.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * The same in words, for everyone who reads or listens rather than looks.
+     */
+    val `words`: kotlin.String
+    , 
+    /**
+     * What runs across.
+     */
+    val `acrossTitle`: kotlin.String
+    , 
+    /**
+     * The axis below, from left to right.
+     */
+    val `across`: List<AxisTick>
+    , 
+    /**
+     * The axis on the left, from top to bottom.
+     */
+    val `up`: List<AxisTick>
+    , 
+    /**
+     * Areas, painted first.
+     */
+    val `bands`: List<Band>
+    , 
+    /**
+     * Lines, painted over them.
+     */
+    val `lines`: List<ChartLine>
+    , 
+    /**
+     * Dots, painted last.
+     */
+    val `dots`: List<Dot>
+    , 
+    /**
+     * What stands for what, of all that is painted.
+     */
+    val `legend`: List<LegendEntry>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChartView: FfiConverterRustBuffer<ChartView> {
+    override fun read(buf: ByteBuffer): ChartView {
+        return ChartView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeAxisTick.read(buf),
+            FfiConverterSequenceTypeAxisTick.read(buf),
+            FfiConverterSequenceTypeBand.read(buf),
+            FfiConverterSequenceTypeChartLine.read(buf),
+            FfiConverterSequenceTypeDot.read(buf),
+            FfiConverterSequenceTypeLegendEntry.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChartView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`words`) +
+            FfiConverterString.allocationSize(value.`acrossTitle`) +
+            FfiConverterSequenceTypeAxisTick.allocationSize(value.`across`) +
+            FfiConverterSequenceTypeAxisTick.allocationSize(value.`up`) +
+            FfiConverterSequenceTypeBand.allocationSize(value.`bands`) +
+            FfiConverterSequenceTypeChartLine.allocationSize(value.`lines`) +
+            FfiConverterSequenceTypeDot.allocationSize(value.`dots`) +
+            FfiConverterSequenceTypeLegendEntry.allocationSize(value.`legend`)
+    )
+
+    override fun write(value: ChartView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`words`, buf)
+            FfiConverterString.write(value.`acrossTitle`, buf)
+            FfiConverterSequenceTypeAxisTick.write(value.`across`, buf)
+            FfiConverterSequenceTypeAxisTick.write(value.`up`, buf)
+            FfiConverterSequenceTypeBand.write(value.`bands`, buf)
+            FfiConverterSequenceTypeChartLine.write(value.`lines`, buf)
+            FfiConverterSequenceTypeDot.write(value.`dots`, buf)
+            FfiConverterSequenceTypeLegendEntry.write(value.`legend`, buf)
     }
 }
 
@@ -5085,6 +5775,53 @@ public object FfiConverterTypeDoing: FfiConverterRustBuffer<Doing> {
 
 
 /**
+ * One thing that was weighed.
+ */
+data class Dot (
+    /**
+     * Where.
+     */
+    val `at`: ChartSpot
+    , 
+    /**
+     * As what.
+     */
+    val `mark`: Mark
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDot: FfiConverterRustBuffer<Dot> {
+    override fun read(buf: ByteBuffer): Dot {
+        return Dot(
+            FfiConverterTypeChartSpot.read(buf),
+            FfiConverterTypeMark.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Dot) = (
+            FfiConverterTypeChartSpot.allocationSize(value.`at`) +
+            FfiConverterTypeMark.allocationSize(value.`mark`)
+    )
+
+    override fun write(value: Dot, buf: ByteBuffer) {
+            FfiConverterTypeChartSpot.write(value.`at`, buf)
+            FfiConverterTypeMark.write(value.`mark`, buf)
+    }
+}
+
+
+
+/**
  * A drawing in a box as wide as 1 and as tall as `tall`.
  */
 data class Drawing (
@@ -5158,6 +5895,77 @@ public object FfiConverterTypeDrawing: FfiConverterRustBuffer<Drawing> {
             FfiConverterSequenceTypeShape.write(value.`shapes`, buf)
             FfiConverterSequenceTypeGrip.write(value.`grips`, buf)
             FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
+ * Something that can be written for other programs.
+ */
+data class Export (
+    /**
+     * To hand to [`Studio::export`].
+     */
+    val `what`: kotlin.String
+    , 
+    /**
+     * What it is called.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What is in it.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * The name to offer for the file.
+     */
+    val `name`: kotlin.String
+    , 
+    /**
+     * Its media type.
+     */
+    val `mediaType`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeExport: FfiConverterRustBuffer<Export> {
+    override fun read(buf: ByteBuffer): Export {
+        return Export(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Export) = (
+            FfiConverterString.allocationSize(value.`what`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterString.allocationSize(value.`mediaType`)
+    )
+
+    override fun write(value: Export, buf: ByteBuffer) {
+            FfiConverterString.write(value.`what`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterString.write(value.`mediaType`, buf)
     }
 }
 
@@ -5284,6 +6092,61 @@ public object FfiConverterTypeFilter: FfiConverterRustBuffer<Filter> {
             FfiConverterString.write(value.`label`, buf)
             FfiConverterString.write(value.`chosen`, buf)
             FfiConverterSequenceTypeRow.write(value.`rows`, buf)
+    }
+}
+
+
+
+/**
+ * All that the Findings screen shows.
+ */
+data class FindingsView (
+    /**
+     * The glazes in use, each with what is known of it in a sentence.
+     */
+    val `glazes`: List<Row>
+    , 
+    /**
+     * What to do while nothing is known of any.
+     */
+    val `empty`: kotlin.String
+    , 
+    /**
+     * What else should be known.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFindingsView: FfiConverterRustBuffer<FindingsView> {
+    override fun read(buf: ByteBuffer): FindingsView {
+        return FindingsView(
+            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FindingsView) = (
+            FfiConverterSequenceTypeRow.allocationSize(value.`glazes`) +
+            FfiConverterString.allocationSize(value.`empty`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: FindingsView, buf: ByteBuffer) {
+            FfiConverterSequenceTypeRow.write(value.`glazes`, buf)
+            FfiConverterString.write(value.`empty`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
 
@@ -5553,6 +6416,125 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
             FfiConverterDouble.write(value.`aim`, buf)
             FfiConverterOptionalDouble.write(value.`reading`, buf)
             FfiConverterDouble.write(value.`blur`, buf)
+    }
+}
+
+
+
+/**
+ * All that is known of one glaze.
+ */
+data class GlazeFindingsView (
+    /**
+     * The glaze's id.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * Its name.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What its pots say, the largest group first.
+     */
+    val `windows`: List<WindowView>
+    , 
+    /**
+     * What to do while none was looked at.
+     */
+    val `empty`: kotlin.String
+    , 
+    /**
+     * What targets rest on today, zone by zone.
+     */
+    val `rests`: List<Line>
+    , 
+    /**
+     * What the button that starts from the best says; empty where there is nothing to take over.
+     */
+    val `take`: kotlin.String
+    , 
+    /**
+     * What it does.
+     */
+    val `takeHelp`: kotlin.String
+    , 
+    /**
+     * What to hand to [`Studio::take_best`].
+     */
+    val `best`: kotlin.String
+    , 
+    /**
+     * Whether coats keep to their aims; `None` while there are too few.
+     */
+    val `drift`: ChartView?
+    , 
+    /**
+     * The last set; none while there is none.
+     */
+    val `sets`: List<Line>
+    , 
+    /**
+     * What else should be known.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFindingsView> {
+    override fun read(buf: ByteBuffer): GlazeFindingsView {
+        return GlazeFindingsView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeWindowView.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalTypeChartView.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: GlazeFindingsView) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceTypeWindowView.allocationSize(value.`windows`) +
+            FfiConverterString.allocationSize(value.`empty`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`rests`) +
+            FfiConverterString.allocationSize(value.`take`) +
+            FfiConverterString.allocationSize(value.`takeHelp`) +
+            FfiConverterString.allocationSize(value.`best`) +
+            FfiConverterOptionalTypeChartView.allocationSize(value.`drift`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`sets`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: GlazeFindingsView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceTypeWindowView.write(value.`windows`, buf)
+            FfiConverterString.write(value.`empty`, buf)
+            FfiConverterSequenceTypeLine.write(value.`rests`, buf)
+            FfiConverterString.write(value.`take`, buf)
+            FfiConverterString.write(value.`takeHelp`, buf)
+            FfiConverterString.write(value.`best`, buf)
+            FfiConverterOptionalTypeChartView.write(value.`drift`, buf)
+            FfiConverterSequenceTypeLine.write(value.`sets`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
 
@@ -6034,6 +7016,61 @@ public object FfiConverterTypeKilnView: FfiConverterRustBuffer<KilnView> {
             FfiConverterString.write(value.`empty`, buf)
             FfiConverterBoolean.write(value.`hasKiln`, buf)
             FfiConverterSequenceString.write(value.`cautions`, buf)
+    }
+}
+
+
+
+/**
+ * What a mark, a stroke or the band stands for; with neither mark nor stroke it is the band.
+ */
+data class LegendEntry (
+    /**
+     * The mark, if it is one.
+     */
+    val `mark`: Mark?
+    , 
+    /**
+     * The stroke, if it is one.
+     */
+    val `stroke`: Stroke?
+    , 
+    /**
+     * What it stands for.
+     */
+    val `words`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLegendEntry: FfiConverterRustBuffer<LegendEntry> {
+    override fun read(buf: ByteBuffer): LegendEntry {
+        return LegendEntry(
+            FfiConverterOptionalTypeMark.read(buf),
+            FfiConverterOptionalTypeStroke.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LegendEntry) = (
+            FfiConverterOptionalTypeMark.allocationSize(value.`mark`) +
+            FfiConverterOptionalTypeStroke.allocationSize(value.`stroke`) +
+            FfiConverterString.allocationSize(value.`words`)
+    )
+
+    override fun write(value: LegendEntry, buf: ByteBuffer) {
+            FfiConverterOptionalTypeMark.write(value.`mark`, buf)
+            FfiConverterOptionalTypeStroke.write(value.`stroke`, buf)
+            FfiConverterString.write(value.`words`, buf)
     }
 }
 
@@ -8485,6 +9522,77 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
 
 
 /**
+ * What the pots of one glaze say that belong together.
+ */
+data class WindowView (
+    /**
+     * Which pots: "Cone 6, inside".
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What they say.
+     */
+    val `words`: kotlin.String
+    , 
+    /**
+     * Where the best lies and how sure that is; empty where it is not known.
+     */
+    val `sure`: kotlin.String
+    , 
+    /**
+     * The pots, each by its laydown.
+     */
+    val `chart`: ChartView
+    , 
+    /**
+     * Their faults, each with how many pots had it.
+     */
+    val `faults`: List<Line>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
+    override fun read(buf: ByteBuffer): WindowView {
+        return WindowView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeChartView.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WindowView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`words`) +
+            FfiConverterString.allocationSize(value.`sure`) +
+            FfiConverterTypeChartView.allocationSize(value.`chart`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`faults`)
+    )
+
+    override fun write(value: WindowView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`words`, buf)
+            FfiConverterString.write(value.`sure`, buf)
+            FfiConverterTypeChartView.write(value.`chart`, buf)
+            FfiConverterSequenceTypeLine.write(value.`faults`, buf)
+    }
+}
+
+
+
+/**
  * How thick the glaze looks on one zone.
  */
 data class ZoneQuestion (
@@ -8536,6 +9644,71 @@ public object FfiConverterTypeZoneQuestion: FfiConverterRustBuffer<ZoneQuestion>
             FfiConverterSequenceTypeChoice.write(value.`choices`, buf)
     }
 }
+
+
+
+/**
+ * Why a backup was not made by itself.
+ */
+
+enum class BackupTrouble {
+    
+    /**
+     * The folder is not there.
+     */
+    PLACE_GONE,
+    /**
+     * The phone's system no longer lets the app write there.
+     */
+    NOT_ALLOWED,
+    /**
+     * No room in the folder.
+     */
+    PLACE_FULL,
+    /**
+     * No room on the phone itself.
+     */
+    PHONE_FULL,
+    /**
+     * It could not be made for another reason than room.
+     */
+    NOT_MADE,
+    /**
+     * What lies in the folder is not what was written.
+     */
+    NOT_WHOLE,
+    /**
+     * Any other failure of the folder.
+     */
+    NO_ANSWER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBackupTrouble: FfiConverterRustBuffer<BackupTrouble> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        BackupTrouble.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: BackupTrouble) = 4UL
+
+    override fun write(value: BackupTrouble, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
 
 
 
@@ -9130,6 +10303,63 @@ public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
 
 
 /**
+ * The shape of a dot. Each is told from the others without its colour.
+ */
+
+enum class Mark {
+    
+    /**
+     * Came out thin: a triangle that points down.
+     */
+    THIN,
+    /**
+     * Came out right: a filled disc.
+     */
+    RIGHT,
+    /**
+     * Came out thick: a triangle that points up.
+     */
+    THICK,
+    /**
+     * A coat as others: a small disc.
+     */
+    COAT,
+    /**
+     * A coat that lies out further than the others let expect: a cross.
+     */
+    OUTLIER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMark: FfiConverterRustBuffer<Mark> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        Mark.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Mark) = 4UL
+
+    override fun write(value: Mark, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Which sheet.
  */
 
@@ -9214,6 +10444,59 @@ public object FfiConverterTypeSheetKind: FfiConverterRustBuffer<SheetKind> {
     override fun allocationSize(value: SheetKind) = 4UL
 
     override fun write(value: SheetKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * How a line is drawn.
+ */
+
+enum class Stroke {
+    
+    /**
+     * What is aimed at: drawn through.
+     */
+    AIM,
+    /**
+     * The best of the window: dashed.
+     */
+    BEST,
+    /**
+     * A limit: thin and dotted.
+     */
+    LIMIT,
+    /**
+     * A moving average: drawn through, heavier.
+     */
+    AVERAGE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStroke: FfiConverterRustBuffer<Stroke> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        Stroke.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Stroke) = 4UL
+
+    override fun write(value: Stroke, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -9918,6 +11201,70 @@ public object FfiConverterOptionalTypeFolder: FfiConverterRustBuffer<Folder?> {
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeBackupTask: FfiConverterRustBuffer<BackupTask?> {
+    override fun read(buf: ByteBuffer): BackupTask? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBackupTask.read(buf)
+    }
+
+    override fun allocationSize(value: BackupTask?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBackupTask.allocationSize(value)
+        }
+    }
+
+    override fun write(value: BackupTask?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBackupTask.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeChartView: FfiConverterRustBuffer<ChartView?> {
+    override fun read(buf: ByteBuffer): ChartView? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeChartView.read(buf)
+    }
+
+    override fun allocationSize(value: ChartView?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeChartView.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ChartView?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeChartView.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeDrawing: FfiConverterRustBuffer<Drawing?> {
     override fun read(buf: ByteBuffer): Drawing? {
         if (buf.get().toInt() == 0) {
@@ -10110,6 +11457,70 @@ public object FfiConverterOptionalTypeWeighEntry: FfiConverterRustBuffer<WeighEn
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeMark: FfiConverterRustBuffer<Mark?> {
+    override fun read(buf: ByteBuffer): Mark? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeMark.read(buf)
+    }
+
+    override fun allocationSize(value: Mark?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeMark.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Mark?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeMark.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeStroke: FfiConverterRustBuffer<Stroke?> {
+    override fun read(buf: ByteBuffer): Stroke? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeStroke.read(buf)
+    }
+
+    override fun allocationSize(value: Stroke?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeStroke.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Stroke?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeStroke.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeWay: FfiConverterRustBuffer<Way?> {
     override fun read(buf: ByteBuffer): Way? {
         if (buf.get().toInt() == 0) {
@@ -10202,6 +11613,62 @@ public object FfiConverterSequenceString: FfiConverterRustBuffer<List<kotlin.Str
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeAxisTick: FfiConverterRustBuffer<List<AxisTick>> {
+    override fun read(buf: ByteBuffer): List<AxisTick> {
+        val len = buf.getInt()
+        return List<AxisTick>(len) {
+            FfiConverterTypeAxisTick.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<AxisTick>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeAxisTick.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<AxisTick>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeAxisTick.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeBand: FfiConverterRustBuffer<List<Band>> {
+    override fun read(buf: ByteBuffer): List<Band> {
+        val len = buf.getInt()
+        return List<Band>(len) {
+            FfiConverterTypeBand.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Band>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeBand.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Band>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeBand.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeBucketRow: FfiConverterRustBuffer<List<BucketRow>> {
     override fun read(buf: ByteBuffer): List<BucketRow> {
         val len = buf.getInt()
@@ -10248,6 +11715,62 @@ public object FfiConverterSequenceTypeCautionView: FfiConverterRustBuffer<List<C
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCautionView.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeChartLine: FfiConverterRustBuffer<List<ChartLine>> {
+    override fun read(buf: ByteBuffer): List<ChartLine> {
+        val len = buf.getInt()
+        return List<ChartLine>(len) {
+            FfiConverterTypeChartLine.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ChartLine>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeChartLine.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ChartLine>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeChartLine.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeChartSpot: FfiConverterRustBuffer<List<ChartSpot>> {
+    override fun read(buf: ByteBuffer): List<ChartSpot> {
+        val len = buf.getInt()
+        return List<ChartSpot>(len) {
+            FfiConverterTypeChartSpot.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ChartSpot>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeChartSpot.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ChartSpot>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeChartSpot.write(it, buf)
         }
     }
 }
@@ -10398,6 +11921,62 @@ public object FfiConverterSequenceTypeDoing: FfiConverterRustBuffer<List<Doing>>
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeDot: FfiConverterRustBuffer<List<Dot>> {
+    override fun read(buf: ByteBuffer): List<Dot> {
+        val len = buf.getInt()
+        return List<Dot>(len) {
+            FfiConverterTypeDot.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Dot>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDot.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Dot>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDot.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeExport: FfiConverterRustBuffer<List<Export>> {
+    override fun read(buf: ByteBuffer): List<Export> {
+        val len = buf.getInt()
+        return List<Export>(len) {
+            FfiConverterTypeExport.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Export>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeExport.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Export>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeExport.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeFaultChip: FfiConverterRustBuffer<List<FaultChip>> {
     override fun read(buf: ByteBuffer): List<FaultChip> {
         val len = buf.getInt()
@@ -10528,6 +12107,34 @@ public object FfiConverterSequenceTypeItem: FfiConverterRustBuffer<List<Item>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeItem.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeLegendEntry: FfiConverterRustBuffer<List<LegendEntry>> {
+    override fun read(buf: ByteBuffer): List<LegendEntry> {
+        val len = buf.getInt()
+        return List<LegendEntry>(len) {
+            FfiConverterTypeLegendEntry.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<LegendEntry>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeLegendEntry.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<LegendEntry>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeLegendEntry.write(it, buf)
         }
     }
 }
@@ -11060,6 +12667,34 @@ public object FfiConverterSequenceTypeWeighField: FfiConverterRustBuffer<List<We
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeWeighField.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeWindowView: FfiConverterRustBuffer<List<WindowView>> {
+    override fun read(buf: ByteBuffer): List<WindowView> {
+        val len = buf.getInt()
+        return List<WindowView>(len) {
+            FfiConverterTypeWindowView.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WindowView>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWindowView.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WindowView>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWindowView.write(it, buf)
         }
     }
 }

@@ -272,6 +272,9 @@ class ScenarioTest {
                 "contact_sheet" -> contactSheet(now, with.text("firing"))
                 "write_pdf" -> writePdf(with.text("title"), with.texts("pages"), with.text("into"))
                 "sizes" -> sizes(now, with.text("known"))
+                "findings" -> findings()
+                "glaze_findings" -> glazeFindings(now, with.text("id"))
+                "take_best" -> takeBest(now, with.text("id"), with.text("best"))
                 "preferences" -> preferences()
                 else -> error("no call is named $call")
             },

@@ -1,0 +1,252 @@
+//! From pots that were weighed, fired and looked at to what is known of their glaze.
+
+use laydown::form::ZoneKind;
+use laydown::studio::{GlazeFindingsView, Look, Mark, SheetKind, Stroke, StudioError, WeighEntry};
+
+use crate::{Bench, NOW, net, sheet};
+
+/// Net weights on a small mug with how thick each came out.
+type Pots<'a> = &'a [(&'a str, &'a str)];
+
+/// A studio's first test row: some eight mugs from thin to thick. At SG 1.45 a gram wet is about 0.28 g per 100 cm².
+const ROW: Pots<'_> = &[
+    ("14.2", "thin"),
+    ("15.6", "thin"),
+    ("17.2", "right"),
+    ("18.4", "right"),
+    ("19.6", "right"),
+    ("20.6", "right"),
+    ("21.4", "right"),
+    ("23.8", "thick"),
+    ("25.2", "thick"),
+];
+
+impl Bench {
+    fn with_kiln() -> Bench {
+        let bench = Bench::set_up();
+        let kiln = [("name", "Garden kiln"), ("across", "60"), ("deep", "60"), ("shelves", "3")];
+        bench.keep(SheetKind::Kiln, "", &kiln);
+        bench
+    }
+
+    fn first_glaze(&self) -> String {
+        self.studio.findings().unwrap().glazes[0].id.clone()
+    }
+
+    /// Glazes a mug with each of these weights and answers with the pieces.
+    fn pour(&self, pots: Pots<'_>, entry: &WeighEntry) -> Vec<String> {
+        let poured = pots.iter().map(|(wet, _)| {
+            let entry = self.weigh(WeighEntry { net: (*wet).to_owned(), ..entry.clone() }).entry;
+            let kept = self.studio.keep(NOW, entry).unwrap();
+            self.studio.coat(NOW, &kept.id).unwrap().piece
+        });
+        poured.collect()
+    }
+
+    fn fire_at(&self, cone: &str) -> String {
+        let firing = self.keep(SheetKind::Firing, "", &[("cone", cone)]);
+        self.studio.load_all(NOW, &firing).unwrap();
+        self.studio.advance(NOW, &firing).unwrap();
+        firing
+    }
+
+    fn came_out(&self, firing: &str, piece: &str, zone: &str, thickness: &str) {
+        let look = Look::Thickness { zone: zone.to_owned(), thickness: thickness.to_owned() };
+        self.studio.look(NOW, firing, piece, &look).unwrap();
+    }
+
+    /// Glazes, fires and looks at mugs.
+    fn fired(&self, cone: &str, pots: Pots<'_>) -> (String, Vec<String>) {
+        let pieces = self.pour(pots, &net(""));
+        let firing = self.fire_at(cone);
+        for (piece, (_, thickness)) in pieces.iter().zip(pots) {
+            self.came_out(&firing, piece, "inside", thickness);
+        }
+        (firing, pieces)
+    }
+
+    fn findings(&self) -> GlazeFindingsView {
+        self.studio.glaze_findings(NOW, &self.first_glaze()).unwrap()
+    }
+}
+
+#[test]
+fn nothing_is_claimed_before_there_is_something() {
+    let empty = Bench::empty().studio.findings().unwrap();
+    assert!(empty.glazes.is_empty() && empty.empty.contains("tap thin, right or thick"), "{empty:?}");
+
+    let bench = Bench::with_kiln();
+    assert_eq!(bench.studio.findings().unwrap().glazes[0].detail, "No coat weighed yet.");
+    assert!(bench.findings().windows.is_empty() && bench.findings().empty.contains("Eight pots"));
+
+    let pieces = bench.pour(&ROW[..3], &net(""));
+    let detail = bench.studio.findings().unwrap().glazes[0].detail.clone();
+    assert_eq!(detail, "3 coats weighed, none looked at after its firing yet.");
+    let firing = bench.fire_at("6");
+    bench.came_out(&firing, &pieces[0], "inside", "thin");
+    bench.came_out(&firing, &pieces[1], "inside", "thin");
+    bench.came_out(&firing, &pieces[2], "inside", "right");
+    let few = bench.findings();
+    assert_eq!(few.windows[0].title, "Cone 6, inside");
+    assert_eq!(few.windows[0].words, "Too few to say: 3 pots so far, 2 thin, 1 right. 8 make a first finding.");
+    // The dots are there all the same, and there is nothing to take over.
+    let marks: Vec<Mark> = few.windows[0].chart.dots.iter().map(|dot| dot.mark).collect();
+    assert_eq!(marks, [Mark::Right, Mark::Thin, Mark::Thin]);
+    assert!(few.windows[0].chart.bands.is_empty() && few.take.is_empty() && few.windows[0].sure.is_empty());
+}
+
+#[test]
+fn a_test_row_gives_a_window_and_the_glaze_can_start_from_its_best() {
+    let bench = Bench::with_kiln();
+    bench.fired("6", ROW);
+    let aim = bench.aim(net(""));
+    let view = bench.findings();
+    let [window] = view.windows.as_slice() else { panic!("{:?}", view.windows) };
+    assert!(window.words.starts_with("Right between 4.") && window.words.contains("from 9 pots"), "{}", window.words);
+    assert!(window.words.ends_with("Below it went thin, above it thick."), "{}", window.words);
+    assert!(window.sure.starts_with("Best near 5."), "{}", window.sure);
+    assert!(bench.studio.findings().unwrap().glazes[0].detail.starts_with("Cone 6, inside: right between 4."));
+    assert_eq!(view.rests[0].value, "No control piece and no tile yet: the starting value, 5.5 g per 100 cm²");
+
+    let chart = &window.chart;
+    assert_eq!((chart.dots.len(), chart.bands.len(), chart.lines.len()), (9, 1, 2));
+    let band = &chart.bands[0];
+    for dot in &chart.dots {
+        assert!((0.0..=1.0).contains(&dot.at.x) && (0.0..=1.0).contains(&dot.at.y), "{dot:?}");
+        let is_inside = (band.from.x..=band.to.x).contains(&dot.at.x);
+        assert!(is_inside == (dot.mark == Mark::Right) || (dot.mark == Mark::Right), "{dot:?} {band:?}");
+    }
+    let best = chart.lines.iter().find(|line| line.stroke == Stroke::Best).unwrap().spots[0].x;
+    assert!(band.from.x < best && best < band.to.x);
+    assert!(
+        chart.words.contains("2 thin at 3.8 to 4.2") && chart.words.contains("Aimed at today: 5.5"),
+        "{}",
+        chart.words
+    );
+
+    assert!(view.take.starts_with("Start from 5."), "{}", view.take);
+    let before = bench.dump();
+    let taken = bench.studio.take_best(NOW, &bench.first_glaze(), &view.best).unwrap();
+    assert!(taken.sentence.starts_with("Ash white now starts from 5."), "{}", taken.sentence);
+    assert!(bench.aim(net("")) < aim, "the next target is the studio's own");
+    let after = bench.findings();
+    assert_eq!((after.take.as_str(), after.best.as_str()), ("", ""));
+    assert_eq!(after.windows[0].words, window.words, "taking it over teaches nothing new");
+    bench.studio.undo(NOW, &taken.undo).unwrap();
+    assert_eq!(bench.dump(), before);
+
+    for wrong in ["", "0", "-5200", "99000000", "5,2"] {
+        let refused = bench.studio.take_best(NOW, &bench.first_glaze(), wrong);
+        assert!(matches!(refused, Err(StudioError::Refused { .. })), "{wrong:?}: {refused:?}");
+    }
+    assert_eq!(bench.dump(), before);
+    let unknown = "01890000-0000-7000-8000-000000000000";
+    assert!(matches!(bench.studio.glaze_findings(NOW, unknown), Err(StudioError::Missing { .. })));
+    assert!(matches!(bench.studio.take_best(NOW, unknown, "5200"), Err(StudioError::Missing { .. })));
+}
+
+#[test]
+fn a_control_piece_outside_the_window_is_spoken_of() {
+    let bench = Bench::with_kiln();
+    let (firing, pieces) = bench.fired("6", ROW);
+    bench.studio.look(NOW, &firing, &pieces[8], &Look::Control { on: true }).unwrap();
+    let view = bench.findings();
+    assert!(view.rests[0].value.starts_with("1 control piece, 6.8 "), "{:?}", view.rests);
+    assert!(view.notes[0].text.contains("outside the window. Make a pot near 5."), "{:?}", view.notes);
+}
+
+#[test]
+fn pots_of_another_cone_are_not_mixed_in_and_few_stay_together() {
+    let bench = Bench::with_kiln();
+    bench.fired("6", ROW);
+    bench.fired("10", &[("19.0", "thick"), ("18.0", "thick")]);
+    bench.fired("9", &[("18.5", "thick")]);
+    let titles: Vec<String> = bench.findings().windows.into_iter().map(|window| window.title).collect();
+    assert_eq!(titles, ["Cone 6, inside", "Cones 9 and 10 together, inside"]);
+}
+
+#[test]
+fn the_first_firing_counts_and_a_zone_with_two_glazes_says_nothing() {
+    let bench = Bench::with_kiln();
+    let pieces = bench.pour(&ROW[..2], &net(""));
+    let inside = WeighEntry { piece: pieces[1].clone(), zone: Some(ZoneKind::Inside), ..net("4") };
+    bench.keep(SheetKind::Glaze, "", &[("name", "Iron red"), ("specific_gravity", "1.48")]);
+    let red = bench.studio.buckets(NOW).unwrap().buckets.iter().find(|row| row.glaze == "Iron red").unwrap().id.clone();
+    let over = bench.weigh(WeighEntry { bucket: red, ..inside }).entry;
+    bench.studio.keep(NOW, over).unwrap();
+    let first = bench.fire_at("6");
+    for piece in &pieces {
+        bench.came_out(&first, piece, "inside", "thin");
+    }
+    let dots = |bench: &Bench| {
+        let rows = bench.studio.findings().unwrap().glazes;
+        let views = rows.iter().map(|row| bench.studio.glaze_findings(NOW, &row.id).unwrap());
+        views.flat_map(|view| view.windows).flat_map(|window| window.chart.dots).map(|dot| dot.mark).collect::<Vec<_>>()
+    };
+    assert_eq!(dots(&bench), [Mark::Thin], "the second piece has two glazes inside");
+    bench.studio.look(NOW, &first, &pieces[0], &Look::Again { on: true }).unwrap();
+    let second = bench.keep(SheetKind::Firing, "", &[("cone", "6")]);
+    bench.studio.load(NOW, &second, &pieces[..1], 0).unwrap();
+    bench.came_out(&second, &pieces[0], "inside", "thick");
+    assert_eq!(dots(&bench), [Mark::Thin]);
+}
+
+#[test]
+fn faults_are_counted_on_each_side_of_the_window() {
+    let bench = Bench::with_kiln();
+    let (firing, pieces) = bench.fired("6", ROW);
+    for piece in &pieces[7..] {
+        bench.studio.look(NOW, &firing, piece, &Look::Fault { fault: "running".to_owned(), on: true }).unwrap();
+    }
+    let faults = &bench.findings().windows[0].faults;
+    assert_eq!(faults.len(), 1);
+    assert_eq!(faults[0].label, "Running");
+    assert!(faults[0].value.contains("2 of 2 above.") && faults[0].value.starts_with("0 of "), "{}", faults[0].value);
+}
+
+#[test]
+fn coats_that_run_over_their_aim_are_told() {
+    let bench = Bench::with_kiln();
+    let aim = bench.aim(net(""));
+    let mut minute = 0;
+    let mut poured = |off: f64| {
+        minute += 1;
+        let entry = bench.weigh(net(&format!("{:.1}", aim * (1.0 + off)))).entry;
+        bench.studio.keep(NOW.at(NOW.unix_ms + minute * 60_000), entry).unwrap();
+    };
+    for off in [0.01, -0.02, 0.02, -0.01, 0.0, 0.01, -0.01] {
+        poured(off);
+    }
+    assert_eq!(bench.findings().drift, None, "seven are too few");
+    poured(0.0);
+    let steady = bench.findings().drift.unwrap();
+    assert!(steady.words.ends_with("They keep to the aim."), "{}", steady.words);
+    for off in [0.04, 0.05, 0.05, 0.06] {
+        poured(off);
+    }
+    let over = bench.findings();
+    let drift = over.drift.unwrap();
+    assert!(drift.words.contains("begun to run over: check the bucket's SG"), "{}", drift.words);
+    assert_eq!((drift.dots.len(), drift.lines.len()), (12, 2));
+    assert!(over.sets[0].value.starts_with("12 pieces, today: "), "{:?}", over.sets);
+}
+
+#[test]
+fn findings_are_said_in_the_potters_units() {
+    let bench = Bench::with_kiln();
+    bench.fired("6", ROW);
+    let units = [("mass", "ounce"), ("area", "square_inch"), ("decimal", "comma")];
+    bench.studio.keep_sheet(NOW, &sheet(SheetKind::Preference, "", &units)).unwrap();
+    let view = bench.findings();
+    assert!(view.windows[0].words.starts_with("Right between 1,0"), "{}", view.windows[0].words);
+    assert_eq!(view.windows[0].chart.across_title, "Laydown, oz per 100 in²");
+    assert!(view.windows[0].chart.across.iter().all(|tick| tick.words.contains(',')), "{:?}", view.windows[0].chart);
+}
+
+#[test]
+fn no_finding_says_that_a_glaze_is_safe() {
+    let bench = Bench::with_kiln();
+    bench.fired("6", ROW);
+    let said = format!("{:?}{:?}", bench.findings(), bench.studio.findings().unwrap());
+    assert!(!said.contains("safe") && said.contains("only a laboratory test tells"));
+}
