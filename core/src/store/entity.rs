@@ -6,7 +6,6 @@
 //! A field marked `as word` is a code or the id of one of a few things. In its column lies the number of its word, since
 //! there are coats by the hundred thousand; everything that reads or writes a row turns the one into the other here.
 
-use std::error::Error;
 use std::str::FromStr;
 
 use rusqlite::types::{FromSql, FromSqlError, FromSqlResult, ToSqlOutput, ValueRef};
@@ -28,9 +27,7 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     const FIELDS: &'static [&'static str];
     /// Whether the number of a word lies in a column, of `id` and the fields in order.
     const IS_WORD: &'static [bool];
-    /// Reads each of its columns, words as their texts.
-    const COLUMNS: &'static [&'static str];
-    /// Reads rows; what may follow `FROM` is to be added.
+    /// Reads rows; what picks and orders them is to be added.
     const SELECT: &'static str;
     /// Writes its row, given the id and the fields in order.
     const UPSERT: &'static str;
@@ -44,13 +41,32 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     /// The row: id, then the fields in order.
     fn row(&self) -> Vec<&dyn ToSql>;
     /// Reads a row that [`Entity::SELECT`] gave.
-    fn from_row(row: &Row<'_>) -> rusqlite::Result<Self>;
+    fn from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<Self, StoreError>;
 
     /// Those that `which` picks (what follows `FROM`: joins, `WHERE`, `ORDER BY`), in its order.
     fn select(conn: &Connection, which: &str, params: impl Params) -> Result<Vec<Self>, StoreError> {
+        let mut found = Vec::new();
+        Self::each(conn, which, params, |one| {
+            found.push(one);
+            Ok(())
+        })?;
+        Ok(found)
+    }
+
+    /// As [`Entity::select`], handing one after the other to `work`.
+    fn each(
+        conn: &Connection,
+        which: &str,
+        params: impl Params,
+        mut work: impl FnMut(Self) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
         let mut select = conn.prepare_cached(&[Self::SELECT, which].concat())?;
-        let rows = select.query_map(params, Self::from_row)?.collect::<Result<_, _>>()?;
-        Ok(rows)
+        let mut rows = select.query(params)?;
+        let mut words = Words::default();
+        while let Some(row) = rows.next()? {
+            work(Self::from_row(conn, &mut words, row)?)?;
+        }
+        Ok(())
     }
 
     /// The one named `id`, or `None` where there is none (or not all of it has arrived).
@@ -98,14 +114,14 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
 pub(super) struct Table {
     pub kind: Kind,
     pub fields: &'static [&'static str],
-    /// As [`Entity::COLUMNS`].
-    pub columns: &'static [&'static str],
+    /// As [`Entity::IS_WORD`].
+    pub is_word: &'static [bool],
     project: fn(&Connection, &mut Words, Uuid, Option<&State>) -> Result<(), StoreError>,
 }
 
 impl Table {
     const fn of<E: Entity>() -> Table {
-        Table { kind: E::KIND, fields: E::FIELDS, columns: E::COLUMNS, project: project::<E> }
+        Table { kind: E::KIND, fields: E::FIELDS, is_word: E::IS_WORD, project: project::<E> }
     }
 
     /// The table for `kind`, or `None` for a kind that only a newer laydown knows.
@@ -157,23 +173,16 @@ fn numbered<'a>(conn: &Connection, words: &mut Words, value: ToSqlOutput<'a>) ->
     Ok(number.into())
 }
 
-/// A code or an id read from the text of its word.
-pub(super) struct Spelt<T>(pub T);
-
-impl<T: FromStr<Err: Error + Send + Sync + 'static>> FromSql for Spelt<T> {
-    fn column_result(value: ValueRef<'_>) -> FromSqlResult<Spelt<T>> {
-        value.as_str()?.parse().map(Spelt).map_err(FromSqlError::other)
-    }
-}
-
-/// How a column is read: a word as its text.
-macro_rules! column {
-    ($kind:literal, $field:ident) => {
-        concat!("\"", $kind, "\".", stringify!($field))
-    };
-    ($kind:literal, $field:ident, word) => {
-        concat!("(SELECT text FROM word WHERE number = \"", $kind, "\".", stringify!($field), ")")
-    };
+/// The code or the id whose number lies at `place` in a row.
+pub(super) fn spelt<T: FromStr>(
+    conn: &Connection,
+    words: &mut Words,
+    row: &Row<'_>,
+    place: usize,
+) -> Result<T, StoreError> {
+    let number = row.get(place)?;
+    let text = words.text(conn, number)?;
+    text.parse().map_err(|_| StoreError::Damaged { details: format!("word {number} is not what its column says") })
 }
 
 macro_rules! is_word {
@@ -185,13 +194,13 @@ macro_rules! is_word {
     };
 }
 
-/// The next field of a row.
+/// A field of a row.
 macro_rules! field {
-    ($row:ident, $next:ident) => {
-        $row.get::<usize, _>($next())?
+    ($conn:ident, $words:ident, $row:ident, $place:expr) => {
+        $row.get::<usize, _>($place)?
     };
-    ($row:ident, $next:ident, word) => {
-        $row.get::<usize, Spelt<_>>($next())?.0
+    ($conn:ident, $words:ident, $row:ident, $place:expr, word) => {
+        spelt($conn, $words, $row, $place)?
     };
 }
 
@@ -213,10 +222,7 @@ macro_rules! entities {
                 const KIND: Kind = Kind::of($kind);
                 const FIELDS: &'static [&'static str] = &[$(stringify!($field)),*];
                 const IS_WORD: &'static [bool] = &[false, $(is_word!($($how)?)),*];
-                const COLUMNS: &'static [&'static str] = &[column!($kind, id), $(column!($kind, $field $(, $how)?)),*];
-                const SELECT: &'static str = concat!(
-                    "SELECT ", column!($kind, id), $(", ", column!($kind, $field $(, $how)?),)* " FROM \"", $kind, "\" "
-                );
+                const SELECT: &'static str = concat!("SELECT \"", $kind, "\".* FROM \"", $kind, "\" ");
                 const UPSERT: &'static str = concat!(
                     "INSERT OR REPLACE INTO \"", $kind, "\" (id", $(", ", stringify!($field),)*
                     ") VALUES (:id", $(", :", stringify!($field),)* ")"
@@ -235,11 +241,15 @@ macro_rules! entities {
                     vec![&self.id, $(&self.$field,)*]
                 }
 
-                fn from_row(row: &Row<'_>) -> rusqlite::Result<Self> {
+                #[allow(unused_variables, reason = "not every kind has fields that are words")]
+                fn from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<Self, StoreError> {
                     // By place and not by name: to look up 23 names in each row took longer than to read it.
                     let mut places = 0..;
                     let mut next = || places.next().unwrap_or_default();
-                    Ok($name { id: field!(row, next), $($field: field!(row, next $(, $how)?),)* })
+                    Ok($name {
+                        id: field!(conn, words, row, next()),
+                        $($field: field!(conn, words, row, next() $(, $how)?),)*
+                    })
                 }
             }
         )*

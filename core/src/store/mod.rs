@@ -200,8 +200,11 @@ impl Store {
             let mut text = String::new();
             for table in entity::TABLES {
                 let names = ["id"].into_iter().chain(table.fields.iter().copied());
-                let columns: Vec<String> =
-                    names.zip(table.columns).map(|(name, column)| format!("'{name}=' || quote({column})")).collect();
+                let column = |(name, is_word): (&str, &bool)| match is_word {
+                    true => format!("'{name}=' || (SELECT quote(text) FROM word WHERE number = \"{name}\")"),
+                    false => format!("'{name}=' || quote(\"{name}\")"),
+                };
+                let columns: Vec<String> = names.zip(table.is_word).map(column).collect();
                 let sql = format!(
                     "SELECT '{kind} ' || {row} FROM \"{kind}\" ORDER BY id",
                     kind = table.kind.name(),

@@ -36,7 +36,7 @@ const NUMBER: u8 = 8;
 
 /// The words of a file, as far as they were met.
 #[derive(Default)]
-pub(super) struct Words {
+pub struct Words {
     numbers: HashMap<String, i64>,
     texts: HashMap<i64, String>,
 }
@@ -65,7 +65,8 @@ impl Words {
             Entry::Vacant(place) => {
                 let mut select = conn.prepare_cached("SELECT text FROM word WHERE number = ?1")?;
                 let text: Option<String> = select.query_row([number], |row| row.get(0)).optional()?;
-                Ok(place.insert(text.ok_or_else(damaged)?))
+                let lost = || StoreError::Damaged { details: format!("word {number} is not there") };
+                Ok(place.insert(text.ok_or_else(lost)?))
             }
         }
     }

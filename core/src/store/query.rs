@@ -8,17 +8,11 @@ use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Spelt, Tile};
+use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Tile, spelt};
 use super::error::StoreError;
+use super::packed::Words;
 use super::transaction::events_of_kind;
 use crate::journal::Event;
-
-/// The text of the word whose number lies in a column of [`Coat`].
-macro_rules! text_of {
-    ($column:literal) => {
-        concat!("(SELECT text FROM word WHERE number = ", $column, ")")
-    };
-}
 
 /// The number of the word with a text, as it lies in the columns of [`Coat`] that are words.
 macro_rules! number_of {
@@ -34,11 +28,8 @@ const TALLY: &str =
     concat!("SELECT count(*), count(*) FILTER (WHERE verdict = ", number_of!("?2"), ") FROM coat WHERE at >= ?1");
 const COATS_FROM_BUCKET: &str = concat!("SELECT count(*) FROM coat WHERE at >= ?2 AND bucket = ", number_of!("?1"));
 const CONTROL_COATS: &str = concat!(
-    "SELECT at, ",
-    text_of!("form"),
-    ", net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, powder_density_e3, ",
-    text_of!("scale"),
-    " FROM coat WHERE control AND glaze = ",
+    "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, powder_density_e3, scale FROM coat \
+     WHERE control AND glaze = ",
     number_of!("?1"),
     " AND zone = ",
     number_of!("?2"),
@@ -65,16 +56,9 @@ const COATS_LIKE: &str = concat!(
     number_of!("?4"),
     ") AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7"
 );
-const COATS_AND_FINDINGS: &str = concat!(
-    "SELECT coat.piece, ",
-    text_of!("coat.form"),
-    ", ",
-    text_of!("coat.glaze"),
-    ", ",
-    text_of!("coat.zone"),
-    ", coat.at, coat.net_mg, coat.aim_mg, coat.laydown_mg_dm2, finding.firing, finding.inside, finding.outside, finding.faults \
-     FROM (SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece"
-);
+const COATS_AND_FINDINGS: &str = "SELECT coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
+     coat.laydown_mg_dm2, finding.firing, finding.inside, finding.outside, finding.faults \
+     FROM (SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
 const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
@@ -89,12 +73,8 @@ pub fn latest_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreErr
 }
 
 /// Hands every coat to `work`, the oldest first.
-pub fn each_coat(conn: &Connection, mut work: impl FnMut(Coat) -> Result<(), StoreError>) -> Result<(), StoreError> {
-    let mut select = conn.prepare(&[Coat::SELECT, EACH_COAT].concat())?;
-    for coat in select.query_map([], Coat::from_row)? {
-        work(coat?)?;
-    }
-    Ok(())
+pub fn each_coat(conn: &Connection, work: impl FnMut(Coat) -> Result<(), StoreError>) -> Result<(), StoreError> {
+    Coat::each(conn, EACH_COAT, [], work)
 }
 
 /// When the first coat was weighed, unix ms.
@@ -211,13 +191,16 @@ pub struct CoatAndFinding {
 /// The newest coats, at most `limit`, newest first, each once for every firing after which its piece was looked at, and once
 /// where it was not. They are taken from all glazes together: an index by glaze would cost every Keep.
 pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFinding>, StoreError> {
+    let mut words = Words::default();
     let mut select = conn.prepare_cached(COATS_AND_FINDINGS)?;
-    let rows = select.query_map([limit], |row| {
-        Ok(CoatAndFinding {
+    let mut rows = select.query([limit])?;
+    let mut found = Vec::new();
+    while let Some(row) = rows.next()? {
+        found.push(CoatAndFinding {
             piece: row.get(0)?,
-            form: row.get::<_, Spelt<_>>(1)?.0,
-            glaze: row.get::<_, Spelt<_>>(2)?.0,
-            zone: row.get(3)?,
+            form: spelt(conn, &mut words, row, 1)?,
+            glaze: spelt(conn, &mut words, row, 2)?,
+            zone: spelt(conn, &mut words, row, 3)?,
             at: row.get(4)?,
             net_mg: row.get(5)?,
             aim_mg: row.get(6)?,
@@ -226,9 +209,9 @@ pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFi
             inside: row.get(9)?,
             outside: row.get(10)?,
             faults: row.get(11)?,
-        })
-    })?;
-    Ok(rows.collect::<Result<_, _>>()?)
+        });
+    }
+    Ok(found)
 }
 
 /// What came out of a firing on a piece.
@@ -312,25 +295,29 @@ pub fn latest_control_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, 
 
 /// The control pieces of `glaze` in `zone`, coats and amounts typed in, newest first, at most `limit`.
 pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<ControlPiece>, StoreError> {
+    let mut pieces = Vec::new();
     let mut select = conn.prepare_cached(CONTROL_COATS)?;
-    let coats = select.query_map(params![glaze.to_string(), zone, limit], control_coat)?;
-    let mut pieces = coats.collect::<Result<Vec<_>, _>>()?;
+    let mut rows = select.query(params![glaze.to_string(), zone, limit])?;
+    let mut words = Words::default();
+    while let Some(row) = rows.next()? {
+        pieces.push(control_coat(conn, &mut words, row)?);
+    }
     pieces.extend(Control::select(conn, CONTROLS, params![glaze, zone, limit])?.iter().map(ControlPiece::from));
     pieces.sort_by_key(|piece| Reverse(piece.at));
     pieces.truncate(limit as usize);
     Ok(pieces)
 }
 
-fn control_coat(row: &Row<'_>) -> rusqlite::Result<ControlPiece> {
+fn control_coat(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<ControlPiece, StoreError> {
     Ok(ControlPiece {
         at: row.get(0)?,
-        form: row.get::<_, Spelt<_>>(1)?.0,
+        form: spelt(conn, words, row, 1)?,
         net_mg: row.get(2)?,
         area_mm2: row.get(3)?,
         specific_gravity_e5: row.get(4)?,
         sg_uncertainty_e5: row.get(5)?,
         powder_density_e3: row.get(6)?,
-        scale: Some(row.get::<_, Spelt<_>>(7)?.0),
+        scale: Some(spelt(conn, words, row, 7)?),
     })
 }
 
@@ -386,9 +373,10 @@ mod tests {
             while let Some(row) = rows.next().unwrap() {
                 plan.push(row.get::<_, String>(3).unwrap());
             }
-            // Words are looked up on the way, each by its number or by its text.
-            let is_of_a_word =
-                |step: &String| step.contains("SCALAR SUBQUERY") || step.starts_with("SEARCH word USING ");
+            // A word that is asked for is looked up once.
+            let is_of_a_word = |step: &String| {
+                step.contains("SCALAR SUBQUERY") || step.starts_with("SEARCH word USING COVERING INDEX")
+            };
             plan.retain(|step| !is_of_a_word(step));
             assert_eq!(plan, [step], "{sql}: one step, and no sorting");
         }
