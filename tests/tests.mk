@@ -54,6 +54,30 @@ $(REMOTE)/ready: tests/remote/requirements.txt
 	touch $@
 
 bench: ## Each figure beside its peer, in the same run
+	cargo build --quiet --release --locked --manifest-path tests/peers/Cargo.toml --target-dir target/peers
 	cargo bench --quiet -p laydown-tests --bench bench
 
-.PHONY: oracle photos backup import remote bench
+# Minutes that make fuzz looks for, over all targets.
+MINUTES ?= 20
+FUZZ := target/fuzz
+
+fuzz: $(FUZZ)/ready ## Hostile bytes for every reader under libFuzzer, for MINUTES=20 in all
+	cargo run --quiet -p laydown-fuzz --example seeds -- $(FUZZ)/corpus > $(FUZZ)/names
+	@seconds=$$(( $(MINUTES) * 60 / $$(wc -l < $(FUZZ)/names) )); \
+	for name in $$(cat $(FUZZ)/names); do \
+	  echo "$$name, for $$seconds s"; \
+	  mkdir -p $(FUZZ)/found tests/fuzz/corpus/$$name; \
+	  LAYDOWN_FUZZ=$$name $(FUZZ)/$$(rustc -vV | sed -n 's/^host: //p')/release/target $(FUZZ)/corpus/$$name tests/fuzz/corpus/$$name \
+	    -max_total_time=$$seconds -max_len=65536 -timeout=30 -rss_limit_mb=1024 -print_final_stats=1 \
+	    -artifact_prefix=$(FUZZ)/found/$$name- 2> $(FUZZ)/$$name.log \
+	    || { tail -n 40 $(FUZZ)/$$name.log; exit 1; }; \
+	  grep -E "number_of_executed_units|peak_rss_mb" $(FUZZ)/$$name.log; \
+	done
+
+# No sanitizer: there is no unsafe code to look into, and libFuzzer's own marks are there in the stable compiler.
+$(FUZZ)/ready: $(shell find core/src tests/fuzz -name '*.rs') tests/fuzz/libfuzzer/Cargo.toml
+	cargo fuzz --version > /dev/null || { echo "cargo-fuzz is missing. Type: cargo install --locked cargo-fuzz"; exit 1; }
+	cd tests/fuzz/libfuzzer && cargo fuzz build --fuzz-dir . --sanitizer none --target-dir ../../../$(FUZZ) target
+	touch $@
+
+.PHONY: oracle photos backup import remote bench fuzz

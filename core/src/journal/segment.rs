@@ -395,6 +395,11 @@ fn read(name: &Name, text: &str) -> Result<Vec<Event>, Wrong> {
             return Err(Wrong::Gap);
         }
         let seq = i64::try_from(events.len()).ok().and_then(|count| name.first.checked_add(count)).ok_or(Wrong::Gap)?;
+        // Two bytes of text can be a value of thirty: it is looked at how many there are before any is made.
+        size += burden(line);
+        if size > MOST_TEXT {
+            return Err(Wrong::TooLarge);
+        }
         let cells: Vec<Value> = serde_json::from_str(line).map_err(|_| Wrong::Line(number))?;
         let (event, shape) = event_of(cells, &rows, &above, name.device, seq).ok_or(Wrong::Line(number))?;
         // What is as before takes no room here, and would take room there.
@@ -501,10 +506,15 @@ fn weight_of(body: &Body) -> usize {
 fn weight(value: &Value) -> usize {
     match value {
         Value::Null | Value::Bool(_) | Value::Number(_) => 32,
-        Value::String(text) => 32 + 6 * text.len(),
+        Value::String(text) => 32 + 5 * text.len() + burden(text),
         Value::Array(values) => 32 + values.iter().map(weight).sum::<usize>(),
         Value::Object(fields) => 32 + weight_of(fields),
     }
+}
+
+/// The bytes of a text, and room for as many values as can begin in it.
+fn burden(text: &str) -> usize {
+    text.len() + 32 * text.bytes().filter(|byte| matches!(byte, b',' | b'[' | b'{')).count()
 }
 
 fn sum(sum: Sha256) -> String {
@@ -673,6 +683,14 @@ mod tests {
         let bomb = compress(&vec![b' '; MOST_TEXT + 1]).unwrap();
         assert!(bomb.len() < 10_000);
         assert_eq!(unpack(&segment.name, &bomb).unwrap_err().wrong, Wrong::TooLarge);
+
+        // Many values in little text.
+        let head = json!({"file": WHAT, "layout": 1, "device": DEVICE, "first": 1, "events": 1, "reading": ""});
+        let define = json!({"row": 0, "kind": "coat", "fields": ["a"], "moments": [], "ids": [], "as_before": []});
+        let row = format!("[0,{NOW},\"{}\",[{}0]]", Uuid::nil(), "[],".repeat(1 << 20));
+        let name = Name { device: DEVICE, first: 1, last: 1 };
+        let unpacked = unpack(&name, &forged(&format!("{head}\n{define}\n{row}\n")));
+        assert_eq!(unpacked.unwrap_err().wrong, Wrong::TooLarge);
 
         // A long text that each of many rows has again.
         let long = "x".repeat(1 << 20);

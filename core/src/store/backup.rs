@@ -112,7 +112,10 @@ pub enum BackupError {
     #[error("This backup was made by a newer laydown. Update the app, then take it in.")]
     Newer,
     /// Something in it is not what it was.
-    #[error("This backup is damaged: “{file}” is not as it was written. Nothing was taken in. Use another backup.")]
+    #[error(
+        "This backup is damaged: “{}” is not as it was written. Nothing was taken in. Use another backup.",
+        shown(file)
+    )]
     Damaged {
         /// The file within it.
         file: String,
@@ -317,6 +320,13 @@ fn open_file(path: &Path) -> Result<File, BackupError> {
 /// Everything is on the disk.
 fn finished(file: BufWriter<File>) -> Result<(), StoreError> {
     Ok(file.into_inner().map_err(|error| error.into_error())?.sync_all()?)
+}
+
+/// A name as it fits into a sentence: whoever made the file chose it.
+fn shown(name: &str) -> String {
+    const LONGEST: usize = 100;
+    let name: String = name.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
+    if name.chars().count() <= LONGEST { name } else { name.chars().take(LONGEST - 1).chain(['…']).collect() }
 }
 
 fn photo(sha256: &str, ending: &str) -> String {

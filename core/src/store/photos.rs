@@ -26,6 +26,8 @@ const PREVIEW: u32 = 720;
 pub(super) const MOST_BYTES: usize = 64 << 20;
 /// The most pixels a photograph may have.
 const MOST_PIXELS: u64 = 60_000_000;
+/// The fewest parts that the picture of a JPEG is made of.
+const FEWEST_SEGMENTS: usize = 3;
 /// The most memory that decoding one may take.
 const MOST_MEMORY: u64 = 300 << 20;
 
@@ -75,9 +77,11 @@ pub struct Developed {
 /// # Errors
 /// When it is no picture or too large.
 pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
-    let (picture, orientation) = decode(bytes)?;
-    let plain = without_metadata(bytes, orientation)?;
+    let orientation = opened(bytes)?.orientation().map_err(|_| PhotoError::NoPicture)?;
+    let plain = without_metadata(bytes, orientation.to_exif())?;
     let sha256 = sha256_of(&plain);
+    // From what is kept and not from what came: that it can be read again is then known.
+    let picture = decode(&plain)?;
     let mut preview = Cursor::new(Vec::new());
     let small = if picture.width().max(picture.height()) > PREVIEW {
         picture.thumbnail(PREVIEW, PREVIEW)
@@ -206,8 +210,8 @@ fn is_named(conn: &Connection, sha256: &str) -> Result<bool, StoreError> {
     Ok(photo_names(conn)?.contains(sha256))
 }
 
-/// The picture as it is held upright, and how its file says that it was turned.
-fn decode(bytes: &[u8]) -> Result<(DynamicImage, u8), PhotoError> {
+/// A picture whose header says that it can be kept; nothing of it is unpacked yet.
+fn opened(bytes: &[u8]) -> Result<impl ImageDecoder, PhotoError> {
     if bytes.is_empty() {
         return Err(PhotoError::Empty);
     }
@@ -228,10 +232,16 @@ fn decode(bytes: &[u8]) -> Result<(DynamicImage, u8), PhotoError> {
     let mut limits = Limits::no_limits();
     limits.max_alloc = Some(MOST_MEMORY);
     decoder.set_limits(limits).map_err(|_| PhotoError::TooLarge)?;
+    Ok(decoder)
+}
+
+/// The picture as it is held upright.
+fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
+    let mut decoder = opened(bytes)?;
     let orientation = decoder.orientation().map_err(|_| PhotoError::NoPicture)?;
     let mut picture = DynamicImage::from_decoder(decoder).map_err(|_| PhotoError::NoPicture)?;
     picture.apply_orientation(orientation);
-    Ok((picture, orientation.to_exif()))
+    Ok(picture)
 }
 
 /// Whether a file begins as one of the HEIF family does: a box of the type `ftyp` with one of its brands (ISO/IEC 23008-12,
@@ -249,12 +259,19 @@ fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError
     let mut plain = Vec::new();
     if is_jpeg {
         let mut jpeg = Jpeg::from_bytes(bytes).map_err(|_| PhotoError::NoPicture)?;
+        // What the picture is made of and no more: among the rest is what nobody has a use for and the writer cannot write.
         jpeg.segments_mut().retain(|part| match part.marker() {
+            // The same marker also holds a small picture.
+            markers::APP0 => part.contents().starts_with(b"JFIF\0"),
             // Colours; the same marker also lists further pictures in the file.
             markers::APP2 => part.contents().starts_with(b"ICC_PROFILE\0"),
-            markers::APP1 | markers::APP3..=markers::APP13 | markers::APP15 | markers::COM => false,
-            _ => true,
+            markers::SOF0..=markers::SOF15 | markers::SOS | markers::DQT | markers::DRI | markers::APP14 => true,
+            _ => false,
         });
+        // Tables, frame and scan at least; the writer counts on some.
+        if jpeg.segments().len() < FEWEST_SEGMENTS {
+            return Err(PhotoError::NoPicture);
+        }
         jpeg.set_exif(Some(Bytes::from(way_up(orientation))));
         jpeg.encoder().write_to(&mut plain)?;
     } else {

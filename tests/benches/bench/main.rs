@@ -7,24 +7,40 @@
 mod form;
 mod judge;
 mod merge;
+mod peers;
 mod photo;
 mod photographs;
 mod store;
 
+use std::path::Path;
 use std::time::{Duration, Instant};
 
 fn main() {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    if let [what, studio, segments] = &arguments[..]
+        && what == peers::CHILD
+    {
+        return peers::merge_segments(Path::new(studio), Path::new(segments));
+    }
     println!(
         "{:<46}{:>11}{:>11}{:>11}{:>11}{:>7}  goal",
         "median and 95th percentile", "laydown", "p95", "peer", "p95", "ratio"
     );
-    judge::rows();
-    form::rows();
-    photo::rows();
-    store::rows();
-    merge::rows();
-    photographs::rows();
+    let named = |name: &str| arguments.iter().any(|argument| argument == name);
+    let is_part_named = PARTS.iter().any(|(name, _)| named(name));
+    PARTS.iter().filter(|(name, _)| !is_part_named || named(name)).for_each(|(_, rows)| rows());
 }
+
+/// The parts, which can be asked for by name: `cargo bench -p laydown-tests --bench bench -- merge`.
+const PARTS: [(&str, fn()); 7] = [
+    ("judge", judge::rows),
+    ("form", form::rows),
+    ("photo", photo::rows),
+    ("store", store::rows),
+    ("merge", merge::rows),
+    ("photographs", photographs::rows),
+    ("peers", peers::rows),
+];
 
 /// What a figure should be.
 enum Goal {

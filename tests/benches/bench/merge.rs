@@ -3,7 +3,7 @@
 use std::path::Path;
 use std::time::Duration;
 
-use laydown::journal::{DeviceId, Event, SeededIds};
+use laydown::journal::{Clock, DeviceId, Event, Ids, SeededIds};
 use laydown::store::entity::{Coat, Entity};
 use laydown::store::events_after;
 use rusqlite::{Connection, TransactionBehavior, params};
@@ -36,21 +36,32 @@ pub fn rows() {
     keeping_meanwhile(folder.path(), &events);
 }
 
-/// What another phone kept, and its coats.
-fn foreign(folder: &Path) -> (Vec<Event>, Vec<Coat>) {
+/// What another phone kept, and its coats: at any moment, with weights as a hand gives them.
+pub fn foreign(folder: &Path) -> (Vec<Event>, Vec<Coat>) {
     let store = open(&folder.join("other"), 1);
     let bench = furnish(&store);
     let mut ids = SeededIds::new(3);
-    let coats: Vec<Coat> = (0..EVENTS).map(|number| coat(&bench, &mut ids, number)).collect();
+    let mut rng = fastrand::Rng::with_seed(4);
+    let coats = (0..EVENTS).map(|number| {
+        let coat = coat(&bench, &mut ids, number);
+        let (at, net_mg) = (coat.at + rng.i64(0..60_000), 19_000 + 100 * rng.i64(0..80));
+        Coat { id: ids.next(at), piece: ids.next(at), at, net_mg, laydown_mg_dm2: net_mg * 235 / 1_000, ..coat }
+    });
+    let coats: Vec<Coat> = coats.collect();
     let kept = store.transact(NOW, |tx| coats.iter().try_for_each(|coat| tx.put(coat).map(|_| ())));
     kept.unwrap();
     let device: DeviceId = store.device();
-    let events = store.read(|conn| events_after(conn, device, 0)).unwrap();
+    let mut events = store.read(|conn| events_after(conn, device, 0)).unwrap();
+    // One transaction is quicker; each was kept when it was weighed.
+    for event in &mut events {
+        let at = event.body.get("at").and_then(|at| at.as_i64()).unwrap_or(NOW);
+        event.clock = Clock::from_packed(at << 16).unwrap();
+    }
     (events, coats)
 }
 
 /// The same rows and the keys, in one transaction, and nothing else.
-fn insert_bare(path: &Path, events: &[Event], coats: &[Coat]) {
+pub fn insert_bare(path: &Path, events: &[Event], coats: &[Coat]) {
     let conn = Connection::open(path).unwrap();
     conn.execute_batch("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA temp_store = MEMORY").unwrap();
     let columns = Coat::FIELDS.join(", ");

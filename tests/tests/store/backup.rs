@@ -198,6 +198,16 @@ fn hostile_and_foreign_files_are_refused_by_name() {
         manifest(files, |value| value["sha256"]["journal/bomb.jsonl"] = sum(&bytes).into());
     });
     assert!(matches!(&bomb, BackupError::Damaged { file } if file == "journal/bomb.jsonl"), "{bomb}");
+    // A name that no screen has room for.
+    let long = refused("a long name", &|files| {
+        let name = format!("journal/{}.jsonl", "a".repeat(40_000));
+        manifest(files, |value| value["sha256"][&name] = "0".into());
+    });
+    assert!(
+        long.to_string().contains("aaaa…” is not as it was written") && long.to_string().len() < 250,
+        "{}",
+        long.to_string().len()
+    );
     // An event that no device can have made.
     let impossible = refused("an impossible event", &|files| {
         let name = named(files, "journal/");

@@ -4,6 +4,7 @@
 
 use std::collections::{BTreeSet, HashSet};
 use std::fs;
+use std::io::Cursor;
 use std::os::unix::fs::{MetadataExt, PermissionsExt};
 use std::os::unix::process::CommandExt;
 use std::path::{Path, PathBuf};
@@ -13,7 +14,7 @@ use std::time::Duration;
 use image::{ImageFormat, Rgb, RgbImage};
 use laydown::journal::RandomIds;
 use laydown::store::entity::{Entity, Photo};
-use laydown::store::photos::develop;
+use laydown::store::photos::{Photos, develop};
 use laydown::store::{Store, StoreError};
 use laydown::studio::{Now, Studio, StudioError};
 use sha2::{Digest, Sha256};
@@ -172,6 +173,29 @@ fn a_photograph_larger_than_a_file_may_be() {
     assert_eq!(told(&mut child).0.len(), 1);
     assert!(child.wait().unwrap().success());
     assert_eq!(sound(&path, &whole(&path, &[])).len(), 1);
+}
+
+/// What is kept is read again years later: a part of a kind that few programs know must not get in the way of that.
+#[test]
+fn what_is_kept_can_be_read_again_whatever_lay_beside_the_picture() {
+    let folder = tempfile::tempdir().unwrap();
+    let picture = RgbImage::from_fn(24, 16, |x, y| Rgb([x as u8 * 9, y as u8 * 9, 80]));
+    let mut jpeg = Cursor::new(Vec::new());
+    picture.write_to(&mut jpeg, ImageFormat::Jpeg).unwrap();
+    let mut kept = 0;
+    for (marker, content) in
+        (0x01..=0xFE).flat_map(|marker| [(marker, [0; 6]), (marker, [0xFF, 0xDA, 0, 2, 0xFF, 0xE1])])
+    {
+        let mut bytes = jpeg.get_ref().clone();
+        bytes.splice(2..2, [0xFF, marker, 0, 8].into_iter().chain(content));
+        let Ok(photo) = develop(&bytes) else { continue };
+        let photos = Photos::beside(&folder.path().join(format!("{marker:02x}-{}", content[0])));
+        photos.put(&photo).unwrap();
+        let again = develop(&fs::read(photos.file(&photo.sha256)).unwrap());
+        assert_eq!(again.unwrap(), photo, "{marker:02x} {content:?}");
+        kept += 1;
+    }
+    assert!(kept > 60, "{kept}");
 }
 
 /// The system's own error of a full disk, from the device that is always full.

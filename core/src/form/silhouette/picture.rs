@@ -13,6 +13,8 @@ const MOST_PIXELS: u64 = 50_000_000;
 const MOST_MEMORY: u64 = 8 * MOST_PIXELS;
 /// The fewest pixels of its shorter side.
 const FEWEST: u32 = 240;
+/// The most times that the longer side may be as long as the shorter: of a thinner strip too little is left when it is small.
+const MOST_STRETCH: u32 = 8;
 /// The longer side of the small picture, about: an outline is followed to a tenth of its pixels.
 const LONGEST: u32 = 900;
 
@@ -53,10 +55,11 @@ impl Picture {
 pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
     let picture = decode(bytes)?;
     let whole = (picture.width(), picture.height());
-    if whole.0.min(whole.1) < FEWEST {
+    let (shorter, longer) = (whole.0.min(whole.1), whole.0.max(whole.1));
+    if shorter < FEWEST || longer / shorter > MOST_STRETCH {
         return Err(PhotoError::TooSmall);
     }
-    let step = whole.0.max(whole.1).div_ceil(LONGEST).max(1);
+    let step = longer.div_ceil(LONGEST).max(1);
     let (pixels, width, height) = shrink(&picture.into_rgb8(), step as usize);
     let pixels = soften(&pixels, width, height);
     Ok(Picture { width, height, pixels, step: f64::from(step), whole })

@@ -220,6 +220,10 @@ fn pictures_without_one_whole_upright_piece_are_refused() {
     assert_eq!(trace(&night), Err(PhotoError::TooDark));
     let stamp = encoded(&RgbImage::from_pixel(120, 90, Rgb(GROUND)), ImageFormat::Png);
     assert_eq!(trace(&stamp), Err(PhotoError::TooSmall));
+    for length in [2_400, 54_000] {
+        let strip = encoded(&RgbImage::from_pixel(length, 240, Rgb(GROUND)), ImageFormat::Png);
+        assert_eq!(trace(&strip), Err(PhotoError::TooSmall), "of which nothing is left when it is made small");
+    }
 }
 
 #[test]
