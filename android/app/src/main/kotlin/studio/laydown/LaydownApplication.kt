@@ -7,6 +7,8 @@ import studio.laydown.core.Studio
 import studio.laydown.core.buildStamp
 import studio.laydown.core.recoverStudio
 import studio.laydown.core.uniffiEnsureInitialized
+import studio.laydown.house.BackupJob
+import studio.laydown.house.BackupsByThemselves
 import studio.laydown.meeting.Meeting
 import studio.laydown.meeting.Secrets
 import java.io.File
@@ -25,6 +27,14 @@ open class LaydownApplication : Application() {
 
     /** The meeting of the phones, if one is under way. */
     val meeting: Meeting by lazy { Meeting(this, work, secrets) }
+
+    /** Makes the backups that are made by themselves. */
+    val backups: BackupsByThemselves by lazy { BackupsByThemselves(this, work) }
+
+    override fun onCreate() {
+        super.onCreate()
+        BackupJob.schedule(this)
+    }
 
     private fun openStudio(now: Now): Studio {
         uniffiEnsureInitialized()

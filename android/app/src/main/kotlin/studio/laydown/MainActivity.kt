@@ -68,6 +68,8 @@ class MainActivity : Activity() {
         if (stack.isEmpty()) stack.addLast(Step(Place(PageKind.WEIGH)))
         keptBar.state = savedInstanceState?.getBundle(KEPT)?.let(KeptState::read)
         start()
+        // Behind the first view. Phones end jobs of apps that are seldom opened: then this is when one is overdue.
+        if (savedInstanceState == null) (application as LaydownApplication).backups.run()
     }
 
     override fun onResume() {

@@ -79,6 +79,43 @@ class BackupTest {
         assertEquals("PK", bytes.decodeToString(0, 2))
     }
 
+    @Test
+    fun readingsGoOutAsATableAndTheJournalComesInAgain() = page(Pottery.furnished()) { phone ->
+        phone.touch("Tables for a spreadsheet")
+        phone.touch("Readings")
+        val table = phone.putExport("text/csv", "laydown-readings-2026-11-25.csv")
+        phone.await("what was written") { phone.said("Written: Readings.") != null }
+        val text = table.decodeToString()
+        assertTrue(text, text.startsWith("\uFEFFat,form,glaze,") && "Breakfast mug,Ash white" in text)
+
+        phone.touch("The journal as JSON lines")
+        val journal = phone.putExport("application/x-ndjson", "laydown-journal-2026-11-25.jsonl")
+        phone.await("what was written") { phone.said("Written: ")?.endsWith("as it does a backup.") == true }
+        phone.takeIn(journal)
+        phone.await("that it was there") { phone.said("All of it was here already: ") != null }
+    }
+
+    @Test
+    fun aTableThatDidNotArriveWholeIsNotSaidToBeWritten() = page(Pottery.furnished()) { phone ->
+        phone.touch("Tables for a spreadsheet")
+        phone.touch("All tables")
+        phone.putExport("application/zip", "laydown-tables-2026-11-25.zip") { it.copyOf(it.size - 1) }
+        phone.await("the sentence") { phone.said("That place cannot be read or written, or is full.") != null }
+    }
+
+    @Test
+    fun aTableIsSentToAnotherApp() = page(Pottery.furnished()) { phone ->
+        phone.touch("Tables for a spreadsheet")
+        phone.touch("Forms")
+        phone.touch("Send it to another app")
+        phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_CHOOSER }
+        val send = checkNotNull(checkNotNull(phone.request).intent.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))
+        val uri = checkNotNull(send.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java))
+        assertEquals("text/csv", phone.activity.contentResolver.getType(uri))
+        val text = checkNotNull(phone.activity.contentResolver.openInputStream(uri)).use { it.readBytes() }.decodeToString()
+        assertTrue(text, "Soup bowl" in text)
+    }
+
     private fun page(phone: Phone, work: (Phone) -> Unit) = phone.use {
         it.touch("Studio")
         it.touch("Backup")
@@ -91,6 +128,18 @@ class BackupTest {
         touch("Make a backup")
         await("the request") { request?.intent?.action == Intent.ACTION_CREATE_DOCUMENT }
         assertTrue(checkNotNull(request).intent.getStringExtra(Intent.EXTRA_TITLE).orEmpty().matches(Regex("laydown-\\d{4}-\\d\\d-\\d\\d\\.zip")))
+        val out = place(then)
+        answer(Activity.RESULT_OK, Intent().setData(place))
+        await("the end of the work") { said("Working.") == null && out.size() > 0 }
+        return out.toByteArray()
+    }
+
+    /** Puts the file into a folder; what comes to lie there is what [then] makes of it. */
+    private fun Phone.putExport(type: String, name: String, then: (ByteArray) -> ByteArray = { it }): ByteArray {
+        touch("Put it into a folder")
+        await("the request") { request?.intent?.action == Intent.ACTION_CREATE_DOCUMENT }
+        val asked = checkNotNull(request).intent
+        assertEquals(type to name, asked.type to asked.getStringExtra(Intent.EXTRA_TITLE))
         val out = place(then)
         answer(Activity.RESULT_OK, Intent().setData(place))
         await("the end of the work") { said("Working.") == null && out.size() > 0 }

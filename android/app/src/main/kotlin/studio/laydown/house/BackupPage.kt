@@ -4,15 +4,19 @@ import android.content.ActivityNotFoundException
 import android.content.Intent
 import android.net.Uri
 import android.os.Bundle
+import android.view.View
 import studio.laydown.Answer
 import studio.laydown.ColumnPage
+import studio.laydown.LaydownApplication
 import studio.laydown.MainActivity
 import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.BackupView
+import studio.laydown.core.Export
 import studio.laydown.core.Note
 import studio.laydown.core.Now
+import studio.laydown.core.Row
 import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import studio.laydown.core.Tone
@@ -20,25 +24,33 @@ import studio.laydown.picture.Pictures
 import studio.laydown.picture.copy
 import studio.laydown.picture.share
 import studio.laydown.putButton
+import studio.laydown.putHeading
 import studio.laydown.putNote
+import studio.laydown.putRow
 import studio.laydown.putSentence
 import java.io.File
 import java.io.FileNotFoundException
 import java.io.IOException
 
-/** Everything into one file that lies elsewhere, and such a file taken in again. What takes long happens beside the weighing. */
+/**
+ * Everything into one file that lies elsewhere, by hand or by itself, and such a file taken in again; and files for other programs.
+ * What takes long happens beside the weighing.
+ */
 class BackupPage(host: MainActivity) : ColumnPage(host) {
     override val title: CharSequence = host.getText(R.string.backup)
 
     /** What another app is asked for. */
-    private enum class Asked { NOTHING, PLACE, BACKUP }
+    private enum class Asked { NOTHING, PLACE, BACKUP, FOLDER, EXPORT_PLACE }
 
     private val pictures = Pictures(host)
     private var shown: BackupView? = null
     private var asked = Asked.NOTHING
 
-    /** The backup that was made and waits for its place. */
+    /** The file that was made and waits for its place. */
     private var made: File? = null
+
+    /** What to say of a file for other programs once it lies in its place. */
+    private var written: String? = null
     private var working = false
 
     /** What came of the last thing done. */
@@ -47,6 +59,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
     override fun open(saved: Bundle) {
         asked = saved.getString(ASKED)?.let(Asked::valueOf) ?: Asked.NOTHING
         made = saved.getString(MADE)?.let(::File)
+        written = saved.getString(WRITTEN)
         saved.getString(SAID)?.let { said = Note(Tone.valueOf(saved.getString(TONE, Tone.PLAIN.name)), it) }
         super.open(saved)
     }
@@ -55,6 +68,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         super.save(into)
         into.putString(ASKED, asked.name)
         into.putString(MADE, made?.path)
+        into.putString(WRITTEN, written)
         into.putString(SAID, said?.text)
         into.putString(TONE, said?.tone?.name)
     }
@@ -69,12 +83,22 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
             view.notes.forEach { putNote(it) }
             said?.let { putNote(it) }
             if (working) putSentence(host.getText(R.string.backup_working))
-            val ways = listOf(
+            val ways = mutableListOf<View>(
                 putButton(R.layout.main_button, host.getText(R.string.back_up)) { make(::askForPlace) },
                 putButton(R.layout.add, host.getText(R.string.send_backup)) { make(::send) },
-                putButton(R.layout.add, host.getText(R.string.take_in)) { askForBackup() },
-                putButton(R.layout.add, host.getText(R.string.import_sheet)) { host.go(Place(PageKind.IMPORT)) },
             )
+            putHeading(host.getText(R.string.by_itself))
+            putSentence(view.byItself)
+            ways += putRow(host.getText(R.string.how_often), view.every.first { it.chosen }.title, R.drawable.ic_down) { chooseHowOften() }
+            val folder = view.place.ifEmpty { host.getText(R.string.choose_folder) }
+            ways += putRow(host.getText(R.string.backup_folder), folder, R.drawable.ic_on) { askForFolder() }
+            if (view.place.isNotEmpty()) ways += putButton(R.layout.add, host.getText(R.string.back_up_there)) { backUpThere(asked = true) }
+            putHeading(host.getText(R.string.for_other_programs))
+            ways += putRow(host.getText(R.string.tables), host.getText(R.string.tables_detail), R.drawable.ic_down) { chooseTable() }
+            ways += putRow(view.journal.title, view.journal.detail, R.drawable.ic_down) { chooseWay(view.journal) }
+            putHeading(host.getText(R.string.take_in_heading))
+            ways += putButton(R.layout.add, host.getText(R.string.take_in)) { askForBackup() }
+            ways += putButton(R.layout.add, host.getText(R.string.import_sheet)) { host.go(Place(PageKind.IMPORT)) }
             ways.forEach { it.isEnabled = !working }
         }
     }
@@ -93,10 +117,10 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         }
     }
 
-    private fun askForPlace(file: File) = ask(
-        Asked.PLACE,
-        Intent(Intent.ACTION_CREATE_DOCUMENT).addCategory(Intent.CATEGORY_OPENABLE).setType(ZIP).putExtra(Intent.EXTRA_TITLE, file.name),
-    )
+    private fun askForPlace(file: File) = ask(Asked.PLACE, created(file, ZIP))
+
+    private fun created(file: File, type: String) =
+        Intent(Intent.ACTION_CREATE_DOCUMENT).addCategory(Intent.CATEGORY_OPENABLE).setType(type).putExtra(Intent.EXTRA_TITLE, file.name)
 
     /** To whatever takes files: where it comes to lie is not known here, so that it does not count as a backup made. */
     private fun send(file: File) = host.share(file, ZIP, host.getText(R.string.send_backup))
@@ -106,12 +130,89 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         val file = made ?: return end(attention(R.string.backup_gone))
         begin()
         copying({
-            val out = host.contentResolver.openOutputStream(into, "wt") ?: throw FileNotFoundException(into.toString())
-            out.use { to -> file.inputStream().use { it.copyTo(to) } }
+            lay(file, into)
             fetch(into, "copy.zip")
         }) { copy ->
             aside({ now -> backedUp(now, copy.path) }) { end(Note(Tone.PLAIN, it)) }
         }
+    }
+
+    // ---- by itself ----
+
+    private fun chooseHowOften() {
+        val every = shown?.every ?: return
+        choose(host.getText(R.string.how_often), every) { row -> command({ now -> backUpEvery(now, row.id) }) { refresh() } }
+    }
+
+    private fun askForFolder() = ask(Asked.FOLDER, Intent(Intent.ACTION_OPEN_DOCUMENT_TREE))
+
+    /** A first backup goes there at once: then one knows that the folder can be used. */
+    private fun use(tree: Uri) {
+        begin()
+        val folder = Folder(host, tree)
+        host.work.elsewhere({
+            folder.keepLeave()
+            folder.name()
+        }) { named ->
+            named.fold({ name -> aside({ now -> keepBackupsIn(now, tree.toString(), name) }) { backUpThere(asked = false) } }) {
+                if (it !is FolderTrouble && it !is SecurityException) throw it
+                end(attention(R.string.folder_not_usable))
+            }
+        }
+    }
+
+    private fun backUpThere(asked: Boolean) {
+        begin()
+        (host.application as LaydownApplication).backups.run(asked) { outcome ->
+            val refused = outcome.refused
+            end(
+                when {
+                    outcome.made -> Note(Tone.PLAIN, host.getString(R.string.backed_up_there))
+                    refused != null -> Note(Tone.ATTENTION, host.sentence(refused))
+                    // What went wrong stands among the notes.
+                    else -> null
+                },
+            )
+        }
+    }
+
+    // ---- for other programs ----
+
+    private fun chooseTable() {
+        val tables = shown?.tables ?: return
+        choose(host.getText(R.string.tables), tables.map { Row(it.what, it.title, it.detail, false, emptyList()) }) { row ->
+            chooseWay(tables.first { it.what == row.id })
+        }
+    }
+
+    private fun chooseWay(export: Export) {
+        val ways = listOf(R.string.put_file, R.string.send_file).map { Row(it.toString(), host.getString(it), "", false, emptyList()) }
+        choose(export.title, ways) { row -> write(export, send = row == ways.last()) }
+    }
+
+    private fun write(export: Export, send: Boolean) {
+        begin()
+        pictures.clear()
+        val file = pictures.place(export.name)
+        aside({ export(export.what, file.path) }) { sentence ->
+            made = file
+            written = sentence
+            end(null)
+            if (send) host.share(file, export.mediaType, host.getText(R.string.send_file)) else askForExportPlace(file, export.mediaType)
+        }
+    }
+
+    private fun askForExportPlace(file: File, type: String) = ask(Asked.EXPORT_PLACE, created(file, type))
+
+    private fun putExport(into: Uri) {
+        val file = made ?: return end(attention(R.string.backup_gone))
+        begin()
+        copying({
+            lay(file, into)
+            val copy = fetch(into, "copy")
+            if (!copy.isSameAs(file)) throw IOException("what was read there is not what was written")
+            copy
+        }) { end(Note(Tone.PLAIN, written.orEmpty())) }
     }
 
     // ---- taking one in ----
@@ -124,6 +225,11 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
     private fun takeIn(from: Uri) {
         begin()
         copying({ fetch(from, "taken.zip") }) { copy -> aside({ now -> takeIn(now, copy.path) }) { end(Note(Tone.PLAIN, it)) } }
+    }
+
+    private fun lay(file: File, into: Uri) {
+        val out = host.contentResolver.openOutputStream(into, "wt") ?: throw FileNotFoundException(into.toString())
+        out.use { to -> file.inputStream().use { it.copyTo(to) } }
     }
 
     private fun fetch(from: Uri, name: String): File = pictures.place(name).also { host.contentResolver.copy(from, it) }
@@ -149,6 +255,8 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
             what == Asked.NOTHING -> Unit
             uri == null -> end(attention(R.string.no_file))
             what == Asked.PLACE -> put(uri)
+            what == Asked.FOLDER -> use(uri)
+            what == Asked.EXPORT_PLACE -> putExport(uri)
             else -> takeIn(uri)
         }
     }
@@ -189,7 +297,13 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         const val ZIP = "application/zip"
         const val ASKED = "asked"
         const val MADE = "made"
+        const val WRITTEN = "written"
         const val SAID = "said"
         const val TONE = "tone"
     }
+}
+
+/** Byte for byte; as large as they may be. */
+private fun File.isSameAs(other: File): Boolean = length() == other.length() && inputStream().buffered().use { ours ->
+    other.inputStream().buffered().use { theirs -> generateSequence { ours.read().takeIf { it >= 0 } }.all { it == theirs.read() } }
 }

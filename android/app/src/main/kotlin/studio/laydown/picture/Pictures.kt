@@ -13,7 +13,7 @@ import android.os.ParcelFileDescriptor
 import java.io.File
 import java.io.FileNotFoundException
 
-/** The folder of what is on its way to or from another app: pictures, backups. Nothing in it is of use later, and the phone's own backups leave it out. */
+/** The folder of what is on its way to or from another app: pictures, backups, tables. Nothing in it is of use later, and the phone's own backups leave it out. */
 class Pictures(context: Context) {
     private val folder = folderOf(context)
 
@@ -67,6 +67,8 @@ class PictureProvider : ContentProvider() {
     override fun getType(uri: Uri) = when (uri.path.orEmpty().substringAfterLast('.')) {
         "zip" -> "application/zip"
         "pdf" -> "application/pdf"
+        "csv" -> "text/csv"
+        "jsonl" -> "application/x-ndjson"
         else -> "image/jpeg"
     }
 

@@ -1,0 +1,217 @@
+package studio.laydown
+
+import android.app.Activity
+import android.app.job.JobParameters
+import android.app.job.JobScheduler
+import android.content.Intent
+import android.os.Looper
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertNotNull
+import org.junit.Assert.assertTrue
+import org.junit.Rule
+import org.junit.Test
+import org.junit.rules.TemporaryFolder
+import org.junit.runner.RunWith
+import org.robolectric.Robolectric
+import org.robolectric.RobolectricTestRunner
+import org.robolectric.RuntimeEnvironment
+import org.robolectric.Shadows.shadowOf
+import org.robolectric.shadow.api.Shadow
+import studio.laydown.core.Now
+import studio.laydown.core.Studio
+import studio.laydown.desk.Card
+import studio.laydown.desk.Phone
+import studio.laydown.house.BackupJob
+import java.io.File
+import java.time.Clock
+import java.time.Duration
+
+/** Backups that are made by themselves, onto a card that can be taken out, be full and be worn out. */
+@RunWith(RobolectricTestRunner::class)
+class BackupByItselfTest {
+    @get:Rule
+    val folder = TemporaryFolder()
+
+    private val card by lazy { Card.insert(folder.newFolder("card")) }
+    private val app get() = RuntimeEnvironment.getApplication() as LaydownApplication
+
+    @Test
+    fun aFolderIsChosenAndAFirstBackupGoesThereAtOnce() = page { phone ->
+        phone.chooseCard()
+        phone.await("the first backup") { phone.said("A backup was made there") != null }
+        val made = card.files.single()
+        assertTrue(made, made.matches(Regex("laydown-\\d{4}-\\d\\d-\\d\\d-\\d{4}\\.zip")))
+        assertTrue(takenIn(card.file(made)).startsWith("Taken in: "))
+        assertTrue(phone.texts().any { it.startsWith("Last backup: ") })
+        assertTrue(phone.scrollTo(Card.NAME))
+        phone.restart()
+        phone.toBackup()
+        assertTrue("the folder is known after the app was ended", phone.scrollTo(Card.NAME))
+        assertEquals("nothing is new: no other file", listOf(made), card.files)
+    }
+
+    @Test
+    fun theJobMakesOneOnlyWhenItIsDueAndSomethingIsNew() = page { phone ->
+        phone.chooseCard()
+        phone.await("the first backup") { card.files.size == 1 && phone.said("A backup was made there") != null }
+        pass(Duration.ofDays(8))
+        job()
+        assertEquals("nothing is new", 1, card.files.size)
+        phone.keepACoat()
+        job()
+        assertEquals(2, card.files.size)
+        phone.keepACoat()
+        job()
+        assertEquals("not due yet", 2, card.files.size)
+        phone.toBackup()
+        phone.touch("How often")
+        phone.touch("Never")
+        phone.await("the choice") { phone.said("No backup is made by itself.") != null }
+        pass(Duration.ofDays(60))
+        job()
+        assertEquals(2, card.files.size)
+    }
+
+    @Test
+    fun theJobWorksWithoutTheAppInFront() {
+        Pottery.furnished().close()
+        useCard()
+        job()
+        assertTrue(takenIn(card.file(card.files.single())).startsWith("Taken in: "))
+        assertNotNull("the system starts it from time to time", app.getSystemService(JobScheduler::class.java).allPendingJobs.singleOrNull())
+    }
+
+    @Test
+    fun oneThatIsOverdueIsMadeWhenTheAppIsOpened() {
+        Pottery.furnished().close()
+        useCard()
+        Phone().use { phone -> phone.await("the backup") { card.files.size == 1 && card.file(card.files.single()).length() > 0 } }
+    }
+
+    @Test
+    fun theNewestFiveStayAndNoOtherFileIsTouched() = page { phone ->
+        card.file("laydown-2020-01-01-0900.zip").writeText("a backup of another phone")
+        card.file("holiday.jpg").writeText("a picture")
+        phone.chooseCard()
+        phone.await("the first backup") { phone.said("A backup was made there") != null }
+        repeat(6) {
+            pass(Duration.ofMinutes(1))
+            phone.touch("Back up there now")
+            phone.await("one more") { phone.said("Last backup: 10:${16 + it}.") != null && phone.said("Working.") == null }
+        }
+        val stay = (17..21).map { "laydown-2026-11-25-10$it.zip" }
+        assertEquals((stay + "laydown-2020-01-01-0900.zip" + "holiday.jpg").sorted(), card.files)
+        assertEquals("a backup of another phone", card.file("laydown-2020-01-01-0900.zip").readText())
+    }
+
+    @Test
+    fun whatGoesWrongIsSaidAndNothingOlderIsLost() = page { phone ->
+        phone.chooseCard()
+        phone.await("the first backup") { phone.said("A backup was made there") != null }
+        val made = card.files
+        card.isIn = false
+        phone.triesAndSays("the folder is not there any more")
+        card.isIn = true
+        card.isFull = true
+        phone.triesAndSays("there is no room in the folder")
+        assertEquals("what could not be finished does not stay", made, card.files)
+        card.isFull = false
+        card.isWornOut = true
+        phone.triesAndSays("what came to lie in the folder is not what was written")
+        assertEquals(made, card.files)
+        card.isWornOut = false
+        app.contentResolver.releasePersistableUriPermission(Card.tree, LEAVE)
+        phone.triesAndSays("laydown may not write into the folder any more")
+        phone.back()
+        phone.await("the Studio screen") { phone.texts().any { it.startsWith("No backup was made (") } }
+        phone.touch("Backup")
+        phone.chooseCard()
+        phone.touch("Back up there now")
+        phone.await("one more") { card.files.size == 2 && phone.said("No backup was made (") == null }
+    }
+
+    @Test
+    fun turningBackFromTheFolderIsSaid() = page { phone ->
+        phone.touch("Into the folder")
+        phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
+        phone.kill()
+        phone.answer(Activity.RESULT_CANCELED)
+        phone.await("the sentence") { phone.said("No file was chosen.") != null }
+    }
+
+    // ---- what a person, and the system, do ----
+
+    private fun page(work: (Phone) -> Unit) = Pottery.furnished().use {
+        it.toBackup()
+        work(it)
+    }
+
+    private fun Phone.toBackup() {
+        touch("Studio")
+        touch("Backup")
+        until("Make a backup")
+    }
+
+    private fun Phone.chooseCard() {
+        touch("Into the folder")
+        await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
+        card
+        answer(Activity.RESULT_OK, Intent().setData(Card.tree))
+        await("the folder") { said("Working.") == null && scrollTo(Card.NAME) }
+    }
+
+    private fun Phone.triesAndSays(trouble: String) {
+        touch("Back up there now")
+        await("\"$trouble\"") { texts().any { trouble in it } || scrollTo("Make a backup") && texts().any { trouble in it } }
+    }
+
+    /** Back to Weigh, and one more coat. */
+    private fun Phone.keepACoat() {
+        if (!shows("Weigh")) back()
+        touch("Weigh")
+        until("Coat, after tare")
+        key("20.4")
+        touch("Keep")
+        await("what was kept") { texts().any { it.startsWith("Kept: ") } }
+    }
+
+    /** Chosen in the core, as before the app was ended. */
+    private fun useCard() {
+        card
+        app.contentResolver.takePersistableUriPermission(Card.tree, LEAVE)
+        var chosen: Result<Unit>? = null
+        app.work.ask({ now -> keepBackupsIn(now, Card.tree.toString(), Card.NAME) }) { chosen = it }
+        await { chosen != null }
+        checkNotNull(chosen).getOrThrow()
+    }
+
+    private fun job() {
+        val service = Robolectric.buildService(BackupJob::class.java).create().get()
+        assertTrue(service.onStartJob(Shadow.newInstanceOf(JobParameters::class.java)))
+        await { shadowOf(service).isJobFinished }
+    }
+
+    private fun await(done: () -> Boolean) {
+        val end = System.nanoTime() + Duration.ofSeconds(20).toNanos()
+        while (!done()) {
+            check(System.nanoTime() < end) { "waited in vain" }
+            Thread.sleep(2)
+            shadowOf(Looper.getMainLooper()).idle()
+        }
+    }
+
+    private fun pass(time: Duration) {
+        val later = Clock.offset(app.clock(), time)
+        app.clock = { later }
+    }
+
+    /** What a studio of its own says when it takes the file in. */
+    private fun takenIn(file: File): String {
+        val now = Now(app.clock().millis(), 0)
+        return Studio.open(File(folder.root, "other.laydown").path, now).use { it.takeIn(now, file.path) }
+    }
+
+    private companion object {
+        const val LEAVE = Intent.FLAG_GRANT_READ_URI_PERMISSION or Intent.FLAG_GRANT_WRITE_URI_PERMISSION
+    }
+}
