@@ -71,7 +71,7 @@ class FolderChooser(
         private fun ContentResolver.nameOf(tree: Uri): String {
             val id = DocumentsContract.getTreeDocumentId(tree)
             val folder = DocumentsContract.buildDocumentUriUsingTree(tree, id)
-            val name = query(folder, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null, null)?.use { if (it.moveToFirst()) it.getString(0) else null }
+            val name = query(folder, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null)?.use { if (it.moveToFirst()) it.getString(0) else null }
             return name.orEmpty().ifBlank { id }.lines().joinToString(" ")
         }
     }
