@@ -29,7 +29,7 @@ pub struct FolderEntry {
 /// Why a folder did not do what was asked of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error, uniffi::Error)]
 pub enum FolderError {
-    /// There is no such folder any more.
+    /// There is no such folder any more, or whoever keeps it does not answer.
     #[error("there is no such folder")]
     Gone,
     /// It may not be read or written.
@@ -38,9 +38,6 @@ pub enum FolderError {
     /// There is no room left.
     #[error("there is no room left")]
     Full,
-    /// Whoever keeps the folder cannot be reached.
-    #[error("nobody answers")]
-    NoAnswer,
     /// Something else.
     #[error("it failed")]
     Failed,
@@ -56,10 +53,9 @@ impl From<uniffi::UnexpectedUniFFICallbackError> for FolderError {
 impl From<FolderError> for RemoteError {
     fn from(error: FolderError) -> RemoteError {
         match error {
-            FolderError::Gone => RemoteError::WrongAddress,
+            FolderError::Gone => RemoteError::NoFolder,
             FolderError::NotAllowed => RemoteError::NotAllowed,
             FolderError::Full => RemoteError::Full,
-            FolderError::NoAnswer => RemoteError::NoNetwork,
             FolderError::Failed => RemoteError::Failed { details: "the folder failed".to_owned() },
         }
     }
@@ -71,7 +67,6 @@ impl From<RemoteError> for FolderError {
             RemoteError::WrongAddress => FolderError::Gone,
             RemoteError::NotAllowed => FolderError::NotAllowed,
             RemoteError::Full => FolderError::Full,
-            RemoteError::NoNetwork => FolderError::NoAnswer,
             _ => FolderError::Failed,
         }
     }

@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "d39cd1092658fe67"
+public let generatedBuildStamp = "cc3551353fa05ad6"

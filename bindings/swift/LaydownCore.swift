@@ -10168,7 +10168,7 @@ enum FolderError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
     
     
     /**
-     * There is no such folder any more.
+     * There is no such folder any more, or whoever keeps it does not answer.
      */
     case Gone
     /**
@@ -10179,10 +10179,6 @@ enum FolderError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
      * There is no room left.
      */
     case Full
-    /**
-     * Whoever keeps the folder cannot be reached.
-     */
-    case NoAnswer
     /**
      * Something else.
      */
@@ -10219,8 +10215,7 @@ public struct FfiConverterTypeFolderError: FfiConverterRustBuffer {
         case 1: return .Gone
         case 2: return .NotAllowed
         case 3: return .Full
-        case 4: return .NoAnswer
-        case 5: return .Failed
+        case 4: return .Failed
 
          default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -10245,12 +10240,8 @@ public struct FfiConverterTypeFolderError: FfiConverterRustBuffer {
             writeInt(&buf, Int32(3))
         
         
-        case .NoAnswer:
-            writeInt(&buf, Int32(4))
-        
-        
         case .Failed:
-            writeInt(&buf, Int32(5))
+            writeInt(&buf, Int32(4))
         
         }
     }

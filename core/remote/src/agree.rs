@@ -76,7 +76,7 @@ fn round(
     let shelf: &dyn Shelf = match (&server, how.folder) {
         (Some(server), _) => server,
         (None, Some(folder)) => folder,
-        (None, None) => return Err(RemoteError::NotAllowed),
+        (None, None) => return Err(RemoteError::NoFolder),
     };
     sync(studio.store(), shelf, &options, &how.stop, &mut |progress| watch(progress.into()))
 }
@@ -131,9 +131,12 @@ fn said(studio: &Studio, error: &RemoteError) -> Result<String, StudioError> {
         Ok(device) => studio.phone_called(DeviceId(device))?,
         Err(_) => "another phone".to_owned(),
     };
-    Ok(format!(
-        "Entries {first} to {last} of {phone} are missing there. Choose “Agree now” on that phone, then here again."
-    ))
+    let entries = if first == last {
+        format!("Entry {first} of {phone} is")
+    } else {
+        format!("Entries {first} to {last} of {phone} are")
+    };
+    Ok(format!("{entries} missing there. Choose “Agree now” on that phone, then here again."))
 }
 
 fn to_studio(error: RemoteError) -> StudioError {

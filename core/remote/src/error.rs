@@ -20,6 +20,9 @@ pub enum RemoteError {
     /// Nothing of the kind is at that address.
     #[error("There is no such place at this address. Check it letter by letter.")]
     WrongAddress,
+    /// The folder is not there any more.
+    #[error("That folder is not there any more, or the app that keeps it does not answer. Choose it again.")]
+    NoFolder,
     /// No room left.
     #[error("There is no room left in that place. Make room there, or choose another place.")]
     Full,

@@ -44,10 +44,15 @@ impl Studio {
                 chosen: *device == own,
                 outline: Vec::new(),
             };
+            let meeting = meeting::view(conn, now)?;
+            let intro = if meeting.chosen {
+                "Each phone keeps everything and works by itself. Once all have met, all know all."
+            } else {
+                "Each phone keeps everything and works by itself. Give a backup from one to the other, and take it in there: then both know all."
+            };
             Ok(DevicesView {
-                intro: "Each phone keeps everything and works by itself. Give a backup from one to the other, and take it in there: then both know all."
-                    .to_owned(),
-                meeting: meeting::view(conn, now)?,
+                intro: intro.to_owned(),
+                meeting,
                 devices: last.iter().map(row).collect(),
                 notes: ahead(now, &last).map(Note::attention).into_iter().collect(),
             })

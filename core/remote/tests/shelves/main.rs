@@ -3,6 +3,7 @@
 // Everything here is a test, also what lies in no test function.
 #![allow(clippy::unwrap_used, clippy::panic)]
 
+mod agree;
 mod broken;
 mod servers;
 mod studio;

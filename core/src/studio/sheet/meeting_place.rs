@@ -50,15 +50,10 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     if !sealed {
         draft.result(Note::attention("Not sealed: whoever can look into that place can read everything."));
     }
-    if at.as_ref().is_some_and(MeetingAt::is_open_to_all) {
-        draft.result(Note::warning(
-            "With http:// anyone on the way can read the password. Use https:// wherever the server has it.",
-        ));
-    }
     let (Some(at), true) = (at, passphrase) else { return Ok(None) };
     let place = MeetingPlace { at, sealed, photographs_wait };
     Ok(Some(Keeping {
-        sentence: "Kept. Now choose “Agree now”.".to_owned(),
+        sentence: "Kept.".to_owned(),
         write: Box::new(move |tx| {
             choose_meeting_place(tx, &place)?;
             Ok(this_device(tx.conn())?.0)
@@ -126,18 +121,13 @@ fn address(draft: &mut Draft<'_>, kept: Option<&str>, hint: &'static str) -> Opt
     } else if host.is_empty() || address.contains(char::is_whitespace) || address.contains(['?', '#']) {
         "This is no address of a folder. Copy it from where the server tells it."
     } else {
+        if scheme == "http" {
+            draft.result(Note::warning(
+                "With http:// anyone on the way can read the password. Use https:// wherever the server has it.",
+            ));
+        }
         return Some(format!("{scheme}://{rest}"));
     };
     draft.refuse("address", refusal);
     None
-}
-
-impl MeetingAt {
-    /// Whether what goes there can be read on the way.
-    fn is_open_to_all(&self) -> bool {
-        match self {
-            MeetingAt::WebDav { address, .. } | MeetingAt::S3 { address, .. } => address.starts_with("http://"),
-            MeetingAt::Folder { .. } => false,
-        }
-    }
 }

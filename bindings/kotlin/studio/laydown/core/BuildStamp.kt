@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "d39cd1092658fe67"
+const val BUILD_STAMP: String = "cc3551353fa05ad6"

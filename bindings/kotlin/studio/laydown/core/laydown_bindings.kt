@@ -9849,7 +9849,7 @@ public object FfiConverterTypeFieldKind: FfiConverterRustBuffer<FieldKind> {
 sealed class FolderException: kotlin.Exception() {
     
     /**
-     * There is no such folder any more.
+     * There is no such folder any more, or whoever keeps it does not answer.
      */
     class Gone(
         ) : FolderException() {
@@ -9870,15 +9870,6 @@ sealed class FolderException: kotlin.Exception() {
      * There is no room left.
      */
     class Full(
-        ) : FolderException() {
-        override val message
-            get() = ""
-    }
-    
-    /**
-     * Whoever keeps the folder cannot be reached.
-     */
-    class NoAnswer(
         ) : FolderException() {
         override val message
             get() = ""
@@ -9915,8 +9906,7 @@ public object FfiConverterTypeFolderError : FfiConverterRustBuffer<FolderExcepti
             1 -> FolderException.Gone()
             2 -> FolderException.NotAllowed()
             3 -> FolderException.Full()
-            4 -> FolderException.NoAnswer()
-            5 -> FolderException.Failed()
+            4 -> FolderException.Failed()
             else -> throw RuntimeException("invalid error enum value, something is very wrong!!")
         }
     }
@@ -9932,10 +9922,6 @@ public object FfiConverterTypeFolderError : FfiConverterRustBuffer<FolderExcepti
                 4UL
             )
             is FolderException.Full -> (
-                // Add the size for the Int that specifies the variant plus the size needed for all fields
-                4UL
-            )
-            is FolderException.NoAnswer -> (
                 // Add the size for the Int that specifies the variant plus the size needed for all fields
                 4UL
             )
@@ -9960,12 +9946,8 @@ public object FfiConverterTypeFolderError : FfiConverterRustBuffer<FolderExcepti
                 buf.putInt(3)
                 Unit
             }
-            is FolderException.NoAnswer -> {
-                buf.putInt(4)
-                Unit
-            }
             is FolderException.Failed -> {
-                buf.putInt(5)
+                buf.putInt(4)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }

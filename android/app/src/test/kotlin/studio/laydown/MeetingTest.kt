@@ -1,15 +1,15 @@
+@file:Suppress("DEPRECATION") // Robolectric tells networks apart by these alone
+
 package studio.laydown
 
 import android.app.Activity
 import android.content.Intent
 import android.net.ConnectivityManager
 import android.net.NetworkInfo
-import android.net.Uri
 import android.view.View
 import android.widget.EditText
 import android.widget.TextView
 import com.sun.net.httpserver.HttpExchange
-import com.sun.net.httpserver.HttpServer
 import org.junit.After
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
@@ -33,12 +33,9 @@ import studio.laydown.core.folderAt
 import studio.laydown.desk.Phone
 import studio.laydown.meeting.Secrets
 import java.io.File
-import java.net.InetAddress
-import java.net.InetSocketAddress
 import java.security.KeyStore
 import java.time.Instant
 import java.util.concurrent.CountDownLatch
-import java.util.concurrent.Executors
 import java.util.zip.ZipFile
 import kotlin.io.path.createTempDirectory
 
@@ -49,6 +46,8 @@ class MeetingTest {
 
     @After
     fun close() = toClose.forEach(AutoCloseable::close)
+
+    private fun hold(answer: (HttpExchange) -> Unit) = Loopback(answer).also { toClose += it }
 
     @Test
     fun twoPhonesAgreeThroughAFolderAndNothingSecretIsWrittenDown() {
@@ -102,7 +101,7 @@ class MeetingTest {
             phone.await("the passphrase") { phone.typed("Passphrase") == PASSPHRASE }
             phone.rotate()
             phone.await("the passphrase") { phone.typed("Passphrase") == PASSPHRASE }
-            phone.keepSheet()
+            phone.keepPlace()
             phone.touch("Agree now")
             phone.await("what went") { phone.said("Last agreed: 10:15. Went: ") != null }
         }
@@ -137,22 +136,22 @@ class MeetingTest {
             phone.answer(Activity.RESULT_CANCELED)
             phone.until("No folder was chosen. Nothing was changed.")
             phone.chooseFolder(tree)
-            phone.keepSheet()
+            phone.keepPlace()
             ShelfProvider.ending = ".bin"
             phone.touch("Agree now")
             phone.await("that it failed") { phone.said("Tried 10:15. That place did not do what it was asked to.") != null }
             assertEquals(emptyList<File>(), shelf.walk().filter(File::isFile).toList())
             shelf.deleteRecursively()
             phone.touch("Agree now")
-            phone.await("that it is gone") { phone.said("Tried 10:15. There is no such place at this address.") != null }
+            phone.await("that it is gone") { phone.said("Tried 10:15. That folder is not there any more") != null }
         }
     }
 
     @Test
     fun aServerThatRefusesOrDoesNotAnswerIsSaid() {
-        val server = server { it.sendResponseHeaders(401, -1) }
+        val server = hold { it.sendResponseHeaders(401, -1) }
         page { phone ->
-            phone.meetAt(server)
+            phone.meetAt(server.address)
             phone.touch("Agree now")
             phone.await("the sentence") { phone.said("Tried 10:15. The server does not accept what it was given") != null }
             close()
@@ -164,9 +163,9 @@ class MeetingTest {
     @Test
     fun aMeetingGoesOnWhileThePhoneIsTurnedAndIsStopped() {
         val leave = CountDownLatch(1)
-        val server = server { leave.await() }
+        val server = hold { leave.await() }
         page { phone ->
-            phone.meetAt(server)
+            phone.meetAt(server.address)
             phone.touch("Agree now")
             phone.until("Looking what is there. You can weigh meanwhile.")
             phone.rotate()
@@ -181,11 +180,11 @@ class MeetingTest {
 
     @Test
     fun aPlaceIsForgottenWithItsSecrets() {
-        val server = server { it.sendResponseHeaders(401, -1) }
+        val server = hold { it.sendResponseHeaders(401, -1) }
         page { phone ->
-            phone.meetAt(server)
+            phone.meetAt(server.address)
             val app = RuntimeEnvironment.getApplication() as LaydownApplication
-            assertEquals(listOf(Value("password", PASSWORD)), app.secrets.all())
+            assertEquals(listOf(Value("password", Loopback.PASSWORD)), app.secrets.all())
             phone.touch("Forget this place")
             phone.touch("Forget it")
             phone.await("the way to a new one") { phone.scrollTo("Choose a place") }
@@ -198,12 +197,12 @@ class MeetingTest {
     fun aSecretIsSealedAndIsTypedAgainWhenTheKeystoreWasEmptied() {
         val folder = createTempDirectory("secrets").toFile()
         val secrets = Secrets(folder)
-        secrets.keep(setOf("password", "passphrase"), mapOf("password" to PASSWORD, "passphrase" to PASSPHRASE))
-        assertEquals(listOf(Value("passphrase", PASSPHRASE), Value("password", PASSWORD)), Secrets(folder).all())
-        assertFalse(folder.listFiles()!!.any { PASSWORD in it.readText(Charsets.ISO_8859_1) })
+        secrets.keep(setOf("password", "passphrase"), mapOf("password" to Loopback.PASSWORD, "passphrase" to PASSPHRASE))
+        assertEquals(listOf(Value("passphrase", PASSPHRASE), Value("password", Loopback.PASSWORD)), Secrets(folder).all())
+        assertFalse(folder.listFiles()!!.any { Loopback.PASSWORD in it.readText(Charsets.ISO_8859_1) })
         // One cannot stand in for the other, nor can one that was changed.
         File(folder, "password").copyTo(File(folder, "passphrase"), overwrite = true)
-        assertEquals(listOf(Value("password", PASSWORD)), secrets.all())
+        assertEquals(listOf(Value("password", Loopback.PASSWORD)), secrets.all())
         // Left empty it stays; what is no field any more goes.
         secrets.keep(setOf("password"), mapOf("password" to ""))
         assertEquals(listOf("password"), folder.list()!!.toList())
@@ -218,38 +217,6 @@ class MeetingTest {
         it.touch("Phones of this studio")
         it.until("Choose a place")
         work(it)
-    }
-
-    private fun Phone.meetIn(tree: Uri, passphrase: String?) {
-        touch("Choose a place")
-        chooseFolder(tree)
-        if (passphrase != null) {
-            touch("Seal everything with a passphrase")
-            fillField("Passphrase", passphrase)
-        }
-        keepSheet()
-    }
-
-    private fun Phone.chooseFolder(tree: Uri) {
-        touch("Choose the folder")
-        await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
-        answer(Activity.RESULT_OK, Intent().setData(tree))
-        until("Shelf")
-    }
-
-    private fun Phone.meetAt(server: String) {
-        touch("Choose a place")
-        touch("A WebDAV server")
-        fillField("Address", server)
-        fillField("Name on the server", "sink")
-        fillField("Password", PASSWORD)
-        keepSheet()
-    }
-
-    private fun Phone.keepSheet() {
-        touch("Keep")
-        until("Kept. Now choose “Agree now”.")
-        assertFalse("there is nothing to take back", shows("Undo"))
     }
 
     private fun Phone.field(label: String) = window().filterIsInstance<TextView>()
@@ -268,24 +235,6 @@ class MeetingTest {
     }
 
     // ---- the others ----
-
-    /** A server on this machine alone; answers with its address. */
-    private fun server(answer: (HttpExchange) -> Unit): String {
-        val threads = Executors.newCachedThreadPool { Thread(it).apply { isDaemon = true } }
-        val server = HttpServer.create(InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0).apply {
-            executor = threads
-            createContext("/") { exchange -> exchange.use(answer) }
-            start()
-        }
-        toClose += AutoCloseable { server.stop(0) }
-        return "http://127.0.0.1:${server.address.port}/dav"
-    }
-
-    private fun HttpExchange.use(work: (HttpExchange) -> Unit) = try {
-        work(this)
-    } finally {
-        close()
-    }
 
     /** Another phone of the studio, which reaches the same folder by its path. */
     private inner class Other(private val shelf: File, private val passphrase: String) {
@@ -310,6 +259,5 @@ class MeetingTest {
 
     private companion object {
         const val PASSPHRASE = "slip and sieve"
-        const val PASSWORD = "only for the sink"
     }
 }

@@ -11,6 +11,7 @@ import org.robolectric.ParameterizedRobolectricTestRunner.Parameters
 import org.robolectric.Shadows.shadowOf
 import studio.laydown.desk.Look
 import studio.laydown.desk.Phone
+import java.util.concurrent.CountDownLatch
 
 /**
  * Every screen and state of the app, in every look, each on a new phone: a picture of each in target/screens, and each audited
@@ -333,7 +334,61 @@ class ScreensTest(private val look: Look) {
     fun devices() = screen("devices") {
         touch("Studio")
         touch("Phones of this studio")
-        until("This phone")
+        until("Where they meet")
+    }
+
+    @Test
+    fun placeSheet() = screen("sheet-meeting-place") {
+        devicesPage()
+        touch("Choose a place")
+        touch("A WebDAV server")
+        fillField("Address", "http://files.example.org/dav/studio")
+        fillField("Password", "only for the sink")
+        await("the warning") { said("With http:// anyone on the way") != null }
+    }
+
+    @Test
+    fun placeSealed() = screen("sheet-meeting-place-sealed") {
+        devicesPage()
+        touch("Choose a place")
+        touch("Seal everything with a passphrase")
+        fillField("Passphrase", "slip")
+        await("the refusal") { refusals().any { it.startsWith("Longer, please") } }
+    }
+
+    @Test
+    fun meeting() {
+        val leave = CountDownLatch(1)
+        Loopback { leave.await() }.use { server ->
+            screen("devices-meeting") {
+                devicesPage()
+                meetAt(server.address)
+                touch("Agree now")
+                until("Stop")
+            }
+            leave.countDown()
+        }
+    }
+
+    @Test
+    fun met() = screen("devices-met") {
+        devicesPage()
+        meetIn(ShelfProvider.install().second, passphrase = "slip and sieve")
+        touch("Agree now")
+        await("what went") { said("Last agreed: 10:15. Went: ") != null }
+    }
+
+    @Test
+    fun notMet() = screen("devices-refused") {
+        devicesPage()
+        meetIn(ShelfProvider.install().second, passphrase = "slip and sieve")
+        touch("Agree now")
+        await("what went") { said("Last agreed: 10:15. Went: ") != null }
+        touch("Change the place")
+        fillField("Passphrase", "slip and seive")
+        keepPlace()
+        touch("Agree now")
+        await("the refusal") { said("Tried 10:15. ") != null }
     }
 
     @Test
@@ -403,6 +458,12 @@ class ScreensTest(private val look: Look) {
         shadowOf(activity.contentResolver).registerInputStream(place, text.byteInputStream())
         answer(Activity.RESULT_OK, Intent().setData(place))
         until("What form is “Tall jug”?")
+    }
+
+    private fun Phone.devicesPage() {
+        touch("Studio")
+        touch("Phones of this studio")
+        until("Choose a place")
     }
 
     private fun Phone.firing() {

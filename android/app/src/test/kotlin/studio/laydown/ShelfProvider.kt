@@ -21,10 +21,10 @@ class ShelfProvider : DocumentsProvider() {
     override fun queryRoots(projection: Array<out String>?): Cursor = MatrixCursor(projection ?: COLUMNS)
 
     override fun queryDocument(documentId: String, projection: Array<out String>?): Cursor =
-        MatrixCursor(projection ?: COLUMNS).apply { add(file(documentId), projection ?: COLUMNS) }
+        of(listOf(file(documentId)), projection ?: COLUMNS)
 
     override fun queryChildDocuments(parentDocumentId: String, projection: Array<out String>?, sortOrder: String?): Cursor =
-        MatrixCursor(projection ?: COLUMNS).apply { for (child in file(parentDocumentId).listFiles().orEmpty()) add(child, projection ?: COLUMNS) }
+        of(file(parentDocumentId).listFiles().orEmpty().toList(), projection ?: COLUMNS)
 
     override fun isChildDocument(parentDocumentId: String, documentId: String) = File(documentId).startsWith(File(parentDocumentId))
 
@@ -43,6 +43,8 @@ class ShelfProvider : DocumentsProvider() {
         ParcelFileDescriptor.open(file(documentId), ParcelFileDescriptor.parseMode(mode))
 
     private fun file(id: String) = File(id).also { if (!it.exists()) throw FileNotFoundException(id) }
+
+    private fun of(files: List<File>, columns: Array<out String>) = MatrixCursor(columns).apply { for (file in files) add(file, columns) }
 
     private fun MatrixCursor.add(file: File, columns: Array<out String>) {
         val row = newRow()

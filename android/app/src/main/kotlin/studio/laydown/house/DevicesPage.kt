@@ -92,12 +92,12 @@ class DevicesPage(host: MainActivity) : ColumnPage(host) {
         putButton(R.layout.main_button, host.getText(R.string.agree)) { meeting.begin(view.folder, check = false) }
         putButton(R.layout.add, host.getText(R.string.change_place), ::changePlace)
         putButton(R.layout.add, host.getText(R.string.check_there)) { meeting.begin(view.folder, check = true) }
-        putButton(R.layout.add, host.getText(R.string.forget_place), ::forget)
+        putButton(R.layout.add, host.getText(R.string.forget_place)) { forget(view.folder) }
     }
 
     private fun changePlace() = host.go(Place.sheet(SheetKind.MEETING_PLACE))
 
-    private fun forget() {
+    private fun forget(folder: String) {
         AlertDialog.Builder(host)
             .setTitle(R.string.forget_place_question)
             .setMessage(R.string.forget_place_detail)
@@ -105,7 +105,7 @@ class DevicesPage(host: MainActivity) : ColumnPage(host) {
                 command({ now ->
                     forgetMeetingPlace(now)
                     host.secrets.forget()
-                    FolderChooser.forget(host.contentResolver)
+                    FolderChooser.forget(host.contentResolver, folder)
                 }) { refresh() }
             }
             .setNegativeButton(R.string.stay, null)

@@ -63,15 +63,15 @@ class FolderChooser(
         private const val ASKED = "folder_asked"
         private const val LEAVE = Intent.FLAG_GRANT_READ_URI_PERMISSION or Intent.FLAG_GRANT_WRITE_URI_PERMISSION
 
-        /** Gives back the leave to use folders: the place is forgotten. */
-        fun forget(resolver: ContentResolver) =
-            resolver.persistedUriPermissions.forEach { resolver.releasePersistableUriPermission(it.uri, LEAVE) }
+        /** Gives back the leave to use [folder], as it stood in the field: the place is forgotten. */
+        fun forget(resolver: ContentResolver, folder: String) =
+            resolver.persistedUriPermissions.filter { it.uri.toString() == folder }.forEach { resolver.releasePersistableUriPermission(it.uri, LEAVE) }
 
         /** What the app that keeps the folder calls it, on one line. */
         private fun ContentResolver.nameOf(tree: Uri): String {
             val id = DocumentsContract.getTreeDocumentId(tree)
             val folder = DocumentsContract.buildDocumentUriUsingTree(tree, id)
-            val name = query(folder, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null, null)?.use { if (it.moveToFirst()) it.getString(0) else null }
+            val name = query(folder, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null)?.use { if (it.moveToFirst()) it.getString(0) else null }
             return name.orEmpty().ifBlank { id }.lines().joinToString(" ")
         }
     }

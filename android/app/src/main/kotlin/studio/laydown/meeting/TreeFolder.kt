@@ -1,6 +1,7 @@
 package studio.laydown.meeting
 
 import android.content.ContentResolver
+import android.database.Cursor
 import android.net.Uri
 import android.provider.DocumentsContract
 import android.provider.DocumentsContract.Document
@@ -81,8 +82,8 @@ class TreeFolder(private val resolver: ContentResolver, private val tree: Uri) :
         }.toMap(mutableMapOf())
     }
 
-    private fun <T> asked(what: Uri, vararg columns: String, read: (android.database.Cursor) -> T): List<T> {
-        val rows = resolver.query(what, columns, null, null, null) ?: throw FolderException.NoAnswer()
+    private fun <T> asked(what: Uri, vararg columns: String, read: (Cursor) -> T): List<T> {
+        val rows = resolver.query(what, columns, null, null) ?: throw FolderException.Gone()
         return rows.use { generateSequence { rows.takeIf { it.moveToNext() } }.map(read).toList() }
     }
 
@@ -90,7 +91,7 @@ class TreeFolder(private val resolver: ContentResolver, private val tree: Uri) :
     private fun size(file: Child): Long =
         file.size ?: opened(resolver.openFileDescriptor(uri(file.id), "r")).use { it.statSize.coerceAtLeast(0) }
 
-    private fun <T> opened(file: T?): T = file ?: throw FolderException.NoAnswer()
+    private fun <T> opened(file: T?): T = file ?: throw FolderException.Gone()
 
     private fun uri(id: String): Uri = DocumentsContract.buildDocumentUriUsingTree(tree, id)
 

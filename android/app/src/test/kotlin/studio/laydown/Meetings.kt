@@ -1,0 +1,75 @@
+package studio.laydown
+
+import android.app.Activity
+import android.content.Intent
+import android.net.Uri
+import com.sun.net.httpserver.HttpExchange
+import com.sun.net.httpserver.HttpServer
+import studio.laydown.desk.Phone
+import java.net.InetAddress
+import java.net.InetSocketAddress
+import java.util.concurrent.Executors
+
+/** Chooses the folder [tree] on the page of the phones, sealed if there is a [passphrase]. */
+fun Phone.meetIn(tree: Uri, passphrase: String?) {
+    touch("Choose a place")
+    chooseFolder(tree)
+    if (passphrase != null) {
+        touch("Seal everything with a passphrase")
+        fillField("Passphrase", passphrase)
+    }
+    keepPlace()
+}
+
+/** Chooses the folder [tree] on the sheet, as its own app would be asked for it. */
+fun Phone.chooseFolder(tree: Uri) {
+    touch("Choose the folder")
+    await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
+    answer(Activity.RESULT_OK, Intent().setData(tree))
+    await("the folder") { scrollTo("Shelf") }
+}
+
+/** Chooses a WebDAV server at [address] on the page of the phones. */
+fun Phone.meetAt(address: String) {
+    touch("Choose a place")
+    touch("A WebDAV server")
+    fillField("Address", address)
+    fillField("Name on the server", "sink")
+    fillField("Password", Loopback.PASSWORD)
+    keepPlace()
+}
+
+/** Keeps the sheet of the place, which nothing takes back. */
+fun Phone.keepPlace() {
+    touch("Keep")
+    until("Kept.")
+    check(!shows("Undo")) { "there is nothing to take back" }
+}
+
+/** A server on this machine alone that gives every request to [answer]. */
+class Loopback(answer: (HttpExchange) -> Unit) : AutoCloseable {
+    private val threads = Executors.newCachedThreadPool { Thread(it).apply { isDaemon = true } }
+    private val server = HttpServer.create(InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0).apply {
+        executor = threads
+        createContext("/") { exchange ->
+            try {
+                answer(exchange)
+            } finally {
+                exchange.close()
+            }
+        }
+        start()
+    }
+
+    /** Of a folder there. */
+    val address: String get() = "http://127.0.0.1:${server.address.port}/dav"
+
+    override fun close() {
+        server.stop(0)
+        threads.shutdownNow()
+    }
+
+    companion object {
+        const val PASSWORD = "only for the sink"
+    }
+}
