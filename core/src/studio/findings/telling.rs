@@ -372,7 +372,7 @@ pub(super) fn drift_chart(coats: &[Weighed], now: Now, style: &Style) -> Option<
     if outside > 0 {
         legend.insert(1, marked(Mark::Outlier, "Far off the others"));
     }
-    let ends = |at: usize| newest.get(at).map(|(at, _)| now.moment(*at)).unwrap_or_default();
+    let ends = |at: usize| newest.get(at).map(|(at, _)| sentence_case(&now.days_ago(*at))).unwrap_or_default();
     let percent = |off: f64| match off {
         off if off.abs() < 5e-4 => "Aim".to_owned(),
         off if off > 0.0 => format!("+{}", style.percent(off, 0)),

@@ -12,6 +12,8 @@ import studio.laydown.buckets.BucketPage
 import studio.laydown.buckets.BucketsScreen
 import studio.laydown.core.Preferences
 import studio.laydown.core.StudioException
+import studio.laydown.findings.FindingsScreen
+import studio.laydown.findings.GlazeFindingsPage
 import studio.laydown.house.BackupPage
 import studio.laydown.house.CautionsScreen
 import studio.laydown.house.DevicesPage
@@ -260,6 +262,7 @@ class MainActivity : Activity() {
         PageKind.WEIGH -> WeighScreen(this)
         PageKind.BUCKETS -> BucketsScreen(this)
         PageKind.KILN -> KilnScreen(this)
+        PageKind.FINDINGS -> FindingsScreen(this)
         PageKind.STUDIO -> StudioScreen(this)
         PageKind.COAT -> CoatPage(this, place.id)
         PageKind.BUCKET -> BucketPage(this, place.id)
@@ -272,6 +275,7 @@ class MainActivity : Activity() {
         PageKind.PIECE -> PiecePage(this, place.id)
         PageKind.COMPARE -> ComparePage(this, place.id)
         PageKind.FIND -> FindPage(this)
+        PageKind.GLAZE_FINDINGS -> GlazeFindingsPage(this, place.id)
         PageKind.BACKUP -> BackupPage(this)
         PageKind.HISTORY -> HistoryPage(this, place.id)
         PageKind.DEVICES -> DevicesPage(this)
@@ -298,7 +302,7 @@ class MainActivity : Activity() {
 
         val TABS = listOf(
             R.id.tab_weigh to PageKind.WEIGH, R.id.tab_buckets to PageKind.BUCKETS, R.id.tab_kiln to PageKind.KILN,
-            R.id.tab_studio to PageKind.STUDIO,
+            R.id.tab_findings to PageKind.FINDINGS, R.id.tab_studio to PageKind.STUDIO,
         )
 
         fun Bundle.part(key: String): Bundle = getBundle(key) ?: Bundle()

@@ -37,8 +37,8 @@ data class Place(
     }
 }
 
-/** The pages; the first four are the tabs. */
+/** The pages; the first five are the tabs. */
 enum class PageKind {
-    WEIGH, BUCKETS, KILN, STUDIO, COAT, BUCKET, SHEET, SIZES, CAUTIONS, FIRING, LOOK, CONTACT_SHEET, PIECE, COMPARE, FIND, BACKUP, HISTORY,
-    DEVICES, IMPORT
+    WEIGH, BUCKETS, KILN, FINDINGS, STUDIO, COAT, BUCKET, SHEET, SIZES, CAUTIONS, FIRING, LOOK, CONTACT_SHEET, PIECE, COMPARE, FIND,
+    GLAZE_FINDINGS, BACKUP, HISTORY, DEVICES, IMPORT
 }

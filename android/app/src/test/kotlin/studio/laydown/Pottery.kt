@@ -86,6 +86,34 @@ object Pottery {
         return Phone(look)
     }
 
+    /** A phone on which a row of mugs from thin to thick has been fired and looked at. */
+    fun taught(look: Look = Look()): Phone {
+        app
+        begun().use { studio ->
+            furnish(studio)
+            val bucket = studio.buckets(at(Duration.ofDays(1))).buckets.single { it.glaze == "Ash white" }.id
+            val entry = studio.weigh(at(Duration.ofDays(1)), null).entry.copy(bucket = bucket, zone = ZoneKind.INSIDE)
+            val row = ROW.mapIndexed { at, (net, thickness) ->
+                val ago = Duration.ofHours(20).minusMinutes(2L * at)
+                studio.coat(at(ago), studio.coat(entry, net, ago).id).piece to thickness
+            }
+            val firing = studio.beginFiring()
+            studio.load(at(Duration.ofMinutes(8)), firing, row.map { it.first }, 0u)
+            studio.advance(at(Duration.ofMinutes(4)), firing)
+            for ((piece, thickness) in row) {
+                studio.say(firing, piece, CoreLook.Thickness("inside", thickness))
+                if (thickness == "thick") studio.say(firing, piece, CoreLook.Fault("running", true))
+            }
+        }
+        return Phone(look)
+    }
+
+    /** Wet weights, in grams, and how thick each came out. */
+    private val ROW = listOf(
+        "16.9" to "thin", "17.8" to "thin", "18.4" to "thin", "18.9" to "right", "19.5" to "right", "20.2" to "right", "20.3" to "right",
+        "21.1" to "right", "21.8" to "right", "22.6" to "right", "23.5" to "thick", "24.2" to "thick", "25.6" to "thick",
+    )
+
     private fun Studio.say(firing: String, piece: String, look: CoreLook) = look(at(Duration.ofMinutes(2)), firing, piece, look)
 
     private fun Studio.beginFiring(): String {

@@ -223,6 +223,29 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun findings() = screen("findings", Pottery::taught) {
+        touch("Findings")
+        until("Iron red")
+    }
+
+    @Test
+    fun noFindings() = screen("findings-empty", Pottery::empty) {
+        touch("Findings")
+        await("what to do") { texts().any { "thin, right or thick" in it } }
+    }
+
+    @Test
+    fun glazeFindings() = screen("findings-glaze", Pottery::taught) {
+        findings("Ash white")
+    }
+
+    @Test
+    fun glazeFindingsBelow() = screen("findings-glaze-below", Pottery::taught) {
+        findings("Ash white")
+        await("the rest of the page") { scrollTo("Coats against their aims") }
+    }
+
+    @Test
     fun studio() = screen("studio") {
         touch("Studio")
         until("Forms")
@@ -464,6 +487,12 @@ class ScreensTest(private val look: Look) {
         touch("Studio")
         touch("Phones of this studio")
         until("Choose a place")
+    }
+
+    private fun Phone.findings(glaze: String) {
+        touch("Findings")
+        touch(glaze)
+        until("Targets today rest on")
     }
 
     private fun Phone.firing() {

@@ -1,10 +1,9 @@
-package studio.laydown.kiln
+package studio.laydown
 
 import android.content.Context
 import android.util.AttributeSet
 import android.view.View
 import android.view.ViewGroup
-import studio.laydown.R
 
 /** Lays its children out one after the other, as words in a line, and goes on in the next line. */
 class ChipsView(context: Context, attributes: AttributeSet?) : ViewGroup(context, attributes) {

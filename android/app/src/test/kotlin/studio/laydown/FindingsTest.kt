@@ -1,0 +1,94 @@
+package studio.laydown
+
+import android.view.ViewGroup
+import android.widget.Button
+import android.widget.TextView
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertTrue
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import studio.laydown.core.Mark
+import studio.laydown.desk.Look
+import studio.laydown.desk.Phone
+import studio.laydown.findings.ChartPlot
+
+/** What fired pots say of a glaze, from the tab to the button that takes it over. */
+@RunWith(RobolectricTestRunner::class)
+class FindingsTest {
+    @Test
+    fun anEmptyStudioSaysWhatToDo() = Pottery.empty().use { phone ->
+        phone.touch("Findings")
+        phone.await("what to do") { phone.texts().any { "tap thin, right or thick" in it } }
+    }
+
+    @Test
+    fun aGlazeSaysWhereItComesOutRightAndItsChartReadsAsWords() = Pottery.taught().use { phone ->
+        phone.openFindings()
+        val chart = phone.chart()
+        val view = checkNotNull(chart.chart)
+        assertEquals(listOf(Mark.THICK, Mark.RIGHT, Mark.THIN), view.dots.map { it.mark }.distinct())
+        assertEquals(view.words, chart.contentDescription)
+        assertTrue(view.words, "3 thin at" in view.words && "Aimed at today" in view.words)
+        assertTrue(phone.texts().any { it.startsWith("Right between") })
+        assertTrue(phone.texts().any { it.startsWith("1 control piece, ") })
+    }
+
+    @Test
+    fun theBestIsTakenOverAndTakenBack() = Pottery.taught().use { phone ->
+        phone.openFindings()
+        val button = phone.takes().single()
+        phone.touch(button)
+        phone.await("what was kept") { phone.said("Ash white now starts from") != null }
+        phone.await("no button, since nothing is left to take") { phone.takes().isEmpty() }
+        phone.touch("Undo")
+        phone.until("Taken back.")
+        phone.await("the button again") { phone.takes() == listOf(button) }
+    }
+
+    @Test
+    fun theGlazesPageIsThereAgainOnceThePhoneIsTurned() = Pottery.taught().use { phone ->
+        phone.openFindings()
+        phone.rotate()
+        phone.await("the chart") { phone.window().any { it is ChartPlot } }
+        phone.tap("Back")
+        phone.until("Iron red")
+    }
+
+    /** Five places fit on the narrowest phone, in large type and at the side; a longer word ends in dots within its own place. */
+    @Test
+    fun fivePlacesFit() {
+        for (look in listOf(Look(), Look(fontScale = 1.5f), Look(small = true), Look(landscape = true))) {
+            Pottery.furnished(look).use { phone ->
+                val tabs = TABS.map { phone.activity.findViewById<ViewGroup>(it) }
+                for (tab in tabs) {
+                    val words = tab.getChildAt(1) as TextView
+                    assertEquals("${words.text} in $look", 0, words.layout.getEllipsisCount(0))
+                    assertTrue(words.right <= tab.width && words.bottom <= tab.height)
+                }
+                assertEquals(listOf("Weigh", "Buckets", "Kiln", "Findings", "Studio"), tabs.map { (it.getChildAt(1) as TextView).text })
+                val findings = tabs[3].getChildAt(1) as TextView
+                findings.text = "Erkenntnisse aus Bränden"
+                phone.idle()
+                assertTrue(findings.width <= tabs[3].width && findings.lineCount == 1)
+                assertEquals(emptyList<String>(), phone.audit())
+            }
+        }
+    }
+
+    private fun Phone.openFindings() {
+        touch("Findings")
+        touch("Ash white")
+        until("Targets today rest on")
+    }
+
+    private fun Phone.chart() = window().filterIsInstance<ChartPlot>().first()
+
+    /** What the button says that takes the best over, wherever the page is scrolled to. */
+    private fun Phone.takes(): List<String> =
+        window().filterIsInstance<Button>().map { it.text.toString() }.filter { it.startsWith("Start from ") }
+
+    private companion object {
+        val TABS = listOf(R.id.tab_weigh, R.id.tab_buckets, R.id.tab_kiln, R.id.tab_findings, R.id.tab_studio)
+    }
+}
