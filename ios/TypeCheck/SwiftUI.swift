@@ -167,6 +167,7 @@ public struct LabeledContent<Label: View, Content: View>: Primitive {
 }
 public struct ProgressView<Label: View>: Primitive {
     public init(_ title: some StringProtocol) where Label == Text { notSwiftUI() }
+    public init<V: BinaryFloatingPoint>(value: V?, total: V = 1.0) where Label == EmptyView { notSwiftUI() }
 }
 public struct ButtonRole: Sendable {
     public static var cancel: ButtonRole { notSwiftUI() }
@@ -186,6 +187,10 @@ public struct Toggle<Label: View>: Primitive {
 public struct TextField<Label: View>: Primitive {
     public init(_ title: some StringProtocol, text: Binding<String>) where Label == Text { notSwiftUI() }
     public init(_ title: some StringProtocol, text: Binding<String>, axis: Axis) where Label == Text { notSwiftUI() }
+}
+
+public struct SecureField<Label: View>: Primitive {
+    public init(_ title: some StringProtocol, text: Binding<String>) where Label == Text { notSwiftUI() }
 }
 
 public struct Color: Sendable, Hashable, ShapeStyle {
@@ -518,10 +523,12 @@ public struct PresentationDetent: Hashable, Sendable {
 }
 public enum ScrollDismissesKeyboardMode: Sendable { case automatic, interactively }
 public struct TextInputAutocapitalization: Sendable {
+    public static var never: TextInputAutocapitalization { notSwiftUI() }
     public static var sentences: TextInputAutocapitalization { notSwiftUI() }
     public static var characters: TextInputAutocapitalization { notSwiftUI() }
 }
-public enum UIKeyboardType: Sendable { case `default`, numbersAndPunctuation, decimalPad }
+// swift-format-ignore: AlwaysUseLowerCamelCase
+public enum UIKeyboardType: Sendable { case `default`, numbersAndPunctuation, decimalPad, URL }
 public enum DynamicTypeSize: Comparable, Sendable { case small, medium, large, xLarge, accessibility1, accessibility2 }
 public struct AccessibilityTraits: OptionSet, Sendable {
     public let rawValue: Int
@@ -669,6 +676,9 @@ extension View {
     public func onChange<V: Equatable>(
         of value: V, initial: Bool = false, _ act: @escaping (_ before: V, _ now: V) -> Void
     ) -> some View { Drawn() }
+    public func onChange<V: Equatable>(of value: V, initial: Bool = false, _ act: @escaping () -> Void) -> some View {
+        Drawn()
+    }
     public func task(
         priority: TaskPriority = .userInitiated, @_inheritActorContext _ act: @escaping @Sendable () async -> Void
     ) -> some View { Drawn() }
@@ -700,6 +710,7 @@ extension View {
 public struct UTTypeStandIn: Sendable {
     public static var zip: UTTypeStandIn { notSwiftUI() }
     public static var data: UTTypeStandIn { notSwiftUI() }
+    public static var folder: UTTypeStandIn { notSwiftUI() }
 }
 
 // MARK: UIKit inside SwiftUI

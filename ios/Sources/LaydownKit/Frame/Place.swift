@@ -97,6 +97,7 @@ extension Place: Codable {
 extension SheetKind {
     static let all: [SheetKind] = [
         .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
+        .meetingPlace,
     ]
 
     /// By what name it is written down.
@@ -116,6 +117,7 @@ extension SheetKind {
         case .tile: "tile"
         case .control: "control"
         case .preference: "preference"
+        case .meetingPlace: "meeting_place"
         }
     }
 }
