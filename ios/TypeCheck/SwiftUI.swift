@@ -149,6 +149,8 @@ public struct Text: Primitive {
     public init(_ words: some StringProtocol) { notSwiftUI() }
     public init(_ image: Image) { notSwiftUI() }
     public enum Case: Sendable { case uppercase, lowercase }
+    public func font(_ font: Font?) -> Text { notSwiftUI() }
+    public func foregroundStyle(_ style: some ShapeStyle) -> Text { notSwiftUI() }
 }
 public struct Image: Primitive {
     nonisolated public init(systemName: String) { notSwiftUI() }
@@ -282,6 +284,11 @@ public struct GraphicsContext {
     public struct Shading: Sendable {
         public static func color(_ color: Color) -> Shading { notSwiftUI() }
     }
+    public struct ResolvedText {
+        public func measure(in size: CGSize) -> CGSize { notSwiftUI() }
+    }
+    public func resolve(_ text: Text) -> ResolvedText { notSwiftUI() }
+    public func draw(_ text: ResolvedText, at: CGPoint, anchor: UnitPoint = .center) { notSwiftUI() }
     public func fill(_ path: Path, with shading: Shading) { notSwiftUI() }
     public func stroke(_ path: Path, with shading: Shading, lineWidth: CGFloat = 1) { notSwiftUI() }
     public func stroke(_ path: Path, with shading: Shading, style: StrokeStyle) { notSwiftUI() }
@@ -346,6 +353,8 @@ public enum ContentMode: Sendable { case fit, fill }
 public struct UnitPoint: Sendable {
     public static var center: UnitPoint { notSwiftUI() }
     public static var topLeading: UnitPoint { notSwiftUI() }
+    public static var topTrailing: UnitPoint { notSwiftUI() }
+    public static var trailing: UnitPoint { notSwiftUI() }
 }
 public struct ProposedViewSize: Sendable {
     public var width: CGFloat?

@@ -22,7 +22,7 @@ struct BackupPage: View {
                 Section {
                     Sentence(view.intro)
                     Sentence(view.last)
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                     if let said = screen.said { NoteView(said) }
                     if screen.isWorking { ProgressView(Words.backupWorking) }
                 }

@@ -17,7 +17,7 @@ struct DevicesPage: View {
             if let view = screen.view {
                 Section {
                     Sentence(view.intro)
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                 }
                 Section(Words.meetingPlace) { place(view.meeting) }
                 Section(Words.phones) {
@@ -60,7 +60,7 @@ struct DevicesPage: View {
             if screen.meeting.isRunning {
                 underWay
             } else {
-                ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                NotesView(notes: view.notes)
                 MainButton(Words.agree) { screen.agree() }
                 GoRow(title: Words.changePlace, place: .sheet(.meetingPlace))
                 Button(Words.checkThere) { screen.agree(check: true) }.frame(minHeight: 48)

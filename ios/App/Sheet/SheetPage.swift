@@ -80,7 +80,7 @@ struct SheetPage: View {
         }
         if !view.results.isEmpty {
             Section {
-                ForEach(Array(view.results.enumerated()), id: \.offset) { NoteView($0.element) }
+                NotesView(notes: view.results)
             }
         }
         if !screen.id.isEmpty {

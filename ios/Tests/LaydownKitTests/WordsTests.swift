@@ -35,7 +35,7 @@ import Testing
         let root = try text(of: "App/Frame/RootView.swift")
         let row = try #require(root.firstMatch(of: #/enum Tab[^{]+\{\s+case ([^\n]+)/#)).output.1
         let tabs = Set(row.matches(of: #/\w+/#).map { String($0.output) })
-        #expect(pages.count > 10 && tabs.count == 4 && pages.union(tabs) == others)
+        #expect(pages.count > 10 && tabs.count == 5 && pages.union(tabs) == others)
     }
 
     /// Names as one word in lower case, with what they say; every place for a word or a number as `%`.
