@@ -471,6 +471,12 @@ extension App {
     public static func main() { notSwiftUI() }
 }
 @MainActor @preconcurrency public protocol Scene {}
+extension Scene {
+    public func onChange<V: Equatable>(
+        of value: V, initial: Bool = false, _ act: @escaping (_ before: V, _ now: V) -> Void
+    ) -> some Scene { SceneStandIn() }
+}
+public struct SceneStandIn: Scene {}
 @resultBuilder public struct SceneBuilder {
     public static func buildBlock<C: Scene>(_ content: C) -> C { notSwiftUI() }
 }

@@ -10,7 +10,7 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 modules=.build/typecheck
 mkdir -p "$modules"
-for module in SwiftUI UIKit PhotosUI AVFoundation UniformTypeIdentifiers Security Network; do
+for module in SwiftUI UIKit PhotosUI AVFoundation UniformTypeIdentifiers Security Network BackgroundTasks; do
     [[ $modules/$module.swiftmodule -nt TypeCheck/$module.swift ]] ||
         swiftc -swift-version 6 -parse-as-library -emit-module -module-name "$module" -I "$modules" \
             -o "$modules/$module.swiftmodule" "TypeCheck/$module.swift"

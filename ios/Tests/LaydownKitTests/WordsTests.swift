@@ -17,10 +17,10 @@ import Testing
         let onlyHere: Set = ["camerarefused"]
         for (name, text) in words where !onlyHere.contains(name) { #expect(others[name] == text, "\(name)") }
         // What only Android has to say: an app that its phone may lack, a copy that it may sweep away, a keyboard of the
-        // app's own, and the name that is Info.plist's here.
+        // app's own, ways to hand a file on that the system's own sheet asks for here, and the name that is Info.plist's.
         let onlyThere: Set = [
             "appname", "nobodyprints", "backupgone", "nofilesapp", "nofoldersapp", "nogallery", "letters", "digits",
-            "chosen",
+            "chosen", "putfile", "sendfile",
         ]
         #expect(Set(others.keys).subtracting(words.keys) == onlyThere)
     }

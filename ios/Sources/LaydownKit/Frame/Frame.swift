@@ -33,6 +33,8 @@ public final class Frame {
     public let offer = UndoOffer()
     /// The meeting of the studio's phones.
     public let meeting: Meeting
+    /// Makes the backups that are made by themselves.
+    public let backups: BackupsByThemselves
 
     @ObservationIgnored let work: StudioWork
     @ObservationIgnored let handover: Handover
@@ -47,6 +49,8 @@ public final class Frame {
         self.handover = handover
         self.phone = phone
         meeting = Meeting(work: work, phone: phone)
+        backups = BackupsByThemselves(
+            work: work, folders: phone.folders, onTheWay: handover.beside(named: "backup"))
     }
 
     /// The app's own: the studio in `folder`.
