@@ -4,7 +4,14 @@ import SwiftUI
 /// The app: one studio in one file, in the app's own folder.
 @main
 struct LaydownApp: App {
-    @State private var frame = Frame(folder: .ofThisApp)
+    @Environment(\.scenePhase) private var phase
+    @State private var frame: Frame
+
+    init() {
+        let frame = Frame(folder: .ofThisApp, phone: .thisOne)
+        BackupTime.register(frame.backups)
+        _frame = State(initialValue: frame)
+    }
 
     var body: some Scene {
         WindowGroup {
@@ -12,6 +19,14 @@ struct LaydownApp: App {
                 .environment(frame)
                 .tint(.accent)
                 .task { await frame.open() }
+        }
+        .onChange(of: phase) { _, now in
+            switch now {
+            // Behind what is shown. The system seldom runs apps that are seldom opened: then this is when one is overdue.
+            case .active: Task { await frame.backups.run() }
+            case .background: BackupTime.ask()
+            default: break
+            }
         }
     }
 }

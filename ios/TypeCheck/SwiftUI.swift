@@ -149,6 +149,8 @@ public struct Text: Primitive {
     public init(_ words: some StringProtocol) { notSwiftUI() }
     public init(_ image: Image) { notSwiftUI() }
     public enum Case: Sendable { case uppercase, lowercase }
+    public func font(_ font: Font?) -> Text { notSwiftUI() }
+    public func foregroundStyle(_ style: some ShapeStyle) -> Text { notSwiftUI() }
 }
 public struct Image: Primitive {
     nonisolated public init(systemName: String) { notSwiftUI() }
@@ -167,6 +169,7 @@ public struct LabeledContent<Label: View, Content: View>: Primitive {
 }
 public struct ProgressView<Label: View>: Primitive {
     public init(_ title: some StringProtocol) where Label == Text { notSwiftUI() }
+    public init<V: BinaryFloatingPoint>(value: V?, total: V = 1.0) where Label == EmptyView { notSwiftUI() }
 }
 public struct ButtonRole: Sendable {
     public static var cancel: ButtonRole { notSwiftUI() }
@@ -186,6 +189,10 @@ public struct Toggle<Label: View>: Primitive {
 public struct TextField<Label: View>: Primitive {
     public init(_ title: some StringProtocol, text: Binding<String>) where Label == Text { notSwiftUI() }
     public init(_ title: some StringProtocol, text: Binding<String>, axis: Axis) where Label == Text { notSwiftUI() }
+}
+
+public struct SecureField<Label: View>: Primitive {
+    public init(_ title: some StringProtocol, text: Binding<String>) where Label == Text { notSwiftUI() }
 }
 
 public struct Color: Sendable, Hashable, ShapeStyle {
@@ -277,6 +284,11 @@ public struct GraphicsContext {
     public struct Shading: Sendable {
         public static func color(_ color: Color) -> Shading { notSwiftUI() }
     }
+    public struct ResolvedText {
+        public func measure(in size: CGSize) -> CGSize { notSwiftUI() }
+    }
+    public func resolve(_ text: Text) -> ResolvedText { notSwiftUI() }
+    public func draw(_ text: ResolvedText, at: CGPoint, anchor: UnitPoint = .center) { notSwiftUI() }
     public func fill(_ path: Path, with shading: Shading) { notSwiftUI() }
     public func stroke(_ path: Path, with shading: Shading, lineWidth: CGFloat = 1) { notSwiftUI() }
     public func stroke(_ path: Path, with shading: Shading, style: StrokeStyle) { notSwiftUI() }
@@ -341,6 +353,8 @@ public enum ContentMode: Sendable { case fit, fill }
 public struct UnitPoint: Sendable {
     public static var center: UnitPoint { notSwiftUI() }
     public static var topLeading: UnitPoint { notSwiftUI() }
+    public static var topTrailing: UnitPoint { notSwiftUI() }
+    public static var trailing: UnitPoint { notSwiftUI() }
 }
 public struct ProposedViewSize: Sendable {
     public var width: CGFloat?
@@ -457,6 +471,12 @@ extension App {
     public static func main() { notSwiftUI() }
 }
 @MainActor @preconcurrency public protocol Scene {}
+extension Scene {
+    public func onChange<V: Equatable>(
+        of value: V, initial: Bool = false, _ act: @escaping (_ before: V, _ now: V) -> Void
+    ) -> some Scene { SceneStandIn() }
+}
+public struct SceneStandIn: Scene {}
 @resultBuilder public struct SceneBuilder {
     public static func buildBlock<C: Scene>(_ content: C) -> C { notSwiftUI() }
 }
@@ -518,10 +538,12 @@ public struct PresentationDetent: Hashable, Sendable {
 }
 public enum ScrollDismissesKeyboardMode: Sendable { case automatic, interactively }
 public struct TextInputAutocapitalization: Sendable {
+    public static var never: TextInputAutocapitalization { notSwiftUI() }
     public static var sentences: TextInputAutocapitalization { notSwiftUI() }
     public static var characters: TextInputAutocapitalization { notSwiftUI() }
 }
-public enum UIKeyboardType: Sendable { case `default`, numbersAndPunctuation, decimalPad }
+// swift-format-ignore: AlwaysUseLowerCamelCase
+public enum UIKeyboardType: Sendable { case `default`, numbersAndPunctuation, decimalPad, URL }
 public enum DynamicTypeSize: Comparable, Sendable { case small, medium, large, xLarge, accessibility1, accessibility2 }
 public struct AccessibilityTraits: OptionSet, Sendable {
     public let rawValue: Int
@@ -669,6 +691,9 @@ extension View {
     public func onChange<V: Equatable>(
         of value: V, initial: Bool = false, _ act: @escaping (_ before: V, _ now: V) -> Void
     ) -> some View { Drawn() }
+    public func onChange<V: Equatable>(of value: V, initial: Bool = false, _ act: @escaping () -> Void) -> some View {
+        Drawn()
+    }
     public func task(
         priority: TaskPriority = .userInitiated, @_inheritActorContext _ act: @escaping @Sendable () async -> Void
     ) -> some View { Drawn() }
@@ -700,6 +725,7 @@ extension View {
 public struct UTTypeStandIn: Sendable {
     public static var zip: UTTypeStandIn { notSwiftUI() }
     public static var data: UTTypeStandIn { notSwiftUI() }
+    public static var folder: UTTypeStandIn { notSwiftUI() }
 }
 
 // MARK: UIKit inside SwiftUI

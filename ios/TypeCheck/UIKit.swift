@@ -32,6 +32,8 @@ extension UIColorStandIn {
     }
 }
 @MainActor public final class UIActivityViewController: UIViewController {
+    public struct ActivityType: Hashable, Sendable {}
+    public var completionWithItemsHandler: ((ActivityType?, Bool, [Any]?, (any Error)?) -> Void)?
     public init(activityItems: [Any], applicationActivities: [Never]?) { notUIKit() }
 }
 @MainActor public protocol UIImagePickerControllerDelegate: AnyObject {

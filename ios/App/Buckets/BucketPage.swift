@@ -23,7 +23,7 @@ struct BucketPage: View {
                     ForEach(screen.ways, id: \.label) { GoRow(title: $0.label, place: $0.place) }
                 }
                 Section {
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                     LinesView(lines: view.lines)
                 }
                 if !view.checks.isEmpty {

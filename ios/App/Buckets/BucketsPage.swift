@@ -19,7 +19,7 @@ struct BucketsPage: View {
                     GoRow(title: Words.addGlaze, mark: "plus", place: .sheet(.glaze))
                 }
                 Section {
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                 }
             }
         }

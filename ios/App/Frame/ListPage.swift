@@ -70,8 +70,10 @@ struct KeptBar: View {
                     }
                 }
                 .frame(maxWidth: .infinity, alignment: .leading)
-                Button(frame.offer.label) { frame.turn() }
-                    .frame(minWidth: 48, minHeight: 48)
+                if frame.offer.canTurn {
+                    Button(frame.offer.label) { frame.turn() }
+                        .frame(minWidth: 48, minHeight: 48)
+                }
             }
             .padding(.horizontal, 16)
             .padding(.vertical, 4)

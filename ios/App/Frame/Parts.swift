@@ -123,6 +123,15 @@ struct NoteView: View {
     }
 }
 
+/// Sentences, each with the mark of its tone.
+struct NotesView: View {
+    let notes: [Note]
+
+    var body: some View {
+        ForEach(Array(notes.enumerated()), id: \.offset) { NoteView($0.element) }
+    }
+}
+
 /// Sentences that something is wrong with, where there are any.
 struct Trouble: View {
     let sentence: String

@@ -4,7 +4,7 @@ import SwiftUI
 /// The tabs, each with its pages on top of one another; or, over all, why nothing can be shown.
 struct RootView: View {
     private enum Tab: String, Codable {
-        case weigh, buckets, kiln, studio
+        case weigh, buckets, kiln, findings, studio
     }
 
     /// Where one is.
@@ -41,6 +41,9 @@ struct RootView: View {
             ListTab(path: path(of: .kiln)) { KilnPage(frame: frame) }
                 .tabItem { Label(Words.tabKiln, systemImage: "flame") }
                 .tag(Tab.kiln)
+            ListTab(path: path(of: .findings)) { FindingsPage(frame: frame) }
+                .tabItem { Label(Words.tabFindings, systemImage: "chart.dots.scatter") }
+                .tag(Tab.findings)
             ListTab(path: path(of: .studio)) { StudioPage(frame: frame) }
                 .tabItem { Label(Words.tabStudio, systemImage: "house") }
                 .tag(Tab.studio)
@@ -134,6 +137,7 @@ private struct PageView: View {
         case .piece(let id): PiecePage(frame: frame, id: id)
         case .compare(let piece): ComparePage(frame: frame, piece: piece)
         case .find: FindPage(frame: frame)
+        case .glazeFindings(let glaze): GlazeFindingsPage(frame: frame, glaze: glaze)
         case .history(let thing): HistoryPage(frame: frame, thing: thing)
         case .devices: DevicesPage(frame: frame)
         case .import: ImportPage(frame: frame)

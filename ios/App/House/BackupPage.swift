@@ -3,14 +3,35 @@ import LaydownKit
 import SwiftUI
 import UniformTypeIdentifiers
 
-/// Everything into one file that lies elsewhere, and such a file taken in again.
+/// Everything into one file that lies elsewhere, by hand or by itself, and such a file taken in again; and files for other
+/// programs.
 struct BackupPage: View {
     @State private var screen: BackupScreen
     /// The backup that was made and waits for its place.
     @State private var made: URL?
     @State private var isGivenAPlace = false
-    @State private var sent: SharedFile?
+    @State private var sent: Sent?
     @State private var isTakenIn = false
+    @State private var choosing: Choosing?
+    /// What was chosen to be written, until the list that it was chosen from is gone.
+    @State private var wanted: Export?
+    @State private var asked: FolderForBackups?
+
+    /// A file on its way to another app, and what to say once it is there.
+    private struct Sent: Identifiable {
+        let file: URL
+        let sentence: String
+        var id: URL { file }
+    }
+
+    /// A list to choose from.
+    private enum Choosing: Identifiable {
+        case every, table
+        var id: Self { self }
+    }
+
+    /// The one thing that a folder is asked for here.
+    private struct FolderForBackups {}
 
     init(frame: Frame) {
         _screen = State(initialValue: BackupScreen(frame: frame))
@@ -22,26 +43,17 @@ struct BackupPage: View {
                 Section {
                     Sentence(view.intro)
                     Sentence(view.last)
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                     if let said = screen.said { NoteView(said) }
                     if screen.isWorking { ProgressView(Words.backupWorking) }
                 }
-                Section {
-                    MainButton(Words.backUp) {
-                        Task {
-                            made = await screen.make()
-                            isGivenAPlace = made != nil
-                        }
-                    }
-                    Button(Words.sendBackup) {
-                        Task { sent = await screen.make().map(SharedFile.init) }
-                    }
-                    .frame(minHeight: 48)
-                    Button(Words.takeIn) { isTakenIn = true }
-                        .frame(minHeight: 48)
+                Group {
+                    byHand
+                    byItself(view)
+                    forOtherPrograms(view)
+                    takingIn
                 }
                 .disabled(screen.isWorking)
-                Section { GoRow(title: Words.importSheet, place: .import) }
             }
         }
         // Moved, not written anew: photographs of years need not fit into the memory.
@@ -63,6 +75,84 @@ struct BackupPage: View {
         } onCancellation: {
             screen.notChosen()
         }
-        .sheet(item: $sent) { ShareSheet(file: $0.url) }
+        .sheet(item: $sent) { sent in
+            ShareSheet(file: sent.file) { isSent in if isSent { screen.handedOn(sent.sentence) } }
+        }
+        .sheet(item: $choosing, onDismiss: write) { choosing in
+            switch choosing {
+            case .every:
+                Chooser(title: Words.howOften, rows: screen.view?.every ?? []) { screen.choose(every: $0) }
+            case .table:
+                Chooser(title: Words.tables, rows: screen.tables) { wanted = screen.export($0.id) }
+            }
+        }
+    }
+
+    private var byHand: some View {
+        Section {
+            MainButton(Words.backUp) {
+                Task {
+                    made = await screen.make()
+                    isGivenAPlace = made != nil
+                }
+            }
+            Button(Words.sendBackup) {
+                // Where it comes to lie is not known here, so that it does not count as a backup made.
+                Task { sent = await screen.make().map { Sent(file: $0, sentence: "") } }
+            }
+            .frame(minHeight: 48)
+        }
+    }
+
+    private func byItself(_ view: BackupView) -> some View {
+        Section(Words.byItself) {
+            Sentence(view.byItself)
+            TapRow(title: Words.howOften, detail: screen.every?.title ?? "", mark: "chevron.down") {
+                choosing = .every
+            }
+            // A page takes one chooser of files: the folder's is this row's.
+            TapRow(
+                title: Words.backupFolder, detail: view.place.isEmpty ? Words.chooseFolder : view.place,
+                mark: "chevron.forward"
+            ) {
+                asked = FolderForBackups()
+            }
+            .choosesFolder($asked) { folder, _ in
+                Task { await screen.keepBackups(in: folder) }
+            } none: { sentence, _ in
+                screen.folderDidNotCome(sentence)
+            }
+            if !view.place.isEmpty {
+                Button(Words.backUpThere) { Task { await screen.backUpThere() } }.frame(minHeight: 48)
+            }
+        }
+    }
+
+    private func forOtherPrograms(_ view: BackupView) -> some View {
+        Section(Words.forOtherPrograms) {
+            TapRow(title: Words.tables, detail: Words.tablesDetail, mark: "chevron.down") { choosing = .table }
+            TapRow(title: view.journal.title, detail: view.journal.detail, mark: "square.and.arrow.up") {
+                wanted = view.journal
+                write()
+            }
+        }
+    }
+
+    private var takingIn: some View {
+        Section(Words.takeInHeading) {
+            Button(Words.takeIn) { isTakenIn = true }
+                .frame(minHeight: 48)
+            GoRow(title: Words.importSheet, place: .import)
+        }
+    }
+
+    /// Writes what was chosen, and hands it on: the system's own sheet asks whether to an app or into a folder.
+    private func write() {
+        guard let export = wanted else { return }
+        wanted = nil
+        Task {
+            guard let written = await screen.write(export) else { return }
+            sent = Sent(file: written.file, sentence: written.answer)
+        }
     }
 }

@@ -1,10 +1,12 @@
 import LaydownCore
 import LaydownKit
 import SwiftUI
+import UIKit
 
-/// The phones of the studio, and how they come to agree.
+/// The phones of the studio, where they meet, and how they come to agree.
 struct DevicesPage: View {
     @State private var screen: DevicesScreen
+    @State private var isForgetting = false
 
     init(frame: Frame) {
         _screen = State(initialValue: DevicesScreen(frame: frame))
@@ -15,9 +17,10 @@ struct DevicesPage: View {
             if let view = screen.view {
                 Section {
                     Sentence(view.intro)
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                 }
-                Section {
+                Section(Words.meetingPlace) { place(view.meeting) }
+                Section(Words.phones) {
                     ForEach(view.devices, id: \.id) { row in
                         // Only one's own name can be set here.
                         if row.chosen {
@@ -32,5 +35,53 @@ struct DevicesPage: View {
                 }
             }
         }
+        .confirmationDialog(Words.forgetPlaceQuestion, isPresented: $isForgetting, titleVisibility: .visible) {
+            Button(Words.forget, role: .destructive) { screen.forget() }
+            Button(Words.stay, role: .cancel) {}
+        } message: {
+            Text(Words.forgetPlaceDetail)
+        }
+        // Another page may have begun it.
+        .onChange(of: screen.meeting.ended) { Task { await screen.refresh() } }
+        // A phone that sleeps sends nothing.
+        .onChange(of: screen.meeting.isRunning, initial: true) { _, isRunning in stayAwake(isRunning) }
+        .onDisappear { stayAwake(false) }
+    }
+
+    @ViewBuilder
+    private func place(_ view: MeetingView) -> some View {
+        Sentence(view.place)
+        if !view.chosen {
+            GoRow(title: Words.choosePlace, mark: "plus", place: .sheet(.meetingPlace))
+        } else {
+            Sentence(view.last)
+            Sentence(view.waits)
+            Trouble(sentence: screen.refusal)
+            if screen.meeting.isRunning {
+                underWay
+            } else {
+                NotesView(notes: view.notes)
+                MainButton(Words.agree) { screen.agree() }
+                GoRow(title: Words.changePlace, place: .sheet(.meetingPlace))
+                Button(Words.checkThere) { screen.agree(check: true) }.frame(minHeight: 48)
+                Button(Words.forgetPlace, role: .destructive) { isForgetting = true }.frame(minHeight: 48)
+            }
+        }
+    }
+
+    @ViewBuilder
+    private var underWay: some View {
+        let meeting = screen.meeting
+        VStack(alignment: .leading, spacing: 8) {
+            Text(meeting.words).font(.headline).foregroundStyle(Color.ink)
+            ProgressView(value: meeting.fraction).accessibilityHidden(true)
+        }
+        Button(Words.stop) { meeting.stop() }
+            .frame(minHeight: 48)
+            .disabled(meeting.isStopping)
+    }
+
+    private func stayAwake(_ isAwake: Bool) {
+        UIApplication.shared.isIdleTimerDisabled = isAwake
     }
 }

@@ -30,7 +30,7 @@ struct ImportPage: View {
                 if !view.questions.isEmpty { fields(view.questions, Words.importQuestions) }
                 fields(view.columns, Words.importColumns)
                 Section(view.found) {
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                     MainButton(view.takeInLabel) { screen.takeIn() }
                         .disabled(!view.canTakeIn || screen.isWorking)
                 }

@@ -26,7 +26,7 @@ struct FiringPage: View {
                     Sentence(view.state)
                     Trouble(sentence: screen.refusal)
                     if !view.lookLabel.isEmpty { MainButton(view.lookLabel) { go(.look(firing: screen.id)) } }
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                 }
                 before(view)
                 waiting(view)

@@ -70,7 +70,7 @@ struct LookPage: View {
                 DrawingPanel(drawing: drawing, awayWords: Words.whereAway, once: true) { screen.say(.where(touch: $0)) }
             }
             ForEach(view.faults.filter(\.on), id: \.code) { NoteView(Note(tone: .plain, text: $0.hint)) }
-            ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+            NotesView(notes: view.notes)
         }
         Section(Words.note) {
             TextField(

@@ -7,12 +7,17 @@ struct SharedFile: Identifiable {
     var id: URL { url }
 }
 
-/// Hands a file to an app that the person chooses.
+/// Hands a file to an app that the person chooses, or into a folder.
 struct ShareSheet: UIViewControllerRepresentable {
     let file: URL
+    /// Is told whether it was handed on.
+    var done: @MainActor (Bool) -> Void = { _ in }
 
     func makeUIViewController(context: Context) -> UIActivityViewController {
-        UIActivityViewController(activityItems: [file], applicationActivities: nil)
+        let sheet = UIActivityViewController(activityItems: [file], applicationActivities: nil)
+        // The system answers on the main thread.
+        sheet.completionWithItemsHandler = { _, isDone, _, _ in MainActor.assumeIsolated { done(isDone) } }
+        return sheet
     }
 
     func updateUIViewController(_ controller: UIActivityViewController, context: Context) {}

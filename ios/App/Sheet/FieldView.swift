@@ -8,6 +8,8 @@ struct FieldView: View {
     let field: SheetField
     @FocusState.Binding var focused: String?
     @Binding var way: PictureWay?
+    /// The field that a folder is asked for.
+    @Binding var asked: SheetField?
 
     private static let yes = "yes"
     private static let no = "no"
@@ -25,7 +27,7 @@ struct FieldView: View {
     }
 
     /// A field of text is read out with what it asks for.
-    private var isTyped: Bool { field.kind == .text || field.kind == .number }
+    private var isTyped: Bool { [.text, .exact, .secret, .number].contains(field.kind) }
 
     private var text: Binding<String> {
         Binding {
@@ -39,6 +41,10 @@ struct FieldView: View {
     private var input: some View {
         switch field.kind {
         case .text: line.textInputAutocapitalization(.sentences)
+        // It counts letter by letter.
+        case .exact: line.keyboardType(.URL).textInputAutocapitalization(.never).autocorrectionDisabled()
+        case .secret: SecretField(field: field, text: text, focused: $focused)
+        case .folder: folder
         // Digits come first, yet "1 lb 2 oz" and "40 Bé" can be written too: the core says what it can read.
         case .number: line.keyboardType(.numbersAndPunctuation).autocorrectionDisabled()
         case .choice: choices
@@ -63,6 +69,15 @@ struct FieldView: View {
             .focused($focused, equals: field.key)
             .frame(minHeight: 44)
             .accessibilityLabel([field.label, field.hint].filter { !$0.isEmpty }.joined(separator: ", "))
+    }
+
+    @ViewBuilder
+    private var folder: some View {
+        let name = screen.folderName(of: field)
+        if !name.isEmpty { Text(name).font(.title3).foregroundStyle(Color.ink) }
+        Button(name.isEmpty ? Words.chooseFolder : Words.chooseAnotherFolder) { asked = field }
+            .buttonStyle(.bordered)
+            .controlSize(.large)
     }
 
     private var choices: some View {
@@ -109,6 +124,40 @@ struct FieldView: View {
                 .disabled(screen.isLookingAtPicture)
         }
         if screen.isLookingAtPicture { ProgressView(Words.pictureInWork) }
+    }
+}
+
+/// A secret, in dots as long as one does not ask to see what is being typed. What was kept before is nowhere to be seen.
+private struct SecretField: View {
+    let field: SheetField
+    @Binding var text: String
+    @FocusState.Binding var focused: String?
+    @State private var isShown = false
+
+    var body: some View {
+        HStack(spacing: 8) {
+            line
+                .font(.title3)
+                .foregroundStyle(Color.ink)
+                .textInputAutocapitalization(.never)
+                .autocorrectionDisabled()
+                .focused($focused, equals: field.key)
+                .frame(minHeight: 44)
+                .accessibilityLabel([field.label, field.hint].filter { !$0.isEmpty }.joined(separator: ", "))
+            if !text.isEmpty {
+                Button(isShown ? Words.hideSecret : Words.showSecret) {
+                    isShown.toggle()
+                    // It is another view from now on, and one goes on typing in that.
+                    focused = field.key
+                }
+                .buttonStyle(.bordered)
+            }
+        }
+    }
+
+    @ViewBuilder
+    private var line: some View {
+        if isShown { TextField(field.hint, text: $text) } else { SecureField(field.hint, text: $text) }
     }
 }
 

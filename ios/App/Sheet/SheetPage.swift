@@ -1,6 +1,7 @@
 import LaydownCore
 import LaydownKit
 import SwiftUI
+import UniformTypeIdentifiers
 
 /// Anything that is filled in: the core says which fields there are and what follows from what is entered.
 struct SheetPage: View {
@@ -8,6 +9,8 @@ struct SheetPage: View {
     @State private var screen: SheetScreen
     @State private var isAsked = false
     @State private var way: PictureWay?
+    /// The field that a folder is asked for.
+    @State private var asked: SheetField?
     @FocusState private var focused: String?
     /// What is half filled in, as JSON.
     @SceneStorage private var half: Data?
@@ -55,6 +58,7 @@ struct SheetPage: View {
         }
         .onChange(of: screen.half) { _, now in half = now.isEmpty ? nil : Saved.write(now) }
         .onChange(of: screen.isDone) { _, done in if done { dismiss() } }
+        .choosesFolder($asked, chosen: { screen.choose($0, in: $1) }, none: { screen.folderDidNotCome($0, in: $1) })
         .takesPictures(by: $way) { picture in
             if let photoField { screen.photograph(picture, in: photoField) }
         } none: { sentence in
@@ -70,13 +74,13 @@ struct SheetPage: View {
     private func rows(_ view: SheetView) -> some View {
         ForEach(view.fields, id: \.key) { field in
             Section {
-                FieldView(screen: screen, field: field, focused: $focused, way: $way).id(field.key)
+                FieldView(screen: screen, field: field, focused: $focused, way: $way, asked: $asked).id(field.key)
                 if let drawing = view.drawing, drawing.below == field.key { panel(drawing) }
             }
         }
         if !view.results.isEmpty {
             Section {
-                ForEach(Array(view.results.enumerated()), id: \.offset) { NoteView($0.element) }
+                NotesView(notes: view.results)
             }
         }
         if !screen.id.isEmpty {

@@ -101,7 +101,7 @@ struct WeighPage: View {
                         AimCard(target: target, isOpen: $isAimOpen)
                     }
                     VerdictPlace(screen: screen, view: view).id("verdict")
-                    ForEach(Array(view.notes.enumerated()), id: \.offset) { NoteView($0.element) }
+                    NotesView(notes: view.notes)
                     HStack {
                         Text(view.tally).font(.subheadline).foregroundStyle(Color.quiet)
                         Spacer()

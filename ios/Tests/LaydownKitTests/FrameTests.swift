@@ -11,7 +11,7 @@ import Testing
         try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true)
         let file = folder.appendingPathComponent("studio.laydown")
         try Data("not a studio".utf8).write(to: file)
-        let frame = Frame(folder: StudioFolder(folder))
+        let frame = Frame(folder: StudioFolder(folder), phone: .invented())
         await frame.open()
         let failure = try #require(frame.failure)
         #expect(!failure.sentence.isEmpty && failure.way == .tryAgain && frame.preferences == nil)
@@ -30,7 +30,7 @@ import Testing
         let file = folder.appendingPathComponent("studio.laydown")
         let whole = try Data(contentsOf: file)
         try whole.dropLast(100).write(to: file)
-        let frame = Frame(folder: StudioFolder(folder))
+        let frame = Frame(folder: StudioFolder(folder), phone: .invented())
         await frame.open()
         #expect(frame.failure?.way == .saveReadable)
         await frame.saveReadable()
@@ -43,11 +43,11 @@ import Testing
         struct Odd: Error {}
         let handover = Handover(folder: Pottery.Folder().url)
         let odd = StudioWork(recover: { _ in throw Odd() }, open: { _ in throw Odd() })
-        let frame = Frame(work: odd, handover: handover)
+        let frame = Frame(work: odd, handover: handover, phone: .invented())
         await frame.open()
         #expect(frame.failure == Frame.Failure(sentence: Words.broken, way: .tryAgain))
         let foreign = StudioWork(recover: { _ in throw Odd() }, open: { _ in throw OtherBuild() })
-        let other = Frame(work: foreign, handover: handover)
+        let other = Frame(work: foreign, handover: handover, phone: .invented())
         await other.open()
         #expect(other.failure == Frame.Failure(sentence: Words.otherBuild, way: .none))
     }
@@ -83,7 +83,7 @@ import Testing
         let sheets = SheetKind.all.map { Place.sheet($0, id: "1", subject: "2") }
         let places: [Place] = [
             .coat("1"), .bucket("1"), .sizes, .cautions, .backup, .firing("1"), .look(firing: "1", piece: "2"),
-            .contactSheet(firing: "1"), .piece("1"), .compare("1"), .find,
+            .contactSheet(firing: "1"), .piece("1"), .compare("1"), .find, .glazeFindings("1"),
             .history("1"), .history(""), .devices, .import,
         ]
         let written = try JSONEncoder().encode(sheets + places)

@@ -30,32 +30,35 @@ final class Pottery {
     private let clock = Clock()
     private let place = Folder()
     var folder: URL { place.url }
+    /// Outlives the app.
+    let phone: Phone
     private(set) var frame: Frame
 
     /// A phone on which laydown was just opened.
-    init() async throws {
-        frame = Pottery.frame(in: place, clock)
+    init(phone: Phone = .invented()) async throws {
+        self.phone = phone
+        frame = Pottery.frame(in: place, clock, phone)
         await frame.open()
         try #require(frame.failure == nil)
     }
 
-    private static func frame(in place: Folder, _ clock: Clock) -> Frame {
+    private static func frame(in place: Folder, _ clock: Clock, _ phone: Phone) -> Frame {
         let work = StudioWork(clock: clock.now, recover: StudioFolder(place.url).recover) {
             try StudioFolder(place.url).open($0)
         }
-        return Frame(work: work, handover: StudioFolder(place.url).handover)
+        return Frame(work: work, handover: StudioFolder(place.url).handover, phone: phone)
     }
 
     /// Ends the app and opens it again.
     func reopen() async throws {
-        frame = Pottery.frame(in: place, clock)
+        frame = Pottery.frame(in: place, clock, phone)
         await frame.open()
         try #require(frame.failure == nil)
     }
 
     /// A studio that can weigh: a form, a glaze with its bucket, a scale.
-    static func furnished() async throws -> Pottery {
-        let pottery = try await Pottery()
+    static func furnished(phone: Phone = .invented()) async throws -> Pottery {
+        let pottery = try await Pottery(phone: phone)
         try await pottery.sheet(.form, ["name": "Breakfast mug", "class": "cylinder_mug", "capacity": "350 ml"])
         try await pottery.sheet(.glaze, ["name": "Ash white", "sensitivity": "medium", "specific_gravity": "1.45"])
         try await pottery.sheet(.scale, ["name": "Bench scale", "capacity": "2000 g", "step": "0.1 g"])
@@ -106,6 +109,41 @@ final class Pottery {
         guard FileManager.default.fileExists(atPath: folder.path) else { return [] }
         return try FileManager.default.contentsOfDirectory(atPath: folder.path)
     }
+}
+
+extension Phone {
+    /// A phone whose folders are those of this machine, and which keeps its secrets as long as it lives.
+    static func invented(
+        secrets: any Secrets = SecretsInMemory(), folders: any Folders = FoldersHere(), isMetered: Bool = false
+    ) -> Phone {
+        Phone(secrets: secrets, folders: folders) { isMetered }
+    }
+}
+
+final class SecretsInMemory: Secrets, @unchecked Sendable {
+    private let lock = NSLock()
+    private var kept: [String: String] = [:]
+    /// Whether it takes no secret; set before it is used.
+    var isFull = false
+
+    func all() -> [String: String] { lock.withLock { kept } }
+    func keep(_ secret: String, under key: String) throws {
+        if isFull { throw SecretNotKept() }
+        lock.withLock { kept[key] = secret }
+    }
+    func forget(_ key: String) throws { lock.withLock { kept[key] = nil } }
+}
+
+/// Folders found again by their paths.
+struct FoldersHere: Folders {
+    func handle(of folder: URL) throws -> String { folder.path }
+    func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer {
+        guard FileManager.default.fileExists(atPath: handle) else { throw FolderError.Gone }
+        return try work(URL(fileURLWithPath: handle, isDirectory: true))
+    }
+    func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+    func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+    func delete(_ url: URL) throws { try FileManager.default.removeItem(at: url) }
 }
 
 /// A picture of an invented vase before a plain wall, as a PNG file.

@@ -32,9 +32,22 @@ import Testing
         }
     }
 
-    @Test func theCameraIsAskedForWithAReason() throws {
+    @Test func theCameraAndTheNetworkAreAskedForWithAReason() throws {
         let info = try read("Project/Info.plist")
-        #expect((info["NSCameraUsageDescription"] as? String)?.isEmpty == false)
+        for key in ["NSCameraUsageDescription", "NSLocalNetworkUsageDescription"] {
+            #expect((info[key] as? String)?.isEmpty == false, "\(key)")
+        }
+        // The core speaks to servers by itself: no exception from the system's rules is asked for.
+        #expect(info["NSAppTransportSecurity"] == nil)
+    }
+
+    @Test func theSystemKnowsTheTaskThatBackUpsAreMadeBy() throws {
+        let info = try read("Project/Info.plist")
+        let source = try String(
+            contentsOf: root.appendingPathComponent("App/House/BackupTime.swift"), encoding: .utf8)
+        let identifier = try #require(source.firstMatch(of: #/identifier = "([^"]+)"/#)).output.1
+        #expect(info["BGTaskSchedulerPermittedIdentifiers"] as? [String] == [String(identifier)])
+        #expect(info["UIBackgroundModes"] as? [String] == ["processing"])
     }
 
     @Test func nothingIsTrackedAndNothingCollected() throws {

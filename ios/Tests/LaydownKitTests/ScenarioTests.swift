@@ -2,6 +2,8 @@ import Foundation
 import LaydownCore
 import Testing
 
+@testable import LaydownKit
+
 /// The scenarios in tests/scenarios, played through the generated Swift: Rust and Kotlin play the same files.
 @Suite struct ScenarioTests {
     @Test func everyScenarioAnswersAsWritten() throws {
@@ -264,6 +266,13 @@ private struct With {
         }
     }
 
+    func trouble() throws -> BackupTrouble {
+        let troubles: [BackupTrouble] = [
+            .placeGone, .notAllowed, .placeFull, .phoneFull, .notMade, .notWhole, .noAnswer,
+        ]
+        return try #require(try one("trouble", of: troubles))
+    }
+
     func look() throws -> Look {
         let look = try of("look")
         switch try look.text("of") {
@@ -302,7 +311,11 @@ extension Studio {
         case "history": return try history(now: now, id: try text("id"))
         case "devices": return try devices(now: now)
         case "agree":
-            let (eye, folder) = (Eye(), try folderAt(path: try text("folder")))
+            let eye = Eye()
+            // The shell's own, so that every call for a file goes over the boundary and back.
+            let place = URL(fileURLWithPath: try text("folder"), isDirectory: true)
+            try FileManager.default.createDirectory(at: place, withIntermediateDirectories: true)
+            let folder = MeetingFolder(place, FoldersHere())
             let (metered, check) = (try with.flag("metered"), try with.flag("check"))
             let sentence = try agree(
                 now: now, secrets: with.values("secrets"), metered: metered, check: check, folder: folder, watch: eye,
@@ -321,6 +334,16 @@ extension Studio {
         case "backup": return try backup(now: now)
         case "back_up": return try backUp(into: try text("into"))
         case "backed_up": return try backedUp(now: now, copy: try text("copy"))
+        case "back_up_every": return try backUpEvery(now: now, every: try text("every"))
+        case "keep_backups_in":
+            return try keepBackupsIn(now: now, place: try text("place"), called: try text("called"))
+        case "backup_due": return try backupDue(now: now, asked: try with.flag("asked")) as Any
+        case "backed_up_by_itself":
+            let (place, file) = (try text("place"), try text("file"))
+            return try backedUpByItself(now: now, place: place, file: file, copy: try text("copy"))
+        case "backups_removed": return try backupsRemoved(now: now, files: try with.texts("files"))
+        case "backup_failed": return try backupFailed(now: now, trouble: try with.trouble())
+        case "export": return try export(what: try text("what"), into: try text("into"))
         case "take_in": return try takeIn(now: now, from: try text("from"))
         case "import": return try `import`(now: now, file: try text("file"), chosen: with.values("chosen"))
         case "take_in_sheet": return try takeInSheet(now: now, file: try text("file"), chosen: with.values("chosen"))
@@ -351,6 +374,9 @@ extension Studio {
         case "write_pdf":
             return try writePdf(title: try text("title"), pages: try with.texts("pages"), into: try text("into"))
         case "sizes": return try sizes(now: now, known: try text("known"))
+        case "findings": return try findings()
+        case "glaze_findings": return try glazeFindings(now: now, id: try text("id"))
+        case "take_best": return try takeBest(now: now, id: try text("id"), best: try text("best"))
         case "preferences": return try preferences()
         default: throw Unknown(what: call)
         }

@@ -17,7 +17,8 @@ extension StudioError {
         // No default: a new kind of error must be given its sentence here before this compiles.
         switch self {
         case .Refused(_, let sentence), .Missing(let sentence), .Busy(let sentence), .Full(let sentence),
-            .Newer(let sentence), .NotAStudio(let sentence), .Damaged(let sentence), .Unreadable(let sentence):
+            .Newer(let sentence), .NotAStudio(let sentence), .Damaged(let sentence), .Unreadable(let sentence),
+            .Elsewhere(let sentence):
             return sentence
         }
     }
@@ -25,7 +26,7 @@ extension StudioError {
     /// Whether it is said where the potter stands, who then goes on; any other failure is said over the whole screen.
     var isSaidInPlace: Bool {
         switch self {
-        case .Refused, .Full, .Busy: true
+        case .Refused, .Full, .Busy, .Elsewhere: true
         case .Missing, .Newer, .NotAStudio, .Damaged, .Unreadable: false
         }
     }
@@ -39,6 +40,7 @@ func sentence(of problem: any Error) -> String {
     switch problem {
     case let problem as StudioError: problem.sentence
     case is OtherBuild: Words.otherBuild
+    case is SecretNotKept: Words.secretNotKept
     default: Words.broken
     }
 }

@@ -31,21 +31,32 @@ public final class Frame {
     public private(set) var failure: Failure?
     /// What was kept last.
     public let offer = UndoOffer()
+    /// The meeting of the studio's phones.
+    public let meeting: Meeting
+    /// Makes the backups that are made by themselves.
+    public let backups: BackupsByThemselves
 
     @ObservationIgnored let work: StudioWork
     @ObservationIgnored let handover: Handover
+    @ObservationIgnored let phone: Phone
 
     /// - Parameters:
     ///   - work: The way to the studio.
     ///   - handover: Where files lie on their way.
-    public init(work: StudioWork, handover: Handover) {
+    ///   - phone: What only the phone can do.
+    public init(work: StudioWork, handover: Handover, phone: Phone) {
         self.work = work
         self.handover = handover
+        self.phone = phone
+        meeting = Meeting(work: work, phone: phone)
+        backups = BackupsByThemselves(
+            work: work, folders: phone.folders, onTheWay: handover.beside(named: "backup"))
     }
 
     /// The app's own: the studio in `folder`.
-    public convenience init(folder: StudioFolder) {
-        self.init(work: StudioWork(recover: folder.recover, open: folder.open), handover: folder.handover)
+    public convenience init(folder: StudioFolder, phone: Phone) {
+        self.init(
+            work: StudioWork(recover: folder.recover, open: folder.open), handover: folder.handover, phone: phone)
     }
 
     /// Opens the studio, or tries to again.
@@ -95,9 +106,13 @@ public final class Frame {
 
     /// What is to be said in place of a problem; nil if it was said over the whole screen.
     func refusal(of problem: any Error) -> String? {
-        if let problem = problem as? StudioError, problem.isSaidInPlace { return problem.sentence }
-        fail(problem)
-        return nil
+        switch problem {
+        case let problem as StudioError where problem.isSaidInPlace: return problem.sentence
+        case is SecretNotKept: return sentence(of: problem)
+        default:
+            fail(problem)
+            return nil
+        }
     }
 
     /// Asks for what a screen shows.

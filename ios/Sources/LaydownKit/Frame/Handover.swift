@@ -11,6 +11,11 @@ public struct Handover: Sendable {
         self.folder = folder
     }
 
+    /// Another such folder beside this one, for what must outlive a `clear` of this.
+    func beside(named name: String) -> Handover {
+        Handover(folder: folder.deletingLastPathComponent().appendingPathComponent(name, isDirectory: true))
+    }
+
     /// Writes a picture whole into a file of its own. No two have one name, since views know a picture by its file.
     ///
     /// - Throws: When the phone is full.

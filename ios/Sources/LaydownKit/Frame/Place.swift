@@ -26,6 +26,8 @@ public enum Place: Hashable, Sendable {
     case compare(String)
     /// Pieces that are looked for.
     case find
+    /// What fired pots say of one glaze.
+    case glazeFindings(String)
     /// All that was ever said of the thing with this id; what was done lately where it is empty.
     case history(String)
     /// The phones of the studio.
@@ -60,6 +62,7 @@ extension Place: Codable {
         case "piece": self = .piece(try id())
         case "compare": self = .compare(try id())
         case "find": self = .find
+        case "glaze_findings": self = .glazeFindings(try id())
         case "history": self = .history(try id())
         case "devices": self = .devices
         case "import": self = .import
@@ -87,6 +90,7 @@ extension Place: Codable {
         case .piece(let id): ["piece", id]
         case .compare(let id): ["compare", id]
         case .find: ["find"]
+        case .glazeFindings(let id): ["glaze_findings", id]
         case .history(let id): ["history", id]
         case .devices: ["devices"]
         case .import: ["import"]
@@ -97,6 +101,7 @@ extension Place: Codable {
 extension SheetKind {
     static let all: [SheetKind] = [
         .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
+        .meetingPlace,
     ]
 
     /// By what name it is written down.
@@ -116,6 +121,7 @@ extension SheetKind {
         case .tile: "tile"
         case .control: "control"
         case .preference: "preference"
+        case .meetingPlace: "meeting_place"
         }
     }
 }

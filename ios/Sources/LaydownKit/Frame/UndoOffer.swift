@@ -17,6 +17,9 @@ public final class UndoOffer {
     /// What the button says that turns it.
     public var label: String { isTakenBack ? Words.doAgain : Words.undo }
 
+    /// Whether there is something to take back or do again: not everything that is kept can be.
+    public var canTurn: Bool { kept?.undo.isEmpty == false }
+
     /// The id of what was kept; empty while there is nothing to say.
     var keptID: String { kept?.id ?? "" }
 
@@ -44,7 +47,7 @@ public final class UndoOffer {
 
     /// Takes back what was kept, or does it again. A second tap that comes before the answer does nothing.
     func turn(on work: StudioWork) async throws {
-        guard let kept, !isTurning else { return }
+        guard let kept, canTurn, !isTurning else { return }
         isTurning = true
         defer { isTurning = false }
         let token = token

@@ -3,7 +3,8 @@ import Foundation
 import LaydownCore
 import Observation
 
-/// Everything into one file that lies elsewhere, and such a file taken in again. What takes long happens beside the weighing.
+/// Everything into one file that lies elsewhere, by hand or by itself, and such a file taken in again; and files for other
+/// programs. What takes long happens beside the weighing.
 @MainActor @Observable
 public final class BackupScreen {
     /// All that it shows; nil until the studio has answered.
@@ -30,14 +31,22 @@ public final class BackupScreen {
     ///
     /// - Returns: Where it lies until it has its place or was sent; nil if none could be made, which is then said.
     public func make() async -> URL? {
-        guard let name = view?.name, !isWorking else { return nil }
+        guard let name = view?.name else { return nil }
+        return await write(named: name) { try $0.backUp(into: $1) }?.file
+    }
+
+    /// Writes a file that `write` fills, to be handed to another app.
+    private func write<Answer: Sendable>(
+        named name: String, _ write: @escaping @Sendable (Studio, String) throws -> Answer
+    ) async -> (file: URL, answer: Answer)? {
+        guard !isWorking else { return nil }
         begin()
         frame.handover.clear()
         do {
             let file = try frame.handover.place(named: name)
-            _ = try await frame.work.aside { studio, _ in try studio.backUp(into: file.path) }
+            let answer = try await frame.work.aside { studio, _ in try write(studio, file.path) }
             await end(nil)
-            return file
+            return (file, answer)
         } catch {
             await end(error)
             return nil
@@ -64,6 +73,91 @@ public final class BackupScreen {
     public func notCopied() {
         said = Note(tone: .attention, text: Words.fileNotCopied)
     }
+
+    // MARK: By itself
+
+    /// How often, of the rows that can be chosen.
+    public var every: Row? { view?.every.first(where: \.chosen) }
+
+    /// Chooses how often a backup is made by itself.
+    @discardableResult
+    public func choose(every row: Row) -> Task<Void, Never> {
+        Task {
+            await frame.tell { try $0.backUpEvery(now: $1, every: row.id) }
+            await refresh()
+        }
+    }
+
+    /// Chooses the folder. A first backup goes there at once: then one knows that the folder can be used.
+    public func keepBackups(in folder: URL) async {
+        guard !isWorking else { return }
+        begin()
+        let folders = frame.phone.folders
+        do {
+            let name = folder.lastPathComponent.split(whereSeparator: \.isNewline).joined(separator: " ")
+            try await frame.work.aside { studio, now in
+                guard let handle = try? folders.handle(of: folder) else { throw NotCopied() }
+                try studio.keepBackupsIn(now: now, place: handle, called: name)
+            }
+        } catch is NotCopied {
+            await end(nil)
+            return folderDidNotCome(Words.folderNotUsable)
+        } catch {
+            return await end(error)
+        }
+        await made(frame.backups.run())
+    }
+
+    /// Makes one there now, whether or not it is due.
+    public func backUpThere() async {
+        guard !isWorking else { return }
+        begin()
+        await made(frame.backups.run(asked: true))
+    }
+
+    /// Why no folder came.
+    public func folderDidNotCome(_ sentence: String) {
+        said = Note(tone: .attention, text: sentence)
+    }
+
+    private func made(_ outcome: BackupsByThemselves.Outcome) async {
+        switch outcome {
+        case .made:
+            await end(nil)
+            said = Note(tone: .plain, text: Words.backedUpThere)
+        // What went wrong stands among the notes.
+        case .notMade: await end(nil)
+        case .refused(let problem): await end(problem)
+        }
+    }
+
+    // MARK: For other programs
+
+    /// The tables, to choose one from.
+    public var tables: [Row] {
+        view?.tables.map { Row(id: $0.what, title: $0.title, detail: $0.detail, chosen: false, outline: []) } ?? []
+    }
+
+    /// What is written for other programs under this name.
+    public func export(_ what: String) -> Export? {
+        view.flatMap { view in (view.tables + [view.journal]).first { $0.what == what } }
+    }
+
+    /// Writes a table or the journal.
+    ///
+    /// - Returns: Where it lies until it was handed to another app, and what to say then; nil if it could not be written, which
+    ///   is then said.
+    public func write(_ export: Export) async -> (file: URL, answer: String)? {
+        let what = export.what
+        return await write(named: export.name) { try $0.export(what: what, into: $1) }
+    }
+
+    /// A file was handed to another app, or to a folder by way of it.
+    public func handedOn(_ sentence: String) {
+        said = Note(tone: .plain, text: sentence)
+    }
+
+    // MARK: The way here
 
     /// Copies a file to here, and hands it to `call`, which answers with what to say.
     private func take(

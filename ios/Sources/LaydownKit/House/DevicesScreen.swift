@@ -1,10 +1,15 @@
 import LaydownCore
+import Observation
 
-/// The phones of the studio, and how they come to agree.
-@MainActor
+/// The phones of the studio, where they meet, and how they come to agree.
+@MainActor @Observable
 public final class DevicesScreen {
     /// All that it shows; nil until the studio has answered.
     public var view: DevicesView? { latest.view }
+    /// The meeting, under way or not.
+    public var meeting: Meeting { frame.meeting }
+    /// Why the last thing could not be done; empty when nothing is wrong.
+    public private(set) var refusal = ""
 
     private let frame: Frame
     private let latest = Latest<DevicesView>()
@@ -17,5 +22,38 @@ public final class DevicesScreen {
     /// Reads the phones.
     public func refresh() async {
         await frame.show(latest) { try $0.devices(now: $1) }
+    }
+
+    /// Meets the others now; with `check`, all that this phone put there is read again.
+    @discardableResult
+    public func agree(check: Bool = false) -> Task<Void, Never> {
+        refusal = ""
+        let folder = view?.meeting.folder ?? ""
+        return Task {
+            do {
+                try await meeting.run(folder: folder, check: check)
+            } catch {
+                frame.fail(error)
+            }
+            await refresh()
+        }
+    }
+
+    /// Forgets where they meet, and what is secret about it.
+    @discardableResult
+    public func forget() -> Task<Void, Never> {
+        refusal = ""
+        let secrets = frame.phone.secrets
+        return Task {
+            do {
+                try await frame.work.ask { studio, now in
+                    try studio.forgetMeetingPlace(now: now)
+                    try secrets.forgetAll()
+                }
+            } catch {
+                refusal = frame.refusal(of: error) ?? ""
+            }
+            await refresh()
+        }
     }
 }

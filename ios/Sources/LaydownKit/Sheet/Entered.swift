@@ -16,14 +16,16 @@ struct Entered {
     private static let mostSteps = 50
 
     private var texts: [String: String] = [:]
+    /// What is secret stands apart, so that it is never written down with the rest.
+    private(set) var secrets: [String: String] = [:]
     private var steps: [Before] = []
     private var begun = 0
 
-    var isEmpty: Bool { texts.isEmpty }
+    var isEmpty: Bool { texts.isEmpty && secrets.isEmpty }
     var canUndo: Bool { steps.contains { !$0.texts.isEmpty } }
-    var values: [Value] { texts.map { Value(key: $0.key, text: $0.value) } }
+    var values: [Value] { texts.merging(secrets) { $1 }.map { Value(key: $0.key, text: $0.value) } }
 
-    /// What is entered, by the fields' keys; steps of the drawing are not in it.
+    /// What is entered, by the fields' keys; steps of the drawing are not in it, nor what is secret.
     var all: [String: String] { texts }
 
     /// What is entered under a key.
@@ -33,6 +35,19 @@ struct Entered {
     mutating func type(_ text: String, key: String) {
         texts[key] = text
         steps.removeAll { $0.texts.keys.contains(key) }
+    }
+
+    /// A secret is typed.
+    mutating func type(secret: String, key: String) {
+        secrets[key] = secret
+    }
+
+    /// The secret typed under a key; empty where none was.
+    func secret(_ key: String) -> String { secrets[key] ?? "" }
+
+    /// Forgets what is secret.
+    mutating func forgetSecrets() {
+        secrets = [:]
     }
 
     /// Begins a thing that one Undo takes back.

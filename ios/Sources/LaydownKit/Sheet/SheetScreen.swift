@@ -82,7 +82,13 @@ public final class SheetScreen {
 
     /// What stands in a field: what is entered is newer than what the core has seen.
     public func text(of field: SheetField) -> String {
-        entered[field.key] ?? field.text
+        // The core never says a secret again: what is being typed stands there.
+        field.kind == .secret ? entered.secret(field.key) : entered[field.key] ?? field.text
+    }
+
+    /// What the folder in a field is called; empty where none is chosen.
+    public func folderName(of field: SheetField) -> String {
+        text(of: field).split(separator: "\n").first.map(String.init) ?? ""
     }
 
     /// What is wrong with a field; empty when nothing is.
@@ -94,18 +100,41 @@ public final class SheetScreen {
     @discardableResult
     public func enter(_ text: String, in field: SheetField) -> Task<Void, Never> {
         guard text != self.text(of: field) else { return Task {} }
-        entered.type(text, key: field.key)
+        if field.kind == .secret {
+            entered.type(secret: text, key: field.key)
+        } else {
+            entered.type(text, key: field.key)
+        }
         entries += 1
         refusal = ""
         refusals[field.key] = nil
         refusedField = nil
         let mine = entries
-        let isTyped = [.text, .number, .table].contains(field.kind)
+        let isTyped = [.text, .exact, .secret, .number, .table].contains(field.kind)
         return Task {
             // Nobody cancels it; what is entered meanwhile makes it out of date.
             if isTyped { guard (try? await Task.sleep(for: pause)) != nil, mine == entries else { return } }
             await refresh()
         }
+    }
+
+    // MARK: Folders
+
+    /// A folder was chosen for a field.
+    @discardableResult
+    public func choose(_ folder: URL, in field: SheetField) -> Task<Void, Never> {
+        let folders = frame.phone.folders
+        return Task {
+            let handle = await Task.detached { try? folders.handle(of: folder) }.value
+            guard let handle else { return folderDidNotCome(Words.folderNotAllowed, in: field) }
+            let name = folder.lastPathComponent.split(whereSeparator: \.isNewline).joined(separator: " ")
+            await enter("\(name)\n\(handle)", in: field).value
+        }
+    }
+
+    /// No folder was chosen, or it may not be used.
+    public func folderDidNotCome(_ sentence: String, in field: SheetField) {
+        refusals[field.key] = sentence
     }
 
     // MARK: Keeping
@@ -119,8 +148,15 @@ public final class SheetScreen {
             guard !isKeeping, !isDone else { return }
             isKeeping = true
             defer { isKeeping = false }
-            let entry = entry
-            guard await frame.keep({ try $0.keepSheet(now: $1, entry: entry) }, refused: refuse) else { return }
+            let (entry, typed, secrets) = (entry, entered.secrets, frame.phone.secrets)
+            let fields = Set(view?.fields.filter { $0.kind == .secret }.map(\.key) ?? [])
+            let hasSecrets = kind == .meetingPlace
+            let command: StudioWork.Call<Kept> = { studio, now in
+                let kept = try studio.keepSheet(now: now, entry: entry)
+                if hasSecrets { try secrets.keep(typed, of: fields) }
+                return kept
+            }
+            guard await frame.keep(command, refused: refuse) else { return }
             if kind == .preference { await frame.open() }
             leave()
         }
@@ -141,6 +177,7 @@ public final class SheetScreen {
     /// The sheet is left for good: its pictures are of no use any more.
     public func leave() {
         isDone = true
+        entered.forgetSecrets()
         frame.handover.clear()
     }
 

@@ -1,0 +1,44 @@
+import LaydownCore
+import LaydownKit
+import SwiftUI
+
+/// What is known of one glaze: its window, what targets rest on, and whether coats keep to their aims.
+struct GlazeFindingsPage: View {
+    @State private var screen: GlazeFindingsScreen
+
+    init(frame: Frame, glaze: String) {
+        _screen = State(initialValue: GlazeFindingsScreen(frame: frame, glaze: glaze))
+    }
+
+    var body: some View {
+        ListPage(screen.view?.title ?? "", refresh: screen.refresh) {
+            if let view = screen.view {
+                if !view.empty.isEmpty { Section { Sentence(view.empty) } }
+                ForEach(view.windows, id: \.title) { window in
+                    Section(window.title) {
+                        Sentence(window.words)
+                        Sentence(window.sure)
+                        ChartPlot(chart: window.chart)
+                        LinesView(lines: window.faults)
+                    }
+                }
+                if !view.rests.isEmpty { Section(Words.targetsRestOn) { LinesView(lines: view.rests) } }
+                if !view.take.isEmpty {
+                    Section {
+                        Trouble(sentence: screen.refusal)
+                        MainButton(view.take) { screen.takeBest() }
+                        Sentence(view.takeHelp)
+                    }
+                }
+                if let drift = view.drift {
+                    Section(drift.title) {
+                        Sentence(drift.words)
+                        ChartPlot(chart: drift)
+                    }
+                }
+                if !view.sets.isEmpty { Section { LinesView(lines: view.sets) } }
+                if !view.notes.isEmpty { Section { NotesView(notes: view.notes) } }
+            }
+        }
+    }
+}

@@ -1,0 +1,68 @@
+import Foundation
+import LaydownCore
+import LaydownKit
+
+/// Folders that the person chose, found again by the bookmarks that the system gives out for them, written as base64.
+struct BookmarkedFolders: Folders {
+    private enum Way { case reading, replacing, deleting }
+
+    func handle(of folder: URL) throws -> String {
+        // What has just been chosen may be used only while it is opened.
+        try opened(folder) { try $0.bookmarkData().base64EncodedString() }
+    }
+
+    func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer {
+        guard let bookmark = Data(base64Encoded: handle) else { throw FolderError.Gone }
+        var isStale = false
+        // A stale one still leads there: it was made before the folder was moved or renamed.
+        guard let folder = try? URL(resolvingBookmarkData: bookmark, bookmarkDataIsStale: &isStale) else {
+            throw FolderError.Gone
+        }
+        return try opened(folder, work)
+    }
+
+    func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+        try coordinated(.reading, url, work)
+    }
+
+    func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+        try coordinated(.replacing, url, work)
+    }
+
+    func delete(_ url: URL) throws {
+        try coordinated(.deleting, url) { try FileManager.default.removeItem(at: $0) }
+    }
+
+    private func opened<Answer>(_ folder: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+        // Where the system does not let it be opened, what is done there fails, and tells why.
+        let isOpened = folder.startAccessingSecurityScopedResource()
+        defer { if isOpened { folder.stopAccessingSecurityScopedResource() } }
+        return try work(folder)
+    }
+
+    /// Waits for whoever else has to do with a file, then does `work` where it lies by then. The system calls back before it
+    /// returns, or not at all, and then says why.
+    private func coordinated<Answer>(
+        _ way: Way, _ url: URL, _ work: (URL) throws -> Answer
+    ) throws -> Answer {
+        let coordinator = NSFileCoordinator()
+        var problem: NSError?
+        var outcome: Result<Answer, any Error>?
+        switch way {
+        case .reading:
+            coordinator.coordinate(readingItemAt: url, options: [], error: &problem) { url in
+                outcome = Result { try work(url) }
+            }
+        case .replacing:
+            coordinator.coordinate(writingItemAt: url, options: .forReplacing, error: &problem) { url in
+                outcome = Result { try work(url) }
+            }
+        case .deleting:
+            coordinator.coordinate(writingItemAt: url, options: .forDeleting, error: &problem) { url in
+                outcome = Result { try work(url) }
+            }
+        }
+        guard let outcome else { throw problem ?? FolderError.NoAnswer }
+        return try outcome.get()
+    }
+}

@@ -1,0 +1,47 @@
+import LaydownCore
+import Observation
+
+/// What is known of one glaze: its window, what targets rest on, and whether coats keep to their aims.
+@MainActor @Observable
+public final class GlazeFindingsScreen {
+    /// All that it shows; nil until the studio has answered.
+    public var view: GlazeFindingsView? { latest.view }
+    /// Why the best could not be taken over; empty when nothing is wrong.
+    public private(set) var refusal = ""
+
+    private let frame: Frame
+    private let glaze: String
+    private let latest = Latest<GlazeFindingsView>()
+    private var isTaking = false
+
+    /// - Parameters:
+    ///   - frame: The house around the screen.
+    ///   - glaze: The glaze's id.
+    public init(frame: Frame, glaze: String) {
+        self.frame = frame
+        self.glaze = glaze
+    }
+
+    /// Reads what is known.
+    public func refresh() async {
+        let glaze = glaze
+        await frame.show(latest) { try $0.glazeFindings(now: $1, id: glaze) }
+    }
+
+    /// Takes the best laydown over as the glaze's starting value.
+    @discardableResult
+    public func takeBest() -> Task<Void, Never> {
+        // A second tap that comes before the answer would take it over twice.
+        guard let view, !view.take.isEmpty, !isTaking else { return Task {} }
+        isTaking = true
+        refusal = ""
+        let (id, best) = (view.id, view.best)
+        return Task {
+            _ = await frame.keep(
+                { try $0.takeBest(now: $1, id: id, best: best) },
+                refused: { refusal = frame.refusal(of: $0) ?? "" })
+            isTaking = false
+            await refresh()
+        }
+    }
+}

@@ -1,0 +1,183 @@
+import Foundation
+import LaydownCore
+import Testing
+
+@testable import LaydownKit
+
+/// Backups that are made by themselves, over the real library and a folder of this machine; and files for other programs.
+@MainActor @Suite struct BackupsByThemselvesTests {
+    private let place = Pottery.Folder()
+
+    /// A studio whose backups go into `place`, the first of them made already.
+    private func keeping(_ folders: any Folders = FoldersHere()) async throws -> (Pottery, BackupScreen) {
+        try FileManager.default.createDirectory(at: place.url, withIntermediateDirectories: true)
+        let pottery = try await Pottery.furnished(phone: .invented(folders: folders))
+        let screen = BackupScreen(frame: pottery.frame)
+        await screen.refresh()
+        await screen.keepBackups(in: place.url)
+        return (pottery, screen)
+    }
+
+    private func there() throws -> [String] {
+        try FileManager.default.contentsOfDirectory(atPath: place.url.path).sorted()
+    }
+
+    private func onTheWay(_ pottery: Pottery) -> [String] {
+        let folder = pottery.folder.appendingPathComponent("backup").path
+        return (try? FileManager.default.contentsOfDirectory(atPath: folder)) ?? []
+    }
+
+    @Test func theFirstGoesThereAtOnceAndTheNextWhenItIsDue() async throws {
+        let (pottery, screen) = try await keeping()
+        #expect(screen.said == Note(tone: .plain, text: Words.backedUpThere) && !screen.isWorking)
+        #expect(screen.view?.place == place.url.lastPathComponent)
+        #expect(try there().count == 1 && onTheWay(pottery).isEmpty)
+        // Nothing new, and not a week yet.
+        _ = await pottery.frame.backups.run()
+        #expect(try there().count == 1)
+        // Within the same minute it would have the same name.
+        await screen.backUpThere()
+        #expect(try there().count == 2 && screen.view?.notes.map(\.text) == [])
+
+        // What lies there is a backup.
+        let other = try await Pottery()
+        let taking = BackupScreen(frame: other.frame)
+        await taking.refresh()
+        await taking.takeIn(from: place.url.appendingPathComponent(try there()[1]))
+        #expect(taking.said?.tone == .plain, "\(taking.said?.text ?? "")")
+    }
+
+    @Test func theNewestFiveStayAndWhatIsNotItsOwnIsLeftAlone() async throws {
+        let (_, screen) = try await keeping()
+        let foreign = place.url.appendingPathComponent("laydown-2020-01-01-0000.zip")
+        try Data("mine".utf8).write(to: foreign)
+        for _ in 1...6 { await screen.backUpThere() }
+        #expect(try there().count == 6 && FileManager.default.fileExists(atPath: foreign.path))
+    }
+
+    @Test func whoeverAsksMeanwhileWaitsForTheSameRun() async throws {
+        let (pottery, _) = try await keeping()
+        let backups = pottery.frame.backups
+        let runs = [Task { await backups.run(asked: true) }, Task { await backups.run(asked: true) }]
+        for run in runs {
+            guard case .made = await run.value else {
+                Issue.record("it was not made")
+                return
+            }
+        }
+        #expect(try there().count == 2)
+    }
+
+    @Test func howOftenIsChosen() async throws {
+        let (_, screen) = try await keeping()
+        let never = try #require(screen.view?.every.last)
+        #expect(screen.every?.id != never.id)
+        await screen.choose(every: never).value
+        #expect(screen.every?.id == never.id)
+    }
+
+    @Test func aFolderThatIsGoneIsSaidAndNoneIsMadeInItsPlace() async throws {
+        let (pottery, screen) = try await keeping()
+        try FileManager.default.removeItem(at: place.url)
+        await screen.backUpThere()
+        #expect(screen.said == nil && screen.view?.notes.isEmpty == false && pottery.frame.failure == nil)
+        #expect(!FileManager.default.fileExists(atPath: place.url.path) && onTheWay(pottery).isEmpty)
+    }
+
+    @Test func whatGoesWrongThereIsSaidAndLeavesNothingBehind() async throws {
+        let troubles: [(FoldersInTrouble.Trouble, String)] = [
+            (.full, "no room in the folder"), (.torn, "not what was written"), (.locked, "may not write"),
+        ]
+        for (trouble, words) in troubles {
+            let folders = FoldersInTrouble()
+            let (pottery, screen) = try await keeping(folders)
+            let before = try there()
+            folders.trouble = trouble
+            await screen.backUpThere()
+            let notes = screen.view?.notes.map(\.text) ?? []
+            #expect(notes.contains { $0.contains(words) }, "\(trouble): \(notes)")
+            #expect(try there() == before && onTheWay(pottery).isEmpty && pottery.frame.failure == nil)
+            folders.trouble = nil
+            await screen.backUpThere()
+            #expect(screen.said?.text == Words.backedUpThere && screen.view?.notes.map(\.text) == [])
+            for name in try there() { try FileManager.default.removeItem(at: place.url.appendingPathComponent(name)) }
+        }
+    }
+
+    @Test func aPhoneOnWhichItCannotBeMadeSaysSo() async throws {
+        let (pottery, screen) = try await keeping()
+        let folder = pottery.folder.appendingPathComponent("backup")
+        try? FileManager.default.removeItem(at: folder)
+        try Data().write(to: folder)
+        await screen.backUpThere()
+        #expect(screen.view?.notes.contains { $0.text.contains("could not be made on this phone") } == true)
+    }
+
+    @Test func aFolderThatMayNotBeUsedIsNotTaken() async throws {
+        let folders = FoldersInTrouble()
+        folders.trouble = .locked
+        let (_, screen) = try await keeping(folders)
+        #expect(screen.said == Note(tone: .attention, text: Words.folderNotUsable) && screen.view?.place == "")
+        screen.folderDidNotCome(Words.noFolder)
+        #expect(screen.said?.text == Words.noFolder)
+    }
+
+    @Test func tablesAndTheJournalAreWrittenForOtherPrograms() async throws {
+        let pottery = try await Pottery.furnished()
+        try await pottery.coat("20.5")
+        let screen = BackupScreen(frame: pottery.frame)
+        await screen.refresh()
+        #expect(screen.tables.count > 3 && screen.export("nothing") == nil)
+        let journal = try #require(screen.view?.journal.what)
+        for what in [screen.tables[0].id, journal] {
+            let export = try #require(screen.export(what))
+            let written = try #require(await screen.write(export))
+            #expect(written.file.lastPathComponent == export.name && !written.answer.isEmpty)
+            #expect(try Data(contentsOf: written.file).isEmpty == false)
+            screen.handedOn(written.answer)
+            #expect(screen.said == Note(tone: .plain, text: written.answer))
+        }
+    }
+}
+
+/// Folders of this machine in which something goes wrong.
+private final class FoldersInTrouble: Folders, @unchecked Sendable {
+    enum Trouble {
+        /// There is room for half of a file.
+        case full
+        /// What was written is not what lies there.
+        case torn
+        /// Nothing may be written any more.
+        case locked
+    }
+
+    private let lock = NSLock()
+    private var now: Trouble?
+    var trouble: Trouble? {
+        get { lock.withLock { now } }
+        set { lock.withLock { now = newValue } }
+    }
+
+    func handle(of folder: URL) throws -> String {
+        if trouble == .locked { throw CocoaError(.fileReadNoPermission) }
+        return folder.path
+    }
+
+    func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer {
+        try FoldersHere().reach(handle, work)
+    }
+
+    func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+
+    func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+        if trouble == .locked { throw CocoaError(.fileWriteNoPermission) }
+        let answer = try work(url)
+        guard let trouble else { return answer }
+        let whole = try Data(contentsOf: url)
+        try whole.dropLast(whole.count / 2).write(to: url)
+        if trouble == .full { throw CocoaError(.fileWriteOutOfSpace) }
+        return answer
+    }
+
+    func delete(_ url: URL) throws { try FileManager.default.removeItem(at: url) }
+}

@@ -1,0 +1,140 @@
+import Foundation
+import LaydownCore
+import Testing
+
+@testable import LaydownKit
+
+/// Where the phones of a studio meet, over the real library and a folder of this machine.
+@MainActor @Suite struct MeetingTests {
+    private let place = Pottery.Folder()
+
+    /// A sheet of the meeting place with this in it.
+    private func sheet(_ pottery: Pottery, _ values: [String: String]) async throws -> SheetScreen {
+        let screen = SheetScreen(frame: pottery.frame, kind: .meetingPlace, pause: .milliseconds(1))
+        await screen.refresh()
+        // Which kind of place it is decides which fields there are, and so does whether it is sealed.
+        for key in ["kind", "sealed"] where values[key] != nil { try await enter(values, key, on: screen) }
+        for key in values.keys where key != "kind" && key != "sealed" { try await enter(values, key, on: screen) }
+        return screen
+    }
+
+    private func enter(_ values: [String: String], _ key: String, on screen: SheetScreen) async throws {
+        let field = try #require(screen.view?.fields.first { $0.key == key }, "\(key)")
+        await screen.enter(values[key] ?? "", in: field).value
+    }
+
+    private func meetInFolder(_ pottery: Pottery) async throws {
+        try FileManager.default.createDirectory(at: place.url, withIntermediateDirectories: true)
+        let screen = try await sheet(pottery, ["kind": "folder"])
+        let field = try #require(screen.view?.fields.first { $0.kind == .folder })
+        await screen.choose(place.url, in: field).value
+        #expect(screen.folderName(of: field) == place.url.lastPathComponent)
+        await screen.keep().value
+        try #require(screen.isDone, "\(screen.refusal)")
+    }
+
+    private func phones(_ pottery: Pottery) async -> DevicesScreen {
+        let screen = DevicesScreen(frame: pottery.frame)
+        await screen.refresh()
+        return screen
+    }
+
+    private func weighed(_ pottery: Pottery) async -> [String] {
+        let screen = WeighScreen(frame: pottery.frame)
+        await screen.refresh()
+        return screen.view?.recent.map(\.wet) ?? []
+    }
+
+    @Test func whatOnePhoneWeighedIsOnTheOtherAfterTheyMet() async throws {
+        let (mine, other) = (try await Pottery.furnished(), try await Pottery())
+        try await mine.coat("20.5")
+        for pottery in [mine, other] {
+            try await meetInFolder(pottery)
+            // There is nothing to take back of it.
+            #expect(!pottery.frame.offer.sentence.isEmpty && !pottery.frame.offer.canTurn)
+        }
+        let screens = (await phones(mine), await phones(other))
+        #expect(screens.0.view?.meeting.chosen == true && screens.0.view?.meeting.folder == place.url.path)
+        await screens.0.agree().value
+        await screens.1.agree().value
+        #expect(screens.1.view?.meeting.notes.map(\.text) == [])
+        #expect(screens.1.view?.devices.count == 2 && screens.1.meeting.ended == 1 && !screens.1.meeting.isRunning)
+        #expect(await weighed(other) == ["20.5 g"])
+        await screens.0.agree(check: true).value
+        #expect(screens.0.view?.meeting.notes.map(\.text) == [])
+    }
+
+    @Test func aFolderThatIsGoneIsSaidOnThePage() async throws {
+        let pottery = try await Pottery.furnished()
+        try await meetInFolder(pottery)
+        try FileManager.default.removeItem(at: place.url)
+        let screen = await phones(pottery)
+        await screen.agree().value
+        #expect(screen.view?.meeting.notes.isEmpty == false && pottery.frame.failure == nil)
+        // No folder was made in its place.
+        #expect(!FileManager.default.fileExists(atPath: place.url.path))
+    }
+
+    @Test func oneMeetingIsUnderWayAndItCanBeStopped() async throws {
+        let pottery = try await Pottery.furnished()
+        try await meetInFolder(pottery)
+        let screen = await phones(pottery)
+        let (tap, second) = (screen.agree(), screen.agree())
+        await Task.yield()
+        #expect(screen.meeting.isRunning && screen.meeting.words == Words.meetingBegins)
+        screen.meeting.stop()
+        #expect(screen.meeting.words == Words.stopping)
+        await tap.value
+        await second.value
+        #expect(screen.meeting.ended == 1 && !screen.meeting.isRunning && !screen.meeting.isStopping)
+    }
+
+    @Test func secretsAreKeptByThePhoneAloneAndForgottenWithThePlace() async throws {
+        let secrets = SecretsInMemory()
+        try secrets.keep("old", under: "secret")
+        let pottery = try await Pottery(phone: .invented(secrets: secrets))
+        let place = ["kind": "webdav", "address": "files.example.org/dav", "user": "kim", "password": "slip and clay"]
+        let screen = try await sheet(pottery, place)
+        let field = try #require(screen.view?.fields.first { $0.kind == .secret })
+        #expect(screen.text(of: field) == "slip and clay" && field.text.isEmpty)
+        // Never written down with the rest.
+        #expect(!screen.half.isEmpty && !screen.half.values.contains("slip and clay"))
+        await screen.keep().value
+        #expect(screen.isDone && screen.text(of: field).isEmpty)
+        // What belonged to another kind of place is gone.
+        #expect(secrets.all() == ["password": "slip and clay"])
+
+        let again = try await sheet(pottery, [:])
+        #expect(again.view?.fields.first { $0.kind == .secret }?.text == "" && !again.hasSomethingToKeep)
+        let page = await phones(pottery)
+        await page.forget().value
+        #expect(page.view?.meeting.chosen == false && secrets.all().isEmpty && page.refusal.isEmpty)
+    }
+
+    @Test func aSecretThatThePhoneDoesNotTakeIsSaidOnTheSheet() async throws {
+        let secrets = SecretsInMemory()
+        secrets.isFull = true
+        let pottery = try await Pottery(phone: .invented(secrets: secrets))
+        let place = ["kind": "webdav", "address": "files.example.org/dav", "user": "kim", "password": "slip and clay"]
+        let screen = try await sheet(pottery, place)
+        await screen.keep().value
+        #expect(screen.refusal == Words.secretNotKept && !screen.isDone && pottery.frame.failure == nil)
+    }
+
+    @Test func whatTheStorageSaysIsTold() throws {
+        let nowhere = URL(fileURLWithPath: "/nowhere/at/all")
+        #expect(throws: FolderError.Gone) {
+            do { _ = try Data(contentsOf: nowhere) } catch { throw FolderError(error) }
+        }
+        #expect(FolderError(POSIXError(.ENOSPC)) == .Full)
+        #expect(FolderError(CocoaError(.fileWriteOutOfSpace)) == .Full)
+        #expect(FolderError(CocoaError(.fileWriteNoPermission)) == .NotAllowed)
+        let quota = CocoaError(.fileReadUnknown, userInfo: [NSUnderlyingErrorKey: POSIXError(.EDQUOT)])
+        #expect(FolderError(quota) == .Full)
+        #expect(FolderError(SecretNotKept()) == .Failed)
+        let shut = ShutFolder(.NotAllowed)
+        #expect(throws: FolderError.NotAllowed) { try shut.list() }
+        #expect(throws: FolderError.NotAllowed) { try shut.get(path: "devices/a") }
+        #expect(throws: FolderError.NotAllowed) { try shut.put(path: "devices/a", bytes: Data()) }
+    }
+}
