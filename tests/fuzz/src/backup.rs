@@ -278,7 +278,7 @@ pub fn read(bytes: &[u8]) {
     let empty = store.dump().unwrap();
     match store.take_in(NOW.unix_ms, &file) {
         Ok(taken) => {
-            assert_eq!(checked.unwrap(), taken.held);
+            assert_eq!(checked.unwrap().contents, taken.held);
             assert_eq!(store.take_in(NOW.unix_ms, &file).unwrap().new, Contents::default(), "twice is as once");
             let dump = store.dump().unwrap();
             store.rebuild().unwrap();
