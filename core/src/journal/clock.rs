@@ -53,6 +53,19 @@ impl Clock {
         Clock(wall.max(self.0 + 1).min(Clock::LATEST.0))
     }
 
+    /// As [`Clock::tick`] for the first event of a command: in a millisecond that no event before it has, so that what one command
+    /// made can be told from what the next one made, also where the phone's clock stands still or was set back.
+    #[must_use]
+    pub fn begin(self, now_ms: i64) -> Clock {
+        self.tick(now_ms.max(self.millis() + 1))
+    }
+
+    /// Whether an event with this clock goes on with the command of the event `before` it on the same phone.
+    pub fn goes_on_from(self, before: Clock) -> bool {
+        let is_carried = before.counter() == u16::MAX && self.0 == before.0 + 1;
+        self.millis() == before.millis() || is_carried
+    }
+
     /// This clock after an event of another phone, stamped `remote`, was seen: never earlier than either.
     #[must_use]
     pub fn observe(self, remote: Clock) -> Clock {
@@ -92,6 +105,24 @@ mod tests {
         let carried = full.tick(NOW);
         assert_eq!((carried.millis(), carried.counter()), (NOW + 1, 0));
         assert!(carried > full);
+    }
+
+    #[test]
+    fn a_command_begins_in_a_millisecond_of_its_own_and_goes_on_however_long_it_is() {
+        let first = Clock::ZERO.begin(NOW);
+        assert_eq!((first.millis(), first.counter()), (NOW, 0));
+        for now in [NOW, NOW - 86_400_000] {
+            let next = first.tick(NOW).begin(now);
+            assert_eq!((next.millis(), next.counter()), (NOW + 1, 0));
+            assert!(!next.goes_on_from(first.tick(NOW)));
+        }
+        let mut clock = first;
+        for _ in 0..100_000 {
+            let next = clock.tick(NOW);
+            assert!(next.goes_on_from(clock));
+            clock = next;
+        }
+        assert_eq!(Clock::LATEST.begin(i64::MAX), Clock::LATEST);
     }
 
     #[test]

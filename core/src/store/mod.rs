@@ -33,8 +33,8 @@ use photos::Photos;
 pub(crate) use photos::whole_file;
 pub use recover::{Recovered, recover, recover_here};
 pub use transaction::{
-    Changes, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks, latest_events,
-    this_device, without_gaps,
+    Changes, Command, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks,
+    latest_commands, this_device, without_gaps,
 };
 
 /// Events that are taken in at a time: a Keep waits for so many, some milliseconds.
@@ -199,14 +199,14 @@ impl Store {
         self.read(|conn| {
             let mut text = String::new();
             for table in entity::TABLES {
-                let names = ["id"].into_iter().chain(table.fields.iter().copied());
+                let fields = table.fields.iter().copied();
                 let column = |(name, is_word): (&str, &bool)| match is_word {
                     true => format!("'{name}=' || (SELECT quote(text) FROM word WHERE number = \"{name}\")"),
                     false => format!("'{name}=' || quote(\"{name}\")"),
                 };
-                let columns: Vec<String> = names.zip(table.is_word).map(column).collect();
+                let columns: Vec<String> = fields.zip(table.is_word.iter().skip(1)).map(column).collect();
                 let sql = format!(
-                    "SELECT '{kind} ' || {row} FROM \"{kind}\" ORDER BY id",
+                    "SELECT '{kind} ' || hex(id) || ' ' || {row} FROM \"{kind}\" ORDER BY id",
                     kind = table.kind.name(),
                     row = columns.join(" || ' ' || ")
                 );

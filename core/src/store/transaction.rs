@@ -1,6 +1,7 @@
 //! One command's worth of writing: events appended, what they touch refolded, all or nothing.
 
 use std::borrow::Borrow;
+use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet};
 
 use rusqlite::{Connection, OptionalExtension, Row, Rows, params};
@@ -280,7 +281,8 @@ impl<'a> Transaction<'a> {
     }
 
     fn write(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<Event, StoreError> {
-        self.clock = self.clock.tick(self.now_ms);
+        let is_first = self.next_seq == self.first_seq;
+        self.clock = if is_first { self.clock.begin(self.now_ms) } else { self.clock.tick(self.now_ms) };
         let event = Event { device: self.device.id, seq: self.next_seq, clock: self.clock, entity, kind, body };
         if !insert(self.conn, self.words, self.device.number, &event)? {
             return Err(StoreError::Damaged { details: format!("event {} was there already", event.seq) });
@@ -433,13 +435,61 @@ fn last_without_gap(conn: &Connection, device: DeviceId, last: i64) -> Result<i6
     Ok(whole)
 }
 
-/// The newest events of every device, at most `limit` of each.
-pub fn latest_events(conn: &Connection, limit: u32) -> Result<Vec<Event>, StoreError> {
-    let mut events = Vec::new();
+/// What one command did, as the journal has it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Command {
+    /// Its events from the first on, at most as many as were asked for.
+    pub events: Vec<Event>,
+    /// How many things they all write about.
+    pub things: u32,
+    /// What takes it back, on the phone that made it.
+    pub undo: Undo,
+}
+
+/// The newest commands of every device, at most `limit` of each, the newest first; of a command at most `most` events are read.
+pub fn latest_commands(conn: &Connection, limit: usize, most: i64) -> Result<Vec<Command>, StoreError> {
+    let mut commands = Vec::new();
     for (device, last) in devices(conn)? {
-        events.extend(events_in(conn, device, last - i64::from(limit) + 1, last)?);
+        let Some(number) = number_of(conn, device)? else { continue };
+        let mut last = Some(last).filter(|last| *last > 0);
+        for _ in 0..limit {
+            let Some(end) = last else { break };
+            let before = last_before_command(conn, number, end)?;
+            let first = before.unwrap_or(0) + 1;
+            let events = between(conn, &mut Words::default(), number, first, end.min(first + most - 1))?;
+            let things = things_between(conn, number, first, end)?;
+            commands.push(Command { events, things, undo: Undo::of(device, first, end) });
+            last = before;
+        }
     }
-    Ok(events)
+    commands.sort_by_key(|command| Reverse(command.events.first().map(Event::order)));
+    Ok(commands)
+}
+
+/// The last event before the command that ended with the event `end`. They are walked through: a long command is rare.
+fn last_before_command(conn: &Connection, number: i64, end: i64) -> Result<Option<i64>, StoreError> {
+    let mut select =
+        conn.prepare_cached("SELECT place, clock FROM event WHERE place BETWEEN ?1 AND ?2 ORDER BY place DESC")?;
+    let mut rows = select.query([place(number, 1), place(number, end)])?;
+    let mut later: Option<Clock> = None;
+    while let Some(row) = rows.next()? {
+        let here = clock(row.get(1)?)?;
+        if later.is_some_and(|later| !later.goes_on_from(here)) {
+            return Ok(Some(seq_at(row.get(0)?)));
+        }
+        later = Some(here);
+    }
+    Ok(None)
+}
+
+/// How many things were written about, not counting what was only taken back.
+fn things_between(conn: &Connection, number: i64, first: i64, last: i64) -> Result<u32, StoreError> {
+    let mut select = conn.prepare_cached(
+        "SELECT count(DISTINCT entity) FROM event WHERE place BETWEEN ?1 AND ?2 \
+         AND kind IS NOT (SELECT number FROM word WHERE text = ?3)",
+    )?;
+    let retract = Kind::RETRACT;
+    Ok(select.query_row(params![place(number, first), place(number, last), retract.name()], |row| row.get(0))?)
 }
 
 /// Every device, how many events it has made, and the moment of its last; `None` where it has made none.

@@ -14,13 +14,15 @@ use super::{Kept, Now, Result, Studio, StudioError, undo_token};
 use crate::form::ZoneKind;
 use crate::journal::{DeviceId, Event, EventId, Kind, State, standing};
 use crate::store::entity::{self, Entity};
-use crate::store::{Undo, events_of, latest_events, query, this_device};
+use crate::store::{Command, Undo, events_of, latest_commands, query, this_device};
 use crate::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, SquareCentimetres, Style};
 
 /// How many doings are shown.
 const DOINGS: usize = 40;
-/// Among how many of each phone's newest events they are looked for: one doing can be many events.
-const LOOKED_THROUGH: u32 = 400;
+/// Among how many of each phone's newest commands they are looked for: one that only takes back is none of its own.
+const LOOKED_THROUGH: usize = 200;
+/// From how many of a command's events it is told what it was: an import makes a hundred thousand.
+const TOLD_FROM: i64 = 50;
 /// As fine as a weight is shown here.
 const STEP: Grams = Grams::new(0.1);
 
@@ -59,11 +61,11 @@ impl Studio {
         self.store.read(|conn| {
             let told = Telling::new(conn, now)?;
             let mut doings = Vec::new();
-            for run in runs(latest_events(conn, LOOKED_THROUGH)?) {
+            for command in latest_commands(conn, LOOKED_THROUGH, TOLD_FROM)? {
                 if doings.len() == DOINGS {
                     break;
                 }
-                doings.extend(told.doing(&run)?);
+                doings.extend(told.doing(&command)?);
             }
             let intro = if doings.is_empty() {
                 "Nothing has been done yet."
@@ -107,27 +109,6 @@ impl Studio {
     }
 }
 
-/// The events of one command follow one another on their phone and share their moment; the newest command first.
-fn runs(mut events: Vec<Event>) -> Vec<Vec<Event>> {
-    events.sort_by_key(|event| std::cmp::Reverse(event.order()));
-    let mut runs: Vec<Vec<Event>> = Vec::new();
-    for event in events {
-        let goes_on = |before: &Event| {
-            before.device == event.device
-                && before.seq == event.seq + 1
-                && before.clock.millis() == event.clock.millis()
-        };
-        match runs.last_mut() {
-            Some(run) if run.last().is_some_and(goes_on) => run.push(event),
-            _ => runs.push(vec![event]),
-        }
-    }
-    for run in &mut runs {
-        run.reverse();
-    }
-    runs
-}
-
 /// What is needed to tell of events in words.
 struct Telling<'a> {
     conn: &'a Connection,
@@ -147,9 +128,9 @@ impl<'a> Telling<'a> {
     }
 
     /// One command; `None` for one that only takes back, which shows on what it took back.
-    fn doing(&self, run: &[Event]) -> Result<Option<Doing>> {
-        let about: Vec<&Event> = run.iter().filter(|event| event.kind != Kind::RETRACT).collect();
-        let (Some(first), Some(last)) = (about.first(), run.last()) else { return Ok(None) };
+    fn doing(&self, command: &Command) -> Result<Option<Doing>> {
+        let about: Vec<&Event> = command.events.iter().filter(|event| event.kind != Kind::RETRACT).collect();
+        let Some(first) = about.first() else { return Ok(None) };
         let things: BTreeSet<Uuid> = about.iter().map(|event| event.entity).collect();
         let history = |thing: &Uuid| Ok((*thing, events_of(self.conn, *thing)?));
         let histories = things.iter().map(history).collect::<Result<BTreeMap<Uuid, Vec<Event>>>>()?;
@@ -159,8 +140,8 @@ impl<'a> Telling<'a> {
             .get(&first.entity)
             .is_some_and(|events| events.iter().map(Event::order).min() == Some(first.order()));
         let mut title = self.title(&first.kind, first.entity)?;
-        if things.len() > 1 {
-            title += &format!(", and {} more", things.len() - 1);
+        if command.things > 1 {
+            title += &format!(", and {} more", command.things - 1);
         }
         let mut detail = vec![self.when_and_where(first)];
         if !is_new {
@@ -169,11 +150,10 @@ impl<'a> Telling<'a> {
         if taken_back {
             detail.push("taken back".to_owned());
         }
-        let undo = Undo::of(first.device, run.first().map_or(first.seq, |event| event.seq), last.seq);
         Ok(Some(Doing {
             title,
             detail: detail.join(", "),
-            token: if first.device == self.own { undo_token(undo) } else { String::new() },
+            token: if first.device == self.own { undo_token(command.undo) } else { String::new() },
             taken_back,
             thing: first.entity.to_string(),
         }))

@@ -1,5 +1,8 @@
 //! What was done lately, taken back and done again; what two phones said of one thing; clocks that are wrong by years.
 
+use laydown::journal::{Ids, SeededIds};
+use laydown::store::StoreError;
+use laydown::store::entity::{Coat, Entity};
 use laydown::studio::{Doing, HistoryView};
 
 use super::*;
@@ -74,6 +77,39 @@ fn what_was_done_is_listed_taken_back_and_done_again() {
     for nonsense in ["", "{}", "{\"device\":\"00000000-0000-0000-0000-000000000000\",\"first\":1,\"last\":1}"] {
         assert!(matches!(bench.studio.redo(later, nonsense), Err(StudioError::Refused { .. })), "{nonsense}");
     }
+}
+
+#[test]
+fn a_large_import_is_taken_back_and_done_again_whole() {
+    let bench = Bench::set_up();
+    let before = bench.dump();
+    let kept = bench.studio.keep(NOW, net("19.4")).unwrap();
+    let coat = bench.studio.store().read(Coat::all).unwrap().remove(0);
+    bench.studio.undo(NOW, &kept.undo).unwrap();
+    // More events than a millisecond can count, given at a moment at which others were given too.
+    let mut ids = SeededIds::new(5);
+    let mut import = |coats: usize| {
+        let kept = bench.studio.store().transact(NOW.unix_ms, |tx| {
+            (0..coats).try_for_each(|_| tx.put(&Coat { id: ids.next(NOW.unix_ms), ..coat.clone() }).map(|_| ()))
+        });
+        kept.map_err(|error: StoreError| error).unwrap();
+    };
+    import(70_000);
+    import(3);
+    let after = bench.dump();
+    let (small, large) = (bench.doings().remove(0), bench.doings().remove(1));
+    assert_eq!(small.title, "Coat: Small mug, inside, 19.4 g, and 2 more");
+    assert_eq!(large.title, "Coat: Small mug, inside, 19.4 g, and 69999 more");
+    bench.studio.undo(NOW, &large.token).unwrap();
+    assert_eq!(bench.studio.store().read(Coat::all).unwrap().len(), 3);
+    bench.studio.undo(NOW, &small.token).unwrap();
+    assert!(bench.dump() == before);
+    let doings = bench.doings();
+    assert!(doings[..2].iter().all(|doing| doing.taken_back), "{:?}", &doings[..2]);
+    for doing in &doings[..2] {
+        bench.studio.redo(NOW, &doing.token).unwrap();
+    }
+    assert!(bench.dump() == after);
 }
 
 #[test]
