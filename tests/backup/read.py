@@ -89,8 +89,9 @@ def main():
     for row in pieces:
         coats_of_piece = [coat for coat in things["coat"].values() if coat["piece"] == row["piece"]]
         same("form of a piece", {things["form"][coat["form"]]["name"] for coat in coats_of_piece}, {row["form"]})
-    buckets = {bucket["name"]: things["glaze"][bucket["glaze"]]["name"] for bucket in things["bucket"].values()}
-    same("buckets", buckets, {row["bucket"]: row["glaze"] for row in table("buckets")})
+    # Two buckets may have one name.
+    buckets = sorted((bucket["name"], things["glaze"][bucket["glaze"]]["name"]) for bucket in things["bucket"].values())
+    same("buckets", buckets, sorted((row["bucket"], row["glaze"]) for row in table("buckets")))
 
     head, *lines = (folder / "journal.jsonl").read_bytes().splitlines(keepends=True)
     head = json.loads(head)
