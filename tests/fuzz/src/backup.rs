@@ -191,8 +191,8 @@ pub fn changed(input: &[u8]) -> Vec<u8> {
                     *place = byte;
                 }
             }
-            Change::Fill { file, megabytes, byte } => {
-                files.insert(chosen(file), vec![byte; usize::from(megabytes % 80) << 20]);
+            Change::Fill { file, power, byte } => {
+                files.insert(chosen(file), vec![byte; (1 << (power % 27)) + 1]);
             }
             Change::Nest { file, thousands, deep } => {
                 let count = usize::from(thousands) * 1_000;
