@@ -34,10 +34,10 @@ enum Change {
         at: u16,
         byte: u8,
     },
-    /// A file of nothing but one byte.
+    /// A file of nothing but one byte, up to more than any may have.
     Fill {
         file: u8,
-        megabytes: u8,
+        power: u8,
         byte: u8,
     },
     /// A file that is one line of lists in lists, or beside each other.
