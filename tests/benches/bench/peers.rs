@@ -4,8 +4,9 @@
 //! All get the same coats, of one form and one glaze, with weights and moments that vary; one device made them, and another
 //! that has none takes them in whole. The clock runs from the bytes that came over the network until everything is merged.
 //! Laydown's and the bare insert's are on the disk by then; yrs, loro and automerge hold them in memory, and would still have
-//! to write them. Each merge is a process of its own, so that what Linux says of its memory is of that merge alone: its peak,
-//! less what the process and the bytes took before.
+//! to write them. The bare insert begins with rows in memory: the goal beside it is that of `merge`, where both do. Each merge
+//! is a process of its own, so that what Linux says of its memory is of that merge alone: its peak, less what the process and
+//! the bytes took before.
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -30,7 +31,6 @@ const FEWER: usize = 20_000;
 /// Packs best of the levels that are not much slower than it; segments are packed at the same one.
 const LEVEL: i32 = 19;
 
-const RATE_GOAL: f64 = 0.6;
 const BYTES_GOAL: f64 = 70.0;
 const MEMORY_GOAL: f64 = 40.0;
 
@@ -104,11 +104,6 @@ pub fn rows() {
     lines.print("JSON lines");
     let met = |met: bool| if met { "met" } else { "MISSED" };
     let ahead = theirs[1..].iter().all(|figures| ours.rate() > figures.rate());
-    println!(
-        "  {RATE_GOAL} of the bare insert: {:.2}, {}",
-        ours.rate() / bare.rate(),
-        met(ours.rate() >= RATE_GOAL * bare.rate())
-    );
     println!("  faster than loro and automerge: {}", met(ahead));
     println!("  at most {BYTES_GOAL} B each on the way: {}", met(ours.sent <= Some(BYTES_GOAL)));
     println!("  at most {MEMORY_GOAL} MB for {FEWER}: {}", met(ours.megabytes <= Some(MEMORY_GOAL)));
