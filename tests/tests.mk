@@ -68,7 +68,7 @@ fuzz: $(FUZZ)/ready ## Hostile bytes for every reader under libFuzzer, for MINUT
 	  echo "$$name, for $$seconds s"; \
 	  mkdir -p $(FUZZ)/found tests/fuzz/corpus/$$name; \
 	  LAYDOWN_FUZZ=$$name $(FUZZ)/$$(rustc -vV | sed -n 's/^host: //p')/release/target $(FUZZ)/corpus/$$name tests/fuzz/corpus/$$name \
-	    -max_total_time=$$seconds -max_len=65536 -timeout=30 -rss_limit_mb=1024 -print_final_stats=1 \
+	    -max_total_time=$$seconds -max_len=65536 -timeout=120 -rss_limit_mb=1024 -print_final_stats=1 \
 	    -artifact_prefix=$(FUZZ)/found/$$name- 2> $(FUZZ)/$$name.log \
 	    || { tail -n 40 $(FUZZ)/$$name.log; exit 1; }; \
 	  grep -E "number_of_executed_units|peak_rss_mb" $(FUZZ)/$$name.log; \

@@ -4,8 +4,9 @@
 //! All get the same coats, of one form and one glaze, with weights and moments that vary; one device made them, and another
 //! that has none takes them in whole. The clock runs from the bytes that came over the network until everything is merged.
 //! Laydown's and the bare insert's are on the disk by then; yrs, loro and automerge hold them in memory, and would still have
-//! to write them. Each merge is a process of its own, so that what Linux says of its memory is of that merge alone: its peak,
-//! less what the process and the bytes took before.
+//! to write them. The bare insert begins with rows in memory: the goal beside it is that of `merge`, where both do. Each merge
+//! is a process of its own, so that what Linux says of its memory is of that merge alone: its peak, less what the process and
+//! the bytes took before.
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -25,12 +26,11 @@ pub const CHILD: &str = "merge-segments";
 
 const LIBRARIES: [&str; 3] = ["yrs", "loro", "automerge"];
 const RUNS: usize = 3;
-/// As many as the memory of a merge is looked at for.
+/// As many as bytes and memory are looked at for.
 const FEWER: usize = 20_000;
 /// Packs best of the levels that are not much slower than it; segments are packed at the same one.
 const LEVEL: i32 = 19;
 
-const RATE_GOAL: f64 = 0.6;
 const BYTES_GOAL: f64 = 70.0;
 const MEMORY_GOAL: f64 = 40.0;
 
@@ -61,35 +61,34 @@ impl Figures {
 pub fn rows() {
     let folder = tempfile::tempdir().unwrap();
     let (events, coats) = foreign(folder.path());
-    let each = |bytes: usize| Some(bytes as f64 / events.len() as f64);
+    // Bytes and memory are looked at for fewer: to pack all of theirs as small as can be takes minutes.
+    let few = &events[..FEWER];
+    let each = |bytes: usize| Some(bytes as f64 / FEWER as f64);
     let (mut ours, mut bare) = (Figures::default(), Figures::default());
     let mut theirs = LIBRARIES.map(|_| Figures::default());
 
     let (all, fewer) = (folder.path().join("all"), folder.path().join("fewer"));
-    ours.sent = each(write_segments(&all, &events));
-    write_segments(&fewer, &events[..FEWER]);
-    let written = LIBRARIES.map(|library| {
-        let made = [&events[..], &events[..FEWER]].map(|events| make(folder.path(), library, events));
-        let bytes = fs::read(&made[0]).unwrap();
-        (made, bytes.len(), in_zstd(&bytes))
-    });
+    write_segments(&all, &events);
+    ours.sent = each(write_segments(&fewer, few));
+    let made = LIBRARIES.map(|library| [&events, few].map(|events| make(folder.path(), library, events)));
     for run in 0..RUNS {
         let merged = merge_ours(&folder.path().join(format!("ours-{run}")), &all, events.len());
         ours.rates.push(rate(&merged));
-        for ((library, (made, ..)), figures) in LIBRARIES.iter().zip(&written).zip(&mut theirs) {
-            figures.rates.push(rate(&merge_theirs(library, &made[0], events.len())));
+        for ((library, [all, _]), figures) in LIBRARIES.iter().zip(&made).zip(&mut theirs) {
+            figures.rates.push(rate(&merge_theirs(library, all, events.len())));
         }
         let took = timed(|| insert_bare(&folder.path().join(format!("bare-peer-{run}")), &events, &coats));
         bare.rates.push(events.len() as f64 / took.as_secs_f64());
     }
     ours.megabytes = Some(megabytes(&merge_ours(&folder.path().join("ours-fewer"), &fewer, FEWER)));
-    for ((library, (made, sent, packed)), figures) in LIBRARIES.iter().zip(&written).zip(&mut theirs) {
-        (figures.sent, figures.packed) = (each(*sent), each(*packed));
-        figures.megabytes = Some(megabytes(&merge_theirs(library, &made[1], FEWER)));
+    for ((library, [_, fewer]), figures) in LIBRARIES.iter().zip(&made).zip(&mut theirs) {
+        let sent = fs::read(fewer).unwrap();
+        (figures.sent, figures.packed) = (each(sent.len()), each(in_zstd(&sent)));
+        figures.megabytes = Some(megabytes(&merge_theirs(library, fewer, FEWER)));
     }
     let lines = Figures {
-        sent: each(json_lines(&events).len()),
-        packed: each(events.chunks(MOST_EVENTS).map(|lot| in_zstd(&json_lines(lot))).sum()),
+        sent: each(json_lines(few).len()),
+        packed: each(few.chunks(MOST_EVENTS).map(|lot| in_zstd(&json_lines(lot))).sum()),
         ..Figures::default()
     };
 
@@ -105,11 +104,6 @@ pub fn rows() {
     lines.print("JSON lines");
     let met = |met: bool| if met { "met" } else { "MISSED" };
     let ahead = theirs[1..].iter().all(|figures| ours.rate() > figures.rate());
-    println!(
-        "  {RATE_GOAL} of the bare insert: {:.2}, {}",
-        ours.rate() / bare.rate(),
-        met(ours.rate() >= RATE_GOAL * bare.rate())
-    );
     println!("  faster than loro and automerge: {}", met(ahead));
     println!("  at most {BYTES_GOAL} B each on the way: {}", met(ours.sent <= Some(BYTES_GOAL)));
     println!("  at most {MEMORY_GOAL} MB for {FEWER}: {}", met(ours.megabytes <= Some(MEMORY_GOAL)));

@@ -8,7 +8,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use arbitrary::Arbitrary;
-use laydown::store::backup::{BackupError, Contents, check_backup};
+use laydown::store::backup::{BackupError, check_backup};
 use laydown::studio::Studio;
 use laydown_tests::{furnish, keep_the_rest, open};
 use serde_json::{Value, json};
@@ -34,10 +34,10 @@ enum Change {
         at: u16,
         byte: u8,
     },
-    /// A file of nothing but one byte.
+    /// A file of nothing but one byte, up to more than any may have.
     Fill {
         file: u8,
-        megabytes: u8,
+        power: u8,
         byte: u8,
     },
     /// A file that is one line of lists in lists, or beside each other.
@@ -149,7 +149,18 @@ pub fn seeds() -> Vec<Vec<u8>> {
     let mut stored = Files::new();
     stored
         .insert(MANIFEST.to_owned(), br#"{"laydown_backup":1,"events":0,"photos":0,"missing":0,"sha256":{}}"#.to_vec());
-    vec![good().to_vec(), zipped(&stored)]
+    vec![good().to_vec(), zipped(&stored), lines()]
+}
+
+/// The journal of a small studio as lines.
+fn lines() -> Vec<u8> {
+    let folder = folder();
+    let store = open(&folder.path().join("studio.laydown"), 1);
+    let bench = furnish(&store);
+    keep_the_rest(&store, &bench);
+    let file = folder.path().join("journal.jsonl");
+    store.write_journal(&file).unwrap();
+    fs::read(file).unwrap()
 }
 
 fn files() -> Files {
@@ -191,8 +202,8 @@ pub fn changed(input: &[u8]) -> Vec<u8> {
                     *place = byte;
                 }
             }
-            Change::Fill { file, megabytes, byte } => {
-                files.insert(chosen(file), vec![byte; usize::from(megabytes % 80) << 20]);
+            Change::Fill { file, power, byte } => {
+                files.insert(chosen(file), vec![byte; (1 << (power % 27)) + 1]);
             }
             Change::Nest { file, thousands, deep } => {
                 let count = usize::from(thousands) * 1_000;
@@ -278,9 +289,15 @@ pub fn read(bytes: &[u8]) {
     let empty = store.dump().unwrap();
     match store.take_in(NOW.unix_ms, &file) {
         Ok(taken) => {
-            assert_eq!(checked.unwrap().contents, taken.held);
-            assert_eq!(store.take_in(NOW.unix_ms, &file).unwrap().new, Contents::default(), "twice is as once");
+            match checked {
+                Ok(checked) => assert_eq!(checked.contents, taken.held),
+                // A journal as lines is taken in too, and is no zip.
+                Err(error) => assert!(matches!(error, BackupError::NotABackup), "{error}"),
+            }
             let dump = store.dump().unwrap();
+            // A photograph that no event names goes each time as it came.
+            assert_eq!(store.take_in(NOW.unix_ms, &file).unwrap().new.events, 0);
+            assert_eq!(store.dump().unwrap(), dump, "twice is as once");
             store.rebuild().unwrap();
             assert_eq!(store.dump().unwrap(), dump, "tables are folds");
         }
