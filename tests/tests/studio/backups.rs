@@ -144,6 +144,8 @@ fn what_went_wrong_is_said_until_one_is_made_and_counts_as_none() {
     bench.studio.backup_failed(after(DAY_MS), BackupTrouble::PlaceGone).unwrap();
     bench.studio.back_up_every(after(DAY_MS), "never").unwrap();
     assert_eq!(bench.notes(DAY_MS), Vec::<String>::new(), "who wants none is told of none");
+    bench.studio.backup_failed(after(DAY_MS), BackupTrouble::PlaceGone).unwrap();
+    assert_eq!(bench.notes(DAY_MS).len(), 1, "but of one that was asked for");
     assert!(bench.studio.back_up_every(NOW, "hourly").is_err());
 }
 

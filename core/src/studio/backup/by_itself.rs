@@ -287,5 +287,5 @@ pub(super) fn trouble(conn: &Connection, now: Now) -> Result<Option<String>> {
 
 fn in_words(known: &ByItself, now: Now) -> Option<String> {
     let (trouble, at) = known.trouble?;
-    (known.every() != Rhythm::Never).then(|| format!("No backup was made ({}): {}", now.moment(at), trouble.name()))
+    Some(format!("No backup was made ({}): {}", now.moment(at), trouble.name()))
 }

@@ -8,6 +8,7 @@ import android.os.Looper
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNotNull
 import org.junit.Assert.assertTrue
+import org.junit.Before
 import org.junit.Rule
 import org.junit.Test
 import org.junit.rules.TemporaryFolder
@@ -32,7 +33,12 @@ class BackupByItselfTest {
     @get:Rule
     val folder = TemporaryFolder()
 
-    private val card by lazy { Card.insert(folder.newFolder("card")) }
+    private lateinit var card: Card
+    @Before
+    fun insertCard() {
+        card = Card.insert(folder.newFolder("card"))
+    }
+
     private val app get() = RuntimeEnvironment.getApplication() as LaydownApplication
 
     @Test
@@ -136,7 +142,7 @@ class BackupByItselfTest {
         phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
         phone.kill()
         phone.answer(Activity.RESULT_CANCELED)
-        phone.await("the sentence") { phone.said("No file was chosen.") != null }
+        phone.await("the sentence") { phone.said("No folder was chosen.") != null }
     }
 
     // ---- what a person, and the system, do ----
@@ -144,20 +150,6 @@ class BackupByItselfTest {
     private fun page(work: (Phone) -> Unit) = Pottery.furnished().use {
         it.toBackup()
         work(it)
-    }
-
-    private fun Phone.toBackup() {
-        touch("Studio")
-        touch("Backup")
-        until("Make a backup")
-    }
-
-    private fun Phone.chooseCard() {
-        touch("Into the folder")
-        await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
-        card
-        answer(Activity.RESULT_OK, Intent().setData(Card.tree))
-        await("the folder") { said("Working.") == null && scrollTo(Card.NAME) }
     }
 
     private fun Phone.triesAndSays(trouble: String) {
@@ -177,7 +169,6 @@ class BackupByItselfTest {
 
     /** Chosen in the core, as before the app was ended. */
     private fun useCard() {
-        card
         app.contentResolver.takePersistableUriPermission(Card.tree, LEAVE)
         var chosen: Result<Unit>? = null
         app.work.ask({ now -> keepBackupsIn(now, Card.tree.toString(), Card.NAME) }) { chosen = it }
@@ -214,4 +205,19 @@ class BackupByItselfTest {
     private companion object {
         const val LEAVE = Intent.FLAG_GRANT_READ_URI_PERMISSION or Intent.FLAG_GRANT_WRITE_URI_PERMISSION
     }
+}
+
+/** From the app's first page to Backup. */
+fun Phone.toBackup() {
+    touch("Studio")
+    touch("Backup")
+    until("Make a backup")
+}
+
+/** Chooses the card that is in the phone as the folder for backups. */
+fun Phone.chooseCard() {
+    touch("Into the folder")
+    await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
+    answer(Activity.RESULT_OK, Intent().setData(Card.tree))
+    await("the folder") { said("Working.") == null && scrollTo(Card.NAME) }
 }

@@ -9,8 +9,10 @@ import org.junit.runner.RunWith
 import org.robolectric.ParameterizedRobolectricTestRunner
 import org.robolectric.ParameterizedRobolectricTestRunner.Parameters
 import org.robolectric.Shadows.shadowOf
+import studio.laydown.desk.Card
 import studio.laydown.desk.Look
 import studio.laydown.desk.Phone
+import java.io.File
 import java.util.concurrent.CountDownLatch
 
 /**
@@ -252,10 +254,23 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
-    fun backup() = screen("backup") {
-        touch("Studio")
-        touch("Backup")
-        until("Make a backup")
+    fun backup() = screen("backup") { toBackup() }
+
+    @Test
+    fun backupByItself() = screen("backup-by-itself") {
+        toBackup()
+        val card = Card.insert(File(activity.cacheDir, "card").apply { mkdirs() })
+        chooseCard()
+        card.isIn = false
+        touch("Back up there now")
+        await("what went wrong") { scrollTo("By itself") && said("No backup was made (") != null }
+    }
+
+    @Test
+    fun backupTables() = screen("backup-tables") {
+        toBackup()
+        touch("Tables for a spreadsheet")
+        until("All tables")
     }
 
     @Test

@@ -253,7 +253,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         val uri = answer.uri.takeIf { answer.given }
         when {
             what == Asked.NOTHING -> Unit
-            uri == null -> end(attention(R.string.no_file))
+            uri == null -> end(attention(if (what == Asked.FOLDER) R.string.no_folder else R.string.no_file))
             what == Asked.PLACE -> put(uri)
             what == Asked.FOLDER -> use(uri)
             what == Asked.EXPORT_PLACE -> putExport(uri)

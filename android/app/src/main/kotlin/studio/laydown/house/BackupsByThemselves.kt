@@ -12,7 +12,7 @@ import java.io.File
 
 /**
  * Makes the backups that are made by themselves. The core says when, and what becomes of which file; this reaches the folder. For
- * the app in front and for the system's job alike, one run at a time: whoever asks meanwhile is answered when it ends.
+ * the app in front and for the system's job alike, one run after the other. Called on the main thread.
  */
 class BackupsByThemselves(private val context: Context, private val work: StudioWork) {
     /** What came of a run: whether a backup was made, or why one that was asked for could not even be begun. */
@@ -20,12 +20,20 @@ class BackupsByThemselves(private val context: Context, private val work: Studio
 
     /** On its way there and back. A folder of its own, since the pages clear theirs. */
     private val onTheWay = File(context.noBackupFilesDir, "backup")
-    private val listeners = mutableListOf<(Outcome) -> Unit>()
+
+    private class Run(val asked: Boolean, val done: (Outcome) -> Unit)
+
+    /** The run under way, and those that wait for it to end. */
+    private val runs = ArrayDeque<Run>()
 
     /** Makes the backup that is due, or with [asked] one in any case; [done] hears when all of it has ended. */
     fun run(asked: Boolean = false, done: (Outcome) -> Unit = {}) {
-        listeners += done
-        if (listeners.size > 1) return
+        runs += Run(asked, done)
+        if (runs.size == 1) begin()
+    }
+
+    private fun begin() {
+        val asked = runs.first().asked
         work.ask({ now -> backupDue(now, asked) }) { due ->
             due.fold(
                 { task -> if (task == null) end(Outcome(made = false)) else make(task) },
@@ -83,9 +91,8 @@ class BackupsByThemselves(private val context: Context, private val work: Studio
 
     private fun end(outcome: Outcome) {
         onTheWay.deleteRecursively()
-        val told = listeners.toList()
-        listeners.clear()
-        told.forEach { it(outcome) }
+        runs.removeFirst().done(outcome)
+        if (runs.isNotEmpty()) begin()
     }
 
     private companion object {
