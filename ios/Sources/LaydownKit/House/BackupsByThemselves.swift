@@ -172,7 +172,7 @@ extension BackupTrouble {
             case .Gone: .placeGone
             case .NotAllowed: .notAllowed
             case .Full: .placeFull
-            case .NoAnswer, .Failed: .noAnswer
+            case .Failed: .noAnswer
             }
     }
 }
