@@ -32,7 +32,7 @@ enum BackupTime {
         guard !ProcessInfo.processInfo.isLowPowerModeEnabled else { return task.setTaskCompleted(success: true) }
         nonisolated(unsafe) let task = task
         let work = Task {
-            _ = await backups.run()
+            await backups.run()
             // The studio remembers what went wrong; the system need not try again before the next time.
             if !Task.isCancelled { task.setTaskCompleted(success: true) }
         }
