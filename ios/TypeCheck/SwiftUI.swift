@@ -550,6 +550,7 @@ public struct AccessibilityTraits: OptionSet, Sendable {
     public init(rawValue: Int) { self.rawValue = rawValue }
     public static let isSelected = AccessibilityTraits(rawValue: 1)
     public static let isImage = AccessibilityTraits(rawValue: 2)
+    public static let updatesFrequently = AccessibilityTraits(rawValue: 4)
 }
 public enum AccessibilityChildBehavior: Sendable { case ignore, contain, combine }
 public struct SensoryFeedback: Equatable, Sendable {

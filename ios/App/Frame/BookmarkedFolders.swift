@@ -62,7 +62,7 @@ struct BookmarkedFolders: Folders {
                 outcome = Result { try work(url) }
             }
         }
-        guard let outcome else { throw problem ?? FolderError.NoAnswer }
+        guard let outcome else { throw problem ?? FolderError.Gone }
         return try outcome.get()
     }
 }

@@ -13,7 +13,7 @@ enum BackupTime {
     /// Says what is to be done then. To be called before the app has started.
     static func register(_ backups: BackupsByThemselves) {
         // False where Info.plist does not know the identifier, which a test sees to.
-        _ = BGTaskScheduler.shared.register(forTaskWithIdentifier: identifier, using: .main) { task in
+        _ = BGTaskScheduler.shared.register(forTaskWithIdentifier: identifier, using: .main) { @Sendable task in
             nonisolated(unsafe) let task = task
             MainActor.assumeIsolated { run(task, backups) }
         }
@@ -32,12 +32,13 @@ enum BackupTime {
         guard !ProcessInfo.processInfo.isLowPowerModeEnabled else { return task.setTaskCompleted(success: true) }
         nonisolated(unsafe) let task = task
         let work = Task {
-            _ = await backups.run()
+            await backups.run()
             // The studio remembers what went wrong; the system need not try again before the next time.
             if !Task.isCancelled { task.setTaskCompleted(success: true) }
         }
-        // The phone needs its strength: what is not finished is due all the same, the next time.
-        task.expirationHandler = {
+        // The phone needs its strength: what is not finished is due all the same, the next time. On which thread it is told so,
+        // the system does not say.
+        task.expirationHandler = { @Sendable in
             work.cancel()
             task.setTaskCompleted(success: false)
         }

@@ -73,7 +73,10 @@ struct DevicesPage: View {
     private var underWay: some View {
         let meeting = screen.meeting
         VStack(alignment: .leading, spacing: 8) {
-            Text(meeting.words).font(.headline).foregroundStyle(Color.ink)
+            Text(meeting.words)
+                .font(.headline)
+                .foregroundStyle(Color.ink)
+                .accessibilityAddTraits(.updatesFrequently)
             ProgressView(value: meeting.fraction).accessibilityHidden(true)
         }
         Button(Words.stop) { meeting.stop() }

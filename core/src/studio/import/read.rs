@@ -572,8 +572,11 @@ fn named_by_laydown(text: &str, at: i64) -> Option<Uuid> {
     (id.get_version_num() == 7 && is_of_its_time).then_some(id)
 }
 
+/// The most letters of a cell that are repeated. An id of laydown's own stays whole: cut, it would name nothing.
+const REPEATED: usize = 36;
+
 /// What stands in a cell, short enough to repeat in a sentence.
 pub(super) fn short(text: &str) -> String {
     let text: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-    if text.chars().count() <= 30 { text } else { text.chars().take(29).chain(['…']).collect() }
+    if text.chars().count() <= REPEATED { text } else { text.chars().take(REPEATED - 1).chain(['…']).collect() }
 }

@@ -97,10 +97,9 @@ extension FolderError {
     private init(code: POSIXErrorCode) {
         self =
             switch code {
-            case .ENOENT, .ENOTDIR, .ENODEV: .Gone
+            case .ENOENT, .ENOTDIR, .ENODEV, .ETIMEDOUT, .ENETDOWN, .ENETUNREACH, .EHOSTUNREACH, .EHOSTDOWN: .Gone
             case .EACCES, .EPERM, .EROFS: .NotAllowed
             case .ENOSPC, .EDQUOT: .Full
-            case .ETIMEDOUT, .ENETDOWN, .ENETUNREACH, .EHOSTUNREACH, .EHOSTDOWN: .NoAnswer
             default: .Failed
             }
     }

@@ -2,7 +2,7 @@ import Foundation
 import LaydownCore
 
 /// Makes the backups that are made by themselves. The core says when, and what becomes of which file; this reaches the folder.
-/// For the app in front and for the system's task alike, one run at a time.
+/// For the app in front and for the system's task alike, one run after the other.
 @MainActor
 public final class BackupsByThemselves {
     /// What came of a run.
@@ -18,7 +18,7 @@ public final class BackupsByThemselves {
     private let work: StudioWork
     private let folders: any Folders
     private let onTheWay: Handover
-    private var running: Task<Outcome, Never>?
+    private var last: Task<Outcome, Never>?
 
     /// - Parameters:
     ///   - work: The way to the studio.
@@ -30,20 +30,17 @@ public final class BackupsByThemselves {
         self.onTheWay = onTheWay
     }
 
-    /// Makes the backup that is due, or with `asked` one in any case. Waits for the run that is under way.
+    /// Makes the backup that is due, or with `asked` one in any case, once the runs that were asked for before have ended.
+    @discardableResult
     public func run(asked: Bool = false) async -> Outcome {
-        if let running {
-            let outcome = await running.value
-            if case .notMade = outcome, asked { return await run(asked: true) }
-            return outcome
-        }
+        let before = last
         let mine = Task {
+            _ = await before?.value
             let outcome = await make(asked: asked)
             onTheWay.clear()
-            running = nil
             return outcome
         }
-        running = mine
+        last = mine
         return await mine.value
     }
 
@@ -172,7 +169,7 @@ extension BackupTrouble {
             case .Gone: .placeGone
             case .NotAllowed: .notAllowed
             case .Full: .placeFull
-            case .NoAnswer, .Failed: .noAnswer
+            case .Failed: .noAnswer
             }
     }
 }
