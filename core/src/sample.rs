@@ -1,4 +1,4 @@
-//! An invented studio to look around in: two glazes, three forms, a body, a month of glazing days, two firings and one that
+//! An invented studio to look around in: two glazes, three forms, a body, a month of glazing days with a test row, two firings and one that
 //! is being loaded.
 //! It is made through the same commands as a potter's own.
 
@@ -14,6 +14,8 @@ struct Day {
     glaze: usize,
     specific_gravity: &'static str,
     pieces: &'static [(usize, i64)],
+    /// Whether it was a test row, poured from thin to thick on purpose.
+    row: bool,
 }
 
 const FORMS: [&[(&str, &str)]; 3] = [
@@ -40,15 +42,16 @@ const BODY: [(&str, &str); 4] =
 
 const GLAZES: [(&str, &str, &str); 2] = [("Ash white", "medium", "1.45"), ("Iron red", "high", "1.48")];
 
-const DAYS: [Day; 8] = [
-    Day { days_ago: 29, glaze: 0, specific_gravity: "1.45", pieces: &[(0, 6), (1, 2)] },
-    Day { days_ago: 26, glaze: 1, specific_gravity: "1.48", pieces: &[(0, 4)] },
-    Day { days_ago: 21, glaze: 0, specific_gravity: "1.46", pieces: &[(1, 6)] },
-    Day { days_ago: 17, glaze: 1, specific_gravity: "1.49", pieces: &[(1, 4), (2, 2)] },
-    Day { days_ago: 12, glaze: 0, specific_gravity: "1.46", pieces: &[(2, 5)] },
-    Day { days_ago: 8, glaze: 1, specific_gravity: "1.47", pieces: &[(0, 5)] },
-    Day { days_ago: 3, glaze: 0, specific_gravity: "1.44", pieces: &[(0, 8), (2, 3)] },
-    Day { days_ago: 0, glaze: 0, specific_gravity: "1.44", pieces: &[(0, 3)] },
+const DAYS: [Day; 9] = [
+    Day { days_ago: 29, glaze: 0, specific_gravity: "1.45", pieces: &[(0, 6), (1, 2)], row: false },
+    Day { days_ago: 27, glaze: 0, specific_gravity: "1.45", pieces: &[(0, 7)], row: true },
+    Day { days_ago: 26, glaze: 1, specific_gravity: "1.48", pieces: &[(0, 4)], row: false },
+    Day { days_ago: 21, glaze: 0, specific_gravity: "1.46", pieces: &[(1, 6)], row: false },
+    Day { days_ago: 17, glaze: 1, specific_gravity: "1.49", pieces: &[(1, 4), (2, 2)], row: false },
+    Day { days_ago: 12, glaze: 0, specific_gravity: "1.46", pieces: &[(2, 5)], row: false },
+    Day { days_ago: 8, glaze: 1, specific_gravity: "1.47", pieces: &[(0, 5)], row: false },
+    Day { days_ago: 3, glaze: 0, specific_gravity: "1.44", pieces: &[(0, 8), (2, 3)], row: false },
+    Day { days_ago: 0, glaze: 0, specific_gravity: "1.44", pieces: &[(0, 3)], row: false },
 ];
 
 /// A firing: how many days ago, its top temperature, hours, and how its witness cone was read.
@@ -68,6 +71,12 @@ const FIRINGS: [Fired; 2] = [
 
 /// How the invented hand strays from the target, as fractions of it, one pour after another.
 const STRAY: [f64; 11] = [0.02, -0.05, 0.04, -0.01, 0.09, 0.0, -0.03, -0.11, 0.05, 0.01, 0.03];
+
+/// How kiln and eye stray, as if the coat were so much thicker: two pots alike do not always come out alike.
+const SEEN: [f64; 7] = [0.01, -0.03, 0.02, 0.0, 0.03, -0.02, -0.01];
+
+/// How a test row strays on purpose.
+const ROW: [f64; 7] = [-0.24, -0.16, -0.09, 0.0, 0.08, 0.15, 0.23];
 
 /// Fills an empty studio; answers with the number of coats kept.
 ///
@@ -116,11 +125,12 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
                     ..WeighEntry::default()
                 };
                 let aim = aim(studio, at, &entry)?;
-                let off = stray.next().copied().unwrap_or_default();
+                let off = if day.row { ROW.get(piece as usize) } else { stray.next() };
+                let off = off.copied().unwrap_or_default();
                 let poured = aim * (1.0 + off);
                 let coat = studio.keep(at, WeighEntry { net: format!("{poured:.1}"), ..entry })?;
                 // The potter takes the third piece of a form's first run as the one to compare with.
-                if piece == 2 && kept < 12 {
+                if piece == 2 && kept < 20 && !day.row {
                     studio.set_control(at, &coat.id, true)?;
                 }
                 unfired.push((studio.coat(at, &coat.id)?.piece, off));
@@ -156,10 +166,10 @@ fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, 
     let entry = SheetEntry { kind: SheetKind::Firing, id: firing.clone(), subject: String::new(), values };
     studio.keep_sheet(at, &entry)?;
     let unloaded = at.at(at.unix_ms + DAY_MS);
-    for (piece, off) in pieces {
-        let (thickness, stars) = match off {
-            off if *off > 0.06 => ("thick", 2),
-            off if *off < -0.06 => ("thin", 2),
+    for ((piece, off), seen) in pieces.iter().zip(SEEN.iter().cycle()) {
+        let (thickness, stars) = match off + seen {
+            off if off > 0.07 => ("thick", 2),
+            off if off < -0.07 => ("thin", 2),
             off if off.abs() < 0.025 => ("right", 5),
             _ => ("right", 4),
         };

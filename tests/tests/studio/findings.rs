@@ -3,7 +3,7 @@
 use laydown::form::ZoneKind;
 use laydown::studio::{GlazeFindingsView, Look, Mark, SheetKind, Stroke, StudioError, WeighEntry};
 
-use crate::{Bench, NOW, net, sheet};
+use crate::{Bench, DAY_MS, NOW, net, sheet};
 
 /// Net weights on a small mug with how thick each came out.
 type Pots<'a> = &'a [(&'a str, &'a str)];
@@ -185,7 +185,8 @@ fn the_first_firing_counts_and_a_zone_with_two_glazes_says_nothing() {
     };
     assert_eq!(dots(&bench), [Mark::Thin], "the second piece has two glazes inside");
     bench.studio.look(NOW, &first, &pieces[0], &Look::Again { on: true }).unwrap();
-    let second = bench.keep(SheetKind::Firing, "", &[("cone", "6")]);
+    let later = NOW.at(NOW.unix_ms + DAY_MS);
+    let second = bench.studio.keep_sheet(later, &sheet(SheetKind::Firing, "", &[("cone", "6")])).unwrap().id;
     bench.studio.load(NOW, &second, &pieces[..1], 0).unwrap();
     bench.came_out(&second, &pieces[0], "inside", "thick");
     assert_eq!(dots(&bench), [Mark::Thin]);

@@ -59,7 +59,8 @@ class FindingsTest {
     @Test
     fun fivePlacesFit() {
         for (look in listOf(Look(), Look(fontScale = 1.5f), Look(small = true), Look(landscape = true))) {
-            Pottery.furnished(look).use { phone ->
+            Pottery.empty(look).use { phone ->
+                phone.until("Before the first piece")
                 val tabs = TABS.map { phone.activity.findViewById<ViewGroup>(it) }
                 for (tab in tabs) {
                     val words = tab.getChildAt(1) as TextView

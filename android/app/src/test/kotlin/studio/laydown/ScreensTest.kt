@@ -507,7 +507,7 @@ class ScreensTest(private val look: Look) {
     private fun Phone.findings(glaze: String) {
         touch("Findings")
         touch(glaze)
-        until("Targets today rest on")
+        await("what is known of it") { texts().any { it.startsWith("Right between") } }
     }
 
     private fun Phone.firing() {
