@@ -26,7 +26,7 @@ struct GlazeFindingsPage: View {
                 if !view.take.isEmpty {
                     Section {
                         Trouble(sentence: screen.refusal)
-                        MainButton(view.take) { screen.takeBest() }
+                        Button(view.take) { screen.takeBest() }.frame(minHeight: 48)
                         Sentence(view.takeHelp)
                     }
                 }
