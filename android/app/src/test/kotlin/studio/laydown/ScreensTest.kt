@@ -270,7 +270,7 @@ class ScreensTest(private val look: Look) {
     fun backupTables() = screen("backup-tables") {
         toBackup()
         touch("Tables for a spreadsheet")
-        until("All tables")
+        until("A line for each coat: form, glaze, weight, verdict")
     }
 
     @Test

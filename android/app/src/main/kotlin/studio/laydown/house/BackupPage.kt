@@ -5,6 +5,7 @@ import android.content.Intent
 import android.net.Uri
 import android.os.Bundle
 import android.view.View
+import android.view.ViewGroup
 import studio.laydown.Answer
 import studio.laydown.ColumnPage
 import studio.laydown.LaydownApplication
@@ -23,6 +24,7 @@ import studio.laydown.core.Tone
 import studio.laydown.picture.Pictures
 import studio.laydown.picture.copy
 import studio.laydown.picture.share
+import studio.laydown.put
 import studio.laydown.putButton
 import studio.laydown.putHeading
 import studio.laydown.putNote
@@ -89,13 +91,15 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
             )
             putHeading(host.getText(R.string.by_itself))
             putSentence(view.byItself)
-            ways += putRow(host.getText(R.string.how_often), view.every.first { it.chosen }.title, R.drawable.ic_down) { chooseHowOften() }
+            val rhythm = put<ViewGroup>(R.layout.card)
+            ways += rhythm.putRow(host.getText(R.string.how_often), view.every.first { it.chosen }.title, R.drawable.ic_down) { chooseHowOften() }
             val folder = view.place.ifEmpty { host.getText(R.string.choose_folder) }
-            ways += putRow(host.getText(R.string.backup_folder), folder, R.drawable.ic_on) { askForFolder() }
+            ways += rhythm.putRow(host.getText(R.string.backup_folder), folder, R.drawable.ic_on) { askForFolder() }
             if (view.place.isNotEmpty()) ways += putButton(R.layout.add, host.getText(R.string.back_up_there)) { backUpThere(asked = true) }
             putHeading(host.getText(R.string.for_other_programs))
-            ways += putRow(host.getText(R.string.tables), host.getText(R.string.tables_detail), R.drawable.ic_down) { chooseTable() }
-            ways += putRow(view.journal.title, view.journal.detail, R.drawable.ic_down) { chooseWay(view.journal) }
+            val files = put<ViewGroup>(R.layout.card)
+            ways += files.putRow(host.getText(R.string.tables), host.getText(R.string.tables_detail), R.drawable.ic_down) { chooseTable() }
+            ways += files.putRow(view.journal.title, view.journal.detail, R.drawable.ic_down) { chooseWay(view.journal) }
             putHeading(host.getText(R.string.take_in_heading))
             ways += putButton(R.layout.add, host.getText(R.string.take_in)) { askForBackup() }
             ways += putButton(R.layout.add, host.getText(R.string.import_sheet)) { host.go(Place(PageKind.IMPORT)) }
@@ -266,6 +270,8 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
     private fun begin() {
         working = true
         said = null
+        // What is said of it stands at the top.
+        toTop()
         refresh()
     }
 

@@ -32,7 +32,8 @@ class Folder(context: Context, private val tree: Uri) {
     fun name(): String = reaching {
         if (!hasLeave()) throw FolderTrouble(BackupTrouble.NOT_ALLOWED)
         val found = resolver.query(itself, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null)
-        found?.use { if (it.moveToFirst()) it.getString(it.getColumnIndexOrThrow(Document.COLUMN_DISPLAY_NAME)) else null } ?: throw FolderTrouble(BackupTrouble.PLACE_GONE)
+        val name = found?.use { if (it.moveToFirst()) it.getString(it.getColumnIndexOrThrow(Document.COLUMN_DISPLAY_NAME)) else null }
+        name ?: throw FolderTrouble(BackupTrouble.PLACE_GONE)
     }
 
     /** Puts a copy of [file] there, and reads that into [copy]; answers what the copy is called by the system. */
