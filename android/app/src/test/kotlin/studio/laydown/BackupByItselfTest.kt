@@ -132,6 +132,7 @@ class BackupByItselfTest {
         phone.await("the Studio screen") { phone.texts().any { it.startsWith("No backup was made (") } }
         phone.touch("Backup")
         phone.chooseCard()
+        phone.await("another chance") { phone.said("No backup was made (") == null && phone.said("Working.") == null }
         phone.touch("Back up there now")
         phone.await("one more") { card.files.size == 2 && phone.said("No backup was made (") == null }
     }
