@@ -58,7 +58,8 @@ const COATS_LIKE: &str = concat!(
 );
 const COATS_AND_FINDINGS: &str = "SELECT coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
      coat.laydown_mg_dm2, finding.firing, finding.inside, finding.outside, finding.faults \
-     FROM (SELECT * FROM coat ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
+     FROM (SELECT piece, form, glaze, zone, at, net_mg, aim_mg, laydown_mg_dm2 FROM coat ORDER BY at DESC, id DESC LIMIT ?1) \
+     AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
 const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";

@@ -16,7 +16,10 @@ use crate::units::Laydown;
 
 /// Among how many of the newest coats a lesson is looked for, those of all glazes together: as a studio's clay, water and
 /// hands change, what is older says less.
-pub(super) const NEWEST: u32 = 5_000;
+pub(super) const NEWEST: u32 = 4_000;
+
+/// The most pots of one glaze that a lesson rests on: the newest, which are as many as a chart can show apart.
+pub(super) const MOST_LOOKS: usize = 400;
 
 /// One coat as it was weighed.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,7 +37,7 @@ pub(super) struct Weighed {
 pub(super) struct OfGlaze {
     /// Its coats, newest first.
     pub(super) coats: Vec<Weighed>,
-    /// Those of them that were fired and looked at, newest first.
+    /// Those of them that were fired and looked at, newest first, at most [`MOST_LOOKS`].
     pub(super) looks: Vec<Look>,
 }
 
@@ -82,7 +85,10 @@ impl Fired {
         }
         for (_, rows) in pieces {
             for (glaze, look) in looks(&rows, &firings, &bodies)? {
-                glazes.entry(glaze).or_default().looks.push(look);
+                let looks = &mut glazes.entry(glaze).or_default().looks;
+                if looks.len() < MOST_LOOKS {
+                    looks.push(look);
+                }
             }
         }
         Ok(Fired { glazes, is_cut: count >= NEWEST as usize })

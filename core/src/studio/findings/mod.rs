@@ -16,7 +16,7 @@ use crate::learn::look::{Look, groups};
 use crate::learn::window::{Lesson, Window, lesson};
 use crate::store::entity;
 use crate::units::{Laydown, Style};
-use fired::{Fired, NEWEST, OfGlaze};
+use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze};
 use telling::{Rest, drift_chart, fault_lines, last_set, rests, scope, sentence, sureness, window_chart};
 
 pub use chart::{AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Stroke};
@@ -167,7 +167,11 @@ const AMOUNT_ONLY: &str =
     "This is about the amount only. Whether a surface is fit for food or drink, only a laboratory test tells.";
 
 fn cut(fired: &Fired) -> Option<Note> {
-    fired.is_cut.then(|| Note::plain(format!("From the newest {NEWEST} coats of the studio; older ones are left out.")))
+    fired.is_cut.then(|| {
+        Note::plain(format!(
+            "From the newest {NEWEST} coats of the studio, and of each glaze from its newest {MOST_LOOKS} fired pots at most; older ones are left out."
+        ))
+    })
 }
 
 fn row(conn: &Connection, glaze: &entity::Glaze, known: OfGlaze, style: &Style) -> Result<Row> {

@@ -244,7 +244,7 @@ class ScreensTest(private val look: Look) {
     @Test
     fun glazeFindingsBelow() = screen("findings-glaze-below", Pottery::taught) {
         findings("Ash white")
-        await("the rest of the page") { scrollTo("Coats against their aims") }
+        await("the rest of the page") { scrollTo("Last set: Breakfast mug, inside") }
     }
 
     @Test

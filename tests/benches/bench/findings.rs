@@ -1,0 +1,77 @@
+//! What fired pots say, in a studio with 100,000 coats, each fired and looked at.
+//!
+//! The peer reads the same rows with the same query from a bare SQLite connection: no lesson and no words.
+
+use std::path::Path;
+use std::time::Duration;
+
+use laydown::journal::{Ids, SeededIds};
+use laydown::store::entity::{Finding, Firing, Kiln};
+use laydown::store::{StoreError, query};
+use laydown::studio::{Now, Studio};
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use laydown_tests::{NOW, coat, furnish, open};
+
+use crate::{Goal, row, timed};
+
+const COATS: i64 = 100_000;
+const OF_ONE_FIRING: usize = 50;
+const TIMES: usize = 40;
+/// As many coats as the studio looks through.
+const NEWEST: u32 = 4_000;
+const GOAL: Duration = Duration::from_millis(20);
+
+pub fn rows() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("findings");
+    let glaze = filled(&path).to_string();
+    let now = Now { unix_ms: NOW + COATS * 60_000, utc_offset_s: 0 };
+    let studio = Studio::open(&path, now).unwrap();
+    let conn = Connection::open(&path).unwrap();
+    let (mut lists, mut pages, mut list_rows, mut page_rows) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
+    let bare = || assert_eq!(query::coats_and_findings(&conn, NEWEST).unwrap().len(), NEWEST as usize);
+    for _ in 0..TIMES {
+        lists.push(timed(|| assert!(studio.findings().unwrap().glazes[0].detail.contains("from 400 pots"))));
+        list_rows.push(timed(bare));
+        pages.push(timed(|| assert_eq!(studio.glaze_findings(now, &glaze).unwrap().windows[0].chart.dots.len(), 400)));
+        page_rows.push(timed(bare));
+    }
+    row("Findings in 100,000 coats", lists, list_rows, Goal::Within(GOAL));
+    row("  the findings of one glaze", pages, page_rows, Goal::Within(GOAL));
+}
+
+/// Every coat on a piece of its own, in a firing of fifty, and looked at: thin, right or thick by its weight. Answers with the
+/// glaze.
+fn filled(path: &Path) -> Uuid {
+    let store = open(path, 1);
+    let bench = furnish(&store);
+    let mut ids = SeededIds::new(6);
+    let kiln = ids.next(NOW);
+    let shelves = Kiln { name: "Garden kiln".into(), round: true, across_um: 400_000, shelves: 2, ..Kiln::default() };
+    store.transact(NOW, |tx| tx.put(&Kiln { id: kiln, ..shelves })).unwrap();
+    let numbers: Vec<i64> = (0..COATS).collect();
+    for load in numbers.chunks(OF_ONE_FIRING) {
+        let kept = store.transact(NOW, |tx| {
+            let firing = ids.next(NOW);
+            let aimed = Firing { kiln, at: NOW, cone: "6".into(), cone_kind: "large".into(), ..Firing::default() };
+            tx.put(&Firing { id: firing, state: "done".into(), ..aimed })?;
+            for number in load {
+                let coat = coat(&bench, &mut ids, *number);
+                let inside = match coat.net_mg {
+                    ..22_500 => "thin",
+                    24_500.. => "thick",
+                    _ => "right",
+                };
+                tx.put(&coat)?;
+                let id = ids.next(coat.at);
+                let inside = Some(inside.to_owned());
+                tx.put(&Finding { id, firing, piece: coat.piece, at: coat.at, inside, ..Finding::default() })?;
+            }
+            Ok::<_, StoreError>(())
+        });
+        kept.unwrap();
+    }
+    bench.glaze.id
+}
