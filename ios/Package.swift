@@ -25,7 +25,10 @@ let package = Package(
     ],
     targets: [
         library,
-        .target(name: "LaydownCore", dependencies: ["LaydownCoreFFI"]),
+        .target(
+            name: "LaydownCore", dependencies: ["LaydownCoreFFI"],
+            // What the library itself asks for: the system's time zone, and its judgement of certificates.
+            linkerSettings: ["CoreFoundation", "Security"].map { .linkedFramework($0, .when(platforms: [.iOS])) }),
         .target(name: "LaydownKit", dependencies: ["LaydownCore"]),
         .testTarget(name: "LaydownKitTests", dependencies: ["LaydownKit", "LaydownCore"]),
     ]

@@ -32,11 +32,12 @@ ios-lint:
 ios-types: ios-test
 	$(call swift_run,ios/TypeCheck/check.sh)
 
-# On a Mac ios/xcframework.sh builds it. Here C is compiled by zig, which brings Apple's headers; nothing is linked.
+# On a Mac ios/xcframework.sh builds it. Here C is compiled by zig, which brings Apple's headers; nothing is linked, though one of
+# the libraries (crc-fast) also asks for a dynamic form of itself, which nobody uses.
 ios-library: $(APPLE)/ready ## The Rust library built for the iPhone where there is no Xcode, to see that it can be
 	rustup target add aarch64-apple-ios
 	LAYDOWN_ZIG=$(APPLE)/venv SDKROOT=$(CURDIR)/ios IPHONEOS_DEPLOYMENT_TARGET=17.0 CC_aarch64_apple_ios=$(CURDIR)/ios/apple-cc \
-	    cargo rustc --quiet --package laydown-bindings --lib --crate-type staticlib --target aarch64-apple-ios
+	    CARGO_TARGET_AARCH64_APPLE_IOS_LINKER=true cargo rustc --quiet --package laydown-bindings --lib --crate-type staticlib --target aarch64-apple-ios
 	ls -l $(cargo_target)/aarch64-apple-ios/debug/liblaydown_bindings.a
 
 $(APPLE)/ready: ios/requirements.txt

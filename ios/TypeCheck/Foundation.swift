@@ -8,6 +8,7 @@ private func notFoundation() -> Never { fatalError("declarations to check types 
 extension URL {
     func startAccessingSecurityScopedResource() -> Bool { notFoundation() }
     func stopAccessingSecurityScopedResource() { notFoundation() }
+    func promisedItemResourceValues(forKeys: Set<URLResourceKey>) throws -> URLResourceValues { notFoundation() }
     struct BookmarkCreationOptions: OptionSet { let rawValue: UInt }
     struct BookmarkResolutionOptions: OptionSet { let rawValue: UInt }
     func bookmarkData(

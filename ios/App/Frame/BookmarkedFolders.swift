@@ -29,6 +29,14 @@ struct BookmarkedFolders: Folders {
         try coordinated(.replacing, url, work)
     }
 
+    func size(of file: URL) throws -> UInt64 {
+        // What is only promised has a size too.
+        guard let size = try file.promisedItemResourceValues(forKeys: [.fileSizeKey]).fileSize else {
+            throw FolderError.Failed
+        }
+        return UInt64(size)
+    }
+
     func delete(_ url: URL) throws {
         try coordinated(.deleting, url) { try FileManager.default.removeItem(at: $0) }
     }

@@ -179,5 +179,7 @@ private final class FoldersInTrouble: Folders, @unchecked Sendable {
         return answer
     }
 
+    func size(of file: URL) throws -> UInt64 { try FoldersHere().size(of: file) }
+
     func delete(_ url: URL) throws { try FileManager.default.removeItem(at: url) }
 }

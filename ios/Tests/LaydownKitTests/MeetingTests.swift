@@ -121,6 +121,33 @@ import Testing
         #expect(screen.refusal == Words.secretNotKept && !screen.isDone && pottery.frame.failure == nil)
     }
 
+    @Test func filesThatWereNotFetchedYetAreThereUnderTheirNames() throws {
+        /// A folder whose keeper fetches a file when it is read, and knows before how long it is.
+        struct Kept: Folders {
+            let here = FoldersHere()
+            func handle(of folder: URL) throws -> String { try here.handle(of: folder) }
+            func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer {
+                try here.reach(handle, work)
+            }
+            func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+            func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+            func size(of file: URL) throws -> UInt64 {
+                file.lastPathComponent == "photo" ? 4_000_000 : try here.size(of: file)
+            }
+            func delete(_ url: URL) throws { try here.delete(url) }
+        }
+        try FileManager.default.createDirectory(at: place.url, withIntermediateDirectories: true)
+        let folder = MeetingFolder(place.url, Kept())
+        #expect(try folder.list().isEmpty && folder.get(path: "devices/one/a") == nil)
+        try folder.put(path: "devices/one/a", bytes: Data("abc".utf8))
+        for hidden in [".photo.icloud", ".half-written"] {
+            try Data().write(to: place.url.appendingPathComponent("devices/one/\(hidden)"))
+        }
+        let list = try folder.list().sorted { $0.path < $1.path }
+        #expect(list.map(\.path) == ["devices/one/a", "devices/one/photo"] && list.map(\.size) == [3, 4_000_000])
+        #expect(try folder.get(path: "devices/one/a") == Data("abc".utf8))
+    }
+
     @Test func whatTheStorageSaysIsTold() throws {
         let nowhere = URL(fileURLWithPath: "/nowhere/at/all")
         #expect(throws: FolderError.Gone) {

@@ -143,6 +143,9 @@ struct FoldersHere: Folders {
     }
     func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
     func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+    func size(of file: URL) throws -> UInt64 {
+        try #require(FileManager.default.attributesOfItem(atPath: file.path)[.size] as? NSNumber).uint64Value
+    }
     func delete(_ url: URL) throws { try FileManager.default.removeItem(at: url) }
 }
 

@@ -76,6 +76,9 @@ public protocol Folders: Sendable {
     /// Writes a file inside of it while nobody else reads or writes it.
     func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer
 
+    /// How long a file inside of it is, bytes, also where whoever keeps it has not fetched it yet.
+    func size(of file: URL) throws -> UInt64
+
     /// Deletes a file inside of it while nobody else reads or writes it.
     func delete(_ url: URL) throws
 }

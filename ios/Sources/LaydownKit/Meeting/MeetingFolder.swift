@@ -37,17 +37,25 @@ final class MeetingFolder: Folder {
     }
 
     private func files(in folder: URL, called path: String) throws -> [FolderEntry] {
-        let keys: Set<URLResourceKey> = [.isDirectoryKey, .fileSizeKey]
         let children = try folders.read(folder) {
-            try FileManager.default.contentsOfDirectory(
-                at: $0, includingPropertiesForKeys: Array(keys), options: .skipsHiddenFiles)
+            try FileManager.default.contentsOfDirectory(at: $0, includingPropertiesForKeys: [.isDirectoryKey])
         }
         return try children.flatMap { child in
-            let path = "\(path)/\(child.lastPathComponent)"
-            let values = try child.resourceValues(forKeys: keys)
-            if values.isDirectory == true { return try files(in: child, called: path) }
-            return [FolderEntry(path: path, size: UInt64(values.fileSize ?? 0))]
+            guard let name = MeetingFolder.name(of: child) else { return [FolderEntry]() }
+            let path = "\(path)/\(name)"
+            if try child.resourceValues(forKeys: [.isDirectoryKey]).isDirectory == true {
+                return try files(in: child, called: path)
+            }
+            return [FolderEntry(path: path, size: try folders.size(of: folder.appendingPathComponent(name)))]
         }
+    }
+
+    /// What a file is called. A file that has not been fetched yet may be stood for by a hidden one named after it; anything
+    /// else that is hidden is nobody's: nil.
+    private static func name(of child: URL) -> String? {
+        let name = child.lastPathComponent
+        guard name.hasPrefix(".") else { return name }
+        return name.wholeMatch(of: #/\.(.+)\.icloud/#).map { String($0.output.1) }
     }
 
     private var isThere: Bool {
