@@ -17,10 +17,10 @@ struct BackupPage: View {
     @State private var wanted: Export?
     @State private var asked: FolderForBackups?
 
-    /// A file on its way to another app, and what to say once it is there.
+    /// A file on its way to another app, and what to say once it is there; nil where there is nothing to say.
     private struct Sent: Identifiable {
         let file: URL
-        let sentence: String
+        let sentence: String?
         var id: URL { file }
     }
 
@@ -76,7 +76,9 @@ struct BackupPage: View {
             screen.notChosen()
         }
         .sheet(item: $sent) { sent in
-            ShareSheet(file: sent.file) { isSent in if isSent { screen.handedOn(sent.sentence) } }
+            ShareSheet(file: sent.file) { isSent in
+                if isSent, let sentence = sent.sentence { screen.handedOn(sentence) }
+            }
         }
         .sheet(item: $choosing, onDismiss: write) { choosing in
             switch choosing {
@@ -98,7 +100,7 @@ struct BackupPage: View {
             }
             Button(Words.sendBackup) {
                 // Where it comes to lie is not known here, so that it does not count as a backup made.
-                Task { sent = await screen.make().map { Sent(file: $0, sentence: "") } }
+                Task { sent = await screen.make().map { Sent(file: $0, sentence: nil) } }
             }
             .frame(minHeight: 48)
         }
