@@ -144,6 +144,12 @@ impl Ids for SeededIds {
     }
 }
 
+/// Bytes that the events in a text of JSON may need: those of the text, and room for as many values as can begin in it, since
+/// two bytes of text can be a value of thirty. Asked before any is made of a file that somebody else wrote.
+pub(crate) fn burden(text: &[u8]) -> usize {
+    text.len() + 32 * text.iter().filter(|byte| matches!(byte, b',' | b'[' | b'{')).count()
+}
+
 #[cfg(test)]
 mod tests {
     use std::collections::HashSet;

@@ -9,5 +9,6 @@ pub mod fold;
 pub mod segment;
 
 pub use clock::Clock;
+pub(crate) use event::burden;
 pub use event::{Body, DeviceId, Event, EventId, Ids, Kind, RandomIds, SeededIds};
 pub use fold::{State, fold, standing};

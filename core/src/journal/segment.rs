@@ -36,7 +36,7 @@ use sha2::{Digest, Sha256};
 use uuid::Uuid;
 
 use super::clock::Clock;
-use super::event::{Body, DeviceId, Event, Kind};
+use super::event::{Body, DeviceId, Event, Kind, burden};
 
 /// The most events in one segment. More would make it little smaller (10,000: 2 %), and it is read and taken in whole.
 pub const MOST_EVENTS: usize = 5_000;
@@ -395,8 +395,7 @@ fn read(name: &Name, text: &str) -> Result<Vec<Event>, Wrong> {
             return Err(Wrong::Gap);
         }
         let seq = i64::try_from(events.len()).ok().and_then(|count| name.first.checked_add(count)).ok_or(Wrong::Gap)?;
-        // Two bytes of text can be a value of thirty: it is looked at how many there are before any is made.
-        size += burden(line);
+        size += burden(line.as_bytes());
         if size > MOST_TEXT {
             return Err(Wrong::TooLarge);
         }
@@ -506,15 +505,10 @@ fn weight_of(body: &Body) -> usize {
 fn weight(value: &Value) -> usize {
     match value {
         Value::Null | Value::Bool(_) | Value::Number(_) => 32,
-        Value::String(text) => 32 + 5 * text.len() + burden(text),
+        Value::String(text) => 32 + 5 * text.len() + burden(text.as_bytes()),
         Value::Array(values) => 32 + values.iter().map(weight).sum::<usize>(),
         Value::Object(fields) => 32 + weight_of(fields),
     }
-}
-
-/// The bytes of a text, and room for as many values as can begin in it.
-fn burden(text: &str) -> usize {
-    text.len() + 32 * text.bytes().filter(|byte| matches!(byte, b',' | b'[' | b'{')).count()
 }
 
 fn sum(sum: Sha256) -> String {

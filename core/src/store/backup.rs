@@ -29,11 +29,12 @@ use super::lines::{self, read_lines};
 use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, sha256_of};
 use super::transaction::{devices, events_in};
 use super::{Store, open, query};
-use crate::journal::{DeviceId, Event};
+use crate::journal::{DeviceId, Event, burden};
 
 /// Events in one file of the journal.
 pub(super) const EVENTS_A_FILE: i64 = 5_000;
-/// The most bytes of one file of the journal: events are a few hundred bytes, photographs are not among them.
+/// The most bytes of one file of the journal, and of what is made of it: events are a few hundred bytes, photographs are not
+/// among them.
 const MOST_JOURNAL: u64 = 64 << 20;
 /// The most bytes of the manifest.
 const MOST_MANIFEST: u64 = 64 << 20;
@@ -343,6 +344,9 @@ pub(super) fn write_events(file: &mut dyn Write, events: &[Event]) -> Result<(),
 
 fn read_events(name: &str, bytes: &[u8]) -> Result<Vec<Event>, BackupError> {
     let damaged = || BackupError::Damaged { file: name.to_owned() };
+    if burden(bytes) as u64 > MOST_JOURNAL {
+        return Err(damaged());
+    }
     let lines = bytes.split(|byte| *byte == b'\n').filter(|line| !line.is_empty());
     lines.map(|line| serde_json::from_slice(line).map_err(|_| damaged())).collect()
 }
@@ -511,5 +515,25 @@ fn of_zip(error: zip::result::ZipError) -> StoreError {
     match error {
         zip::result::ZipError::Io(error) => error.into(),
         other => StoreError::Fault { details: other.to_string() },
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_journal_that_would_become_far_larger_than_it_is_is_refused_before_it_does() {
+        let with = |lists: usize| {
+            let (id, lists) = (uuid::Uuid::from_u128(1), vec!["[]"; lists].join(","));
+            format!(
+                r#"{{"device":"{id}","seq":1,"clock":1,"entity":"{id}","kind":"glaze","body":{{"name":[{lists}]}}}}"#
+            )
+        };
+        assert_eq!(read_events("journal/1.jsonl", with(1000).as_bytes()).unwrap().len(), 1);
+        let hostile = with(2_000_000);
+        assert!((hostile.len() as u64) < MOST_JOURNAL);
+        let refused = read_events("journal/1.jsonl", hostile.as_bytes()).unwrap_err();
+        assert!(matches!(refused, BackupError::Damaged { file } if file == "journal/1.jsonl"));
     }
 }

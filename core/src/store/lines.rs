@@ -20,7 +20,7 @@ use super::backup::{BackupError, EVENTS_A_FILE, Summed, write_events};
 use super::error::StoreError;
 use super::photos::hex;
 use super::transaction::{devices, events_in};
-use crate::journal::Event;
+use crate::journal::{Event, burden};
 
 /// The version of this layout.
 const LAYOUT: u32 = 1;
@@ -28,10 +28,12 @@ const LAYOUT: u32 = 1;
 const HEAD: usize = 136;
 /// What every journal begins with.
 const BEGINS: &str = "{\"laydown_journal\":";
-/// The longest line that is read: a form with all its points takes a hundredth of it.
-const LONGEST_LINE: u64 = 4 << 20;
-/// Events that are handed on at a time.
+/// The longest line that is read: a form with all its points takes a twentieth of it.
+const LONGEST_LINE: u64 = 1 << 20;
+/// Events that are handed on at a time, unless they are large.
 const LOT: usize = 500;
+/// Bytes that the events of a lot may need before it is handed on.
+const HEAVY: usize = 8 << 20;
 
 #[derive(Serialize, Deserialize)]
 struct Head {
@@ -96,14 +98,16 @@ pub(super) fn read_lines(
     }
     let mut sum = Sha256::new();
     let mut events = Vec::new();
-    let mut read = 0;
+    let (mut read, mut weight) = (0, 0);
     while next(&mut from, &mut line).map_err(|_| damaged())? {
         sum.update(&line);
         events.push(serde_json::from_slice(&line).map_err(|_| damaged())?);
         read += 1;
-        if events.len() == LOT {
+        weight += burden(&line);
+        if events.len() == LOT || weight > HEAVY {
             lot(&events)?;
             events.clear();
+            weight = 0;
         }
     }
     lot(&events)?;

@@ -8,7 +8,8 @@
 //! record is not kept yet.
 //! `other_process open FOLDER NAME...` opens each studio in the folder and says how that went.
 //! `other_process merge STUDIO SEGMENTS` takes in the segments that lie in that folder as their names say, and
-//! `other_process undo STUDIO TOKEN` takes the command back whose token stands in the file TOKEN; `redo` does it again. They say
+//! `other_process undo STUDIO TOKEN` takes the command back whose token stands in the file TOKEN; `redo` does it again. `refuse`
+//! takes in a file that cannot be used. They say
 //! `memory KILOBYTES`: the most they needed beside what a process has anyway, where Linux tells it.
 #![allow(clippy::print_stdout, reason = "the tests listen to it")]
 
@@ -45,6 +46,9 @@ fn main() {
         ["redo", studio, token] => measured(|| {
             _ = Store::open(studio, NOW, RandomIds).unwrap().transact(NOW, |tx| tx.redo(token_in(token))).unwrap()
         }),
+        ["refuse", studio, file] => {
+            measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().take_in(NOW, Path::new(file)).unwrap_err())
+        }
         _ => panic!("see the beginning of other_process.rs"),
     }
 }

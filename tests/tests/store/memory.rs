@@ -2,13 +2,15 @@
 //! alone.
 #![cfg(target_os = "linux")]
 
-use std::fs;
+use std::fs::{self, File};
+use std::io::{BufWriter, Write};
 use std::path::Path;
 
 use laydown::journal::SeededIds;
 use laydown::journal::segment::{MOST_EVENTS, pack};
 use laydown::store::entity::{Coat, Entity};
 use laydown::store::{Kept, Store, StoreError, devices, events_after};
+use serde_json::{Value, json};
 
 use laydown_tests::{NOW, coat, furnish, open};
 
@@ -50,6 +52,25 @@ fn taking_back_an_import_of_a_hundred_thousand_readings_and_doing_it_again() {
     assert_eq!(coats(), 0);
     stays_small("redo", &path, &token);
     assert_eq!(coats(), 100_000);
+}
+
+#[test]
+fn a_journal_of_lines_that_would_become_ten_times_as_large() {
+    let folder = tempfile::tempdir().unwrap();
+    let store = open(&folder.path().join("theirs"), 1);
+    furnish(&store);
+    let journal = folder.path().join("journal.jsonl");
+    store.write_journal(&journal).unwrap();
+    let text = fs::read_to_string(&journal).unwrap();
+    let (head, events) = text.split_once('\n').unwrap();
+    let mut event: Value = serde_json::from_str(events.lines().next().unwrap()).unwrap();
+    event["body"]["name"] = vec![json!([]); 300_000].into();
+    let line = event.to_string();
+    let mut file = BufWriter::new(File::create(&journal).unwrap());
+    writeln!(file, "{head}").unwrap();
+    (0..100).for_each(|_| writeln!(file, "{line}").unwrap());
+    file.flush().unwrap();
+    stays_small("refuse", &folder.path().join("studio"), &journal);
 }
 
 /// Keeps so many coats in one command.
