@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 use image::codecs::jpeg::JpegEncoder;
 use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits};
 use img_parts::jpeg::{Jpeg, markers};
-use img_parts::png::Png;
+use img_parts::png::{Png, PngChunk};
 use img_parts::{Bytes, ImageEXIF};
 use rusqlite::Connection;
 use sha2::{Digest, Sha256};
@@ -277,7 +277,9 @@ fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError
     } else {
         let mut png = Png::from_bytes(bytes).map_err(|_| PhotoError::NoPicture)?;
         png.chunks_mut().retain(|part| !matches!(&part.kind(), b"eXIf" | b"tEXt" | b"zTXt" | b"iTXt" | b"tIME"));
-        png.set_exif(Some(Bytes::from(way_up(orientation))));
+        // Before the dots: behind them is allowed too, but not every reader looks there.
+        let chunks = png.chunks_mut();
+        chunks.insert(chunks.len().min(1), PngChunk::new(*b"eXIf", Bytes::from(way_up(orientation))));
         png.encoder().write_to(&mut plain)?;
     }
     Ok(plain)

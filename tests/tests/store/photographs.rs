@@ -11,7 +11,9 @@ use std::path::{Path, PathBuf};
 use std::process::Child;
 use std::time::Duration;
 
-use image::{ImageFormat, Rgb, RgbImage};
+use image::codecs::jpeg::JpegEncoder;
+use image::codecs::png::PngEncoder;
+use image::{ImageEncoder, ImageFormat, Rgb, RgbImage};
 use laydown::journal::RandomIds;
 use laydown::store::entity::{Entity, Photo};
 use laydown::store::photos::{Photos, develop};
@@ -176,6 +178,29 @@ fn a_photograph_larger_than_a_file_may_be() {
 }
 
 /// What is kept is read again years later: a part of a kind that few programs know must not get in the way of that.
+#[test]
+fn a_picture_held_on_its_side_is_the_same_picture_when_another_phone_takes_it_in() {
+    // One directory with one entry: the orientation, turned by a quarter (EXIF 2.32, 4.6.4: tag 0x0112, 6).
+    let exif = b"II*\0\x08\0\0\0\x01\0\x12\x01\x03\0\x01\0\0\0\x06\0\0\0\0\0\0\0".to_vec();
+    let picture = RgbImage::from_fn(40, 30, |x, y| Rgb([x as u8, y as u8, 90]));
+    let mut png = Vec::new();
+    let mut encoder = PngEncoder::new(&mut png);
+    encoder.set_exif_metadata(exif.clone()).unwrap();
+    picture.write_with_encoder(encoder).unwrap();
+    let mut jpeg = Vec::new();
+    let mut encoder = JpegEncoder::new(&mut jpeg);
+    encoder.set_exif_metadata(exif).unwrap();
+    picture.write_with_encoder(encoder).unwrap();
+    let folder = tempfile::tempdir().unwrap();
+    let photos = Photos::beside(&folder.path().join("studio"));
+    for held in [png, jpeg] {
+        let photo = develop(&held).unwrap();
+        assert_eq!((photo.width, photo.height), (30, 40));
+        photos.put(&photo).unwrap();
+        assert_eq!(develop(&fs::read(photos.file(&photo.sha256)).unwrap()).unwrap(), photo);
+    }
+}
+
 #[test]
 fn what_is_kept_can_be_read_again_whatever_lay_beside_the_picture() {
     let folder = tempfile::tempdir().unwrap();
