@@ -9,10 +9,11 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
 use super::devices::{called, names_of_devices};
+use super::remembered::{remember, remembered};
 use super::words::count;
-use super::{Note, Now, Result, Studio, StudioError};
+use super::{Note, Now, Result, Studio};
 use crate::journal::DeviceId;
-use crate::store::{Transaction, chosen, devices, this_device};
+use crate::store::{Transaction, devices, this_device};
 
 /// The place, as it is remembered.
 const PLACE: &str = "meeting_place";
@@ -211,7 +212,7 @@ impl Studio {
 
 /// The place that was chosen; `None` also where another version wrote it in a way that cannot be read.
 pub(super) fn meeting_place(conn: &Connection) -> Result<Option<MeetingPlace>> {
-    Ok(chosen(conn, PLACE)?.and_then(|text| serde_json::from_str(&text).ok()))
+    remembered(conn, PLACE)
 }
 
 /// Chooses `place`. What came of the meetings at another one says nothing any more.
@@ -298,12 +299,6 @@ fn own_entries(conn: &Connection) -> Result<i64> {
     Ok(devices(conn)?.into_iter().find(|(device, _)| *device == own).map_or(0, |(_, last)| last))
 }
 
-/// What cannot be read of it was written by another version, and is only a convenience.
 fn meetings(conn: &Connection) -> Result<Meetings> {
-    Ok(chosen(conn, MEETINGS)?.and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default())
-}
-
-fn remember(tx: &mut Transaction<'_>, name: &str, what: &impl Serialize) -> Result<()> {
-    let text = serde_json::to_string(what).map_err(|error| StudioError::Unreadable { sentence: error.to_string() })?;
-    Ok(tx.choose(name, Some(&text))?)
+    Ok(remembered(conn, MEETINGS)?.unwrap_or_default())
 }

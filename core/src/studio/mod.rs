@@ -16,6 +16,7 @@ mod import;
 mod kiln;
 mod lists;
 mod meeting;
+mod remembered;
 mod rows;
 mod shapes;
 mod sheet;

@@ -10,10 +10,11 @@ use std::path::Path;
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
-use super::{Done, remember_done};
+use super::{BACKED_UP, Done};
 use crate::coded::coded;
 use crate::store::backup::{check_backup, reach};
-use crate::store::{Store, StoreError, Transaction, chosen, query};
+use crate::store::{Store, Transaction, query};
+use crate::studio::remembered::{relied_on, remember};
 use crate::studio::words::sentence_case;
 use crate::studio::{Note, Now, Result, Row, Studio, StudioError};
 
@@ -98,13 +99,11 @@ struct ByItself {
 
 impl ByItself {
     fn load(conn: &Connection) -> Result<ByItself> {
-        let Some(text) = chosen(conn, BY_ITSELF)? else { return Ok(ByItself::default()) };
-        serde_json::from_str(&text).map_err(|error| StoreError::Damaged { details: error.to_string() }.into())
+        Ok(relied_on(conn, BY_ITSELF)?.unwrap_or_default())
     }
 
     fn keep(&self, tx: &mut Transaction<'_>) -> Result<()> {
-        let text = serde_json::to_string(self).map_err(|error| StoreError::Fault { details: error.to_string() })?;
-        Ok(tx.choose(BY_ITSELF, Some(&text))?)
+        remember(tx, BY_ITSELF, self)
     }
 
     fn every(&self) -> Rhythm {
@@ -196,7 +195,7 @@ impl Studio {
         };
         let stored = self.command(now, |tx| {
             let done = Done::new(now, checked);
-            remember_done(tx, &done)?;
+            remember(tx, BACKED_UP, &done)?;
             let mut known = ByItself::load(tx.conn())?;
             // Another folder was chosen meanwhile: this one is the potter's.
             if known.place.as_ref().is_none_or(|chosen| chosen.key != place) {

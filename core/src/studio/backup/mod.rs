@@ -10,10 +10,11 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
 use self::tables::TABLES;
+use super::remembered::{relied_on, remember};
 use super::words::count;
 use super::{Note, Now, Result, Row, Studio, StudioError};
 use crate::store::backup::{Checked, Contents, Reach, check_backup, reach};
-use crate::store::{StoreError, Transaction, chosen, query};
+use crate::store::query;
 
 pub use by_itself::{BackupTask, BackupTrouble, Rhythm};
 pub(super) use tables::as_it_was;
@@ -133,7 +134,7 @@ impl Studio {
     pub fn backed_up(&self, now: Now, copy: &Path) -> Result<String> {
         let checked = check_backup(copy)?;
         let sentence = format!("Backup made and read again: {}.", in_words(checked.contents));
-        self.command(now, |tx| remember_done(tx, &Done::new(now, checked)))?;
+        self.command(now, |tx| remember(tx, BACKED_UP, &Done::new(now, checked)))?;
         Ok(sentence)
     }
 
@@ -198,11 +199,6 @@ fn tables(now: Now) -> Vec<Export> {
     one.chain([all]).collect()
 }
 
-fn remember_done(tx: &mut Transaction<'_>, done: &Done) -> Result<()> {
-    let text = serde_json::to_string(done).map_err(|error| StoreError::Fault { details: error.to_string() })?;
-    Ok(tx.choose(BACKED_UP, Some(&text))?)
-}
-
 /// What the Studio screen says of backups: the reminder, or when the last one was.
 pub(super) fn in_a_line(conn: &Connection, now: Now) -> Result<String> {
     let to_mind = match by_itself::trouble(conn, now)? {
@@ -232,8 +228,7 @@ fn reminder(conn: &Connection, now: Now) -> Result<Option<String>> {
 }
 
 fn last_backup(conn: &Connection) -> Result<Option<Done>> {
-    let Some(text) = chosen(conn, BACKED_UP)? else { return Ok(None) };
-    serde_json::from_str(&text).map_err(|error| StoreError::Damaged { details: error.to_string() }.into())
+    relied_on(conn, BACKED_UP)
 }
 
 fn in_words(contents: Contents) -> String {

@@ -10,12 +10,13 @@ use uuid::Uuid;
 use self::bench::Bench;
 use self::view::view;
 use super::facts::{parse_id, preference, style_of};
+use super::remembered::{remember, remembered};
 use super::words::word;
 use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
 use crate::coat::verdict::VerdictKind;
 use crate::form::ZoneKind;
 use crate::kiln::piece_code;
-use crate::store::{chosen, entity, query};
+use crate::store::{entity, query};
 
 /// How the coat's weight is read off the scale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -251,7 +252,7 @@ impl Studio {
         self.store.read(|conn| {
             let entry = match entry {
                 Some(entry) => entry,
-                None => remembered(conn)?,
+                None => remembered(conn, ENTRY_KEY)?.unwrap_or_default(),
             };
             view(conn, now, entry)
         })
@@ -262,8 +263,7 @@ impl Studio {
     /// # Errors
     /// When the file cannot be written.
     pub fn remember(&self, now: Now, entry: &WeighEntry) -> Result<()> {
-        let text = remember_text(entry)?;
-        self.command(now, |tx| Ok(tx.choose(ENTRY_KEY, Some(&text))?))?;
+        self.command(now, |tx| remember(tx, ENTRY_KEY, entry))?;
         Ok(())
     }
 
@@ -291,7 +291,7 @@ impl Studio {
             let code = if is_coded { new_code(tx.conn(), piece)? } else { None };
             let coat = bench.coat(id, now, piece, typed, &target, &verdict);
             tx.put(&entity::Coat { code: code.clone(), ..coat })?;
-            tx.choose(ENTRY_KEY, Some(&remember_text(&bench.next_piece())?))?;
+            remember(tx, ENTRY_KEY, &bench.next_piece())?;
             let foot = code.map(|code| format!(" Pencil {code} on the foot.")).unwrap_or_default();
             let sentence =
                 format!("Kept: {}, {}, {}.{foot}", bench.title(), bench.mass(verdict.net), word(verdict.kind));
@@ -322,15 +322,6 @@ fn nothing_to_weigh_with(entry: &WeighEntry) -> StudioError {
     } else {
         StudioError::missing("form, bucket or scale")
     }
-}
-
-fn remember_text(entry: &WeighEntry) -> Result<String> {
-    serde_json::to_string(entry).map_err(|error| StudioError::Unreadable { sentence: error.to_string() })
-}
-
-fn remembered(conn: &Connection) -> Result<WeighEntry> {
-    // A remembered entry of another version is only a convenience: what cannot be read of it is chosen anew.
-    Ok(chosen(conn, ENTRY_KEY)?.and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default())
 }
 
 impl Field {
