@@ -56,9 +56,9 @@ const COATS_LIKE: &str = concat!(
     number_of!("?4"),
     ") AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7"
 );
-const COATS_AND_FINDINGS: &str = "SELECT coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
+const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
      coat.laydown_mg_dm2, finding.firing, finding.inside, finding.outside, finding.faults \
-     FROM (SELECT piece, form, glaze, zone, at, net_mg, aim_mg, laydown_mg_dm2 FROM coat ORDER BY at DESC, id DESC LIMIT ?1) \
+     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, laydown_mg_dm2 FROM coat ORDER BY at DESC, id DESC LIMIT ?1) \
      AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
@@ -163,6 +163,8 @@ pub fn coats_like(conn: &Connection, like: &CoatsLike, limit: u32) -> Result<Vec
 /// A coat with what came out of one firing on its piece: what a lesson needs of them, and no more.
 #[derive(Debug, Clone, PartialEq)]
 pub struct CoatAndFinding {
+    /// The coat.
+    pub coat: Uuid,
     /// The piece.
     pub piece: Uuid,
     /// Its form.
@@ -198,18 +200,19 @@ pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFi
     let mut found = Vec::new();
     while let Some(row) = rows.next()? {
         found.push(CoatAndFinding {
-            piece: row.get(0)?,
-            form: spelt(conn, &mut words, row, 1)?,
-            glaze: spelt(conn, &mut words, row, 2)?,
-            zone: spelt(conn, &mut words, row, 3)?,
-            at: row.get(4)?,
-            net_mg: row.get(5)?,
-            aim_mg: row.get(6)?,
-            laydown_mg_dm2: row.get(7)?,
-            firing: row.get(8)?,
-            inside: row.get(9)?,
-            outside: row.get(10)?,
-            faults: row.get(11)?,
+            coat: row.get(0)?,
+            piece: row.get(1)?,
+            form: spelt(conn, &mut words, row, 2)?,
+            glaze: spelt(conn, &mut words, row, 3)?,
+            zone: spelt(conn, &mut words, row, 4)?,
+            at: row.get(5)?,
+            net_mg: row.get(6)?,
+            aim_mg: row.get(7)?,
+            laydown_mg_dm2: row.get(8)?,
+            firing: row.get(9)?,
+            inside: row.get(10)?,
+            outside: row.get(11)?,
+            faults: row.get(12)?,
         });
     }
     Ok(found)

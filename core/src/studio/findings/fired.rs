@@ -55,11 +55,10 @@ impl Fired {
         let mut pieces: Vec<(Uuid, Vec<CoatAndFinding>)> = Vec::new();
         let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
         let mut glazes: BTreeMap<Uuid, OfGlaze> = BTreeMap::new();
-        let mut seen = BTreeSet::new();
-        let mut count = 0;
+        let (mut before, mut count) = (None, 0);
         for row in rows {
-            // A coat comes once for each firing of its piece.
-            if seen.insert((row.piece, row.glaze, row.zone.clone(), row.at)) {
+            // A coat comes once for each firing of its piece, one after the other.
+            if before.replace(row.coat) != Some(row.coat) {
                 count += 1;
                 let weighed = Weighed {
                     form: row.form,

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use rusqlite::Connection;
+use uuid::Uuid;
 
 use super::chart::{
     AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Span, Stroke, banded, laydown_axis, level,
@@ -10,9 +11,7 @@ use super::chart::{
 };
 use super::fired::Weighed;
 use super::{Group, starting};
-use crate::coat::Solids;
 use crate::form::ZoneKind;
-use crate::glaze::slurry::SgReading;
 use crate::kiln::cone::Cone;
 use crate::kiln::fault::Thickness;
 use crate::learn::drift::{Trend, WEIGHT, individuals, moving_average};
@@ -21,11 +20,10 @@ use crate::learn::look::{ENOUGH, Look};
 use crate::learn::set::Set;
 use crate::learn::window::{Lesson, SURE, Window};
 use crate::store::entity::{self, Entity};
-use crate::store::query;
-use crate::studio::facts::{MOST_CONTROLS, sg_reading, tiles};
+use crate::studio::facts::{controls, tiles};
 use crate::studio::words::{count, sentence_case};
 use crate::studio::{Line, Now, Result};
-use crate::units::{Grams, Laydown, PowderDensity, SquareCentimetres, Style};
+use crate::units::{Grams, Laydown, Style};
 
 /// Which pots are spoken of: "Cone 6, inside". Says what was put together.
 pub(super) fn scope(conn: &Connection, looks: &[Look]) -> Result<String> {
@@ -316,14 +314,10 @@ pub(super) fn rests(
         Laydown::new((laydowns.iter().map(|laydown| laydown.ln()).sum::<f64>() / laydowns.len() as f64).exp())
     };
     let rest = |zone: ZoneKind| -> Result<Rest> {
-        let mut laydowns = Vec::new();
-        for known in query::control_pieces(conn, glaze.id, zone.code(), MOST_CONTROLS)? {
-            let sg: SgReading = sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?;
-            let solids = Solids::of(sg, PowderDensity::from_thousandths(known.powder_density_e3)?)?;
-            let dry = solids.dry(Grams::from_milligrams(known.net_mg));
-            let laydown = Laydown::of(dry, SquareCentimetres::from_square_millimetres(known.area_mm2));
-            laydowns.extend(Some(laydown.value()).filter(|_| laydown.is_positive()));
-        }
+        // Whether they are of the form that is weighed next is all one here.
+        let controls = controls(conn, glaze.id, zone, Uuid::nil())?;
+        let laydowns = controls.iter().map(|known| Laydown::of(known.solids.dry(known.wet), known.area));
+        let laydowns: Vec<f64> = laydowns.filter(|laydown| laydown.is_positive()).map(Laydown::value).collect();
         if !laydowns.is_empty() {
             return Ok(Rest { zone, laydown: mean(&laydowns), source: Source::Controls(laydowns.len()) });
         }
