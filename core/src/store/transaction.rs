@@ -448,7 +448,7 @@ pub struct Command {
 
 /// The newest commands of every device, at most `limit` of each, the newest first; of a command at most `most` events are read.
 pub fn latest_commands(conn: &Connection, limit: usize, most: i64) -> Result<Vec<Command>, StoreError> {
-    let mut commands = Vec::new();
+    let (mut commands, mut words) = (Vec::new(), Words::default());
     for (device, last) in devices(conn)? {
         let Some(number) = number_of(conn, device)? else { continue };
         let mut last = Some(last).filter(|last| *last > 0);
@@ -456,7 +456,7 @@ pub fn latest_commands(conn: &Connection, limit: usize, most: i64) -> Result<Vec
             let Some(end) = last else { break };
             let before = last_before_command(conn, number, end)?;
             let first = before.unwrap_or(0) + 1;
-            let events = between(conn, &mut Words::default(), number, first, end.min(first + most - 1))?;
+            let events = between(conn, &mut words, number, first, end.min(first + most - 1))?;
             let things = things_between(conn, number, first, end)?;
             commands.push(Command { events, things, undo: Undo::of(device, first, end) });
             last = before;

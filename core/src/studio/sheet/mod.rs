@@ -235,7 +235,7 @@ impl Desk<'_> {
 
 /// Lays out the sheet in `draft`; answers with what to keep once every field is good.
 fn lay(kind: SheetKind, desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
-    match kind {
+    let keeping = match kind {
         SheetKind::Form => form::lay(desk, draft),
         SheetKind::Body => body::lay(desk, draft),
         SheetKind::Kiln => kiln::lay(desk, draft),
@@ -253,7 +253,8 @@ fn lay(kind: SheetKind, desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option
         },
         SheetKind::Preference => preference::lay(desk, draft),
         SheetKind::MeetingPlace => meeting_place::lay(desk, draft),
-    }
+    };
+    Ok(keeping?.filter(|_| !draft.is_refused()))
 }
 
 impl SheetEntry {
@@ -266,8 +267,7 @@ impl SheetEntry {
         let (id, subject) = self.ids()?;
         let mut draft = Draft::new(style, &self.values);
         let keeping = lay(self.kind, &Desk { conn, now, id, subject }, &mut draft)?;
-        let can_keep = keeping.is_some() && !draft.is_refused();
-        Ok(draft.into_view(can_keep, id.is_some()))
+        Ok(draft.into_view(keeping.is_some(), id.is_some()))
     }
 }
 
@@ -290,7 +290,7 @@ impl Studio {
             let style = style(tx.conn())?;
             let mut draft = Draft::new(&style, &entry.values);
             let keeping = lay(entry.kind, &Desk { conn: tx.conn(), now, id, subject }, &mut draft)?;
-            let Some(keeping) = keeping.filter(|_| !draft.is_refused()) else { return Err(draft.first_refusal()) };
+            let Some(keeping) = keeping else { return Err(draft.first_refusal()) };
             Ok(((keeping.write)(tx)?, keeping.sentence))
         })?;
         let (id, sentence) = stored.value;
