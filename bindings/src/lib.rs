@@ -154,8 +154,9 @@ impl Studio {
         laydown_remote::agree(&self.0, now, &how, &mut |so_far| watch.so_far(so_far))
     }
 
-    /// Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
-    pub fn forget_meeting_place(&self, now: Now) -> Result<()> {
+    /// Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
+    /// the folder that this answers with, if it needed one.
+    pub fn forget_meeting_place(&self, now: Now) -> Result<String> {
         self.0.forget_meeting_place(now)
     }
 

@@ -1252,8 +1252,6 @@ pub enum Stroke {
     Aim,
     /// The best of the window: dashed.
     Best,
-    /// A limit: thin and dotted.
-    Limit,
     /// A moving average: drawn through, heavier.
     Average,
 }

@@ -1208,9 +1208,10 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func firing(now: Now, id: String) throws  -> FiringView
     
     /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
+     * the folder that this answers with, if it needed one.
      */
-    func forgetMeetingPlace(now: Now) throws 
+    func forgetMeetingPlace(now: Now) throws  -> String
     
     /**
      * What fired pots say of one glaze.
@@ -1767,15 +1768,17 @@ open func firing(now: Now, id: String)throws  -> FiringView  {
 }
     
     /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
+     * the folder that this answers with, if it needed one.
      */
-open func forgetMeetingPlace(now: Now)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func forgetMeetingPlace(now: Now)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
-}
+})
 }
     
     /**
@@ -10878,10 +10881,6 @@ public enum Stroke: Equatable, Hashable {
      */
     case best
     /**
-     * A limit: thin and dotted.
-     */
-    case limit
-    /**
      * A moving average: drawn through, heavier.
      */
     case average
@@ -10910,9 +10909,7 @@ public struct FfiConverterTypeStroke: FfiConverterRustBuffer {
         
         case 2: return .best
         
-        case 3: return .limit
-        
-        case 4: return .average
+        case 3: return .average
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -10930,12 +10927,8 @@ public struct FfiConverterTypeStroke: FfiConverterRustBuffer {
             writeInt(&buf, Int32(2))
         
         
-        case .limit:
-            writeInt(&buf, Int32(3))
-        
-        
         case .average:
-            writeInt(&buf, Int32(4))
+            writeInt(&buf, Int32(3))
         
         }
     }
@@ -13098,7 +13091,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() != 28969) {
+    if (uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() != 30617) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_studio_glaze_findings() != 21143) {

@@ -418,7 +418,7 @@ RustBuffer uniffi_laydown_bindings_fn_method_studio_firing(uint64_t ptr, RustBuf
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
-void uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+RustBuffer uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_BINDINGS_FN_METHOD_STUDIO_GLAZE_FINDINGS

@@ -8,6 +8,7 @@ use std::fmt;
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
+use super::backup::place_of_backups;
 use super::devices::{called, names_of_devices};
 use super::remembered::{remember, remembered};
 use super::words::count;
@@ -170,16 +171,19 @@ impl Studio {
         self.store.read(meeting_place)
     }
 
-    /// Forgets the place and what came of the meetings there. What lies there stays there.
+    /// Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
+    /// needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
     ///
     /// # Errors
     /// When the file cannot be written.
-    pub fn forget_meeting_place(&self, now: Now) -> Result<()> {
-        self.command(now, |tx| {
+    pub fn forget_meeting_place(&self, now: Now) -> Result<String> {
+        let stored = self.command(now, |tx| {
+            let folder = meeting_place(tx.conn())?.map(|place| place.folder().to_owned()).unwrap_or_default();
             tx.choose(PLACE, None)?;
-            Ok(tx.choose(MEETINGS, None)?)
+            tx.choose(MEETINGS, None)?;
+            Ok(if place_of_backups(tx.conn())?.as_deref() == Some(&*folder) { String::new() } else { folder })
         })?;
-        Ok(())
+        Ok(stored.value)
     }
 
     /// Remembers what came of a meeting at `now`: an error where it came to nothing.
@@ -252,14 +256,10 @@ pub(super) fn view(conn: &Connection, now: Now) -> Result<MeetingView> {
             format!("Last agreed: {}. {}", now.moment(agreed.at), agreed.meeting)
         }
     };
-    let folder = match &place.at {
-        MeetingAt::Folder { handle, .. } => handle.clone(),
-        MeetingAt::WebDav { .. } | MeetingAt::S3 { .. } => String::new(),
-    };
     Ok(MeetingView {
         place: place.in_words(),
         chosen: true,
-        folder,
+        folder: place.folder().to_owned(),
         last,
         waits: waits(waiting_entries, waiting_photographs),
         notes,
@@ -267,6 +267,14 @@ pub(super) fn view(conn: &Connection, now: Now) -> Result<MeetingView> {
 }
 
 impl MeetingPlace {
+    /// What the shell finds the folder again by; empty where the place is none.
+    fn folder(&self) -> &str {
+        match &self.at {
+            MeetingAt::Folder { handle, .. } => handle,
+            MeetingAt::WebDav { .. } | MeetingAt::S3 { .. } => "",
+        }
+    }
+
     /// "They meet in the folder “Studio”, sealed."
     fn in_words(&self) -> String {
         let at = match &self.at {

@@ -127,7 +127,6 @@ private struct ChartPainter {
         switch stroke {
         case .aim: draw(points, .ink, StrokeStyle(lineWidth: 2, lineCap: .round, lineJoin: .round))
         case .best: draw(points, .accent, StrokeStyle(lineWidth: 2.5, lineCap: .round, dash: [7, 7]))
-        case .limit: draw(points, .ink, StrokeStyle(lineWidth: 1.5, lineCap: .round, dash: [2, 4]))
         case .average: draw(points, .accent, StrokeStyle(lineWidth: 3, lineCap: .round, lineJoin: .round))
         }
     }

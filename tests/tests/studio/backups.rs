@@ -44,6 +44,21 @@ impl Bench {
 }
 
 #[test]
+fn the_folder_of_the_backups_is_not_given_back_with_the_meeting_place() {
+    let bench = Bench::empty();
+    let meet = || {
+        bench.keep(SheetKind::MeetingPlace, "", &[("kind", "folder"), ("folder", "Shelf\ntree"), ("sealed", "no")]);
+        bench.studio.forget_meeting_place(NOW).unwrap()
+    };
+    assert_eq!(meet(), "tree", "nothing else needs it");
+    bench.studio.keep_backups_in(NOW, "another tree", "Card").unwrap();
+    assert_eq!(meet(), "tree");
+    bench.studio.keep_backups_in(NOW, "tree", "Shelf").unwrap();
+    assert_eq!(meet(), "");
+    assert_eq!(bench.studio.forget_meeting_place(NOW).unwrap(), "", "there is none any more");
+}
+
+#[test]
 fn one_is_due_a_week_after_the_last_and_only_if_something_is_new() {
     let bench = Bench::set_up();
     assert_eq!(bench.due(0), None, "no folder is chosen");

@@ -279,6 +279,11 @@ pub(super) fn shown(conn: &Connection, now: Now) -> Result<Shown> {
     })
 }
 
+/// The folder that backups go to by themselves, as the shell names it.
+pub(in crate::studio) fn place_of_backups(conn: &Connection) -> Result<Option<String>> {
+    Ok(ByItself::load(conn)?.place.map(|place| place.key))
+}
+
 /// What went wrong with the last one, for as long as it matters.
 pub(super) fn trouble(conn: &Connection, now: Now) -> Result<Option<String>> {
     Ok(in_words(&ByItself::load(conn)?, now))

@@ -16,6 +16,7 @@ use super::{Note, Now, Result, Row, Studio, StudioError};
 use crate::store::backup::{Checked, Contents, Reach, check_backup, reach};
 use crate::store::query;
 
+pub(super) use by_itself::place_of_backups;
 pub use by_itself::{BackupTask, BackupTrouble, Rhythm};
 pub(super) use tables::as_it_was;
 

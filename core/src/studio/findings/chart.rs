@@ -1,7 +1,7 @@
 //! Charts ready laid out: a shell scales them to its view and paints bands, lines and dots in this order; what they say is in
 //! their words.
 
-use crate::units::{Laydown, Style};
+use crate::units::Style;
 
 /// A place in a chart: fractions of its width from the left and of its height from the top, 0 to 1.
 #[derive(Debug, Clone, Copy, PartialEq, serde::Serialize)]
@@ -34,8 +34,6 @@ pub enum Stroke {
     Aim,
     /// The best of the window: dashed.
     Best,
-    /// A limit: thin and dotted.
-    Limit,
     /// A moving average: drawn through, heavier.
     Average,
 }
@@ -180,11 +178,6 @@ pub(super) fn laydown_axis(span: Span, style: &Style) -> Vec<AxisTick> {
         .into_iter()
         .map(|number| AxisTick { at: span.along(number), words: style.number(number, decimals) })
         .collect()
-}
-
-/// A laydown as a number on that axis.
-pub(super) fn on_axis(laydown: Laydown, style: &Style) -> f64 {
-    style.in_laydown_units(laydown)
 }
 
 /// Dots of one row on the axis, each moved up or down so far that it does not hide its neighbours: `xs` from 0 to 1, answered

@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use super::chart::{
     AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Span, Stroke, banded, laydown_axis, level,
-    marked, on_axis, spread, stroked, upright,
+    marked, spread, stroked, upright,
 };
 use super::fired::Weighed;
 use super::{Group, starting};
@@ -65,20 +65,29 @@ fn listed(items: &[&str]) -> String {
     }
 }
 
+fn that_came_out(looks: &[Look], thickness: Thickness) -> impl Iterator<Item = &Look> + Clone {
+    looks.iter().filter(move |look| look.thickness == thickness)
+}
+
 fn how_many(looks: &[Look], thickness: Thickness) -> usize {
-    looks.iter().filter(|look| look.thickness == thickness).count()
+    that_came_out(looks, thickness).count()
 }
 
 fn pots(number: usize) -> String {
     count(number as i64, "pot", "pots")
 }
 
+/// The least and the most laydown among some pots.
+fn ends<'a>(looks: impl IntoIterator<Item = &'a Look>) -> (Laydown, Laydown) {
+    looks.into_iter().fold((Laydown::new(f64::MAX), Laydown::ZERO), |(least, most), look| {
+        (least.min(look.laydown), most.max(look.laydown))
+    })
+}
+
 /// From the least to the most laydown among the pots, or the one if there is only one.
-fn between(looks: &[Look], style: &Style) -> String {
-    let (least, most) = looks.iter().fold((f64::MAX, f64::MIN), |(least, most), look| {
-        (least.min(look.laydown.value()), most.max(look.laydown.value()))
-    });
-    range(Laydown::new(least), Laydown::new(most), style)
+fn between<'a>(looks: impl IntoIterator<Item = &'a Look>, style: &Style) -> String {
+    let (least, most) = ends(looks);
+    range(least, most, style)
 }
 
 /// "5.1 to 6.4 g per 100 cm²".
@@ -176,16 +185,12 @@ pub(super) fn window_chart(
     aim: Laydown,
     style: &Style,
 ) -> ChartView {
-    let axis = |laydown: Laydown| on_axis(laydown, style);
+    let axis = |laydown: Laydown| style.in_laydown_units(laydown);
     let span =
         Span::of(looks.iter().map(|look| axis(look.laydown)).chain([axis(aim)]), axis(Laydown::new(LEAST_SHOWN)));
     let mut dots = Vec::new();
     for (thickness, mark, lane) in LANES {
-        let xs: Vec<f64> = looks
-            .iter()
-            .filter(|look| look.thickness == thickness)
-            .map(|look| span.along(axis(look.laydown)))
-            .collect();
+        let xs: Vec<f64> = that_came_out(looks, thickness).map(|look| span.along(axis(look.laydown))).collect();
         let moved = spread(&xs, DOTS_APART.0, MOST_STEPS);
         dots.extend(
             xs.iter()
@@ -194,10 +199,7 @@ pub(super) fn window_chart(
         );
     }
     // An end that is not known is painted as far as pots came out right.
-    let right = looks.iter().filter(|look| look.thickness == Thickness::Right).map(|look| look.laydown);
-    let (least, most) = right.fold((Laydown::new(f64::MAX), Laydown::ZERO), |(least, most), laydown| {
-        (least.min(laydown), most.max(laydown))
-    });
+    let (least, most) = ends(that_came_out(looks, Thickness::Right));
     let end = |laydown: Option<Laydown>, open: Laydown| span.along(axis(laydown.unwrap_or(open)));
     let known = window.filter(|window| window.from.is_some() || window.to.is_some());
     let bands = known.map(|window| Band {
@@ -218,9 +220,9 @@ pub(super) fn window_chart(
     let of_each: Vec<String> = [Thickness::Thin, Thickness::Right, Thickness::Thick]
         .into_iter()
         .filter_map(|thickness| {
-            let these: Vec<Look> = looks.iter().filter(|look| look.thickness == thickness).cloned().collect();
-            let range = || between(&these, style);
-            (!these.is_empty()).then(|| format!("{} {} at {}", these.len(), thickness.name(), range()))
+            let these = that_came_out(looks, thickness);
+            let number = these.clone().count();
+            (number > 0).then(|| format!("{number} {} at {}", thickness.name(), between(these, style)))
         })
         .collect();
     ChartView {

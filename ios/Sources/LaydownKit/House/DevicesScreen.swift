@@ -47,7 +47,8 @@ public final class DevicesScreen {
         return Task {
             do {
                 try await frame.work.ask { studio, now in
-                    try studio.forgetMeetingPlace(now: now)
+                    // A bookmark needs no leave to be given back.
+                    _ = try studio.forgetMeetingPlace(now: now)
                     try secrets.forgetAll()
                 }
             } catch {

@@ -938,7 +938,7 @@ internal object UniffiLib {
     external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1232,7 +1232,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() and 0xFFFF) != 28969) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() and 0xFFFF) != 30617) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_studio_glaze_findings() and 0xFFFF) != 21143) {
@@ -2691,9 +2691,10 @@ public interface StudioInterface {
     fun `firing`(`now`: Now, `id`: kotlin.String): FiringView
     
     /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
+     * the folder that this answers with, if it needed one.
      */
-    fun `forgetMeetingPlace`(`now`: Now)
+    fun `forgetMeetingPlace`(`now`: Now): kotlin.String
     
     /**
      * What fired pots say of one glaze.
@@ -3377,10 +3378,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets.
+     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
+     * the folder that this answers with, if it needed one.
      */
-    @Throws(StudioException::class)override fun `forgetMeetingPlace`(`now`: Now)
-        = 
+    @Throws(StudioException::class)override fun `forgetMeetingPlace`(`now`: Now): kotlin.String {
+            return FfiConverterString.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(
@@ -3389,7 +3391,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         FfiConverterTypeNow.lower(`now`),_status)
 }
     }
-    
+    )
+    }
     
 
     
@@ -10448,10 +10451,6 @@ enum class Stroke {
      * The best of the window: dashed.
      */
     BEST,
-    /**
-     * A limit: thin and dotted.
-     */
-    LIMIT,
     /**
      * A moving average: drawn through, heavier.
      */

@@ -57,7 +57,6 @@ private class ChartPaints(context: Context) {
         when (stroke) {
             Stroke.AIM -> stroke(ink, 2f)
             Stroke.BEST -> stroke(accent, 2.5f, 7f)
-            Stroke.LIMIT -> stroke(ink, 1.5f, 2f)
             Stroke.AVERAGE -> stroke(accent, 3f)
         }
         path.rewind()
