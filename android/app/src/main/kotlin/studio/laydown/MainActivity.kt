@@ -15,6 +15,7 @@ import studio.laydown.core.StudioException
 import studio.laydown.findings.FindingsScreen
 import studio.laydown.findings.GlazeFindingsPage
 import studio.laydown.house.BackupPage
+import studio.laydown.house.BackupsByThemselves
 import studio.laydown.house.CautionsScreen
 import studio.laydown.house.DevicesPage
 import studio.laydown.house.HistoryPage
@@ -55,6 +56,7 @@ class MainActivity : Activity() {
     val work: StudioWork get() = app.work
     val secrets: Secrets get() = app.secrets
     val meeting: Meeting get() = app.meeting
+    val backups: BackupsByThemselves get() = app.backups
     private val app: LaydownApplication get() = application as LaydownApplication
 
     override fun onCreate(savedInstanceState: Bundle?) {
@@ -71,7 +73,7 @@ class MainActivity : Activity() {
         keptBar.state = savedInstanceState?.getBundle(KEPT)?.let(KeptState::read)
         start()
         // Behind the first view. Phones end jobs of apps that are seldom opened: then this is when one is overdue.
-        if (savedInstanceState == null) (application as LaydownApplication).backups.run()
+        if (savedInstanceState == null) backups.run()
     }
 
     override fun onResume() {

@@ -8,7 +8,6 @@ import android.view.View
 import android.view.ViewGroup
 import studio.laydown.Answer
 import studio.laydown.ColumnPage
-import studio.laydown.LaydownApplication
 import studio.laydown.MainActivity
 import studio.laydown.PageKind
 import studio.laydown.Place
@@ -21,8 +20,10 @@ import studio.laydown.core.Row
 import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import studio.laydown.core.Tone
+import studio.laydown.folderRequest
 import studio.laydown.picture.Pictures
 import studio.laydown.picture.copy
+import studio.laydown.picture.lay
 import studio.laydown.picture.share
 import studio.laydown.put
 import studio.laydown.putButton
@@ -31,7 +32,6 @@ import studio.laydown.putNote
 import studio.laydown.putRow
 import studio.laydown.putSentence
 import java.io.File
-import java.io.FileNotFoundException
 import java.io.IOException
 
 /**
@@ -134,7 +134,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         val file = made ?: return end(attention(R.string.backup_gone))
         begin()
         copying({
-            lay(file, into)
+            host.contentResolver.lay(file, into)
             fetch(into, "copy.zip")
         }) { copy ->
             aside({ now -> backedUp(now, copy.path) }) { end(Note(Tone.PLAIN, it)) }
@@ -148,7 +148,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         choose(host.getText(R.string.how_often), every) { row -> command({ now -> backUpEvery(now, row.id) }) { refresh() } }
     }
 
-    private fun askForFolder() = ask(Asked.FOLDER, Intent(Intent.ACTION_OPEN_DOCUMENT_TREE))
+    private fun askForFolder() = ask(Asked.FOLDER, folderRequest())
 
     /** A first backup goes there at once: then one knows that the folder can be used. */
     private fun use(tree: Uri) {
@@ -167,7 +167,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
 
     private fun backUpThere(asked: Boolean) {
         begin()
-        (host.application as LaydownApplication).backups.run(asked) { outcome ->
+        host.backups.run(asked) { outcome ->
             val refused = outcome.refused
             end(
                 when {
@@ -212,7 +212,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
         val file = made ?: return end(attention(R.string.backup_gone))
         begin()
         copying({
-            lay(file, into)
+            host.contentResolver.lay(file, into)
             val copy = fetch(into, "copy")
             if (!copy.isSameAs(file)) throw IOException("what was read there is not what was written")
             copy
@@ -229,11 +229,6 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
     private fun takeIn(from: Uri) {
         begin()
         copying({ fetch(from, "taken.zip") }) { copy -> aside({ now -> takeIn(now, copy.path) }) { end(Note(Tone.PLAIN, it)) } }
-    }
-
-    private fun lay(file: File, into: Uri) {
-        val out = host.contentResolver.openOutputStream(into, "wt") ?: throw FileNotFoundException(into.toString())
-        out.use { to -> file.inputStream().use { it.copyTo(to) } }
     }
 
     private fun fetch(from: Uri, name: String): File = pictures.place(name).also { host.contentResolver.copy(from, it) }

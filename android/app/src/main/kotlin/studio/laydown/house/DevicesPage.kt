@@ -16,7 +16,7 @@ import studio.laydown.core.DevicesView
 import studio.laydown.core.MeetingView
 import studio.laydown.core.SheetKind
 import studio.laydown.get
-import studio.laydown.meeting.FolderChooser
+import studio.laydown.giveBackLeave
 import studio.laydown.put
 import studio.laydown.putButton
 import studio.laydown.putHeading
@@ -92,20 +92,20 @@ class DevicesPage(host: MainActivity) : ColumnPage(host) {
         putButton(R.layout.main_button, host.getText(R.string.agree)) { meeting.begin(view.folder, check = false) }
         putButton(R.layout.add, host.getText(R.string.change_place), ::changePlace)
         putButton(R.layout.add, host.getText(R.string.check_there)) { meeting.begin(view.folder, check = true) }
-        putButton(R.layout.add, host.getText(R.string.forget_place)) { forget(view.folder) }
+        putButton(R.layout.add, host.getText(R.string.forget_place), ::forget)
     }
 
     private fun changePlace() = host.go(Place.sheet(SheetKind.MEETING_PLACE))
 
-    private fun forget(folder: String) {
+    private fun forget() {
         AlertDialog.Builder(host)
             .setTitle(R.string.forget_place_question)
             .setMessage(R.string.forget_place_detail)
             .setPositiveButton(R.string.forget) { _, _ ->
                 command({ now ->
-                    forgetMeetingPlace(now)
+                    val folder = forgetMeetingPlace(now)
                     host.secrets.forget()
-                    FolderChooser.forget(host.contentResolver, folder)
+                    host.contentResolver.giveBackLeave(folder)
                 }) { refresh() }
             }
             .setNegativeButton(R.string.stay, null)

@@ -2,14 +2,16 @@ package studio.laydown.house
 
 import android.content.ContentResolver
 import android.content.Context
-import android.content.Intent
 import android.net.Uri
 import android.provider.DocumentsContract
-import android.provider.DocumentsContract.Document
-import android.system.ErrnoException
-import android.system.OsConstants
 import studio.laydown.core.BackupTrouble
+import studio.laydown.hasLeave
+import studio.laydown.isFull
+import studio.laydown.itself
+import studio.laydown.keepLeave
+import studio.laydown.nameOf
 import studio.laydown.picture.copy
+import studio.laydown.picture.lay
 import java.io.File
 import java.io.FileNotFoundException
 import java.io.IOException
@@ -23,30 +25,24 @@ class FolderTrouble(val trouble: BackupTrouble, cause: Exception? = null) : Exce
  */
 class Folder(context: Context, private val tree: Uri) {
     private val resolver: ContentResolver = context.contentResolver
-    private val itself: Uri get() = DocumentsContract.buildDocumentUriUsingTree(tree, DocumentsContract.getTreeDocumentId(tree))
 
     /** Keeps the leave that came with the choice. */
-    fun keepLeave() = resolver.takePersistableUriPermission(tree, LEAVE)
+    fun keepLeave() = resolver.keepLeave(tree)
 
     /** What the person knows it as. Fails with a [FolderTrouble] where it cannot be reached. */
     fun name(): String = reaching {
-        if (!hasLeave()) throw FolderTrouble(BackupTrouble.NOT_ALLOWED)
-        val found = resolver.query(itself, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null)
-        val name = found?.use { if (it.moveToFirst()) it.getString(it.getColumnIndexOrThrow(Document.COLUMN_DISPLAY_NAME)) else null }
-        name ?: throw FolderTrouble(BackupTrouble.PLACE_GONE)
+        if (!resolver.hasLeave(tree)) throw FolderTrouble(BackupTrouble.NOT_ALLOWED)
+        resolver.nameOf(tree.itself) ?: throw FolderTrouble(BackupTrouble.PLACE_GONE)
     }
 
     /** Puts a copy of [file] there, and reads that into [copy]; answers what the copy is called by the system. */
     fun put(file: File, type: String, copy: File): Uri {
         name()
         val made = reaching {
-            DocumentsContract.createDocument(resolver, itself, type, file.name) ?: throw FolderTrouble(BackupTrouble.NO_ANSWER)
+            DocumentsContract.createDocument(resolver, tree.itself, type, file.name) ?: throw FolderTrouble(BackupTrouble.NO_ANSWER)
         }
         try {
-            reaching {
-                val out = resolver.openOutputStream(made, "wt") ?: throw FileNotFoundException(made.toString())
-                out.use { to -> file.inputStream().use { it.copyTo(to) } }
-            }
+            reaching { resolver.lay(file, made) }
             // What is read comes to lie on the phone itself.
             reaching(full = BackupTrouble.PHONE_FULL) { resolver.copy(made, copy) }
         } catch (trouble: FolderTrouble) {
@@ -67,8 +63,6 @@ class Folder(context: Context, private val tree: Uri) {
         false
     }
 
-    private fun hasLeave() = resolver.persistedUriPermissions.any { it.uri == tree && it.isWritePermission }
-
     /** The failures of other apps and of the storage, as what to tell. */
     private fun <T> reaching(full: BackupTrouble = BackupTrouble.PLACE_FULL, work: () -> T): T = try {
         work()
@@ -81,12 +75,5 @@ class Folder(context: Context, private val tree: Uri) {
     } catch (unknown: RuntimeException) {
         // A provider that is not there, or that fails: its exceptions come through the system as what they are.
         throw FolderTrouble(BackupTrouble.PLACE_GONE, unknown)
-    }
-
-    private fun Throwable.isFull(): Boolean =
-        generateSequence(this) { it.cause }.any { it is ErrnoException && it.errno in listOf(OsConstants.ENOSPC, OsConstants.EDQUOT) }
-
-    private companion object {
-        const val LEAVE = Intent.FLAG_GRANT_READ_URI_PERMISSION or Intent.FLAG_GRANT_WRITE_URI_PERMISSION
     }
 }

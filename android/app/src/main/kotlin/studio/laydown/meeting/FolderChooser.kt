@@ -2,15 +2,16 @@ package studio.laydown.meeting
 
 import android.app.Activity
 import android.content.ActivityNotFoundException
-import android.content.ContentResolver
-import android.content.Intent
 import android.net.Uri
 import android.os.Bundle
 import android.provider.DocumentsContract
-import android.provider.DocumentsContract.Document
 import studio.laydown.Answer
 import studio.laydown.R
 import studio.laydown.StudioWork
+import studio.laydown.folderRequest
+import studio.laydown.itself
+import studio.laydown.keepLeave
+import studio.laydown.nameOf
 
 /** Has a folder chosen in the platform's own way. [chosen] is given the key of the field and what is to stand in it, [failed] why nothing came. */
 class FolderChooser(
@@ -21,10 +22,9 @@ class FolderChooser(
 
     fun ask(field: String) {
         asked = field
-        val intent = Intent(Intent.ACTION_OPEN_DOCUMENT_TREE).addFlags(LEAVE or Intent.FLAG_GRANT_PERSISTABLE_URI_PERMISSION)
         try {
             @Suppress("DEPRECATION") // the platform has nothing else
-            host.startActivityForResult(intent, Answer.CODE)
+            host.startActivityForResult(folderRequest(), Answer.CODE)
         } catch (nobody: ActivityNotFoundException) {
             asked = null
             failed(R.string.no_folders_app)
@@ -43,8 +43,9 @@ class FolderChooser(
     private fun take(field: String, tree: Uri) {
         val resolver = host.contentResolver
         work.elsewhere({
-            resolver.takePersistableUriPermission(tree, LEAVE)
-            resolver.nameOf(tree)
+            resolver.keepLeave(tree)
+            // On one line of the field.
+            resolver.nameOf(tree.itself).orEmpty().ifBlank { DocumentsContract.getTreeDocumentId(tree) }.lines().joinToString(" ")
         }) { name ->
             name.fold({ chosen(field, "$it\n$tree") }) {
                 if (it !is SecurityException && it !is IllegalArgumentException) throw it
@@ -59,20 +60,7 @@ class FolderChooser(
         asked = from.getString(ASKED)
     }
 
-    companion object {
-        private const val ASKED = "folder_asked"
-        private const val LEAVE = Intent.FLAG_GRANT_READ_URI_PERMISSION or Intent.FLAG_GRANT_WRITE_URI_PERMISSION
-
-        /** Gives back the leave to use [folder], as it stood in the field: the place is forgotten. */
-        fun forget(resolver: ContentResolver, folder: String) =
-            resolver.persistedUriPermissions.filter { it.uri.toString() == folder }.forEach { resolver.releasePersistableUriPermission(it.uri, LEAVE) }
-
-        /** What the app that keeps the folder calls it, on one line. */
-        private fun ContentResolver.nameOf(tree: Uri): String {
-            val id = DocumentsContract.getTreeDocumentId(tree)
-            val folder = DocumentsContract.buildDocumentUriUsingTree(tree, id)
-            val name = query(folder, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null)?.use { if (it.moveToFirst()) it.getString(0) else null }
-            return name.orEmpty().ifBlank { id }.lines().joinToString(" ")
-        }
+    private companion object {
+        const val ASKED = "folder_asked"
     }
 }

@@ -5,11 +5,10 @@ import android.database.Cursor
 import android.net.Uri
 import android.provider.DocumentsContract
 import android.provider.DocumentsContract.Document
-import android.system.ErrnoException
-import android.system.OsConstants
 import studio.laydown.core.Folder
 import studio.laydown.core.FolderEntry
 import studio.laydown.core.FolderException
+import studio.laydown.isFull
 import java.io.FileNotFoundException
 import java.io.IOException
 
@@ -99,12 +98,11 @@ class TreeFolder(private val resolver: ContentResolver, private val tree: Uri) :
     private fun <T> told(work: () -> T): T = try {
         work()
     } catch (gone: FileNotFoundException) {
-        throw FolderException.Gone()
+        throw if (gone.isFull()) FolderException.Full() else FolderException.Gone()
     } catch (mayNot: SecurityException) {
         throw FolderException.NotAllowed()
     } catch (broken: IOException) {
-        val isFull = (broken.cause as? ErrnoException)?.errno == OsConstants.ENOSPC
-        throw if (isFull) FolderException.Full() else FolderException.Failed()
+        throw if (broken.isFull()) FolderException.Full() else FolderException.Failed()
     } catch (gone: IllegalArgumentException) {
         // So an app answers that does not know the folder any more.
         throw FolderException.Gone()

@@ -50,6 +50,12 @@ internal fun ContentResolver.copy(from: Uri, into: File) {
     input.use { read -> into.outputStream().use(read::copyTo) }
 }
 
+/** Copies [file] to where another app keeps it, whole: what stood there may have been longer. Not for the main thread. */
+internal fun ContentResolver.lay(file: File, into: Uri) {
+    val out = openOutputStream(into, "wt") ?: throw FileNotFoundException(into.toString())
+    out.use { to -> file.inputStream().use { it.copyTo(to) } }
+}
+
 /** Hands [file], one of the [Pictures], to an app that the person chooses under these [words]. */
 internal fun Activity.share(file: File, type: String, words: CharSequence, subject: String? = null) {
     val uri = Pictures.uri(file)
