@@ -82,7 +82,8 @@ public final class Frame {
     /// Takes back what was kept last, or does it again.
     @discardableResult
     public func turn() -> Task<Void, Never> {
-        Task {
+        guard offer.beginTurn() else { return Task {} }
+        return Task {
             do {
                 try await offer.turn(on: work)
             } catch {

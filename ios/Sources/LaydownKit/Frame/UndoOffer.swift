@@ -45,11 +45,18 @@ public final class UndoOffer {
         refusal = ""
     }
 
-    /// Takes back what was kept, or does it again. A second tap that comes before the answer does nothing.
-    func turn(on work: StudioWork) async throws {
-        guard let kept, canTurn, !isTurning else { return }
+    /// Whether what is offered can be turned now: until `turn` has ended it cannot again. To be asked at the tap itself, since by
+    /// the time a second tap's task begins the first may have been answered.
+    func beginTurn() -> Bool {
+        guard kept != nil, canTurn, !isTurning else { return false }
         isTurning = true
+        return true
+    }
+
+    /// Takes back what was kept, or does it again, once `beginTurn` has said that it can be.
+    func turn(on work: StudioWork) async throws {
         defer { isTurning = false }
+        guard let kept else { return }
         let token = token
         let answer = try await work.ask { try $0.undo(now: $1, token: token) }
         turns += 1

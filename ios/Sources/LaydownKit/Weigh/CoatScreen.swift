@@ -9,7 +9,8 @@ public final class CoatScreen {
     private let frame: Frame
     private let id: String
     private let latest = Latest<CoatView>()
-    private var isBeingTakenBack = false
+    /// It was taken out of the record, or is being so.
+    private var isTakenBack = false
 
     /// - Parameters:
     ///   - frame: The house around the screen.
@@ -41,11 +42,11 @@ public final class CoatScreen {
     ///
     /// - Returns: Whether it was, so that there is nothing left to show here.
     public func takeBack() async -> Bool {
-        // A second tap that comes before the answer would ask for what is gone.
-        guard !isBeingTakenBack else { return false }
-        isBeingTakenBack = true
-        defer { isBeingTakenBack = false }
+        // A second tap would ask for what is gone, also where it begins only after the answer to the first.
+        guard !isTakenBack else { return false }
+        isTakenBack = true
         let id = id
-        return await frame.keep({ try $0.takeBackCoat(now: $1, id: id) }, refused: frame.fail)
+        isTakenBack = await frame.keep({ try $0.takeBackCoat(now: $1, id: id) }, refused: frame.fail)
+        return isTakenBack
     }
 }
