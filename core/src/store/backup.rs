@@ -30,12 +30,15 @@ use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, sha256_of
 use super::transaction::{devices, events_in};
 use super::{Store, open, query};
 use crate::journal::{DeviceId, Event, burden};
+use crate::repeated::repeated;
 
 /// Events in one file of the journal.
 pub(super) const EVENTS_A_FILE: i64 = 5_000;
 /// The most bytes of one file of the journal, and of what is made of it: events are a few hundred bytes, photographs are not
 /// among them.
 const MOST_JOURNAL: u64 = 64 << 20;
+/// The most letters of a file's name that are repeated: whoever made the backup chose it.
+const LONGEST_NAME: usize = 100;
 /// The most bytes of the manifest.
 const MOST_MANIFEST: u64 = 64 << 20;
 /// The most files in a backup.
@@ -115,7 +118,7 @@ pub enum BackupError {
     /// Something in it is not what it was.
     #[error(
         "This backup is damaged: “{}” is not as it was written. Nothing was taken in. Use another backup.",
-        shown(file)
+        repeated(file, LONGEST_NAME)
     )]
     Damaged {
         /// The file within it.
@@ -321,13 +324,6 @@ fn open_file(path: &Path) -> Result<File, BackupError> {
 /// Everything is on the disk.
 fn finished(file: BufWriter<File>) -> Result<(), StoreError> {
     Ok(file.into_inner().map_err(|error| error.into_error())?.sync_all()?)
-}
-
-/// A name as it fits into a sentence: whoever made the file chose it.
-fn shown(name: &str) -> String {
-    const LONGEST: usize = 100;
-    let name: String = name.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-    if name.chars().count() <= LONGEST { name } else { name.chars().take(LONGEST - 1).chain(['…']).collect() }
 }
 
 fn photo(sha256: &str, ending: &str) -> String {

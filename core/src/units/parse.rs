@@ -4,6 +4,7 @@ use super::{
     Celsius, Grams, Millilitres, Millimetres, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError, VolumeUnit,
 };
 use crate::glaze::slurry;
+use crate::repeated::repeated;
 
 /// More characters than any quantity needs; what is longer was not typed as one.
 const LONGEST: usize = 40;
@@ -472,8 +473,7 @@ fn decimal(figures: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Result<
 
 /// What was typed, short enough to repeat in a sentence.
 fn shortened(text: &str) -> String {
-    let text: String = text.trim().chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-    if text.chars().count() <= 24 { text } else { text.chars().take(23).chain(['…']).collect() }
+    repeated(text.trim(), 24)
 }
 
 #[cfg(test)]

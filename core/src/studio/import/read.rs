@@ -12,6 +12,7 @@ use super::table::{Row, Table};
 use crate::coat::verdict::{Reading as Weighed, VerdictKind};
 use crate::form::ZoneKind;
 use crate::kiln::piece_code;
+use crate::repeated::repeated;
 use crate::store::query;
 use crate::studio::Now;
 use crate::studio::sheet::{LONGEST_NAME, LONGEST_REMARK, Value};
@@ -577,6 +578,5 @@ const REPEATED: usize = 36;
 
 /// What stands in a cell, short enough to repeat in a sentence.
 pub(super) fn short(text: &str) -> String {
-    let text: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-    if text.chars().count() <= REPEATED { text } else { text.chars().take(REPEATED - 1).chain(['…']).collect() }
+    repeated(text, REPEATED)
 }
