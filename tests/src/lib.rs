@@ -1,6 +1,8 @@
 //! An invented studio for the tests, the benches and the programs beside them.
 
 pub mod faulty;
+pub mod memory;
+pub mod segments;
 pub mod work;
 
 use std::path::Path;

@@ -11,11 +11,11 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
-use std::time::Instant;
+use std::time::Duration;
 
 use laydown::journal::Event;
-use laydown::journal::segment::{MOST_EVENTS, Name, Segment, pack, unpack};
-use laydown_tests::{NOW, open};
+use laydown::journal::segment::MOST_EVENTS;
+use laydown_tests::{memory, open, segments};
 use serde_json::{Value, json};
 
 use crate::merge::{foreign, insert_bare};
@@ -68,8 +68,8 @@ pub fn rows() {
     let mut theirs = LIBRARIES.map(|_| Figures::default());
 
     let (all, fewer) = (folder.path().join("all"), folder.path().join("fewer"));
-    write_segments(&all, &events);
-    ours.sent = each(write_segments(&fewer, few));
+    segments::write(&all, &events);
+    ours.sent = each(segments::write(&fewer, few));
     let made = LIBRARIES.map(|library| [&events, few].map(|events| make(folder.path(), library, events)));
     for run in 0..RUNS {
         let merged = merge_ours(&folder.path().join(format!("ours-{run}")), &all, events.len());
@@ -110,33 +110,11 @@ pub fn rows() {
 }
 
 /// What the child does: the segments of a folder, in order, into a new studio.
-pub fn merge_segments(studio: &Path, segments: &Path) {
-    let before = kilobytes("VmRSS");
-    let start = Instant::now();
-    let store = open(studio, 7);
-    let mut files: Vec<PathBuf> = fs::read_dir(segments).unwrap().map(|entry| entry.unwrap().path()).collect();
-    files.sort();
-    let records: usize = files
-        .iter()
-        .map(|file| {
-            let name: Name = file.file_name().unwrap().to_str().unwrap().replacen('_', "/", 1).parse().unwrap();
-            store.merge(NOW, &unpack(&name, &fs::read(file).unwrap()).unwrap()).unwrap()
-        })
-        .sum();
-    let seconds = start.elapsed().as_secs_f64();
-    let memory = (kilobytes("VmHWM") - before) * 1024;
-    println!("{}", json!({"records": records, "seconds": seconds, "memory": memory}));
-}
-
-/// Writes events as segments into a folder and answers with their bytes in all.
-fn write_segments(folder: &Path, events: &[Event]) -> usize {
-    fs::create_dir(folder).unwrap();
-    let lots = events.chunks(MOST_EVENTS).map(|lot| {
-        let Segment { name, bytes } = pack(lot).unwrap();
-        fs::write(folder.join(name.to_string().replace('/', "_")), &bytes).unwrap();
-        bytes.len()
-    });
-    lots.sum()
+pub fn merge_segments(studio: &Path, folder: &Path) {
+    let (mut records, mut took) = (0, Duration::ZERO);
+    let needed = memory::needed(|| took = timed(|| records = segments::take_in(&open(studio, 7), folder)));
+    let memory = needed.expect("the peers are measured on Linux") * 1024;
+    println!("{}", json!({"records": records, "seconds": took.as_secs_f64(), "memory": memory}));
 }
 
 fn json_lines(events: &[Event]) -> Vec<u8> {
@@ -190,11 +168,4 @@ fn rate(answer: &Value) -> f64 {
 
 fn megabytes(answer: &Value) -> f64 {
     answer["memory"].as_f64().unwrap() / 1e6
-}
-
-/// One of the sizes that Linux tells of this process.
-fn kilobytes(name: &str) -> u64 {
-    let status = fs::read_to_string("/proc/self/status").unwrap();
-    let line = status.lines().find(|line| line.starts_with(name)).unwrap();
-    line.split_ascii_whitespace().nth(1).unwrap().parse().unwrap()
 }

@@ -16,13 +16,12 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use laydown::journal::segment::{Name, unpack};
 use laydown::journal::{RandomIds, SeededIds};
 use laydown::store::photos::develop;
 use laydown::store::{Store, StoreError, Undo};
 use laydown::studio::{Now, Studio};
 use laydown_tests::work::Worker;
-use laydown_tests::{NOW, a_piece, coat, furnish, keep};
+use laydown_tests::{NOW, a_piece, coat, furnish, keep, memory, segments};
 
 fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
@@ -39,7 +38,9 @@ fn main() {
                 println!("{name}: {:?}", Store::open(Path::new(folder).join(name), NOW, RandomIds).err());
             }
         }
-        ["merge", studio, segments] => measured(|| merge(studio, Path::new(segments))),
+        ["merge", studio, folder] => {
+            measured(|| _ = segments::take_in(&Store::open(studio, NOW, RandomIds).unwrap(), Path::new(folder)))
+        }
         ["undo", studio, token] => {
             measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().undo(NOW, token_in(token)).unwrap())
         }
@@ -109,30 +110,8 @@ fn token_in(file: &str) -> Undo {
     serde_json::from_slice(&fs::read(file).unwrap()).unwrap()
 }
 
-fn merge(studio: &str, segments: &Path) {
-    let store = Store::open(studio, NOW, RandomIds).unwrap();
-    for device in segments.read_dir().unwrap() {
-        let device = device.unwrap().path();
-        let mut files: Vec<PathBuf> = device.read_dir().unwrap().map(|entry| entry.unwrap().path()).collect();
-        files.sort();
-        for file in files {
-            let name: Name = file.strip_prefix(segments).unwrap().to_str().unwrap().parse().unwrap();
-            store.merge(NOW, &unpack(&name, &fs::read(&file).unwrap()).unwrap()).unwrap();
-        }
-    }
-}
-
 fn measured(work: impl FnOnce()) {
-    let before = kilobytes("VmRSS");
-    work();
-    if let (Some(before), Some(most)) = (before, kilobytes("VmHWM")) {
-        println!("memory {}", most - before);
+    if let Some(kilobytes) = memory::needed(work) {
+        println!("memory {kilobytes}");
     }
-}
-
-/// One of the sizes that Linux tells of this process.
-fn kilobytes(name: &str) -> Option<u64> {
-    let status = fs::read_to_string("/proc/self/status").ok()?;
-    let line = status.lines().find(|line| line.starts_with(name))?;
-    line.split_ascii_whitespace().nth(1)?.parse().ok()
 }

@@ -7,12 +7,11 @@ use std::io::{BufWriter, Write};
 use std::path::Path;
 
 use laydown::journal::SeededIds;
-use laydown::journal::segment::{MOST_EVENTS, pack};
 use laydown::store::entity::{Coat, Entity};
 use laydown::store::{Kept, Store, StoreError, devices, events_after};
 use serde_json::{Value, json};
 
-use laydown_tests::{NOW, coat, furnish, open};
+use laydown_tests::{NOW, coat, furnish, open, segments};
 
 use crate::disasters::{OTHER_PROCESS, other};
 
@@ -25,14 +24,10 @@ fn merging_twenty_thousand_events_of_another_phone() {
     let theirs = open(&folder.path().join("theirs"), 1);
     import(&theirs, 20_000);
     let events = theirs.read(|conn| events_after(conn, theirs.device(), 0)).unwrap();
-    let segments = folder.path().join("segments");
-    fs::create_dir_all(segments.join(theirs.device().0.to_string())).unwrap();
-    for lot in events.chunks(MOST_EVENTS) {
-        let segment = pack(lot).unwrap();
-        fs::write(segments.join(segment.name.to_string()), &segment.bytes).unwrap();
-    }
+    let folder_of_segments = folder.path().join("segments");
+    segments::write(&folder_of_segments, &events);
     let path = folder.path().join("merged");
-    stays_small("merge", &path, &segments);
+    stays_small("merge", &path, &folder_of_segments);
     let merged = open(&path, 7);
     assert!(merged.read(devices).unwrap().contains(&(theirs.device(), events.len() as i64)));
     assert!(merged.dump().unwrap() == theirs.dump().unwrap());
