@@ -51,12 +51,12 @@ class MeetingTest {
 
     @Test
     fun twoPhonesAgreeThroughAFolderAndNothingSecretIsWrittenDown() {
-        val (shelf, tree) = ShelfProvider.install()
+        val (_, shelf) = shelf()
         val kiln = Other(shelf, PASSPHRASE)
         kiln.studio.keepSheet(kiln.now, sheet(SheetKind.PREFERENCE, "phone" to "Phone at the kiln"))
         assertEquals("Went: 1 entry.", kiln.agree())
         page { phone ->
-            phone.meetIn(tree, PASSPHRASE)
+            phone.meetThere(PASSPHRASE)
             phone.until("The phones meet in the folder “Shelf”. Sealed with a passphrase.")
             phone.touch("Agree now")
             phone.await("what came") { phone.said("Last agreed: 10:15. Came: 1 entry. Went: ") != null }
@@ -86,10 +86,10 @@ class MeetingTest {
 
     @Test
     fun aWrongPassphraseIsSaidAndTypedAgain() {
-        val (shelf, tree) = ShelfProvider.install()
+        val (_, shelf) = shelf()
         Other(shelf, PASSPHRASE).agree()
         page { phone ->
-            phone.meetIn(tree, "slip and seive")
+            phone.meetThere("slip and seive")
             phone.touch("Agree now")
             phone.await("the sentence") { phone.said("Tried 10:15. This is not the passphrase of the files there.") != null }
             phone.touch("Change the place")
@@ -109,11 +109,11 @@ class MeetingTest {
 
     @Test
     fun photographsWaitWhereEveryByteCosts() {
-        val (shelf, tree) = ShelfProvider.install()
-        ShelfProvider.tellsSizes = false
+        val (card, shelf) = shelf()
+        card.tellsSizes = false
         page(Pottery::fired) { phone ->
             network(ConnectivityManager.TYPE_MOBILE)
-            phone.meetIn(tree, passphrase = null)
+            phone.meetThere(passphrase = null)
             phone.touch("Agree now")
             phone.await("what waits") { phone.said("1 photograph waits for a network that costs nothing.") != null }
             assertEquals(0, shelf.walk().count { it.extension == "picture" })
@@ -127,20 +127,24 @@ class MeetingTest {
     }
 
     @Test
-    fun aFolderThatIsGoneOrRenamesIsSaid() {
-        val (shelf, tree) = ShelfProvider.install()
+    fun aFolderThatIsGoneOrFullOrRenamesIsSaid() {
+        val (card, shelf) = shelf()
         page { phone ->
             phone.touch("Choose a place")
             phone.touch("Choose the folder")
             phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
             phone.answer(Activity.RESULT_CANCELED)
             phone.until("No folder was chosen. Nothing was changed.")
-            phone.chooseFolder(tree)
+            phone.chooseShelf()
             phone.keepPlace()
-            ShelfProvider.ending = ".bin"
+            card.ending = ".bin"
             phone.touch("Agree now")
             phone.await("that it failed") { phone.said("Tried 10:15. That place did not do what it was asked to.") != null }
             assertEquals(emptyList<File>(), shelf.walk().filter(File::isFile).toList())
+            card.ending = ""
+            card.isFull = true
+            phone.touch("Agree now")
+            phone.await("that it is full") { phone.said("Tried 10:15. There is no room left in that place.") != null }
             shelf.deleteRecursively()
             phone.touch("Agree now")
             phone.await("that it is gone") { phone.said("Tried 10:15. That folder is not there any more") != null }

@@ -2,18 +2,26 @@ package studio.laydown
 
 import android.app.Activity
 import android.content.Intent
-import android.net.Uri
 import com.sun.net.httpserver.HttpExchange
 import com.sun.net.httpserver.HttpServer
+import studio.laydown.desk.Card
 import studio.laydown.desk.Phone
+import java.io.File
 import java.net.InetAddress
 import java.net.InetSocketAddress
 import java.util.concurrent.Executors
+import kotlin.io.path.createTempDirectory
 
-/** Chooses the folder [tree] on the page of the phones, sealed if there is a [passphrase]. */
-fun Phone.meetIn(tree: Uri, passphrase: String?) {
+/** Another app's empty folder, called "Shelf", and where it lies. */
+fun shelf(): Pair<Card, File> {
+    val folder = File(createTempDirectory("elsewhere").toFile(), "Shelf").apply { mkdir() }
+    return Card.insert(folder, folder.name) to folder
+}
+
+/** Chooses the [shelf] on the page of the phones, sealed if there is a [passphrase]. */
+fun Phone.meetThere(passphrase: String?) {
     touch("Choose a place")
-    chooseFolder(tree)
+    chooseShelf()
     if (passphrase != null) {
         touch("Seal everything with a passphrase")
         fillField("Passphrase", passphrase)
@@ -21,11 +29,11 @@ fun Phone.meetIn(tree: Uri, passphrase: String?) {
     keepPlace()
 }
 
-/** Chooses the folder [tree] on the sheet, as its own app would be asked for it. */
-fun Phone.chooseFolder(tree: Uri) {
+/** Chooses the [shelf] on the sheet, as its own app would be asked for it. */
+fun Phone.chooseShelf() {
     touch("Choose the folder")
     await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
-    answer(Activity.RESULT_OK, Intent().setData(tree))
+    answer(Activity.RESULT_OK, Intent().setData(Card.tree))
     await("the folder") { scrollTo("Shelf") }
 }
 

@@ -411,7 +411,8 @@ class ScreensTest(private val look: Look) {
     @Test
     fun met() = screen("devices-met") {
         devicesPage()
-        meetIn(ShelfProvider.install().second, passphrase = "slip and sieve")
+        shelf()
+        meetThere(passphrase = "slip and sieve")
         touch("Agree now")
         await("what went") { said("Last agreed: 10:15. Went: ") != null }
     }
@@ -419,7 +420,8 @@ class ScreensTest(private val look: Look) {
     @Test
     fun notMet() = screen("devices-refused") {
         devicesPage()
-        meetIn(ShelfProvider.install().second, passphrase = "slip and sieve")
+        shelf()
+        meetThere(passphrase = "slip and sieve")
         touch("Agree now")
         await("what went") { said("Last agreed: 10:15. Went: ") != null }
         touch("Change the place")

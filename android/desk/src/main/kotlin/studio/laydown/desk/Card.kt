@@ -17,11 +17,12 @@ import java.io.File
 import java.io.FileNotFoundException
 
 /**
- * A memory card in the phone, as the system's files show it to apps: a tree of documents, which here is a folder on the desk. It
- * can be taken out, be full, and spoil what is written to it.
+ * A memory card in the phone, or another app's folder, as the system's files show it to apps: a tree of documents, which here is a
+ * folder on the desk. It can be taken out, be full, and spoil what is written to it.
  */
 class Card : DocumentsProvider() {
     private lateinit var folder: File
+    private lateinit var name: String
 
     /** Whether it is in the phone. */
     var isIn = true
@@ -32,6 +33,12 @@ class Card : DocumentsProvider() {
     /** Whether it forgets the end of what is written. */
     var isWornOut = false
 
+    /** Whether it tells how long a file is. */
+    var tellsSizes = true
+
+    /** What it puts behind the name of whatever is made on it. */
+    var ending = ""
+
     /** What lies on it, by name. */
     val files: List<String> get() = folder.list().orEmpty().sorted()
 
@@ -40,25 +47,22 @@ class Card : DocumentsProvider() {
 
     override fun onCreate() = true
 
-    override fun queryRoots(projection: Array<String>?): Cursor = MatrixCursor(arrayOf(DocumentsContract.Root.COLUMN_ROOT_ID))
+    override fun queryRoots(projection: Array<out String>?): Cursor = MatrixCursor(arrayOf(DocumentsContract.Root.COLUMN_ROOT_ID))
 
-    override fun queryDocument(documentId: String, projection: Array<String>?): Cursor {
-        val file = reach(documentId)
-        return MatrixCursor(arrayOf(Document.COLUMN_DOCUMENT_ID, Document.COLUMN_DISPLAY_NAME)).apply {
-            addRow(arrayOf(documentId, if (documentId == ROOT) NAME else file.name))
-        }
-    }
+    override fun queryDocument(documentId: String, projection: Array<out String>?): Cursor = rows(listOf(reach(documentId)), projection)
 
-    override fun queryChildDocuments(parentDocumentId: String, projection: Array<String>?, sortOrder: String?): Cursor =
-        MatrixCursor(arrayOf(Document.COLUMN_DOCUMENT_ID)).apply { files.forEach { addRow(arrayOf(it)) } }
+    override fun queryChildDocuments(parentDocumentId: String, projection: Array<out String>?, sortOrder: String?): Cursor =
+        rows(reach(parentDocumentId).listFiles().orEmpty().sorted(), projection)
 
-    override fun isChildDocument(parentDocumentId: String, documentId: String) = parentDocumentId == ROOT
+    override fun isChildDocument(parentDocumentId: String, documentId: String) = at(documentId).startsWith(at(parentDocumentId))
 
     override fun createDocument(parentDocumentId: String, mimeType: String, displayName: String): String {
-        reach(parentDocumentId)
-        val (stem, ending) = displayName.substringBeforeLast('.') to displayName.substringAfterLast('.')
-        val names = generateSequence(0) { it + 1 }.map { if (it == 0) displayName else "$stem ($it).$ending" }
-        return names.first { File(folder, it).createNewFile() }
+        val parent = reach(parentDocumentId)
+        val (stem, ending) = (displayName + ending).let { it.substringBeforeLast('.') to it.substringAfterLast('.', "") }
+        val dotted = if (ending.isEmpty()) "" else ".$ending"
+        val names = generateSequence(0) { it + 1 }.map { if (it == 0) "$stem$dotted" else "$stem ($it)$dotted" }
+        val isFolder = mimeType == Document.MIME_TYPE_DIR
+        return id(names.map { File(parent, it) }.first { if (isFolder) it.mkdir() else it.createNewFile() })
     }
 
     override fun deleteDocument(documentId: String) {
@@ -72,8 +76,25 @@ class Card : DocumentsProvider() {
         return ParcelFileDescriptor.open(file, ParcelFileDescriptor.parseMode(mode))
     }
 
+    private fun rows(files: List<File>, projection: Array<out String>?): Cursor {
+        val columns = projection ?: arrayOf(Document.COLUMN_DOCUMENT_ID, Document.COLUMN_DISPLAY_NAME)
+        return MatrixCursor(columns).apply { for (file in files) addRow(columns.map { cell(file, it) }) }
+    }
+
+    private fun cell(file: File, column: String): Any? = when (column) {
+        Document.COLUMN_DOCUMENT_ID -> id(file)
+        Document.COLUMN_DISPLAY_NAME -> if (file == folder) name else file.name
+        Document.COLUMN_MIME_TYPE -> if (file.isDirectory) Document.MIME_TYPE_DIR else "application/octet-stream"
+        Document.COLUMN_SIZE -> file.length().takeIf { file.isFile && tellsSizes }
+        else -> null
+    }
+
+    private fun id(file: File) = ROOT + file.relativeTo(folder).path
+
+    private fun at(documentId: String) = documentId.removePrefix(ROOT).let { if (it.isEmpty()) folder else File(folder, it) }
+
     private fun reach(documentId: String): File {
-        val file = if (documentId == ROOT) folder else File(folder, documentId)
+        val file = at(documentId)
         if (!isIn || !file.exists()) throw FileNotFoundException(documentId)
         return file
     }
@@ -88,8 +109,8 @@ class Card : DocumentsProvider() {
         /** What the system calls it. */
         val tree: Uri get() = DocumentsContract.buildTreeDocumentUri(AUTHORITY, ROOT)
 
-        /** Puts a card into the phone that keeps what is written in [folder]. */
-        fun insert(folder: File): Card {
+        /** Puts a card into the phone that keeps what is written in [folder], and that a person knows as [name]. */
+        fun insert(folder: File, name: String = NAME): Card {
             val info = ProviderInfo().apply {
                 authority = AUTHORITY
                 exported = true
@@ -97,7 +118,10 @@ class Card : DocumentsProvider() {
                 readPermission = Manifest.permission.MANAGE_DOCUMENTS
                 writePermission = Manifest.permission.MANAGE_DOCUMENTS
             }
-            return Robolectric.buildContentProvider(Card::class.java).create(info).get().also { it.folder = folder }
+            return Robolectric.buildContentProvider(Card::class.java).create(info).get().also {
+                it.folder = folder
+                it.name = name
+            }
         }
     }
 }
