@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use laydown::studio::{Now, Studio};
+use laydown_app::{Now, Studio};
 
 fn main() {
     let mut arguments = std::env::args().skip(1);

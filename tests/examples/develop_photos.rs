@@ -5,7 +5,7 @@
 
 use std::path::{Path, PathBuf};
 
-use laydown::store::photos::{Photos, develop};
+use laydown_store::photos::{Photos, develop};
 use serde_json::{Map, Value, json};
 
 fn main() {

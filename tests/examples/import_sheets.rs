@@ -6,7 +6,7 @@
 use std::path::{Path, PathBuf};
 use std::time::Instant;
 
-use laydown::studio::{Now, SheetEntry, SheetKind, Studio, Value};
+use laydown_app::{Now, SheetEntry, SheetKind, Studio, Value};
 
 const NOW: Now = Now { unix_ms: 1_790_000_000_000, utc_offset_s: 3_600 };
 

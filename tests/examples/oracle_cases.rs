@@ -3,13 +3,13 @@
 
 use std::io::Write;
 
-use laydown::coat::Solids;
-use laydown::coat::scale::Scale;
-use laydown::coat::target::{Control, Evidence, Job, Sensitivity, TileEvidence, target};
-use laydown::coat::verdict::{Reading, judge};
-use laydown::form::{Form, ShapeClass, ZoneKind};
-use laydown::glaze::slurry::SgReading;
-use laydown::units::{Grams, Laydown, Millilitres, PowderDensity, SpecificGravity};
+use laydown_domain::coat::Solids;
+use laydown_domain::coat::scale::Scale;
+use laydown_domain::coat::target::{Control, Evidence, Job, Sensitivity, TileEvidence, target};
+use laydown_domain::coat::verdict::{Reading, judge};
+use laydown_domain::form::{Form, ShapeClass, ZoneKind};
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{Grams, Laydown, Millilitres, PowderDensity, SpecificGravity};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;

@@ -3,8 +3,8 @@
 
 use std::path::PathBuf;
 
-use laydown::sample;
-use laydown::studio::{Now, Studio};
+use laydown_app::sample;
+use laydown_app::{Now, Studio};
 
 fn main() {
     let folder = PathBuf::from(std::env::args().nth(1).expect("a folder"));

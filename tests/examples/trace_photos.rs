@@ -4,10 +4,10 @@
 
 use std::path::{Path, PathBuf};
 
-use laydown::form::profile::Point;
-use laydown::form::revolve;
-use laydown::form::silhouette::{KnownSize, Trace, Traced, trace};
-use laydown::units::Millimetres;
+use laydown_domain::form::profile::Point;
+use laydown_domain::form::revolve;
+use laydown_domain::form::silhouette::{KnownSize, Trace, Traced, trace};
+use laydown_domain::units::Millimetres;
 use serde::Deserialize;
 use serde_json::{Value, json};
 

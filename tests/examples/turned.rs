@@ -1,8 +1,8 @@
 //! Turns the profiles that `tests/oracle/profiles.py` made; JSON in on standard input, JSON out on standard output.
 #![allow(clippy::print_stdout, reason = "it prints the areas")]
 
-use laydown::form::{Profile, ProfilePoint, revolve};
-use laydown::units::Millimetres;
+use laydown_domain::form::{Profile, ProfilePoint, revolve};
+use laydown_domain::units::Millimetres;
 use serde::Deserialize;
 use serde_json::{Value, json};
 

@@ -1,9 +1,9 @@
 //! Fits the windows of the studios that `tests/oracle/windows.py` made; JSON in on standard input, JSON out on standard output.
 #![allow(clippy::print_stdout, reason = "it prints the windows")]
 
-use laydown::kiln::fault::Thickness;
-use laydown::learn::window::{Fit, Lesson, lesson};
-use laydown::units::Laydown;
+use laydown_domain::kiln::fault::Thickness;
+use laydown_domain::learn::window::{Fit, Lesson, lesson};
+use laydown_domain::units::Laydown;
 use serde::Deserialize;
 use serde_json::{Value, json};
 
@@ -35,7 +35,7 @@ fn fitted(case: &Case) -> Value {
         "half_width": fit.half_width,
         "steepness": fit.steepness,
         "middle_sd": fit.middle_sd,
-        "reach": fit.reach(laydown::learn::window::SURE),
+        "reach": fit.reach(laydown_domain::learn::window::SURE),
         "lesson": kind,
         "from": window.and_then(|window| window.from).map(Laydown::value),
         "to": window.and_then(|window| window.to).map(Laydown::value),

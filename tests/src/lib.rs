@@ -7,11 +7,9 @@ pub mod work;
 
 use std::path::Path;
 
-use laydown::journal::{Ids, RandomIds, SeededIds};
-use laydown::store::entity::{
-    Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, Tile, Vessel,
-};
-use laydown::store::{Kept, Store, StoreError, query};
+use laydown_store::entity::{Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, Tile, Vessel};
+use laydown_store::journal::{Ids, RandomIds, SeededIds};
+use laydown_store::{Kept, Store, StoreError, query};
 use rusqlite::Connection;
 use tempfile::TempDir;
 use uuid::Uuid;

@@ -3,9 +3,9 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use laydown::journal::Event;
-use laydown::journal::segment::{MOST_EVENTS, Name, pack, unpack};
-use laydown::store::Store;
+use laydown_store::Store;
+use laydown_store::journal::Event;
+use laydown_store::journal::segment::{MOST_EVENTS, Name, pack, unpack};
 
 use crate::NOW;
 

@@ -4,9 +4,9 @@ use std::collections::{BTreeMap, HashMap, HashSet};
 use std::path::Path;
 
 use fastrand::Rng;
-use laydown::journal::{Clock, DeviceId, Event, EventId, Ids, Kind, SeededIds};
-use laydown::store::entity::{Coat, Entity};
-use laydown::store::{Changes, Kept, Store, StoreError, Undo, chosen, devices, events_after, events_of};
+use laydown_store::entity::{Coat, Entity};
+use laydown_store::journal::{Clock, DeviceId, Event, EventId, Ids, Kind, SeededIds};
+use laydown_store::{Changes, Kept, Store, StoreError, Undo, chosen, devices, events_after, events_of};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 

@@ -2,12 +2,12 @@
 
 // The example has no library of its own; its `main` is for the command line.
 #[allow(dead_code)]
-#[path = "../../core/examples/glazing_day.rs"]
+#[path = "../../core/app/examples/glazing_day.rs"]
 mod glazing_day;
 
 use glazing_day::{as_json, as_table, read_day};
 
-const DAY: &str = include_str!("../../core/examples/glazing_day.csv");
+const DAY: &str = include_str!("../../core/app/examples/glazing_day.csv");
 
 fn table(file: &[u8]) -> String {
     as_table(&read_day(file).unwrap())

@@ -4,19 +4,21 @@
 use std::collections::BTreeSet;
 use std::f64::consts::PI;
 
-use laydown::coat::Solids;
-use laydown::coat::scale::{AccuracyClass, Scale};
-use laydown::coat::target::{Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
-use laydown::form::profile::Point;
-use laydown::form::{Form, ShapeClass, Shrinkage, Stage, Zone, ZoneKind, revolve};
-use laydown::glaze::slurry::{
+use laydown_domain::coat::Solids;
+use laydown_domain::coat::scale::{AccuracyClass, Scale};
+use laydown_domain::coat::target::{Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
+use laydown_domain::form::profile::Point;
+use laydown_domain::form::{Form, ShapeClass, Shrinkage, Stage, Zone, ZoneKind, revolve};
+use laydown_domain::glaze::slurry::{
     SgReading, Thinning, dry_per_litre, sg_by_volume, sg_from_baume, sg_from_twaddell, solids_fraction, thin,
     water_density,
 };
-use laydown::kiln::cone::{Cone, ConeKind};
-use laydown::learn::drift::{Trend, individuals, moving_average};
-use laydown::learn::set::Set;
-use laydown::units::{Celsius, Grams, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse};
+use laydown_domain::kiln::cone::{Cone, ConeKind};
+use laydown_domain::learn::drift::{Trend, individuals, moving_average};
+use laydown_domain::learn::set::Set;
+use laydown_domain::units::{
+    Celsius, Grams, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse,
+};
 use serde::Deserialize;
 use serde_json::Value;
 

@@ -5,10 +5,10 @@
 use std::path::Path;
 use std::time::Duration;
 
-use laydown::journal::{Ids, SeededIds};
-use laydown::store::entity::{Finding, Firing, Kiln};
-use laydown::store::{StoreError, query};
-use laydown::studio::{Now, Studio};
+use laydown_app::{Now, Studio};
+use laydown_store::entity::{Finding, Firing, Kiln};
+use laydown_store::journal::{Ids, SeededIds};
+use laydown_store::{StoreError, query};
 use rusqlite::Connection;
 use uuid::Uuid;
 

@@ -3,10 +3,10 @@
 use std::hint::black_box;
 use std::time::Duration;
 
-use laydown::form::profile::Point;
-use laydown::form::{Form, Known, Measured, ProfilePoint, ShapeClass, revolve};
-use laydown::studio::{Now, SheetEntry, SheetKind, Spot, Studio, Touch, Value};
-use laydown::units::{Millilitres, Millimetres, SquareCentimetres};
+use laydown_app::{Now, SheetEntry, SheetKind, Spot, Studio, Touch, Value};
+use laydown_domain::form::profile::Point;
+use laydown_domain::form::{Form, Known, Measured, ProfilePoint, ShapeClass, revolve};
+use laydown_domain::units::{Millilitres, Millimetres, SquareCentimetres};
 use tempfile::TempDir;
 
 use crate::{Goal, row, timed};

@@ -4,13 +4,13 @@
 use std::hint::black_box;
 use std::time::Duration;
 
-use laydown::coat::Solids;
-use laydown::coat::scale::Scale;
-use laydown::coat::target::{Control, Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
-use laydown::coat::verdict::{Reading, judge};
-use laydown::form::{Form, ShapeClass, ZoneKind};
-use laydown::glaze::slurry::SgReading;
-use laydown::units::{Grams, Millilitres, PowderDensity, SpecificGravity, Style};
+use laydown_domain::coat::Solids;
+use laydown_domain::coat::scale::Scale;
+use laydown_domain::coat::target::{Control, Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
+use laydown_domain::coat::verdict::{Reading, judge};
+use laydown_domain::form::{Form, ShapeClass, ZoneKind};
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{Grams, Millilitres, PowderDensity, SpecificGravity, Style};
 
 use crate::{Goal, row, timed};
 

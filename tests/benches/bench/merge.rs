@@ -3,9 +3,9 @@
 use std::path::Path;
 use std::time::Duration;
 
-use laydown::journal::{Clock, DeviceId, Event, Ids, SeededIds};
-use laydown::store::entity::{Coat, Entity};
-use laydown::store::events_after;
+use laydown_store::entity::{Coat, Entity};
+use laydown_store::events_after;
+use laydown_store::journal::{Clock, DeviceId, Event, Ids, SeededIds};
 use rusqlite::{Connection, TransactionBehavior, params};
 
 use laydown_tests::{NOW, coat, furnish, keep, open};

@@ -13,8 +13,8 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::Duration;
 
-use laydown::journal::Event;
-use laydown::journal::segment::MOST_EVENTS;
+use laydown_store::journal::Event;
+use laydown_store::journal::segment::MOST_EVENTS;
 use laydown_tests::{memory, open, segments};
 use serde_json::{Value, json};
 

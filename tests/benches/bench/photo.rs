@@ -5,8 +5,8 @@ use std::io::Cursor;
 
 use image::codecs::jpeg::JpegEncoder;
 use image::{Rgb, RgbImage};
-use laydown::form::silhouette::{KnownSize, trace};
-use laydown::units::Millimetres;
+use laydown_domain::form::silhouette::{KnownSize, trace};
+use laydown_domain::units::Millimetres;
 
 use crate::{Goal, row, timed};
 

@@ -9,11 +9,11 @@ use std::thread;
 use std::time::{Duration, Instant};
 
 use image::{ImageFormat, Rgb, RgbImage};
-use laydown::journal::{Ids, SeededIds};
-use laydown::store::entity::{Coat, Firing, Kiln, Photo, Placement};
-use laydown::store::photos::{Developed, develop};
-use laydown::store::{Store, StoreError, query};
-use laydown::studio::{Now, Studio};
+use laydown_app::{Now, Studio};
+use laydown_store::entity::{Coat, Firing, Kiln, Photo, Placement};
+use laydown_store::journal::{Ids, SeededIds};
+use laydown_store::photos::{Developed, develop};
+use laydown_store::{Store, StoreError, query};
 use rusqlite::Connection;
 use uuid::Uuid;
 

@@ -7,10 +7,10 @@ use std::fs;
 use std::path::Path;
 use std::time::{Duration, Instant};
 
-use laydown::journal::{Ids, SeededIds};
-use laydown::store::entity::{Coat, Entity};
-use laydown::store::{Store, StoreError, chosen, query};
-use laydown::studio::{Now, Studio, WeighEntry, WeighView};
+use laydown_app::{Now, Studio, WeighEntry, WeighView};
+use laydown_store::entity::{Coat, Entity};
+use laydown_store::journal::{Ids, SeededIds};
+use laydown_store::{Store, StoreError, chosen, query};
 use rusqlite::{Connection, TransactionBehavior, params};
 
 use laydown_tests::{Bench, NOW, coat, furnish, keep, keep_the_rest, open};

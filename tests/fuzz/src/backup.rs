@@ -8,8 +8,8 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use arbitrary::Arbitrary;
-use laydown::store::backup::{BackupError, check_backup};
-use laydown::studio::Studio;
+use laydown_app::Studio;
+use laydown_store::backup::{BackupError, check_backup};
 use laydown_tests::{furnish, keep_the_rest, open};
 use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
@@ -130,7 +130,7 @@ fn good() -> &'static [u8] {
             let bench = furnish(&store);
             keep_the_rest(&store, &bench);
             store.transact(laydown_tests::NOW, |tx| {
-                let coat = laydown_tests::coat(&bench, &mut laydown::journal::SeededIds::new(5), 1);
+                let coat = laydown_tests::coat(&bench, &mut laydown_store::journal::SeededIds::new(5), 1);
                 tx.put(&coat).map(|_| coat.piece)
             })
         };

@@ -6,8 +6,8 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use arbitrary::Arbitrary;
-use laydown::journal::SeededIds;
-use laydown::store::{Store, StoreError, events_in, recover};
+use laydown_store::journal::SeededIds;
+use laydown_store::{Store, StoreError, events_in, recover};
 use laydown_tests::work::{Worker, all_events, sound};
 use laydown_tests::{NOW, open};
 use rusqlite::Connection;
@@ -102,7 +102,7 @@ pub fn read_body(bytes: &[u8]) {
             .execute([bytes])
             .unwrap();
         let read = store.read(|conn| {
-            let devices = laydown::store::devices(conn)?;
+            let devices = laydown_store::devices(conn)?;
             devices.into_iter().try_for_each(|(device, last)| events_in(conn, device, last, last).map(|_| ()))
         });
         if let Err(error) = read {

@@ -4,9 +4,9 @@ use std::fs;
 use std::sync::OnceLock;
 
 use arbitrary::Arbitrary;
-use laydown::journal::{Clock, DeviceId, Event, Kind};
-use laydown::sample;
-use laydown::studio::{SheetEntry, SheetKind, Studio, StudioError, WeighEntry};
+use laydown_app::sample;
+use laydown_app::{SheetEntry, SheetKind, Studio, StudioError, WeighEntry};
+use laydown_store::journal::{Clock, DeviceId, Event, Kind};
 use laydown_tests::work::all_events;
 use serde_json::{Value, json};
 use uuid::Uuid;

@@ -20,7 +20,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-use laydown::studio::Now;
+use laydown_app::Now;
 use tempfile::TempDir;
 
 pub use swarm::Swarm;

@@ -1,6 +1,6 @@
 //! What is typed where a quantity is asked for.
 
-use laydown::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, Style, UnitError, VolumeUnit, parse};
+use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, Style, UnitError, VolumeUnit, parse};
 
 use crate::is_sentence;
 

@@ -6,8 +6,8 @@ use std::sync::OnceLock;
 
 use arbitrary::Arbitrary;
 use image::{ImageFormat, Rgb, RgbImage};
-use laydown::form::silhouette::{trace, upright_preview};
-use laydown::store::photos::{Photos, develop};
+use laydown_domain::form::silhouette::{trace, upright_preview};
+use laydown_store::photos::{Photos, develop};
 
 use crate::script::{self, Number};
 use crate::{folder, is_sentence};

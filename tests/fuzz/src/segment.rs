@@ -1,7 +1,7 @@
 //! A segment of another device's journal: as it came, and with lines of any kind under a sum that is right.
 
-use laydown::journal::segment::{Name, Segment, pack, unpack};
-use laydown::journal::{DeviceId, Event};
+use laydown_store::journal::segment::{Name, Segment, pack, unpack};
+use laydown_store::journal::{DeviceId, Event};
 use laydown_tests::work::{Worker, all_events};
 use laydown_tests::{open, studio};
 use sha2::{Digest, Sha256};

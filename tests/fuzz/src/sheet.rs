@@ -2,7 +2,7 @@
 
 use std::fs;
 
-use laydown::studio::{ImportView, SheetEntry, SheetKind, Studio, Value};
+use laydown_app::{ImportView, SheetEntry, SheetKind, Studio, Value};
 
 use crate::{NOW, folder, is_sentence};
 

@@ -16,10 +16,10 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use laydown::journal::{RandomIds, SeededIds};
-use laydown::store::photos::develop;
-use laydown::store::{Store, StoreError, Undo};
-use laydown::studio::{Now, Studio};
+use laydown_app::{Now, Studio};
+use laydown_store::journal::{RandomIds, SeededIds};
+use laydown_store::photos::develop;
+use laydown_store::{Store, StoreError, Undo};
 use laydown_tests::work::Worker;
 use laydown_tests::{NOW, a_piece, coat, furnish, keep, memory, segments};
 

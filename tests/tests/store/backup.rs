@@ -5,10 +5,10 @@ use std::fs::{self, File};
 use std::io::{Read, Write};
 use std::path::{Path, PathBuf};
 
-use laydown::sample;
-use laydown::store::Store;
-use laydown::store::backup::{BackupError, Contents, check_backup};
-use laydown::studio::{Now, Studio, StudioError};
+use laydown_app::sample;
+use laydown_app::{Now, Studio, StudioError};
+use laydown_store::Store;
+use laydown_store::backup::{BackupError, Contents, check_backup};
 use sha2::{Digest, Sha256};
 use tempfile::TempDir;
 use zip::write::SimpleFileOptions;

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use laydown::studio::{Now, SheetEntry, SheetKind, Studio, Value};
+use laydown_app::{Now, SheetEntry, SheetKind, Studio, Value};
 use tempfile::TempDir;
 
 const NOW: Now = Now { unix_ms: 1_790_000_000_000, utc_offset_s: 0 };

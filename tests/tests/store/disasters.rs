@@ -10,9 +10,9 @@ use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
-use laydown::journal::{RandomIds, SeededIds};
-use laydown::store::entity::{Coat, Entity};
-use laydown::store::{Store, StoreError, devices, events_after};
+use laydown_store::entity::{Coat, Entity};
+use laydown_store::journal::{RandomIds, SeededIds};
+use laydown_store::{Store, StoreError, devices, events_after};
 use uuid::Uuid;
 
 use laydown_tests::{NOW, coat, furnish, keep, open, studio};

@@ -9,8 +9,8 @@ use std::path::Path;
 use std::time::{Duration, Instant};
 
 use fastrand::Rng;
-use laydown::journal::{Event, EventId, SeededIds};
-use laydown::store::{Store, StoreError, devices, events_after};
+use laydown_store::journal::{Event, EventId, SeededIds};
+use laydown_store::{Store, StoreError, devices, events_after};
 use laydown_tests::faulty::{Call, Fault, Faulty};
 use laydown_tests::work::{Told, Worker, all_events, sound, whole};
 use laydown_tests::{NOW, open};

@@ -1,14 +1,14 @@
 //! What is kept comes back, the journal says what was done, and every command can be taken back.
 
-use laydown::journal::{EventId, Ids, Kind, SeededIds};
-use laydown::store::entity::{Bucket, Coat, Entity, Form, Glaze, Preference};
-use laydown::store::{StoreError, Undo, chosen, devices, events_after, events_of, query};
+use laydown_store::entity::{Bucket, Coat, Entity, Form, Glaze, Preference};
+use laydown_store::journal::{EventId, Ids, Kind, SeededIds};
+use laydown_store::{StoreError, Undo, chosen, devices, events_after, events_of, query};
 use serde_json::{Value, json};
 use uuid::Uuid;
 
 use laydown_tests::{NOW, coat, furnish, glaze_called, keep, keep_the_rest, open, studio};
 
-fn body(value: Value) -> laydown::journal::Body {
+fn body(value: Value) -> laydown_store::journal::Body {
     value.as_object().unwrap().clone()
 }
 
@@ -243,13 +243,13 @@ fn what_is_not_whole_or_not_known_is_kept_but_not_shown() {
     // A field that only a newer laydown knows survives a correction made here.
     store.transact(NOW, |tx| tx.put(&glaze_called(glaze, "Rain"))).unwrap();
     let events = store.read(|conn| events_of(conn, glaze)).unwrap();
-    assert_eq!(laydown::journal::fold(&events).unwrap().fields.get("from_later"), Some(&json!(1)));
+    assert_eq!(laydown_store::journal::fold(&events).unwrap().fields.get("from_later"), Some(&json!(1)));
 }
 
 #[test]
 fn choices_are_remembered_and_forgotten_but_not_journalled() {
     let (folder, store) = studio();
-    let look = |store: &laydown::store::Store| store.read(|conn| chosen(conn, "form")).unwrap();
+    let look = |store: &laydown_store::Store| store.read(|conn| chosen(conn, "form")).unwrap();
     let kept = store.transact(NOW, |tx| tx.choose("form", Some("mug"))).unwrap();
     assert!(kept.undo.is_empty());
     store.transact(NOW, |tx| tx.choose("form", Some("bowl"))).unwrap();

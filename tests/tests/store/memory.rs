@@ -6,9 +6,9 @@ use std::fs::{self, File};
 use std::io::{BufWriter, Write};
 use std::path::Path;
 
-use laydown::journal::SeededIds;
-use laydown::store::entity::{Coat, Entity};
-use laydown::store::{Kept, Store, StoreError, devices, events_after};
+use laydown_store::entity::{Coat, Entity};
+use laydown_store::journal::SeededIds;
+use laydown_store::{Kept, Store, StoreError, devices, events_after};
 use serde_json::{Value, json};
 
 use laydown_tests::{NOW, coat, furnish, open, segments};

@@ -1,8 +1,8 @@
 //! Devices that hold the same events show the same studio, whatever the order of arrival.
 
-use laydown::journal::{Clock, Event, SeededIds};
-use laydown::store::entity::{Entity, Glaze};
-use laydown::store::{Store, StoreError, Undo, devices, events_after};
+use laydown_store::entity::{Entity, Glaze};
+use laydown_store::journal::{Clock, Event, SeededIds};
+use laydown_store::{Store, StoreError, Undo, devices, events_after};
 use proptest::prelude::*;
 use proptest::sample::Index;
 use tempfile::TempDir;

@@ -4,8 +4,8 @@ use std::fs;
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
-use laydown::journal::SeededIds;
-use laydown::store::{Store, StoreError};
+use laydown_store::journal::SeededIds;
+use laydown_store::{Store, StoreError};
 use rusqlite::Connection;
 
 use laydown_tests::{NOW, coat, furnish, keep, open, studio};

@@ -14,11 +14,11 @@ use std::time::Duration;
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
 use image::{ImageEncoder, ImageFormat, Rgb, RgbImage};
-use laydown::journal::RandomIds;
-use laydown::store::entity::{Entity, Photo};
-use laydown::store::photos::{Photos, develop};
-use laydown::store::{Store, StoreError};
-use laydown::studio::{Now, Studio, StudioError};
+use laydown_app::{Now, Studio, StudioError};
+use laydown_store::entity::{Entity, Photo};
+use laydown_store::journal::RandomIds;
+use laydown_store::photos::{Photos, develop};
+use laydown_store::{Store, StoreError};
 use sha2::{Digest, Sha256};
 use uuid::Uuid;
 

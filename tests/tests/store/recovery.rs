@@ -5,9 +5,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use fastrand::Rng;
-use laydown::journal::{DeviceId, Event, EventId, Ids, SeededIds};
-use laydown::store::entity::{Entity, Preference};
-use laydown::store::{Recovered, Store, StoreError, recover, recover_here};
+use laydown_store::entity::{Entity, Preference};
+use laydown_store::journal::{DeviceId, Event, EventId, Ids, SeededIds};
+use laydown_store::{Recovered, Store, StoreError, recover, recover_here};
 use laydown_tests::faulty::{Call, Fault, Faulty};
 use laydown_tests::work::{Worker, all_events, sound};
 use laydown_tests::{NOW, furnish, keep_the_rest, open};

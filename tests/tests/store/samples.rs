@@ -1,8 +1,8 @@
 //! A studio of each released schema still opens, whole, and becomes like a new one.
 
-use laydown::store::entity::{Coat, Entity};
-use laydown::store::{Store, StoreError};
-use laydown::studio::{Now, Studio};
+use laydown_app::{Now, Studio};
+use laydown_store::entity::{Coat, Entity};
+use laydown_store::{Store, StoreError};
 use rusqlite::Connection;
 
 use laydown_tests::{NOW, newest_sample, open, studio};

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::PathBuf;
 
-use laydown::studio::{BackupTrouble, Now, SheetKind, StudioError};
+use laydown_app::{BackupTrouble, Now, SheetKind, StudioError};
 use proptest::prelude::*;
 
 use super::{Bench, DAY_MS, NOW, net};

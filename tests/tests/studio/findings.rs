@@ -1,7 +1,7 @@
 //! From pots that were weighed, fired and looked at to what is known of their glaze.
 
-use laydown::form::ZoneKind;
-use laydown::studio::{GlazeFindingsView, Look, Mark, SheetKind, Stroke, StudioError, WeighEntry};
+use laydown_app::{GlazeFindingsView, Look, Mark, SheetKind, Stroke, StudioError, WeighEntry};
+use laydown_domain::form::ZoneKind;
 
 use crate::{Bench, DAY_MS, NOW, net, sheet};
 

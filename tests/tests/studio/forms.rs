@@ -1,6 +1,6 @@
 //! The form sheet: points, drags, bodies, refusals; and the amounts of every form from one that is known.
 
-use laydown::studio::{
+use laydown_app::{
     Drawing, Ink, Redrawn, SheetEntry, SheetKind, SheetView, Spot, StudioError, Touch, Value, WeighEntry,
 };
 

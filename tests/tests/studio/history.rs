@@ -1,9 +1,9 @@
 //! What was done lately, taken back and done again; what two phones said of one thing; clocks that are wrong by years.
 
-use laydown::journal::{Ids, SeededIds};
-use laydown::store::StoreError;
-use laydown::store::entity::{Coat, Entity};
-use laydown::studio::{Doing, HistoryView};
+use laydown_app::{Doing, HistoryView};
+use laydown_store::StoreError;
+use laydown_store::entity::{Coat, Entity};
+use laydown_store::journal::{Ids, SeededIds};
 
 use super::*;
 

@@ -4,7 +4,7 @@ use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
-use laydown::studio::{ImportView, Now, SheetKind, StudioError, Value};
+use laydown_app::{ImportView, Now, SheetKind, StudioError, Value};
 use proptest::prelude::*;
 
 use super::{Bench, NOW, net};
@@ -229,7 +229,7 @@ fn a_decimal_mark_that_could_be_a_thousands_mark_is_asked_about() {
 #[test]
 fn what_laydown_wrote_comes_back_as_it_went_out() {
     let bench = Bench::empty();
-    laydown::sample::fill(&bench.studio, NOW).unwrap();
+    laydown_app::sample::fill(&bench.studio, NOW).unwrap();
     let coat = bench.weigh(net("")).recent[0].id.clone();
     bench.studio.take_back_coat(NOW, &coat).unwrap();
     let went_out = bench.readings();
@@ -294,7 +294,7 @@ fn the_coats_of_one_piece_come_together_and_can_be_found() {
         2023-03-02,A7,,Small mug,Ash white,out,18.0,second coat\n\
         2024-05-02,A7,,Small mug,Ash white,in,19.1,another year\n\
         2024-05-03,,CODE,Small mug,Ash white,in,19.2,\n";
-    let code = laydown::kiln::piece_code::code(42);
+    let code = laydown_domain::kiln::piece_code::code(42);
     let text = text.replace("CODE", &code);
     let file = bench.write("pieces.csv", &text);
     let view = bench.import(&file, &[]);

@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use laydown::store::Store;
-use laydown::studio::{FiringView, Look, LookView, PiecesView, SheetEntry, SheetKind, Spot, StudioError, Touch, Value};
+use laydown_app::{FiringView, Look, LookView, PiecesView, SheetEntry, SheetKind, Spot, StudioError, Touch, Value};
+use laydown_store::Store;
 
 use crate::{Bench, NOW, net, sheet};
 
@@ -75,7 +75,7 @@ fn each_piece_gets_a_code_that_finds_it_again() {
     let code = kept.sentence.split(" Pencil ").nth(1).unwrap().split(' ').next().unwrap().to_owned();
     // The second coat of the same piece asks for no second code.
     let outside =
-        bench.studio.keep(NOW, laydown::studio::WeighEntry { net: "20".into(), ..kept.next[0].entry.clone() }).unwrap();
+        bench.studio.keep(NOW, laydown_app::WeighEntry { net: "20".into(), ..kept.next[0].entry.clone() }).unwrap();
     assert!(!outside.sentence.contains("Pencil"), "{}", outside.sentence);
     let found = bench.find(&[("code", &code.to_lowercase())]).unwrap().pieces;
     assert_eq!(found.len(), 1);

@@ -7,10 +7,10 @@ mod history;
 mod import;
 mod kiln;
 
-use laydown::coat::verdict::VerdictKind;
-use laydown::form::ZoneKind;
-use laydown::store::StoreError;
-use laydown::studio::{Now, SheetEntry, SheetKind, Studio, StudioError, Value, Way, WeighEntry};
+use laydown_app::{Now, SheetEntry, SheetKind, Studio, StudioError, Value, Way, WeighEntry};
+use laydown_domain::coat::verdict::VerdictKind;
+use laydown_domain::form::ZoneKind;
+use laydown_store::StoreError;
 use tempfile::TempDir;
 
 const NOW: Now = Now { unix_ms: 1_795_600_000_000, utc_offset_s: 3600 };
@@ -52,7 +52,7 @@ impl Bench {
         kind: SheetKind,
         subject: &str,
         values: &[(&str, &str)],
-    ) -> Result<laydown::studio::Kept, StudioError> {
+    ) -> Result<laydown_app::Kept, StudioError> {
         // A minute after the set-up, so that the newest check is the newest.
         let later = if kind == SheetKind::Check { NOW.at(NOW.unix_ms + 60_000) } else { NOW };
         self.studio.keep_sheet(later, &sheet(kind, subject, values))
@@ -62,7 +62,7 @@ impl Bench {
         self.studio.buckets(NOW).unwrap().buckets[0].id.clone()
     }
 
-    fn weigh(&self, entry: WeighEntry) -> laydown::studio::WeighView {
+    fn weigh(&self, entry: WeighEntry) -> laydown_app::WeighView {
         self.studio.weigh(NOW, Some(entry)).unwrap()
     }
 
@@ -510,7 +510,7 @@ fn an_old_check_is_called_old() {
 #[test]
 fn the_sample_studio_is_whole_and_its_tables_are_the_fold_of_its_journal() {
     let bench = Bench::empty();
-    let kept = laydown::sample::fill(&bench.studio, NOW).unwrap();
+    let kept = laydown_app::sample::fill(&bench.studio, NOW).unwrap();
     assert!(kept >= 40, "{kept}");
     let view = bench.studio.weigh(NOW, None).unwrap();
     assert!(view.missing.is_empty() && view.forms.len() == 3 && view.buckets.len() == 2);

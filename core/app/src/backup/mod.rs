@@ -1,0 +1,249 @@
+//! The Backup page: everything into one file that can lie elsewhere, and such a file taken in again; by itself, too, and for
+//! other programs.
+
+mod by_itself;
+mod tables;
+
+use std::path::Path;
+
+use rusqlite::Connection;
+use serde::{Deserialize, Serialize};
+
+use self::tables::TABLES;
+use super::remembered::{relied_on, remember};
+use super::words::count;
+use super::{Note, Now, Result, Row, Studio, StudioError};
+use laydown_store::backup::{Checked, Contents, Reach, check_backup, reach};
+use laydown_store::query;
+
+pub(super) use by_itself::place_of_backups;
+pub use by_itself::{BackupTask, BackupTrouble, Rhythm};
+pub(super) use tables::as_it_was;
+
+/// Under this name it is remembered when this phone last made a backup, and what was in it.
+const BACKED_UP: &str = "backed_up";
+/// After so many days without one the potter is reminded.
+const REMIND_AFTER_DAYS: i64 = 30;
+/// What is asked for to have all tables in one file, and to have the journal.
+const ALL_TABLES: &str = "tables";
+const JOURNAL: &str = "journal";
+
+/// The Backup page.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct BackupView {
+    /// What a backup is for, and what it holds.
+    pub intro: String,
+    /// When this phone last made one.
+    pub last: String,
+    /// The name to offer for a new one.
+    pub name: String,
+    /// What to mind.
+    pub notes: Vec<Note>,
+    /// How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+    pub every: Vec<Row>,
+    /// What is done by itself, or what to do so that something is.
+    pub by_itself: String,
+    /// What the folder is called into which that is done; empty while none is chosen.
+    pub place: String,
+    /// Tables that can be written for a spreadsheet, the one wanted most first.
+    pub tables: Vec<Export>,
+    /// The journal, for other programs.
+    pub journal: Export,
+}
+
+/// Something that can be written for other programs.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct Export {
+    /// To hand to [`Studio::export`].
+    pub what: String,
+    /// What it is called.
+    pub title: String,
+    /// What is in it.
+    pub detail: String,
+    /// The name to offer for the file.
+    pub name: String,
+    /// Its media type.
+    pub media_type: String,
+}
+
+/// A backup that was made and found whole.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+struct Done {
+    /// When, unix ms.
+    at: i64,
+    /// How far its journal goes.
+    reach: Reach,
+    /// Photographs whose files were not here.
+    missing: u64,
+}
+
+impl Done {
+    fn new(now: Now, checked: Checked) -> Done {
+        Done { at: now.unix_ms, reach: checked.reach, missing: checked.contents.missing }
+    }
+}
+
+#[uniffi::export]
+impl Studio {
+    /// The Backup page.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn backup(&self, now: Now) -> Result<BackupView> {
+        self.store.read(|conn| {
+            let last = last_backup(conn)?;
+            let by_itself = by_itself::shown(conn, now)?;
+            let reminder = reminder(conn, now)?.map(Note::attention);
+            Ok(BackupView {
+                intro: "Everything in one file: all weights, firings and photographs. Keep it somewhere else than on this phone, and laydown takes it in again on any phone. Whoever has the file can read it.".to_owned(),
+                last: match last {
+                    Some(last) => format!("Last backup: {}.", now.moment(last.at)),
+                    None => "No backup has been made on this phone.".to_owned(),
+                },
+                name: format!("laydown-{}.zip", now.stamp(DAY)),
+                notes: by_itself.trouble.into_iter().chain(reminder).collect(),
+                every: by_itself.every,
+                by_itself: by_itself.sentence,
+                place: by_itself.place,
+                tables: tables(now),
+                journal: Export {
+                    what: JOURNAL.to_owned(),
+                    title: "The journal as JSON lines".to_owned(),
+                    detail: "Every entry as it was made, for a program to read. Without photographs. laydown takes it in again."
+                        .to_owned(),
+                    name: format!("laydown-journal-{}.jsonl", now.stamp(DAY)),
+                    media_type: "application/x-ndjson".to_owned(),
+                },
+            })
+        })
+    }
+
+    /// Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
+    ///
+    /// # Errors
+    /// [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
+    pub fn back_up(&self, into: &Path) -> Result<String> {
+        let tables: Vec<_> = TABLES.iter().map(tables::TableKind::writer).collect();
+        self.store.back_up(into, &tables)?;
+        Ok(in_words(check_backup(into)?.contents))
+    }
+
+    /// Reads the backup that has arrived where it is to lie, `copy`, and remembers that there is one. Answers with what to
+    /// say.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when it did not arrive whole.
+    pub fn backed_up(&self, now: Now, copy: &Path) -> Result<String> {
+        let checked = check_backup(copy)?;
+        let sentence = format!("Backup made and read again: {}.", in_words(checked.contents));
+        self.command(now, |tx| remember(tx, BACKED_UP, &Done::new(now, checked)))?;
+        Ok(sentence)
+    }
+
+    /// Takes a backup in, or a journal of JSON lines: what is here already stays as it is, what is new is added. Answers with
+    /// what to say.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+    pub fn take_in(&self, now: Now, from: &Path) -> Result<String> {
+        let taken = self.store.take_in(now.unix_ms, from)?;
+        if taken.new == Contents::default() {
+            return Ok(format!("All of it was here already: {}.", in_words(taken.held)));
+        }
+        Ok(format!("Taken in: {}, of {} in the file.", in_words(taken.new), in_words(taken.held)))
+    }
+
+    /// Writes `what` ([`Export::what`]) for other programs into a file at `into`. Answers with what to say once it lies where
+    /// it is wanted.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when there is no such thing to write; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+    /// it cannot be written: then it is not there.
+    pub fn export(&self, what: &str, into: &Path) -> Result<String> {
+        if what == JOURNAL {
+            let entries = self.store.write_journal(into)?;
+            return Ok(format!(
+                "Written: {}. laydown takes them in again as it does a backup.",
+                entries_in_words(entries)
+            ));
+        }
+        if what == ALL_TABLES {
+            let all: Vec<_> = TABLES.iter().map(tables::TableKind::writer).collect();
+            self.store.write_tables(into, &all)?;
+            return Ok(format!("Written: {} tables in one zip.", TABLES.len()));
+        }
+        let table = TABLES.iter().find(|table| table.name == what);
+        let table = table.ok_or_else(|| StudioError::refused("what", "Choose a table from the list."))?;
+        self.store.write_table(into, table.writer())?;
+        Ok(format!("Written: {}. Open the file in a spreadsheet.", table.title))
+    }
+}
+
+/// How a day stands in the name of a file, so that names are in the order of days.
+const DAY: &str = "%Y-%m-%d";
+
+fn tables(now: Now) -> Vec<Export> {
+    let day = now.stamp(DAY);
+    let one = TABLES.iter().map(|table| Export {
+        what: table.name.to_owned(),
+        title: table.title.to_owned(),
+        detail: table.detail.to_owned(),
+        name: format!("laydown-{}-{day}.csv", table.name),
+        media_type: "text/csv".to_owned(),
+    });
+    let all = Export {
+        what: ALL_TABLES.to_owned(),
+        title: "All tables".to_owned(),
+        detail: "One zip with a file for each".to_owned(),
+        name: format!("laydown-tables-{day}.zip"),
+        media_type: "application/zip".to_owned(),
+    };
+    one.chain([all]).collect()
+}
+
+/// What the Studio screen says of backups: the reminder, or when the last one was.
+pub(super) fn in_a_line(conn: &Connection, now: Now) -> Result<String> {
+    let to_mind = match by_itself::trouble(conn, now)? {
+        Some(trouble) => Some(trouble),
+        None => reminder(conn, now)?,
+    };
+    Ok(match (to_mind, last_backup(conn)?) {
+        (Some(sentence), _) => sentence,
+        (None, Some(last)) => format!("Last one: {}", now.moment(last.at)),
+        (None, None) => "Everything in one file, to keep elsewhere".to_owned(),
+    })
+}
+
+/// What to say while there has been no backup for long, and there is something to lose.
+fn reminder(conn: &Connection, now: Now) -> Result<Option<String>> {
+    let Some(first) = query::first_coat_at(conn)? else { return Ok(None) };
+    Ok(match last_backup(conn)? {
+        Some(last) if now.days_since(last.at) > REMIND_AFTER_DAYS && reach(conn)? != last.reach => Some(format!(
+            "The last backup is {} days old. A lost phone loses what came since.",
+            now.days_since(last.at)
+        )),
+        None if now.days_since(first) > REMIND_AFTER_DAYS => {
+            Some("There has never been a backup. A lost phone loses everything: Studio, Backup.".to_owned())
+        }
+        _ => None,
+    })
+}
+
+fn last_backup(conn: &Connection) -> Result<Option<Done>> {
+    relied_on(conn, BACKED_UP)
+}
+
+fn in_words(contents: Contents) -> String {
+    let mut words = entries_in_words(contents.events);
+    if contents.photos > 0 {
+        words += &format!(" and {}", count(contents.photos as i64, "photograph", "photographs"));
+    }
+    if contents.missing > 0 {
+        words += &format!(" ({} more could not be found)", count(contents.missing as i64, "photograph", "photographs"));
+    }
+    words
+}
+
+fn entries_in_words(events: u64) -> String {
+    count(events as i64, "entry", "entries")
+}

@@ -1,0 +1,156 @@
+//! What is known of fired pots, glaze by glaze: their looks for the lesson, and the coats in their order for the drift.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use crate::Result;
+use crate::facts::code;
+use laydown_domain::form::ZoneKind;
+use laydown_domain::kiln::fault::{Fault, Thickness};
+use laydown_domain::learn::look::Look;
+use laydown_domain::units::Laydown;
+use laydown_store::entity::{self, Entity};
+use laydown_store::query::{self, CoatAndFinding};
+
+/// Among how many of the newest coats a lesson is looked for, those of all glazes together: as a studio's clay, water and
+/// hands change, what is older says less.
+pub(super) const NEWEST: u32 = 4_000;
+
+/// The most pots of one glaze that a lesson rests on: the newest, which are as many as a chart can show apart.
+pub(super) const MOST_LOOKS: usize = 400;
+
+/// One coat as it was weighed.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Weighed {
+    pub(super) form: Uuid,
+    pub(super) zone: ZoneKind,
+    /// Unix ms.
+    pub(super) at: i64,
+    pub(super) net_mg: i64,
+    pub(super) aim_mg: i64,
+}
+
+/// All that is known of one glaze.
+#[derive(Debug, Clone, Default)]
+pub(super) struct OfGlaze {
+    /// Its coats, newest first.
+    pub(super) coats: Vec<Weighed>,
+    /// Those of them that were fired and looked at, newest first, at most [`MOST_LOOKS`].
+    pub(super) looks: Vec<Look>,
+}
+
+/// The newest coats of the studio, by glaze.
+pub(super) struct Fired {
+    /// By the glaze's id.
+    pub(super) glazes: BTreeMap<Uuid, OfGlaze>,
+    /// Whether there are older coats that were not looked through.
+    pub(super) is_cut: bool,
+}
+
+impl Fired {
+    pub(super) fn read(conn: &Connection) -> Result<Fired> {
+        let rows = query::coats_and_findings(conn, NEWEST)?;
+        let mut pieces: Vec<(Uuid, Vec<CoatAndFinding>)> = Vec::new();
+        let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
+        let mut glazes: BTreeMap<Uuid, OfGlaze> = BTreeMap::new();
+        let (mut before, mut count) = (None, 0);
+        for row in rows {
+            // A coat comes once for each firing of its piece, one after the other.
+            if before.replace(row.coat) != Some(row.coat) {
+                count += 1;
+                let weighed = Weighed {
+                    form: row.form,
+                    zone: code(&row.zone)?,
+                    at: row.at,
+                    net_mg: row.net_mg,
+                    aim_mg: row.aim_mg,
+                };
+                glazes.entry(row.glaze).or_default().coats.push(weighed);
+            }
+            let place = *places.entry(row.piece).or_insert(pieces.len());
+            match pieces.get_mut(place) {
+                Some((_, rows)) => rows.push(row),
+                None => pieces.push((row.piece, vec![row])),
+            }
+        }
+        let bodies: BTreeMap<Uuid, Option<Uuid>> =
+            entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect();
+        let named: BTreeSet<Uuid> = pieces.iter().flat_map(|(_, rows)| rows).filter_map(|row| row.firing).collect();
+        let mut firings = BTreeMap::new();
+        for id in named {
+            firings.extend(entity::Firing::load(conn, id)?.filter(|firing| !firing.gone).map(|firing| (id, firing)));
+        }
+        for (_, rows) in pieces {
+            for (glaze, look) in looks(&rows, &firings, &bodies)? {
+                let looks = &mut glazes.entry(glaze).or_default().looks;
+                if looks.len() < MOST_LOOKS {
+                    looks.push(look);
+                }
+            }
+        }
+        Ok(Fired { glazes, is_cut: count >= NEWEST as usize })
+    }
+}
+
+/// What one piece says of its glazes. Its first firing counts, since a later one has changed more than the amount, and only
+/// coats that were on it by then. Coats of one glaze in one zone count as one; a zone with two glazes says nothing of either.
+fn looks(
+    rows: &[CoatAndFinding],
+    firings: &BTreeMap<Uuid, entity::Firing>,
+    bodies: &BTreeMap<Uuid, Option<Uuid>>,
+) -> Result<Vec<(Uuid, Look)>> {
+    let fired = rows.iter().filter_map(|row| firings.get(&row.firing?));
+    let Some(first) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Ok(Vec::new()) };
+    let by_then = first.fired_at.unwrap_or(i64::MAX);
+    let coats: Vec<&CoatAndFinding> =
+        rows.iter().filter(|row| row.firing == Some(first.id) && row.at <= by_then).collect();
+    let mut zones: BTreeMap<&str, Vec<&CoatAndFinding>> = BTreeMap::new();
+    for coat in coats {
+        zones.entry(coat.zone.as_str()).or_default().push(coat);
+    }
+    let has_whole = zones.contains_key(ZoneKind::Whole.code());
+    let mut looks = Vec::new();
+    for (zone, coats) in &zones {
+        let zone: ZoneKind = code(zone)?;
+        let Some(coat) = coats.first() else { continue };
+        let is_mixed = coats.iter().any(|other| other.glaze != coat.glaze) || (has_whole && zones.len() > 1);
+        let Some(thickness) = thickness(zone, coat)?.filter(|_| !is_mixed) else { continue };
+        let look = Look {
+            laydown: Laydown::from_milligrams_per_dm2(coats.iter().map(|coat| coat.laydown_mg_dm2).sum()),
+            thickness,
+            zone,
+            cone: first.cone.clone(),
+            body: bodies.get(&coat.form).copied().flatten(),
+            faults: faults(zone, coat)?,
+        };
+        looks.push((coat.glaze, look));
+    }
+    Ok(looks)
+}
+
+/// How thick a zone looks; `None` where it was not said, or where one coat over all came out otherwise inside than outside: then
+/// it was laid unevenly, and the amount says nothing.
+fn thickness(zone: ZoneKind, found: &CoatAndFinding) -> Result<Option<Thickness>> {
+    let said = match (zone, &found.inside, &found.outside) {
+        (ZoneKind::Inside, inside, _) => inside,
+        (ZoneKind::Outside, _, outside) => outside,
+        (ZoneKind::Whole, Some(inside), Some(outside)) if inside != outside => &None,
+        (ZoneKind::Whole, inside @ Some(_), _) => inside,
+        (ZoneKind::Whole, None, outside) => outside,
+    };
+    said.as_deref().map(code::<Thickness>).transpose()
+}
+
+/// The faults of a piece that are not on another zone.
+fn faults(zone: ZoneKind, found: &CoatAndFinding) -> Result<Vec<Fault>> {
+    let other = match zone {
+        ZoneKind::Inside => Some(ZoneKind::Outside.code()),
+        ZoneKind::Outside => Some(ZoneKind::Inside.code()),
+        ZoneKind::Whole => None,
+    };
+    let here = |place: &str| other.is_none_or(|other| !place.starts_with(other));
+    let found = found.faults.iter().flat_map(|faults| &faults.0);
+    found.filter(|(_, place)| here(place)).map(|(fault, _)| code(fault)).collect()
+}

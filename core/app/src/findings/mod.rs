@@ -1,0 +1,285 @@
+//! The Findings screen: what fired pots say about each glaze, beside what targets rest on today.
+
+mod chart;
+mod fired;
+mod telling;
+
+use rusqlite::Connection;
+
+use super::facts::{parse_id, style};
+use super::rows::{found, in_use};
+use super::words::count;
+use super::{Kept, Line, Note, Now, Result, Row, Studio, StudioError};
+use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze};
+use laydown_domain::coat::MOST_LAYDOWN;
+use laydown_domain::form::ZoneKind;
+use laydown_domain::learn::look::{Look, groups};
+use laydown_domain::learn::window::{Lesson, Window, lesson};
+use laydown_domain::units::{Laydown, Style};
+use laydown_store::entity;
+use telling::{Rest, drift_chart, fault_lines, last_set, rests, scope, sentence, sureness, window_chart};
+
+pub use chart::{AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Stroke};
+
+/// All that the Findings screen shows.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct FindingsView {
+    /// The glazes in use, each with what is known of it in a sentence.
+    pub glazes: Vec<Row>,
+    /// What to do while nothing is known of any.
+    pub empty: String,
+    /// What else should be known.
+    pub notes: Vec<Note>,
+}
+
+/// What the pots of one glaze say that belong together.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct WindowView {
+    /// Which pots: "Cone 6, inside".
+    pub title: String,
+    /// What they say.
+    pub words: String,
+    /// Where the best lies and how sure that is; empty where it is not known.
+    pub sure: String,
+    /// The pots, each by its laydown.
+    pub chart: ChartView,
+    /// Their faults, each with how many pots had it.
+    pub faults: Vec<Line>,
+}
+
+/// All that is known of one glaze.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct GlazeFindingsView {
+    /// The glaze's id.
+    pub id: String,
+    /// Its name.
+    pub title: String,
+    /// What its pots say, the largest group first.
+    pub windows: Vec<WindowView>,
+    /// What to do while none was looked at.
+    pub empty: String,
+    /// What targets rest on today, zone by zone.
+    pub rests: Vec<Line>,
+    /// What the button that starts from the best says; empty where there is nothing to take over.
+    pub take: String,
+    /// What it does.
+    pub take_help: String,
+    /// What to hand to [`Studio::take_best`].
+    pub best: String,
+    /// Whether coats keep to their aims; `None` while there are too few.
+    pub drift: Option<ChartView>,
+    /// The last set; none while there is none.
+    pub sets: Vec<Line>,
+    /// What else should be known.
+    pub notes: Vec<Note>,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// The Findings screen.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn findings(&self) -> Result<FindingsView> {
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            let mut fired = Fired::read(conn)?;
+            let mut rows = Vec::new();
+            for glaze in in_use::<entity::Glaze>(conn, None)? {
+                let known = fired.glazes.remove(&glaze.id).unwrap_or_default();
+                rows.push((known.looks.len(), row(conn, &glaze, known, &style)?));
+            }
+            // Those of which most is known first.
+            rows.sort_by(|a, b| b.0.cmp(&a.0).then_with(|| a.1.title.cmp(&b.1.title)));
+            let is_empty = rows.iter().all(|(looks, _)| *looks == 0);
+            let mut notes = Vec::new();
+            if !is_empty {
+                notes.push(Note::plain(AMOUNT_ONLY));
+            }
+            notes.extend(cut(&fired));
+            Ok(FindingsView {
+                glazes: rows.into_iter().map(|(_, row)| row).collect(),
+                empty: if is_empty { HOW_TO_BEGIN } else { "" }.to_owned(),
+                notes,
+            })
+        })
+    }
+
+    /// What is known of the glaze `id`.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such glaze.
+    pub fn glaze_findings(&self, now: Now, id: &str) -> Result<GlazeFindingsView> {
+        let glaze_id = parse_id(id, "glaze")?;
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            let glaze: entity::Glaze = found(conn, glaze_id)?;
+            let mut fired = Fired::read(conn)?;
+            let OfGlaze { coats, looks } = fired.glazes.remove(&glaze_id).unwrap_or_default();
+            let groups = groups(looks).into_iter().map(Group::of).collect::<Vec<_>>();
+            let rests = rests(conn, &glaze, &coats, &groups)?;
+            let windows = groups.iter().map(|group| group.view(conn, &glaze, &rests, &style));
+            let windows = windows.collect::<Result<Vec<_>>>()?;
+            let offer = offer(&glaze, &groups, &style);
+            let mut notes: Vec<Note> = groups.iter().flat_map(|group| group.against(&rests, &style)).collect();
+            if !windows.is_empty() {
+                notes.push(Note::plain(AMOUNT_ONLY));
+            }
+            notes.extend(cut(&fired));
+            Ok(GlazeFindingsView {
+                id: id.to_owned(),
+                title: glaze.name.clone(),
+                empty: if windows.is_empty() { HOW_TO_BEGIN } else { "" }.to_owned(),
+                windows,
+                rests: rests.iter().map(|rest| rest.line(&style)).collect(),
+                take: offer.as_ref().map(|offer| offer.label.clone()).unwrap_or_default(),
+                take_help: offer.as_ref().map(|offer| offer.help.clone()).unwrap_or_default(),
+                best: offer.map(|offer| offer.best.milligrams_per_dm2().to_string()).unwrap_or_default(),
+                drift: drift_chart(&coats, now, &style),
+                sets: last_set(conn, &coats, now, &style)?.into_iter().collect(),
+                notes,
+            })
+        })
+    }
+
+    /// Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+    pub fn take_best(&self, now: Now, id: &str, best: &str) -> Result<Kept> {
+        let glaze_id = parse_id(id, "glaze")?;
+        let best = best.parse().ok().map(Laydown::from_milligrams_per_dm2);
+        let best = best.filter(|best| best.is_positive() && *best <= MOST_LAYDOWN);
+        let best = best.ok_or_else(|| StudioError::refused("", "There is no best amount to start from yet."))?;
+        let stored = self.command(now, |tx| {
+            let glaze: entity::Glaze = found(tx.conn(), glaze_id)?;
+            let sentence = format!("{} now starts from {}.", glaze.name, style(tx.conn())?.laydown(best));
+            tx.put(&entity::Glaze { starting_laydown_mg_dm2: best.milligrams_per_dm2(), ..glaze })?;
+            Ok(sentence)
+        })?;
+        Ok(Kept::new(id.to_owned(), stored.value, stored.undo))
+    }
+}
+
+const HOW_TO_BEGIN: &str = "Weigh the coats, fire the pots, then look at each on its firing's page and tap thin, right or thick. \
+     Eight pots of a glaze make a first finding.";
+
+const AMOUNT_ONLY: &str =
+    "This is about the amount only. Whether a surface is fit for food or drink, only a laboratory test tells.";
+
+fn cut(fired: &Fired) -> Option<Note> {
+    fired.is_cut.then(|| {
+        Note::plain(format!(
+            "From the newest {NEWEST} coats of the studio, and of each glaze from its newest {MOST_LOOKS} fired pots at most; older ones are left out."
+        ))
+    })
+}
+
+fn row(conn: &Connection, glaze: &entity::Glaze, known: OfGlaze, style: &Style) -> Result<Row> {
+    let detail = match groups(known.looks).into_iter().next().map(Group::of) {
+        Some(group) => format!("{}: {}", scope(conn, &group.looks)?, group.sentence_in_line(style)),
+        None => match known.coats.len() {
+            0 => "No coat weighed yet.".to_owned(),
+            coats => format!("{} weighed, none looked at after its firing yet.", count(coats as i64, "coat", "coats")),
+        },
+    };
+    Ok(Row { id: glaze.id.to_string(), title: glaze.name.clone(), detail, chosen: false, outline: Vec::new() })
+}
+
+/// Pots that are spoken of together, with what they say.
+struct Group {
+    looks: Vec<Look>,
+    lesson: Lesson,
+}
+
+impl Group {
+    fn of(looks: Vec<Look>) -> Group {
+        let of: Vec<_> = looks.iter().map(|look| (look.laydown, look.thickness)).collect();
+        Group { lesson: lesson(&of), looks }
+    }
+
+    fn window(&self) -> Option<&Window> {
+        match &self.lesson {
+            Lesson::Window(window) => Some(window),
+            Lesson::TooFew | Lesson::NoneRight | Lesson::Mixed => None,
+        }
+    }
+
+    /// The zone, where all of its pots share it.
+    fn zone(&self) -> Option<ZoneKind> {
+        let first = self.looks.first()?.zone;
+        self.looks.iter().all(|look| look.zone == first).then_some(first)
+    }
+
+    /// For the middle of a line, after a colon.
+    fn sentence_in_line(&self, style: &Style) -> String {
+        let sentence = sentence(&self.looks, &self.lesson, style);
+        let mut letters = sentence.chars();
+        letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+    }
+
+    fn view(&self, conn: &Connection, glaze: &entity::Glaze, rests: &[Rest], style: &Style) -> Result<WindowView> {
+        let title = scope(conn, &self.looks)?;
+        let words = sentence(&self.looks, &self.lesson, style);
+        let aim = self.zone().and_then(|zone| rests.iter().find(|rest| rest.zone == zone)).map(|rest| rest.laydown);
+        let aim = aim.unwrap_or_else(|| starting(glaze));
+        Ok(WindowView {
+            sure: self.window().map(|window| sureness(window, style)).unwrap_or_default(),
+            chart: window_chart(&title, &words, &self.looks, self.window(), aim, style),
+            faults: fault_lines(&self.looks, self.window()),
+            title,
+            words,
+        })
+    }
+
+    /// Where targets rest on control pieces or tiles that lie outside the window.
+    fn against(&self, rests: &[Rest], style: &Style) -> Option<Note> {
+        let best = self.window()?.best?.laydown;
+        let (from, to) = self.window().and_then(|window| window.from.zip(window.to))?;
+        let zone = self.zone()?;
+        let rest = rests.iter().find(|rest| rest.zone == zone && !rest.is_starting())?;
+        if (from..=to).contains(&rest.laydown) {
+            return None;
+        }
+        Some(Note::attention(format!(
+            "{}: {} lie at {}, outside the window. Make a pot near {} a control piece.",
+            super::words::sentence_case(zone.name()),
+            rest.what(),
+            style.laydown(rest.laydown),
+            style.laydown(best)
+        )))
+    }
+}
+
+fn starting(glaze: &entity::Glaze) -> Laydown {
+    Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2)
+}
+
+/// What can be taken over as starting value.
+struct Offer {
+    best: Laydown,
+    label: String,
+    help: String,
+}
+
+/// The best of the largest group that has one, where the glaze starts elsewhere.
+fn offer(glaze: &entity::Glaze, groups: &[Group], style: &Style) -> Option<Offer> {
+    let best = groups.iter().filter_map(|group| group.window()?.best).map(|best| rounded(best.laydown)).next()?;
+    let now = starting(glaze);
+    if rounded(now) == best || best > MOST_LAYDOWN {
+        return None;
+    }
+    Some(Offer {
+        best,
+        label: format!("Start from {}", style.laydown(best)),
+        help: format!(
+            "For every form and zone of this glaze that has no control piece and no test tile. Now it starts from {}.",
+            style.laydown(now)
+        ),
+    })
+}
+
+/// To a tenth of a gram per 100 cm², as fine as it is shown.
+fn rounded(laydown: Laydown) -> Laydown {
+    Laydown::from_milligrams_per_dm2((laydown.milligrams_per_dm2() + 50).div_euclid(100) * 100)
+}

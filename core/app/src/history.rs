@@ -1,0 +1,338 @@
+//! What was done in the studio: the latest of it on all phones, each to be taken back, and all that was ever said of one thing.
+
+use std::collections::{BTreeMap, BTreeSet, HashSet};
+
+use rusqlite::Connection;
+use serde_json::Value;
+use uuid::Uuid;
+
+use super::devices::{called, names_of_devices};
+use super::facts::{code, style};
+use super::kiln::{firing_title, piece_name};
+use super::words::{count, sentence_case};
+use super::{Kept, Now, Result, Studio, StudioError, undo_token};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, SquareCentimetres, Style};
+use laydown_store::entity::{self, Entity};
+use laydown_store::journal::{DeviceId, Event, EventId, Kind, State, standing};
+use laydown_store::{Command, Undo, events_of, latest_commands, query, this_device};
+
+/// How many doings are shown.
+const DOINGS: usize = 40;
+/// Among how many of each phone's newest commands they are looked for: one that only takes back is none of its own.
+const LOOKED_THROUGH: usize = 200;
+/// From how many of a command's events it is told what it was: an import makes a hundred thousand.
+const TOLD_FROM: i64 = 50;
+/// As fine as a weight is shown here.
+const STEP: Grams = Grams::new(0.1);
+
+/// Something that was done.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct Doing {
+    /// What it was about.
+    pub title: String,
+    /// When, on which phone, and what became of it.
+    pub detail: String,
+    /// To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
+    pub token: String,
+    /// Whether it is taken back.
+    pub taken_back: bool,
+    /// The id of what it was about, whose history can be asked for.
+    pub thing: String,
+}
+
+/// A list of what was done, the newest first.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct HistoryView {
+    /// What it is the history of.
+    pub title: String,
+    /// How to read it, or what stands there while it is empty.
+    pub intro: String,
+    /// What was done.
+    pub doings: Vec<Doing>,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// What was done lately, on all phones.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn doings(&self, now: Now) -> Result<HistoryView> {
+        self.store.read(|conn| {
+            let told = Telling::new(conn, now)?;
+            let mut doings = Vec::new();
+            for command in latest_commands(conn, LOOKED_THROUGH, TOLD_FROM)? {
+                if doings.len() == DOINGS {
+                    break;
+                }
+                doings.extend(told.doing(&command)?);
+            }
+            let intro = if doings.is_empty() {
+                "Nothing has been done yet."
+            } else {
+                "The newest first. What was done on this phone can be taken back, and done again."
+            };
+            Ok(HistoryView { title: "What was done lately".to_owned(), intro: intro.to_owned(), doings })
+        })
+    }
+
+    /// All that was ever said of the thing with this id, what no longer counts included.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when nothing was ever said of it.
+    pub fn history(&self, now: Now, id: &str) -> Result<HistoryView> {
+        self.store.read(|conn| {
+            let id: Uuid = id.parse().map_err(|_| StudioError::missing("thing"))?;
+            let mut events = events_of(conn, id)?;
+            events.sort_by_key(Event::order);
+            let about = events.iter().find(|event| event.kind != Kind::RETRACT);
+            let about = about.ok_or_else(|| StudioError::missing("thing"))?;
+            let told = Telling::new(conn, now)?;
+            Ok(HistoryView {
+                title: told.title(&about.kind, id)?,
+                intro: "The newest first. Where two phones said different things, the later one counts; the other stays here."
+                    .to_owned(),
+                doings: told.said_of(&events)?,
+            })
+        })
+    }
+
+    /// Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
+    pub fn redo(&self, now: Now, token: &str) -> Result<Kept> {
+        let nothing = || StudioError::refused("", "There is nothing to do again: it stands as it was done.");
+        let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
+        let done = self.command(now, |tx| Ok(tx.redo(undo)?))?;
+        if done.undo.is_empty() { Err(nothing()) } else { Ok(Kept::new(String::new(), "Done again.", done.undo)) }
+    }
+}
+
+/// What is needed to tell of events in words.
+struct Telling<'a> {
+    conn: &'a Connection,
+    now: Now,
+    style: Style,
+    own: DeviceId,
+    devices: BTreeMap<DeviceId, String>,
+}
+
+impl<'a> Telling<'a> {
+    fn new(conn: &'a Connection, now: Now) -> Result<Telling<'a>> {
+        Ok(Telling { conn, now, style: style(conn)?, own: this_device(conn)?, devices: names_of_devices(conn)? })
+    }
+
+    fn when_and_where(&self, event: &Event) -> String {
+        format!("{}, {}", self.now.moment(event.clock.millis()), called(&self.devices, event.device))
+    }
+
+    /// One command; `None` for one that only takes back, which shows on what it took back.
+    fn doing(&self, command: &Command) -> Result<Option<Doing>> {
+        let about: Vec<&Event> = command.events.iter().filter(|event| event.kind != Kind::RETRACT).collect();
+        let Some(first) = about.first() else { return Ok(None) };
+        let things: BTreeSet<Uuid> = about.iter().map(|event| event.entity).collect();
+        let history = |thing: &Uuid| Ok((*thing, events_of(self.conn, *thing)?));
+        let histories = things.iter().map(history).collect::<Result<BTreeMap<Uuid, Vec<Event>>>>()?;
+        let is_standing: HashSet<EventId> = histories.values().flat_map(standing).collect();
+        let taken_back = !about.iter().any(|event| is_standing.contains(&event.id()));
+        let is_new = histories
+            .get(&first.entity)
+            .is_some_and(|events| events.iter().map(Event::order).min() == Some(first.order()));
+        let mut title = self.title(&first.kind, first.entity)?;
+        if command.things > 1 {
+            title += &format!(", and {} more", command.things - 1);
+        }
+        let mut detail = vec![self.when_and_where(first)];
+        if !is_new {
+            detail.push(fields_in_words(first));
+        }
+        if taken_back {
+            detail.push("taken back".to_owned());
+        }
+        Ok(Some(Doing {
+            title,
+            detail: detail.join(", "),
+            token: if first.device == self.own { undo_token(command.undo) } else { String::new() },
+            taken_back,
+            thing: first.entity.to_string(),
+        }))
+    }
+
+    /// Every event of one thing, the newest first; `events` are in their order.
+    fn said_of(&self, events: &[Event]) -> Result<Vec<Doing>> {
+        let is_standing = standing(events);
+        let mut doings = Vec::new();
+        for (at, event) in events.iter().enumerate().filter(|(_, event)| event.kind != Kind::RETRACT) {
+            let taken_back = !is_standing.contains(&event.id());
+            let fields = event.body.iter().filter(|(_, value)| !value.is_null() || at > 0);
+            let title = fields.map(|(name, value)| self.field(name, value)).collect::<Result<Vec<_>>>()?.join("; ");
+            let mut later = events[at + 1..].iter().filter(|later| {
+                is_standing.contains(&later.id()) && event.body.keys().any(|name| later.body.contains_key(name))
+            });
+            let detail = match (taken_back, later.next_back()) {
+                (true, _) => format!("{}, taken back", self.when_and_where(event)),
+                (false, Some(later)) => {
+                    format!("{}, set anew on {}", self.when_and_where(event), called(&self.devices, later.device))
+                }
+                (false, None) => self.when_and_where(event),
+            };
+            let undo = Undo::of(event.device, event.seq, event.seq);
+            let can_turn = event.device == self.own && at > 0;
+            doings.push(Doing {
+                title,
+                detail,
+                token: if can_turn { undo_token(undo) } else { String::new() },
+                taken_back,
+                thing: event.entity.to_string(),
+            });
+        }
+        doings.reverse();
+        Ok(doings)
+    }
+
+    /// What a thing is called: "Glaze: Ash white".
+    fn title(&self, kind: &Kind, id: Uuid) -> Result<String> {
+        let Some((word, name)) = self.named(kind, id)? else { return Ok("Something a newer laydown keeps".to_owned()) };
+        Ok(match name {
+            Some(name) => format!("{}: {name}", sentence_case(word)),
+            None => sentence_case(word),
+        })
+    }
+
+    /// The word for a kind and the name of one; no name where it is taken back, no word for what is not known here.
+    fn named(&self, kind: &Kind, id: Uuid) -> Result<Option<(&'static str, Option<String>)>> {
+        let conn = self.conn;
+        Ok(Some(match kind.name() {
+            "glaze" => ("glaze", self.name_of::<entity::Glaze>(id, |glaze| Ok(glaze.name))?),
+            "bucket" => ("bucket", self.name_of::<entity::Bucket>(id, |bucket| Ok(bucket.name))?),
+            "vessel" => ("vessel", self.name_of::<entity::Vessel>(id, |vessel| Ok(vessel.name))?),
+            "form" => ("form", self.name_of::<entity::Form>(id, |form| Ok(form.name))?),
+            "body" => ("body", self.name_of::<entity::Body>(id, |body| Ok(body.name))?),
+            "scale" => ("scale", self.name_of::<entity::Scale>(id, |scale| Ok(scale.name))?),
+            "kiln" => ("kiln", self.name_of::<entity::Kiln>(id, |kiln| Ok(kiln.name))?),
+            "tile" => ("test tile", self.name_of::<entity::Tile>(id, |tile| Ok(tile.name))?),
+            "check" => ("check", self.name_of::<entity::Check>(id, |check| self.id_in_words("bucket", check.bucket))?),
+            "control" => {
+                ("known amount", self.name_of::<entity::Control>(id, |known| self.id_in_words("form", known.form))?)
+            }
+            "coat" => ("coat", self.name_of::<entity::Coat>(id, |coat| self.coat(&coat))?),
+            "firing" => ("firing", self.name_of::<entity::Firing>(id, |firing| firing_title(conn, &firing))?),
+            "placement" => ("in the kiln", self.name_of::<entity::Placement>(id, |placed| self.piece(placed.piece))?),
+            "finding" => ("what came out", self.name_of::<entity::Finding>(id, |found| self.piece(found.piece))?),
+            "photo" => ("photograph", self.name_of::<entity::Photo>(id, |photo| self.piece(photo.piece))?),
+            "preference" => ("units, sound and touch", None),
+            _ => return Ok(None),
+        }))
+    }
+
+    /// The name of a thing, also of one that is taken back: by the last that was said of it.
+    fn name_of<E: Entity>(&self, id: Uuid, name: impl FnOnce(E) -> Result<String>) -> Result<Option<String>> {
+        let said = || -> Result<Option<E>> {
+            let mut events = events_of(self.conn, id)?;
+            events.sort_by_key(Event::order);
+            let said = events.into_iter().filter(|event| event.kind == E::KIND).flat_map(|event| event.body);
+            Ok(E::from_state(
+                id,
+                &State { kind: E::KIND, fields: said.filter(|(_, value)| !value.is_null()).collect() },
+            ))
+        };
+        let thing = E::load(self.conn, id)?.map_or_else(said, |thing| Ok(Some(thing)))?;
+        thing.map(name).transpose()
+    }
+
+    fn coat(&self, coat: &entity::Coat) -> Result<String> {
+        let form = self.id_in_words("form", coat.form)?;
+        let zone = code::<ZoneKind>(&coat.zone)?.name();
+        Ok(format!("{form}, {zone}, {}", self.style.mass(Grams::from_milligrams(coat.net_mg), STEP)))
+    }
+
+    fn piece(&self, piece: Uuid) -> Result<String> {
+        piece_name(self.conn, &query::coats_of_piece(self.conn, piece)?)
+    }
+
+    /// The name of what a field points to.
+    fn id_in_words(&self, field: &str, id: Uuid) -> Result<String> {
+        Ok(match field {
+            "piece" => self.piece(id)?,
+            _ => match self.named(&Kind::named(field.to_owned()), id)? {
+                Some((_, Some(name))) => name,
+                _ => "one that is not here".to_owned(),
+            },
+        })
+    }
+
+    /// "Starting laydown: 5.5 g/dm²".
+    fn field(&self, name: &str, value: &Value) -> Result<String> {
+        Ok(format!("{}: {}", sentence_case(&field_in_words(name)), self.value(name, value)?))
+    }
+
+    fn value(&self, name: &str, value: &Value) -> Result<String> {
+        Ok(match value {
+            Value::Null => "none".to_owned(),
+            Value::Bool(true) => "yes".to_owned(),
+            Value::Bool(false) => "no".to_owned(),
+            Value::Number(number) => match number.as_i64() {
+                Some(number) => self.quantity(name, number),
+                None => number.to_string(),
+            },
+            Value::String(text) => match text.parse::<Uuid>() {
+                Ok(id) => self.id_in_words(name, id)?,
+                Err(_) if CODES.contains(&name) => text.replace('_', " "),
+                Err(_) => text.clone(),
+            },
+            Value::Array(items) => count(items.len() as i64, "entry", "entries"),
+            Value::Object(_) => "kept".to_owned(),
+        })
+    }
+
+    /// The unit ends the field's name, as the schema explains.
+    fn quantity(&self, name: &str, number: i64) -> String {
+        let style = &self.style;
+        match split_unit(name).1 {
+            Some("mg_dm2") => style.laydown(Laydown::from_milligrams_per_dm2(number)),
+            Some("mg_ml") => format!("{} g/ml", style.number(number as f64 / 1e3, 2)),
+            Some("mg") => style.mass(Grams::from_milligrams(number), STEP),
+            Some("ul") => style.volume(Millilitres::from_microlitres(number)),
+            Some("mm2") => style.area(SquareCentimetres::from_square_millimetres(number)),
+            Some("um") => style.length(Millimetres::from_micrometres(number)),
+            Some("mc") => format!("{} °C", style.number(Celsius::from_millidegrees(number).value(), 0)),
+            Some("ms") => format!("{} s", style.number(number as f64 / 1e3, 1)),
+            Some("e3") => style.number(number as f64 / 1e3, 2),
+            Some("e4") => style.percent(number as f64 / 1e4, 1),
+            Some("e5") => style.number(number as f64 / 1e5, 3),
+            _ if matches!(name, "at" | "mixed_at" | "fired_at") => self.now.moment(number),
+            _ => number.to_string(),
+        }
+    }
+}
+
+/// The units that end the names of fields, the longer ones first.
+const UNITS: &[&str] = &["mg_dm2", "mg_ml", "mm2", "mg", "ul", "um", "mc", "ms", "e3", "e4", "e5"];
+
+/// Fields that hold a code, which is a word or several.
+const CODES: &[&str] = &["class", "stage", "sensitivity", "how", "source", "verdict", "cone_kind", "state"];
+
+fn split_unit(name: &str) -> (&str, Option<&'static str>) {
+    let unit = UNITS.iter().find_map(|unit| Some((name.strip_suffix(unit)?.strip_suffix('_')?, *unit)));
+    unit.map_or((name, None), |(stem, unit)| (stem, Some(unit)))
+}
+
+/// "starting laydown" for `starting_laydown_mg_dm2`.
+fn field_in_words(name: &str) -> String {
+    match split_unit(name).0 {
+        "at" => "when".to_owned(),
+        "net" => "wet weight".to_owned(),
+        "gone" => "put away".to_owned(),
+        "again" => "to be fired again".to_owned(),
+        "control" => "control piece".to_owned(),
+        stem => stem.replace('_', " "),
+    }
+}
+
+/// "changed: name, starting laydown".
+fn fields_in_words(event: &Event) -> String {
+    let names: Vec<String> = event.body.keys().map(|name| field_in_words(name)).collect();
+    format!("changed: {}", names.join(", "))
+}

@@ -1,0 +1,379 @@
+//! A potter's own spreadsheet, saved as CSV: which column holds what, what taking it in would do, and taking it in.
+//!
+//! A line is judged as it would have been on its day, by the checks, tiles and control pieces that were known then; an aim
+//! that stands in the sheet goes before that. What laydown wrote itself comes back as it went out.
+
+mod cells;
+mod columns;
+mod ground;
+mod here;
+mod plan;
+mod read;
+mod table;
+#[cfg(test)]
+mod tests;
+mod words;
+
+use std::path::Path;
+
+use rusqlite::Connection;
+use uuid::{Builder, Uuid};
+
+use self::cells::DateOrder;
+use self::columns::{Holds, chosen};
+use self::ground::Ground;
+use self::here::Here;
+use self::plan::{Piece, Plan, Planned, plan};
+use self::read::{ASKED, MAKE, UNITS, Unknown, read, short};
+use self::table::{Table, TableError};
+use super::facts::code;
+use super::sheet::{FieldKind, Item, SheetField, Value, coded_item, item};
+use super::words::{count, sentence_case, word};
+use super::{Kept, Note, Now, Result, Row, Studio, StudioError};
+use laydown_domain::coat::verdict::VerdictKind;
+use laydown_domain::coded::Coded;
+use laydown_domain::form::ZoneKind;
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{DecimalMark, Grams};
+use laydown_store::Transaction;
+use laydown_store::entity;
+
+/// Cells of a column that are shown, so that one sees what it holds.
+const EXAMPLES: usize = 3;
+/// Readings that are shown as they would be kept.
+const PREVIEW: usize = 6;
+
+/// What taking a spreadsheet in would do.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct ImportView {
+    /// What to do here.
+    pub intro: String,
+    /// The columns of the sheet: a choice each, with a few of its cells.
+    pub columns: Vec<SheetField>,
+    /// What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
+    pub questions: Vec<SheetField>,
+    /// How many readings would be taken in, and how many lines not.
+    pub found: String,
+    /// What to mind.
+    pub notes: Vec<Note>,
+    /// The first readings as they would be kept; their ids are the numbers of their lines.
+    pub readings: Vec<Row>,
+    /// What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
+    pub complaints: Vec<String>,
+    /// What the button says.
+    pub take_in_label: String,
+    /// Whether it can be taken in as it stands.
+    pub can_take_in: bool,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// What taking in the spreadsheet in `file` would do. `columns` holds what was chosen: under the key of a column or a
+    /// question of the view, the code of an item.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when the file is no sheet that can be read; its sentence says what to do.
+    pub fn import(&self, now: Now, file: &Path, columns: &[Value]) -> Result<ImportView> {
+        let table = Table::open(file)?;
+        self.store.read(|conn| {
+            let plan = planned(conn, now, &table, columns)?;
+            view(&plan, now, &table, columns)
+        })
+    }
+
+    /// Takes the spreadsheet in `file` in, as [`Studio::import`] said with the same `columns`. One command, with one undo.
+    ///
+    /// # Errors
+    /// As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
+    /// take in. Nothing is half taken in.
+    pub fn take_in_sheet(&self, now: Now, file: &Path, columns: &[Value]) -> Result<Kept> {
+        let table = Table::open(file)?;
+        let stored = self.command(now, |tx| {
+            let plan = planned(tx.conn(), now, &table, columns)?;
+            if let Some(open) = plan.terms.open.first() {
+                return Err(StudioError::refused(&open.key, &open.sentence));
+            }
+            if plan.coats.is_empty() {
+                return Err(StudioError::refused("", found(&plan)));
+            }
+            let sentence = taken_in(&plan);
+            write(tx, plan)?;
+            Ok(sentence)
+        })?;
+        Ok(Kept::new(String::new(), stored.value, stored.undo))
+    }
+}
+
+impl From<TableError> for StudioError {
+    fn from(error: TableError) -> StudioError {
+        StudioError::refused("file", error)
+    }
+}
+
+fn planned(conn: &Connection, now: Now, table: &Table, values: &[Value]) -> Result<Plan> {
+    let read = read(table, values, Ground::survey(conn)?, now);
+    let here = Here::find(conn, &read)?;
+    Ok(plan(read, here))
+}
+
+/// Keeps what is planned: the glazes and buckets that are to be made and used, then the coats.
+fn write(tx: &mut Transaction<'_>, plan: Plan) -> Result<()> {
+    let Plan { mut ground, coats, pieces, .. } = plan;
+    let used_glazes = used(&coats, ground.glazes.len(), |planned| planned.glaze);
+    let used_buckets = used(&coats, ground.buckets.len(), |planned| planned.bucket);
+    for (glaze, _) in ground.glazes.iter_mut().zip(used_glazes).filter(|(glaze, used)| glaze.made && *used) {
+        glaze.row.id = tx.new_id();
+        tx.put(&glaze.row)?;
+    }
+    for (bucket, _) in ground.buckets.iter_mut().zip(used_buckets).filter(|(bucket, used)| bucket.made && *used) {
+        bucket.row.id = tx.new_id();
+        bucket.row.glaze = ground.glazes[bucket.glaze].row.id;
+        tx.put(&bucket.row)?;
+    }
+    let pieces: Vec<Uuid> = pieces
+        .into_iter()
+        .map(|piece| match piece {
+            Piece::Named(id) => id,
+            Piece::New(at) => dated(tx.new_id(), at),
+        })
+        .collect();
+    for planned in coats {
+        let id = tx.new_id();
+        tx.put(&entity::Coat {
+            id,
+            piece: pieces[planned.piece],
+            glaze: ground.glazes[planned.glaze].row.id,
+            bucket: ground.buckets[planned.bucket].row.id,
+            ..planned.coat
+        })?;
+    }
+    Ok(())
+}
+
+/// Which of so many things the coats have to do with.
+fn used(coats: &[Planned], all: usize, place: fn(&Planned) -> usize) -> Vec<bool> {
+    let mut used = vec![false; all];
+    coats.iter().for_each(|planned| used[place(planned)] = true);
+    used
+}
+
+/// The same id as if it had been given at `unix_ms`: a piece's coats are looked for in the weeks after it was named.
+fn dated(id: Uuid, unix_ms: i64) -> Uuid {
+    let mut random = [0; 10];
+    random.copy_from_slice(&id.as_bytes()[6..]);
+    Builder::from_unix_timestamp_millis(unix_ms.max(0).unsigned_abs(), &random).into_uuid()
+}
+
+fn view(plan: &Plan, now: Now, table: &Table, values: &[Value]) -> Result<ImportView> {
+    let readings = plan.coats.iter().take(PREVIEW).map(|planned| reading(plan, now, planned));
+    let mut complaints: Vec<String> = plan
+        .complaints
+        .shown
+        .iter()
+        .map(|(line, sentence)| format!("Line {line}: {}", sentence_case(sentence)))
+        .collect();
+    if let Some(more) = plan.complaints.all.checked_sub(complaints.len()).filter(|more| *more > 0) {
+        complaints.push(format!("And {} more.", count(more as i64, "line", "lines")));
+    }
+    Ok(ImportView {
+        intro: "See what each column is taken for, and change what is wrong. Nothing is kept before you take it in, and one step takes it all back.".to_owned(),
+        columns: column_fields(plan, table),
+        questions: questions(plan, values),
+        found: found(plan),
+        notes: notes(plan, table),
+        readings: readings.collect::<Result<_>>()?,
+        complaints,
+        take_in_label: match plan.coats.len() {
+            0 => "Take in".to_owned(),
+            coats => format!("Take in {}", readings_in_words(coats)),
+        },
+        can_take_in: plan.terms.open.is_empty() && !plan.coats.is_empty(),
+    })
+}
+
+fn readings_in_words(n: usize) -> String {
+    count(n as i64, "reading", "readings")
+}
+
+/// "48 readings would be taken in. 2 lines are here already. 3 lines cannot be taken in."
+fn found(plan: &Plan) -> String {
+    if !plan.terms.open.is_empty() {
+        return format!(
+            "{} found. Something must be said first.",
+            count(plan.terms.lines as i64, "line is", "lines are")
+        );
+    }
+    let lines = |n: usize, one: &str, many: &str| match n {
+        0 => String::new(),
+        n => format!(" {}.", count(n as i64, &format!("line {one}"), &format!("lines {many}"))),
+    };
+    let would = match plan.coats.len() {
+        0 => "Nothing would be taken in.".to_owned(),
+        coats => format!("{} would be taken in.", readings_in_words(coats)),
+    };
+    would
+        + &lines(plan.already, "is here already", "are here already")
+        + &lines(plan.complaints.all, "cannot be taken in", "cannot be taken in")
+}
+
+/// "Taken in: 48 readings. 3 lines were left out."
+fn taken_in(plan: &Plan) -> String {
+    let left = match plan.complaints.all {
+        0 => String::new(),
+        lines => format!(" {} left out.", count(lines as i64, "line was", "lines were")),
+    };
+    format!("Taken in: {}.{left}", readings_in_words(plan.coats.len()))
+}
+
+fn reading(plan: &Plan, now: Now, planned: &Planned) -> Result<Row> {
+    let coat = &planned.coat;
+    let step = plan.ground.scales.get(plan.terms.scale).map_or(Grams::new(0.1), |(_, scale)| scale.step);
+    let zone: ZoneKind = code(&coat.zone)?;
+    let verdict: VerdictKind = code(&coat.verdict)?;
+    Ok(Row {
+        id: planned.line.to_string(),
+        title: format!("{}, {}", plan.ground.forms[planned.form].row.name, zone.name()),
+        detail: format!(
+            "{}, {}, {}, {}",
+            now.moment(coat.at),
+            plan.ground.style.mass(Grams::from_milligrams(coat.net_mg), step),
+            plan.ground.glazes[planned.glaze].row.name,
+            word(verdict)
+        ),
+        chosen: coat.control,
+        outline: Vec::new(),
+    })
+}
+
+fn notes(plan: &Plan, table: &Table) -> Vec<Note> {
+    let answered_beside = |key: &str| key.is_empty();
+    let mut notes: Vec<Note> = plan
+        .terms
+        .open
+        .iter()
+        .filter(|open| answered_beside(&open.key) || open.key == read::SCALE)
+        .map(|open| Note::attention(&open.sentence))
+        .collect();
+    notes.extend(table.note.as_deref().map(Note::attention));
+    if plan.assumed > 0 {
+        notes.push(Note::attention(format!(
+            "{} no SG in the sheet and no check from before: {} is assumed, and the verdict is only as good as that.",
+            count(plan.assumed as i64, "reading has", "readings have"),
+            plan.ground.style.specific_gravity(SgReading::unchecked().sg)
+        )));
+    }
+    let used = used(&plan.coats, plan.ground.buckets.len(), |planned| planned.bucket);
+    let made = plan.ground.buckets.iter().zip(used).filter(|(bucket, used)| bucket.made && *used);
+    let made: Vec<&str> = made.map(|(bucket, _)| bucket.row.name.as_str()).collect();
+    if let Some(more) = made.len().checked_sub(ASKED).filter(|more| *more > 0) {
+        notes.push(Note::plain(format!("New buckets for them: {}, and {more} more.", made[..ASKED].join(", "))));
+    } else if !made.is_empty() {
+        notes.push(Note::plain(format!("New buckets for them: {}.", made.join(", "))));
+    }
+    notes
+}
+
+fn column_fields(plan: &Plan, table: &Table) -> Vec<SheetField> {
+    let items = coded_items::<Holds>(Holds::ALL);
+    plan.terms
+        .columns
+        .iter()
+        .enumerate()
+        .map(|(place, column)| {
+            let cells = table.rows.iter().map(|row| row.cell(place)).filter(|cell| !cell.is_empty());
+            let examples: Vec<String> = cells.take(EXAMPLES).map(short).collect();
+            let help = if examples.is_empty() { "Empty".to_owned() } else { examples.join("; ") };
+            let key = columns::key(place);
+            choice(plan, &key, &short(&column.header), &help, column.holds.code(), items.clone())
+        })
+        .collect()
+}
+
+fn questions(plan: &Plan, values: &[Value]) -> Vec<SheetField> {
+    let mut questions = Vec::new();
+    let mut ask = |key: &str, label: &str, help: &str, text: &str, items: Vec<Item>| {
+        questions.push(choice(plan, key, label, help, text, items));
+    };
+    let picked = |key: &str| chosen(values, key).unwrap_or_default();
+    if plan.terms.asks_order {
+        let help = "Some dates can be read both ways: 3/11 is in March or in November.";
+        ask(read::ORDER, "How are the dates written?", help, picked(read::ORDER), coded_items(DateOrder::ALL));
+    }
+    if plan.terms.asks_decimal {
+        let help = "1,234 is little more than one, or more than a thousand.";
+        ask(read::DECIMAL, "Which decimal mark?", help, picked(read::DECIMAL), coded_items(DecimalMark::ALL));
+    }
+    if plan.terms.asks_unit {
+        let items = UNITS.iter().map(|(code, name)| item(code, name, "")).collect();
+        let unit = chosen(values, read::UNIT).unwrap_or(plan.ground.style.mass.symbol());
+        ask(read::UNIT, "Unit of the weights", "Where neither the column nor the cell says one.", unit, items);
+    }
+    let ground = &plan.ground;
+    let forms = || {
+        let in_use = ground.forms.iter().filter(|form| !form.row.gone);
+        in_use.map(|form| item(&form.row.id.to_string(), &form.row.name, "")).collect::<Vec<_>>()
+    };
+    let glazes = || {
+        let in_use = ground.glazes.iter().filter(|glaze| !glaze.row.gone && !glaze.made);
+        in_use.map(|glaze| item(&glaze.row.id.to_string(), &glaze.row.name, "")).collect::<Vec<_>>()
+    };
+    let lacks = |holds: Holds| plan.terms.columns.iter().all(|column| column.holds != holds);
+    if lacks(Holds::Form) {
+        ask(read::FORM, "The form of them all", "", picked(read::FORM), forms());
+    }
+    if lacks(Holds::Glaze) {
+        ask(read::GLAZE, "The glaze of them all", "", picked(read::GLAZE), glazes());
+    }
+    if lacks(Holds::Zone) {
+        ask(read::ZONE, "The zone of them all", "", picked(read::ZONE), coded_items(ZoneKind::ALL));
+    }
+    let scales: Vec<Item> = ground.scales.iter().map(|(row, _)| item(&row.id.to_string(), &row.name, "")).collect();
+    if scales.len() > 1 {
+        let scale = scales.get(plan.terms.scale).map(|item| item.code.clone()).unwrap_or_default();
+        ask(
+            read::SCALE,
+            "The scale they were weighed on",
+            "The verdict depends on how finely it reads.",
+            &scale,
+            scales,
+        );
+    }
+    for what in [read::FORM, read::GLAZE] {
+        for unknown in plan.terms.unknown.iter().filter(|unknown| unknown.what == what).take(ASKED) {
+            let (label, help, items) = unknown_in_words(unknown, if what == read::FORM { forms() } else { glazes() });
+            ask(&unknown.key(), &label, &help, picked(&unknown.key()), items);
+        }
+    }
+    questions
+}
+
+fn unknown_in_words(unknown: &Unknown, known: Vec<Item>) -> (String, String, Vec<Item>) {
+    let is_glaze = unknown.what == read::GLAZE;
+    let label = format!("What {} is “{}”?", unknown.what, short(&unknown.written));
+    let help = format!("In {}. It is not here under this name.", count(unknown.lines as i64, "line", "lines"));
+    let mut items = vec![item("", "Leave these lines out", "")];
+    if is_glaze {
+        items.push(item(MAKE, "Make this glaze", "As glazes usually are; set it right in Studio afterwards."));
+    }
+    items.extend(known);
+    (label, help, items)
+}
+
+fn choice(plan: &Plan, key: &str, label: &str, help: &str, text: &str, items: Vec<Item>) -> SheetField {
+    let refusal = plan.terms.open.iter().find(|open| open.key == key).map(|open| open.sentence.clone());
+    SheetField {
+        key: key.to_owned(),
+        label: label.to_owned(),
+        text: text.to_owned(),
+        hint: String::new(),
+        help: help.to_owned(),
+        kind: FieldKind::Choice,
+        items,
+        columns: Vec::new(),
+        refusal: refusal.unwrap_or_default(),
+    }
+}
+
+fn coded_items<T: Coded>(all: &[T]) -> Vec<Item> {
+    all.iter().map(|value| coded_item(value, "")).collect()
+}

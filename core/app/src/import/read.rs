@@ -1,0 +1,582 @@
+//! From the lines of a sheet to readings: which form, glaze and zone, what was weighed and when. What could be meant two
+//! ways is asked, or refused with the line it stands on.
+
+use std::collections::BTreeMap;
+
+use uuid::Uuid;
+
+use super::cells::{self, DateError, DateOrder, TwoWays, plain};
+use super::columns::{self, Column, Holds, chosen};
+use super::ground::Ground;
+use super::table::{Row, Table};
+use crate::Now;
+use crate::sheet::{LONGEST_NAME, LONGEST_REMARK, Value};
+use crate::words::DAY_MS;
+use laydown_domain::coat::verdict::{Reading as Weighed, VerdictKind};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::kiln::piece_code;
+use laydown_domain::repeated::repeated;
+use laydown_domain::units::{DecimalMark, Grams, SpecificGravity, Style, parse};
+use laydown_store::query;
+
+/// Names that are asked about; the rest are complained of.
+pub(super) const ASKED: usize = 20;
+/// Complaints that are shown; the rest are counted.
+const SHOWN: usize = 50;
+
+/// The keys of what is asked beside the columns.
+pub(super) const ORDER: &str = "order";
+pub(super) const DECIMAL: &str = "decimal";
+pub(super) const UNIT: &str = "unit";
+pub(super) const SCALE: &str = "scale";
+pub(super) const FORM: &str = "form";
+pub(super) const GLAZE: &str = "glaze";
+pub(super) const ZONE: &str = "zone";
+/// What is chosen for a glaze that is to be made.
+pub(super) const MAKE: &str = "make";
+
+/// Units of a weight whose column does not say one.
+pub(super) const UNITS: [(&str, &str); 4] = [("g", "Grams"), ("kg", "Kilograms"), ("oz", "Ounces"), ("lb", "Pounds")];
+
+/// Something to answer before anything can be taken in.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Open {
+    /// The key of the choice that answers it.
+    pub(super) key: String,
+    pub(super) sentence: String,
+}
+
+/// A name in the sheet that the studio does not know.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Unknown {
+    /// [`FORM`] or [`GLAZE`].
+    pub(super) what: &'static str,
+    /// As it is written first.
+    pub(super) written: String,
+    /// How many lines have it.
+    pub(super) lines: usize,
+}
+
+impl Unknown {
+    /// The key of the choice of what it is.
+    pub(super) fn key(&self) -> String {
+        name_key(self.what, &self.written)
+    }
+}
+
+fn name_key(what: &str, name: &str) -> String {
+    format!("{what}:{}", plain(name))
+}
+
+/// A line as read: what was weighed, when, on what.
+pub(super) struct Reading {
+    pub(super) line: u64,
+    pub(super) at: i64,
+    /// Whether the sheet says how far its clock is from UTC.
+    pub(super) is_exact: bool,
+    pub(super) form: usize,
+    pub(super) glaze: usize,
+    pub(super) bucket: usize,
+    pub(super) zone: ZoneKind,
+    pub(super) weighed: Weighed,
+    pub(super) net_mg: i64,
+    pub(super) sg: Option<SpecificGravity>,
+    pub(super) piece: Option<PieceName>,
+    pub(super) code: Option<String>,
+    pub(super) control: bool,
+    pub(super) note: Option<String>,
+    pub(super) aim: Option<Aim>,
+}
+
+/// An aim that came with the sheet.
+#[derive(Clone, Copy)]
+pub(super) struct Aim {
+    pub(super) wet: Grams,
+    /// What was accepted; the glaze's own span where the sheet does not say.
+    pub(super) span: Option<(Grams, Grams)>,
+    pub(super) verdict: Option<VerdictKind>,
+}
+
+/// What brings the coats of one piece together.
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+pub(super) enum PieceName {
+    /// Its id, as laydown writes it.
+    Id(Uuid),
+    /// Its code.
+    Code(String),
+    /// What the potter calls it, for as long as no other piece is called so.
+    Label(String),
+}
+
+/// The lines as read.
+pub(super) struct Read {
+    pub(super) ground: Ground,
+    pub(super) terms: Terms,
+    pub(super) readings: Vec<Reading>,
+    pub(super) complaints: Complaints,
+}
+
+/// What the sheet says and what the potter said of it.
+pub(super) struct Terms {
+    pub(super) columns: Vec<Column>,
+    /// What must be answered first; as long as there is something, no line is read.
+    pub(super) open: Vec<Open>,
+    /// Names that the studio does not know.
+    pub(super) unknown: Vec<Unknown>,
+    /// How many lines there are.
+    pub(super) lines: usize,
+    /// The scale's place in the ground.
+    pub(super) scale: usize,
+    /// Whether the order of dates, the decimal mark and the unit are asked for.
+    pub(super) asks_order: bool,
+    pub(super) asks_decimal: bool,
+    pub(super) asks_unit: bool,
+}
+
+/// Lines that cannot be taken in, and why.
+#[derive(Debug, Default)]
+pub(super) struct Complaints {
+    /// The first of them, by line.
+    pub(super) shown: BTreeMap<u64, String>,
+    /// How many there are.
+    pub(super) all: usize,
+}
+
+impl Complaints {
+    pub(super) fn add(&mut self, line: u64, sentence: String) {
+        self.all += 1;
+        self.shown.insert(line, sentence);
+        if self.shown.len() > SHOWN {
+            self.shown.pop_last();
+        }
+    }
+}
+
+/// How the cells are to be read.
+struct Reader<'a> {
+    now: Now,
+    values: &'a [Value],
+    columns: &'a [Column],
+    order: Option<DateOrder>,
+    /// Where a column's mark is not known, none of its numbers needs one.
+    marks: Vec<Option<DecimalMark>>,
+    unit: &'a str,
+    /// What holds for the whole sheet where it has no column for it.
+    form: Option<usize>,
+    glaze: Option<usize>,
+    zone: Option<ZoneKind>,
+}
+
+/// Makes readings of the lines. What the columns hold and what else was chosen stands in `values`.
+pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now) -> Read {
+    let columns = columns::columns(&table.headers, values);
+    let mut open = missing(&columns, &ground);
+    let cells = |column: usize| table.rows.iter().map(move |row| row.cell(column));
+    let dates = (0..columns.len()).filter(|place| columns[*place].holds == Holds::Date);
+
+    let (order, asks_order) = order(dates.flat_map(cells), chosen(values, ORDER));
+    if asks_order && order.is_none() {
+        open.push(Open {
+            key: ORDER.to_owned(),
+            sentence: "Say which comes first in the dates: the day or the month.".to_owned(),
+        });
+    }
+    let found: Vec<_> = (0..columns.len())
+        .map(|place| match columns[place].holds {
+            holds if holds.is_number() => cells::decimal_mark(cells(place), holds.is_weight()),
+            _ => Ok(None),
+        })
+        .collect();
+    let decimal = chosen(values, DECIMAL).and_then(|code| code.parse().ok());
+    let (marks, asks_decimal) = marks(&found, decimal);
+    if asks_decimal && decimal.is_none() {
+        open.push(Open {
+            key: DECIMAL.to_owned(),
+            sentence: "Say which decimal mark the weights have: 1,234 may be little or much.".to_owned(),
+        });
+    }
+    let asks_unit = columns.iter().any(|column| column.holds.is_weight() && column.unit.is_none());
+    let form = chosen_id(values, FORM).and_then(|id| ground.forms.iter().position(|form| form.row.id == id));
+    let glaze = chosen_id(values, GLAZE).and_then(|id| ground.glazes.iter().position(|glaze| glaze.row.id == id));
+    let scale = chosen_id(values, SCALE).and_then(|id| ground.scales.iter().position(|(scale, _)| scale.id == id));
+    let zone = chosen(values, ZONE).and_then(|code| code.parse().ok());
+    let lacks = |holds: Holds| columns.iter().all(|column| column.holds != holds);
+    for (holds, key, is_known, sentence) in [
+        (Holds::Form, FORM, form.is_some(), "No column is taken for the form. Choose one, or the form of them all."),
+        (
+            Holds::Glaze,
+            GLAZE,
+            glaze.is_some(),
+            "No column is taken for the glaze. Choose one, or the glaze of them all.",
+        ),
+        (Holds::Zone, ZONE, zone.is_some(), "No column is taken for the zone. Choose one, or the zone of them all."),
+    ] {
+        if lacks(holds) && !is_known {
+            open.push(Open { key: key.to_owned(), sentence: sentence.to_owned() });
+        }
+    }
+    let unit = chosen(values, UNIT).and_then(|unit| UNITS.iter().find(|(code, _)| *code == unit));
+    let unit = unit.map_or(ground.style.mass.symbol(), |(code, _)| code);
+    let reader = Reader { now, values, columns: &columns, order, marks, unit, form, glaze, zone };
+    let mut readings = Vec::new();
+    let mut complaints = Complaints::default();
+    let mut unknown = BTreeMap::new();
+    if open.is_empty() {
+        for row in &table.rows {
+            match reader.reading(row, &mut ground, &mut unknown) {
+                Ok(reading) => readings.push(reading),
+                Err(sentence) => complaints.add(row.line, sentence),
+            }
+        }
+    }
+    let mut unknown: Vec<Unknown> = unknown.into_values().collect();
+    unknown.sort_by(|a, b| (a.what, b.lines, &a.written).cmp(&(b.what, a.lines, &b.written)));
+    let terms = Terms {
+        columns,
+        open,
+        unknown,
+        lines: table.rows.len(),
+        scale: scale.unwrap_or_default(),
+        asks_order,
+        asks_decimal,
+        asks_unit,
+    };
+    Read { ground, terms, readings, complaints }
+}
+
+fn chosen_id(values: &[Value], key: &str) -> Option<Uuid> {
+    chosen(values, key)?.parse().ok()
+}
+
+/// What a reading cannot do without.
+fn missing(columns: &[Column], ground: &Ground) -> Vec<Open> {
+    let mut open = Vec::new();
+    let mut ask = |key: &str, sentence: String| open.push(Open { key: key.to_owned(), sentence });
+    let has = |holds: Holds| columns.iter().any(|column| column.holds == holds);
+    for (place, column) in columns.iter().enumerate() {
+        if column.holds != Holds::Nothing && columns[..place].iter().any(|before| before.holds == column.holds) {
+            let key = columns::key(place);
+            ask(&key, format!("Two columns are taken for the {}. Leave one out.", column.holds));
+        }
+    }
+    if !has(Holds::Date) {
+        ask("", "No column is taken for the date. Choose one.".to_owned());
+    }
+    if !(has(Holds::Wet) || has(Holds::Bare) && has(Holds::Glazed)) {
+        ask(
+            "",
+            "No column is taken for the wet weight. Choose one, or one for the bare and one for the glazed piece."
+                .to_owned(),
+        );
+    }
+    if ground.scales.is_empty() {
+        ask(SCALE, "There is no scale here yet. Add the one you weighed on first: Studio, Scales.".to_owned());
+    }
+    open
+}
+
+/// The order of dates in figures, and whether the potter is asked for it.
+fn order<'a>(dates: impl Iterator<Item = &'a str>, chosen: Option<&str>) -> (Option<DateOrder>, bool) {
+    let (mut day_first, mut month_first, mut either) = (false, false, false);
+    for date in dates {
+        match cells::order_of(date) {
+            Some(DateOrder::DayFirst) => day_first = true,
+            Some(DateOrder::MonthFirst) => month_first = true,
+            None => either |= cells::stamp(date, None) == Err(DateError::TwoWays),
+        }
+    }
+    match (day_first, month_first) {
+        (true, false) => (Some(DateOrder::DayFirst), false),
+        (false, true) => (Some(DateOrder::MonthFirst), false),
+        (false, false) if !either => (None, false),
+        _ => (chosen.and_then(|code| code.parse().ok()), true),
+    }
+}
+
+/// The decimal mark of each column, and whether the potter is asked for it: what one column leaves open, the others may
+/// say.
+fn marks(
+    found: &[Result<Option<DecimalMark>, TwoWays>],
+    chosen: Option<DecimalMark>,
+) -> (Vec<Option<DecimalMark>>, bool) {
+    let plain = |mark: DecimalMark| found.contains(&Ok(Some(mark)));
+    let of_all = match (plain(DecimalMark::Point), plain(DecimalMark::Comma)) {
+        (true, false) => Some(DecimalMark::Point),
+        (false, true) => Some(DecimalMark::Comma),
+        _ => None,
+    };
+    let asks = of_all.is_none() && found.contains(&Err(TwoWays));
+    let of_all = of_all.or(chosen);
+    (found.iter().map(|mark| mark.ok().flatten().or(of_all)).collect(), asks)
+}
+
+impl Reader<'_> {
+    fn cell<'r>(&self, row: &'r Row, holds: Holds) -> &'r str {
+        self.columns.iter().position(|column| column.holds == holds).map_or("", |place| row.cell(place))
+    }
+
+    fn reading(
+        &self,
+        row: &Row,
+        ground: &mut Ground,
+        unknown: &mut BTreeMap<(&'static str, String), Unknown>,
+    ) -> Result<Reading, String> {
+        if row.is_longer_than(self.columns.len()) {
+            return Err(
+                "it has more cells than there are columns. Is a comma in a number or a name not in quotation marks?"
+                    .to_owned(),
+            );
+        }
+        let (at, is_exact) = self.at(row)?;
+        // Both before either is refused, so that the potter is asked about both at once.
+        let form = self.form(row, ground, unknown);
+        let glaze = self.glaze(row, ground, unknown);
+        let (form, glaze) = (form?, glaze?);
+        let zone = match (self.cell(row, Holds::Zone), self.zone) {
+            ("", Some(zone)) => zone,
+            ("", None) => return Err("it does not say which zone. Write inside, outside or both.".to_owned()),
+            (text, _) => cells::zone(text)
+                .ok_or_else(|| format!("“{}” is no zone. Write inside, outside or both.", short(text)))?,
+        };
+        let (weighed, net_mg) = self.weighed(row, ground)?;
+        let sg = match self.number_cell(row, Holds::SpecificGravity)? {
+            Some((text, style)) => {
+                let sg = parse::specific_gravity(
+                    text,
+                    &Style { mass: ground.style.mass, volume: ground.style.volume, ..style },
+                );
+                Some(sg.map_err(|error| error.to_string())?)
+            }
+            None => None,
+        };
+        let code = match self.cell(row, Holds::Code) {
+            "" => None,
+            text => Some(piece_code::read(text).map_err(|_| {
+                format!("“{}” is no code of laydown’s. Take that column for the piece instead.", short(text))
+            })?),
+        };
+        let control = self.cell(row, Holds::Control);
+        let control = cells::yes(control)
+            .ok_or_else(|| format!("“{}” is neither yes nor no, under “control piece”.", short(control)))?;
+        let (piece, label) = match self.cell(row, Holds::Piece) {
+            "" => (code.clone().map(PieceName::Code), None),
+            text => match named_by_laydown(text, at) {
+                Some(id) => (Some(PieceName::Id(id)), None),
+                None => (Some(code.clone().map_or_else(|| PieceName::Label(plain(text)), PieceName::Code)), Some(text)),
+            },
+        };
+        let note = self.cell(row, Holds::Note);
+        let note = match label {
+            Some(label) if note.is_empty() => format!("Piece {label}"),
+            Some(label) if !note.starts_with(&format!("Piece {label}")) => format!("Piece {label}. {note}"),
+            _ => note.to_owned(),
+        };
+        if note.chars().count() > LONGEST_REMARK {
+            return Err(format!("its note is longer than {LONGEST_REMARK} letters. Shorten it."));
+        }
+        let aim = self.aim(row, ground)?;
+        let bucket = ground.bucket(glaze, &new_name(self.cell(row, Holds::Bucket))?, at);
+        let note = Some(note).filter(|note| !note.is_empty());
+        Ok(Reading {
+            line: row.line,
+            at,
+            is_exact,
+            form,
+            glaze,
+            bucket,
+            zone,
+            weighed,
+            net_mg,
+            sg,
+            piece,
+            code,
+            control,
+            note,
+            aim,
+        })
+    }
+
+    fn at(&self, row: &Row) -> Result<(i64, bool), String> {
+        let text = self.cell(row, Holds::Date);
+        let stamp = match cells::stamp(text, self.order) {
+            Ok(stamp) => stamp,
+            Err(_) if text.is_empty() => return Err("it has no date.".to_owned()),
+            Err(_) if text.starts_with('=') => return Err(formula(text)),
+            Err(_) => return Err(format!("“{}” is no date. Write it as 2026-11-25, for example.", short(text))),
+        };
+        let stamp = match self.cell(row, Holds::Time) {
+            "" => stamp,
+            _ if stamp.has_time() => stamp,
+            time => stamp
+                .with_time(time)
+                .ok_or_else(|| format!("“{}” is no time of day. Write it as 14:30, for example.", short(time)))?,
+        };
+        match stamp.unix_ms(self.now) {
+            Some(at) if at > self.now.unix_ms + DAY_MS => {
+                Err(format!("{} is still to come. Look at the date.", short(text)))
+            }
+            Some(at) if at >= 0 => Ok((at, stamp.is_exact())),
+            _ => Err(format!("{} is too long ago: readings from 1970 on can be kept.", short(text))),
+        }
+    }
+
+    fn form(
+        &self,
+        row: &Row,
+        ground: &Ground,
+        unknown: &mut BTreeMap<(&'static str, String), Unknown>,
+    ) -> Result<usize, String> {
+        let name = self.cell(row, Holds::Form);
+        if name.is_empty() {
+            return self.form.ok_or_else(|| "it does not say which form.".to_owned());
+        }
+        if let Some(form) = ground.form(name) {
+            return Ok(form);
+        }
+        let known = |id: &str| ground.forms.iter().position(|form| form.row.id.to_string() == id);
+        self.what_it_is(FORM, name, unknown).and_then(known).ok_or_else(|| {
+            format!("there is no form “{}” here. Add it first, or choose above what it is.", short(name))
+        })
+    }
+
+    fn glaze(
+        &self,
+        row: &Row,
+        ground: &mut Ground,
+        unknown: &mut BTreeMap<(&'static str, String), Unknown>,
+    ) -> Result<usize, String> {
+        let name = self.cell(row, Holds::Glaze);
+        if name.is_empty() {
+            return self.glaze.ok_or_else(|| "it does not say which glaze.".to_owned());
+        }
+        if let Some(glaze) = ground.glaze(name).filter(|glaze| !ground.glazes[*glaze].made) {
+            return Ok(glaze);
+        }
+        let found = match self.what_it_is(GLAZE, name, unknown) {
+            Some(MAKE) => Some(match ground.glaze(name) {
+                Some(made) => made,
+                None => ground.make_glaze(&new_name(name)?),
+            }),
+            Some(id) => ground.glazes.iter().position(|glaze| !glaze.made && glaze.row.id.to_string() == id),
+            None => None,
+        };
+        found.ok_or_else(|| {
+            format!("there is no glaze “{}” here. Add it first, or choose above what it is.", short(name))
+        })
+    }
+
+    /// What was chosen for a name that the studio does not know.
+    fn what_it_is(
+        &self,
+        what: &'static str,
+        name: &str,
+        unknown: &mut BTreeMap<(&'static str, String), Unknown>,
+    ) -> Option<&str> {
+        let asked = unknown.entry((what, plain(name)));
+        asked.or_insert_with(|| Unknown { what, written: name.to_owned(), lines: 0 }).lines += 1;
+        chosen(self.values, &name_key(what, name)).filter(|choice| !choice.is_empty())
+    }
+
+    /// The number in the column for this, with how it is to be read; `None` where there is none.
+    fn number_cell<'r>(&self, row: &'r Row, holds: Holds) -> Result<Option<(&'r str, Style)>, String> {
+        let Some(place) = self.columns.iter().position(|column| column.holds == holds) else { return Ok(None) };
+        let text = row.cell(place);
+        if text.is_empty() {
+            return Ok(None);
+        }
+        if text.starts_with('=') {
+            return Err(formula(text));
+        }
+        Ok(Some((text, Style { decimal: self.marks[place].unwrap_or(DecimalMark::Point), ..Style::default() })))
+    }
+
+    fn weight(&self, row: &Row, holds: Holds) -> Result<Option<Grams>, String> {
+        let Some((text, style)) = self.number_cell(row, holds)? else { return Ok(None) };
+        let unit = self.columns.iter().find(|column| column.holds == holds).and_then(|column| column.unit);
+        let has_unit = text.contains(char::is_alphabetic);
+        let text = if has_unit { text.to_owned() } else { format!("{text} {}", unit.unwrap_or(self.unit)) };
+        parse::mass(&text, &style).map(Some).map_err(|error| error.to_string())
+    }
+
+    /// What was weighed, and the wet weight as it is stored.
+    fn weighed(&self, row: &Row, ground: &Ground) -> Result<(Weighed, i64), String> {
+        let wet = self.weight(row, Holds::Wet)?;
+        let both = self.weight(row, Holds::Bare)?.zip(self.weight(row, Holds::Glazed)?);
+        match (wet, both) {
+            (None, None) => Err("it has no weight.".to_owned()),
+            (Some(wet), None) => Ok((Weighed::Net(wet), wet.milligrams())),
+            (wet, Some((bare, glazed))) => {
+                let net = glazed - bare;
+                if let Some(wet) = wet.filter(|wet| wet.milligrams() != net.milligrams()) {
+                    let written = |grams: Grams| ground.style.mass(grams, Grams::new(0.1));
+                    return Err(format!(
+                        "its wet weight is {}, but glazed less bare is {}. Correct one of them.",
+                        written(wet),
+                        written(net)
+                    ));
+                }
+                Ok((Weighed::TwoWeights { bare, glazed }, net.milligrams()))
+            }
+        }
+    }
+
+    fn aim(&self, row: &Row, ground: &Ground) -> Result<Option<Aim>, String> {
+        let Some(wet) = self.weight(row, Holds::Aim)? else { return Ok(None) };
+        let span = self.weight(row, Holds::Low)?.zip(self.weight(row, Holds::High)?);
+        let (low, high) = span.unwrap_or((wet, wet));
+        if !(wet.is_positive() && low <= wet && wet <= high) {
+            let written = |grams: Grams| ground.style.mass(grams, Grams::new(0.1));
+            return Err(format!(
+                "its aim of {} does not lie between {} and {}. Correct them, or leave these columns out.",
+                written(wet),
+                written(low),
+                written(high)
+            ));
+        }
+        let verdict = match self.cell(row, Holds::Verdict) {
+            "" => None,
+            text => Some(verdict(text).ok_or_else(|| {
+                format!(
+                    "“{}” is no verdict. Write within, short, over or cannot tell, or leave that column out.",
+                    short(text)
+                )
+            })?),
+        };
+        Ok(Some(Aim { wet, span, verdict: verdict.filter(|_| span.is_some()) }))
+    }
+}
+
+fn verdict(text: &str) -> Option<VerdictKind> {
+    let text = plain(text);
+    VerdictKind::ALL.iter().copied().find(|kind| kind.code() == text || kind.name() == text)
+}
+
+/// A name as something new may bear it.
+fn new_name(text: &str) -> Result<String, String> {
+    let name = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    if name.chars().count() > LONGEST_NAME {
+        return Err(format!("the name “{}” is longer than {LONGEST_NAME} letters. Shorten it.", short(text)));
+    }
+    Ok(name)
+}
+
+fn formula(text: &str) -> String {
+    format!("“{}” is a formula. Save the sheet with what it comes to.", short(text))
+}
+
+/// A piece's id as laydown writes it, if a coat of that day can be on it.
+fn named_by_laydown(text: &str, at: i64) -> Option<Uuid> {
+    let id: Uuid = text.parse().ok()?;
+    let (seconds, nanos) = id.get_timestamp()?.to_unix();
+    let named = i64::try_from(seconds).ok()?.checked_mul(1_000)? + i64::from(nanos) / 1_000_000;
+    let is_of_its_time = named - DAY_MS <= at && at <= named + query::LONGEST_ON_THE_SHELF_MS;
+    (id.get_version_num() == 7 && is_of_its_time).then_some(id)
+}
+
+/// The most letters of a cell that are repeated. An id of laydown's own stays whole: cut, it would name nothing.
+const REPEATED: usize = 36;
+
+/// What stands in a cell, short enough to repeat in a sentence.
+pub(super) fn short(text: &str) -> String {
+    repeated(text, REPEATED)
+}

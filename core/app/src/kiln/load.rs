@@ -1,0 +1,561 @@
+//! One firing: what to look at before, which piece stands where, how far it has come, and how it was against earlier ones.
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use super::plan::{AIR, Plan, Stands, place_words};
+use super::record::in_a_line;
+use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting, when};
+use crate::facts::{code, style};
+use crate::rows::found;
+use crate::sheet::{Drawing, Spot};
+use crate::words::{count, sentence_case};
+use crate::{Kept, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
+use laydown_domain::kiln::cone::{self, Cone, ConeKind, Witness};
+use laydown_domain::kiln::fault::Fault;
+use laydown_domain::units::{Celsius, Style};
+use laydown_store::{Transaction, entity, query};
+
+/// How many earlier firings of the kiln are shown.
+const EARLIER: usize = 6;
+/// Among how many of the newest firings they are looked for.
+const LOOKED_THROUGH: u32 = 60;
+
+/// What is looked at before the kiln: codes and sentences. Common practice, no source.
+const BEFORE: &[(&str, &str)] = &[
+    ("dust", "Dust wiped off with a damp sponge: blown or swept, it goes into the lungs."),
+    ("foot", "Glaze cleared from the foot, and a little up the wall."),
+    ("rim", "Rims and edges felt: what is sharp now will cut later."),
+    ("knocks", "Knocks and chips touched up, and noted."),
+    ("cracks", "No cracks in the dry coat: rub them over, they crawl."),
+    ("overlap", "Where two glazes meet, not too thick, and room below to run."),
+];
+
+/// Something to look at before the firing.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct Tick {
+    /// What to hand back.
+    pub code: String,
+    /// What to look at.
+    pub text: String,
+    /// Whether it was.
+    pub done: bool,
+}
+
+/// A piece in a firing.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct PlacedPiece {
+    /// The piece's id.
+    pub piece: String,
+    /// Its form and code.
+    pub title: String,
+    /// Where it stands, and what was found on it.
+    pub detail: String,
+    /// Whether it has been looked at after the firing.
+    pub looked_at: bool,
+}
+
+/// One shelf, seen from above.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct ShelfView {
+    /// Its number, from 0 at the bottom.
+    pub number: u32,
+    /// What it is called, and how much of it is free.
+    pub title: String,
+    /// The shelf with its pieces; each piece is a grip, keyed by its id.
+    pub drawing: Drawing,
+}
+
+/// One firing as its page shows it.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct FiringView {
+    /// Its id.
+    pub id: String,
+    /// The cone aimed at and the kiln.
+    pub title: String,
+    /// Its record.
+    pub lines: Vec<Line>,
+    /// How far it has come.
+    pub state: String,
+    /// Whether it is still being loaded.
+    pub is_loading: bool,
+    /// What to look at before; empty once it is fired.
+    pub before: Vec<Tick>,
+    /// The shelves, the lowest first; empty once all is done.
+    pub shelves: Vec<ShelfView>,
+    /// The pieces that could be put in; empty once all is done.
+    pub waiting: Vec<WaitingRow>,
+    /// What stands above them.
+    pub waiting_label: String,
+    /// The pieces in it.
+    pub pieces: Vec<PlacedPiece>,
+    /// What the button to look at the pieces says; empty while there is nothing to look at.
+    pub look_label: String,
+    /// Earlier firings of this kiln, the newest first; the id is the firing's.
+    pub earlier: Vec<Row>,
+    /// What to mind.
+    pub notes: Vec<Note>,
+    /// What the button to the next state says.
+    pub next: String,
+    /// What that means, to be asked before it is done; empty when it can simply be done.
+    pub next_question: String,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// A firing's page.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such firing.
+    pub fn firing(&self, now: Now, id: &str) -> Result<FiringView> {
+        self.store.read(|conn| {
+            let firing = firing_of(conn, id)?;
+            let kiln: entity::Kiln = found(conn, firing.kiln)?;
+            let state: FiringState = code(&firing.state)?;
+            let is_loading = state == FiringState::Loading;
+            let is_open = state != FiringState::Done;
+            let placed = query::placements(conn, firing.id)?;
+            let pieces: Vec<PlacedPiece> =
+                placed.iter().map(|placed| placed_piece(conn, placed)).collect::<Result<_>>()?;
+            let before_it = fired_before(conn, &firing)?;
+            let standing = standing(conn, &kiln, &placed)?;
+            let left = pieces.iter().filter(|piece| !piece.looked_at).count();
+            let (next, next_question) = next(state, pieces.len(), left);
+            let mut notes = notes(&firing, state, &before_it)?;
+            if is_loading {
+                notes.extend(crowded(&standing));
+            }
+            Ok(FiringView {
+                id: id.to_owned(),
+                title: firing_title(conn, &firing)?,
+                lines: lines(now, &firing, placed.len(), &style(conn)?)?,
+                state: sentence_case(state.name()),
+                is_loading,
+                before: if is_loading { before(&firing) } else { Vec::new() },
+                shelves: if is_open { shelves(conn, &standing)? } else { Vec::new() },
+                waiting: if is_open { waiting(conn, now)? } else { Vec::new() },
+                waiting_label: if is_loading { "Waiting: tap to put on a shelf" } else { "Was another piece in it?" }
+                    .to_owned(),
+                look_label: match (is_loading || pieces.is_empty(), left) {
+                    (true, _) => String::new(),
+                    (false, 0) => "Look at the pieces again".to_owned(),
+                    (false, left) if left == pieces.len() => "Look at the pieces".to_owned(),
+                    (false, left) => format!("Look at the pieces: {left} left"),
+                },
+                pieces,
+                earlier: earlier(conn, now, &before_it)?,
+                notes,
+                next,
+                next_question,
+            })
+        })
+    }
+
+    /// Puts pieces on a shelf, each where there is room. One that is in this firing already moves to that shelf.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
+    /// [`StudioError::Missing`] for what is gone.
+    pub fn load(&self, now: Now, firing: &str, pieces: &[String], shelf: u32) -> Result<Kept> {
+        let stored = self.command(now, |tx| {
+            let firing = open_firing(tx.conn(), firing)?;
+            let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
+            let mut stands = standing(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
+            let shelf = usize::try_from(shelf).ok().filter(|shelf| *shelf < stands.len());
+            let shelf = shelf.ok_or_else(|| StudioError::missing("shelf"))?;
+            for piece in pieces {
+                if !put(tx, &firing, &mut stands, piece_id(piece)?, shelf, true)? {
+                    return Err(StudioError::refused(
+                        "shelf",
+                        "There is no room left on this shelf. Take another, or take something off it.",
+                    ));
+                }
+            }
+            Ok(())
+        })?;
+        let sentence = format!("{} on shelf {}.", count(pieces.len() as i64, "piece", "pieces"), shelf + 1);
+        Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
+    }
+
+    /// Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
+    ///
+    /// # Errors
+    /// As [`Studio::load`].
+    pub fn load_all(&self, now: Now, firing: &str) -> Result<Kept> {
+        let stored = self.command(now, |tx| {
+            let firing = open_firing(tx.conn(), firing)?;
+            let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
+            let mut stands = standing(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
+            let (mut fit, mut left) = (0, 0);
+            for piece in waiting(tx.conn(), now)?.into_iter().flat_map(|row| row.pieces) {
+                let piece = piece_id(&piece)?;
+                let mut is_in = false;
+                for shelf in 0..stands.len() {
+                    is_in = is_in || put(tx, &firing, &mut stands, piece, shelf, false)?;
+                }
+                if is_in { fit += 1 } else { left += 1 }
+            }
+            Ok((fit, left))
+        })?;
+        let (fit, left) = stored.value;
+        let sentence = match left {
+            0 => format!("{} put in.", count(fit, "piece", "pieces")),
+            left => format!("{} put in; for {left} there is no room.", count(fit, "piece", "pieces")),
+        };
+        Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
+    }
+
+    /// Moves a piece on its shelf, as its grip was dragged to `to`.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+    pub fn place(&self, now: Now, firing: &str, piece: &str, to: Spot) -> Result<Kept> {
+        let stored = self.command(now, |tx| {
+            let firing = open_firing(tx.conn(), firing)?;
+            let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
+            let placed = placement(tx.conn(), firing.id, piece_id(piece)?)?;
+            let (x_e4, y_e4) = Plan::of(&kiln).at(to);
+            tx.put(&entity::Placement { x_e4, y_e4, ..placed })?;
+            Ok(())
+        })?;
+        Ok(Kept::new(piece.to_owned(), "Moved.", stored.undo))
+    }
+
+    /// Takes a piece out of a firing.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+    /// [`StudioError::Missing`] for what is gone.
+    pub fn take_out(&self, now: Now, firing: &str, piece: &str) -> Result<Kept> {
+        let stored = self.command(now, |tx| {
+            let firing = open_firing(tx.conn(), firing)?;
+            let piece = piece_id(piece)?;
+            let placed = placement(tx.conn(), firing.id, piece)?;
+            if query::finding(tx.conn(), piece, firing.id)?.is_some() {
+                return Err(StudioError::refused("", "This piece has been looked at after the firing: it was in it."));
+            }
+            tx.put(&entity::Placement { gone: true, ..placed })?;
+            Ok(())
+        })?;
+        Ok(Kept::new(piece.to_owned(), "Taken out again.", stored.undo))
+    }
+
+    /// Ticks off, or on again, something to look at before the firing.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
+    pub fn tick_before(&self, now: Now, firing: &str, what: &str, done: bool) -> Result<Kept> {
+        if !BEFORE.iter().any(|(code, _)| *code == what) {
+            return Err(StudioError::refused("", "This is not on the list of what to look at before a firing."));
+        }
+        let stored = self.command(now, |tx| {
+            let firing = firing_of(tx.conn(), firing)?;
+            let ticked = |code: &str| if code == what { done } else { is_checked(&firing, code) };
+            let codes: Vec<&str> = BEFORE.iter().map(|(code, _)| *code).filter(|code| ticked(code)).collect();
+            tx.put(&entity::Firing { checked: Some(codes.join(",")).filter(|codes| !codes.is_empty()), ..firing })?;
+            Ok(())
+        })?;
+        Ok(Kept::new(firing.to_owned(), if done { "Looked at." } else { "Still to be looked at." }, stored.undo))
+    }
+
+    /// Takes a firing on to its next state; one that is done is opened again.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such firing.
+    pub fn advance(&self, now: Now, firing: &str) -> Result<Kept> {
+        let stored = self.command(now, |tx| {
+            let firing = firing_of(tx.conn(), firing)?;
+            let before: FiringState = code(&firing.state)?;
+            let next = match before {
+                FiringState::Loading | FiringState::Done => FiringState::Fired,
+                FiringState::Fired => FiringState::Done,
+            };
+            let fired_at = firing.fired_at.or(Some(now.unix_ms));
+            tx.put(&entity::Firing { state: next.code().to_owned(), fired_at, ..firing })?;
+            Ok(before)
+        })?;
+        let sentence = match stored.value {
+            FiringState::Loading => "Fired. Let it cool before you open it; then look at the pieces one by one.",
+            FiringState::Fired => "Done with this firing.",
+            FiringState::Done => "Open again.",
+        };
+        Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
+    }
+}
+
+/// What the button to the next state says, and what is asked before.
+fn next(state: FiringState, pieces: usize, left: usize) -> (String, String) {
+    let (next, question) = match state {
+        FiringState::Loading if pieces == 0 => {
+            ("It is fired", "Nothing has been put on its shelves. You can still add the pieces afterwards.".to_owned())
+        }
+        FiringState::Loading => (
+            "It is fired",
+            "Say so once the kiln has been fired. The pieces can then be looked at one by one.".to_owned(),
+        ),
+        FiringState::Fired if left > 0 => (
+            "Done with this firing",
+            format!(
+                "{} not been looked at. You can open the firing again.",
+                count(left as i64, "piece has", "pieces have")
+            ),
+        ),
+        FiringState::Fired => ("Done with this firing", String::new()),
+        FiringState::Done => ("Open it again", String::new()),
+    };
+    (next.to_owned(), question)
+}
+
+/// Puts a piece on a shelf, `close` to others if it must; false when there is no room. What stands where is kept up to date.
+fn put(
+    tx: &mut Transaction<'_>,
+    firing: &entity::Firing,
+    standing: &mut [Stands],
+    piece: Uuid,
+    shelf: usize,
+    close: bool,
+) -> Result<bool> {
+    let stood = stands_in(tx.conn(), firing, piece)?;
+    let radius = standing[shelf].radius(tx.conn(), piece)?;
+    let Some((x_e4, y_e4)) = standing[shelf].place_for(radius, piece, close) else { return Ok(false) };
+    let id = stood.map_or_else(|| tx.new_id(), |stood| stood.id);
+    let shelf_number = standing[shelf].number;
+    tx.put(&entity::Placement { id, firing: firing.id, piece, shelf: shelf_number, x_e4, y_e4, gone: false })?;
+    standing.iter_mut().for_each(|stands| stands.remove(piece));
+    standing[shelf].add(piece, x_e4, y_e4, radius);
+    Ok(true)
+}
+
+/// The piece's place in this firing, if it has one.
+fn stands_in(conn: &Connection, firing: &entity::Firing, piece: Uuid) -> Result<Option<entity::Placement>> {
+    if query::coats_of_piece(conn, piece)?.is_empty() {
+        return Err(StudioError::missing("piece"));
+    }
+    let mut stands = None;
+    for placed in query::placements_of_piece(conn, piece)? {
+        if placed.firing == firing.id {
+            stands = Some(placed);
+        } else {
+            let other: entity::Firing = found(conn, placed.firing)?;
+            if code::<FiringState>(&other.state)? == FiringState::Loading {
+                let title = firing_title(conn, &other)?;
+                return Err(StudioError::refused(
+                    "shelf",
+                    format!("This piece is in another load: {title}. Take it out there first."),
+                ));
+            }
+        }
+    }
+    Ok(stands)
+}
+
+fn open_firing(conn: &Connection, id: &str) -> Result<entity::Firing> {
+    let firing = firing_of(conn, id)?;
+    match code(&firing.state)? {
+        FiringState::Done => Err(StudioError::refused("", "This firing is done. Open it again first.")),
+        FiringState::Loading | FiringState::Fired => Ok(firing),
+    }
+}
+
+fn placement(conn: &Connection, firing: Uuid, piece: Uuid) -> Result<entity::Placement> {
+    let placed = query::placements(conn, firing)?.into_iter().find(|placed| placed.piece == piece);
+    placed.ok_or_else(|| StudioError::missing("piece"))
+}
+
+fn before(firing: &entity::Firing) -> Vec<Tick> {
+    let tick = |(code, text): &(&str, &str)| Tick {
+        code: (*code).to_owned(),
+        text: (*text).to_owned(),
+        done: is_checked(firing, code),
+    };
+    BEFORE.iter().map(tick).collect()
+}
+
+fn is_checked(firing: &entity::Firing, code: &str) -> bool {
+    firing.checked.as_deref().unwrap_or_default().split(',').any(|checked| checked == code)
+}
+
+fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Result<Vec<Line>> {
+    let mut lines = Vec::new();
+    let mut line = |label: &str, value: String| lines.push(Line { label: label.to_owned(), value });
+    let kind: ConeKind = code(&firing.cone_kind)?;
+    line("Begun", now.moment(firing.at));
+    line("Pieces", pieces.to_string());
+    line("Cone", format!("{}, {}", firing.cone, kind.name()));
+    let aimed: Cone = firing.cone.parse()?;
+    if let (Some(slow), Some(fast)) = (aimed.bends_at(kind, 60.0), aimed.bends_at(kind, 150.0)) {
+        line("Bends at", format!("{:.0} °C at 60 °C an hour, {:.0} °C at 150 °C an hour", slow.value(), fast.value()));
+    }
+    if let Some(program) = &firing.program {
+        line("Program", program.clone());
+    }
+    let set: Vec<&str> = firing.witnesses.iter().flat_map(|pairs| &pairs.0).map(|(cone, _)| cone.as_str()).collect();
+    if !set.is_empty() {
+        line("Witness cones", set.join(", "));
+    }
+    if let Some(at) = firing.fired_at {
+        line("Fired", now.moment(at));
+    }
+    if let Some(top) = firing.top_mc {
+        line("Top temperature", degrees(top, style));
+    }
+    if let Some(minutes) = firing.minutes {
+        line("It took", duration(minutes));
+    }
+    if let Some(note) = &firing.note {
+        line("Note", note.clone());
+    }
+    Ok(lines)
+}
+
+fn notes(firing: &entity::Firing, state: FiringState, before_it: &[entity::Firing]) -> Result<Vec<Note>> {
+    let mut notes = Vec::new();
+    if state == FiringState::Loading {
+        notes.push(Note::warning(
+            "Kiln wiring, gas and venting belong to licensed people. Air the room, keep what burns away, and follow the maker's manual.",
+        ));
+    }
+    if state == FiringState::Fired {
+        notes.push(Note::warning("Hot ware burns and cracks in a draught: unload when it can be held in a bare hand."));
+    }
+    let read = witnesses(firing)?;
+    notes.extend(cone::verdict(firing.cone.parse()?, &read).map(Note::plain));
+    notes.extend(against_the_last(firing, before_it).map(Note::plain));
+    Ok(notes)
+}
+
+/// The witness cones as they were read; not those that are only set.
+fn witnesses(firing: &entity::Firing) -> Result<Vec<Witness>> {
+    let pairs = firing.witnesses.iter().flat_map(|pairs| &pairs.0).filter(|(_, reading)| !reading.is_empty());
+    pairs.map(|(cone, reading)| Ok(Witness { cone: cone.parse()?, reading: code(reading)? })).collect()
+}
+
+fn placed_piece(conn: &Connection, placed: &entity::Placement) -> Result<PlacedPiece> {
+    let coats = query::coats_of_piece(conn, placed.piece)?;
+    let finding = query::finding(conn, placed.piece, placed.firing)?;
+    let place = sentence_case(&place_words(placed));
+    Ok(PlacedPiece {
+        piece: placed.piece.to_string(),
+        title: piece_name(conn, &coats)?,
+        detail: match finding.as_ref().map(in_a_line).transpose()? {
+            Some(found) if !found.is_empty() => format!("{place}: {found}"),
+            _ => place,
+        },
+        looked_at: finding.is_some() || is_photographed(conn, placed)?,
+    })
+}
+
+/// Whether anything was said of a piece after this firing, or a photograph taken.
+pub(super) fn is_looked_at(conn: &Connection, placed: &entity::Placement) -> Result<bool> {
+    Ok(query::finding(conn, placed.piece, placed.firing)?.is_some() || is_photographed(conn, placed)?)
+}
+
+fn is_photographed(conn: &Connection, placed: &entity::Placement) -> Result<bool> {
+    Ok(query::photos(conn, placed.piece)?.iter().any(|photo| photo.firing == Some(placed.firing)))
+}
+
+/// The plan of the shelves with what stands on each, the lowest first.
+fn standing(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<Stands>> {
+    (0..kiln.shelves).map(|number| Stands::on(conn, kiln, placed, number)).collect()
+}
+
+fn shelves(conn: &Connection, standing: &[Stands]) -> Result<Vec<ShelfView>> {
+    standing.iter().map(|stands| stands.shelf(conn)).collect()
+}
+
+/// Pieces that stand so close that they may melt together.
+fn crowded(standing: &[Stands]) -> Option<Note> {
+    let (stands, close) = standing.iter().map(|stands| (stands, stands.crowded())).find(|(_, close)| *close > 0)?;
+    let pairs = count(close as i64, "pair stands", "pairs stand");
+    Some(Note::attention(format!(
+        "Shelf {}: {pairs} closer than {AIR:.0} mm at the widest, as drawn. Glazes that touch melt together.",
+        stands.number + 1
+    )))
+}
+
+// ---- against earlier firings ----
+
+/// Fired in the same kiln before this one, the newest first.
+fn fired_before(conn: &Connection, firing: &entity::Firing) -> Result<Vec<entity::Firing>> {
+    let mut before = Vec::new();
+    for other in query::firings(conn, LOOKED_THROUGH)? {
+        let is_fired = code::<FiringState>(&other.state)? != FiringState::Loading;
+        if is_fired && other.id != firing.id && other.kiln == firing.kiln && when(&other) <= when(firing) {
+            before.push(other);
+        }
+    }
+    before.sort_by_key(|other| std::cmp::Reverse(when(other)));
+    Ok(before)
+}
+
+fn earlier(conn: &Connection, now: Now, before_it: &[entity::Firing]) -> Result<Vec<Row>> {
+    let style = style(conn)?;
+    let row = |other: &entity::Firing| -> Result<Row> {
+        let placed = query::placements(conn, other.id)?;
+        let faults = faults_counted(conn, &placed)?;
+        let mut parts = vec![now.moment(when(other))];
+        parts.extend(other.top_mc.map(|mc| degrees(mc, &style)));
+        parts.extend(other.minutes.map(duration));
+        for witness in witnesses(other)? {
+            parts.push(format!("{} {}", witness.cone, witness.reading.name()));
+        }
+        parts.push(count(placed.len() as i64, "piece", "pieces"));
+        parts.extend(faults.iter().map(|(fault, pieces)| format!("{} {pieces}", fault.name())));
+        Ok(Row {
+            id: other.id.to_string(),
+            title: firing_title(conn, other)?,
+            detail: parts.join(", "),
+            chosen: false,
+            outline: Vec::new(),
+        })
+    };
+    before_it.iter().take(EARLIER).map(row).collect()
+}
+
+/// "12 °C hotter and 40 min longer than the firing to the same cone before it."
+fn against_the_last(firing: &entity::Firing, before_it: &[entity::Firing]) -> Option<String> {
+    let last = before_it.iter().find(|other| other.cone == firing.cone && other.cone_kind == firing.cone_kind)?;
+    let mut parts = Vec::new();
+    if let (Some(top), Some(last)) = (firing.top_mc, last.top_mc) {
+        parts.push(match (top - last) as f64 / 1e3 {
+            more if more >= 0.5 => format!("{more:.0} °C hotter"),
+            less if less <= -0.5 => format!("{:.0} °C cooler", -less),
+            _ => "as hot".to_owned(),
+        });
+    }
+    if let (Some(took), Some(last)) = (firing.minutes, last.minutes) {
+        parts.push(match took - last {
+            more if more > 0 => format!("{} longer", duration(more)),
+            less if less < 0 => format!("{} shorter", duration(-less)),
+            _ => "as long".to_owned(),
+        });
+    }
+    let cone = &firing.cone;
+    (!parts.is_empty()).then(|| format!("Against this kiln's cone {cone} firing before: {}.", parts.join(" and ")))
+}
+
+/// On how many of these pieces each fault was found, the most frequent first.
+pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) -> Result<Vec<(Fault, usize)>> {
+    let mut counted: Vec<(Fault, usize)> = Fault::ALL.iter().map(|fault| (*fault, 0)).collect();
+    for placed in placed {
+        let Some(finding) = query::finding(conn, placed.piece, placed.firing)? else { continue };
+        for (kept, _) in finding.faults.iter().flat_map(|faults| &faults.0) {
+            let fault: Fault = code(kept)?;
+            counted.iter_mut().filter(|(known, _)| *known == fault).for_each(|(_, pieces)| *pieces += 1);
+        }
+    }
+    counted.retain(|(_, pieces)| *pieces > 0);
+    counted.sort_by_key(|(_, pieces)| std::cmp::Reverse(*pieces));
+    Ok(counted)
+}
+
+fn degrees(mc: i64, style: &Style) -> String {
+    format!("{} °C", style.number(Celsius::from_millidegrees(mc).value(), 0))
+}
+
+fn duration(minutes: i64) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, minutes) => format!("{minutes} min"),
+        (hours, minutes) => format!("{hours} h {minutes:02} min"),
+    }
+}

@@ -1,0 +1,69 @@
+//! The life of one piece, from its form to its firings.
+
+use super::plan::place_words;
+use super::record::{PhotoView, in_a_line, photos, record};
+use super::{firing_title, piece_id, piece_name, when};
+use crate::facts::style;
+use crate::rows::found;
+use crate::words::sentence_case;
+use crate::{Line, Now, Result, Row, Studio, StudioError};
+use laydown_store::entity;
+use laydown_store::query;
+
+/// A piece's page.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct PieceView {
+    /// Its id.
+    pub piece: String,
+    /// Its form and code.
+    pub title: String,
+    /// Its coats as they were weighed, the oldest first.
+    pub coats: Vec<Line>,
+    /// Its firings and what came out of them, the oldest first; the id is the firing's.
+    pub firings: Vec<Row>,
+    /// What to say while it has been in none.
+    pub unfired: String,
+    /// Its photographs, the oldest first.
+    pub photos: Vec<PhotoView>,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// A piece's page.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when nothing is known of it.
+    pub fn piece(&self, now: Now, id: &str) -> Result<PieceView> {
+        let piece = piece_id(id)?;
+        self.store.read(|conn| {
+            let coats = query::coats_of_piece(conn, piece)?;
+            if coats.is_empty() {
+                return Err(StudioError::missing("piece"));
+            }
+            let firing = |placed: entity::Placement| -> Result<Row> {
+                let firing: entity::Firing = found(conn, placed.firing)?;
+                let finding = query::finding(conn, piece, firing.id)?;
+                let said = finding.as_ref().map(in_a_line).transpose()?.filter(|said| !said.is_empty());
+                let mut parts = vec![format!("{}, {}", now.moment(when(&firing)), place_words(&placed))];
+                parts.push(sentence_case(&said.unwrap_or_else(|| "not looked at yet".to_owned())));
+                parts.extend(finding.and_then(|finding| finding.note));
+                Ok(Row {
+                    id: firing.id.to_string(),
+                    title: firing_title(conn, &firing)?,
+                    detail: parts.join(". "),
+                    chosen: false,
+                    outline: Vec::new(),
+                })
+            };
+            let placed = query::placements_of_piece(conn, piece)?;
+            Ok(PieceView {
+                piece: id.to_owned(),
+                title: piece_name(conn, &coats)?,
+                coats: record(conn, now, &coats, &style(conn)?)?,
+                firings: placed.into_iter().map(firing).collect::<Result<_>>()?,
+                unfired: "It has been in no firing yet.".to_owned(),
+                photos: photos(conn, self.store.photos(), piece, None)?,
+            })
+        })
+    }
+}

@@ -1,0 +1,92 @@
+//! A piece's record in words: its coats as they were weighed, what was found on it, its photographs.
+
+use rusqlite::Connection;
+use serde::Serialize;
+use uuid::Uuid;
+
+use super::whereabouts::Whereabouts;
+use crate::facts::{code, step_of, verdict_kind};
+use crate::words::{sentence_case, word};
+use crate::{Line, Now, Result};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::kiln::fault::{Fault, Thickness};
+use laydown_domain::units::{Grams, Laydown, SpecificGravity, Style};
+use laydown_store::entity::{self, Entity};
+use laydown_store::photos::Photos;
+use laydown_store::query;
+
+/// The zones that are looked at after the firing.
+pub(super) const INSIDE: &str = "inside";
+pub(super) const OUTSIDE: &str = "outside";
+pub(super) const OVERLAP: &str = "overlap";
+
+/// A photograph that can be shown.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct PhotoView {
+    /// Its id.
+    pub id: String,
+    /// The picture's file.
+    pub file: String,
+    /// A small upright copy of it.
+    pub preview: String,
+}
+
+/// What was found, in a line: "inside right, outside thick, running, liked 4".
+pub(super) fn in_a_line(found: &entity::Finding) -> Result<String> {
+    let mut parts = Vec::new();
+    for (zone, thickness) in [(INSIDE, &found.inside), (OUTSIDE, &found.outside), (OVERLAP, &found.overlap)] {
+        if let Some(thickness) = thickness {
+            parts.push(format!("{zone} {}", code::<Thickness>(thickness)?.name()));
+        }
+    }
+    for (fault, place) in found.faults.iter().flat_map(|faults| &faults.0) {
+        let name = code::<Fault>(fault)?.name();
+        parts.push(
+            Whereabouts::read(place).map_or_else(|| name.to_owned(), |place| format!("{name} {}", place.words())),
+        );
+    }
+    if found.again {
+        parts.push("to be fired again".to_owned());
+    }
+    parts.extend(found.liking.map(|stars| format!("liked {stars}")));
+    Ok(parts.join(", "))
+}
+
+/// The coats of a piece as they were weighed.
+pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style: &Style) -> Result<Vec<Line>> {
+    let mut lines = Vec::new();
+    for coat in coats {
+        let zone: ZoneKind = code(&coat.zone)?;
+        let glaze = entity::Glaze::load(conn, coat.glaze)?.map_or_else(|| "A glaze".to_owned(), |glaze| glaze.name);
+        let step = step_of(conn, coat)?;
+        let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
+        let sg = SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?;
+        lines.push(Line {
+            label: format!("{}, {glaze}", sentence_case(zone.name())),
+            value: format!(
+                "{}, {} (aim {}), {}, SG {}, {}",
+                mass(coat.net_mg),
+                word(verdict_kind(coat)?),
+                mass(coat.aim_mg),
+                style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
+                style.specific_gravity(sg),
+                now.moment(coat.at)
+            ),
+        });
+    }
+    Ok(lines)
+}
+
+/// The photographs of a piece, those of one firing only where `firing` names it. One whose file has not come to this
+/// phone, as from a phone's own backup, is left out until it does.
+pub(super) fn photos(conn: &Connection, files: &Photos, piece: Uuid, firing: Option<Uuid>) -> Result<Vec<PhotoView>> {
+    let all = query::photos(conn, piece)?;
+    let of_firing = all.into_iter().filter(|photo| firing.is_none() || photo.firing == firing);
+    let wanted = of_firing.filter(|photo| files.has(&photo.sha256));
+    let view = |photo: entity::Photo| PhotoView {
+        id: photo.id.to_string(),
+        file: files.file(&photo.sha256).to_string_lossy().into_owned(),
+        preview: files.preview(&photo.sha256).to_string_lossy().into_owned(),
+    };
+    Ok(wanted.map(view).collect())
+}

@@ -1,0 +1,315 @@
+//! Where the phones of the studio meet: a place outside this phone, chosen on it, and what came of the last time they met.
+//!
+//! All of it is this phone's own and lies in the table `chosen`. What must stay secret is not here: the shell keeps it where
+//! the platform keeps secrets. Nothing here touches the place itself; crate `laydown-remote` does.
+
+use std::fmt;
+
+use rusqlite::Connection;
+use serde::{Deserialize, Serialize};
+
+use super::backup::place_of_backups;
+use super::devices::{called, names_of_devices};
+use super::remembered::{remember, remembered};
+use super::words::count;
+use super::{Note, Now, Result, Studio};
+use laydown_store::journal::DeviceId;
+use laydown_store::{Transaction, devices, this_device};
+
+/// The place, as it is remembered.
+const PLACE: &str = "meeting_place";
+/// The last meetings, as they are remembered.
+const MEETINGS: &str = "meetings";
+/// More troubles than this are only counted.
+const MOST_TROUBLES: usize = 5;
+
+/// Where the phones of the studio meet, as chosen on this phone. Holds no secret.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct MeetingPlace {
+    /// Where it is.
+    pub at: MeetingAt,
+    /// Whether everything is sealed with a passphrase before it leaves the phone.
+    pub sealed: bool,
+    /// Whether photographs wait while every byte costs.
+    pub photographs_wait: bool,
+}
+
+/// Where a meeting place is.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum MeetingAt {
+    /// A folder that the phone reaches by itself.
+    Folder {
+        /// What it is called.
+        name: String,
+        /// What the shell finds it again by.
+        handle: String,
+    },
+    /// A folder of a WebDAV server.
+    WebDav {
+        /// Where the folder is.
+        address: String,
+        /// Who the server is to take this for.
+        user: String,
+    },
+    /// A bucket of an S3-compatible server.
+    S3 {
+        /// Where the server is.
+        address: String,
+        /// Its region, as the server names it.
+        region: String,
+        /// The bucket.
+        bucket: String,
+        /// The folder in it; may be empty.
+        folder: String,
+        /// The key's id.
+        key: String,
+    },
+}
+
+/// What came of a meeting, to be remembered. `Display` says what came and what went.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub struct Meeting {
+    /// Entries that came and were new here.
+    pub entries_in: usize,
+    /// Entries put there.
+    pub entries_out: usize,
+    /// Photographs that came.
+    pub photographs_in: usize,
+    /// Photographs put there.
+    pub photographs_out: usize,
+    /// Photographs left for a network that costs nothing.
+    pub photographs_waiting: usize,
+    /// Photographs that an entry names and that are neither here nor there.
+    pub photographs_missing: usize,
+    /// Damaged files that were put there again.
+    pub put_again: usize,
+    /// What could not be used, a sentence each, and what is to be done.
+    pub troubles: Vec<String>,
+}
+
+impl fmt::Display for Meeting {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match (both(self.entries_in, self.photographs_in), both(self.entries_out, self.photographs_out)) {
+            (None, None) => write!(f, "Nothing was new on either side.")?,
+            (Some(came), None) => write!(f, "Came: {came}.")?,
+            (None, Some(went)) => write!(f, "Went: {went}.")?,
+            (Some(came), Some(went)) => write!(f, "Came: {came}. Went: {went}.")?,
+        }
+        if self.put_again > 0 {
+            write!(f, " Put there again: {}.", count(self.put_again as i64, "damaged file", "damaged files"))?;
+        }
+        Ok(())
+    }
+}
+
+impl Meeting {
+    /// What is to be looked at, the worst of it if there is much.
+    fn notes(&self) -> Vec<Note> {
+        let mut notes: Vec<Note> = self.troubles.iter().take(MOST_TROUBLES).map(Note::attention).collect();
+        let more = self.troubles.len().saturating_sub(MOST_TROUBLES);
+        if more > 0 {
+            notes.push(Note::attention(format!("And {more} more like these.")));
+        }
+        if self.photographs_missing > 0 {
+            let photographs = count(self.photographs_missing as i64, "photograph is", "photographs are");
+            notes.push(Note::attention(format!(
+                "{photographs} neither here nor there. On the phone that took them, choose “Agree now” where the network costs nothing."
+            )));
+        }
+        notes
+    }
+}
+
+/// "3 entries and 1 photograph"; `None` for nothing.
+fn both(entries: usize, photographs: usize) -> Option<String> {
+    let entries = (entries > 0).then(|| count(entries as i64, "entry", "entries"));
+    let photographs = (photographs > 0).then(|| count(photographs as i64, "photograph", "photographs"));
+    let parts: Vec<String> = [entries, photographs].into_iter().flatten().collect();
+    (!parts.is_empty()).then(|| parts.join(" and "))
+}
+
+/// The last meetings.
+#[derive(Debug, Default, Serialize, Deserialize)]
+struct Meetings {
+    agreed: Option<Agreed>,
+    /// When it was last tried in vain since then, unix ms, and why.
+    failed: Option<(i64, String)>,
+}
+
+#[derive(Debug, Serialize, Deserialize)]
+struct Agreed {
+    /// Unix ms.
+    at: i64,
+    /// How many entries this phone had made by then.
+    own: i64,
+    meeting: Meeting,
+}
+
+/// Where the phones of the studio meet, as it is shown.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct MeetingView {
+    /// Where they meet; or, while no place is chosen, what one is good for.
+    pub place: String,
+    /// Whether a place is chosen.
+    pub chosen: bool,
+    /// What the shell finds the chosen folder again by; empty where the place is no folder.
+    pub folder: String,
+    /// When they last agreed, and what came and went; empty while no place is chosen.
+    pub last: String,
+    /// What waits here; empty when nothing does.
+    pub waits: String,
+    /// What went wrong, and what is to be done.
+    pub notes: Vec<Note>,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
+    /// needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+    ///
+    /// # Errors
+    /// When the file cannot be written.
+    pub fn forget_meeting_place(&self, now: Now) -> Result<String> {
+        let stored = self.command(now, |tx| {
+            let folder = meeting_place(tx.conn())?.map(|place| place.folder().to_owned()).unwrap_or_default();
+            tx.choose(PLACE, None)?;
+            tx.choose(MEETINGS, None)?;
+            Ok(if place_of_backups(tx.conn())?.as_deref() == Some(&*folder) { String::new() } else { folder })
+        })?;
+        Ok(stored.value)
+    }
+}
+
+impl Studio {
+    /// Where the phones meet; `None` while no place is chosen on this one.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn meeting_place(&self) -> Result<Option<MeetingPlace>> {
+        self.store.read(meeting_place)
+    }
+
+    /// Remembers what came of a meeting at `now`: an error where it came to nothing.
+    ///
+    /// # Errors
+    /// When the file cannot be written.
+    pub fn met(&self, now: Now, came: std::result::Result<Meeting, String>) -> Result<()> {
+        self.command(now, |tx| {
+            let before = meetings(tx.conn())?;
+            let after = match came {
+                Ok(meeting) => {
+                    let own = own_entries(tx.conn())?;
+                    Meetings { agreed: Some(Agreed { at: now.unix_ms, own, meeting }), failed: None }
+                }
+                Err(sentence) => Meetings { failed: Some((now.unix_ms, sentence)), ..before },
+            };
+            remember(tx, MEETINGS, &after)
+        })?;
+        Ok(())
+    }
+
+    /// What a phone is called in a sentence: "this phone", "tablet by the sink", "another phone".
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn phone_called(&self, device: DeviceId) -> Result<String> {
+        self.store.read(|conn| Ok(called(&names_of_devices(conn)?, device)))
+    }
+}
+
+/// The place that was chosen; `None` also where another version wrote it in a way that cannot be read.
+pub(super) fn meeting_place(conn: &Connection) -> Result<Option<MeetingPlace>> {
+    remembered(conn, PLACE)
+}
+
+/// Chooses `place`. What came of the meetings at another one says nothing any more.
+pub(super) fn choose_meeting_place(tx: &mut Transaction<'_>, place: &MeetingPlace) -> Result<()> {
+    if meeting_place(tx.conn())?.is_none_or(|before| before.at != place.at) {
+        tx.choose(MEETINGS, None)?;
+    }
+    remember(tx, PLACE, place)
+}
+
+/// The part of the page that says where the phones meet.
+pub(super) fn view(conn: &Connection, now: Now) -> Result<MeetingView> {
+    let Some(place) = meeting_place(conn)? else {
+        return Ok(MeetingView {
+            place: "They can also meet in a place of yours: a folder, a WebDAV server, or an S3 bucket. Each puts there what is new and takes what the others put. laydown goes there only when you ask for it here."
+                .to_owned(),
+            chosen: false,
+            folder: String::new(),
+            last: String::new(),
+            waits: String::new(),
+            notes: Vec::new(),
+        });
+    };
+    let meetings = meetings(conn)?;
+    let mut notes: Vec<Note> = Vec::new();
+    if let Some((at, why)) = meetings.failed {
+        notes.push(Note::attention(format!("Tried {}. {why}", now.moment(at))));
+    }
+    let agreed = meetings.agreed;
+    let own = own_entries(conn)?;
+    let waiting_entries = own - agreed.as_ref().map_or(0, |agreed| agreed.own);
+    let waiting_photographs = agreed.as_ref().map_or(0, |agreed| agreed.meeting.photographs_waiting);
+    let last = match agreed {
+        None => "Not yet agreed.".to_owned(),
+        Some(agreed) => {
+            notes.extend(agreed.meeting.notes());
+            format!("Last agreed: {}. {}", now.moment(agreed.at), agreed.meeting)
+        }
+    };
+    Ok(MeetingView {
+        place: place.in_words(),
+        chosen: true,
+        folder: place.folder().to_owned(),
+        last,
+        waits: waits(waiting_entries, waiting_photographs),
+        notes,
+    })
+}
+
+impl MeetingPlace {
+    /// What the shell finds the folder again by; empty where the place is none.
+    fn folder(&self) -> &str {
+        match &self.at {
+            MeetingAt::Folder { handle, .. } => handle,
+            MeetingAt::WebDav { .. } | MeetingAt::S3 { .. } => "",
+        }
+    }
+
+    /// "They meet in the folder “Studio”, sealed."
+    fn in_words(&self) -> String {
+        let at = match &self.at {
+            MeetingAt::Folder { name, .. } => format!("in the folder “{name}”"),
+            MeetingAt::WebDav { address, user } => format!("at {address}, as {user}"),
+            MeetingAt::S3 { address, bucket, folder, .. } if folder.is_empty() => {
+                format!("in the bucket “{bucket}” at {address}")
+            }
+            MeetingAt::S3 { address, bucket, folder, .. } => {
+                format!("in “{folder}” of the bucket “{bucket}” at {address}")
+            }
+        };
+        let sealed = if self.sealed { "Sealed with a passphrase." } else { "Not sealed." };
+        format!("The phones meet {at}. {sealed}")
+    }
+}
+
+fn waits(entries: i64, photographs: usize) -> String {
+    let entries = (entries > 0).then(|| format!("New on this phone: {}.", count(entries, "entry", "entries")));
+    let photographs = (photographs > 0).then(|| {
+        let photographs = count(photographs as i64, "photograph waits", "photographs wait");
+        format!("{photographs} for a network that costs nothing.")
+    });
+    [entries, photographs].into_iter().flatten().collect::<Vec<_>>().join(" ")
+}
+
+/// How many entries this phone has made.
+fn own_entries(conn: &Connection) -> Result<i64> {
+    let own = this_device(conn)?;
+    Ok(devices(conn)?.into_iter().find(|(device, _)| *device == own).map_or(0, |(_, last)| last))
+}
+
+fn meetings(conn: &Connection) -> Result<Meetings> {
+    Ok(remembered(conn, MEETINGS)?.unwrap_or_default())
+}

@@ -1,0 +1,103 @@
+//! The sheet of an amount known to be right: the potter's memory of a good pot, before any was weighed here.
+
+use uuid::Uuid;
+
+use super::draft::{Ask, Draft, coded_item, item, mass_text};
+use super::{Desk, FieldKind, Keeping, Note};
+use crate::Result;
+use crate::facts::{code, uncertainty_e5};
+use crate::rows::{Keepsake, in_use};
+use crate::shapes::shape;
+use laydown_domain::coat::{MOST_LAYDOWN, Solids};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{Laydown, PowderDensity, SpecificGravity, parse};
+use laydown_store::entity;
+
+pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
+    let current: Option<entity::Control> = desk.current()?;
+    let kept = current.as_ref();
+    let style = draft.style;
+    draft.title = kept.map_or("An amount known to be right", |_| "Control piece").to_owned();
+    draft.remove_label = "Put this control piece away";
+
+    let Some(glaze) = choose::<entity::Glaze>(desk, draft, Ask::new("glaze", "Glaze"), kept.map(|known| known.glaze))?
+    else {
+        return Ok(None);
+    };
+    let Some(form) = choose::<entity::Form>(desk, draft, Ask::new("form", "Form"), kept.map(|known| known.form))?
+    else {
+        return Ok(None);
+    };
+    let shape = shape(desk.conn, &form)?;
+    let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
+    let zone = draft.choice(
+        Ask::new("zone", "Where"),
+        kept.map(|known| known.zone.as_str()),
+        FieldKind::Choice,
+        zones.iter().map(|zone| coded_item(zone, "")).collect(),
+    );
+    let net = draft.quantity(
+        Ask::new("net", "Wet weight of a good coat")
+            .hint(style.mass.symbol())
+            .help("What the scale gained, read at once."),
+        kept.map(|known| mass_text(style, known.net_mg)),
+        parse::mass,
+    );
+    let sg = draft.quantity(
+        Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
+        kept.map(|known| SpecificGravity::from_hundred_thousandths(known.specific_gravity_e5))
+            .transpose()?
+            .map(|sg| style.specific_gravity(sg)),
+        parse::specific_gravity,
+    );
+    let (Some(zone), Some(net), Some(sg)) = (zone, net, sg) else { return Ok(None) };
+    let Some(area) = shape.zone(code(&zone)?).map(|zone| zone.area) else { return Ok(None) };
+    let solids = match Solids::of(SgReading::checked(sg), PowderDensity::from_thousandths(glaze.powder_density_e3)?) {
+        Ok(solids) => solids,
+        Err(error) => {
+            draft.refuse("specific_gravity", error);
+            return Ok(None);
+        }
+    };
+    let laydown = Laydown::of(solids.dry(net), area);
+    if laydown > MOST_LAYDOWN {
+        draft.refuse("net", "That is more glaze than this form can hold. Check the weight and the form.");
+        return Ok(None);
+    }
+    draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
+    let (form_id, glaze_id, powder_density_e3) = (form.id, glaze.id, glaze.powder_density_e3);
+    let at = kept.map_or(desk.now.unix_ms, |known| known.at);
+    let known = move |id| entity::Control {
+        id,
+        form: form_id,
+        glaze: glaze_id,
+        zone,
+        net_mg: net.milligrams(),
+        specific_gravity_e5: sg.hundred_thousandths(),
+        sg_uncertainty_e5: uncertainty_e5(SgReading::checked(sg)),
+        powder_density_e3,
+        area_mm2: area.square_millimetres(),
+        at,
+        gone: false,
+    };
+    Ok(Some(Keeping::one(desk.id, "Kept: targets rest on it now.".to_owned(), known)))
+}
+
+/// A choice among the things of one kind that are in use; says what to do when there is none.
+pub(super) fn choose<E: Keepsake>(
+    desk: &Desk<'_>,
+    draft: &mut Draft<'_>,
+    ask: Ask,
+    kept: Option<Uuid>,
+) -> Result<Option<E>> {
+    let key = ask.key;
+    let mut things: Vec<E> = in_use(desk.conn, kept)?;
+    let items = things.iter().map(|thing| item(&thing.id().to_string(), &thing.called(), "")).collect();
+    let Some(chosen) = draft.choice(ask, kept.map(|id| id.to_string()).as_deref(), FieldKind::Choice, items) else {
+        draft.refuse(key, format!("Add a {} first.", E::WHAT));
+        return Ok(None);
+    };
+    let place = things.iter().position(|thing| thing.id().to_string() == chosen);
+    Ok(place.map(|place| things.swap_remove(place)))
+}

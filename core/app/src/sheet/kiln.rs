@@ -1,0 +1,65 @@
+//! The sheet of a kiln: how large its shelves are, and how many it takes.
+
+use super::draft::{Ask, Draft, bare, length_text};
+use super::{Desk, Keeping};
+use crate::Result;
+use laydown_domain::units::{Millimetres, parse};
+use laydown_store::entity;
+
+/// The most shelves of a kiln.
+const MOST_SHELVES: f64 = 30.0;
+/// Sizes of a shelf, mm.
+const SMALLEST: Millimetres = Millimetres::new(50.0);
+const LARGEST: Millimetres = Millimetres::new(3_000.0);
+
+pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
+    let current: Option<entity::Kiln> = desk.current()?;
+    let kept = current.as_ref();
+    let style = draft.style;
+    draft.title = kept.map_or("New kiln", |_| "Kiln").to_owned();
+    draft.remove_label = "Put this kiln away";
+
+    let name = draft.text(Ask::new("name", "Name").hint("Garden kiln"), kept.map(|kiln| kiln.name.as_str()));
+    let round = draft.switch(Ask::new("round", "Round shelves"), kept.is_some_and(|kiln| kiln.round));
+    let symbol = style.length.symbol();
+    let label = if round { "A shelf, across" } else { "A shelf, from left to right" };
+    let across = draft.quantity(
+        Ask::new("across", label).hint(symbol),
+        kept.map(|kiln| length_text(style, kiln.across_um)),
+        parse::length,
+    );
+    let deep = if round {
+        Some(None)
+    } else {
+        let kept = kept.and_then(|kiln| kiln.deep_um).map(|um| length_text(style, um));
+        draft.quantity(Ask::new("deep", "And from front to back").hint(symbol), kept, parse::length).map(Some)
+    };
+    let shelves = draft.quantity(
+        Ask::new("shelves", "Shelves it takes").hint("4"),
+        kept.map(|kiln| bare(style, kiln.shelves as f64)),
+        parse::number,
+    );
+    let (Some(across), Some(deep), Some(shelves)) = (across, deep, shelves) else { return Ok(None) };
+    for (key, length) in [("across", Some(across)), ("deep", deep)] {
+        if length.is_some_and(|length| length < SMALLEST || length > LARGEST) {
+            draft.refuse(key, "A shelf is between 5 cm and 3 m. Check the figure and the unit.");
+            return Ok(None);
+        }
+    }
+    if !(1.0..=MOST_SHELVES).contains(&shelves) || shelves.fract() != 0.0 {
+        draft.refuse("shelves", "A kiln takes between 1 and 30 shelves, in whole numbers.");
+        return Ok(None);
+    }
+    let Some(name) = name else { return Ok(None) };
+    let sentence = format!("{name} is kept.");
+    let kiln = move |id| entity::Kiln {
+        id,
+        name,
+        round,
+        across_um: across.micrometres(),
+        deep_um: deep.map(Millimetres::micrometres),
+        shelves: shelves as i64,
+        gone: false,
+    };
+    Ok(Some(Keeping::one(desk.id, sentence, kiln)))
+}

@@ -1,0 +1,169 @@
+//! The Sizes screen: one amount is known to be right on one form; what does every other form take, and why?
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use super::facts::{Pieces, code, finest_step, latest_sg, parse_id, sensitivity, sg_reading, style};
+use super::house::known_amounts;
+use super::lists::outline;
+use super::rows::{found, in_use};
+use super::shapes::shape;
+use super::{Now, Point, Result, Row, Studio, StudioError};
+use laydown_domain::coat::Solids;
+use laydown_domain::coat::target::{Control, Evidence, Job, carry_over, target};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::units::{Laydown, PowderDensity, SpecificGravity, Style};
+use laydown_store::entity::{self, Entity};
+use laydown_store::query::ControlPiece;
+
+/// What one form should take.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct SizeRow {
+    /// The form's id.
+    pub form: String,
+    /// The form's name.
+    pub title: String,
+    /// The right half of its outline.
+    pub outline: Vec<Point>,
+    /// The wet weight to aim for.
+    pub wet: String,
+    /// What is accepted.
+    pub span: String,
+    /// Why it is that much.
+    pub reason: String,
+}
+
+/// What every form should take, going by one amount that is known to be right.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct SizesView {
+    /// The amounts to go by, one of them chosen.
+    pub known: Vec<Row>,
+    /// What stands above the list: the amount gone by and today's SG, or what to do while there is none.
+    pub intro: String,
+    /// The forms, the one gone by first.
+    pub sizes: Vec<SizeRow>,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// Every form's amount, going by the known one with the id `known`, or by the newest if it is empty or gone.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn sizes(&self, now: Now, known: &str) -> Result<SizesView> {
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            let mut rows = known_amounts(conn, now, &style)?;
+            let place = rows.iter().position(|row| row.id == known).unwrap_or_default();
+            let Some(row) = rows.get_mut(place) else {
+                return Ok(SizesView {
+                    known: rows,
+                    intro: "Nothing is known to be right yet. Mark a coat you like as a control piece, or add an amount you know in Studio.".to_owned(),
+                    sizes: Vec::new(),
+                });
+            };
+            row.chosen = true;
+            let known = Known::load(conn, parse_id(&row.id, "control piece")?)?;
+            let intro = known.intro(&style);
+            let sizes = known.sizes(conn, &style)?;
+            Ok(SizesView { known: rows, intro, sizes })
+        })
+    }
+}
+
+/// An amount that is known to be right, and the bucket as it stands today.
+struct Known {
+    piece: ControlPiece,
+    zone: ZoneKind,
+    glaze: entity::Glaze,
+    today: Solids,
+    sg: SpecificGravity,
+}
+
+impl Known {
+    fn load(conn: &Connection, id: Uuid) -> Result<Known> {
+        let (piece, zone, glaze) = match entity::Coat::load(conn, id)? {
+            Some(coat) => (ControlPiece::from(&coat), coat.zone, coat.glaze),
+            None => {
+                let control: entity::Control = found(conn, id)?;
+                (ControlPiece::from(&control), control.zone, control.glaze)
+            }
+        };
+        let glaze: entity::Glaze = found(conn, glaze)?;
+        // Today's bucket is the one mixed last; without one, the glaze is taken as it was then.
+        let bucket = in_use::<entity::Bucket>(conn, None)?
+            .into_iter()
+            .filter(|bucket| bucket.glaze == glaze.id)
+            .max_by_key(|bucket| bucket.mixed_at);
+        let sg = match bucket {
+            Some(bucket) => latest_sg(conn, bucket.id)?.0,
+            None => sg_reading(piece.specific_gravity_e5, piece.sg_uncertainty_e5)?,
+        };
+        let today = Solids::of(sg, PowderDensity::from_thousandths(glaze.powder_density_e3)?)?;
+        Ok(Known { piece, zone: code(&zone)?, glaze, today, sg: sg.sg })
+    }
+
+    fn intro(&self, style: &Style) -> String {
+        format!(
+            "The amounts below are for {} as it stands today, at SG {}.",
+            self.glaze.name,
+            style.specific_gravity(self.sg)
+        )
+    }
+
+    /// The forms that have the zone: the one gone by first, the others in the order of their names.
+    fn sizes(&self, conn: &Connection, style: &Style) -> Result<Vec<SizeRow>> {
+        let step = finest_step(conn)?;
+        let mut forms = in_use::<entity::Form>(conn, Some(self.piece.form))?;
+        forms.sort_by(|a, b| (a.id != self.piece.form, &a.name).cmp(&(b.id != self.piece.form, &b.name)));
+        let mut pieces = Pieces::new(conn);
+        let mut sizes = Vec::new();
+        for form in forms {
+            let shape = shape(conn, &form)?;
+            let (Some(zone), Some(control)) = (shape.zone(self.zone), pieces.control(&self.piece, self.zone, form.id)?)
+            else {
+                continue;
+            };
+            let job = Job {
+                form_name: form.name.clone(),
+                zone: *zone,
+                capacity: shape.capacity,
+                class: shape.class,
+                solids: self.today,
+                sensitivity: sensitivity(&self.glaze)?,
+            };
+            let reason = reason(&control, &job, style);
+            let evidence = Evidence {
+                controls: vec![control],
+                tiles: Vec::new(),
+                starting: Laydown::from_milligrams_per_dm2(self.glaze.starting_laydown_mg_dm2),
+            };
+            let target = target(&job, &evidence).map_err(|error| StudioError::refused("", error))?;
+            let words = target.in_words(style, step);
+            sizes.push(SizeRow {
+                form: form.id.to_string(),
+                title: form.name,
+                outline: outline(&shape),
+                wet: words.aim,
+                span: words.span,
+                reason,
+            });
+        }
+        Ok(sizes)
+    }
+}
+
+/// Why a form takes more or less than the one gone by.
+fn reason(control: &Control, job: &Job, style: &Style) -> String {
+    let carried = carry_over(control, job);
+    let times = style.number(carried.area_ratio, 2);
+    match (control.same_form, carried.by_capacity, control.capacity.zip(job.capacity)) {
+        (true, ..) => "The form you go by.".to_owned(),
+        (false, true, Some((theirs, ours))) => format!(
+            "{times} times the area: it holds {} against {}, and area grows with the two-thirds power of that.",
+            style.volume(ours),
+            style.volume(theirs)
+        ),
+        _ => format!("{times} times the area: {} against {}.", style.area(job.zone.area), style.area(control.area)),
+    }
+}

@@ -1,0 +1,357 @@
+//! The Weigh screen: how much this piece should take, what the scale says, and Keep.
+
+mod bench;
+mod view;
+
+use rusqlite::Connection;
+use serde::{Deserialize, Serialize};
+use uuid::Uuid;
+
+use self::bench::Bench;
+use self::view::view;
+use super::facts::{parse_id, preference, style_of};
+use super::remembered::{remember, remembered};
+use super::words::word;
+use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
+use laydown_domain::coat::verdict::VerdictKind;
+use laydown_domain::form::ZoneKind;
+use laydown_domain::kiln::piece_code;
+use laydown_store::{entity, query};
+
+/// How the coat's weight is read off the scale.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, uniffi::Enum)]
+pub enum Way {
+    /// The scale was tared on the bare piece: it shows the coat alone.
+    #[default]
+    Net,
+    /// The bare piece and the glazed piece are weighed, each by itself.
+    TwoWeights,
+}
+
+/// A field of the Weigh screen that the keypad can fill.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, uniffi::Enum)]
+pub enum Field {
+    /// The coat, net after tare.
+    #[default]
+    Net,
+    /// The piece before the coat.
+    Bare,
+    /// The piece with its wet coat.
+    Glazed,
+}
+
+/// What is chosen and typed on the Weigh screen. Empty ids and `None` mean: as last time.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize, uniffi::Record)]
+#[serde(default)]
+pub struct WeighEntry {
+    /// The form's id.
+    pub form: String,
+    /// The bucket's id.
+    pub bucket: String,
+    /// The zone to be coated.
+    pub zone: Option<ZoneKind>,
+    /// The scale's id.
+    pub scale: String,
+    /// How the scale is read.
+    pub way: Option<Way>,
+    /// The piece, when this coat goes onto one that already carries a coat; else empty.
+    pub piece: String,
+    /// The field that the keypad fills.
+    pub field: Field,
+    /// The coat's net weight, as typed.
+    pub net: String,
+    /// The bare piece's weight, as typed.
+    pub bare: String,
+    /// The glazed piece's weight, as typed.
+    pub glazed: String,
+}
+
+impl WeighEntry {
+    fn cleared(self) -> WeighEntry {
+        let field = first_field(self.way.unwrap_or_default());
+        WeighEntry {
+            piece: String::new(),
+            field,
+            net: String::new(),
+            bare: String::new(),
+            glazed: String::new(),
+            ..self
+        }
+    }
+}
+
+/// A coat that may follow on the same piece, ready to weigh.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct NextCoat {
+    /// What the button says.
+    pub label: String,
+    /// The entry to go on with.
+    pub entry: WeighEntry,
+}
+
+/// What the studio still lacks before a piece can be weighed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct Missing {
+    /// The sheet that adds it.
+    pub sheet: SheetKind,
+    /// What it is and why it is wanted.
+    pub title: String,
+    /// One sentence more.
+    pub detail: String,
+    /// Whether it is there already.
+    pub done: bool,
+}
+
+/// The aim for this coat, in words.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct TargetView {
+    /// The wet weight aimed at, with its unit.
+    pub wet: String,
+    /// The accepted span.
+    pub span: String,
+    /// What the target comes from.
+    pub source: String,
+    /// How many pots it rests on.
+    pub rests_on: String,
+    /// How sure the aim itself is.
+    pub sure: String,
+    /// How narrow the span is and why.
+    pub tolerance: String,
+}
+
+/// Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, uniffi::Record)]
+pub struct Gauge {
+    /// Where the accepted span begins.
+    pub low: f64,
+    /// Where the accepted span ends.
+    pub high: f64,
+    /// The aim.
+    pub aim: f64,
+    /// The reading, held inside the gauge; absent before there is one.
+    pub reading: Option<f64>,
+    /// Half of the width within which the scale cannot tell.
+    pub blur: f64,
+}
+
+/// What the reading means, in words.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct VerdictView {
+    /// Which of the four it is; the shell gives each a shape and a colour.
+    pub kind: VerdictKind,
+    /// One or two words that are read at arm's length.
+    pub headline: String,
+    /// What to do about it.
+    pub act: String,
+    /// Why, in a sentence.
+    pub detail: String,
+    /// How sure the reading is.
+    pub certainty: String,
+    /// The dry glaze in the coat and its laydown.
+    pub carries: String,
+    /// What the same coat would weigh on the control piece; empty if there is none.
+    pub on_control: String,
+    /// The sentence to speak.
+    pub spoken: String,
+}
+
+/// A field that cannot be taken as it stands.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct Refusal {
+    /// The field to go back to.
+    pub field: Field,
+    /// What is wrong and what to do.
+    pub sentence: String,
+}
+
+/// A field to fill, as it stands.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct WeighField {
+    /// Which field.
+    pub field: Field,
+    /// What it asks for.
+    pub label: String,
+    /// What is typed so far.
+    pub text: String,
+    /// The unit it is taken in if none is typed.
+    pub unit: String,
+    /// Whether the keypad fills this one now.
+    pub active: bool,
+}
+
+/// A coat kept lately.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct RecentCoat {
+    /// The coat's id.
+    pub id: String,
+    /// When it was kept.
+    pub when: String,
+    /// The form and the zone.
+    pub title: String,
+    /// Its wet weight.
+    pub wet: String,
+    /// Its verdict.
+    pub verdict: VerdictKind,
+    /// The verdict in a word.
+    pub word: String,
+    /// Whether it is a control piece.
+    pub control: bool,
+}
+
+/// All that the Weigh screen shows.
+#[derive(Debug, Clone, PartialEq, Serialize, uniffi::Record)]
+pub struct WeighView {
+    /// The entry with everything that was left open filled in.
+    pub entry: WeighEntry,
+    /// What must be added first; empty when the studio can weigh.
+    pub missing: Vec<Missing>,
+    /// The chosen form, glaze and bucket, zone and scale, each in a word or two.
+    pub form: String,
+    /// The glaze and bucket in use.
+    pub bucket: String,
+    /// The zone in use.
+    pub zone: String,
+    /// The scale in use.
+    pub scale: String,
+    /// The forms to choose from.
+    pub forms: Vec<Row>,
+    /// The buckets to choose from.
+    pub buckets: Vec<Row>,
+    /// The zones of the form; each row's id is the zone's code.
+    pub zones: Vec<Row>,
+    /// The scales to choose from.
+    pub scales: Vec<Row>,
+    /// The fields the keypad fills, in order.
+    pub fields: Vec<WeighField>,
+    /// The aim.
+    pub target: Option<TargetView>,
+    /// The gauge under the aim.
+    pub gauge: Option<Gauge>,
+    /// What the reading means, once there is one.
+    pub verdict: Option<VerdictView>,
+    /// What cannot be taken as it stands.
+    pub refusal: Option<Refusal>,
+    /// What else should be known here.
+    pub notes: Vec<Note>,
+    /// The coats kept last, newest first.
+    pub recent: Vec<RecentCoat>,
+    /// Today's count.
+    pub tally: String,
+    /// Whether Keep would take it.
+    pub can_keep: bool,
+}
+
+const ENTRY_KEY: &str = "weigh";
+
+#[uniffi::export]
+impl Studio {
+    /// The Weigh screen for `entry`, or for what was remembered if there is none.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read; whatever is wrong with the entry is said inside the view.
+    pub fn weigh(&self, now: Now, entry: Option<WeighEntry>) -> Result<WeighView> {
+        self.store.read(|conn| {
+            let entry = match entry {
+                Some(entry) => entry,
+                None => remembered(conn, ENTRY_KEY)?.unwrap_or_default(),
+            };
+            view(conn, now, entry)
+        })
+    }
+
+    /// Remembers what is chosen and half typed, for the next start. Not part of the journal.
+    ///
+    /// # Errors
+    /// When the file cannot be written.
+    pub fn remember(&self, now: Now, entry: &WeighEntry) -> Result<()> {
+        self.command(now, |tx| remember(tx, ENTRY_KEY, entry))?;
+        Ok(())
+    }
+
+    /// Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+    /// [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+    pub fn keep(&self, now: Now, entry: WeighEntry) -> Result<Kept> {
+        let stored = self.command(now, |tx| {
+            let preference = preference(tx.conn())?;
+            let Some(bench) = Bench::lay(tx.conn(), style_of(&preference)?, &entry)? else {
+                return Err(nothing_to_weigh_with(&entry));
+            };
+            bench.is_what_was_shown(&entry)?;
+            let (reading, typed) = bench.reading()?;
+            let target = bench.target()?;
+            let verdict = bench.judge(&reading, &target)?;
+            let id = tx.new_id();
+            let piece = match bench.entry.piece.as_str() {
+                "" => tx.new_id(),
+                piece => parse_id(piece, "piece")?,
+            };
+            let is_coded = preference.code_pieces && bench.entry.piece.is_empty();
+            let code = if is_coded { new_code(tx.conn(), piece)? } else { None };
+            let coat = bench.coat(id, now, piece, typed, &target, &verdict);
+            tx.put(&entity::Coat { code: code.clone(), ..coat })?;
+            remember(tx, ENTRY_KEY, &bench.next_piece())?;
+            let foot = code.map(|code| format!(" Pencil {code} on the foot.")).unwrap_or_default();
+            let sentence =
+                format!("Kept: {}, {}, {}.{foot}", bench.title(), bench.mass(verdict.net), word(verdict.kind));
+            Ok((id, sentence, bench.next_coats(piece)))
+        })?;
+        let (id, sentence, next) = stored.value;
+        Ok(Kept { next, ..Kept::new(id.to_string(), sentence, stored.undo) })
+    }
+}
+
+/// A code that no piece has yet; `None` only when there is none left. Where to begin looking follows from the piece's
+/// own name, so that two phones that are apart hardly ever give out the same.
+fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
+    let begin = piece.as_u128() as u32 % piece_code::ALL;
+    for number in begin..begin + piece_code::ALL {
+        let code = piece_code::code(number);
+        if query::piece_of_code(conn, &code)?.is_none() {
+            return Ok(Some(code));
+        }
+    }
+    Ok(None)
+}
+
+/// Why there is nothing to weigh with: what was chosen has gone and nothing is left, or nothing was ever there.
+fn nothing_to_weigh_with(entry: &WeighEntry) -> StudioError {
+    if [&entry.form, &entry.bucket, &entry.scale].iter().all(|id| id.is_empty()) {
+        StudioError::refused("", "Add a form, a glaze and a scale first: then a piece can be weighed.")
+    } else {
+        StudioError::missing("form, bucket or scale")
+    }
+}
+
+impl Field {
+    /// The field's key in refusals.
+    pub fn key(self) -> &'static str {
+        match self {
+            Field::Net => "net",
+            Field::Bare => "bare",
+            Field::Glazed => "glazed",
+        }
+    }
+
+    fn from_key(key: &str) -> Option<Field> {
+        [Field::Net, Field::Bare, Field::Glazed].into_iter().find(|field| field.key() == key)
+    }
+}
+
+/// The field that the keypad fills first.
+fn first_field(way: Way) -> Field {
+    match way {
+        Way::Net => Field::Net,
+        Way::TwoWeights => Field::Bare,
+    }
+}
+
+/// The field whose reading completes the weight.
+fn last_field(way: Way) -> Field {
+    match way {
+        Way::Net => Field::Net,
+        Way::TwoWeights => Field::Glazed,
+    }
+}

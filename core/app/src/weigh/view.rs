@@ -1,0 +1,229 @@
+//! What the Weigh screen shows, from what lies on the bench.
+
+use rusqlite::Connection;
+
+use super::bench::Bench;
+use super::{
+    Field, Gauge, Missing, RecentCoat, Refusal, TargetView, VerdictView, Way, WeighEntry, WeighField, WeighView,
+};
+use crate::facts::{code, step_of, style, verdict_kind};
+use crate::lists::{buckets, forms, scales};
+use crate::words::{count, sentence_case, word};
+use crate::{Note, Now, Result, Row, SheetKind, StudioError};
+use laydown_domain::coat::target::Target;
+use laydown_domain::coat::verdict::{Verdict, VerdictKind};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::units::{Grams, Style};
+use laydown_store::entity::{self, Entity};
+use laydown_store::query;
+
+/// How many of the last coats the screen lists.
+const RECENT: u32 = 8;
+
+pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
+    let style = style(conn)?;
+    let bench = Bench::lay(conn, style, &entry)?;
+    let entry = bench.as_ref().map_or(entry, |bench| bench.entry.clone());
+    let mut view = WeighView {
+        missing: Vec::new(),
+        form: String::new(),
+        bucket: String::new(),
+        zone: String::new(),
+        scale: String::new(),
+        forms: forms(conn, &style, &entry.form)?,
+        buckets: buckets(conn, now, &style, &entry.bucket)?,
+        zones: Vec::new(),
+        scales: scales(conn, &style, &entry.scale)?,
+        fields: fields(&entry, &style),
+        target: None,
+        gauge: None,
+        verdict: None,
+        refusal: None,
+        notes: Vec::new(),
+        recent: recent(conn, now, &style)?,
+        tally: tally(conn, now)?,
+        can_keep: false,
+        entry,
+    };
+    let Some(bench) = bench else {
+        view.missing = missing(&view);
+        return Ok(view);
+    };
+    view.form = bench.form.name.clone();
+    view.bucket = format!("{}, {}", bench.glaze.name, bench.bucket.name);
+    view.zone = sentence_case(bench.zone().name());
+    view.scale = bench.scale_row.name.clone();
+    view.zones = zones(&bench);
+    let target = match bench.target() {
+        Ok(target) => target,
+        Err(StudioError::Refused { sentence, .. }) => {
+            view.notes.push(Note::attention(sentence));
+            return Ok(view);
+        }
+        Err(error) => return Err(error),
+    };
+    view.notes = bench.notes(now, &target);
+    view.target = Some(target_view(&bench, &target));
+    let mut net = None;
+    if ready_to_judge(&view.entry) {
+        match bench.reading().and_then(|(reading, _)| bench.judge(&reading, &target)) {
+            Ok(verdict) => {
+                net = Some(verdict.net);
+                view.verdict = Some(verdict_view(&bench, &verdict));
+                view.can_keep = true;
+            }
+            Err(StudioError::Refused { field, sentence }) => {
+                view.refusal = Field::from_key(&field).map(|field| Refusal { field, sentence });
+            }
+            Err(error) => return Err(error),
+        }
+    }
+    view.gauge = Some(gauge(&bench, &target, net));
+    Ok(view)
+}
+
+/// Whether there is enough typed to say something.
+fn ready_to_judge(entry: &WeighEntry) -> bool {
+    match entry.way.unwrap_or_default() {
+        Way::Net => !entry.net.trim().is_empty(),
+        Way::TwoWeights => {
+            let (bare, glazed) = (entry.bare.trim(), entry.glazed.trim());
+            !bare.is_empty() && !glazed.is_empty() && !still_being_typed(bare, glazed)
+        }
+    }
+}
+
+/// A glazed weight with fewer digits than the bare one is still being typed: to tell the potter off for it
+/// would only distract.
+fn still_being_typed(bare: &str, glazed: &str) -> bool {
+    let whole_digits = |text: &str| text.chars().take_while(char::is_ascii_digit).count();
+    glazed.chars().all(|c| c.is_ascii_digit()) && whole_digits(glazed) < whole_digits(bare)
+}
+
+fn target_view(bench: &Bench, target: &Target) -> TargetView {
+    let words = target.in_words(&bench.style, bench.scale.step);
+    TargetView {
+        wet: bench.mass(target.wet),
+        span: words.span,
+        source: words.source,
+        rests_on: words.rests_on,
+        sure: words.sure,
+        tolerance: format!(
+            "{} either way is accepted: {} is set to “{}”.",
+            bench.style.percent(target.tolerance, 0),
+            bench.glaze.name,
+            bench.job.sensitivity.name()
+        ),
+    }
+}
+
+fn verdict_view(bench: &Bench, verdict: &Verdict) -> VerdictView {
+    let words = verdict.in_words(&bench.style);
+    VerdictView {
+        kind: verdict.kind,
+        headline: words.headline,
+        act: words.act,
+        detail: words.detail,
+        certainty: words.certainty,
+        carries: words.carries,
+        // Said only where it says something new: not when it is the weight just read.
+        on_control: words.on_control.filter(|_| differs_on_control(bench, verdict)).unwrap_or_default(),
+        spoken: words.spoken,
+    }
+}
+
+fn differs_on_control(bench: &Bench, verdict: &Verdict) -> bool {
+    verdict.on_control.is_some_and(|wet| bench.mass(wet) != bench.mass(verdict.net))
+}
+
+fn gauge(bench: &Bench, target: &Target, net: Option<Grams>) -> Gauge {
+    let half_span = 2.5 * target.wet.value() * target.tolerance;
+    let place = |grams: f64| ((grams - target.wet.value()) / (2.0 * half_span) + 0.5).clamp(0.0, 1.0);
+    Gauge {
+        low: place(target.low.value()),
+        high: place(target.high.value()),
+        aim: place(target.wet.value()),
+        reading: net.map(|net| place(net.value())),
+        blur: (bench.scale.net_half_width().value() / (2.0 * half_span)).min(0.5),
+    }
+}
+
+fn fields(entry: &WeighEntry, style: &Style) -> Vec<WeighField> {
+    let field = |field: Field, label: &str, text: &str| WeighField {
+        field,
+        label: label.to_owned(),
+        text: text.to_owned(),
+        unit: style.mass.symbol().to_owned(),
+        active: field == entry.field,
+    };
+    match entry.way.unwrap_or_default() {
+        Way::Net => vec![field(Field::Net, "Coat, after tare", &entry.net)],
+        Way::TwoWeights => {
+            vec![field(Field::Bare, "Bare piece", &entry.bare), field(Field::Glazed, "Glazed piece", &entry.glazed)]
+        }
+    }
+}
+
+fn missing(view: &WeighView) -> Vec<Missing> {
+    let step = |sheet, title: &str, detail: &str, done| Missing {
+        sheet,
+        title: title.to_owned(),
+        detail: detail.to_owned(),
+        done,
+    };
+    vec![
+        step(
+            SheetKind::Form,
+            "A form",
+            "What you throw again and again: its shape and how much it holds.",
+            !view.forms.is_empty(),
+        ),
+        step(
+            SheetKind::Glaze,
+            "A glaze",
+            "Its name, how touchy it is about thickness, and the bucket's SG.",
+            !view.buckets.is_empty(),
+        ),
+        step(SheetKind::Scale, "A scale", "How much it carries and the step it reads in.", !view.scales.is_empty()),
+    ]
+}
+
+fn zones(bench: &Bench) -> Vec<Row> {
+    bench
+        .zones
+        .iter()
+        .map(|kind| Row {
+            id: kind.code().to_owned(),
+            title: sentence_case(kind.name()),
+            detail: String::new(),
+            chosen: *kind == bench.zone(),
+            outline: Vec::new(),
+        })
+        .collect()
+}
+
+fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>> {
+    query::latest_coats(conn, RECENT)?.iter().map(|coat| recent_coat(conn, now, style, coat)).collect()
+}
+
+fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) -> Result<RecentCoat> {
+    let form = entity::Form::load(conn, coat.form)?.map_or_else(|| "A form".to_owned(), |form| form.name);
+    let kind = verdict_kind(coat)?;
+    Ok(RecentCoat {
+        id: coat.id.to_string(),
+        when: now.moment(coat.at),
+        title: format!("{form}, {}", code::<ZoneKind>(&coat.zone)?.name()),
+        wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
+        verdict: kind,
+        word: word(kind).to_owned(),
+        control: coat.control,
+    })
+}
+
+fn tally(conn: &Connection, now: Now) -> Result<String> {
+    let (all, within) = query::tally(conn, now.day_start(), VerdictKind::Within.code())?;
+    Ok(match all {
+        0 => "Nothing weighed today.".to_owned(),
+        all => format!("{} today, {within} within.", count(all, "coat", "coats")),
+    })
+}

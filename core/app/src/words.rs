@@ -1,0 +1,114 @@
+//! Times in the potter's words. The offset from UTC comes in with the time, so that this stays pure.
+
+use chrono::{DateTime, FixedOffset, Offset, Utc};
+
+use laydown_domain::coat::verdict::VerdictKind;
+
+/// The moment of a call and the local offset from UTC, from the shell.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, uniffi::Record)]
+pub struct Now {
+    /// Milliseconds since 1970-01-01T00:00:00Z.
+    pub unix_ms: i64,
+    /// Seconds that local time is ahead of UTC.
+    pub utc_offset_s: i32,
+}
+
+pub(super) const DAY_MS: i64 = 86_400_000;
+
+impl Now {
+    /// The same local clock at another moment.
+    pub fn at(self, unix_ms: i64) -> Now {
+        Now { unix_ms, ..self }
+    }
+
+    /// The moment at which the local day began, in milliseconds.
+    pub(crate) fn day_start(self) -> i64 {
+        let offset_ms = i64::from(self.utc_offset_s) * 1000;
+        (self.unix_ms + offset_ms).div_euclid(DAY_MS) * DAY_MS - offset_ms
+    }
+
+    /// How many local midnights lie between `unix_ms` and now.
+    pub(crate) fn days_since(self, unix_ms: i64) -> i64 {
+        (self.day_start() - self.at(unix_ms).day_start()).div_euclid(DAY_MS)
+    }
+
+    /// "today", "yesterday", "5 days ago"; a moment still to come is "today" or "later": clocks are wrong sometimes.
+    pub(crate) fn days_ago(self, unix_ms: i64) -> String {
+        match self.days_since(unix_ms) {
+            0 => "today".to_owned(),
+            1 => "yesterday".to_owned(),
+            days if days < 0 => "at a later date than this phone shows".to_owned(),
+            days => format!("{days} days ago"),
+        }
+    }
+
+    /// The clock for today ("10:42"), else the date ("3 Nov 10:42", with the year if it is another).
+    pub(crate) fn moment(self, unix_ms: i64) -> String {
+        let (Some(then), Some(now)) = (self.local(unix_ms), self.local(self.unix_ms)) else {
+            return String::new();
+        };
+        let pattern = if then.date_naive() == now.date_naive() {
+            "%H:%M"
+        } else if then.format("%Y").to_string() == now.format("%Y").to_string() {
+            "%-d %b %H:%M"
+        } else {
+            "%-d %b %Y"
+        };
+        then.format(pattern).to_string()
+    }
+
+    /// The local date and time for the name of a file, as `pattern` says.
+    pub(crate) fn stamp(self, pattern: &str) -> String {
+        self.local(self.unix_ms).map(|now| now.format(pattern).to_string()).unwrap_or_default()
+    }
+
+    fn local(self, unix_ms: i64) -> Option<DateTime<FixedOffset>> {
+        let offset = FixedOffset::east_opt(self.utc_offset_s).unwrap_or_else(|| Utc.fix());
+        DateTime::<Utc>::from_timestamp_millis(unix_ms).map(|time| time.with_timezone(&offset))
+    }
+}
+
+/// "1 pot", "3 pots".
+pub(crate) fn count(n: i64, one: &str, many: &str) -> String {
+    if n == 1 { format!("1 {one}") } else { format!("{n} {many}") }
+}
+
+/// The same with its first letter large, for a line of its own.
+pub(super) fn sentence_case(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// A verdict in one word, for lists.
+pub(super) fn word(kind: VerdictKind) -> &'static str {
+    match kind {
+        VerdictKind::Within => "within",
+        VerdictKind::Short => "short",
+        VerdictKind::Over => "over",
+        VerdictKind::CannotTell => "cannot tell",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// 2026-11-25 00:30 in a place two hours ahead of UTC.
+    const NOW: Now = Now { unix_ms: 1_795_559_400_000, utc_offset_s: 7200 };
+
+    #[test]
+    fn a_day_begins_at_the_local_midnight() {
+        assert_eq!(NOW.day_start(), NOW.unix_ms - 30 * 60_000);
+        assert_eq!(NOW.days_since(NOW.unix_ms - 31 * 60_000), 1);
+        assert_eq!(NOW.days_since(NOW.unix_ms - 29 * 60_000), 0);
+    }
+
+    #[test]
+    fn moments_say_no_more_than_is_needed() {
+        assert_eq!(NOW.moment(NOW.unix_ms), "00:30");
+        assert_eq!(NOW.moment(NOW.unix_ms - 3_600_000), "24 Nov 23:30");
+        assert_eq!(NOW.moment(NOW.unix_ms - 400 * DAY_MS), "21 Oct 2025");
+        assert_eq!(NOW.days_ago(NOW.unix_ms - 5 * DAY_MS), "5 days ago");
+        assert_eq!(NOW.days_ago(NOW.unix_ms + 3 * DAY_MS), "at a later date than this phone shows");
+    }
+}

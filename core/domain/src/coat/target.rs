@@ -1,0 +1,466 @@
+//! What a coat should weigh today, where that figure comes from, and how sure it is.
+//!
+//! The uncertainty is a budget in the sense of the GUM (JCGM 100:2008), kept in logarithms because every step of the
+//! calculation multiplies. Its parts:
+//!
+//! | part | one standard uncertainty |
+//! |---|---|
+//! | from pot to pot | sample standard deviation of ln(wet), pooled with an assumed 5 % worth 8 degrees of freedom |
+//! | scale | that of each control's net weight |
+//! | specific gravity | control's side (the same bucket as a rule, so not averaged down) and today's |
+//! | area | none for the same form; another form: see [`carry_over`] |
+//! | tile | 10 % from tile to pot, plus each tile's own |
+//! | starting laydown | ln(10/3) / (2 × 1.96), the plausible span 3 to 10 g per 100 cm² taken as 95 % |
+
+use statrs::distribution::{ContinuousCDF, StudentsT};
+
+use super::{Solids, scale::NORMAL_95};
+use crate::coded::coded;
+use crate::form::{ShapeClass, Zone};
+use crate::units::{Grams, Laydown, Millilitres, SquareCentimetres, Style};
+
+/// Spread of well-made coats from pot to pot. Common practice, no source.
+const POT_TO_POT: f64 = 0.05;
+/// What the assumed spread weighs: believed to within a quarter of itself, `ν = ½ (¼)⁻²` (JCGM 100:2008, G.4.2).
+const POT_TO_POT_FREEDOM: f64 = 8.0;
+/// How far two sizes of one class fail to be similar. Common practice, no source.
+const SAME_CLASS: f64 = 0.03;
+/// How much a coat differs between classes of shape. Common practice, no source.
+const OTHER_CLASS: f64 = 0.08;
+/// From a test tile to a pot. Common practice, no source.
+const TILE_TO_POT: f64 = 0.10;
+/// Plausible laydowns, in grams per 100 cm²: common practice, no source.
+const PLAUSIBLE: (f64, f64) = (3.0, 10.0);
+/// Exponent between volume and area of similar forms.
+const TWO_THIRDS: f64 = 2.0 / 3.0;
+
+/// Where a glaze starts before the studio knows better: 5.5 g per 100 cm². Common practice, no source.
+pub const STARTING_LAYDOWN: Laydown = Laydown::new(5.5);
+
+coded! {
+    /// How much a glaze minds a thicker or thinner coat.
+    "sensitivity" Sensitivity {
+        /// Forgiving.
+        Low = "low" "forgiving",
+        /// As most.
+        Medium = "medium" "usual",
+        /// Runs, breaks or goes dry at little more or less.
+        High = "high" "touchy",
+    }
+}
+
+impl Sensitivity {
+    /// How far a coat may be out either way, as a fraction of the aim. Common practice, no source.
+    pub const fn tolerance(self) -> f64 {
+        match self {
+            Self::Low => 0.15,
+            Self::Medium => 0.07,
+            Self::High => 0.04,
+        }
+    }
+}
+
+/// The coat to be put on now.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Job {
+    /// Name of the form.
+    pub form_name: String,
+    /// The zone to be glazed.
+    pub zone: Zone,
+    /// What the form holds, where known.
+    pub capacity: Option<Millilitres>,
+    /// Its class of shape.
+    pub class: ShapeClass,
+    /// The bucket as it stands today.
+    pub solids: Solids,
+    /// How much the glaze minds.
+    pub sensitivity: Sensitivity,
+}
+
+/// A coat the potter knows to be right.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Control {
+    /// What it weighed wet.
+    pub wet: Grams,
+    /// The bucket as it stood then.
+    pub solids: Solids,
+    /// Glazed area of its zone.
+    pub area: SquareCentimetres,
+    /// One standard uncertainty of that area, as a fraction of it.
+    pub area_relative_uncertainty: f64,
+    /// Its class of shape.
+    pub class: ShapeClass,
+    /// What its form holds, where known.
+    pub capacity: Option<Millilitres>,
+    /// Name of its form.
+    pub form_name: String,
+    /// Whether its form is the job's form, at the same size.
+    pub same_form: bool,
+    /// One standard uncertainty of its net weight.
+    pub net_standard_uncertainty: Grams,
+}
+
+/// A test tile that came out right.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TileEvidence {
+    /// Its laydown.
+    pub laydown: Laydown,
+    /// One standard uncertainty of the laydown, as a fraction of it.
+    pub relative_uncertainty: f64,
+}
+
+/// All that is known about how thick this glaze should lie.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Evidence {
+    /// Control pieces of this glaze and zone, on any form.
+    pub controls: Vec<Control>,
+    /// Test tiles of this glaze.
+    pub tiles: Vec<TileEvidence>,
+    /// The glaze's starting laydown.
+    pub starting: Laydown,
+}
+
+/// Where a target comes from.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum Source {
+    /// Control pieces of this very form.
+    ControlSameForm,
+    /// Control pieces of another form, through both areas.
+    ControlOtherSizeByArea {
+        /// The other form.
+        form_name: String,
+    },
+    /// Control pieces of another form of this class, through both capacities.
+    ControlOtherSizeByCapacity {
+        /// The other form.
+        form_name: String,
+    },
+    /// Test tiles.
+    Tile,
+    /// The glaze's starting laydown.
+    Starting,
+    /// An aim that was told with the reading, as in a potter's own spreadsheet.
+    Told,
+}
+
+impl Source {
+    /// The code that is stored; it never changes.
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::ControlSameForm => "control",
+            Self::ControlOtherSizeByArea { .. } => "control_by_area",
+            Self::ControlOtherSizeByCapacity { .. } => "control_by_capacity",
+            Self::Tile => "tile",
+            Self::Starting => "starting",
+            Self::Told => "told",
+        }
+    }
+}
+
+/// What the coat should weigh.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Target {
+    /// The aim on the scale.
+    pub wet: Grams,
+    /// Least that is right.
+    pub low: Grams,
+    /// Most that is right.
+    pub high: Grams,
+    /// 95 % interval of the aim itself.
+    pub interval: (Grams, Grams),
+    /// Dry glaze in the aim.
+    pub dry: Grams,
+    /// Laydown of the aim.
+    pub laydown: Laydown,
+    /// Where it comes from.
+    pub source: Source,
+    /// Control pieces it rests on.
+    pub pots: usize,
+    /// How far the coat may be out either way, as a fraction of the aim.
+    pub tolerance: f64,
+}
+
+/// Why there is no target. The display is the sentence the potter reads.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum TargetError {
+    /// The zone has no area.
+    #[error("“{form_name}” has no glazed area. Say what it holds, or measure its surface.")]
+    NoArea {
+        /// The form.
+        form_name: String,
+    },
+    /// A control piece whose figures cannot be.
+    #[error(
+        "The control piece of “{form_name}” has a weight or area that cannot be. Correct it, or choose another control piece."
+    )]
+    UnusableControl {
+        /// The control's form.
+        form_name: String,
+    },
+    /// A tile whose laydown cannot be.
+    #[error("A test tile of this glaze has a weight or area that cannot be. Correct it, or leave the tile out.")]
+    UnusableTile,
+    /// The glaze has no starting laydown either.
+    #[error(
+        "Nothing says yet how thick this glaze should lie. Weigh a piece you like and keep it as the control piece."
+    )]
+    NothingToGoBy,
+    /// The budget came out as no number.
+    #[error("The figures for this piece do not fit together. Check the form's size and the bucket's specific gravity.")]
+    NoNumber,
+}
+
+/// How a coat on a control piece's form becomes one on the job's form.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CarryOver {
+    /// Area of the job's zone over that of the control's.
+    pub area_ratio: f64,
+    /// One standard uncertainty of the ratio, as a fraction of it.
+    pub relative_uncertainty: f64,
+    /// Whether the ratio came from the two capacities.
+    pub by_capacity: bool,
+}
+
+/// The ratio of areas from a control piece to the job. The same form: exactly 1. Otherwise the surer of two ways:
+///
+/// - by area, `A₂/A₁`: both areas' uncertainties, and 8 % more for another class of shape;
+/// - by capacity, `(V₂/V₁)^(2/3)`, for forms of one class: 3 %, since the class's own factor cancels.
+pub fn carry_over(control: &Control, job: &Job) -> CarryOver {
+    if control.same_form {
+        return CarryOver { area_ratio: 1.0, relative_uncertainty: 0.0, by_capacity: false };
+    }
+    let same_class = control.class == job.class;
+    let areas = control.area_relative_uncertainty.hypot(job.zone.relative_uncertainty);
+    let by_area = CarryOver {
+        area_ratio: job.zone.area / control.area,
+        relative_uncertainty: areas.hypot(if same_class { 0.0 } else { OTHER_CLASS }),
+        by_capacity: false,
+    };
+    match (control.capacity, job.capacity) {
+        (Some(theirs), Some(ours)) if same_class && by_area.relative_uncertainty > SAME_CLASS => CarryOver {
+            area_ratio: (ours / theirs).powf(TWO_THIRDS),
+            relative_uncertainty: SAME_CLASS,
+            by_capacity: true,
+        },
+        _ => by_area,
+    }
+}
+
+/// The target for a job from the best evidence there is: control pieces of the same form, else of the other form that
+/// gives the surest figure, else test tiles, else the starting laydown.
+///
+/// # Errors
+/// When the zone has no area, or the evidence used is no evidence.
+pub fn target(job: &Job, evidence: &Evidence) -> Result<Target, TargetError> {
+    if !job.zone.area.is_positive() {
+        return Err(TargetError::NoArea { form_name: job.form_name.clone() });
+    }
+    let aim = match from_controls(job, &evidence.controls)? {
+        Some(aim) => aim,
+        None if !evidence.tiles.is_empty() => from_tiles(job, &evidence.tiles)?,
+        None => from_starting(job, evidence.starting)?,
+    };
+    aim.into_target(job)
+}
+
+/// An aim in logarithms of wet grams.
+struct Aim {
+    ln_wet: f64,
+    standard_uncertainty: f64,
+    coverage: f64,
+    source: Source,
+    pots: usize,
+}
+
+impl Aim {
+    fn into_target(self, job: &Job) -> Result<Target, TargetError> {
+        let wet = self.ln_wet.exp();
+        let spread = (self.coverage * self.standard_uncertainty).exp();
+        if !(wet.is_finite() && wet > 0.0 && spread.is_finite()) {
+            return Err(TargetError::NoNumber);
+        }
+        let wet = Grams::new(wet);
+        let dry = job.solids.dry(wet);
+        let tolerance = job.sensitivity.tolerance();
+        Ok(Target {
+            wet,
+            low: wet * (1.0 - tolerance),
+            high: wet * (1.0 + tolerance),
+            interval: (wet / spread, wet * spread),
+            dry,
+            laydown: Laydown::of(dry, job.zone.area),
+            source: self.source,
+            pots: self.pots,
+            tolerance,
+        })
+    }
+}
+
+fn from_controls(job: &Job, controls: &[Control]) -> Result<Option<Aim>, TargetError> {
+    let same: Vec<&Control> = controls.iter().filter(|control| control.same_form).collect();
+    if !same.is_empty() {
+        return from_one_form(job, &same, Source::ControlSameForm).map(Some);
+    }
+    let mut surest: Option<Aim> = None;
+    for (at, first) in controls.iter().enumerate() {
+        if controls[..at].iter().any(|earlier| earlier.form_name == first.form_name) {
+            continue;
+        }
+        let of_form: Vec<&Control> = controls.iter().filter(|control| control.form_name == first.form_name).collect();
+        let form_name = first.form_name.clone();
+        let source = if carry_over(first, job).by_capacity {
+            Source::ControlOtherSizeByCapacity { form_name }
+        } else {
+            Source::ControlOtherSizeByArea { form_name }
+        };
+        let aim = from_one_form(job, &of_form, source)?;
+        if surest.as_ref().is_none_or(|best| aim.standard_uncertainty < best.standard_uncertainty) {
+            surest = Some(aim);
+        }
+    }
+    Ok(surest)
+}
+
+/// Mean of ln(wet) over the controls of one form, each carried over to the job.
+fn from_one_form(job: &Job, controls: &[&Control], source: Source) -> Result<Aim, TargetError> {
+    let pots = controls.len() as f64;
+    let mut ln_wet = Vec::with_capacity(controls.len());
+    let (mut area, mut solids, mut scale) = (0.0f64, 0.0, 0.0);
+    for control in controls {
+        if !(control.wet.is_positive() && control.area.is_positive() && control.net_standard_uncertainty >= Grams::ZERO)
+        {
+            return Err(TargetError::UnusableControl { form_name: control.form_name.clone() });
+        }
+        let carried = carry_over(control, job);
+        let thinner = control.solids.fraction.value() / job.solids.fraction.value();
+        ln_wet.push((control.wet.value() * carried.area_ratio * thinner).ln());
+        area = area.max(carried.relative_uncertainty);
+        solids += control.solids.relative_uncertainty / pots;
+        scale += (control.net_standard_uncertainty / control.wet / pots).powi(2);
+    }
+    let mean = ln_wet.iter().sum::<f64>() / pots;
+    let squares: f64 = ln_wet.iter().map(|value| (value - mean).powi(2)).sum();
+    let freedom = POT_TO_POT_FREEDOM + pots - 1.0;
+    let between_pots = (POT_TO_POT_FREEDOM * POT_TO_POT.powi(2) + squares) / freedom / pots;
+    let variance = between_pots + scale + solids.powi(2) + job.solids.relative_uncertainty.powi(2) + area.powi(2);
+    // Welch-Satterthwaite (JCGM 100:2008, G.4.1); only the spread between pots has finite degrees of freedom.
+    let effective_freedom = freedom * (variance / between_pots).powi(2);
+    let coverage = StudentsT::new(0.0, 1.0, effective_freedom).map_err(|_| TargetError::NoNumber)?.inverse_cdf(0.975);
+    Ok(Aim { ln_wet: mean, standard_uncertainty: variance.sqrt(), coverage, source, pots: controls.len() })
+}
+
+fn from_tiles(job: &Job, tiles: &[TileEvidence]) -> Result<Aim, TargetError> {
+    let count = tiles.len() as f64;
+    if tiles.iter().any(|tile| !tile.laydown.is_positive()) {
+        return Err(TargetError::UnusableTile);
+    }
+    let mean = tiles.iter().map(|tile| tile.laydown.value().ln()).sum::<f64>() / count;
+    let own = tiles.iter().map(|tile| (tile.relative_uncertainty / count).powi(2)).sum::<f64>().sqrt();
+    Ok(from_laydown(job, mean, own.hypot(TILE_TO_POT), Source::Tile))
+}
+
+fn from_starting(job: &Job, starting: Laydown) -> Result<Aim, TargetError> {
+    if !starting.is_positive() {
+        return Err(TargetError::NothingToGoBy);
+    }
+    let plausible = (PLAUSIBLE.1 / PLAUSIBLE.0).ln() / (2.0 * NORMAL_95);
+    Ok(from_laydown(job, starting.value().ln(), plausible, Source::Starting))
+}
+
+fn from_laydown(job: &Job, ln_laydown: f64, relative_uncertainty: f64, source: Source) -> Aim {
+    let wet = job.solids.wet(Laydown::new(ln_laydown.exp()).dry_on(job.zone.area));
+    let standard_uncertainty =
+        relative_uncertainty.hypot(job.zone.relative_uncertainty).hypot(job.solids.relative_uncertainty);
+    Aim { ln_wet: wet.value().ln(), standard_uncertainty, coverage: NORMAL_95, source, pots: 0 }
+}
+
+/// A target as the potter reads it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TargetWords {
+    /// The aim, for example "19.4 g".
+    pub aim: String,
+    /// The accepted span, for example "18.0 to 20.8 g".
+    pub span: String,
+    /// Where it comes from.
+    pub source: String,
+    /// How many pots it rests on.
+    pub rests_on: String,
+    /// How sure the aim is.
+    pub sure: String,
+}
+
+impl Target {
+    /// In words, with as many figures as a scale of this `step` shows.
+    pub fn in_words(&self, style: &Style, step: Grams) -> TargetWords {
+        TargetWords {
+            aim: style.mass(self.wet, step),
+            span: span(style, self.low, self.high, step),
+            source: self.source_in_words(style),
+            rests_on: self.pots_in_words(),
+            sure: self.sureness_in_words(style, step),
+        }
+    }
+
+    fn source_in_words(&self, style: &Style) -> String {
+        let pieces = if self.pots > 1 { "pieces" } else { "piece" };
+        match &self.source {
+            Source::ControlSameForm => format!("From your control {pieces} of this form."),
+            Source::ControlOtherSizeByArea { form_name } => {
+                format!("From your control {pieces} of “{form_name}”, by glazed area.")
+            }
+            Source::ControlOtherSizeByCapacity { form_name } => {
+                format!("From your control {pieces} of “{form_name}”, by what each form holds.")
+            }
+            Source::Tile => format!("From your test tiles: {}.", style.laydown(self.laydown)),
+            Source::Starting => format!("A usual start for a glaze: {}.", style.laydown(self.laydown)),
+            Source::Told => "As it was noted with the reading.".to_owned(),
+        }
+    }
+
+    fn pots_in_words(&self) -> String {
+        match (self.pots, &self.source) {
+            (0, Source::Tile) => "Rests on test tiles, no pot yet.".to_owned(),
+            (0, _) => "Rests on no pot yet. Keep one you like as your control piece.".to_owned(),
+            (1, _) => "Rests on 1 pot.".to_owned(),
+            (pots, _) => format!("Rests on {pots} pots."),
+        }
+    }
+
+    fn sureness_in_words(&self, style: &Style, step: Grams) -> String {
+        let (low, high) = self.interval;
+        let between = format!("between {} and {}", style.mass_number(low, step), style.mass(high, step));
+        if high / self.wet - 1.0 > FIRST_GUESS {
+            format!("A first guess: the right amount may lie anywhere {between}.")
+        } else {
+            format!("The right amount most likely lies {between}.")
+        }
+    }
+}
+
+/// An aim less sure than this is called a guess.
+const FIRST_GUESS: f64 = 0.25;
+
+/// A span is narrow on a scale when its half-width is less than so many steps.
+const NARROW_IN_STEPS: f64 = 4.0;
+
+/// The accepted span, for example "18.0 to 20.8 g". Where it is narrow on this scale, with a decimal more than the scale
+/// shows (two where one leaves no span) and rounded inwards: rounded to the nearest step, 18.1 to 20.9 g would name 18
+/// and 21 g, which are not accepted.
+pub fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
+    if (high - low) / 2.0 >= step * NARROW_IN_STEPS {
+        return format!("{} to {}", style.mass_number(low, step), style.mass(high, step));
+    }
+    let inwards = |fine: Grams| {
+        // What is a whole number of these but for the last bits of a float stays where it is.
+        (fine * (low / fine - 1e-6).ceil(), fine * (high / fine + 1e-6).floor())
+    };
+    let leaves_a_span = |fine: &Grams| inwards(*fine).0 < inwards(*fine).1;
+    let fine = [step / 10.0, step / 100.0].into_iter().find(leaves_a_span).unwrap_or(step / 1_000.0);
+    let (low, high) = inwards(fine);
+    format!("{} to {}", style.mass_number(low, fine), style.mass(high, fine))
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,75 @@
+//! Closed lists of trade terms: each has a name for people and a code that is stored and never changes.
+
+/// A stored code that this version does not know.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("“{code}” is not a {what} this version of laydown knows. Update laydown, then open the studio again.")]
+pub struct UnknownCode {
+    /// What the code should have named, for example "zone".
+    pub what: &'static str,
+    /// The code that was met.
+    pub code: String,
+}
+
+/// A value of a closed list, whichever list it is.
+pub trait Coded {
+    /// The code that is stored; it never changes.
+    fn code(&self) -> &'static str;
+
+    /// The name a potter reads.
+    fn name(&self) -> &'static str;
+}
+
+/// Defines an enum with `ALL`, `code()`, `name()`, `Display` (the name) and `FromStr` (the code).
+#[macro_export]
+macro_rules! coded {
+    ($(#[$doc:meta])* $what:literal $name:ident { $($(#[$variant_doc:meta])* $variant:ident = $code:literal $shown:literal,)+ }) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
+        pub enum $name { $($(#[$variant_doc])* #[serde(rename = $code)] $variant,)+ }
+
+        impl $name {
+            /// Every value, in the order it is offered.
+            pub const ALL: &'static [Self] = &[$(Self::$variant,)+];
+
+            /// The code that is stored; it never changes.
+            pub const fn code(self) -> &'static str {
+                match self { $(Self::$variant => $code,)+ }
+            }
+
+            /// The name a potter reads.
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$variant => $shown,)+ }
+            }
+        }
+
+        impl $crate::coded::Coded for $name {
+            fn code(&self) -> &'static str {
+                Self::code(*self)
+            }
+
+            fn name(&self) -> &'static str {
+                Self::name(*self)
+            }
+        }
+
+        impl std::fmt::Display for $name {
+            fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+                f.write_str(self.name())
+            }
+        }
+
+        impl std::str::FromStr for $name {
+            type Err = $crate::UnknownCode;
+
+            fn from_str(code: &str) -> Result<Self, Self::Err> {
+                Self::ALL
+                    .iter()
+                    .copied()
+                    .find(|value| value.code() == code)
+                    .ok_or_else(|| $crate::UnknownCode { what: $what, code: code.to_owned() })
+            }
+        }
+    };
+}
+
+pub use coded;

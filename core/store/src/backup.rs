@@ -1,0 +1,535 @@
+//! A backup: one zip with everything, which laydown takes in again and anyone can read.
+//!
+//! ```text
+//! README.txt                       what this is and how to read it
+//! journal/DEVICE/000000000001.jsonl  the events of one device, from that number on, one JSON object a line
+//! photos/SHA256.picture            photographs as they were taken (JPEG or PNG), without their place
+//! photos/SHA256.preview.jpg        small upright copies
+//! tables/NAME.csv                  what the journal amounts to, for a spreadsheet; not taken in again
+//! manifest.json                    the SHA-256 of every file above, and how many events and photographs there are
+//! ```
+//!
+//! Taking one in is merging: events and photographs that are here already change nothing, in whatever order they come. Every
+//! file is checked against the manifest before any of it is used. Files are only ever asked for by the names above, so a
+//! name that leads elsewhere leads nowhere; and no more is read of one than it may hold, whatever it claims.
+
+use std::collections::BTreeMap;
+use std::fs::{self, File};
+use std::io::{self, BufReader, BufWriter, Read, Write};
+use std::path::Path;
+
+use rusqlite::Connection;
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+use zip::write::{SimpleFileOptions, ZipWriter};
+use zip::{CompressionMethod, ZipArchive};
+
+use super::error::StoreError;
+use super::lines::{self, read_lines};
+use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, sha256_of};
+use super::transaction::{devices, events_in};
+use super::{Store, open, query};
+use crate::journal::{DeviceId, Event, burden};
+use laydown_domain::repeated::repeated;
+
+/// Events in one file of the journal.
+pub(super) const EVENTS_A_FILE: i64 = 5_000;
+/// The most bytes of one file of the journal, and of what is made of it: events are a few hundred bytes, photographs are not
+/// among them.
+const MOST_JOURNAL: u64 = 64 << 20;
+/// The most letters of a file's name that are repeated: whoever made the backup chose it.
+const LONGEST_NAME: usize = 100;
+/// The most bytes of the manifest.
+const MOST_MANIFEST: u64 = 64 << 20;
+/// The most files in a backup.
+const MOST_FILES: usize = 1_000_000;
+/// The version of this layout.
+const LAYOUT: u32 = 1;
+const MANIFEST: &str = "manifest.json";
+
+const README: &str = "\
+This is a backup of a laydown studio: how much glaze went on which piece, and what came out of the kiln.
+
+laydown takes it in again: Studio, Backup, Take in a backup. What is there already is not taken in twice.
+
+Without laydown:
+- tables/*.csv open in any spreadsheet: UTF-8 with a byte order mark, commas between the cells. Numbers have a point,
+  times are UTC, units stand in the headers. Where your spreadsheet writes numbers with a comma, do not open a table with
+  a double click: import it as text, with the comma between the cells and the point in the numbers. A cell that it would
+  take for a formula has an apostrophe before it.
+- photos/*.picture are JPEG or PNG pictures; give them that ending. The name is the SHA-256 of the file.
+- journal/DEVICE/*.jsonl is the truth that the tables were made from, one event a line, in JSON:
+  device is a UUID, seq counts that device's events from 1, clock is milliseconds since 1970 UTC times 65536 plus a
+  counter, entity is the UUID of the thing it is about, kind says what sort of thing, and body holds the fields it sets.
+  Put the events of all devices into the order of clock, device, seq; for each entity, later fields replace earlier ones.
+  An event of the kind \"retract\" takes back the event whose device and seq its body names. Quantities are whole numbers; the unit ends the
+  field's name: mg, ul, um, mm2, mc (thousandths of a degree C), e3 to e5 (thousandths to hundred-thousandths).
+- manifest.json has the SHA-256 of every file.
+";
+
+/// What a backup holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub struct Contents {
+    /// Events of all devices.
+    pub events: u64,
+    /// Photographs.
+    pub photos: u64,
+    /// Photographs of which there is a record, and no file where it was made.
+    pub missing: u64,
+}
+
+/// What came of taking one in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct TakenIn {
+    /// What it held.
+    pub held: Contents,
+    /// What of that was new here.
+    pub new: Contents,
+}
+
+/// The number of the last event of each device.
+pub type Reach = BTreeMap<DeviceId, i64>;
+
+/// A backup that was read through and found whole.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Checked {
+    /// What it holds.
+    pub contents: Contents,
+    /// How far its journal goes.
+    pub reach: Reach,
+}
+
+/// Why a backup cannot be used. The display is the sentence the potter reads. Nothing was taken in.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum BackupError {
+    /// Another kind of file.
+    #[error("This file is no backup of laydown's. Choose another.")]
+    NotABackup,
+    /// There is no such file.
+    #[error("This file is not there any more. Choose it again.")]
+    Gone,
+    /// The system does not let it be read.
+    #[error("This file cannot be read. Copy it onto the phone, then choose it there.")]
+    Unreadable,
+    /// Made by a newer program.
+    #[error("This backup was made by a newer laydown. Update the app, then take it in.")]
+    Newer,
+    /// Something in it is not what it was.
+    #[error(
+        "This backup is damaged: “{}” is not as it was written. Nothing was taken in. Use another backup.",
+        repeated(file, LONGEST_NAME)
+    )]
+    Damaged {
+        /// The file within it.
+        file: String,
+    },
+    /// A journal of JSON lines is not what it was.
+    #[error("This journal is damaged: it is not as it was written. Nothing was taken in. Use another file.")]
+    DamagedJournal,
+    /// It could not be read or written, or its events contradict those here.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+}
+
+impl From<io::Error> for BackupError {
+    fn from(error: io::Error) -> BackupError {
+        BackupError::Store(error.into())
+    }
+}
+
+/// A table for a spreadsheet: its name, and what writes it as CSV.
+pub type TableWriter<'a> = (&'a str, &'a dyn Fn(&Connection, &mut dyn Write) -> Result<(), StoreError>);
+
+#[derive(Serialize, Deserialize)]
+struct Manifest {
+    laydown_backup: u32,
+    #[serde(flatten)]
+    contents: Contents,
+    sha256: BTreeMap<String, String>,
+}
+
+impl Store {
+    /// Writes everything into one file at `into`, which is there whole or not at all.
+    ///
+    /// # Errors
+    /// When it cannot be written.
+    pub fn back_up(&self, into: &Path, tables: &[TableWriter<'_>]) -> Result<Contents, StoreError> {
+        self.write_whole(into, |conn, file| self.write_backup(conn, file, tables))
+    }
+
+    /// Writes one table as CSV to `into`.
+    ///
+    /// # Errors
+    /// When it cannot be written; then it is not there.
+    pub fn write_table(&self, into: &Path, (_, write): TableWriter<'_>) -> Result<(), StoreError> {
+        self.write_whole(into, |conn, file| {
+            let mut file = BufWriter::new(file);
+            write(conn, &mut file)?;
+            finished(file)
+        })
+    }
+
+    /// Writes tables as CSV into one zip at `into`.
+    ///
+    /// # Errors
+    /// When it cannot be written; then it is not there.
+    pub fn write_tables(&self, into: &Path, tables: &[TableWriter<'_>]) -> Result<(), StoreError> {
+        self.write_whole(into, |conn, file| {
+            let mut zip = Packing::new(file);
+            for (name, write) in tables {
+                zip.put(&format!("{name}.csv"), |file| write(conn, file))?;
+            }
+            zip.close()
+        })
+    }
+
+    /// Writes the journal of all devices as JSON lines to `into`, and answers how many events there are.
+    ///
+    /// # Errors
+    /// When it cannot be written; then it is not there.
+    pub fn write_journal(&self, into: &Path) -> Result<u64, StoreError> {
+        self.write_whole(into, lines::write)
+    }
+
+    /// A file that is there whole or not at all, made of the studio of one moment.
+    fn write_whole<T>(
+        &self,
+        into: &Path,
+        write: impl FnOnce(&Connection, File) -> Result<T, StoreError>,
+    ) -> Result<T, StoreError> {
+        let mut partial = into.as_os_str().to_owned();
+        partial.push(".partial");
+        let partial = Path::new(&partial);
+        let written = || {
+            // A reader of its own: it takes long, and the scale does not wait.
+            let conn = open::reader(&self.file)?;
+            let conn = &conn.unchecked_transaction()?;
+            let written = write(conn, File::create(partial)?)?;
+            fs::rename(partial, into)?;
+            Ok(written)
+        };
+        let done = written();
+        if done.is_err() {
+            // What could not be finished is of no use; that it stays is no worse than the first error.
+            let _ = fs::remove_file(partial);
+        }
+        done
+    }
+
+    fn write_backup(&self, conn: &Connection, file: File, tables: &[TableWriter<'_>]) -> Result<Contents, StoreError> {
+        let mut zip = Packing::new(file);
+        let mut contents = Contents::default();
+        zip.put("README.txt", |file| Ok(file.write_all(README.as_bytes())?))?;
+        for (device, last) in devices(conn)? {
+            let mut first = 1;
+            while first <= last {
+                let events = events_in(conn, device, first, first + EVENTS_A_FILE - 1)?;
+                if !events.is_empty() {
+                    zip.put(&format!("journal/{}/{first:012}.jsonl", device.0), |file| write_events(file, &events))?;
+                }
+                contents.events += events.len() as u64;
+                first += EVENTS_A_FILE;
+            }
+        }
+        for sha256 in query::photo_names(conn)? {
+            if !self.photos.has(&sha256) {
+                contents.missing += 1;
+                continue;
+            }
+            zip.store(&photo(&sha256, PICTURE), &self.photos.file(&sha256))?;
+            zip.store(&photo(&sha256, PREVIEW_ENDING), &self.photos.preview(&sha256))?;
+            contents.photos += 1;
+        }
+        for (name, write) in tables {
+            zip.put(&format!("tables/{name}.csv"), |file| write(conn, file))?;
+        }
+        zip.finish(contents)?;
+        Ok(contents)
+    }
+
+    /// Takes a backup in, or a journal as [`Store::write_journal`] writes it, given at `now_ms` (unix ms); which it is shows
+    /// in the file and not in its name. Nothing of it where it is damaged: it is read through before.
+    ///
+    /// # Errors
+    /// When it is no backup, damaged or newer, contradicts what is here, or cannot be kept.
+    pub fn take_in(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
+        if lines::is_journal(&mut open_file(from)?)? {
+            self.take_in_lines(now_ms, from)
+        } else {
+            self.take_in_zip(now_ms, from)
+        }
+    }
+
+    fn take_in_lines(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
+        let events = read_lines(open_file(from)?, |_| Ok(()))?;
+        let mut new = 0;
+        read_lines(open_file(from)?, |events| {
+            new += self.merge(now_ms, events)? as u64;
+            Ok(())
+        })?;
+        let of = |events| Contents { events, ..Contents::default() };
+        Ok(TakenIn { held: of(events), new: of(new) })
+    }
+
+    fn take_in_zip(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
+        let mut zip = Unpacking::open(from)?;
+        let held = zip.check()?.contents;
+        let mut new = Contents::default();
+        // The files first, the records after them: a record never points to nothing.
+        for sha256 in zip.photo_names() {
+            if !self.photos.has(&sha256) {
+                let picture = zip.read(&photo(&sha256, PICTURE), MOST_BYTES as u64)?;
+                let preview = zip.read(&photo(&sha256, PREVIEW_ENDING), MOST_BYTES as u64)?;
+                self.photos.adopt(&sha256, &picture, &preview)?;
+                new.photos += 1;
+            }
+        }
+        let taken_in = zip.journal_names().into_iter().try_fold(0, |taken_in, name| {
+            let events = read_events(&name, &zip.read(&name, MOST_JOURNAL)?)?;
+            Ok::<u64, BackupError>(taken_in + self.merge(now_ms, &events)? as u64)
+        });
+        // Also after a refusal, so that no photograph stays behind whose record did not come.
+        self.settle_photos()?;
+        new.events = taken_in?;
+        Ok(TakenIn { held, new })
+    }
+}
+
+/// Reads a whole backup and says whether every file in it is as it was written, and what it holds.
+///
+/// # Errors
+/// When it is no backup, damaged or newer.
+pub fn check_backup(file: &Path) -> Result<Checked, BackupError> {
+    Unpacking::open(file)?.check()
+}
+
+/// How far the journal goes here.
+///
+/// # Errors
+/// Only when the file cannot be read.
+pub fn reach(conn: &Connection) -> Result<Reach, StoreError> {
+    Ok(devices(conn)?.into_iter().filter(|(_, last)| *last > 0).collect())
+}
+
+fn open_file(path: &Path) -> Result<File, BackupError> {
+    let file = File::open(path).and_then(|file| Ok((file.metadata()?.is_file(), file)));
+    match file {
+        Ok((true, file)) => Ok(file),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Err(BackupError::Gone),
+        Ok((false, _)) | Err(_) => Err(BackupError::Unreadable),
+    }
+}
+
+/// Everything is on the disk.
+fn finished(file: BufWriter<File>) -> Result<(), StoreError> {
+    Ok(file.into_inner().map_err(|error| error.into_error())?.sync_all()?)
+}
+
+fn photo(sha256: &str, ending: &str) -> String {
+    format!("photos/{sha256}.{ending}")
+}
+
+pub(super) fn write_events(file: &mut dyn Write, events: &[Event]) -> Result<(), StoreError> {
+    for event in events {
+        let line = serde_json::to_string(event).map_err(|error| StoreError::Fault { details: error.to_string() })?;
+        writeln!(file, "{line}")?;
+    }
+    Ok(())
+}
+
+fn read_events(name: &str, bytes: &[u8]) -> Result<Vec<Event>, BackupError> {
+    let damaged = || BackupError::Damaged { file: name.to_owned() };
+    if burden(bytes) as u64 > MOST_JOURNAL {
+        return Err(damaged());
+    }
+    let lines = bytes.split(|byte| *byte == b'\n').filter(|line| !line.is_empty());
+    lines.map(|line| serde_json::from_slice(line).map_err(|_| damaged())).collect()
+}
+
+/// A backup being written, with the sums of what has gone into it.
+struct Packing {
+    zip: ZipWriter<BufWriter<File>>,
+    sha256: BTreeMap<String, String>,
+}
+
+impl Packing {
+    fn new(file: File) -> Packing {
+        Packing { zip: ZipWriter::new(BufWriter::new(file)), sha256: BTreeMap::new() }
+    }
+
+    /// A file that is worth making smaller.
+    fn put(
+        &mut self,
+        name: &str,
+        write: impl FnOnce(&mut dyn Write) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        let options = SimpleFileOptions::default().compression_method(CompressionMethod::Deflated).large_file(true);
+        self.zip.start_file(name, options).map_err(of_zip)?;
+        let mut summed = Summed { to: &mut self.zip, sum: Sha256::new() };
+        write(&mut summed)?;
+        let sum = hex(summed.sum);
+        self.sha256.insert(name.to_owned(), sum);
+        Ok(())
+    }
+
+    /// A file that is small already.
+    fn store(&mut self, name: &str, from: &Path) -> Result<(), StoreError> {
+        let bytes = fs::read(from)?;
+        let options = SimpleFileOptions::default().compression_method(CompressionMethod::Stored);
+        self.zip.start_file(name, options).map_err(of_zip)?;
+        self.zip.write_all(&bytes)?;
+        self.sha256.insert(name.to_owned(), sha256_of(&bytes));
+        Ok(())
+    }
+
+    fn finish(mut self, contents: Contents) -> Result<(), StoreError> {
+        let manifest = Manifest { laydown_backup: LAYOUT, contents, sha256: std::mem::take(&mut self.sha256) };
+        let text =
+            serde_json::to_vec_pretty(&manifest).map_err(|error| StoreError::Fault { details: error.to_string() })?;
+        self.zip.start_file(MANIFEST, SimpleFileOptions::default()).map_err(of_zip)?;
+        self.zip.write_all(&text)?;
+        self.close()
+    }
+
+    fn close(self) -> Result<(), StoreError> {
+        finished(self.zip.finish().map_err(of_zip)?)
+    }
+}
+
+/// Sums what goes through it.
+pub(super) struct Summed<'a, W: Write> {
+    pub(super) to: &'a mut W,
+    pub(super) sum: Sha256,
+}
+
+impl<W: Write> Write for Summed<'_, W> {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        let written = self.to.write(bytes)?;
+        self.sum.update(&bytes[..written]);
+        Ok(written)
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        self.to.flush()
+    }
+}
+
+/// A backup being read. Nothing it says is believed before it has been checked.
+struct Unpacking {
+    zip: ZipArchive<BufReader<File>>,
+    manifest: Manifest,
+}
+
+impl Unpacking {
+    fn open(file: &Path) -> Result<Unpacking, BackupError> {
+        let zip = ZipArchive::new(BufReader::new(open_file(file)?)).map_err(|_| BackupError::NotABackup)?;
+        if zip.len() > MOST_FILES {
+            return Err(BackupError::NotABackup);
+        }
+        let manifest = Manifest { laydown_backup: 0, contents: Contents::default(), sha256: BTreeMap::new() };
+        let mut unpacking = Unpacking { zip, manifest };
+        let text = unpacking.read(MANIFEST, MOST_MANIFEST).map_err(|_| BackupError::NotABackup)?;
+        unpacking.manifest = serde_json::from_slice(&text).map_err(|_| BackupError::NotABackup)?;
+        match unpacking.manifest.laydown_backup {
+            LAYOUT => Ok(unpacking),
+            newer if newer > LAYOUT => Err(BackupError::Newer),
+            _ => Err(BackupError::NotABackup),
+        }
+    }
+
+    /// One file, whole; the manifest's sum is compared if it has one.
+    fn read(&mut self, name: &str, most: u64) -> Result<Vec<u8>, BackupError> {
+        let damaged = || BackupError::Damaged { file: name.to_owned() };
+        let mut bytes = Vec::new();
+        let mut file = self.zip.by_name(name).map_err(|_| damaged())?;
+        // One byte more than there may be shows that there are too many, whatever the file claims.
+        (&mut file).take(most + 1).read_to_end(&mut bytes).map_err(|_| damaged())?;
+        if bytes.len() as u64 > most {
+            return Err(damaged());
+        }
+        match self.manifest.sha256.get(name) {
+            Some(sum) if *sum != sha256_of(&bytes) => Err(damaged()),
+            _ => Ok(bytes),
+        }
+    }
+
+    /// Reads everything once.
+    fn check(&mut self) -> Result<Checked, BackupError> {
+        let names: Vec<String> = self.manifest.sha256.keys().cloned().collect();
+        let mut events = 0;
+        let mut reach = Reach::new();
+        for name in names {
+            let damaged = || BackupError::Damaged { file: name.clone() };
+            if name.starts_with("tables/") {
+                self.check_table(&name)?;
+                continue;
+            }
+            let bytes = self.read(&name, MOST_JOURNAL.max(MOST_BYTES as u64))?;
+            if name.starts_with("journal/") {
+                for event in read_events(&name, &bytes)? {
+                    events += 1;
+                    let last = reach.entry(event.device).or_default();
+                    *last = event.seq.max(*last);
+                }
+            }
+            if let Some(sha256) = name.strip_prefix("photos/").and_then(|name| name.strip_suffix(".picture"))
+                && (!is_name(sha256) || sha256_of(&bytes) != sha256)
+            {
+                return Err(damaged());
+            }
+        }
+        let contents = Contents { events, photos: self.photo_names().len() as u64, ..self.manifest.contents };
+        if contents == self.manifest.contents {
+            Ok(Checked { contents, reach })
+        } else {
+            Err(BackupError::Damaged { file: MANIFEST.to_owned() })
+        }
+    }
+
+    /// A table may be as large as it likes: it passes by, and nothing is taken in from it.
+    fn check_table(&mut self, name: &str) -> Result<(), BackupError> {
+        let damaged = || BackupError::Damaged { file: name.to_owned() };
+        let mut sink = io::sink();
+        let mut summed = Summed { to: &mut sink, sum: Sha256::new() };
+        let mut file = self.zip.by_name(name).map_err(|_| damaged())?;
+        io::copy(&mut file, &mut summed).map_err(|_| damaged())?;
+        if self.manifest.sha256.get(name) == Some(&hex(summed.sum)) { Ok(()) } else { Err(damaged()) }
+    }
+
+    fn journal_names(&self) -> Vec<String> {
+        self.manifest.sha256.keys().filter(|name| name.starts_with("journal/")).cloned().collect()
+    }
+
+    fn photo_names(&self) -> Vec<String> {
+        let name = |file: &String| Some(file.strip_prefix("photos/")?.strip_suffix(".picture")?.to_owned());
+        self.manifest.sha256.keys().filter_map(name).collect()
+    }
+}
+
+fn of_zip(error: zip::result::ZipError) -> StoreError {
+    match error {
+        zip::result::ZipError::Io(error) => error.into(),
+        other => StoreError::Fault { details: other.to_string() },
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_journal_that_would_become_far_larger_than_it_is_is_refused_before_it_does() {
+        let with = |lists: usize| {
+            let (id, lists) = (uuid::Uuid::from_u128(1), vec!["[]"; lists].join(","));
+            format!(
+                r#"{{"device":"{id}","seq":1,"clock":1,"entity":"{id}","kind":"glaze","body":{{"name":[{lists}]}}}}"#
+            )
+        };
+        assert_eq!(read_events("journal/1.jsonl", with(1000).as_bytes()).unwrap().len(), 1);
+        let hostile = with(2_000_000);
+        assert!((hostile.len() as u64) < MOST_JOURNAL);
+        let refused = read_events("journal/1.jsonl", hostile.as_bytes()).unwrap_err();
+        assert!(matches!(refused, BackupError::Damaged { file } if file == "journal/1.jsonl"));
+    }
+}

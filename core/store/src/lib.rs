@@ -1,0 +1,256 @@
+//! The studio's file: the journal and the tables folded from it, in SQLite.
+//!
+//! The only way to write is [`Store::transact`]; the only way to read is [`Store::read`]. Durable: when a command
+//! comes back, what it kept survives a pulled battery. One connection writes and one reads, so a screen never waits
+//! for a write to reach the storage.
+
+pub mod backup;
+pub mod entity;
+mod error;
+pub mod journal;
+mod lines;
+mod open;
+mod packed;
+mod pages;
+pub mod photos;
+pub mod query;
+mod recover;
+mod schema;
+mod transaction;
+
+use std::fmt::Write as _;
+use std::io::ErrorKind;
+use std::path::{Path, PathBuf};
+
+use parking_lot::Mutex;
+use rusqlite::{Connection, TransactionBehavior};
+
+use journal::{DeviceId, Event, Ids};
+
+pub use entity::Entity;
+pub use error::StoreError;
+use packed::Words;
+use photos::Photos;
+pub use photos::whole_file;
+pub use recover::{Recovered, recover, recover_here};
+pub use transaction::{
+    Changes, Command, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks,
+    latest_commands, this_device, without_gaps,
+};
+
+/// Events that are taken in at a time: a Keep waits for so many, some milliseconds.
+const LOT: usize = 500;
+
+/// An open studio.
+pub struct Store {
+    writer: Mutex<Writer>,
+    reader: Mutex<Connection>,
+    device: DeviceId,
+    file: PathBuf,
+    photos: Photos,
+}
+
+struct Writer {
+    conn: Connection,
+    ids: Box<dyn Ids>,
+    words: Words,
+}
+
+/// What a command gave back, what it changed, and how to take it back.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Kept<T> {
+    /// What the command itself gave back.
+    pub value: T,
+    /// What changed in the studio.
+    pub changes: Changes,
+    /// For [`Store::undo`].
+    pub undo: Undo,
+}
+
+impl Store {
+    /// Opens the studio in the file at `path`, making a new one where there is none. `now_ms` (unix ms) and `ids` name
+    /// this device in a new file; `ids` goes on to name what is made later.
+    ///
+    /// A file that is something else, newer, damaged or not ours to write is refused and left as it was.
+    pub fn open(path: impl AsRef<Path>, now_ms: i64, ids: impl Ids + 'static) -> Result<Store, StoreError> {
+        let mut ids: Box<dyn Ids> = Box::new(ids);
+        recover::finish(path.as_ref())?;
+        let conn = open::writer(path.as_ref())?;
+        let device = match transaction::own_device(&conn)? {
+            Some(device) => device.id,
+            None => {
+                let tx = rusqlite::Transaction::new_unchecked(&conn, TransactionBehavior::Immediate)?;
+                let device = transaction::name_own_device(&tx, DeviceId(ids.next(now_ms)))?;
+                tx.commit()?;
+                device
+            }
+        };
+        let reader = open::reader(path.as_ref())?;
+        let file = path.as_ref().to_owned();
+        let photos = Photos::beside(&file);
+        let store = Store {
+            writer: Mutex::new(Writer { conn, ids, words: Words::default() }),
+            reader: Mutex::new(reader),
+            device,
+            file,
+            photos,
+        };
+        store.settle_photos()?;
+        Ok(store)
+    }
+
+    /// As [`Store::open`], on the phone that `mark` belongs to: a small file that the phone's own backups leave out. A studio
+    /// that was copied to another phone comes without its mark, and gets a device of its own there, so that the two never
+    /// write under one name; so does a new studio. Answers with the device it had before, if it was given a new one.
+    pub fn open_here(
+        path: impl AsRef<Path>,
+        mark: &Path,
+        now_ms: i64,
+        ids: impl Ids + 'static,
+    ) -> Result<(Store, Option<DeviceId>), StoreError> {
+        let mut store = Store::open(path, now_ms, ids)?;
+        if read_mark(mark)? == Some(store.device) {
+            return Ok((store, None));
+        }
+        let before = store.device;
+        let writer = store.writer.get_mut();
+        store.device = DeviceId(writer.ids.next(now_ms));
+        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
+        transaction::rename_own_device(&tx, store.device)?;
+        tx.commit()?;
+        // After the name: dying in between costs no more than one more name.
+        whole_file(mark, store.device.0.to_string().as_bytes())?;
+        Ok((store, Some(before)))
+    }
+
+    /// This device.
+    pub fn device(&self) -> DeviceId {
+        self.device
+    }
+
+    /// The photographs of this studio.
+    pub fn photos(&self) -> &Photos {
+        &self.photos
+    }
+
+    /// Goes through the newcomers among the photographs, so that each has a record and each record its file.
+    ///
+    /// # Errors
+    /// When the folder cannot be read or changed.
+    pub fn settle_photos(&self) -> Result<(), StoreError> {
+        if !self.photos.has_newcomers() {
+            return Ok(());
+        }
+        let writer = self.writer.lock();
+        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
+        self.photos.settle(&tx)?;
+        Ok(tx.commit()?)
+    }
+
+    /// Reads the studio as it stands at one moment: a write that comes between two queries of `look` is not seen.
+    /// `look` must not call `read` again: it would wait for itself.
+    pub fn read<T, E: From<StoreError>>(&self, look: impl FnOnce(&Connection) -> Result<T, E>) -> Result<T, E> {
+        let conn = self.reader.lock();
+        let snapshot = conn.unchecked_transaction().map_err(StoreError::from)?;
+        look(&snapshot)
+    }
+
+    /// Runs one command, given at `now_ms` (unix ms): all that `work` writes is kept durably, or, where it fails,
+    /// none of it. `work` writes through the transaction it is given; calling `transact` again it would wait for itself.
+    pub fn transact<T, E: From<StoreError>>(
+        &self,
+        now_ms: i64,
+        work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
+    ) -> Result<Kept<T>, E> {
+        let mut writer = self.writer.lock();
+        let Writer { conn, ids, words } = &mut *writer;
+        let kept = write(conn, ids.as_mut(), words, now_ms, work);
+        if kept.is_err() {
+            // Words that were new in it are not in the file.
+            words.forget();
+        }
+        kept
+    }
+
+    /// Takes in events made elsewhere, in any order, at `now_ms` (unix ms), and returns how many were new. They come in lots,
+    /// so that a Keep does not wait for them all; where one of them cannot be taken in, those before it stay.
+    ///
+    /// # Errors
+    /// As [`Transaction::ingest`].
+    pub fn merge(&self, now_ms: i64, events: &[Event]) -> Result<usize, StoreError> {
+        events.chunks(LOT).try_fold(0, |new, lot| Ok(new + self.transact(now_ms, |tx| tx.ingest(lot))?.value))
+    }
+
+    /// Takes back a command. What comes back undoes the undoing, which does the command again.
+    pub fn undo(&self, now_ms: i64, undo: Undo) -> Result<Kept<()>, StoreError> {
+        self.transact(now_ms, |tx| tx.undo(undo))
+    }
+
+    /// Makes every table again from the journal. Changes nothing, unless a table was tampered with.
+    pub fn rebuild(&self) -> Result<(), StoreError> {
+        let writer = self.writer.lock();
+        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
+        transaction::rebuild(&tx)?;
+        Ok(tx.commit()?)
+    }
+
+    /// Every row of every folded table as text, in one order: equal for equal studios. Words stand in it as their texts, since
+    /// each file numbers them as they came.
+    pub fn dump(&self) -> Result<String, StoreError> {
+        self.read(|conn| {
+            let mut text = String::new();
+            for table in entity::TABLES {
+                let fields = table.fields.iter().copied();
+                let column = |(name, is_word): (&str, &bool)| match is_word {
+                    true => format!("'{name}=' || (SELECT quote(text) FROM word WHERE number = \"{name}\")"),
+                    false => format!("'{name}=' || quote(\"{name}\")"),
+                };
+                let columns: Vec<String> = fields.zip(table.is_word.iter().skip(1)).map(column).collect();
+                let sql = format!(
+                    "SELECT '{kind} ' || hex(id) || ' ' || {row} FROM \"{kind}\" ORDER BY id",
+                    kind = table.kind.name(),
+                    row = columns.join(" || ' ' || ")
+                );
+                let mut select = conn.prepare(&sql)?;
+                let mut rows = select.query([])?;
+                while let Some(row) = rows.next()? {
+                    let line: String = row.get(0)?;
+                    writeln!(text, "{line}").map_err(|error| StoreError::Fault { details: error.to_string() })?;
+                }
+            }
+            Ok(text)
+        })
+    }
+
+    /// Reads the whole file and says whether every page of it is sound. Takes seconds on a large studio.
+    pub fn check(&self) -> Result<(), StoreError> {
+        self.read(|conn| {
+            let found: String = conn.query_row("PRAGMA integrity_check(1)", [], |row| row.get(0))?;
+            if found == "ok" { Ok(()) } else { Err(StoreError::Damaged { details: found }) }
+        })
+    }
+}
+
+fn write<T, E: From<StoreError>>(
+    conn: &Connection,
+    ids: &mut dyn Ids,
+    words: &mut Words,
+    now_ms: i64,
+    work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
+) -> Result<Kept<T>, E> {
+    let tx = rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate).map_err(StoreError::from)?;
+    let mut transaction = Transaction::begin(&tx, ids, words, now_ms)?;
+    let value = work(&mut transaction)?;
+    let (changes, undo) = transaction.finish();
+    tx.commit().map_err(StoreError::from)?;
+    Ok(Kept { value, changes, undo })
+}
+
+/// The device that a mark names; `None` where there is no mark, or none that can be read.
+fn read_mark(mark: &Path) -> Result<Option<DeviceId>, StoreError> {
+    match std::fs::read_to_string(mark) {
+        Ok(text) => Ok(text.trim().parse().ok().map(DeviceId)),
+        Err(error) if matches!(error.kind(), ErrorKind::NotFound | ErrorKind::InvalidData) => Ok(None),
+        Err(error) => Err(error.into()),
+    }
+}

@@ -1,0 +1,330 @@
+//! Photographs: files beside the studio's file, each named by the SHA-256 of what is in it.
+//!
+//! A file is whole and on the disk before the record that names it is kept, so no record points to nothing. Until then it
+//! lies in a folder of newcomers, which is gone through when the studio is opened: what has a record moves on, what has
+//! none, as when the phone died in between, is swept away. Both happen within the writer's transaction, so that two
+//! processes do not sweep each other's newcomers.
+
+use std::fs::{self, File};
+use std::io::{self, Cursor, Write};
+use std::path::{Path, PathBuf};
+
+use image::codecs::jpeg::JpegEncoder;
+use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits};
+use img_parts::jpeg::{Jpeg, markers};
+use img_parts::png::{Png, PngChunk};
+use img_parts::{Bytes, ImageEXIF};
+use rusqlite::Connection;
+use sha2::{Digest, Sha256};
+
+use super::error::StoreError;
+use super::query::photo_names;
+
+/// The longer side of a preview, pixels.
+const PREVIEW: u32 = 720;
+/// The most bytes a photograph may have.
+pub(super) const MOST_BYTES: usize = 64 << 20;
+/// The most pixels a photograph may have.
+const MOST_PIXELS: u64 = 60_000_000;
+/// The fewest parts that the picture of a JPEG is made of.
+const FEWEST_SEGMENTS: usize = 3;
+/// The most memory that decoding one may take.
+const MOST_MEMORY: u64 = 300 << 20;
+
+/// Why a photograph was not kept. The display is the sentence the potter reads.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum PhotoError {
+    /// Nothing in the file.
+    #[error("The camera gave an empty picture. Take it again.")]
+    Empty,
+    /// A picture of a kind that only some phones can read.
+    #[error("This is a HEIC picture, which cannot be read here. Set the camera to save JPEG, then take it again.")]
+    Heic,
+    /// Not a JPEG or PNG, or cut short.
+    #[error("This is no JPEG or PNG picture, or it was cut short. Take it again, or set the camera to save JPEG.")]
+    NoPicture,
+    /// Larger than any phone takes.
+    #[error("This picture is too large: at most 60 megapixels and 64 MB. Set the camera to a smaller size.")]
+    TooLarge,
+    /// It could not be written.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+}
+
+impl From<io::Error> for PhotoError {
+    fn from(error: io::Error) -> PhotoError {
+        PhotoError::Store(error.into())
+    }
+}
+
+/// A photograph ready to be put into the folder.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Developed {
+    /// SHA-256 of the file, in hexadecimal.
+    pub sha256: String,
+    /// Width of the upright picture, pixels.
+    pub width: u32,
+    /// Height of the upright picture, pixels.
+    pub height: u32,
+    plain: Vec<u8>,
+    preview: Vec<u8>,
+}
+
+/// Makes of a picture what is kept: the picture itself as it was taken, without what its metadata say of the place and
+/// the phone, and a small upright preview.
+///
+/// # Errors
+/// When it is no picture or too large.
+pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
+    let orientation = opened(bytes)?.orientation().map_err(|_| PhotoError::NoPicture)?;
+    let plain = without_metadata(bytes, orientation.to_exif())?;
+    let sha256 = sha256_of(&plain);
+    // From what is kept and not from what came: that it can be read again is then known.
+    let picture = decode(&plain)?;
+    let mut preview = Cursor::new(Vec::new());
+    let small = if picture.width().max(picture.height()) > PREVIEW {
+        picture.thumbnail(PREVIEW, PREVIEW)
+    } else {
+        picture.clone()
+    };
+    let small = small.into_rgb8();
+    small.write_with_encoder(JpegEncoder::new_with_quality(&mut preview, 82)).map_err(|_| PhotoError::NoPicture)?;
+    Ok(Developed { sha256, width: picture.width(), height: picture.height(), plain, preview: preview.into_inner() })
+}
+
+/// The SHA-256 of some bytes, in hexadecimal.
+pub(super) fn sha256_of(bytes: &[u8]) -> String {
+    hex(Sha256::new_with_prefix(bytes))
+}
+
+/// A sum that has been taken, in hexadecimal.
+pub(super) fn hex(sum: Sha256) -> String {
+    sum.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// Whether a text can be the name of a photograph, so that no other path is ever made of it.
+pub(super) fn is_name(sha256: &str) -> bool {
+    sha256.len() == 64 && sha256.bytes().all(|byte| byte.is_ascii_digit() || (b'a'..=b'f').contains(&byte))
+}
+
+/// The folder of photographs of one studio.
+#[derive(Debug, Clone)]
+pub struct Photos {
+    folder: PathBuf,
+}
+
+impl Photos {
+    /// The folder that belongs to the studio's file at `studio`; it is made when the first photograph comes.
+    pub fn beside(studio: &Path) -> Photos {
+        Photos { folder: studio.with_extension("photos") }
+    }
+
+    /// Where the photograph of this name lies.
+    pub fn file(&self, sha256: &str) -> PathBuf {
+        self.find(&format!("{sha256}.{PICTURE}"))
+    }
+
+    /// Where its preview lies: upright, small.
+    pub fn preview(&self, sha256: &str) -> PathBuf {
+        self.find(&format!("{sha256}.{PREVIEW_ENDING}"))
+    }
+
+    /// Puts a photograph among the newcomers; when this returns it is on the disk. To be called within the transaction
+    /// that keeps its record.
+    ///
+    /// # Errors
+    /// When it cannot be written; what was written of it is swept when the studio is next opened.
+    pub fn put(&self, photo: &Developed) -> Result<(), StoreError> {
+        self.adopt(&photo.sha256, &photo.plain, &photo.preview)
+    }
+
+    /// As [`Photos::put`], for one that was developed elsewhere; `sha256` is that of `picture`.
+    pub(super) fn adopt(&self, sha256: &str, picture: &[u8], preview: &[u8]) -> Result<(), StoreError> {
+        fs::create_dir_all(self.newcomers())?;
+        for (ending, bytes) in [(PREVIEW_ENDING, preview), (PICTURE, picture)] {
+            let name = format!("{sha256}.{ending}");
+            if !self.find(&name).exists() {
+                whole_file(&self.newcomers().join(name), bytes)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Whether the photograph of this name and its preview are here.
+    pub fn has(&self, sha256: &str) -> bool {
+        self.file(sha256).exists() && self.preview(sha256).exists()
+    }
+
+    /// Goes through the newcomers: what a record names moves on, the rest is removed. To be called within a writer's
+    /// transaction, or right after the commit that kept the record. Answers with how many were removed.
+    ///
+    /// # Errors
+    /// When the folder cannot be read or changed.
+    pub(super) fn settle(&self, conn: &Connection) -> Result<usize, StoreError> {
+        let entries = match fs::read_dir(self.newcomers()) {
+            Ok(entries) => entries,
+            Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(0),
+            Err(error) => return Err(error.into()),
+        };
+        let mut swept = 0;
+        for entry in entries {
+            let entry = entry?;
+            let name = entry.file_name().to_string_lossy().into_owned();
+            let sha256 = name.split('.').next().unwrap_or_default();
+            if !name.ends_with(PARTIAL) && is_named(conn, sha256)? {
+                fs::rename(entry.path(), self.folder.join(&name))?;
+            } else {
+                fs::remove_file(entry.path())?;
+                swept += 1;
+            }
+        }
+        Ok(swept)
+    }
+
+    pub(super) fn has_newcomers(&self) -> bool {
+        fs::read_dir(self.newcomers()).is_ok_and(|mut entries| entries.next().is_some())
+    }
+
+    fn newcomers(&self) -> PathBuf {
+        self.folder.join("new")
+    }
+
+    fn find(&self, name: &str) -> PathBuf {
+        let settled = self.folder.join(name);
+        if settled.exists() { settled } else { self.newcomers().join(name) }
+    }
+}
+
+pub(super) const PICTURE: &str = "picture";
+pub(super) const PREVIEW_ENDING: &str = "preview.jpg";
+const PARTIAL: &str = ".partial";
+
+/// Whether an event names it, retracted or not: what was taken back may be done again.
+fn is_named(conn: &Connection, sha256: &str) -> Result<bool, StoreError> {
+    let in_use = "SELECT EXISTS (SELECT 1 FROM photo WHERE sha256 = ?1)";
+    if conn.prepare_cached(in_use)?.query_row([sha256], |row| row.get(0))? {
+        return Ok(true);
+    }
+    // Rare: the journal is only searched for a file that no record shows.
+    Ok(photo_names(conn)?.contains(sha256))
+}
+
+/// A picture whose header says that it can be kept; nothing of it is unpacked yet.
+fn opened(bytes: &[u8]) -> Result<impl ImageDecoder, PhotoError> {
+    if bytes.is_empty() {
+        return Err(PhotoError::Empty);
+    }
+    if bytes.len() > MOST_BYTES {
+        return Err(PhotoError::TooLarge);
+    }
+    let format = match image::guess_format(bytes) {
+        Ok(format @ (ImageFormat::Jpeg | ImageFormat::Png)) => format,
+        _ if is_heif(bytes) => return Err(PhotoError::Heic),
+        _ => return Err(PhotoError::NoPicture),
+    };
+    let reader = ImageReader::with_format(Cursor::new(bytes), format);
+    let mut decoder = reader.into_decoder().map_err(|_| PhotoError::NoPicture)?;
+    let (width, height) = decoder.dimensions();
+    if u64::from(width) * u64::from(height) > MOST_PIXELS {
+        return Err(PhotoError::TooLarge);
+    }
+    let mut limits = Limits::no_limits();
+    limits.max_alloc = Some(MOST_MEMORY);
+    decoder.set_limits(limits).map_err(|_| PhotoError::TooLarge)?;
+    Ok(decoder)
+}
+
+/// The picture as it is held upright.
+fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
+    let mut decoder = opened(bytes)?;
+    let orientation = decoder.orientation().map_err(|_| PhotoError::NoPicture)?;
+    let mut picture = DynamicImage::from_decoder(decoder).map_err(|_| PhotoError::NoPicture)?;
+    picture.apply_orientation(orientation);
+    Ok(picture)
+}
+
+/// Whether a file begins as one of the HEIF family does: a box of the type `ftyp` with one of its brands (ISO/IEC 23008-12,
+/// from memory).
+fn is_heif(bytes: &[u8]) -> bool {
+    const BRANDS: [&[u8]; 6] = [b"heic", b"heix", b"hevc", b"heim", b"mif1", b"avif"];
+    bytes.get(4..8) == Some(b"ftyp") && bytes.get(8..12).is_some_and(|brand| BRANDS.contains(&brand))
+}
+
+/// The same picture, bit for bit, with nothing beside it but which way is up.
+fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError> {
+    let is_jpeg = bytes.starts_with(&[markers::P, markers::SOI]);
+    let length = if is_jpeg { end_of_jpeg(bytes).ok_or(PhotoError::NoPicture)? } else { bytes.len() };
+    let bytes = Bytes::copy_from_slice(&bytes[..length]);
+    let mut plain = Vec::new();
+    if is_jpeg {
+        let mut jpeg = Jpeg::from_bytes(bytes).map_err(|_| PhotoError::NoPicture)?;
+        // What the picture is made of and no more: among the rest is what nobody has a use for and the writer cannot write.
+        jpeg.segments_mut().retain(|part| match part.marker() {
+            // The same marker also holds a small picture.
+            markers::APP0 => part.contents().starts_with(b"JFIF\0"),
+            // Colours; the same marker also lists further pictures in the file.
+            markers::APP2 => part.contents().starts_with(b"ICC_PROFILE\0"),
+            markers::SOF0..=markers::SOF15 | markers::SOS | markers::DQT | markers::DRI | markers::APP14 => true,
+            _ => false,
+        });
+        // Tables, frame and scan at least; the writer counts on some.
+        if jpeg.segments().len() < FEWEST_SEGMENTS {
+            return Err(PhotoError::NoPicture);
+        }
+        jpeg.set_exif(Some(Bytes::from(way_up(orientation))));
+        jpeg.encoder().write_to(&mut plain)?;
+    } else {
+        let mut png = Png::from_bytes(bytes).map_err(|_| PhotoError::NoPicture)?;
+        png.chunks_mut().retain(|part| !matches!(&part.kind(), b"eXIf" | b"tEXt" | b"zTXt" | b"iTXt" | b"tIME"));
+        // Before the dots: behind them is allowed too, but not every reader looks there.
+        let chunks = png.chunks_mut();
+        chunks.insert(chunks.len().min(1), PngChunk::new(*b"eXIf", Bytes::from(way_up(orientation))));
+        png.encoder().write_to(&mut plain)?;
+    }
+    Ok(plain)
+}
+
+/// Where the picture in a JPEG ends; `None` where it was cut short. Phones lay further pictures and moving ones behind it,
+/// each with its own metadata.
+fn end_of_jpeg(bytes: &[u8]) -> Option<usize> {
+    let mut at = 2;
+    loop {
+        at += bytes.get(at..)?.iter().position(|byte| *byte == markers::P)?;
+        at = match *bytes.get(at + 1)? {
+            markers::EOI => return Some(at + 2),
+            markers::P => at + 1,
+            // A dot's own value, and the marks that stand alone.
+            0x00 | 0x01 | markers::RST0..=markers::SOI => at + 2,
+            _ => at + 2 + usize::from(u16::from_be_bytes([*bytes.get(at + 2)?, *bytes.get(at + 3)?])),
+        };
+    }
+}
+
+/// The least EXIF there is: one directory with one entry, the orientation (tag 0x0112, a short).
+fn way_up(orientation: u8) -> Vec<u8> {
+    let mut exif = b"II*\0\x08\0\0\0\x01\0\x12\x01\x03\0\x01\0\0\0".to_vec();
+    exif.extend_from_slice(&[orientation, 0, 0, 0]);
+    exif.extend_from_slice(&[0; 4]);
+    exif
+}
+
+/// Writes a file so that it is there whole or not at all, and stays there when the power goes.
+pub fn whole_file(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    let mut partial = path.as_os_str().to_owned();
+    partial.push(PARTIAL);
+    let partial = PathBuf::from(partial);
+    let written = File::create(&partial).and_then(|mut file| {
+        file.write_all(bytes)?;
+        file.sync_all()
+    });
+    if let Err(error) = written.and_then(|()| fs::rename(&partial, path)) {
+        // What could not be finished is not left lying about; that it stays is no worse than the first error.
+        let _ = fs::remove_file(&partial);
+        return Err(error);
+    }
+    match path.parent() {
+        Some(folder) => File::open(folder)?.sync_all(),
+        None => Ok(()),
+    }
+}

@@ -1,0 +1,400 @@
+//! What the weigh screen asks of the studio, each answered from an index: as fast in the thousandth week as in the first.
+
+use std::cmp::Reverse;
+use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
+
+use rusqlite::{Connection, OptionalExtension, Params, Row, params};
+use serde_json::Value;
+use uuid::Uuid;
+
+use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Tile, spelt};
+use super::error::StoreError;
+use super::packed::Words;
+use super::transaction::events_of_kind;
+use crate::journal::Event;
+
+/// The number of the word with a text, as it lies in the columns of [`Coat`] that are words.
+macro_rules! number_of {
+    ($text:literal) => {
+        concat!("(SELECT number FROM word WHERE text = ", $text, ")")
+    };
+}
+
+// Where whole rows are read, what follows `FROM`; else the whole question.
+const LATEST_COATS: &str = "ORDER BY at DESC, id DESC LIMIT ?1";
+const EACH_COAT: &str = "ORDER BY at, id";
+const TALLY: &str =
+    concat!("SELECT count(*), count(*) FILTER (WHERE verdict = ", number_of!("?2"), ") FROM coat WHERE at >= ?1");
+const COATS_FROM_BUCKET: &str = concat!("SELECT count(*) FROM coat WHERE at >= ?2 AND bucket = ", number_of!("?1"));
+const CONTROL_COATS: &str = concat!(
+    "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, powder_density_e3, scale FROM coat \
+     WHERE control AND glaze = ",
+    number_of!("?1"),
+    " AND zone = ",
+    number_of!("?2"),
+    " ORDER BY at DESC, id DESC LIMIT ?3"
+);
+const LATEST_CONTROL_COATS: &str = "INDEXED BY coat_control WHERE control ORDER BY at DESC, id DESC LIMIT ?1";
+const CONTROLS: &str = "WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
+const TILES: &str = "WHERE NOT gone AND glaze = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+const PIECE_OF_CODE: &str = "SELECT piece FROM coat WHERE code = ?1 ORDER BY at DESC LIMIT 1";
+const COATS_OF_PIECE: &str = "WHERE at BETWEEN ?2 AND ?3 AND piece = ?1 ORDER BY at, id";
+const COATS_WAITING: &str = "WHERE at >= ?1 AND NOT EXISTS \
+     (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at, id LIMIT ?2";
+const FIRINGS: &str = "WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
+const PLACEMENTS: &str = "WHERE NOT gone AND firing = ?1 ORDER BY shelf DESC, y_e4 DESC, x_e4, id";
+const PLACEMENTS_OF_PIECE: &str = "JOIN firing ON firing.id = placement.firing \
+     WHERE NOT placement.gone AND placement.piece = ?1 ORDER BY firing.at, placement.id";
+const FINDINGS_AGAIN: &str = "WHERE again ORDER BY at, id LIMIT ?1";
+const FINDINGS_OF_FAULT: &str = "WHERE faults IS NOT NULL AND EXISTS \
+     (SELECT 1 FROM json_each(finding.faults) WHERE json_extract(value, '$[0]') = ?1) ORDER BY at DESC, id DESC LIMIT ?2";
+const COATS_LIKE: &str = concat!(
+    "WHERE at BETWEEN ?1 AND ?2 AND (?3 IS NULL OR form = ",
+    number_of!("?3"),
+    ") AND (?4 IS NULL OR glaze = ",
+    number_of!("?4"),
+    ") AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7"
+);
+const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
+     coat.laydown_mg_dm2, finding.firing, finding.inside, finding.outside, finding.faults \
+     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, laydown_mg_dm2 FROM coat ORDER BY at DESC, id DESC LIMIT ?1) \
+     AS coat LEFT JOIN finding ON finding.piece = coat.piece";
+const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
+const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
+const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+
+const DAY_MS: i64 = 86_400_000;
+/// A glazed piece waits for its firing, and for another coat, at most so long.
+pub const LONGEST_ON_THE_SHELF_MS: i64 = 200 * DAY_MS;
+
+/// The latest coats, newest first, at most `limit`.
+pub fn latest_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    Coat::select(conn, LATEST_COATS, [limit])
+}
+
+/// Hands every coat to `work`, the oldest first.
+pub fn each_coat(conn: &Connection, work: impl FnMut(Coat) -> Result<(), StoreError>) -> Result<(), StoreError> {
+    Coat::each(conn, EACH_COAT, [], work)
+}
+
+/// When the first coat was weighed, unix ms.
+pub fn first_coat_at(conn: &Connection) -> Result<Option<i64>, StoreError> {
+    Ok(conn.prepare_cached("SELECT min(at) FROM coat")?.query_row([], |row| row.get(0))?)
+}
+
+/// The piece that bears a code; the one weighed last where two phones gave out the same.
+pub fn piece_of_code(conn: &Connection, code: &str) -> Result<Option<Uuid>, StoreError> {
+    Ok(conn.prepare_cached(PIECE_OF_CODE)?.query_row([code], |row| row.get(0)).optional()?)
+}
+
+/// The coats of a piece, oldest first. They are looked for among those of the weeks after the piece was named, which its
+/// name tells: an index for it would cost every Keep.
+pub fn coats_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Coat>, StoreError> {
+    let named = piece.get_timestamp().map_or(0, |time| {
+        let (seconds, nanos) = time.to_unix();
+        seconds as i64 * 1_000 + i64::from(nanos) / 1_000_000
+    });
+    Coat::select(conn, COATS_OF_PIECE, params![piece, named - DAY_MS, named + LONGEST_ON_THE_SHELF_MS])
+}
+
+/// Coats from `from_ms` (unix ms) on whose piece is in no firing that counts, oldest first.
+pub fn coats_waiting(conn: &Connection, from_ms: i64, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    Coat::select(conn, COATS_WAITING, params![from_ms, limit])
+}
+
+/// Firings, newest first, at most `limit`.
+pub fn firings(conn: &Connection, limit: u32) -> Result<Vec<Firing>, StoreError> {
+    Firing::select(conn, FIRINGS, [limit])
+}
+
+/// Where the pieces of a firing stand, in the order in which a kiln is unloaded: from the top shelf down, from the back left.
+pub fn placements(conn: &Connection, firing: Uuid) -> Result<Vec<Placement>, StoreError> {
+    Placement::select(conn, PLACEMENTS, [firing])
+}
+
+/// The firings a piece was in, oldest first.
+pub fn placements_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Placement>, StoreError> {
+    Placement::select(conn, PLACEMENTS_OF_PIECE, [piece])
+}
+
+/// What was found on pieces that are to be fired again, oldest first, at most `limit`.
+pub fn findings_again(conn: &Connection, limit: u32) -> Result<Vec<Finding>, StoreError> {
+    Finding::select(conn, FINDINGS_AGAIN, [limit])
+}
+
+/// What was found on pieces with this fault, newest first, at most `limit`.
+pub fn findings_of_fault(conn: &Connection, fault: &str, limit: u32) -> Result<Vec<Finding>, StoreError> {
+    Finding::select(conn, FINDINGS_OF_FAULT, params![fault, limit])
+}
+
+/// What coats are looked for by; what is `None` does not matter.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CoatsLike {
+    /// Weighed then, unix ms, both ends included.
+    pub at: RangeInclusive<i64>,
+    /// The form.
+    pub form: Option<Uuid>,
+    /// The glaze.
+    pub glaze: Option<Uuid>,
+    /// The laydown, mg/dm2, both ends included.
+    pub laydown_mg_dm2: RangeInclusive<i64>,
+}
+
+impl CoatsLike {
+    /// Whether a coat is one of those looked for.
+    pub fn is(&self, coat: &Coat) -> bool {
+        self.at.contains(&coat.at)
+            && self.form.is_none_or(|form| form == coat.form)
+            && self.glaze.is_none_or(|glaze| glaze == coat.glaze)
+            && self.laydown_mg_dm2.contains(&coat.laydown_mg_dm2)
+    }
+}
+
+/// The coats that are as `like` says, newest first, at most `limit`.
+pub fn coats_like(conn: &Connection, like: &CoatsLike, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    let (at, laydown) = (&like.at, &like.laydown_mg_dm2);
+    let text = |id: Option<Uuid>| id.map(|id| id.to_string());
+    let params =
+        params![at.start(), at.end(), text(like.form), text(like.glaze), laydown.start(), laydown.end(), limit];
+    Coat::select(conn, COATS_LIKE, params)
+}
+
+/// A coat with what came out of one firing on its piece: what a lesson needs of them, and no more.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CoatAndFinding {
+    /// The coat.
+    pub coat: Uuid,
+    /// The piece.
+    pub piece: Uuid,
+    /// Its form.
+    pub form: Uuid,
+    /// The glaze of the coat.
+    pub glaze: Uuid,
+    /// Code of its zone.
+    pub zone: String,
+    /// When it was weighed, unix ms.
+    pub at: i64,
+    /// Wet weight, mg.
+    pub net_mg: i64,
+    /// Wet weight aimed at, mg.
+    pub aim_mg: i64,
+    /// Laydown reached, mg per dm2.
+    pub laydown_mg_dm2: i64,
+    /// The firing; `None` where the piece was not looked at, and all below with it.
+    pub firing: Option<Uuid>,
+    /// Code of how thick the glaze inside looks.
+    pub inside: Option<String>,
+    /// The same outside.
+    pub outside: Option<String>,
+    /// Faults, as in [`Finding::faults`].
+    pub faults: Option<Pairs>,
+}
+
+/// The newest coats, at most `limit`, newest first, each once for every firing after which its piece was looked at, and once
+/// where it was not. They are taken from all glazes together: an index by glaze would cost every Keep.
+pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFinding>, StoreError> {
+    let mut words = Words::default();
+    let mut select = conn.prepare_cached(COATS_AND_FINDINGS)?;
+    let mut rows = select.query([limit])?;
+    let mut found = Vec::new();
+    while let Some(row) = rows.next()? {
+        found.push(CoatAndFinding {
+            coat: row.get(0)?,
+            piece: row.get(1)?,
+            form: spelt(conn, &mut words, row, 2)?,
+            glaze: spelt(conn, &mut words, row, 3)?,
+            zone: spelt(conn, &mut words, row, 4)?,
+            at: row.get(5)?,
+            net_mg: row.get(6)?,
+            aim_mg: row.get(7)?,
+            laydown_mg_dm2: row.get(8)?,
+            firing: row.get(9)?,
+            inside: row.get(10)?,
+            outside: row.get(11)?,
+            faults: row.get(12)?,
+        });
+    }
+    Ok(found)
+}
+
+/// What came out of a firing on a piece.
+pub fn finding(conn: &Connection, piece: Uuid, firing: Uuid) -> Result<Option<Finding>, StoreError> {
+    Ok(Finding::select(conn, FINDING, params![piece, firing])?.pop())
+}
+
+/// The photographs of a piece, oldest first.
+pub fn photos(conn: &Connection, piece: Uuid) -> Result<Vec<Photo>, StoreError> {
+    Photo::select(conn, PHOTOS, [piece])
+}
+
+/// The names of all photographs of which the journal knows: one that was taken off or taken back may come again.
+pub fn photo_names(conn: &Connection) -> Result<BTreeSet<String>, StoreError> {
+    let events = events_of_kind(conn, &Photo::KIND)?;
+    let name = |event: &Event| event.body.get("sha256").and_then(Value::as_str).map(str::to_owned);
+    Ok(events.iter().filter_map(name).collect())
+}
+
+/// How many coats were weighed from `from_ms` (unix ms) on, and how many of them with the verdict `verdict`.
+pub fn tally(conn: &Connection, from_ms: i64, verdict: &str) -> Result<(i64, i64), StoreError> {
+    let mut select = conn.prepare_cached(TALLY)?;
+    Ok(select.query_row(params![from_ms, verdict], |row| Ok((row.get(0)?, row.get(1)?)))?)
+}
+
+/// How many coats were taken from `bucket` from `from_ms` (unix ms) on, as since its last check. They are counted among all
+/// the coats of that time: an index for it would cost every Keep.
+pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Result<u32, StoreError> {
+    count(conn, COATS_FROM_BUCKET, params![bucket.to_string(), from_ms])
+}
+
+/// A piece that came out right: what a target needs of it, and no more, since Keep waits for it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ControlPiece {
+    /// When it was weighed or typed in, unix ms.
+    pub at: i64,
+    /// Its form.
+    pub form: Uuid,
+    /// What the coat weighed wet, mg.
+    pub net_mg: i64,
+    /// Glazed area of its zone, mm2.
+    pub area_mm2: i64,
+    /// Specific gravity of the bucket then, hundred-thousandths.
+    pub specific_gravity_e5: i64,
+    /// Standard uncertainty of that, hundred-thousandths.
+    pub sg_uncertainty_e5: i64,
+    /// Density of the dry powder relative to water, thousandths.
+    pub powder_density_e3: i64,
+    /// The scale it was weighed on; `None` for an amount typed in.
+    pub scale: Option<Uuid>,
+}
+
+macro_rules! control_piece_of {
+    ($entity:ty, $scale:expr) => {
+        impl From<&$entity> for ControlPiece {
+            fn from(kept: &$entity) -> ControlPiece {
+                let scale: fn(&$entity) -> Option<Uuid> = $scale;
+                ControlPiece {
+                    at: kept.at,
+                    form: kept.form,
+                    net_mg: kept.net_mg,
+                    area_mm2: kept.area_mm2,
+                    specific_gravity_e5: kept.specific_gravity_e5,
+                    sg_uncertainty_e5: kept.sg_uncertainty_e5,
+                    powder_density_e3: kept.powder_density_e3,
+                    scale: scale(kept),
+                }
+            }
+        }
+    };
+}
+
+control_piece_of!(Coat, |coat| Some(coat.scale));
+control_piece_of!(Control, |_| None);
+
+/// The control coats of every glaze and zone, newest first, at most `limit`. Control pieces are few:
+/// a sort is cheap, a walk through all coats in their order is not.
+pub fn latest_control_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    Coat::select(conn, LATEST_CONTROL_COATS, [limit])
+}
+
+/// The control pieces of `glaze` in `zone`, coats and amounts typed in, newest first, at most `limit`.
+pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<ControlPiece>, StoreError> {
+    let mut pieces = Vec::new();
+    let mut select = conn.prepare_cached(CONTROL_COATS)?;
+    let mut rows = select.query(params![glaze.to_string(), zone, limit])?;
+    let mut words = Words::default();
+    while let Some(row) = rows.next()? {
+        pieces.push(control_coat(conn, &mut words, row)?);
+    }
+    pieces.extend(Control::select(conn, CONTROLS, params![glaze, zone, limit])?.iter().map(ControlPiece::from));
+    pieces.sort_by_key(|piece| Reverse(piece.at));
+    pieces.truncate(limit as usize);
+    Ok(pieces)
+}
+
+fn control_coat(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<ControlPiece, StoreError> {
+    Ok(ControlPiece {
+        at: row.get(0)?,
+        form: spelt(conn, words, row, 1)?,
+        net_mg: row.get(2)?,
+        area_mm2: row.get(3)?,
+        specific_gravity_e5: row.get(4)?,
+        sg_uncertainty_e5: row.get(5)?,
+        powder_density_e3: row.get(6)?,
+        scale: Some(spelt(conn, words, row, 7)?),
+    })
+}
+
+/// The test tiles of `glaze`, newest first, at most `limit`.
+pub fn tiles(conn: &Connection, glaze: Uuid, limit: u32) -> Result<Vec<Tile>, StoreError> {
+    Tile::select(conn, TILES, params![glaze, limit])
+}
+
+/// The last check of `bucket`.
+pub fn latest_check(conn: &Connection, bucket: Uuid) -> Result<Option<Check>, StoreError> {
+    Ok(checks(conn, bucket, 1)?.pop())
+}
+
+/// The checks of `bucket`, newest first, at most `limit`.
+pub fn checks(conn: &Connection, bucket: Uuid, limit: u32) -> Result<Vec<Check>, StoreError> {
+    Check::select(conn, CHECKS, params![bucket, limit])
+}
+
+fn count(conn: &Connection, sql: &str, params: impl Params) -> Result<u32, StoreError> {
+    Ok(conn.prepare_cached(sql)?.query_row(params, |row| row.get(0))?)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::schema::{STEPS, climb};
+
+    #[test]
+    fn every_question_is_answered_from_an_index() {
+        let conn = Connection::open_in_memory().unwrap();
+        climb(&conn, STEPS).unwrap();
+        let coats = |which: &str| [Coat::SELECT, which].concat();
+        let findings = |which: &str| [Finding::SELECT, which].concat();
+        for (sql, step) in [
+            (coats(LATEST_COATS), "SCAN coat USING INDEX coat_at"),
+            (coats(EACH_COAT), "SCAN coat USING INDEX coat_at"),
+            (TALLY.to_owned(), "SEARCH coat USING INDEX coat_at (at>?)"),
+            (COATS_FROM_BUCKET.to_owned(), "SEARCH coat USING INDEX coat_at (at>?)"),
+            (CONTROL_COATS.to_owned(), "SEARCH coat USING INDEX coat_control (glaze=? AND zone=?)"),
+            ([Control::SELECT, CONTROLS].concat(), "SEARCH control USING INDEX control_glaze (glaze=? AND zone=?)"),
+            ([Tile::SELECT, TILES].concat(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
+            ([Check::SELECT, CHECKS].concat(), "SEARCH check USING INDEX check_bucket (bucket=?)"),
+            (PIECE_OF_CODE.to_owned(), "SEARCH coat USING INDEX coat_code (code=?)"),
+            (coats(COATS_OF_PIECE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
+            ([Firing::SELECT, FIRINGS].concat(), "SCAN firing USING INDEX firing_at"),
+            (findings(FINDINGS_AGAIN), "SCAN finding USING INDEX finding_again"),
+            (coats(COATS_LIKE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
+            (findings(FINDING), "SEARCH finding USING INDEX finding_piece (piece=? AND firing=?)"),
+        ] {
+            let mut select = conn.prepare(&format!("EXPLAIN QUERY PLAN {sql}")).unwrap();
+            let mut rows = select.raw_query();
+            let mut plan = Vec::new();
+            while let Some(row) = rows.next().unwrap() {
+                plan.push(row.get::<_, String>(3).unwrap());
+            }
+            // A word that is asked for is looked up once.
+            let is_of_a_word = |step: &String| {
+                step.contains("SCALAR SUBQUERY") || step.starts_with("SEARCH word USING COVERING INDEX")
+            };
+            plan.retain(|step| !is_of_a_word(step));
+            assert_eq!(plan, [step], "{sql}: one step, and no sorting");
+        }
+    }
+
+    #[test]
+    fn coats_are_met_with_their_findings_one_by_one() {
+        let conn = Connection::open_in_memory().unwrap();
+        climb(&conn, STEPS).unwrap();
+        let mut select = conn.prepare(&format!("EXPLAIN QUERY PLAN {COATS_AND_FINDINGS}")).unwrap();
+        let plan: Vec<String> = select.query_map([5], |row| row.get(3)).unwrap().map(Result::unwrap).collect();
+        for step in ["SCAN coat USING INDEX coat_at", "SEARCH finding USING INDEX finding_piece (piece=?) LEFT-JOIN"] {
+            assert!(plan.iter().any(|found| found == step), "{step}: {plan:?}");
+        }
+        assert!(!plan.iter().any(|step| step.contains("B-TREE")), "no sorting: {plan:?}");
+    }
+}

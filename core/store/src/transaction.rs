@@ -1,0 +1,652 @@
+//! One command's worth of writing: events appended, what they touch refolded, all or nothing.
+
+use std::borrow::Borrow;
+use std::cmp::Reverse;
+use std::collections::{BTreeMap, BTreeSet};
+
+use rusqlite::{Connection, OptionalExtension, Row, Rows, params};
+use serde::{Deserialize, Serialize};
+use uuid::Uuid;
+
+use super::entity::{Entity, TABLES, Table};
+use super::error::StoreError;
+use super::packed::{self, Words, known_number};
+use crate::journal::{Body, Clock, DeviceId, Event, EventId, Ids, Kind, fold, standing};
+
+/// Bits of an event's place that hold its sequence number; the device's number lies above.
+pub(super) const SEQ_BITS: u32 = 40;
+
+/// A query for events, in the columns that [`event_from_row`] reads.
+macro_rules! select_events {
+    ($which:literal) => {
+        concat!(
+            "SELECT d.id, e.place, e.clock, e.entity, e.kind, e.body \
+             FROM event e JOIN device d ON d.number = e.place >> 40 ",
+            $which
+        )
+    };
+}
+
+/// What a command changed, so that a screen can refresh just that.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Changes {
+    /// The entities touched, each once, sorted.
+    pub entities: Vec<(Kind, Uuid)>,
+    /// The events added, in order.
+    pub events: Vec<EventId>,
+}
+
+/// What takes a command back: the run of events it made on this device. Can be kept as JSON.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Undo {
+    device: DeviceId,
+    first: i64,
+    last: i64,
+}
+
+impl Undo {
+    /// The events of `device` from `first` to `last`.
+    pub fn of(device: DeviceId, first: i64, last: i64) -> Undo {
+        Undo { device, first, last }
+    }
+
+    /// Whether the command changed nothing, so that there is nothing to take back.
+    pub fn is_empty(self) -> bool {
+        self.first > self.last
+    }
+}
+
+/// A command being written. Made by [`Store::transact`](super::Store::transact), the only way to write.
+pub struct Transaction<'a> {
+    conn: &'a Connection,
+    ids: &'a mut dyn Ids,
+    words: &'a mut Words,
+    now_ms: i64,
+    device: Device,
+    first_seq: i64,
+    next_seq: i64,
+    clock: Clock,
+    touched: BTreeSet<(Kind, Uuid)>,
+    events: Vec<EventId>,
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Device {
+    number: i64,
+    pub(super) id: DeviceId,
+}
+
+impl<'a> Transaction<'a> {
+    /// Reads where the journal stands. The write lock must be held already, so that no other process can take the same
+    /// sequence numbers.
+    pub(super) fn begin(
+        conn: &'a Connection,
+        ids: &'a mut dyn Ids,
+        words: &'a mut Words,
+        now_ms: i64,
+    ) -> Result<Self, StoreError> {
+        let device = own_device(conn)?
+            .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })?;
+        let next_seq = last_seq(conn, device.number)? + 1;
+        let clock = last_clock(conn)?;
+        Ok(Transaction {
+            conn,
+            ids,
+            words,
+            now_ms,
+            device,
+            first_seq: next_seq,
+            next_seq,
+            clock,
+            touched: BTreeSet::new(),
+            events: Vec::new(),
+        })
+    }
+
+    /// What was changed and how to take it back.
+    pub(super) fn finish(self) -> (Changes, Undo) {
+        let undo = Undo { device: self.device.id, first: self.first_seq, last: self.next_seq - 1 };
+        (Changes { entities: self.touched.into_iter().collect(), events: self.events }, undo)
+    }
+
+    /// For reading; sees what this command has written so far.
+    pub fn conn(&self) -> &Connection {
+        self.conn
+    }
+
+    /// A name for something new.
+    pub fn new_id(&mut self) -> Uuid {
+        self.ids.next(self.now_ms)
+    }
+
+    /// Keeps `entity` as given. The event says only what differs from what is known, so that two phones that change
+    /// different fields both get their way; where nothing differs there is no event and `None` comes back.
+    pub fn put<E: Entity>(&mut self, entity: &E) -> Result<Option<EventId>, StoreError> {
+        let id = entity.id();
+        let mut events = of_entity(self.conn, self.words, id)?;
+        of_one_kind(&E::KIND, &events)?;
+        let state = fold(&events);
+        let body = entity.difference(state.as_ref())?;
+        if state.is_some() && body.is_empty() {
+            return Ok(None);
+        }
+        let event = self.write(E::KIND, id, body)?;
+        let event_id = event.id();
+        events.push(event);
+        self.refolded(id, &events)?;
+        Ok(Some(event_id))
+    }
+
+    /// Appends an event that sets the fields in `body` and leaves the others as they are.
+    pub fn append(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<EventId, StoreError> {
+        let mut events = of_entity(self.conn, self.words, entity)?;
+        of_one_kind(&kind, &events)?;
+        let event = self.write(kind, entity, body)?;
+        let id = event.id();
+        events.push(event);
+        self.refolded(entity, &events)?;
+        Ok(id)
+    }
+
+    /// Takes back one event of `entity`. Taking back a retraction does its target again.
+    ///
+    /// [`StoreError::BadEvent`] where `entity` has no such event.
+    pub fn retract(&mut self, entity: Uuid, event: EventId) -> Result<EventId, StoreError> {
+        let mut events = of_entity(self.conn, self.words, entity)?;
+        if !events.iter().any(|known| known.id() == event) {
+            return Err(StoreError::BadEvent {
+                details: format!("no event {} of {} to take back", event.seq, event.device.0),
+            });
+        }
+        let retraction = self.write(Kind::RETRACT, entity, Event::retraction(event))?;
+        let id = retraction.id();
+        events.push(retraction);
+        self.refolded(entity, &events)?;
+        Ok(id)
+    }
+
+    /// Takes back all of `entity`'s events that still stand: it is then as if it had never been.
+    pub fn retract_all(&mut self, entity: Uuid) -> Result<(), StoreError> {
+        let mut events = of_entity(self.conn, self.words, entity)?;
+        let standing = standing(&events);
+        let targets: Vec<EventId> = events
+            .iter()
+            .filter(|event| event.kind != Kind::RETRACT && standing.contains(&event.id()))
+            .map(Event::id)
+            .collect();
+        for target in targets {
+            events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
+        }
+        self.refolded(entity, &events)
+    }
+
+    /// Takes back the events of an earlier command that still stand. To do them again, undo this.
+    ///
+    /// [`StoreError::BadEvent`] where `undo` comes from another device or names events that are not here.
+    pub fn undo(&mut self, undo: Undo) -> Result<(), StoreError> {
+        for (entity, targets) in self.made_by(undo)? {
+            let mut events = of_entity(self.conn, self.words, entity)?;
+            let standing = standing(&events);
+            for target in targets.into_iter().filter(|target| standing.contains(target)) {
+                events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
+            }
+            self.refolded(entity, &events)?;
+        }
+        Ok(())
+    }
+
+    /// Does a command again that was taken back, in whatever way: takes back what took it back.
+    ///
+    /// # Errors
+    /// As [`Transaction::undo`].
+    pub fn redo(&mut self, undo: Undo) -> Result<(), StoreError> {
+        for (entity, targets) in self.made_by(undo)? {
+            let mut events = of_entity(self.conn, self.words, entity)?;
+            let standing = standing(&events);
+            let takes_back = |event: &&Event| event.retracted().is_some_and(|target| targets.contains(&target));
+            let retractions = events.iter().filter(|event| standing.contains(&event.id())).filter(takes_back);
+            for retraction in retractions.map(Event::id).collect::<Vec<_>>() {
+                events.push(self.write(Kind::RETRACT, entity, Event::retraction(retraction))?);
+            }
+            self.refolded(entity, &events)?;
+        }
+        Ok(())
+    }
+
+    /// The events of an earlier command, by what they are about. Without what they say: an import makes a hundred thousand.
+    fn made_by(&self, undo: Undo) -> Result<BTreeMap<Uuid, Vec<EventId>>, StoreError> {
+        let mut made: BTreeMap<Uuid, Vec<EventId>> = BTreeMap::new();
+        if undo.is_empty() {
+            return Ok(made);
+        }
+        if undo.device != self.device.id || undo.first < 1 || undo.last >= self.next_seq {
+            return Err(StoreError::BadEvent { details: "no such command to take back".to_owned() });
+        }
+        let Device { number, id: device } = self.device;
+        let mut select = self.conn.prepare_cached("SELECT entity, place FROM event WHERE place BETWEEN ?1 AND ?2")?;
+        let mut rows = select.query([place(number, undo.first), place(number, undo.last)])?;
+        while let Some(row) = rows.next()? {
+            made.entry(row.get(0)?).or_default().push(EventId { device, seq: seq_at(row.get(1)?) });
+        }
+        Ok(made)
+    }
+
+    /// Takes in events made elsewhere, in any order, and returns how many were new. Those already here change nothing.
+    /// A command that takes events in does so before it writes any, so that undoing it takes back its own alone.
+    ///
+    /// [`StoreError::Forked`] where another event holds a place that one of these claims;
+    /// [`StoreError::BadEvent`] where one has a sequence number or a clock that no device can have given it.
+    pub fn ingest(&mut self, events: &[Event]) -> Result<usize, StoreError> {
+        if self.next_seq > self.first_seq {
+            return Err(StoreError::Fault { details: "events are taken in by a command of their own".to_owned() });
+        }
+        let before = self.events.len();
+        let mut touched: BTreeMap<Uuid, Vec<&Event>> = BTreeMap::new();
+        let mut device = None;
+        for event in events {
+            let number = match device {
+                Some((id, number)) if id == event.device => number,
+                _ => device_number(self.conn, event.device)?,
+            };
+            device = Some((event.device, number));
+            if self.take_in(number, event)? {
+                touched.entry(event.entity).or_default().push(event);
+            }
+        }
+        for (entity, new) in touched {
+            // Mostly these are all there are of it, and need not be read again.
+            if count_of_entity(self.conn, entity)? == new.len() as i64 {
+                self.refolded(entity, &new)?;
+            } else {
+                let events = of_entity(self.conn, self.words, entity)?;
+                self.refolded(entity, &events)?;
+            }
+        }
+        Ok(self.events.len() - before)
+    }
+
+    /// Remembers `value` under `name` on this phone alone, or forgets it. Not journalled: it cannot be undone.
+    pub fn choose(&mut self, name: &str, value: Option<&str>) -> Result<(), StoreError> {
+        match value {
+            Some(value) => self
+                .conn
+                .prepare_cached(
+                    "INSERT INTO chosen (name, value) VALUES (?1, ?2) \
+                     ON CONFLICT DO UPDATE SET value = excluded.value WHERE value <> excluded.value",
+                )?
+                .execute([name, value])?,
+            None => self.conn.prepare_cached("DELETE FROM chosen WHERE name = ?1")?.execute([name])?,
+        };
+        Ok(())
+    }
+
+    fn write(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<Event, StoreError> {
+        let is_first = self.next_seq == self.first_seq;
+        self.clock = if is_first { self.clock.begin(self.now_ms) } else { self.clock.tick(self.now_ms) };
+        let event = Event { device: self.device.id, seq: self.next_seq, clock: self.clock, entity, kind, body };
+        if !insert(self.conn, self.words, self.device.number, &event)? {
+            return Err(StoreError::Damaged { details: format!("event {} was there already", event.seq) });
+        }
+        self.next_seq += 1;
+        self.events.push(event.id());
+        Ok(event)
+    }
+
+    /// Adds a foreign event of the device `number` unless it is here already; says whether it was new.
+    fn take_in(&mut self, number: i64, event: &Event) -> Result<bool, StoreError> {
+        let in_range = (1..1 << SEQ_BITS).contains(&event.seq) && Clock::from_packed(event.clock.packed()).is_some();
+        if !in_range {
+            return Err(StoreError::BadEvent { details: "its sequence number or clock is out of range".to_owned() });
+        }
+        if !insert(self.conn, self.words, number, event)? {
+            let known = between(self.conn, self.words, number, event.seq, event.seq)?;
+            return match known.first() {
+                Some(known) if known == event => Ok(false),
+                _ => Err(StoreError::Forked { device: event.device, seq: event.seq }),
+            };
+        }
+        self.clock = self.clock.observe(event.clock);
+        self.events.push(event.id());
+        if number == self.device.number {
+            // This phone's own, come back after an older copy of the studio was restored.
+            self.next_seq = self.next_seq.max(event.seq + 1);
+            self.first_seq = self.next_seq;
+        }
+        Ok(true)
+    }
+
+    fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
+        refold(self.conn, self.words, entity, events)?;
+        for event in events.iter().map(Borrow::borrow).filter(|event| event.kind != Kind::RETRACT) {
+            self.touched.insert((event.kind.clone(), entity));
+        }
+        Ok(())
+    }
+}
+
+/// Makes every fold again from the journal alone.
+pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
+    for table in TABLES {
+        conn.execute(&format!("DELETE FROM \"{}\"", table.kind.name()), [])?;
+    }
+    let mut select = conn.prepare(select_events!("ORDER BY e.entity"))?;
+    let mut rows = select.query([])?;
+    let mut events: Vec<Event> = Vec::new();
+    let mut words = Words::default();
+    while let Some(row) = rows.next()? {
+        let event = event_from_row(conn, &mut words, row)?;
+        if let Some(entity) = events.first().map(|first| first.entity).filter(|entity| *entity != event.entity) {
+            refold(conn, &mut words, entity, &events)?;
+            events.clear();
+        }
+        events.push(event);
+    }
+    if let Some(entity) = events.first().map(|first| first.entity) {
+        refold(conn, &mut words, entity, &events)?;
+    }
+    Ok(())
+}
+
+/// The places of the events that are there and cannot be read.
+pub(super) fn unreadable(conn: &Connection) -> Result<Vec<i64>, StoreError> {
+    let mut select = conn.prepare(select_events!("ORDER BY e.place"))?;
+    let mut rows = select.query([])?;
+    let mut words = Words::default();
+    let mut places = Vec::new();
+    while let Some(row) = rows.next()? {
+        match event_from_row(conn, &mut words, row) {
+            Ok(_) => {}
+            Err(StoreError::Damaged { .. }) => places.push(row.get(1)?),
+            Err(error) => return Err(error),
+        }
+    }
+    Ok(places)
+}
+
+/// All events of one entity, in no particular order.
+pub fn events_of(conn: &Connection, entity: Uuid) -> Result<Vec<Event>, StoreError> {
+    of_entity(conn, &mut Words::default(), entity)
+}
+
+fn count_of_entity(conn: &Connection, entity: Uuid) -> Result<i64, StoreError> {
+    let mut select = conn.prepare_cached("SELECT count(*) FROM event WHERE entity = ?1")?;
+    Ok(select.query_row([entity], |row| row.get(0))?)
+}
+
+fn of_entity(conn: &Connection, words: &mut Words, entity: Uuid) -> Result<Vec<Event>, StoreError> {
+    let mut select = conn.prepare_cached(select_events!("WHERE e.entity = ?1"))?;
+    collect(conn, words, select.query([entity])?)
+}
+
+/// All events of one kind, in no particular order: every event is looked at for it.
+pub(super) fn events_of_kind(conn: &Connection, kind: &Kind) -> Result<Vec<Event>, StoreError> {
+    let Some(number) = known_number(conn, kind.name())? else { return Ok(Vec::new()) };
+    let mut select = conn.prepare(select_events!("WHERE e.kind = ?1"))?;
+    collect(conn, &mut Words::default(), select.query([number])?)
+}
+
+/// The events of `device` after its `seq`, in the order it made them.
+pub fn events_after(conn: &Connection, device: DeviceId, seq: i64) -> Result<Vec<Event>, StoreError> {
+    events_in(conn, device, seq.saturating_add(1), i64::MAX)
+}
+
+/// The events of `device` from its `first` to its `last`, both included, in the order it made them.
+pub fn events_in(conn: &Connection, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+    match number_of(conn, device)? {
+        Some(number) => between(conn, &mut Words::default(), number, first.max(1), last.min((1 << SEQ_BITS) - 1)),
+        None => Ok(Vec::new()),
+    }
+}
+
+fn number_of(conn: &Connection, device: DeviceId) -> Result<Option<i64>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;
+    Ok(select.query_row([device.0], |row| row.get(0)).optional()?)
+}
+
+/// Every device that has made an event here, with the sequence number of its last.
+pub fn devices(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number, id FROM device ORDER BY id")?;
+    let devices = select.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<Vec<_>, _>>()?;
+    devices.into_iter().map(|(number, id)| Ok((DeviceId(id), last_seq(conn, number)?))).collect()
+}
+
+/// Every device, and the sequence number up to which its events are here from the first on. After a recovery, or what was taken
+/// in by halves, later ones may be here too.
+pub fn without_gaps(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreError> {
+    devices(conn)?.into_iter().map(|(device, last)| Ok((device, last_without_gap(conn, device, last)?))).collect()
+}
+
+/// As many events as there are numbers: then none of them is missing. Halved until that is so.
+fn last_without_gap(conn: &Connection, device: DeviceId, last: i64) -> Result<i64, StoreError> {
+    let Some(number) = number_of(conn, device)? else { return Ok(0) };
+    let mut select = conn.prepare_cached("SELECT count(*) FROM event WHERE place BETWEEN ?1 AND ?2")?;
+    let mut is_whole = |to: i64| -> Result<bool, StoreError> {
+        let here: i64 = select.query_row([place(number, 1), place(number, to)], |row| row.get(0))?;
+        Ok(here == to)
+    };
+    if is_whole(last)? {
+        return Ok(last);
+    }
+    let (mut whole, mut broken) = (0, last);
+    while broken - whole > 1 {
+        let middle = whole + (broken - whole) / 2;
+        if is_whole(middle)? { whole = middle } else { broken = middle }
+    }
+    Ok(whole)
+}
+
+/// What one command did, as the journal has it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Command {
+    /// Its events from the first on, at most as many as were asked for.
+    pub events: Vec<Event>,
+    /// How many things they all write about.
+    pub things: u32,
+    /// What takes it back, on the phone that made it.
+    pub undo: Undo,
+}
+
+/// The newest commands of every device, at most `limit` of each, the newest first; of a command at most `most` events are read.
+pub fn latest_commands(conn: &Connection, limit: usize, most: i64) -> Result<Vec<Command>, StoreError> {
+    let (mut commands, mut words) = (Vec::new(), Words::default());
+    for (device, last) in devices(conn)? {
+        let Some(number) = number_of(conn, device)? else { continue };
+        let mut last = Some(last).filter(|last| *last > 0);
+        for _ in 0..limit {
+            let Some(end) = last else { break };
+            let before = last_before_command(conn, number, end)?;
+            let first = before.unwrap_or(0) + 1;
+            let events = between(conn, &mut words, number, first, end.min(first + most - 1))?;
+            let things = things_between(conn, number, first, end)?;
+            commands.push(Command { events, things, undo: Undo::of(device, first, end) });
+            last = before;
+        }
+    }
+    commands.sort_by_key(|command| Reverse(command.events.first().map(Event::order)));
+    Ok(commands)
+}
+
+/// The last event before the command that ended with the event `end`. They are walked through: a long command is rare.
+fn last_before_command(conn: &Connection, number: i64, end: i64) -> Result<Option<i64>, StoreError> {
+    let mut select =
+        conn.prepare_cached("SELECT place, clock FROM event WHERE place BETWEEN ?1 AND ?2 ORDER BY place DESC")?;
+    let mut rows = select.query([place(number, 1), place(number, end)])?;
+    let mut later: Option<Clock> = None;
+    while let Some(row) = rows.next()? {
+        let here = clock(row.get(1)?)?;
+        if later.is_some_and(|later| !later.goes_on_from(here)) {
+            return Ok(Some(seq_at(row.get(0)?)));
+        }
+        later = Some(here);
+    }
+    Ok(None)
+}
+
+/// How many things were written about, not counting what was only taken back.
+fn things_between(conn: &Connection, number: i64, first: i64, last: i64) -> Result<u32, StoreError> {
+    let mut select = conn.prepare_cached(
+        "SELECT count(DISTINCT entity) FROM event WHERE place BETWEEN ?1 AND ?2 \
+         AND kind IS NOT (SELECT number FROM word WHERE text = ?3)",
+    )?;
+    let retract = Kind::RETRACT;
+    Ok(select.query_row(params![place(number, first), place(number, last), retract.name()], |row| row.get(0))?)
+}
+
+/// Every device, how many events it has made, and the moment of its last; `None` where it has made none.
+pub fn last_clocks(conn: &Connection) -> Result<Vec<(DeviceId, i64, Option<Clock>)>, StoreError> {
+    let mut last = Vec::new();
+    for (device, seq) in devices(conn)? {
+        last.push((device, seq, events_in(conn, device, seq, seq)?.first().map(|event| event.clock)));
+    }
+    Ok(last)
+}
+
+/// What was last chosen under `name` on this phone.
+pub fn chosen(conn: &Connection, name: &str) -> Result<Option<String>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT value FROM chosen WHERE name = ?1")?;
+    Ok(select.query_row([name], |row| row.get(0)).optional()?)
+}
+
+/// This device, as the file names it.
+pub fn this_device(conn: &Connection) -> Result<DeviceId, StoreError> {
+    own_device(conn)?
+        .map(|device| device.id)
+        .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })
+}
+
+/// This device, or `None` in a file so new that it has no name yet.
+pub(super) fn own_device(conn: &Connection) -> Result<Option<Device>, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number, id FROM device WHERE own = 1")?;
+    Ok(select.query_row([], |row| Ok(Device { number: row.get(0)?, id: DeviceId(row.get(1)?) })).optional()?)
+}
+
+/// Names this device in a new file, unless another process just did; gives its name.
+pub(super) fn name_own_device(conn: &Connection, id: DeviceId) -> Result<DeviceId, StoreError> {
+    if let Some(named) = own_device(conn)? {
+        return Ok(named.id);
+    }
+    conn.execute("INSERT INTO device (id, own) VALUES (?1, 1)", [id.0])?;
+    Ok(id)
+}
+
+/// Gives this device another name from now on; what was made under the old one stays its.
+pub(super) fn rename_own_device(conn: &Connection, id: DeviceId) -> Result<(), StoreError> {
+    let Some(own) = own_device(conn)? else {
+        return Err(StoreError::Damaged { details: "the file does not say which device it is on".to_owned() });
+    };
+    if last_seq(conn, own.number)? == 0 {
+        // Nobody ever heard of the old one.
+        conn.execute("UPDATE device SET id = ?1 WHERE own = 1", [id.0])?;
+    } else {
+        conn.execute("UPDATE device SET own = 0 WHERE own = 1", [])?;
+        conn.execute("INSERT INTO device (id, own) VALUES (?1, 1)", [id.0])?;
+    }
+    Ok(())
+}
+
+/// The short number of a device, given to it here if it is new.
+fn device_number(conn: &Connection, id: DeviceId) -> Result<i64, StoreError> {
+    let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;
+    match select.query_row([id.0], |row| row.get(0)).optional()? {
+        Some(number) => Ok(number),
+        None => {
+            conn.prepare_cached("INSERT INTO device (id) VALUES (?1)")?.execute([id.0])?;
+            Ok(conn.last_insert_rowid())
+        }
+    }
+}
+
+/// The place of the event `seq` of the device `number`.
+fn place(number: i64, seq: i64) -> i64 {
+    (number << SEQ_BITS) + seq
+}
+
+pub(super) fn seq_at(place: i64) -> i64 {
+    place & ((1 << SEQ_BITS) - 1)
+}
+
+fn last_seq(conn: &Connection, number: i64) -> Result<i64, StoreError> {
+    let mut select = conn.prepare_cached("SELECT max(place) FROM event WHERE place >= ?1 AND place < ?2")?;
+    let last: Option<i64> = select.query_row([place(number, 0), place(number + 1, 0)], |row| row.get(0))?;
+    Ok(last.map_or(0, seq_at))
+}
+
+/// The latest moment in the journal. A device's clock never goes back, so its last event has its latest.
+fn last_clock(conn: &Connection) -> Result<Clock, StoreError> {
+    let mut select = conn.prepare_cached(
+        "SELECT max((SELECT clock FROM event WHERE place >= number << 40 AND place < (number + 1) << 40 \
+         ORDER BY place DESC LIMIT 1)) FROM device",
+    )?;
+    let last: Option<i64> = select.query_row([], |row| row.get(0))?;
+    last.map_or(Ok(Clock::ZERO), clock)
+}
+
+fn clock(packed: i64) -> Result<Clock, StoreError> {
+    Clock::from_packed(packed)
+        .ok_or_else(|| StoreError::Damaged { details: "an event has an impossible clock".to_owned() })
+}
+
+/// Adds an event; says whether its place was free.
+fn insert(conn: &Connection, words: &mut Words, number: i64, event: &Event) -> Result<bool, StoreError> {
+    let kind = words.number(conn, event.kind.name())?;
+    let body = packed::pack(conn, words, event.entity, &event.body)?;
+    let mut insert = conn.prepare_cached(
+        "INSERT INTO event (place, entity, clock, kind, body) VALUES (?1, ?2, ?3, ?4, ?5) ON CONFLICT DO NOTHING",
+    )?;
+    let row = params![place(number, event.seq), event.entity, event.clock.packed(), kind, body];
+    Ok(insert.execute(row)? == 1)
+}
+
+fn between(conn: &Connection, words: &mut Words, number: i64, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+    let mut select = conn.prepare_cached(select_events!("WHERE e.place BETWEEN ?1 AND ?2 ORDER BY e.place"))?;
+    collect(conn, words, select.query([place(number, first), place(number, last)])?)
+}
+
+fn collect(conn: &Connection, words: &mut Words, mut rows: Rows<'_>) -> Result<Vec<Event>, StoreError> {
+    let mut events = Vec::new();
+    while let Some(row) = rows.next()? {
+        events.push(event_from_row(conn, words, row)?);
+    }
+    Ok(events)
+}
+
+fn event_from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<Event, StoreError> {
+    let entity = row.get(3)?;
+    let packed = row.get_ref(5)?.as_blob().map_err(rusqlite::Error::from)?;
+    Ok(Event {
+        device: DeviceId(row.get(0)?),
+        seq: seq_at(row.get(1)?),
+        clock: clock(row.get(2)?)?,
+        entity,
+        kind: Kind::named(words.text(conn, row.get(4)?)?.to_owned()),
+        body: packed::unpack(conn, words, entity, packed)?,
+    })
+}
+
+/// Refuses to say of an entity that it is of another kind than its events say: the fold would not hear it.
+fn of_one_kind(kind: &Kind, events: &[Event]) -> Result<(), StoreError> {
+    match events.iter().map(|event| &event.kind).find(|known| *known != kind && **known != Kind::RETRACT) {
+        None => Ok(()),
+        Some(known) => {
+            Err(StoreError::BadEvent { details: format!("a {} cannot become a {}", known.name(), kind.name()) })
+        }
+    }
+}
+
+/// Makes the rows of `entity` what its events say.
+fn refold<E: Borrow<Event>>(
+    conn: &Connection,
+    words: &mut Words,
+    entity: Uuid,
+    events: &[E],
+) -> Result<(), StoreError> {
+    let events = || events.iter().map(Borrow::borrow);
+    let state = fold(events());
+    let mut kinds: Vec<&Kind> = events().map(|event| &event.kind).collect();
+    kinds.sort();
+    kinds.dedup();
+    for table in kinds.into_iter().filter_map(Table::named) {
+        table.project(conn, words, entity, state.as_ref())?;
+    }
+    Ok(())
+}

@@ -1,0 +1,159 @@
+//! Why the devices could not be kept alike, in a sentence that tells the potter what to do.
+
+use std::error::Error;
+use std::io;
+
+use laydown_store::StoreError;
+use laydown_store::journal::segment::{SegmentError, Wrong};
+use opendal::ErrorKind;
+
+/// What went wrong. `Display` is for the potter; what this device has is untouched by any of them. Never holds a secret.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum RemoteError {
+    /// Nobody answered.
+    #[error("Nobody answers there. Nothing is lost: try again when the phone is connected.")]
+    NoNetwork,
+    /// The server does not know this name and password, or they may not do this.
+    #[error("The server does not accept what it was given: name and password, or key and secret. Type them again.")]
+    WrongPassword,
+    /// Nothing of the kind is at that address.
+    #[error("There is no such place at this address. Check it letter by letter.")]
+    WrongAddress,
+    /// The folder is not there any more.
+    #[error("That folder is not there any more, or the app that keeps it does not answer. Choose it again.")]
+    NoFolder,
+    /// No room left.
+    #[error("There is no room left in that place. Make room there, or choose another place.")]
+    Full,
+    /// The folder may not be written.
+    #[error("laydown may not write in that folder. Allow it, or choose another one.")]
+    NotAllowed,
+    /// The server showed a certificate that nobody vouches for.
+    #[error(
+        "The server could not prove who it is, so nothing was sent. Check the address, or ask who runs the server."
+    )]
+    Certificate,
+    /// The files there were sealed with another passphrase.
+    #[error("This is not the passphrase of the files there. Type it again.")]
+    WrongPassphrase,
+    /// The files there are sealed, and no passphrase was given.
+    #[error("The files there are sealed. Type their passphrase.")]
+    NoPassphrase,
+    /// A file of the journal is not as it was written. It is skipped and asked for again next time.
+    #[error("{0} It was left out. On the phone that wrote it, choose “Check what is there”.")]
+    DamagedSegment(SegmentError),
+    /// A file of the journal was written by a newer program. It is skipped and asked for again next time.
+    #[error("Another phone has a newer laydown. Update the app here, then choose “Agree now” again.")]
+    Newer,
+    /// A photograph is not as it was put there. It is skipped and asked for again next time.
+    #[error(
+        "The photograph “{file}” is damaged there. It was left out. On the phone that took it, choose “Check what is there”."
+    )]
+    DamagedPhotograph {
+        /// The file on the shelf.
+        file: String,
+    },
+    /// Events of a device lie there, but not those that come before.
+    #[error(
+        "Entries {first} to {last} of the phone {device} are missing there. Choose “Agree now” on that phone, then here again."
+    )]
+    Missing {
+        /// The device that made them.
+        device: String,
+        /// The sequence number of the first that is missing.
+        first: i64,
+        /// The sequence number of the last that is missing.
+        last: i64,
+    },
+    /// The potter stopped it.
+    #[error("Stopped. What was done stays done, and the rest follows next time.")]
+    Stopped,
+    /// The place failed in another way.
+    #[error("That place did not do what it was asked to. Nothing is lost: try again later.")]
+    Failed {
+        /// What is known of it, for a report.
+        details: String,
+    },
+    /// This device's own studio could not be read or written, or contradicts what is there.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+}
+
+impl RemoteError {
+    /// The technical side, for a report. Holds neither secrets nor entries of the potter's.
+    pub fn details(&self) -> String {
+        match self {
+            RemoteError::Failed { details } => details.clone(),
+            RemoteError::Store(error) => error.details(),
+            other => format!("{other:?}"),
+        }
+    }
+}
+
+impl From<opendal::Error> for RemoteError {
+    /// Nothing of the error's own text is kept: it holds addresses and whatever a server chose to say.
+    fn from(error: opendal::Error) -> RemoteError {
+        let status = status_of(&error);
+        if causes(&error).any(is_of_certificate) {
+            return RemoteError::Certificate;
+        }
+        match (status, error.kind()) {
+            (Some(401 | 403), _) => RemoteError::WrongPassword,
+            (Some(507 | 413), _) => RemoteError::Full,
+            (Some(404 | 405 | 409 | 301..=308), _) => RemoteError::WrongAddress,
+            (Some(status), kind) => RemoteError::Failed { details: format!("{kind}, status {status}") },
+            (None, ErrorKind::PermissionDenied) => RemoteError::NotAllowed,
+            (None, ErrorKind::NotFound | ErrorKind::NotADirectory | ErrorKind::ConfigInvalid) => {
+                RemoteError::WrongAddress
+            }
+            (None, kind) => of_cause(&error).unwrap_or_else(|| RemoteError::Failed { details: kind.to_string() }),
+        }
+    }
+}
+
+fn of_cause(error: &opendal::Error) -> Option<RemoteError> {
+    causes(error).find_map(|cause| {
+        if cause.is::<reqwest::Error>() {
+            return Some(RemoteError::NoNetwork);
+        }
+        match cause.downcast_ref::<io::Error>()?.kind() {
+            io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded | io::ErrorKind::FileTooLarge => {
+                Some(RemoteError::Full)
+            }
+            io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => Some(RemoteError::NotAllowed),
+            io::ErrorKind::NotFound | io::ErrorKind::NotADirectory => Some(RemoteError::WrongAddress),
+            _ => None,
+        }
+    })
+}
+
+/// The HTTP status, which OpenDAL tells only in its text.
+fn status_of(error: &opendal::Error) -> Option<u16> {
+    let text = error.to_string();
+    let (_, after) = text.split_once("Parts { status: ")?;
+    after.get(..3)?.parse().ok()
+}
+
+fn causes<'a>(error: &'a (dyn Error + 'static)) -> impl Iterator<Item = &'a (dyn Error + 'static)> {
+    std::iter::successors(Some(error), |&error| -> Option<&'a (dyn Error + 'static)> {
+        // An error within an io::Error is no source of it.
+        let inner = error.downcast_ref::<io::Error>().and_then(io::Error::get_ref);
+        inner.map(|inner| inner as &(dyn Error + 'static)).or_else(|| error.source())
+    })
+}
+
+fn is_of_certificate(cause: &(dyn Error + 'static)) -> bool {
+    matches!(cause.downcast_ref(), Some(rustls::Error::InvalidCertificate(_) | rustls::Error::NoCertificatesPresented))
+}
+
+impl From<SegmentError> for RemoteError {
+    fn from(error: SegmentError) -> RemoteError {
+        if error.wrong == Wrong::Newer { RemoteError::Newer } else { RemoteError::DamagedSegment(error) }
+    }
+}
+
+/// A segment that is damaged already on the outside.
+pub(crate) fn damaged(name: &str, wrong: Wrong) -> RemoteError {
+    RemoteError::DamagedSegment(SegmentError { name: name.to_owned(), wrong })
+}

@@ -1,0 +1,100 @@
+//! What is asked of this device's studio, and how a [`Store`] answers it.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::time::{SystemTime, UNIX_EPOCH};
+
+use laydown_store::journal::{DeviceId, Event};
+use laydown_store::photos::develop;
+use laydown_store::{Store, StoreError, events_in, query, without_gaps};
+
+/// A studio that can be kept alike with others.
+pub trait Journal {
+    /// This device.
+    fn device(&self) -> DeviceId;
+
+    /// How far each device's events are here: the sequence number of the last, from the first on without a gap.
+    ///
+    /// # Errors
+    /// When the studio cannot be read.
+    fn version(&self) -> Result<BTreeMap<DeviceId, i64>, StoreError>;
+
+    /// The events of `device` from `first` to `last`, both included, in order.
+    ///
+    /// # Errors
+    /// When the studio cannot be read.
+    fn events(&self, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError>;
+
+    /// Takes events in, and says how many were new.
+    ///
+    /// # Errors
+    /// When they contradict what is here, or cannot be kept.
+    fn take_in(&self, events: &[Event]) -> Result<usize, StoreError>;
+
+    /// The photographs that records name, and the bytes of each whose file is here.
+    ///
+    /// # Errors
+    /// When the studio cannot be read.
+    fn photographs(&self) -> Result<BTreeMap<String, Option<u64>>, StoreError>;
+
+    /// The file of a photograph that is here.
+    ///
+    /// # Errors
+    /// When it cannot be read.
+    fn photograph(&self, sha256: &str) -> Result<Vec<u8>, StoreError>;
+
+    /// Keeps the file of a photograph; says whether it is that photograph.
+    ///
+    /// # Errors
+    /// When it cannot be kept.
+    fn adopt(&self, sha256: &str, picture: &[u8]) -> Result<bool, StoreError>;
+}
+
+impl Journal for Store {
+    fn device(&self) -> DeviceId {
+        Store::device(self)
+    }
+
+    fn version(&self) -> Result<BTreeMap<DeviceId, i64>, StoreError> {
+        self.read(|conn| Ok(without_gaps(conn)?.into_iter().collect()))
+    }
+
+    fn events(&self, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+        self.read(|conn| events_in(conn, device, first, last))
+    }
+
+    fn take_in(&self, events: &[Event]) -> Result<usize, StoreError> {
+        self.merge(now_ms(), events)
+    }
+
+    fn photographs(&self) -> Result<BTreeMap<String, Option<u64>>, StoreError> {
+        let names: BTreeSet<String> = self.read(query::photo_names)?;
+        let sized = names.into_iter().map(|name| {
+            let here = self.photos().has(&name);
+            let size = here.then(|| std::fs::metadata(self.photos().file(&name)).map(|file| file.len())).transpose()?;
+            Ok((name, size))
+        });
+        sized.collect()
+    }
+
+    fn photograph(&self, sha256: &str) -> Result<Vec<u8>, StoreError> {
+        Ok(std::fs::read(self.photos().file(sha256))?)
+    }
+
+    /// The preview is made here again: it is quicker than fetching it, and only a picture that can be read is kept.
+    fn adopt(&self, sha256: &str, picture: &[u8]) -> Result<bool, StoreError> {
+        match develop(picture) {
+            Ok(photo) if photo.sha256 == sha256 => {
+                self.photos().put(&photo)?;
+                self.settle_photos()?;
+                Ok(true)
+            }
+            _ => Ok(false),
+        }
+    }
+}
+
+/// Unix time, ms. It only dates the taking in; events bring their own clock.
+fn now_ms() -> i64 {
+    let since = SystemTime::now().duration_since(UNIX_EPOCH).unwrap_or_default();
+    i64::try_from(since.as_millis()).unwrap_or(i64::MAX)
+}

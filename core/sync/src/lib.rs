@@ -1,0 +1,33 @@
+//! Keeps the studios of several devices alike, through any place that can hold files: a folder, a WebDAV server or an S3
+//! bucket. The only part of laydown that touches a network, and only while [`sync`] is called.
+//!
+//! What lies on such a [`Shelf`]:
+//!
+//! ```text
+//! devices/WRITER/journal/DEVICE/000000000001-000000000500.jsonl.zst   events of a device, see laydown_store::journal::segment
+//! devices/WRITER/photos/SHA256.picture                                 a photograph, JPEG or PNG
+//! devices/WRITER/key.age                                               where the files are sealed: what opens them
+//! ```
+//!
+//! Each device writes only below its own name, and never changes a file it has put there, so the place needs to know
+//! nothing but get, put and list, and two devices never stand in each other's way. Nearly always WRITER is DEVICE; a device
+//! puts down another's events only where the shelf lacks them, as after the other was lost and its studio came back from a
+//! backup. A photograph is put there once, by whoever comes first.
+//!
+//! With a passphrase every file is sealed by age before it leaves the phone, and its name ends in `.age`. Then the shelf's
+//! owner can read which devices there are, how many events each has made and when, and how many photographs and how large;
+//! a photograph's name says nothing of what it shows. `age --decrypt` and the passphrase open `key.age`, which holds the
+//! identity that opens the files beside it.
+
+mod error;
+mod journal;
+mod place;
+mod seal;
+mod shelf;
+mod sync;
+
+pub use error::RemoteError;
+pub use journal::Journal;
+pub use place::{Connection, Patience, Place, Secret};
+pub use shelf::{Entry, Shelf};
+pub use sync::{Options, Outcome, Progress, sync};
