@@ -25,13 +25,13 @@ fileprivate extension RustBuffer {
     }
 
     static func from(_ ptr: UnsafeBufferPointer<UInt8>) -> RustBuffer {
-        try! rustCall { ffi_laydown_bindings_rustbuffer_from_bytes(ForeignBytes(bufferPointer: ptr), $0) }
+        try! rustCall { ffi_laydown_app_rustbuffer_from_bytes(ForeignBytes(bufferPointer: ptr), $0) }
     }
 
     // Frees the buffer in place.
     // The buffer must not be used after this is called.
     func deallocate() {
-        try! rustCall { ffi_laydown_bindings_rustbuffer_free(self, $0) }
+        try! rustCall { ffi_laydown_app_rustbuffer_free(self, $0) }
     }
 }
 
@@ -327,7 +327,7 @@ private func makeRustCall<T, E: Swift.Error>(
     _ callback: (UnsafeMutablePointer<RustCallStatus>) -> T,
     errorHandler: ((RustBuffer) throws -> E)?
 ) throws -> T {
-    uniffiEnsureLaydownBindingsInitialized()
+    uniffiEnsureLaydownAppInitialized()
     var callStatus = RustCallStatus.init()
     let returnedVal = callback(&callStatus)
     try uniffiCheckCallStatus(callStatus: callStatus, errorHandler: errorHandler)
@@ -716,7 +716,7 @@ open class FolderImpl: Folder, @unchecked Sendable {
     @_documentation(visibility: private)
 #endif
     public func uniffiCloneHandle() -> UInt64 {
-        return try! rustCall { uniffi_laydown_bindings_fn_clone_folder(self.handle, $0) }
+        return try! rustCall { uniffi_laydown_app_fn_clone_folder(self.handle, $0) }
     }
     // No primary constructor declared for this class.
 
@@ -726,7 +726,7 @@ open class FolderImpl: Folder, @unchecked Sendable {
             return
         }
 
-        try! rustCall { uniffi_laydown_bindings_fn_free_folder(handle, $0) }
+        try! rustCall { uniffi_laydown_app_fn_free_folder(handle, $0) }
     }
 
     
@@ -738,7 +738,7 @@ open class FolderImpl: Folder, @unchecked Sendable {
 open func get(path: String)throws  -> Data?  {
     return try  FfiConverterOptionData.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_folder_get(
+    uniffi_laydown_app_fn_method_folder_get(
             self.uniffiCloneHandle(),
         FfiConverterString.lower(path),uniffiCallStatus
     )
@@ -750,7 +750,7 @@ open func get(path: String)throws  -> Data?  {
      */
 open func put(path: String, bytes: Data)throws   {try rustCallWithError(FfiConverterTypeFolderError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_folder_put(
+    uniffi_laydown_app_fn_method_folder_put(
             self.uniffiCloneHandle(),
         FfiConverterString.lower(path),
         FfiConverterData.lower(bytes),uniffiCallStatus
@@ -764,7 +764,7 @@ open func put(path: String, bytes: Data)throws   {try rustCallWithError(FfiConve
 open func list()throws  -> [FolderEntry]  {
     return try  FfiConverterSequenceTypeFolderEntry.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_folder_list(
+    uniffi_laydown_app_fn_method_folder_list(
             self.uniffiCloneHandle(),uniffiCallStatus
     )
 })
@@ -889,7 +889,7 @@ fileprivate struct UniffiCallbackInterfaceFolder {
 }
 
 private func uniffiCallbackInitFolder() {
-    uniffi_laydown_bindings_fn_init_callback_vtable_folder(UniffiCallbackInterfaceFolder.vtablePtr)
+    uniffi_laydown_app_fn_init_callback_vtable_folder(UniffiCallbackInterfaceFolder.vtablePtr)
 }
 
 #if swift(>=5.8)
@@ -1003,7 +1003,7 @@ open class Stop: StopProtocol, @unchecked Sendable {
     @_documentation(visibility: private)
 #endif
     public func uniffiCloneHandle() -> UInt64 {
-        return try! rustCall { uniffi_laydown_bindings_fn_clone_stop(self.handle, $0) }
+        return try! rustCall { uniffi_laydown_app_fn_clone_stop(self.handle, $0) }
     }
     /**
      * One for a single meeting.
@@ -1012,7 +1012,7 @@ public convenience init() {
     let handle =
         try! rustCall() {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_constructor_stop_new(uniffiCallStatus
+    uniffi_laydown_app_fn_constructor_stop_new(uniffiCallStatus
     )
 }
     self.init(unsafeFromHandle: handle)
@@ -1024,7 +1024,7 @@ public convenience init() {
             return
         }
 
-        try! rustCall { uniffi_laydown_bindings_fn_free_stop(handle, $0) }
+        try! rustCall { uniffi_laydown_app_fn_free_stop(handle, $0) }
     }
 
     
@@ -1035,7 +1035,7 @@ public convenience init() {
      */
 open func stop()  {try! rustCall() {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_stop_stop(
+    uniffi_laydown_app_fn_method_stop_stop(
             self.uniffiCloneHandle(),uniffiCallStatus
     )
 }
@@ -1092,14 +1092,194 @@ public func FfiConverterTypeStop_lower(_ value: Stop) -> UInt64 {
 
 
 /**
- * One studio, open. Every call may come from any thread.
+ * One studio: its file, open. Every call may come from any thread.
  */
 public protocol StudioProtocol: AnyObject, Sendable {
     
     /**
-     * Takes a firing on to its next state; one that is done is opened again.
+     * What the shell itself acts on: whether it speaks and ticks.
+     *
+     * # Errors
+     * As every read: [`StudioError::Unreadable`] or [`StudioError::Busy`].
      */
-    func advance(now: Now, firing: String) throws  -> Kept
+    func preferences() throws  -> Preferences
+    
+    /**
+     * Takes back the command that answered with `token`; the answer's own token does it again.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     */
+    func undo(now: Now, token: String) throws  -> Kept
+    
+    /**
+     * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
+     *
+     * # Errors
+     * [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
+     */
+    func backUp(into: PathBuf) throws  -> String
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, `copy`, and remembers that there is one. Answers with what to
+     * say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole.
+     */
+    func backedUp(now: Now, copy: PathBuf) throws  -> String
+    
+    /**
+     * The Backup page.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    func backup(now: Now) throws  -> BackupView
+    
+    /**
+     * Writes `what` ([`Export::what`]) for other programs into a file at `into`. Answers with what to say once it lies where
+     * it is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when there is no such thing to write; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * it cannot be written: then it is not there.
+     */
+    func export(what: String, into: PathBuf) throws  -> String
+    
+    /**
+     * Takes a backup in, or a journal of JSON lines: what is here already stays as it is, what is new is added. Answers with
+     * what to say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     */
+    func takeIn(now: Now, from: PathBuf) throws  -> String
+    
+    /**
+     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+    func backUpEvery(now: Now, every: String) throws 
+    
+    /**
+     * Reads the backup that has arrived in the folder: `copy` is what was read from there, `place` the task's folder, `file`
+     * what the phone's system calls the file there. Answers with the older ones of its own that may now be removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
+     * may be removed then.
+     */
+    func backedUpByItself(now: Now, place: String, file: String, copy: PathBuf) throws  -> [String]
+    
+    /**
+     * The backup to make now by itself; `None` where there is none to make. With `asked`, the potter wants one now, whatever
+     * the day, and whether or not there is something new.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when one is asked for and no folder is chosen.
+     */
+    func backupDue(now: Now, asked: Bool) throws  -> BackupTask?
+    
+    /**
+     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * chosen. It counts as not backed up.
+     *
+     * # Errors
+     * As every command.
+     */
+    func backupFailed(now: Now, trouble: BackupTrouble) throws 
+    
+    /**
+     * Remembers that these backups are not in the folder any more. What could not be removed is named again next time.
+     *
+     * # Errors
+     * As every command.
+     */
+    func backupsRemoved(now: Now, files: [String]) throws 
+    
+    /**
+     * Chooses the folder: `place` names it to the phone's system, `called` to the potter. Backups in another folder chosen
+     * before are the potter's from then on, and are never removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when no folder is named.
+     */
+    func keepBackupsIn(now: Now, place: String, called: String) throws 
+    
+    /**
+     * The page of the bucket `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such bucket.
+     */
+    func bucket(now: Now, id: String) throws  -> BucketView
+    
+    /**
+     * The Buckets screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    func buckets(now: Now) throws  -> BucketsView
+    
+    /**
+     * The record of the coat `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    func coat(now: Now, id: String) throws  -> CoatView
+    
+    /**
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    func setControl(now: Now, id: String, control: Bool) throws  -> Kept
+    
+    /**
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    func takeBackCoat(now: Now, id: String) throws  -> Kept
+    
+    /**
+     * The phones that have written here.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    func devices(now: Now) throws  -> DevicesView
+    
+    /**
+     * The Findings screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    func findings() throws  -> FindingsView
+    
+    /**
+     * What is known of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+    func glazeFindings(now: Now, id: String) throws  -> GlazeFindingsView
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+    func takeBest(now: Now, id: String, best: String) throws  -> Kept
     
     /**
      * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
@@ -1111,281 +1291,285 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop) throws  -> String
     
     /**
-     * Writes everything into one file and reads it again; answers with what it holds.
-     */
-    func backUp(into: String) throws  -> String
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-    func backUpEvery(now: Now, every: String) throws 
-    
-    /**
-     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
-     */
-    func backedUp(now: Now, copy: String) throws  -> String
-    
-    /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-    func backedUpByItself(now: Now, place: String, file: String, copy: String) throws  -> [String]
-    
-    /**
-     * The Backup page.
-     */
-    func backup(now: Now) throws  -> BackupView
-    
-    /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
-     */
-    func backupDue(now: Now, asked: Bool) throws  -> BackupTask?
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-    func backupFailed(now: Now, trouble: BackupTrouble) throws 
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-    func backupsRemoved(now: Now, files: [String]) throws 
-    
-    /**
-     * One bucket's page.
-     */
-    func bucket(now: Now, id: String) throws  -> BucketView
-    
-    /**
-     * The Buckets screen.
-     */
-    func buckets(now: Now) throws  -> BucketsView
-    
-    /**
-     * The record of one coat.
-     */
-    func coat(now: Now, id: String) throws  -> CoatView
-    
-    /**
-     * Two pieces side by side; a control piece on the right where `right` is empty.
-     */
-    func compare(now: Now, left: String, right: String) throws  -> CompareView
-    
-    /**
-     * A firing on one sheet, to be painted as a picture or a page.
-     */
-    func contactSheet(now: Now, firing: String) throws  -> ContactSheetView
-    
-    /**
-     * The phones that have written here.
-     */
-    func devices(now: Now) throws  -> DevicesView
-    
-    /**
      * What was done lately, on all phones.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
     func doings(now: Now) throws  -> HistoryView
     
     /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-    func export(what: String, into: String) throws  -> String
-    
-    /**
-     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
-     */
-    func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
-    
-    /**
-     * The Findings screen.
-     */
-    func findings() throws  -> FindingsView
-    
-    /**
-     * A firing's page.
-     */
-    func firing(now: Now, id: String) throws  -> FiringView
-    
-    /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
-     * the folder that this answers with, if it needed one.
-     */
-    func forgetMeetingPlace(now: Now) throws  -> String
-    
-    /**
-     * What fired pots say of one glaze.
-     */
-    func glazeFindings(now: Now, id: String) throws  -> GlazeFindingsView
-    
-    /**
-     * All that was ever said of one thing.
+     * All that was ever said of the thing with this id, what no longer counts included.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing was ever said of it.
      */
     func history(now: Now, id: String) throws  -> HistoryView
     
     /**
+     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
+     */
+    func redo(now: Now, token: String) throws  -> Kept
+    
+    /**
      * The Studio screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
     func house(now: Now) throws  -> HouseView
     
     /**
-     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
+     * What taking in the spreadsheet in `file` would do. `columns` holds what was chosen: under the key of a column or a
+     * question of the view, the code of an item.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the file is no sheet that can be read; its sentence says what to do.
      */
-    func `import`(now: Now, file: String, chosen: [Value]) throws  -> ImportView
+    func `import`(now: Now, file: PathBuf, columns: [Value]) throws  -> ImportView
     
     /**
-     * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
+     * Takes the spreadsheet in `file` in, as [`Studio::import`] said with the same `columns`. One command, with one undo.
+     *
+     * # Errors
+     * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
+     * take in. Nothing is half taken in.
      */
-    func keep(now: Now, entry: WeighEntry) throws  -> Kept
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-    func keepBackupsIn(now: Now, place: String, called: String) throws 
-    
-    /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
-     */
-    func keepPhoto(now: Now, piece: String, firing: String, file: String) throws  -> Kept
-    
-    /**
-     * Keeps a sheet.
-     */
-    func keepSheet(now: Now, entry: SheetEntry) throws  -> Kept
+    func takeInSheet(now: Now, file: PathBuf, columns: [Value]) throws  -> Kept
     
     /**
      * The Kiln screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
     func kiln(now: Now) throws  -> KilnView
     
     /**
-     * Puts pieces on a shelf, each where there is room.
+     * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
+     * is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when one of them is gone.
+     */
+    func compare(now: Now, left: String, right: String) throws  -> CompareView
+    
+    /**
+     * A firing on one sheet.
+     *
+     * # Errors
+     * [`crate::StudioError::Missing`] when there is no such firing.
+     */
+    func contactSheet(now: Now, firing: String) throws  -> ContactSheetView
+    
+    /**
+     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
+     * glazed last where nothing is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
+     */
+    func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
+    
+    /**
+     * Takes a firing on to its next state; one that is done is opened again.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
+     */
+    func advance(now: Now, firing: String) throws  -> Kept
+    
+    /**
+     * A firing's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
+     */
+    func firing(now: Now, id: String) throws  -> FiringView
+    
+    /**
+     * Puts pieces on a shelf, each where there is room. One that is in this firing already moves to that shelf.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
+     * [`StudioError::Missing`] for what is gone.
      */
     func load(now: Now, firing: String, pieces: [String], shelf: UInt32) throws  -> Kept
     
     /**
-     * Puts all that waits into a firing, as far as there is room.
+     * Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
+     *
+     * # Errors
+     * As [`Studio::load`].
      */
     func loadAll(now: Now, firing: String) throws  -> Kept
     
     /**
+     * Moves a piece on its shelf, as its grip was dragged to `to`.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     */
+    func place(now: Now, firing: String, piece: String, to: Spot) throws  -> Kept
+    
+    /**
+     * Takes a piece out of a firing.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+     * [`StudioError::Missing`] for what is gone.
+     */
+    func takeOut(now: Now, firing: String, piece: String) throws  -> Kept
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
+     */
+    func tickBefore(now: Now, firing: String, what: String, done: Bool) throws  -> Kept
+    
+    /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+    func keepPhoto(now: Now, piece: String, firing: String, file: PathBuf) throws  -> Kept
+    
+    /**
      * Keeps what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
      */
     func look(now: Now, firing: String, piece: String, look: Look) throws  -> Kept
     
     /**
      * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
      */
     func lookAt(now: Now, firing: String, piece: String) throws  -> LookView
     
     /**
-     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
-     */
-    func photograph(now: Now, entry: SheetEntry, file: String) throws  -> Redrawn
-    
-    /**
-     * A piece's page.
-     */
-    func piece(now: Now, id: String) throws  -> PieceView
-    
-    /**
-     * Moves a piece on its shelf, as its grip was dragged.
-     */
-    func place(now: Now, firing: String, piece: String, to: Spot) throws  -> Kept
-    
-    /**
-     * Whether this phone speaks and ticks.
-     */
-    func preferences() throws  -> Preferences
-    
-    /**
-     * Does again what was taken back: the command with this token, as a doing gives it.
-     */
-    func redo(now: Now, token: String) throws  -> Kept
-    
-    /**
-     * Remembers what is chosen and half typed, for the next start.
-     */
-    func remember(now: Now, entry: WeighEntry) throws 
-    
-    /**
-     * Puts away what a sheet of this kind shows.
-     */
-    func remove(now: Now, kind: SheetKind, id: String) throws  -> Kept
-    
-    /**
-     * Marks a coat as a control piece, or takes the mark off.
-     */
-    func setControl(now: Now, id: String, control: Bool) throws  -> Kept
-    
-    /**
-     * A sheet as it stands with what is entered.
-     */
-    func sheet(now: Now, entry: SheetEntry) throws  -> SheetView
-    
-    /**
-     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
-     */
-    func sizes(now: Now, known: String) throws  -> SizesView
-    
-    /**
-     * Takes a coat out of the record.
-     */
-    func takeBackCoat(now: Now, id: String) throws  -> Kept
-    
-    /**
-     * Takes the best laydown, as a glaze's findings name it, as its starting value.
-     */
-    func takeBest(now: Now, id: String, best: String) throws  -> Kept
-    
-    /**
-     * Takes a backup or a journal in; answers with what to say.
-     */
-    func takeIn(now: Now, from: String) throws  -> String
-    
-    /**
-     * Takes the spreadsheet in, as the view said.
-     */
-    func takeInSheet(now: Now, file: String, chosen: [Value]) throws  -> Kept
-    
-    /**
-     * Takes a piece out of a firing.
-     */
-    func takeOut(now: Now, firing: String, piece: String) throws  -> Kept
-    
-    /**
-     * Takes a photograph off its piece.
+     * Takes a photograph off its piece; the file stays, so that this can be taken back.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
      */
     func takePhotoOff(now: Now, id: String) throws  -> Kept
     
     /**
-     * Ticks off, or on again, something to look at before the firing.
+     * Writes `pages`, JPEG files of A4's shape, into one PDF at `into`, which is there whole or not at all.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when a page is no JPEG in colour; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * a file cannot be read or written.
      */
-    func tickBefore(now: Now, firing: String, what: String, done: Bool) throws  -> Kept
+    func writePdf(title: String, pages: [PathBuf], into: PathBuf) throws 
     
     /**
-     * A sheet after a finger has touched its drawing.
+     * A piece's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing is known of it.
+     */
+    func piece(now: Now, id: String) throws  -> PieceView
+    
+    /**
+     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    func forgetMeetingPlace(now: Now) throws  -> String
+    
+    /**
+     * Keeps the sheet.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+    func keepSheet(now: Now, entry: SheetEntry) throws  -> Kept
+    
+    /**
+     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
+     */
+    func remove(now: Now, kind: SheetKind, id: String) throws  -> Kept
+    
+    /**
+     * The sheet as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+     */
+    func sheet(now: Now, entry: SheetEntry) throws  -> SheetView
+    
+    /**
+     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
+     */
+    func photograph(now: Now, entry: SheetEntry, file: PathBuf) throws  -> Redrawn
+    
+    /**
+     * The sheet after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
      */
     func touch(now: Now, entry: SheetEntry, touch: Touch) throws  -> Redrawn
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty or gone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
-    func undo(now: Now, token: String) throws  -> Kept
+    func sizes(now: Now, known: String) throws  -> SizesView
+    
+    /**
+     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+    func keep(now: Now, entry: WeighEntry) throws  -> Kept
+    
+    /**
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    func remember(now: Now, entry: WeighEntry) throws 
     
     /**
      * The Weigh screen for `entry`, or for what was remembered if there is none.
+     *
+     * # Errors
+     * Only when the file cannot be read; whatever is wrong with the entry is said inside the view.
      */
     func weigh(now: Now, entry: WeighEntry?) throws  -> WeighView
     
-    /**
-     * Writes painted pages, JPEG files of A4's shape, into one PDF.
-     */
-    func writePdf(title: String, pages: [String], into: String) throws 
-    
 }
 /**
- * One studio, open. Every call may come from any thread.
+ * One studio: its file, open. Every call may come from any thread.
  */
 open class Studio: StudioProtocol, @unchecked Sendable {
     fileprivate let handle: UInt64
@@ -1424,7 +1608,7 @@ open class Studio: StudioProtocol, @unchecked Sendable {
     @_documentation(visibility: private)
 #endif
     public func uniffiCloneHandle() -> UInt64 {
-        return try! rustCall { uniffi_laydown_bindings_fn_clone_studio(self.handle, $0) }
+        return try! rustCall { uniffi_laydown_app_fn_clone_studio(self.handle, $0) }
     }
     // No primary constructor declared for this class.
 
@@ -1434,34 +1618,42 @@ open class Studio: StudioProtocol, @unchecked Sendable {
             return
         }
 
-        try! rustCall { uniffi_laydown_bindings_fn_free_studio(handle, $0) }
+        try! rustCall { uniffi_laydown_app_fn_free_studio(handle, $0) }
     }
 
     
     /**
      * Opens the studio kept in the file at `path`, making an empty one if there is none.
-     * `now` only names this device in a new file.
+     * `now` is only used to name this device in a new file.
+     *
+     * # Errors
+     * [`StudioError::NotAStudio`], [`StudioError::Newer`], [`StudioError::Damaged`], [`StudioError::Busy`],
+     * [`StudioError::Full`] or [`StudioError::Unreadable`]; the file is left as it was.
      */
-public static func `open`(path: String, now: Now)throws  -> Studio  {
+public static func `open`(path: PathBuf, now: Now)throws  -> Studio  {
     return try  FfiConverterTypeStudio_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_constructor_studio_open(
-        FfiConverterString.lower(path),
+    uniffi_laydown_app_fn_constructor_studio_open(
+        FfiConverterTypePathBuf_lower(path),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
 }
     
     /**
-     * As `open`, on the phone that the file `mark` belongs to, which lies where the phone's own backups leave it out: a
-     * studio that came from another phone is given a device of its own.
+     * As [`Studio::open`], on the phone that `mark` belongs to: a small file in a folder that the phone's own backups leave
+     * out. A studio that came to another phone in such a backup is given a device of its own there, with the same
+     * preferences, so that two phones never write under one name.
+     *
+     * # Errors
+     * As [`Studio::open`].
      */
-public static func openHere(path: String, mark: String, now: Now)throws  -> Studio  {
+public static func openHere(path: PathBuf, mark: PathBuf, now: Now)throws  -> Studio  {
     return try  FfiConverterTypeStudio_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_constructor_studio_open_here(
-        FfiConverterString.lower(path),
-        FfiConverterString.lower(mark),
+    uniffi_laydown_app_fn_constructor_studio_open_here(
+        FfiConverterTypePathBuf_lower(path),
+        FfiConverterTypePathBuf_lower(mark),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
@@ -1470,15 +1662,377 @@ public static func openHere(path: String, mark: String, now: Now)throws  -> Stud
 
     
     /**
-     * Takes a firing on to its next state; one that is done is opened again.
+     * What the shell itself acts on: whether it speaks and ticks.
+     *
+     * # Errors
+     * As every read: [`StudioError::Unreadable`] or [`StudioError::Busy`].
      */
-open func advance(now: Now, firing: String)throws  -> Kept  {
+open func preferences()throws  -> Preferences  {
+    return try  FfiConverterTypePreferences_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_preferences(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes back the command that answered with `token`; the answer's own token does it again.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     */
+open func undo(now: Now, token: String)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_advance(
+    uniffi_laydown_app_fn_method_studio_undo(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(firing),uniffiCallStatus
+        FfiConverterString.lower(token),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
+     *
+     * # Errors
+     * [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
+     */
+open func backUp(into: PathBuf)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_back_up(
+            self.uniffiCloneHandle(),
+        FfiConverterTypePathBuf_lower(into),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, `copy`, and remembers that there is one. Answers with what to
+     * say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole.
+     */
+open func backedUp(now: Now, copy: PathBuf)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_backed_up(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypePathBuf_lower(copy),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Backup page.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func backup(now: Now)throws  -> BackupView  {
+    return try  FfiConverterTypeBackupView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_backup(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Writes `what` ([`Export::what`]) for other programs into a file at `into`. Answers with what to say once it lies where
+     * it is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when there is no such thing to write; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * it cannot be written: then it is not there.
+     */
+open func export(what: String, into: PathBuf)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_export(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(what),
+        FfiConverterTypePathBuf_lower(into),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes a backup in, or a journal of JSON lines: what is here already stays as it is, what is new is added. Answers with
+     * what to say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     */
+open func takeIn(now: Now, from: PathBuf)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_take_in(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypePathBuf_lower(from),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+open func backUpEvery(now: Now, every: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_back_up_every(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(every),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * Reads the backup that has arrived in the folder: `copy` is what was read from there, `place` the task's folder, `file`
+     * what the phone's system calls the file there. Answers with the older ones of its own that may now be removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
+     * may be removed then.
+     */
+open func backedUpByItself(now: Now, place: String, file: String, copy: PathBuf)throws  -> [String]  {
+    return try  FfiConverterSequenceString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_backed_up_by_itself(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(place),
+        FfiConverterString.lower(file),
+        FfiConverterTypePathBuf_lower(copy),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The backup to make now by itself; `None` where there is none to make. With `asked`, the potter wants one now, whatever
+     * the day, and whether or not there is something new.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when one is asked for and no folder is chosen.
+     */
+open func backupDue(now: Now, asked: Bool)throws  -> BackupTask?  {
+    return try  FfiConverterOptionTypeBackupTask.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_backup_due(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterBool.lower(asked),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * chosen. It counts as not backed up.
+     *
+     * # Errors
+     * As every command.
+     */
+open func backupFailed(now: Now, trouble: BackupTrouble)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_backup_failed(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeBackupTrouble_lower(trouble),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * Remembers that these backups are not in the folder any more. What could not be removed is named again next time.
+     *
+     * # Errors
+     * As every command.
+     */
+open func backupsRemoved(now: Now, files: [String])throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_backups_removed(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterSequenceString.lower(files),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * Chooses the folder: `place` names it to the phone's system, `called` to the potter. Backups in another folder chosen
+     * before are the potter's from then on, and are never removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when no folder is named.
+     */
+open func keepBackupsIn(now: Now, place: String, called: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_keep_backups_in(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(place),
+        FfiConverterString.lower(called),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * The page of the bucket `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such bucket.
+     */
+open func bucket(now: Now, id: String)throws  -> BucketView  {
+    return try  FfiConverterTypeBucketView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_bucket(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Buckets screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func buckets(now: Now)throws  -> BucketsView  {
+    return try  FfiConverterTypeBucketsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_buckets(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The record of the coat `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+open func coat(now: Now, id: String)throws  -> CoatView  {
+    return try  FfiConverterTypeCoatView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+open func setControl(now: Now, id: String, control: Bool)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_set_control(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),
+        FfiConverterBool.lower(control),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_take_back_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The phones that have written here.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func devices(now: Now)throws  -> DevicesView  {
+    return try  FfiConverterTypeDevicesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_devices(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Findings screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func findings()throws  -> FindingsView  {
+    return try  FfiConverterTypeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_findings(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * What is known of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+open func glazeFindings(now: Now, id: String)throws  -> GlazeFindingsView  {
+    return try  FfiConverterTypeGlazeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_glaze_findings(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+open func takeBest(now: Now, id: String, best: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_take_best(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),
+        FfiConverterString.lower(best),uniffiCallStatus
     )
 })
 }
@@ -1493,7 +2047,7 @@ open func advance(now: Now, firing: String)throws  -> Kept  {
 open func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_agree(
+    uniffi_laydown_app_fn_method_studio_agree(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterSequenceTypeValue.lower(secrets),
@@ -1507,69 +2061,15 @@ open func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: 
 }
     
     /**
-     * Writes everything into one file and reads it again; answers with what it holds.
+     * What was done lately, on all phones.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
-open func backUp(into: String)throws  -> String  {
-    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func doings(now: Now)throws  -> HistoryView  {
+    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_back_up(
-            self.uniffiCloneHandle(),
-        FfiConverterString.lower(into),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-open func backUpEvery(now: Now, every: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_back_up_every(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(every),uniffiCallStatus
-    )
-}
-}
-    
-    /**
-     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
-     */
-open func backedUp(now: Now, copy: String)throws  -> String  {
-    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backed_up(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(copy),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-open func backedUpByItself(now: Now, place: String, file: String, copy: String)throws  -> [String]  {
-    return try  FfiConverterSequenceString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(place),
-        FfiConverterString.lower(file),
-        FfiConverterString.lower(copy),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * The Backup page.
-     */
-open func backup(now: Now)throws  -> BackupView  {
-    return try  FfiConverterTypeBackupView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backup(
+    uniffi_laydown_app_fn_method_studio_doings(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
@@ -1577,52 +2077,15 @@ open func backup(now: Now)throws  -> BackupView  {
 }
     
     /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     * All that was ever said of the thing with this id, what no longer counts included.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing was ever said of it.
      */
-open func backupDue(now: Now, asked: Bool)throws  -> BackupTask?  {
-    return try  FfiConverterOptionTypeBackupTask.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func history(now: Now, id: String)throws  -> HistoryView  {
+    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backup_due(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterBool.lower(asked),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-open func backupFailed(now: Now, trouble: BackupTrouble)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backup_failed(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeBackupTrouble_lower(trouble),uniffiCallStatus
-    )
-}
-}
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-open func backupsRemoved(now: Now, files: [String])throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_backups_removed(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterSequenceString.lower(files),uniffiCallStatus
-    )
-}
-}
-    
-    /**
-     * One bucket's page.
-     */
-open func bucket(now: Now, id: String)throws  -> BucketView  {
-    return try  FfiConverterTypeBucketView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_bucket(
+    uniffi_laydown_app_fn_method_studio_history(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(id),uniffiCallStatus
@@ -1631,12 +2094,32 @@ open func bucket(now: Now, id: String)throws  -> BucketView  {
 }
     
     /**
-     * The Buckets screen.
+     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
      */
-open func buckets(now: Now)throws  -> BucketsView  {
-    return try  FfiConverterTypeBucketsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func redo(now: Now, token: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_buckets(
+    uniffi_laydown_app_fn_method_studio_redo(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(token),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Studio screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func house(now: Now)throws  -> HouseView  {
+    return try  FfiConverterTypeHouseView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_house(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
@@ -1644,26 +2127,70 @@ open func buckets(now: Now)throws  -> BucketsView  {
 }
     
     /**
-     * The record of one coat.
+     * What taking in the spreadsheet in `file` would do. `columns` holds what was chosen: under the key of a column or a
+     * question of the view, the code of an item.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the file is no sheet that can be read; its sentence says what to do.
      */
-open func coat(now: Now, id: String)throws  -> CoatView  {
-    return try  FfiConverterTypeCoatView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func `import`(now: Now, file: PathBuf, columns: [Value])throws  -> ImportView  {
+    return try  FfiConverterTypeImportView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_coat(
+    uniffi_laydown_app_fn_method_studio_import(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
+        FfiConverterTypePathBuf_lower(file),
+        FfiConverterSequenceTypeValue.lower(columns),uniffiCallStatus
     )
 })
 }
     
     /**
-     * Two pieces side by side; a control piece on the right where `right` is empty.
+     * Takes the spreadsheet in `file` in, as [`Studio::import`] said with the same `columns`. One command, with one undo.
+     *
+     * # Errors
+     * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
+     * take in. Nothing is half taken in.
+     */
+open func takeInSheet(now: Now, file: PathBuf, columns: [Value])throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_take_in_sheet(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypePathBuf_lower(file),
+        FfiConverterSequenceTypeValue.lower(columns),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The Kiln screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func kiln(now: Now)throws  -> KilnView  {
+    return try  FfiConverterTypeKilnView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_kiln(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
+     * is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when one of them is gone.
      */
 open func compare(now: Now, left: String, right: String)throws  -> CompareView  {
     return try  FfiConverterTypeCompareView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_compare(
+    uniffi_laydown_app_fn_method_studio_compare(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(left),
@@ -1673,12 +2200,15 @@ open func compare(now: Now, left: String, right: String)throws  -> CompareView  
 }
     
     /**
-     * A firing on one sheet, to be painted as a picture or a page.
+     * A firing on one sheet.
+     *
+     * # Errors
+     * [`crate::StudioError::Missing`] when there is no such firing.
      */
 open func contactSheet(now: Now, firing: String)throws  -> ContactSheetView  {
     return try  FfiConverterTypeContactSheetView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_contact_sheet(
+    uniffi_laydown_app_fn_method_studio_contact_sheet(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),uniffiCallStatus
@@ -1687,53 +2217,16 @@ open func contactSheet(now: Now, firing: String)throws  -> ContactSheetView  {
 }
     
     /**
-     * The phones that have written here.
-     */
-open func devices(now: Now)throws  -> DevicesView  {
-    return try  FfiConverterTypeDevicesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_devices(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * What was done lately, on all phones.
-     */
-open func doings(now: Now)throws  -> HistoryView  {
-    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_doings(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-open func export(what: String, into: String)throws  -> String  {
-    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_export(
-            self.uniffiCloneHandle(),
-        FfiConverterString.lower(what),
-        FfiConverterString.lower(into),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
+     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
+     * glazed last where nothing is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
      */
 open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
     return try  FfiConverterTypePiecesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_find_pieces(
+    uniffi_laydown_app_fn_method_studio_find_pieces(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterSequenceTypeValue.lower(wanted),uniffiCallStatus
@@ -1742,24 +2235,32 @@ open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
 }
     
     /**
-     * The Findings screen.
+     * Takes a firing on to its next state; one that is done is opened again.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
      */
-open func findings()throws  -> FindingsView  {
-    return try  FfiConverterTypeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func advance(now: Now, firing: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_findings(
-            self.uniffiCloneHandle(),uniffiCallStatus
+    uniffi_laydown_app_fn_method_studio_advance(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),uniffiCallStatus
     )
 })
 }
     
     /**
      * A firing's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
      */
 open func firing(now: Now, id: String)throws  -> FiringView  {
     return try  FfiConverterTypeFiringView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_firing(
+    uniffi_laydown_app_fn_method_studio_firing(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(id),uniffiCallStatus
@@ -1768,153 +2269,16 @@ open func firing(now: Now, id: String)throws  -> FiringView  {
 }
     
     /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
-     * the folder that this answers with, if it needed one.
-     */
-open func forgetMeetingPlace(now: Now)throws  -> String  {
-    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * What fired pots say of one glaze.
-     */
-open func glazeFindings(now: Now, id: String)throws  -> GlazeFindingsView  {
-    return try  FfiConverterTypeGlazeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_glaze_findings(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * All that was ever said of one thing.
-     */
-open func history(now: Now, id: String)throws  -> HistoryView  {
-    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_history(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * The Studio screen.
-     */
-open func house(now: Now)throws  -> HouseView  {
-    return try  FfiConverterTypeHouseView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_house(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
-     */
-open func `import`(now: Now, file: String, chosen: [Value])throws  -> ImportView  {
-    return try  FfiConverterTypeImportView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_import(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(file),
-        FfiConverterSequenceTypeValue.lower(chosen),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
-     */
-open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_keep(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-open func keepBackupsIn(now: Now, place: String, called: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(place),
-        FfiConverterString.lower(called),uniffiCallStatus
-    )
-}
-}
-    
-    /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
-     */
-open func keepPhoto(now: Now, piece: String, firing: String, file: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_keep_photo(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(piece),
-        FfiConverterString.lower(firing),
-        FfiConverterString.lower(file),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Keeps a sheet.
-     */
-open func keepSheet(now: Now, entry: SheetEntry)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_keep_sheet(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeSheetEntry_lower(entry),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * The Kiln screen.
-     */
-open func kiln(now: Now)throws  -> KilnView  {
-    return try  FfiConverterTypeKilnView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_kiln(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Puts pieces on a shelf, each where there is room.
+     * Puts pieces on a shelf, each where there is room. One that is in this firing already moves to that shelf.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
+     * [`StudioError::Missing`] for what is gone.
      */
 open func load(now: Now, firing: String, pieces: [String], shelf: UInt32)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_load(
+    uniffi_laydown_app_fn_method_studio_load(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),
@@ -1925,12 +2289,15 @@ open func load(now: Now, firing: String, pieces: [String], shelf: UInt32)throws 
 }
     
     /**
-     * Puts all that waits into a firing, as far as there is room.
+     * Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
+     *
+     * # Errors
+     * As [`Studio::load`].
      */
 open func loadAll(now: Now, firing: String)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_load_all(
+    uniffi_laydown_app_fn_method_studio_load_all(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),uniffiCallStatus
@@ -1939,12 +2306,93 @@ open func loadAll(now: Now, firing: String)throws  -> Kept  {
 }
     
     /**
+     * Moves a piece on its shelf, as its grip was dragged to `to`.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     */
+open func place(now: Now, firing: String, piece: String, to: Spot)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_place(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),
+        FfiConverterTypeSpot_lower(to),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes a piece out of a firing.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+     * [`StudioError::Missing`] for what is gone.
+     */
+open func takeOut(now: Now, firing: String, piece: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_take_out(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
+     */
+open func tickBefore(now: Now, firing: String, what: String, done: Bool)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_tick_before(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(what),
+        FfiConverterBool.lower(done),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+open func keepPhoto(now: Now, piece: String, firing: String, file: PathBuf)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_keep_photo(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(piece),
+        FfiConverterString.lower(firing),
+        FfiConverterTypePathBuf_lower(file),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Keeps what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
      */
 open func look(now: Now, firing: String, piece: String, look: Look)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_look(
+    uniffi_laydown_app_fn_method_studio_look(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),
@@ -1956,11 +2404,14 @@ open func look(now: Now, firing: String, piece: String, look: Look)throws  -> Ke
     
     /**
      * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
      */
 open func lookAt(now: Now, firing: String, piece: String)throws  -> LookView  {
     return try  FfiConverterTypeLookView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_look_at(
+    uniffi_laydown_app_fn_method_studio_look_at(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),
@@ -1970,27 +2421,15 @@ open func lookAt(now: Now, firing: String, piece: String)throws  -> LookView  {
 }
     
     /**
-     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
+     * Takes a photograph off its piece; the file stays, so that this can be taken back.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
      */
-open func photograph(now: Now, entry: SheetEntry, file: String)throws  -> Redrawn  {
-    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func takePhotoOff(now: Now, id: String)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_photograph(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeSheetEntry_lower(entry),
-        FfiConverterString.lower(file),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * A piece's page.
-     */
-open func piece(now: Now, id: String)throws  -> PieceView  {
-    return try  FfiConverterTypePieceView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_piece(
+    uniffi_laydown_app_fn_method_studio_take_photo_off(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(id),uniffiCallStatus
@@ -1999,67 +2438,84 @@ open func piece(now: Now, id: String)throws  -> PieceView  {
 }
     
     /**
-     * Moves a piece on its shelf, as its grip was dragged.
+     * Writes `pages`, JPEG files of A4's shape, into one PDF at `into`, which is there whole or not at all.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when a page is no JPEG in colour; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * a file cannot be read or written.
      */
-open func place(now: Now, firing: String, piece: String, to: Spot)throws  -> Kept  {
+open func writePdf(title: String, pages: [PathBuf], into: PathBuf)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_write_pdf(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(title),
+        FfiConverterSequenceTypePathBuf.lower(pages),
+        FfiConverterTypePathBuf_lower(into),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * A piece's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing is known of it.
+     */
+open func piece(now: Now, id: String)throws  -> PieceView  {
+    return try  FfiConverterTypePieceView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_piece(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+open func forgetMeetingPlace(now: Now)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_forget_meeting_place(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Keeps the sheet.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+open func keepSheet(now: Now, entry: SheetEntry)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_place(
+    uniffi_laydown_app_fn_method_studio_keep_sheet(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(firing),
-        FfiConverterString.lower(piece),
-        FfiConverterTypeSpot_lower(to),uniffiCallStatus
+        FfiConverterTypeSheetEntry_lower(entry),uniffiCallStatus
     )
 })
 }
     
     /**
-     * Whether this phone speaks and ticks.
-     */
-open func preferences()throws  -> Preferences  {
-    return try  FfiConverterTypePreferences_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_preferences(
-            self.uniffiCloneHandle(),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Does again what was taken back: the command with this token, as a doing gives it.
-     */
-open func redo(now: Now, token: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_redo(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(token),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Remembers what is chosen and half typed, for the next start.
-     */
-open func remember(now: Now, entry: WeighEntry)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_remember(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
-    )
-}
-}
-    
-    /**
-     * Puts away what a sheet of this kind shows.
+     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
      */
 open func remove(now: Now, kind: SheetKind, id: String)throws  -> Kept  {
     return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_remove(
+    uniffi_laydown_app_fn_method_studio_remove(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterTypeSheetKind_lower(kind),
@@ -2069,27 +2525,15 @@ open func remove(now: Now, kind: SheetKind, id: String)throws  -> Kept  {
 }
     
     /**
-     * Marks a coat as a control piece, or takes the mark off.
-     */
-open func setControl(now: Now, id: String, control: Bool)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_set_control(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),
-        FfiConverterBool.lower(control),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * A sheet as it stands with what is entered.
+     * The sheet as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
      */
 open func sheet(now: Now, entry: SheetEntry)throws  -> SheetView  {
     return try  FfiConverterTypeSheetView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_sheet(
+    uniffi_laydown_app_fn_method_studio_sheet(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterTypeSheetEntry_lower(entry),uniffiCallStatus
@@ -2098,129 +2542,35 @@ open func sheet(now: Now, entry: SheetEntry)throws  -> SheetView  {
 }
     
     /**
-     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
+     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
      */
-open func sizes(now: Now, known: String)throws  -> SizesView  {
-    return try  FfiConverterTypeSizesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func photograph(now: Now, entry: SheetEntry, file: PathBuf)throws  -> Redrawn  {
+    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_sizes(
+    uniffi_laydown_app_fn_method_studio_photograph(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(known),uniffiCallStatus
+        FfiConverterTypeSheetEntry_lower(entry),
+        FfiConverterTypePathBuf_lower(file),uniffiCallStatus
     )
 })
 }
     
     /**
-     * Takes a coat out of the record.
-     */
-open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_take_back_coat(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Takes the best laydown, as a glaze's findings name it, as its starting value.
-     */
-open func takeBest(now: Now, id: String, best: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_take_best(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),
-        FfiConverterString.lower(best),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Takes a backup or a journal in; answers with what to say.
-     */
-open func takeIn(now: Now, from: String)throws  -> String  {
-    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_take_in(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(from),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Takes the spreadsheet in, as the view said.
-     */
-open func takeInSheet(now: Now, file: String, chosen: [Value])throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_take_in_sheet(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(file),
-        FfiConverterSequenceTypeValue.lower(chosen),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Takes a piece out of a firing.
-     */
-open func takeOut(now: Now, firing: String, piece: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_take_out(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(firing),
-        FfiConverterString.lower(piece),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Takes a photograph off its piece.
-     */
-open func takePhotoOff(now: Now, id: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_take_photo_off(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Ticks off, or on again, something to look at before the firing.
-     */
-open func tickBefore(now: Now, firing: String, what: String, done: Bool)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_tick_before(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(firing),
-        FfiConverterString.lower(what),
-        FfiConverterBool.lower(done),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * A sheet after a finger has touched its drawing.
+     * The sheet after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
      */
 open func touch(now: Now, entry: SheetEntry, touch: Touch)throws  -> Redrawn  {
     return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_touch(
+    uniffi_laydown_app_fn_method_studio_touch(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterTypeSheetEntry_lower(entry),
@@ -2230,45 +2580,71 @@ open func touch(now: Now, entry: SheetEntry, touch: Touch)throws  -> Redrawn  {
 }
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty or gone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
-open func undo(now: Now, token: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func sizes(now: Now, known: String)throws  -> SizesView  {
+    return try  FfiConverterTypeSizesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_undo(
+    uniffi_laydown_app_fn_method_studio_sizes(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(token),uniffiCallStatus
+        FfiConverterString.lower(known),uniffiCallStatus
     )
 })
 }
     
     /**
+     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
+    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_keep(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+open func remember(now: Now, entry: WeighEntry)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_remember(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
+    )
+}
+}
+    
+    /**
      * The Weigh screen for `entry`, or for what was remembered if there is none.
+     *
+     * # Errors
+     * Only when the file cannot be read; whatever is wrong with the entry is said inside the view.
      */
 open func weigh(now: Now, entry: WeighEntry?)throws  -> WeighView  {
     return try  FfiConverterTypeWeighView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_weigh(
+    uniffi_laydown_app_fn_method_studio_weigh(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterOptionTypeWeighEntry.lower(entry),uniffiCallStatus
     )
 })
-}
-    
-    /**
-     * Writes painted pages, JPEG files of A4's shape, into one PDF.
-     */
-open func writePdf(title: String, pages: [String], into: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_studio_write_pdf(
-            self.uniffiCloneHandle(),
-        FfiConverterString.lower(title),
-        FfiConverterSequenceString.lower(pages),
-        FfiConverterString.lower(into),uniffiCallStatus
-    )
-}
 }
     
 
@@ -2372,7 +2748,7 @@ open class WatchImpl: Watch, @unchecked Sendable {
     @_documentation(visibility: private)
 #endif
     public func uniffiCloneHandle() -> UInt64 {
-        return try! rustCall { uniffi_laydown_bindings_fn_clone_watch(self.handle, $0) }
+        return try! rustCall { uniffi_laydown_app_fn_clone_watch(self.handle, $0) }
     }
     // No primary constructor declared for this class.
 
@@ -2382,7 +2758,7 @@ open class WatchImpl: Watch, @unchecked Sendable {
             return
         }
 
-        try! rustCall { uniffi_laydown_bindings_fn_free_watch(handle, $0) }
+        try! rustCall { uniffi_laydown_app_fn_free_watch(handle, $0) }
     }
 
     
@@ -2393,7 +2769,7 @@ open class WatchImpl: Watch, @unchecked Sendable {
      */
 open func soFar(soFar: SoFar)  {try! rustCall() {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_method_watch_so_far(
+    uniffi_laydown_app_fn_method_watch_so_far(
             self.uniffiCloneHandle(),
         FfiConverterTypeSoFar_lower(soFar),uniffiCallStatus
     )
@@ -2468,7 +2844,7 @@ fileprivate struct UniffiCallbackInterfaceWatch {
 }
 
 private func uniffiCallbackInitWatch() {
-    uniffi_laydown_bindings_fn_init_callback_vtable_watch(UniffiCallbackInterfaceWatch.vtablePtr)
+    uniffi_laydown_app_fn_init_callback_vtable_watch(UniffiCallbackInterfaceWatch.vtablePtr)
 }
 
 #if swift(>=5.8)
@@ -4046,7 +4422,7 @@ public struct ContactSheetView: Equatable, Hashable {
      */
     public var summary: String
     /**
-     * The pieces, in the order in which they were loaded.
+     * The pieces, from the top shelf down.
      */
     public var tiles: [ContactTile]
 
@@ -4060,7 +4436,7 @@ public struct ContactSheetView: Equatable, Hashable {
          * How many pieces, how they were liked, and the faults counted.
          */summary: String, 
         /**
-         * The pieces, in the order in which they were loaded.
+         * The pieces, from the top shelf down.
          */tiles: [ContactTile]) {
         self.title = title
         self.summary = summary
@@ -8153,7 +8529,7 @@ public struct SheetView: Equatable, Hashable {
      */
     public var fields: [SheetField]
     /**
-     * What is drawn of it, to look at and to take hold of; shown below the field it names.
+     * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
      */
     public var drawing: Drawing?
     /**
@@ -8183,7 +8559,7 @@ public struct SheetView: Equatable, Hashable {
          * Its fields, in order.
          */fields: [SheetField], 
         /**
-         * What is drawn of it, to look at and to take hold of; shown below the field it names.
+         * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
          */drawing: Drawing?, 
         /**
          * What follows from what is entered: areas, an SG, an amount of water.
@@ -8604,7 +8980,7 @@ public struct Spot: Equatable, Hashable {
      */
     public var x: Double
     /**
-     * From the upper edge, 0 to `tall` of the drawing.
+     * From the upper edge, 0 to [`Drawing::tall`].
      */
     public var y: Double
 
@@ -8615,7 +8991,7 @@ public struct Spot: Equatable, Hashable {
          * From the left edge, 0 to 1.
          */x: Double, 
         /**
-         * From the upper edge, 0 to `tall` of the drawing.
+         * From the upper edge, 0 to [`Drawing::tall`].
          */y: Double) {
         self.x = x
         self.y = y
@@ -9795,7 +10171,7 @@ public func FfiConverterTypeZoneQuestion_lower(_ value: ZoneQuestion) -> RustBuf
 
 
 /**
- * Why a backup was not made by itself.
+ * Why a backup was not made by itself. The name is what to say of it, and what to do.
  */
 
 public enum BackupTrouble: Equatable, Hashable {
@@ -10046,7 +10422,7 @@ public enum FieldKind: Equatable, Hashable {
     case `switch`
     /**
      * A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
-     * the columns' names over them and lets rows be added and taken away.
+     * [`SheetField::columns`] over them and lets rows be added and taken away.
      */
     case table
     /**
@@ -10962,47 +11338,77 @@ enum StudioError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
     /**
      * What was entered cannot be taken; `field` names the field to go back to.
      */
-    case Refused(field: String, sentence: String
+    case Refused(
+        /**
+         * The key of the field, empty if it is about the whole entry.
+         */field: String, 
+        /**
+         * What is wrong and what to do.
+         */sentence: String
     )
     /**
      * Something named in the call is not in the studio any more.
      */
-    case Missing(sentence: String
+    case Missing(
+        /**
+         * What is gone and what to do.
+         */sentence: String
     )
     /**
      * Another process holds the studio's file.
      */
-    case Busy(sentence: String
+    case Busy(
+        /**
+         * What to do.
+         */sentence: String
     )
     /**
      * The storage is full or refuses to be written.
      */
-    case Full(sentence: String
+    case Full(
+        /**
+         * What to do.
+         */sentence: String
     )
     /**
      * The file was made by a newer version.
      */
-    case Newer(sentence: String
+    case Newer(
+        /**
+         * What to do.
+         */sentence: String
     )
     /**
      * The file is not a studio.
      */
-    case NotAStudio(sentence: String
+    case NotAStudio(
+        /**
+         * What to do.
+         */sentence: String
     )
     /**
      * The file is damaged.
      */
-    case Damaged(sentence: String
+    case Damaged(
+        /**
+         * What to do.
+         */sentence: String
     )
     /**
      * The file could not be read or written for another reason.
      */
-    case Unreadable(sentence: String
+    case Unreadable(
+        /**
+         * What to do.
+         */sentence: String
     )
     /**
      * The place where the phones meet did not do what was asked of it.
      */
-    case Elsewhere(sentence: String
+    case Elsewhere(
+        /**
+         * What to do.
+         */sentence: String
     )
 
     
@@ -12968,26 +13374,94 @@ fileprivate struct FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer 
         return seq
     }
 }
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypePathBuf: FfiConverterRustBuffer {
+    typealias SwiftType = [PathBuf]
+
+    public static func write(_ value: [PathBuf], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePathBuf.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [PathBuf] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [PathBuf]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePathBuf.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+
+public typealias PathBuf = String
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePathBuf: FfiConverter {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PathBuf {
+        return try FfiConverterString.read(from: &buf)
+    }
+
+    public static func write(_ value: PathBuf, into buf: inout [UInt8]) {
+        return FfiConverterString.write(value, into: &buf)
+    }
+
+    public static func lift(_ value: RustBuffer) throws -> PathBuf {
+        return try FfiConverterString.lift(value)
+    }
+
+    public static func lower(_ value: PathBuf) -> RustBuffer {
+        return FfiConverterString.lower(value)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePathBuf_lift(_ value: RustBuffer) throws -> PathBuf {
+    return try FfiConverterTypePathBuf.lift(value)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePathBuf_lower(_ value: PathBuf) -> RustBuffer {
+    return FfiConverterTypePathBuf.lower(value)
+}
+
 /**
  * The stamp of this library. A shell whose generated code carries another one must not go on.
  */
 public func buildStamp() -> String  {
     return try!  FfiConverterString.lift(try! rustCall() {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_func_build_stamp(uniffiCallStatus
+    uniffi_laydown_app_fn_func_build_stamp(uniffiCallStatus
     )
 })
 }
 /**
  * Saves what can be read of a damaged studio into a new one in its place, and keeps the damaged file beside it; answers with
  * what to say. No studio may be open at `path`; `mark` is as for opening it.
+ *
+ * # Errors
+ * As [`Studio::recover_here`].
  */
-public func recoverStudio(path: String, mark: String, now: Now)throws  -> String  {
+public func recoverStudio(path: PathBuf, mark: PathBuf, now: Now)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_func_recover_studio(
-        FfiConverterString.lower(path),
-        FfiConverterString.lower(mark),
+    uniffi_laydown_app_fn_func_recover_studio(
+        FfiConverterTypePathBuf_lower(path),
+        FfiConverterTypePathBuf_lower(mark),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
@@ -12998,7 +13472,7 @@ public func recoverStudio(path: String, mark: String, now: Now)throws  -> String
 public func folderAt(path: String)throws  -> Folder  {
     return try  FfiConverterTypeFolder_lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_bindings_fn_func_folder_at(
+    uniffi_laydown_app_fn_func_folder_at(
         FfiConverterString.lower(path),uniffiCallStatus
     )
 })
@@ -13015,209 +13489,209 @@ private let initializationResult: InitializationResult = {
     // Get the bindings contract version from our ComponentInterface
     let bindings_contract_version = 30
     // Get the scaffolding contract version by calling the into the dylib
-    let scaffolding_contract_version = ffi_laydown_bindings_uniffi_contract_version()
+    let scaffolding_contract_version = ffi_laydown_app_uniffi_contract_version()
     if bindings_contract_version != scaffolding_contract_version {
         return InitializationResult.contractVersionMismatch
     }
-    if (uniffi_laydown_bindings_checksum_func_build_stamp() != 4415) {
+    if (uniffi_laydown_app_checksum_func_build_stamp() != 16358) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_func_recover_studio() != 16428) {
+    if (uniffi_laydown_app_checksum_func_recover_studio() != 22853) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_func_folder_at() != 64613) {
+    if (uniffi_laydown_app_checksum_func_folder_at() != 50671) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_advance() != 15469) {
+    if (uniffi_laydown_app_checksum_method_studio_preferences() != 59032) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_agree() != 6329) {
+    if (uniffi_laydown_app_checksum_method_studio_undo() != 63993) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_back_up() != 41141) {
+    if (uniffi_laydown_app_checksum_method_studio_back_up() != 4229) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_back_up_every() != 53724) {
+    if (uniffi_laydown_app_checksum_method_studio_backed_up() != 48605) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_backed_up() != 63986) {
+    if (uniffi_laydown_app_checksum_method_studio_backup() != 55621) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() != 23736) {
+    if (uniffi_laydown_app_checksum_method_studio_export() != 63432) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_backup() != 59861) {
+    if (uniffi_laydown_app_checksum_method_studio_take_in() != 17514) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_backup_due() != 43410) {
+    if (uniffi_laydown_app_checksum_method_studio_back_up_every() != 57917) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_backup_failed() != 27842) {
+    if (uniffi_laydown_app_checksum_method_studio_backed_up_by_itself() != 39785) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_backups_removed() != 3792) {
+    if (uniffi_laydown_app_checksum_method_studio_backup_due() != 31469) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_bucket() != 3555) {
+    if (uniffi_laydown_app_checksum_method_studio_backup_failed() != 8859) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_buckets() != 15573) {
+    if (uniffi_laydown_app_checksum_method_studio_backups_removed() != 8518) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_coat() != 60315) {
+    if (uniffi_laydown_app_checksum_method_studio_keep_backups_in() != 33479) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_compare() != 29363) {
+    if (uniffi_laydown_app_checksum_method_studio_bucket() != 50535) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_contact_sheet() != 16) {
+    if (uniffi_laydown_app_checksum_method_studio_buckets() != 10682) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_devices() != 1353) {
+    if (uniffi_laydown_app_checksum_method_studio_coat() != 48015) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_doings() != 10494) {
+    if (uniffi_laydown_app_checksum_method_studio_set_control() != 16747) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_export() != 25819) {
+    if (uniffi_laydown_app_checksum_method_studio_take_back_coat() != 19442) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_find_pieces() != 54685) {
+    if (uniffi_laydown_app_checksum_method_studio_devices() != 12461) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_findings() != 56225) {
+    if (uniffi_laydown_app_checksum_method_studio_findings() != 22940) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_firing() != 63026) {
+    if (uniffi_laydown_app_checksum_method_studio_glaze_findings() != 12925) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() != 30617) {
+    if (uniffi_laydown_app_checksum_method_studio_take_best() != 36745) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_glaze_findings() != 21143) {
+    if (uniffi_laydown_app_checksum_method_studio_agree() != 9224) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_history() != 33716) {
+    if (uniffi_laydown_app_checksum_method_studio_doings() != 43097) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_house() != 41910) {
+    if (uniffi_laydown_app_checksum_method_studio_history() != 62226) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_import() != 11054) {
+    if (uniffi_laydown_app_checksum_method_studio_redo() != 50095) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_keep() != 47844) {
+    if (uniffi_laydown_app_checksum_method_studio_house() != 65390) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() != 20392) {
+    if (uniffi_laydown_app_checksum_method_studio_import() != 41127) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_keep_photo() != 58) {
+    if (uniffi_laydown_app_checksum_method_studio_take_in_sheet() != 6692) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_keep_sheet() != 14131) {
+    if (uniffi_laydown_app_checksum_method_studio_kiln() != 32209) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_kiln() != 57590) {
+    if (uniffi_laydown_app_checksum_method_studio_compare() != 10198) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_load() != 36267) {
+    if (uniffi_laydown_app_checksum_method_studio_contact_sheet() != 9074) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_load_all() != 2225) {
+    if (uniffi_laydown_app_checksum_method_studio_find_pieces() != 2090) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_look() != 12693) {
+    if (uniffi_laydown_app_checksum_method_studio_advance() != 18356) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_look_at() != 44774) {
+    if (uniffi_laydown_app_checksum_method_studio_firing() != 13790) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_photograph() != 36650) {
+    if (uniffi_laydown_app_checksum_method_studio_load() != 27437) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_piece() != 9513) {
+    if (uniffi_laydown_app_checksum_method_studio_load_all() != 49049) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_place() != 32872) {
+    if (uniffi_laydown_app_checksum_method_studio_place() != 46565) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_preferences() != 56371) {
+    if (uniffi_laydown_app_checksum_method_studio_take_out() != 35682) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_redo() != 40416) {
+    if (uniffi_laydown_app_checksum_method_studio_tick_before() != 52040) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_remember() != 15127) {
+    if (uniffi_laydown_app_checksum_method_studio_keep_photo() != 36024) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_remove() != 41951) {
+    if (uniffi_laydown_app_checksum_method_studio_look() != 23598) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_set_control() != 5371) {
+    if (uniffi_laydown_app_checksum_method_studio_look_at() != 50539) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_sheet() != 25422) {
+    if (uniffi_laydown_app_checksum_method_studio_take_photo_off() != 63874) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_sizes() != 24901) {
+    if (uniffi_laydown_app_checksum_method_studio_write_pdf() != 224) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_back_coat() != 17007) {
+    if (uniffi_laydown_app_checksum_method_studio_piece() != 5999) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_best() != 30668) {
+    if (uniffi_laydown_app_checksum_method_studio_forget_meeting_place() != 35670) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_in() != 56446) {
+    if (uniffi_laydown_app_checksum_method_studio_keep_sheet() != 5990) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() != 7694) {
+    if (uniffi_laydown_app_checksum_method_studio_remove() != 18863) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_out() != 49123) {
+    if (uniffi_laydown_app_checksum_method_studio_sheet() != 36457) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_take_photo_off() != 46559) {
+    if (uniffi_laydown_app_checksum_method_studio_photograph() != 40564) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_tick_before() != 25986) {
+    if (uniffi_laydown_app_checksum_method_studio_touch() != 41291) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_touch() != 48983) {
+    if (uniffi_laydown_app_checksum_method_studio_sizes() != 10601) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_undo() != 32583) {
+    if (uniffi_laydown_app_checksum_method_studio_keep() != 25677) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_weigh() != 23676) {
+    if (uniffi_laydown_app_checksum_method_studio_remember() != 11525) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_studio_write_pdf() != 35624) {
+    if (uniffi_laydown_app_checksum_method_studio_weigh() != 6290) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_folder_get() != 41039) {
+    if (uniffi_laydown_app_checksum_method_folder_get() != 34120) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_folder_put() != 51840) {
+    if (uniffi_laydown_app_checksum_method_folder_put() != 35375) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_folder_list() != 2709) {
+    if (uniffi_laydown_app_checksum_method_folder_list() != 1972) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_stop_stop() != 64417) {
+    if (uniffi_laydown_app_checksum_method_stop_stop() != 59574) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_watch_so_far() != 65455) {
+    if (uniffi_laydown_app_checksum_method_watch_so_far() != 34464) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_constructor_studio_open() != 3676) {
+    if (uniffi_laydown_app_checksum_constructor_studio_open() != 34907) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_constructor_studio_open_here() != 61122) {
+    if (uniffi_laydown_app_checksum_constructor_studio_open_here() != 12126) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_constructor_stop_new() != 15371) {
+    if (uniffi_laydown_app_checksum_constructor_stop_new() != 22825) {
         return InitializationResult.apiChecksumMismatch
     }
 
@@ -13228,7 +13702,7 @@ private let initializationResult: InitializationResult = {
 
 // Make the ensure init function public so that other modules which have external type references to
 // our types can call it.
-public func uniffiEnsureLaydownBindingsInitialized() {
+public func uniffiEnsureLaydownAppInitialized() {
     switch initializationResult {
     case .ok:
         break

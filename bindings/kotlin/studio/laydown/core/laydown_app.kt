@@ -59,7 +59,7 @@ open class RustBuffer : Structure() {
     companion object {
         internal fun alloc(size: ULong = 0UL) = uniffiRustCall() { status ->
             // Note: need to convert the size to a `Long` value to make this work with JVM.
-            UniffiLib.ffi_laydown_bindings_rustbuffer_alloc(size.toLong(), status)
+            UniffiLib.ffi_laydown_app_rustbuffer_alloc(size.toLong(), status)
         }.also {
             if(it.data == null) {
                throw RuntimeException("RustBuffer.alloc() returned null data pointer (size=${size})")
@@ -75,7 +75,7 @@ open class RustBuffer : Structure() {
         }
 
         internal fun free(buf: RustBuffer.ByValue) = uniffiRustCall() { status ->
-            UniffiLib.ffi_laydown_bindings_rustbuffer_free(buf, status)
+            UniffiLib.ffi_laydown_app_rustbuffer_free(buf, status)
         }
     }
 
@@ -725,147 +725,147 @@ internal open class UniffiVTableCallbackInterfaceWatch(
 // We now use JNA's "direct mapping" - unclear if same considerations apply exactly.
 internal object IntegrityCheckingUniffiLib {
     init {
-        Native.register(IntegrityCheckingUniffiLib::class.java, findLibraryName(componentName = "laydown_bindings"))
+        Native.register(IntegrityCheckingUniffiLib::class.java, findLibraryName(componentName = "laydown_app"))
         uniffiCheckContractApiVersion(this)
         uniffiCheckApiChecksums(this)
     }
 
     internal fun ensureInitialized() = Unit
-    external fun uniffi_laydown_bindings_checksum_func_build_stamp(
+    external fun uniffi_laydown_app_checksum_func_build_stamp(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_func_recover_studio(
+    external fun uniffi_laydown_app_checksum_func_recover_studio(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_func_folder_at(
+    external fun uniffi_laydown_app_checksum_func_folder_at(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_advance(
+    external fun uniffi_laydown_app_checksum_method_studio_preferences(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_agree(
+    external fun uniffi_laydown_app_checksum_method_studio_undo(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_back_up(
+    external fun uniffi_laydown_app_checksum_method_studio_back_up(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_back_up_every(
+    external fun uniffi_laydown_app_checksum_method_studio_backed_up(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backed_up(
+    external fun uniffi_laydown_app_checksum_method_studio_backup(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself(
+    external fun uniffi_laydown_app_checksum_method_studio_export(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backup(
+    external fun uniffi_laydown_app_checksum_method_studio_take_in(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backup_due(
+    external fun uniffi_laydown_app_checksum_method_studio_back_up_every(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backup_failed(
+    external fun uniffi_laydown_app_checksum_method_studio_backed_up_by_itself(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_backups_removed(
+    external fun uniffi_laydown_app_checksum_method_studio_backup_due(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_bucket(
+    external fun uniffi_laydown_app_checksum_method_studio_backup_failed(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_buckets(
+    external fun uniffi_laydown_app_checksum_method_studio_backups_removed(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_coat(
+    external fun uniffi_laydown_app_checksum_method_studio_keep_backups_in(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_compare(
+    external fun uniffi_laydown_app_checksum_method_studio_bucket(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_contact_sheet(
+    external fun uniffi_laydown_app_checksum_method_studio_buckets(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_devices(
+    external fun uniffi_laydown_app_checksum_method_studio_coat(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_doings(
+    external fun uniffi_laydown_app_checksum_method_studio_set_control(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_export(
+    external fun uniffi_laydown_app_checksum_method_studio_take_back_coat(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_find_pieces(
+    external fun uniffi_laydown_app_checksum_method_studio_devices(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_findings(
+    external fun uniffi_laydown_app_checksum_method_studio_findings(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_firing(
+    external fun uniffi_laydown_app_checksum_method_studio_glaze_findings(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place(
+    external fun uniffi_laydown_app_checksum_method_studio_take_best(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_glaze_findings(
+    external fun uniffi_laydown_app_checksum_method_studio_agree(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_history(
+    external fun uniffi_laydown_app_checksum_method_studio_doings(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_house(
+    external fun uniffi_laydown_app_checksum_method_studio_history(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_import(
+    external fun uniffi_laydown_app_checksum_method_studio_redo(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_keep(
+    external fun uniffi_laydown_app_checksum_method_studio_house(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_keep_backups_in(
+    external fun uniffi_laydown_app_checksum_method_studio_import(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_keep_photo(
+    external fun uniffi_laydown_app_checksum_method_studio_take_in_sheet(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_keep_sheet(
+    external fun uniffi_laydown_app_checksum_method_studio_kiln(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_kiln(
+    external fun uniffi_laydown_app_checksum_method_studio_compare(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_load(
+    external fun uniffi_laydown_app_checksum_method_studio_contact_sheet(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_load_all(
+    external fun uniffi_laydown_app_checksum_method_studio_find_pieces(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_look(
+    external fun uniffi_laydown_app_checksum_method_studio_advance(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_look_at(
+    external fun uniffi_laydown_app_checksum_method_studio_firing(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_photograph(
+    external fun uniffi_laydown_app_checksum_method_studio_load(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_piece(
+    external fun uniffi_laydown_app_checksum_method_studio_load_all(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_place(
+    external fun uniffi_laydown_app_checksum_method_studio_place(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_preferences(
+    external fun uniffi_laydown_app_checksum_method_studio_take_out(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_redo(
+    external fun uniffi_laydown_app_checksum_method_studio_tick_before(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_remember(
+    external fun uniffi_laydown_app_checksum_method_studio_keep_photo(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_remove(
+    external fun uniffi_laydown_app_checksum_method_studio_look(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_set_control(
+    external fun uniffi_laydown_app_checksum_method_studio_look_at(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_sheet(
+    external fun uniffi_laydown_app_checksum_method_studio_take_photo_off(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_sizes(
+    external fun uniffi_laydown_app_checksum_method_studio_write_pdf(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_take_back_coat(
+    external fun uniffi_laydown_app_checksum_method_studio_piece(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_take_best(
+    external fun uniffi_laydown_app_checksum_method_studio_forget_meeting_place(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_take_in(
+    external fun uniffi_laydown_app_checksum_method_studio_keep_sheet(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_take_in_sheet(
+    external fun uniffi_laydown_app_checksum_method_studio_remove(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_take_out(
+    external fun uniffi_laydown_app_checksum_method_studio_sheet(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_take_photo_off(
+    external fun uniffi_laydown_app_checksum_method_studio_photograph(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_tick_before(
+    external fun uniffi_laydown_app_checksum_method_studio_touch(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_touch(
+    external fun uniffi_laydown_app_checksum_method_studio_sizes(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_undo(
+    external fun uniffi_laydown_app_checksum_method_studio_keep(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_weigh(
+    external fun uniffi_laydown_app_checksum_method_studio_remember(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_studio_write_pdf(
+    external fun uniffi_laydown_app_checksum_method_studio_weigh(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_folder_get(
+    external fun uniffi_laydown_app_checksum_method_folder_get(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_folder_put(
+    external fun uniffi_laydown_app_checksum_method_folder_put(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_folder_list(
+    external fun uniffi_laydown_app_checksum_method_folder_list(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_stop_stop(
+    external fun uniffi_laydown_app_checksum_method_stop_stop(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_method_watch_so_far(
+    external fun uniffi_laydown_app_checksum_method_watch_so_far(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_constructor_studio_open(
+    external fun uniffi_laydown_app_checksum_constructor_studio_open(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_constructor_studio_open_here(
+    external fun uniffi_laydown_app_checksum_constructor_studio_open_here(
     ): Int
-    external fun uniffi_laydown_bindings_checksum_constructor_stop_new(
+    external fun uniffi_laydown_app_checksum_constructor_stop_new(
     ): Int
-    external fun ffi_laydown_bindings_uniffi_contract_version(
+    external fun ffi_laydown_app_uniffi_contract_version(
     ): Int
 
         
@@ -880,270 +880,270 @@ internal object UniffiLib {
     
 
     init {
-        Native.register(UniffiLib::class.java, findLibraryName(componentName = "laydown_bindings"))
+        Native.register(UniffiLib::class.java, findLibraryName(componentName = "laydown_app"))
         uniffiCallbackInterfaceFolder.register(this)
         uniffiCallbackInterfaceWatch.register(this)
         
     }
 
     internal fun ensureInitialized() = Unit
-    external fun uniffi_laydown_bindings_fn_clone_studio(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_clone_studio(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun uniffi_laydown_bindings_fn_free_studio(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_free_studio(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_constructor_studio_open(`path`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_constructor_studio_open(`path`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun uniffi_laydown_bindings_fn_constructor_studio_open_here(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_constructor_studio_open_here(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun uniffi_laydown_bindings_fn_method_studio_advance(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_preferences(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_agree(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`watch`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_undo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_back_up_every(`ptr`: Long,`now`: RustBuffer.ByValue,`every`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_backed_up(`ptr`: Long,`now`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_backup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_export(`ptr`: Long,`what`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_take_in(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_back_up_every(`ptr`: Long,`now`: RustBuffer.ByValue,`every`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_studio_backed_up(`ptr`: Long,`now`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_backed_up_by_itself(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_backup_due(`ptr`: Long,`now`: RustBuffer.ByValue,`asked`: Byte,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_backup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_backup_due(`ptr`: Long,`now`: RustBuffer.ByValue,`asked`: Byte,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_backup_failed(`ptr`: Long,`now`: RustBuffer.ByValue,`trouble`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_backup_failed(`ptr`: Long,`now`: RustBuffer.ByValue,`trouble`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_studio_backups_removed(`ptr`: Long,`now`: RustBuffer.ByValue,`files`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_backups_removed(`ptr`: Long,`now`: RustBuffer.ByValue,`files`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_buckets(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_compare(`ptr`: Long,`now`: RustBuffer.ByValue,`left`: RustBuffer.ByValue,`right`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_contact_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_devices(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_doings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_export(`ptr`: Long,`what`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_import(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`chosen`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_keep_backups_in(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`called`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_keep_backups_in(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`called`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_buckets(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_kiln(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_load(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`pieces`: RustBuffer.ByValue,`shelf`: Int,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_set_control(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`control`: Byte,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_load_all(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_look(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`look`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_devices(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_look_at(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_photograph(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_piece(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_take_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_place(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`to`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_agree(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`watch`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_preferences(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_doings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_redo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_remember(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_redo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_import(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`columns`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_take_in_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`columns`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_kiln(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_compare(`ptr`: Long,`now`: RustBuffer.ByValue,`left`: RustBuffer.ByValue,`right`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_contact_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_advance(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_firing(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_load(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`pieces`: RustBuffer.ByValue,`shelf`: Int,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_load_all(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_place(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`to`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_take_out(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_tick_before(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`what`: RustBuffer.ByValue,`done`: Byte,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_look(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`look`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_look_at(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_take_photo_off(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_write_pdf(`ptr`: Long,`title`: RustBuffer.ByValue,`pages`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_studio_remove(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_piece(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_set_control(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`control`: Byte,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_forget_meeting_place(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_remove(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_take_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_photograph(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_take_in(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_touch(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`touch`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_take_in_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`chosen`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_take_out(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_take_photo_off(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_tick_before(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`what`: RustBuffer.ByValue,`done`: Byte,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_touch(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`touch`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_undo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_weigh(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_studio_write_pdf(`ptr`: Long,`title`: RustBuffer.ByValue,`pages`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_remember(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_clone_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_weigh(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_clone_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun uniffi_laydown_bindings_fn_free_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_free_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_init_callback_vtable_folder(`vtable`: UniffiVTableCallbackInterfaceFolder,
+    external fun uniffi_laydown_app_fn_init_callback_vtable_folder(`vtable`: UniffiVTableCallbackInterfaceFolder,
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_folder_get(`ptr`: Long,`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_folder_get(`ptr`: Long,`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_method_folder_put(`ptr`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_folder_put(`ptr`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_folder_list(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_folder_list(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_clone_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_clone_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun uniffi_laydown_bindings_fn_free_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_free_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_constructor_stop_new(uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_constructor_stop_new(uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun uniffi_laydown_bindings_fn_method_stop_stop(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_stop_stop(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_clone_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_clone_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun uniffi_laydown_bindings_fn_free_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_free_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_init_callback_vtable_watch(`vtable`: UniffiVTableCallbackInterfaceWatch,
+    external fun uniffi_laydown_app_fn_init_callback_vtable_watch(`vtable`: UniffiVTableCallbackInterfaceWatch,
     ): Unit
-    external fun uniffi_laydown_bindings_fn_method_watch_so_far(`ptr`: Long,`soFar`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_watch_so_far(`ptr`: Long,`soFar`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_bindings_fn_func_build_stamp(uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_func_build_stamp(uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_func_recover_studio(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_func_recover_studio(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_bindings_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun ffi_laydown_bindings_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun ffi_laydown_bindings_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun ffi_laydown_bindings_rustbuffer_free(`buf`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rustbuffer_free(`buf`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun ffi_laydown_bindings_rustbuffer_reserve(`buf`: RustBuffer.ByValue,`additional`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rustbuffer_reserve(`buf`: RustBuffer.ByValue,`additional`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun ffi_laydown_bindings_rust_future_poll_u8(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_u8(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_u8(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_u8(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_u8(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_u8(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_u8(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_u8(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Int
-    external fun ffi_laydown_bindings_rust_future_poll_i8(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_i8(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_i8(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_i8(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_i8(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_i8(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_i8(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_i8(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Byte
-    external fun ffi_laydown_bindings_rust_future_poll_u16(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_u16(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_u16(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_u16(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_u16(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_u16(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_u16(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_u16(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Int
-    external fun ffi_laydown_bindings_rust_future_poll_i16(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_i16(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_i16(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_i16(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_i16(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_i16(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_i16(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_i16(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Short
-    external fun ffi_laydown_bindings_rust_future_poll_u32(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_u32(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_u32(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_u32(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_u32(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_u32(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_u32(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_u32(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Int
-    external fun ffi_laydown_bindings_rust_future_poll_i32(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_i32(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_i32(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_i32(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_i32(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_i32(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_i32(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_i32(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Int
-    external fun ffi_laydown_bindings_rust_future_poll_u64(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_u64(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_u64(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_u64(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_u64(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_u64(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_u64(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_u64(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun ffi_laydown_bindings_rust_future_poll_i64(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_i64(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_i64(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_i64(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_i64(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_i64(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_i64(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_i64(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
-    external fun ffi_laydown_bindings_rust_future_poll_f32(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_f32(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_f32(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_f32(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_f32(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_f32(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_f32(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_f32(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Float
-    external fun ffi_laydown_bindings_rust_future_poll_f64(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_f64(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_f64(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_f64(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_f64(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_f64(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_f64(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_f64(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Double
-    external fun ffi_laydown_bindings_rust_future_poll_rust_buffer(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_rust_buffer(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_rust_buffer(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_rust_buffer(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_rust_buffer(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_rust_buffer(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_rust_buffer(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_rust_buffer(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun ffi_laydown_bindings_rust_future_poll_void(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
+    external fun ffi_laydown_app_rust_future_poll_void(`handle`: Long,`callback`: UniffiRustFutureContinuationCallback,`callbackData`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_cancel_void(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_cancel_void(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_free_void(`handle`: Long,
+    external fun ffi_laydown_app_rust_future_free_void(`handle`: Long,
     ): Unit
-    external fun ffi_laydown_bindings_rust_future_complete_void(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun ffi_laydown_app_rust_future_complete_void(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
 
         
@@ -1153,212 +1153,212 @@ private fun uniffiCheckContractApiVersion(lib: IntegrityCheckingUniffiLib) {
     // Get the bindings contract version from our ComponentInterface
     val bindings_contract_version = 30
     // Get the scaffolding contract version by calling the into the dylib
-    val scaffolding_contract_version = lib.ffi_laydown_bindings_uniffi_contract_version()
+    val scaffolding_contract_version = lib.ffi_laydown_app_uniffi_contract_version()
     if (bindings_contract_version != scaffolding_contract_version) {
         throw RuntimeException("UniFFI contract version mismatch: try cleaning and rebuilding your project")
     }
 }
 @Suppress("UNUSED_PARAMETER")
 private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
-    if ((lib.uniffi_laydown_bindings_checksum_func_build_stamp() and 0xFFFF) != 4415) {
+    if ((lib.uniffi_laydown_app_checksum_func_build_stamp() and 0xFFFF) != 16358) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_func_recover_studio() and 0xFFFF) != 16428) {
+    if ((lib.uniffi_laydown_app_checksum_func_recover_studio() and 0xFFFF) != 22853) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_func_folder_at() and 0xFFFF) != 64613) {
+    if ((lib.uniffi_laydown_app_checksum_func_folder_at() and 0xFFFF) != 50671) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_advance() and 0xFFFF) != 15469) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_preferences() and 0xFFFF) != 59032) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_agree() and 0xFFFF) != 6329) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_undo() and 0xFFFF) != 63993) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up() and 0xFFFF) != 41141) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_back_up() and 0xFFFF) != 4229) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_back_up_every() and 0xFFFF) != 53724) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backed_up() and 0xFFFF) != 48605) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up() and 0xFFFF) != 63986) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backup() and 0xFFFF) != 55621) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backed_up_by_itself() and 0xFFFF) != 23736) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_export() and 0xFFFF) != 63432) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup() and 0xFFFF) != 59861) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_in() and 0xFFFF) != 17514) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_due() and 0xFFFF) != 43410) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_back_up_every() and 0xFFFF) != 57917) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backup_failed() and 0xFFFF) != 27842) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backed_up_by_itself() and 0xFFFF) != 39785) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_backups_removed() and 0xFFFF) != 3792) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backup_due() and 0xFFFF) != 31469) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_bucket() and 0xFFFF) != 3555) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backup_failed() and 0xFFFF) != 8859) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_buckets() and 0xFFFF) != 15573) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backups_removed() and 0xFFFF) != 8518) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_coat() and 0xFFFF) != 60315) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_keep_backups_in() and 0xFFFF) != 33479) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_compare() and 0xFFFF) != 29363) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_bucket() and 0xFFFF) != 50535) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_contact_sheet() and 0xFFFF) != 16) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_buckets() and 0xFFFF) != 10682) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_devices() and 0xFFFF) != 1353) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_coat() and 0xFFFF) != 48015) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_doings() and 0xFFFF) != 10494) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_control() and 0xFFFF) != 16747) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_export() and 0xFFFF) != 25819) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_back_coat() and 0xFFFF) != 19442) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_find_pieces() and 0xFFFF) != 54685) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_devices() and 0xFFFF) != 12461) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_findings() and 0xFFFF) != 56225) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_findings() and 0xFFFF) != 22940) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_firing() and 0xFFFF) != 63026) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_glaze_findings() and 0xFFFF) != 12925) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_forget_meeting_place() and 0xFFFF) != 30617) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_best() and 0xFFFF) != 36745) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_glaze_findings() and 0xFFFF) != 21143) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_agree() and 0xFFFF) != 9224) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_history() and 0xFFFF) != 33716) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_doings() and 0xFFFF) != 43097) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_house() and 0xFFFF) != 41910) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_history() and 0xFFFF) != 62226) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_import() and 0xFFFF) != 11054) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_redo() and 0xFFFF) != 50095) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep() and 0xFFFF) != 47844) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_house() and 0xFFFF) != 65390) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_backups_in() and 0xFFFF) != 20392) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_import() and 0xFFFF) != 41127) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_photo() and 0xFFFF) != 58) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_in_sheet() and 0xFFFF) != 6692) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_keep_sheet() and 0xFFFF) != 14131) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_kiln() and 0xFFFF) != 32209) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_kiln() and 0xFFFF) != 57590) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 10198) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_load() and 0xFFFF) != 36267) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_contact_sheet() and 0xFFFF) != 9074) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_load_all() and 0xFFFF) != 2225) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_find_pieces() and 0xFFFF) != 2090) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_look() and 0xFFFF) != 12693) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_advance() and 0xFFFF) != 18356) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_look_at() and 0xFFFF) != 44774) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_firing() and 0xFFFF) != 13790) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_photograph() and 0xFFFF) != 36650) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_load() and 0xFFFF) != 27437) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_piece() and 0xFFFF) != 9513) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_load_all() and 0xFFFF) != 49049) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_place() and 0xFFFF) != 32872) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_place() and 0xFFFF) != 46565) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_preferences() and 0xFFFF) != 56371) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_out() and 0xFFFF) != 35682) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_redo() and 0xFFFF) != 40416) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_tick_before() and 0xFFFF) != 52040) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_remember() and 0xFFFF) != 15127) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_keep_photo() and 0xFFFF) != 36024) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_remove() and 0xFFFF) != 41951) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_look() and 0xFFFF) != 23598) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_set_control() and 0xFFFF) != 5371) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_look_at() and 0xFFFF) != 50539) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_sheet() and 0xFFFF) != 25422) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_photo_off() and 0xFFFF) != 63874) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_sizes() and 0xFFFF) != 24901) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_write_pdf() and 0xFFFF) != 224) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_back_coat() and 0xFFFF) != 17007) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_piece() and 0xFFFF) != 5999) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_best() and 0xFFFF) != 30668) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_forget_meeting_place() and 0xFFFF) != 35670) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in() and 0xFFFF) != 56446) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_keep_sheet() and 0xFFFF) != 5990) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_in_sheet() and 0xFFFF) != 7694) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remove() and 0xFFFF) != 18863) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_out() and 0xFFFF) != 49123) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_sheet() and 0xFFFF) != 36457) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_take_photo_off() and 0xFFFF) != 46559) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_photograph() and 0xFFFF) != 40564) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_tick_before() and 0xFFFF) != 25986) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_touch() and 0xFFFF) != 41291) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_touch() and 0xFFFF) != 48983) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_sizes() and 0xFFFF) != 10601) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_undo() and 0xFFFF) != 32583) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_keep() and 0xFFFF) != 25677) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_weigh() and 0xFFFF) != 23676) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remember() and 0xFFFF) != 11525) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_studio_write_pdf() and 0xFFFF) != 35624) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_weigh() and 0xFFFF) != 6290) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_folder_get() and 0xFFFF) != 41039) {
+    if ((lib.uniffi_laydown_app_checksum_method_folder_get() and 0xFFFF) != 34120) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_folder_put() and 0xFFFF) != 51840) {
+    if ((lib.uniffi_laydown_app_checksum_method_folder_put() and 0xFFFF) != 35375) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_folder_list() and 0xFFFF) != 2709) {
+    if ((lib.uniffi_laydown_app_checksum_method_folder_list() and 0xFFFF) != 1972) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_stop_stop() and 0xFFFF) != 64417) {
+    if ((lib.uniffi_laydown_app_checksum_method_stop_stop() and 0xFFFF) != 59574) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_watch_so_far() and 0xFFFF) != 65455) {
+    if ((lib.uniffi_laydown_app_checksum_method_watch_so_far() and 0xFFFF) != 34464) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open() and 0xFFFF) != 3676) {
+    if ((lib.uniffi_laydown_app_checksum_constructor_studio_open() and 0xFFFF) != 34907) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_constructor_studio_open_here() and 0xFFFF) != 61122) {
+    if ((lib.uniffi_laydown_app_checksum_constructor_studio_open_here() and 0xFFFF) != 12126) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_constructor_stop_new() and 0xFFFF) != 15371) {
+    if ((lib.uniffi_laydown_app_checksum_constructor_stop_new() and 0xFFFF) != 22825) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
 }
@@ -1996,7 +1996,7 @@ open class FolderImpl: Disposable, AutoCloseable, Folder
                 return;
             }
             uniffiRustCall { status ->
-                UniffiLib.uniffi_laydown_bindings_fn_free_folder(handle, status)
+                UniffiLib.uniffi_laydown_app_fn_free_folder(handle, status)
             }
         }
     }
@@ -2009,7 +2009,7 @@ open class FolderImpl: Disposable, AutoCloseable, Folder
             throw InternalException("uniffiCloneHandle() called on NoHandle object");
         }
         return uniffiRustCall() { status ->
-            UniffiLib.uniffi_laydown_bindings_fn_clone_folder(handle, status)
+            UniffiLib.uniffi_laydown_app_fn_clone_folder(handle, status)
         }
     }
 
@@ -2021,7 +2021,7 @@ open class FolderImpl: Disposable, AutoCloseable, Folder
             return FfiConverterOptionalByteArray.lift(
     callWithHandle {
     uniffiRustCallWithError(FolderException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_folder_get(
+    UniffiLib.uniffi_laydown_app_fn_method_folder_get(
         it,
         
         FfiConverterString.lower(`path`),_status)
@@ -2039,7 +2039,7 @@ open class FolderImpl: Disposable, AutoCloseable, Folder
         = 
     callWithHandle {
     uniffiRustCallWithError(FolderException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_folder_put(
+    UniffiLib.uniffi_laydown_app_fn_method_folder_put(
         it,
         
         FfiConverterString.lower(`path`),
@@ -2057,7 +2057,7 @@ open class FolderImpl: Disposable, AutoCloseable, Folder
             return FfiConverterSequenceTypeFolderEntry.lift(
     callWithHandle {
     uniffiRustCallWithError(FolderException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_folder_list(
+    UniffiLib.uniffi_laydown_app_fn_method_folder_list(
         it,
         _status)
 }
@@ -2159,7 +2159,7 @@ internal object uniffiCallbackInterfaceFolder {
     // Registers the foreign callback with the Rust side.
     // This method is generated for each callback interface.
     internal fun register(lib: UniffiLib) {
-        lib.uniffi_laydown_bindings_fn_init_callback_vtable_folder(vtable)
+        lib.uniffi_laydown_app_fn_init_callback_vtable_folder(vtable)
     }
 }
 
@@ -2343,7 +2343,7 @@ open class Stop: Disposable, AutoCloseable, StopInterface
     constructor() :
         this(UniffiWithHandle, 
     uniffiRustCall() { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_constructor_stop_new(
+    UniffiLib.uniffi_laydown_app_fn_constructor_stop_new(
     
         _status)
 }
@@ -2408,7 +2408,7 @@ open class Stop: Disposable, AutoCloseable, StopInterface
                 return;
             }
             uniffiRustCall { status ->
-                UniffiLib.uniffi_laydown_bindings_fn_free_stop(handle, status)
+                UniffiLib.uniffi_laydown_app_fn_free_stop(handle, status)
             }
         }
     }
@@ -2421,7 +2421,7 @@ open class Stop: Disposable, AutoCloseable, StopInterface
             throw InternalException("uniffiCloneHandle() called on NoHandle object");
         }
         return uniffiRustCall() { status ->
-            UniffiLib.uniffi_laydown_bindings_fn_clone_stop(handle, status)
+            UniffiLib.uniffi_laydown_app_fn_clone_stop(handle, status)
         }
     }
 
@@ -2432,7 +2432,7 @@ open class Stop: Disposable, AutoCloseable, StopInterface
         = 
     callWithHandle {
     uniffiRustCall() { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_stop_stop(
+    UniffiLib.uniffi_laydown_app_fn_method_stop_stop(
         it,
         _status)
 }
@@ -2575,14 +2575,194 @@ public object FfiConverterTypeStop: FfiConverter<Stop, Long> {
 
 
 /**
- * One studio, open. Every call may come from any thread.
+ * One studio: its file, open. Every call may come from any thread.
  */
 public interface StudioInterface {
     
     /**
-     * Takes a firing on to its next state; one that is done is opened again.
+     * What the shell itself acts on: whether it speaks and ticks.
+     *
+     * # Errors
+     * As every read: [`StudioError::Unreadable`] or [`StudioError::Busy`].
      */
-    fun `advance`(`now`: Now, `firing`: kotlin.String): Kept
+    fun `preferences`(): Preferences
+    
+    /**
+     * Takes back the command that answered with `token`; the answer's own token does it again.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     */
+    fun `undo`(`now`: Now, `token`: kotlin.String): Kept
+    
+    /**
+     * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
+     *
+     * # Errors
+     * [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
+     */
+    fun `backUp`(`into`: PathBuf): kotlin.String
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, `copy`, and remembers that there is one. Answers with what to
+     * say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole.
+     */
+    fun `backedUp`(`now`: Now, `copy`: PathBuf): kotlin.String
+    
+    /**
+     * The Backup page.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    fun `backup`(`now`: Now): BackupView
+    
+    /**
+     * Writes `what` ([`Export::what`]) for other programs into a file at `into`. Answers with what to say once it lies where
+     * it is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when there is no such thing to write; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * it cannot be written: then it is not there.
+     */
+    fun `export`(`what`: kotlin.String, `into`: PathBuf): kotlin.String
+    
+    /**
+     * Takes a backup in, or a journal of JSON lines: what is here already stays as it is, what is new is added. Answers with
+     * what to say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     */
+    fun `takeIn`(`now`: Now, `from`: PathBuf): kotlin.String
+    
+    /**
+     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+    fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
+    
+    /**
+     * Reads the backup that has arrived in the folder: `copy` is what was read from there, `place` the task's folder, `file`
+     * what the phone's system calls the file there. Answers with the older ones of its own that may now be removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
+     * may be removed then.
+     */
+    fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: PathBuf): List<kotlin.String>
+    
+    /**
+     * The backup to make now by itself; `None` where there is none to make. With `asked`, the potter wants one now, whatever
+     * the day, and whether or not there is something new.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when one is asked for and no folder is chosen.
+     */
+    fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask?
+    
+    /**
+     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * chosen. It counts as not backed up.
+     *
+     * # Errors
+     * As every command.
+     */
+    fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
+    
+    /**
+     * Remembers that these backups are not in the folder any more. What could not be removed is named again next time.
+     *
+     * # Errors
+     * As every command.
+     */
+    fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
+    
+    /**
+     * Chooses the folder: `place` names it to the phone's system, `called` to the potter. Backups in another folder chosen
+     * before are the potter's from then on, and are never removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when no folder is named.
+     */
+    fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
+    
+    /**
+     * The page of the bucket `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such bucket.
+     */
+    fun `bucket`(`now`: Now, `id`: kotlin.String): BucketView
+    
+    /**
+     * The Buckets screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    fun `buckets`(`now`: Now): BucketsView
+    
+    /**
+     * The record of the coat `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    fun `coat`(`now`: Now, `id`: kotlin.String): CoatView
+    
+    /**
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): Kept
+    
+    /**
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
+    
+    /**
+     * The phones that have written here.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    fun `devices`(`now`: Now): DevicesView
+    
+    /**
+     * The Findings screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    fun `findings`(): FindingsView
+    
+    /**
+     * What is known of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+    fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+    fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept
     
     /**
      * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
@@ -2594,283 +2774,287 @@ public interface StudioInterface {
     fun `agree`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `watch`: Watch, `stop`: Stop): kotlin.String
     
     /**
-     * Writes everything into one file and reads it again; answers with what it holds.
-     */
-    fun `backUp`(`into`: kotlin.String): kotlin.String
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-    fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
-    
-    /**
-     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
-     */
-    fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String
-    
-    /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-    fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String>
-    
-    /**
-     * The Backup page.
-     */
-    fun `backup`(`now`: Now): BackupView
-    
-    /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
-     */
-    fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask?
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-    fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-    fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
-    
-    /**
-     * One bucket's page.
-     */
-    fun `bucket`(`now`: Now, `id`: kotlin.String): BucketView
-    
-    /**
-     * The Buckets screen.
-     */
-    fun `buckets`(`now`: Now): BucketsView
-    
-    /**
-     * The record of one coat.
-     */
-    fun `coat`(`now`: Now, `id`: kotlin.String): CoatView
-    
-    /**
-     * Two pieces side by side; a control piece on the right where `right` is empty.
-     */
-    fun `compare`(`now`: Now, `left`: kotlin.String, `right`: kotlin.String): CompareView
-    
-    /**
-     * A firing on one sheet, to be painted as a picture or a page.
-     */
-    fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView
-    
-    /**
-     * The phones that have written here.
-     */
-    fun `devices`(`now`: Now): DevicesView
-    
-    /**
      * What was done lately, on all phones.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
     fun `doings`(`now`: Now): HistoryView
     
     /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-    fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String
-    
-    /**
-     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
-     */
-    fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
-    
-    /**
-     * The Findings screen.
-     */
-    fun `findings`(): FindingsView
-    
-    /**
-     * A firing's page.
-     */
-    fun `firing`(`now`: Now, `id`: kotlin.String): FiringView
-    
-    /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
-     * the folder that this answers with, if it needed one.
-     */
-    fun `forgetMeetingPlace`(`now`: Now): kotlin.String
-    
-    /**
-     * What fired pots say of one glaze.
-     */
-    fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView
-    
-    /**
-     * All that was ever said of one thing.
+     * All that was ever said of the thing with this id, what no longer counts included.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing was ever said of it.
      */
     fun `history`(`now`: Now, `id`: kotlin.String): HistoryView
     
     /**
+     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
+     */
+    fun `redo`(`now`: Now, `token`: kotlin.String): Kept
+    
+    /**
      * The Studio screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
     fun `house`(`now`: Now): HouseView
     
     /**
-     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
+     * What taking in the spreadsheet in `file` would do. `columns` holds what was chosen: under the key of a column or a
+     * question of the view, the code of an item.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the file is no sheet that can be read; its sentence says what to do.
      */
-    fun `import`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): ImportView
+    fun `import`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): ImportView
     
     /**
-     * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
+     * Takes the spreadsheet in `file` in, as [`Studio::import`] said with the same `columns`. One command, with one undo.
+     *
+     * # Errors
+     * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
+     * take in. Nothing is half taken in.
      */
-    fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-    fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
-    
-    /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
-     */
-    fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: kotlin.String): Kept
-    
-    /**
-     * Keeps a sheet.
-     */
-    fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept
+    fun `takeInSheet`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): Kept
     
     /**
      * The Kiln screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
     fun `kiln`(`now`: Now): KilnView
     
     /**
-     * Puts pieces on a shelf, each where there is room.
+     * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
+     * is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when one of them is gone.
+     */
+    fun `compare`(`now`: Now, `left`: kotlin.String, `right`: kotlin.String): CompareView
+    
+    /**
+     * A firing on one sheet.
+     *
+     * # Errors
+     * [`crate::StudioError::Missing`] when there is no such firing.
+     */
+    fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView
+    
+    /**
+     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
+     * glazed last where nothing is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
+     */
+    fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
+    
+    /**
+     * Takes a firing on to its next state; one that is done is opened again.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
+     */
+    fun `advance`(`now`: Now, `firing`: kotlin.String): Kept
+    
+    /**
+     * A firing's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
+     */
+    fun `firing`(`now`: Now, `id`: kotlin.String): FiringView
+    
+    /**
+     * Puts pieces on a shelf, each where there is room. One that is in this firing already moves to that shelf.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
+     * [`StudioError::Missing`] for what is gone.
      */
     fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): Kept
     
     /**
-     * Puts all that waits into a firing, as far as there is room.
+     * Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
+     *
+     * # Errors
+     * As [`Studio::load`].
      */
     fun `loadAll`(`now`: Now, `firing`: kotlin.String): Kept
     
     /**
+     * Moves a piece on its shelf, as its grip was dragged to `to`.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     */
+    fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept
+    
+    /**
+     * Takes a piece out of a firing.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+     * [`StudioError::Missing`] for what is gone.
+     */
+    fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
+     */
+    fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept
+    
+    /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+    fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: PathBuf): Kept
+    
+    /**
      * Keeps what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
      */
     fun `look`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Look): Kept
     
     /**
      * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
      */
     fun `lookAt`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): LookView
     
     /**
-     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
-     */
-    fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: kotlin.String): Redrawn
-    
-    /**
-     * A piece's page.
-     */
-    fun `piece`(`now`: Now, `id`: kotlin.String): PieceView
-    
-    /**
-     * Moves a piece on its shelf, as its grip was dragged.
-     */
-    fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept
-    
-    /**
-     * Whether this phone speaks and ticks.
-     */
-    fun `preferences`(): Preferences
-    
-    /**
-     * Does again what was taken back: the command with this token, as a doing gives it.
-     */
-    fun `redo`(`now`: Now, `token`: kotlin.String): Kept
-    
-    /**
-     * Remembers what is chosen and half typed, for the next start.
-     */
-    fun `remember`(`now`: Now, `entry`: WeighEntry)
-    
-    /**
-     * Puts away what a sheet of this kind shows.
-     */
-    fun `remove`(`now`: Now, `kind`: SheetKind, `id`: kotlin.String): Kept
-    
-    /**
-     * Marks a coat as a control piece, or takes the mark off.
-     */
-    fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): Kept
-    
-    /**
-     * A sheet as it stands with what is entered.
-     */
-    fun `sheet`(`now`: Now, `entry`: SheetEntry): SheetView
-    
-    /**
-     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
-     */
-    fun `sizes`(`now`: Now, `known`: kotlin.String): SizesView
-    
-    /**
-     * Takes a coat out of the record.
-     */
-    fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
-    
-    /**
-     * Takes the best laydown, as a glaze's findings name it, as its starting value.
-     */
-    fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept
-    
-    /**
-     * Takes a backup or a journal in; answers with what to say.
-     */
-    fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String
-    
-    /**
-     * Takes the spreadsheet in, as the view said.
-     */
-    fun `takeInSheet`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): Kept
-    
-    /**
-     * Takes a piece out of a firing.
-     */
-    fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept
-    
-    /**
-     * Takes a photograph off its piece.
+     * Takes a photograph off its piece; the file stays, so that this can be taken back.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
      */
     fun `takePhotoOff`(`now`: Now, `id`: kotlin.String): Kept
     
     /**
-     * Ticks off, or on again, something to look at before the firing.
+     * Writes `pages`, JPEG files of A4's shape, into one PDF at `into`, which is there whole or not at all.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when a page is no JPEG in colour; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * a file cannot be read or written.
      */
-    fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept
+    fun `writePdf`(`title`: kotlin.String, `pages`: List<PathBuf>, `into`: PathBuf)
     
     /**
-     * A sheet after a finger has touched its drawing.
+     * A piece's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing is known of it.
+     */
+    fun `piece`(`now`: Now, `id`: kotlin.String): PieceView
+    
+    /**
+     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    fun `forgetMeetingPlace`(`now`: Now): kotlin.String
+    
+    /**
+     * Keeps the sheet.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+    fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept
+    
+    /**
+     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
+     */
+    fun `remove`(`now`: Now, `kind`: SheetKind, `id`: kotlin.String): Kept
+    
+    /**
+     * The sheet as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+     */
+    fun `sheet`(`now`: Now, `entry`: SheetEntry): SheetView
+    
+    /**
+     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
+     */
+    fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: PathBuf): Redrawn
+    
+    /**
+     * The sheet after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
      */
     fun `touch`(`now`: Now, `entry`: SheetEntry, `touch`: Touch): Redrawn
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty or gone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
-    fun `undo`(`now`: Now, `token`: kotlin.String): Kept
+    fun `sizes`(`now`: Now, `known`: kotlin.String): SizesView
+    
+    /**
+     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+    fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
+    
+    /**
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    fun `remember`(`now`: Now, `entry`: WeighEntry)
     
     /**
      * The Weigh screen for `entry`, or for what was remembered if there is none.
+     *
+     * # Errors
+     * Only when the file cannot be read; whatever is wrong with the entry is said inside the view.
      */
     fun `weigh`(`now`: Now, `entry`: WeighEntry?): WeighView
-    
-    /**
-     * Writes painted pages, JPEG files of A4's shape, into one PDF.
-     */
-    fun `writePdf`(`title`: kotlin.String, `pages`: List<kotlin.String>, `into`: kotlin.String)
     
     companion object
 }
 
 /**
- * One studio, open. Every call may come from any thread.
+ * One studio: its file, open. Every call may come from any thread.
  */
 open class Studio: Disposable, AutoCloseable, StudioInterface
 {
@@ -2956,7 +3140,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
                 return;
             }
             uniffiRustCall { status ->
-                UniffiLib.uniffi_laydown_bindings_fn_free_studio(handle, status)
+                UniffiLib.uniffi_laydown_app_fn_free_studio(handle, status)
             }
         }
     }
@@ -2969,23 +3153,490 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
             throw InternalException("uniffiCloneHandle() called on NoHandle object");
         }
         return uniffiRustCall() { status ->
-            UniffiLib.uniffi_laydown_bindings_fn_clone_studio(handle, status)
+            UniffiLib.uniffi_laydown_app_fn_clone_studio(handle, status)
         }
     }
 
     
     /**
-     * Takes a firing on to its next state; one that is done is opened again.
+     * What the shell itself acts on: whether it speaks and ticks.
+     *
+     * # Errors
+     * As every read: [`StudioError::Unreadable`] or [`StudioError::Busy`].
      */
-    @Throws(StudioException::class)override fun `advance`(`now`: Now, `firing`: kotlin.String): Kept {
+    @Throws(StudioException::class)override fun `preferences`(): Preferences {
+            return FfiConverterTypePreferences.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_preferences(
+        it,
+        _status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes back the command that answered with `token`; the answer's own token does it again.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     */
+    @Throws(StudioException::class)override fun `undo`(`now`: Now, `token`: kotlin.String): Kept {
             return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_advance(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_undo(
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`firing`),_status)
+        FfiConverterString.lower(`token`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
+     *
+     * # Errors
+     * [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
+     */
+    @Throws(StudioException::class)override fun `backUp`(`into`: PathBuf): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_back_up(
+        it,
+        
+        FfiConverterTypePathBuf.lower(`into`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Reads the backup that has arrived where it is to lie, `copy`, and remembers that there is one. Answers with what to
+     * say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole.
+     */
+    @Throws(StudioException::class)override fun `backedUp`(`now`: Now, `copy`: PathBuf): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_backed_up(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypePathBuf.lower(`copy`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Backup page.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `backup`(`now`: Now): BackupView {
+            return FfiConverterTypeBackupView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_backup(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Writes `what` ([`Export::what`]) for other programs into a file at `into`. Answers with what to say once it lies where
+     * it is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when there is no such thing to write; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * it cannot be written: then it is not there.
+     */
+    @Throws(StudioException::class)override fun `export`(`what`: kotlin.String, `into`: PathBuf): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_export(
+        it,
+        
+        FfiConverterString.lower(`what`),
+        FfiConverterTypePathBuf.lower(`into`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes a backup in, or a journal of JSON lines: what is here already stays as it is, what is new is added. Answers with
+     * what to say.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     */
+    @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: PathBuf): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_take_in(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypePathBuf.lower(`from`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+    @Throws(StudioException::class)override fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_back_up_every(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`every`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * Reads the backup that has arrived in the folder: `copy` is what was read from there, `place` the task's folder, `file`
+     * what the phone's system calls the file there. Answers with the older ones of its own that may now be removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
+     * may be removed then.
+     */
+    @Throws(StudioException::class)override fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: PathBuf): List<kotlin.String> {
+            return FfiConverterSequenceString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_backed_up_by_itself(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`place`),
+        FfiConverterString.lower(`file`),
+        FfiConverterTypePathBuf.lower(`copy`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The backup to make now by itself; `None` where there is none to make. With `asked`, the potter wants one now, whatever
+     * the day, and whether or not there is something new.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when one is asked for and no folder is chosen.
+     */
+    @Throws(StudioException::class)override fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask? {
+            return FfiConverterOptionalTypeBackupTask.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_backup_due(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterBoolean.lower(`asked`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * chosen. It counts as not backed up.
+     *
+     * # Errors
+     * As every command.
+     */
+    @Throws(StudioException::class)override fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_backup_failed(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeBackupTrouble.lower(`trouble`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * Remembers that these backups are not in the folder any more. What could not be removed is named again next time.
+     *
+     * # Errors
+     * As every command.
+     */
+    @Throws(StudioException::class)override fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_backups_removed(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterSequenceString.lower(`files`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * Chooses the folder: `place` names it to the phone's system, `called` to the potter. Backups in another folder chosen
+     * before are the potter's from then on, and are never removed.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when no folder is named.
+     */
+    @Throws(StudioException::class)override fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_keep_backups_in(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`place`),
+        FfiConverterString.lower(`called`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * The page of the bucket `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such bucket.
+     */
+    @Throws(StudioException::class)override fun `bucket`(`now`: Now, `id`: kotlin.String): BucketView {
+            return FfiConverterTypeBucketView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_bucket(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Buckets screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `buckets`(`now`: Now): BucketsView {
+            return FfiConverterTypeBucketsView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_buckets(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The record of the coat `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    @Throws(StudioException::class)override fun `coat`(`now`: Now, `id`: kotlin.String): CoatView {
+            return FfiConverterTypeCoatView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_coat(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    @Throws(StudioException::class)override fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_set_control(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),
+        FfiConverterBoolean.lower(`control`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    @Throws(StudioException::class)override fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_take_back_coat(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The phones that have written here.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `devices`(`now`: Now): DevicesView {
+            return FfiConverterTypeDevicesView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_devices(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Findings screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `findings`(): FindingsView {
+            return FfiConverterTypeFindingsView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_findings(
+        it,
+        _status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * What is known of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+    @Throws(StudioException::class)override fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView {
+            return FfiConverterTypeGlazeFindingsView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_glaze_findings(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+    @Throws(StudioException::class)override fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_take_best(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),
+        FfiConverterString.lower(`best`),_status)
 }
     }
     )
@@ -3004,7 +3655,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
             return FfiConverterString.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_agree(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_agree(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3022,90 +3673,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Writes everything into one file and reads it again; answers with what it holds.
+     * What was done lately, on all phones.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
-    @Throws(StudioException::class)override fun `backUp`(`into`: kotlin.String): kotlin.String {
-            return FfiConverterString.lift(
+    @Throws(StudioException::class)override fun `doings`(`now`: Now): HistoryView {
+            return FfiConverterTypeHistoryView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_back_up(
-        it,
-        
-        FfiConverterString.lower(`into`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of `BackupView.every`.
-     */
-    @Throws(StudioException::class)override fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_back_up_every(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`every`),_status)
-}
-    }
-    
-    
-
-    
-    /**
-     * Reads the backup that has arrived where it is to lie, and remembers that there is one; answers with what to say.
-     */
-    @Throws(StudioException::class)override fun `backedUp`(`now`: Now, `copy`: kotlin.String): kotlin.String {
-            return FfiConverterString.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backed_up(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`copy`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Reads the backup that has arrived in the folder `place` as `file`, from where it was copied to `copy`; answers with the
-     * older ones of its own that may now be removed.
-     */
-    @Throws(StudioException::class)override fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: kotlin.String): List<kotlin.String> {
-            return FfiConverterSequenceString.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backed_up_by_itself(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`place`),
-        FfiConverterString.lower(`file`),
-        FfiConverterString.lower(`copy`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * The Backup page.
-     */
-    @Throws(StudioException::class)override fun `backup`(`now`: Now): BackupView {
-            return FfiConverterTypeBackupView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_doings(
         it,
         
         FfiConverterTypeNow.lower(`now`),_status)
@@ -3117,68 +3694,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The backup to make now by itself; none where there is none to make. With `asked`, the potter wants one now.
+     * All that was ever said of the thing with this id, what no longer counts included.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing was ever said of it.
      */
-    @Throws(StudioException::class)override fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask? {
-            return FfiConverterOptionalTypeBackupTask.lift(
+    @Throws(StudioException::class)override fun `history`(`now`: Now, `id`: kotlin.String): HistoryView {
+            return FfiConverterTypeHistoryView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_due(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterBoolean.lower(`asked`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Remembers that a backup was not made by itself, and why.
-     */
-    @Throws(StudioException::class)override fun `backupFailed`(`now`: Now, `trouble`: BackupTrouble)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backup_failed(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeBackupTrouble.lower(`trouble`),_status)
-}
-    }
-    
-    
-
-    
-    /**
-     * Remembers that these backups are not in the folder any more.
-     */
-    @Throws(StudioException::class)override fun `backupsRemoved`(`now`: Now, `files`: List<kotlin.String>)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_backups_removed(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterSequenceString.lower(`files`),_status)
-}
-    }
-    
-    
-
-    
-    /**
-     * One bucket's page.
-     */
-    @Throws(StudioException::class)override fun `bucket`(`now`: Now, `id`: kotlin.String): BucketView {
-            return FfiConverterTypeBucketView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_bucket(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_history(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3191,13 +3716,38 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The Buckets screen.
+     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
      */
-    @Throws(StudioException::class)override fun `buckets`(`now`: Now): BucketsView {
-            return FfiConverterTypeBucketsView.lift(
+    @Throws(StudioException::class)override fun `redo`(`now`: Now, `token`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_buckets(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_redo(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`token`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Studio screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `house`(`now`: Now): HouseView {
+            return FfiConverterTypeHouseView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_house(
         it,
         
         FfiConverterTypeNow.lower(`now`),_status)
@@ -3209,17 +3759,22 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The record of one coat.
+     * What taking in the spreadsheet in `file` would do. `columns` holds what was chosen: under the key of a column or a
+     * question of the view, the code of an item.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the file is no sheet that can be read; its sentence says what to do.
      */
-    @Throws(StudioException::class)override fun `coat`(`now`: Now, `id`: kotlin.String): CoatView {
-            return FfiConverterTypeCoatView.lift(
+    @Throws(StudioException::class)override fun `import`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): ImportView {
+            return FfiConverterTypeImportView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_coat(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_import(
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
+        FfiConverterTypePathBuf.lower(`file`),
+        FfiConverterSequenceTypeValue.lower(`columns`),_status)
 }
     }
     )
@@ -3228,13 +3783,62 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Two pieces side by side; a control piece on the right where `right` is empty.
+     * Takes the spreadsheet in `file` in, as [`Studio::import`] said with the same `columns`. One command, with one undo.
+     *
+     * # Errors
+     * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
+     * take in. Nothing is half taken in.
+     */
+    @Throws(StudioException::class)override fun `takeInSheet`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_take_in_sheet(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypePathBuf.lower(`file`),
+        FfiConverterSequenceTypeValue.lower(`columns`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The Kiln screen.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `kiln`(`now`: Now): KilnView {
+            return FfiConverterTypeKilnView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_kiln(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
+     * is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when one of them is gone.
      */
     @Throws(StudioException::class)override fun `compare`(`now`: Now, `left`: kotlin.String, `right`: kotlin.String): CompareView {
             return FfiConverterTypeCompareView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_compare(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_compare(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3248,13 +3852,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * A firing on one sheet, to be painted as a picture or a page.
+     * A firing on one sheet.
+     *
+     * # Errors
+     * [`crate::StudioError::Missing`] when there is no such firing.
      */
     @Throws(StudioException::class)override fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView {
             return FfiConverterTypeContactSheetView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_contact_sheet(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_contact_sheet(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3267,69 +3874,17 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The phones that have written here.
-     */
-    @Throws(StudioException::class)override fun `devices`(`now`: Now): DevicesView {
-            return FfiConverterTypeDevicesView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_devices(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * What was done lately, on all phones.
-     */
-    @Throws(StudioException::class)override fun `doings`(`now`: Now): HistoryView {
-            return FfiConverterTypeHistoryView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_doings(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Writes a table or the journal, as `Export.what` says, into a file; answers with what to say once it lies where it is
-     * wanted.
-     */
-    @Throws(StudioException::class)override fun `export`(`what`: kotlin.String, `into`: kotlin.String): kotlin.String {
-            return FfiConverterString.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_export(
-        it,
-        
-        FfiConverterString.lower(`what`),
-        FfiConverterString.lower(`into`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * The pieces that fit all that is wanted: a filter's key, or `code`, with what was chosen.
+     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
+     * glazed last where nothing is wanted.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
      */
     @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView {
             return FfiConverterTypePiecesView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_find_pieces(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_find_pieces(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3342,15 +3897,20 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The Findings screen.
+     * Takes a firing on to its next state; one that is done is opened again.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
      */
-    @Throws(StudioException::class)override fun `findings`(): FindingsView {
-            return FfiConverterTypeFindingsView.lift(
+    @Throws(StudioException::class)override fun `advance`(`now`: Now, `firing`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_findings(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_advance(
         it,
-        _status)
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),_status)
 }
     }
     )
@@ -3360,12 +3920,15 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     
     /**
      * A firing's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing.
      */
     @Throws(StudioException::class)override fun `firing`(`now`: Now, `id`: kotlin.String): FiringView {
             return FfiConverterTypeFiringView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_firing(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_firing(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3378,204 +3941,17 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Forgets where the phones meet. What lies there stays there; the shell forgets its secrets, and gives back its leave for
-     * the folder that this answers with, if it needed one.
-     */
-    @Throws(StudioException::class)override fun `forgetMeetingPlace`(`now`: Now): kotlin.String {
-            return FfiConverterString.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_forget_meeting_place(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * What fired pots say of one glaze.
-     */
-    @Throws(StudioException::class)override fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView {
-            return FfiConverterTypeGlazeFindingsView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_glaze_findings(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * All that was ever said of one thing.
-     */
-    @Throws(StudioException::class)override fun `history`(`now`: Now, `id`: kotlin.String): HistoryView {
-            return FfiConverterTypeHistoryView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_history(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * The Studio screen.
-     */
-    @Throws(StudioException::class)override fun `house`(`now`: Now): HouseView {
-            return FfiConverterTypeHouseView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_house(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * What taking in a potter's own spreadsheet, a CSV file, would do; `chosen` says what its columns hold.
-     */
-    @Throws(StudioException::class)override fun `import`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): ImportView {
-            return FfiConverterTypeImportView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_import(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`file`),
-        FfiConverterSequenceTypeValue.lower(`chosen`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Keeps the coat that `entry` describes; when this returns, it survives a pulled battery.
-     */
-    @Throws(StudioException::class)override fun `keep`(`now`: Now, `entry`: WeighEntry): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeWeighEntry.lower(`entry`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Chooses the folder for backups made by themselves: `place` names it to the phone's system, `called` to the potter.
-     */
-    @Throws(StudioException::class)override fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep_backups_in(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`place`),
-        FfiConverterString.lower(`called`),_status)
-}
-    }
-    
-    
-
-    
-    /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it; `firing` may be empty.
-     */
-    @Throws(StudioException::class)override fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep_photo(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`piece`),
-        FfiConverterString.lower(`firing`),
-        FfiConverterString.lower(`file`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Keeps a sheet.
-     */
-    @Throws(StudioException::class)override fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_keep_sheet(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeSheetEntry.lower(`entry`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * The Kiln screen.
-     */
-    @Throws(StudioException::class)override fun `kiln`(`now`: Now): KilnView {
-            return FfiConverterTypeKilnView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_kiln(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Puts pieces on a shelf, each where there is room.
+     * Puts pieces on a shelf, each where there is room. One that is in this firing already moves to that shelf.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
+     * [`StudioError::Missing`] for what is gone.
      */
     @Throws(StudioException::class)override fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): Kept {
             return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_load(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_load(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3590,13 +3966,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Puts all that waits into a firing, as far as there is room.
+     * Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
+     *
+     * # Errors
+     * As [`Studio::load`].
      */
     @Throws(StudioException::class)override fun `loadAll`(`now`: Now, `firing`: kotlin.String): Kept {
             return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_load_all(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_load_all(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3609,13 +3988,114 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Moves a piece on its shelf, as its grip was dragged to `to`.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     */
+    @Throws(StudioException::class)override fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_place(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterTypeSpot.lower(`to`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes a piece out of a firing.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+     * [`StudioError::Missing`] for what is gone.
+     */
+    @Throws(StudioException::class)override fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_take_out(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
+     */
+    @Throws(StudioException::class)override fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_tick_before(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`what`),
+        FfiConverterBoolean.lower(`done`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+    @Throws(StudioException::class)override fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: PathBuf): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_keep_photo(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterTypePathBuf.lower(`file`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Keeps what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
      */
     @Throws(StudioException::class)override fun `look`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Look): Kept {
             return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_look(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_look(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3631,12 +4111,15 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     
     /**
      * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
      */
     @Throws(StudioException::class)override fun `lookAt`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): LookView {
             return FfiConverterTypeLookView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_look_at(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_look_at(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3650,33 +4133,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * A sheet after a photograph was put into its field: `file` is the path of a JPEG or PNG, which is only read.
+     * Takes a photograph off its piece; the file stays, so that this can be taken back.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
      */
-    @Throws(StudioException::class)override fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: kotlin.String): Redrawn {
-            return FfiConverterTypeRedrawn.lift(
+    @Throws(StudioException::class)override fun `takePhotoOff`(`now`: Now, `id`: kotlin.String): Kept {
+            return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_photograph(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeSheetEntry.lower(`entry`),
-        FfiConverterString.lower(`file`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * A piece's page.
-     */
-    @Throws(StudioException::class)override fun `piece`(`now`: Now, `id`: kotlin.String): PieceView {
-            return FfiConverterTypePieceView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_piece(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_take_photo_off(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3689,74 +4155,22 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Moves a piece on its shelf, as its grip was dragged.
+     * Writes `pages`, JPEG files of A4's shape, into one PDF at `into`, which is there whole or not at all.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when a page is no JPEG in colour; [`StudioError::Full`] or [`StudioError::Unreadable`] when
+     * a file cannot be read or written.
      */
-    @Throws(StudioException::class)override fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_place(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`firing`),
-        FfiConverterString.lower(`piece`),
-        FfiConverterTypeSpot.lower(`to`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Whether this phone speaks and ticks.
-     */
-    @Throws(StudioException::class)override fun `preferences`(): Preferences {
-            return FfiConverterTypePreferences.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_preferences(
-        it,
-        _status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Does again what was taken back: the command with this token, as a doing gives it.
-     */
-    @Throws(StudioException::class)override fun `redo`(`now`: Now, `token`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_redo(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`token`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Remembers what is chosen and half typed, for the next start.
-     */
-    @Throws(StudioException::class)override fun `remember`(`now`: Now, `entry`: WeighEntry)
+    @Throws(StudioException::class)override fun `writePdf`(`title`: kotlin.String, `pages`: List<PathBuf>, `into`: PathBuf)
         = 
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_remember(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_write_pdf(
         it,
         
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeWeighEntry.lower(`entry`),_status)
+        FfiConverterString.lower(`title`),
+        FfiConverterSequenceTypePathBuf.lower(`pages`),
+        FfiConverterTypePathBuf.lower(`into`),_status)
 }
     }
     
@@ -3764,13 +4178,82 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Puts away what a sheet of this kind shows.
+     * A piece's page.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when nothing is known of it.
+     */
+    @Throws(StudioException::class)override fun `piece`(`now`: Now, `id`: kotlin.String): PieceView {
+            return FfiConverterTypePieceView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_piece(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    @Throws(StudioException::class)override fun `forgetMeetingPlace`(`now`: Now): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_forget_meeting_place(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Keeps the sheet.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+    @Throws(StudioException::class)override fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_keep_sheet(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeSheetEntry.lower(`entry`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
      */
     @Throws(StudioException::class)override fun `remove`(`now`: Now, `kind`: SheetKind, `id`: kotlin.String): Kept {
             return FfiConverterTypeKept.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_remove(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_remove(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3784,33 +4267,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Marks a coat as a control piece, or takes the mark off.
-     */
-    @Throws(StudioException::class)override fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_set_control(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),
-        FfiConverterBoolean.lower(`control`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * A sheet as it stands with what is entered.
+     * The sheet as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
      */
     @Throws(StudioException::class)override fun `sheet`(`now`: Now, `entry`: SheetEntry): SheetView {
             return FfiConverterTypeSheetView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_sheet(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_sheet(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3823,17 +4289,23 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty.
+     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
      */
-    @Throws(StudioException::class)override fun `sizes`(`now`: Now, `known`: kotlin.String): SizesView {
-            return FfiConverterTypeSizesView.lift(
+    @Throws(StudioException::class)override fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: PathBuf): Redrawn {
+            return FfiConverterTypeRedrawn.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_sizes(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_photograph(
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`known`),_status)
+        FfiConverterTypeSheetEntry.lower(`entry`),
+        FfiConverterTypePathBuf.lower(`file`),_status)
 }
     }
     )
@@ -3842,151 +4314,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes a coat out of the record.
-     */
-    @Throws(StudioException::class)override fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_back_coat(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Takes the best laydown, as a glaze's findings name it, as its starting value.
-     */
-    @Throws(StudioException::class)override fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_best(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),
-        FfiConverterString.lower(`best`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Takes a backup or a journal in; answers with what to say.
-     */
-    @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: kotlin.String): kotlin.String {
-            return FfiConverterString.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_in(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`from`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Takes the spreadsheet in, as the view said.
-     */
-    @Throws(StudioException::class)override fun `takeInSheet`(`now`: Now, `file`: kotlin.String, `chosen`: List<Value>): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_in_sheet(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`file`),
-        FfiConverterSequenceTypeValue.lower(`chosen`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Takes a piece out of a firing.
-     */
-    @Throws(StudioException::class)override fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_out(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`firing`),
-        FfiConverterString.lower(`piece`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Takes a photograph off its piece.
-     */
-    @Throws(StudioException::class)override fun `takePhotoOff`(`now`: Now, `id`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_take_photo_off(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Ticks off, or on again, something to look at before the firing.
-     */
-    @Throws(StudioException::class)override fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_tick_before(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`firing`),
-        FfiConverterString.lower(`what`),
-        FfiConverterBoolean.lower(`done`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * A sheet after a finger has touched its drawing.
+     * The sheet after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
      */
     @Throws(StudioException::class)override fun `touch`(`now`: Now, `entry`: SheetEntry, `touch`: Touch): Redrawn {
             return FfiConverterTypeRedrawn.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_touch(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_touch(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -4000,17 +4337,20 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty or gone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
      */
-    @Throws(StudioException::class)override fun `undo`(`now`: Now, `token`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `sizes`(`now`: Now, `known`: kotlin.String): SizesView {
+            return FfiConverterTypeSizesView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_undo(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_sizes(
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`token`),_status)
+        FfiConverterString.lower(`known`),_status)
 }
     }
     )
@@ -4019,13 +4359,60 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+    @Throws(StudioException::class)override fun `keep`(`now`: Now, `entry`: WeighEntry): Kept {
+            return FfiConverterTypeKept.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_keep(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeWeighEntry.lower(`entry`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    @Throws(StudioException::class)override fun `remember`(`now`: Now, `entry`: WeighEntry)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_remember(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeWeighEntry.lower(`entry`),_status)
+}
+    }
+    
+    
+
+    
+    /**
      * The Weigh screen for `entry`, or for what was remembered if there is none.
+     *
+     * # Errors
+     * Only when the file cannot be read; whatever is wrong with the entry is said inside the view.
      */
     @Throws(StudioException::class)override fun `weigh`(`now`: Now, `entry`: WeighEntry?): WeighView {
             return FfiConverterTypeWeighView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_weigh(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_weigh(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -4034,25 +4421,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
-    
-
-    
-    /**
-     * Writes painted pages, JPEG files of A4's shape, into one PDF.
-     */
-    @Throws(StudioException::class)override fun `writePdf`(`title`: kotlin.String, `pages`: List<kotlin.String>, `into`: kotlin.String)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_studio_write_pdf(
-        it,
-        
-        FfiConverterString.lower(`title`),
-        FfiConverterSequenceString.lower(`pages`),
-        FfiConverterString.lower(`into`),_status)
-}
-    }
-    
     
 
     
@@ -4065,15 +4433,19 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
     /**
      * Opens the studio kept in the file at `path`, making an empty one if there is none.
-     * `now` only names this device in a new file.
+     * `now` is only used to name this device in a new file.
+     *
+     * # Errors
+     * [`StudioError::NotAStudio`], [`StudioError::Newer`], [`StudioError::Damaged`], [`StudioError::Busy`],
+     * [`StudioError::Full`] or [`StudioError::Unreadable`]; the file is left as it was.
      */
-    @Throws(StudioException::class) fun `open`(`path`: kotlin.String, `now`: Now): Studio {
+    @Throws(StudioException::class) fun `open`(`path`: PathBuf, `now`: Now): Studio {
             return FfiConverterTypeStudio.lift(
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_constructor_studio_open(
+    UniffiLib.uniffi_laydown_app_fn_constructor_studio_open(
     
         
-        FfiConverterString.lower(`path`),
+        FfiConverterTypePathBuf.lower(`path`),
         FfiConverterTypeNow.lower(`now`),_status)
 }
     )
@@ -4082,17 +4454,21 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
         
     /**
-     * As `open`, on the phone that the file `mark` belongs to, which lies where the phone's own backups leave it out: a
-     * studio that came from another phone is given a device of its own.
+     * As [`Studio::open`], on the phone that `mark` belongs to: a small file in a folder that the phone's own backups leave
+     * out. A studio that came to another phone in such a backup is given a device of its own there, with the same
+     * preferences, so that two phones never write under one name.
+     *
+     * # Errors
+     * As [`Studio::open`].
      */
-    @Throws(StudioException::class) fun `openHere`(`path`: kotlin.String, `mark`: kotlin.String, `now`: Now): Studio {
+    @Throws(StudioException::class) fun `openHere`(`path`: PathBuf, `mark`: PathBuf, `now`: Now): Studio {
             return FfiConverterTypeStudio.lift(
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_constructor_studio_open_here(
+    UniffiLib.uniffi_laydown_app_fn_constructor_studio_open_here(
     
         
-        FfiConverterString.lower(`path`),
-        FfiConverterString.lower(`mark`),
+        FfiConverterTypePathBuf.lower(`path`),
+        FfiConverterTypePathBuf.lower(`mark`),
         FfiConverterTypeNow.lower(`now`),_status)
 }
     )
@@ -4324,7 +4700,7 @@ open class WatchImpl: Disposable, AutoCloseable, Watch
                 return;
             }
             uniffiRustCall { status ->
-                UniffiLib.uniffi_laydown_bindings_fn_free_watch(handle, status)
+                UniffiLib.uniffi_laydown_app_fn_free_watch(handle, status)
             }
         }
     }
@@ -4337,7 +4713,7 @@ open class WatchImpl: Disposable, AutoCloseable, Watch
             throw InternalException("uniffiCloneHandle() called on NoHandle object");
         }
         return uniffiRustCall() { status ->
-            UniffiLib.uniffi_laydown_bindings_fn_clone_watch(handle, status)
+            UniffiLib.uniffi_laydown_app_fn_clone_watch(handle, status)
         }
     }
 
@@ -4348,7 +4724,7 @@ open class WatchImpl: Disposable, AutoCloseable, Watch
         = 
     callWithHandle {
     uniffiRustCall() { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_method_watch_so_far(
+    UniffiLib.uniffi_laydown_app_fn_method_watch_so_far(
         it,
         
         FfiConverterTypeSoFar.lower(`soFar`),_status)
@@ -4409,7 +4785,7 @@ internal object uniffiCallbackInterfaceWatch {
     // Registers the foreign callback with the Rust side.
     // This method is generated for each callback interface.
     internal fun register(lib: UniffiLib) {
-        lib.uniffi_laydown_bindings_fn_init_callback_vtable_watch(vtable)
+        lib.uniffi_laydown_app_fn_init_callback_vtable_watch(vtable)
     }
 }
 
@@ -5540,7 +5916,7 @@ data class ContactSheetView (
     val `summary`: kotlin.String
     , 
     /**
-     * The pieces, in the order in which they were loaded.
+     * The pieces, from the top shelf down.
      */
     val `tiles`: List<ContactTile>
     
@@ -8473,7 +8849,7 @@ data class SheetView (
     val `fields`: List<SheetField>
     , 
     /**
-     * What is drawn of it, to look at and to take hold of; shown below the field it names.
+     * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
      */
     val `drawing`: Drawing?
     , 
@@ -8791,7 +9167,7 @@ data class Spot (
     val `x`: kotlin.Double
     , 
     /**
-     * From the upper edge, 0 to `tall` of the drawing.
+     * From the upper edge, 0 to [`Drawing::tall`].
      */
     val `y`: kotlin.Double
     
@@ -9651,7 +10027,7 @@ public object FfiConverterTypeZoneQuestion: FfiConverterRustBuffer<ZoneQuestion>
 
 
 /**
- * Why a backup was not made by itself.
+ * Why a backup was not made by itself. The name is what to say of it, and what to do.
  */
 
 enum class BackupTrouble {
@@ -9806,7 +10182,7 @@ enum class FieldKind {
     SWITCH,
     /**
      * A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
-     * the columns' names over them and lets rows be added and taken away.
+     * [`SheetField::columns`] over them and lets rows be added and taken away.
      */
     TABLE,
     /**
@@ -10498,8 +10874,14 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Refused(
         
+        /**
+         * The key of the field, empty if it is about the whole entry.
+         */
         val `field`: kotlin.String, 
         
+        /**
+         * What is wrong and what to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10511,6 +10893,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Missing(
         
+        /**
+         * What is gone and what to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10522,6 +10907,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Busy(
         
+        /**
+         * What to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10533,6 +10921,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Full(
         
+        /**
+         * What to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10544,6 +10935,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Newer(
         
+        /**
+         * What to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10555,6 +10949,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class NotAStudio(
         
+        /**
+         * What to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10566,6 +10963,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Damaged(
         
+        /**
+         * What to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10577,6 +10977,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Unreadable(
         
+        /**
+         * What to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -10588,6 +10991,9 @@ sealed class StudioException: kotlin.Exception() {
      */
     class Elsewhere(
         
+        /**
+         * What to do.
+         */
         val `sentence`: kotlin.String
         ) : StudioException() {
         override val message
@@ -12707,12 +13113,45 @@ public object FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer<List<
         }
     }
 }
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypePathBuf: FfiConverterRustBuffer<List<PathBuf>> {
+    override fun read(buf: ByteBuffer): List<PathBuf> {
+        val len = buf.getInt()
+        return List<PathBuf>(len) {
+            FfiConverterTypePathBuf.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<PathBuf>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePathBuf.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<PathBuf>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePathBuf.write(it, buf)
+        }
+    }
+}
+
+
+
+public typealias PathBuf = kotlin.String
+public typealias FfiConverterTypePathBuf = FfiConverterString
         /**
          * The stamp of this library. A shell whose generated code carries another one must not go on.
          */ fun `buildStamp`(): kotlin.String {
             return FfiConverterString.lift(
     uniffiRustCall() { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_func_build_stamp(
+    UniffiLib.uniffi_laydown_app_fn_func_build_stamp(
     
         _status)
 }
@@ -12723,15 +13162,18 @@ public object FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer<List<
         /**
          * Saves what can be read of a damaged studio into a new one in its place, and keeps the damaged file beside it; answers with
          * what to say. No studio may be open at `path`; `mark` is as for opening it.
+         *
+         * # Errors
+         * As [`Studio::recover_here`].
          */
-    @Throws(StudioException::class) fun `recoverStudio`(`path`: kotlin.String, `mark`: kotlin.String, `now`: Now): kotlin.String {
+    @Throws(StudioException::class) fun `recoverStudio`(`path`: PathBuf, `mark`: PathBuf, `now`: Now): kotlin.String {
             return FfiConverterString.lift(
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_func_recover_studio(
+    UniffiLib.uniffi_laydown_app_fn_func_recover_studio(
     
         
-        FfiConverterString.lower(`path`),
-        FfiConverterString.lower(`mark`),
+        FfiConverterTypePathBuf.lower(`path`),
+        FfiConverterTypePathBuf.lower(`mark`),
         FfiConverterTypeNow.lower(`now`),_status)
 }
     )
@@ -12744,7 +13186,7 @@ public object FfiConverterSequenceTypeZoneQuestion: FfiConverterRustBuffer<List<
     @Throws(FolderException::class) fun `folderAt`(`path`: kotlin.String): Folder {
             return FfiConverterTypeFolder.lift(
     uniffiRustCallWithError(FolderException) { _status ->
-    UniffiLib.uniffi_laydown_bindings_fn_func_folder_at(
+    UniffiLib.uniffi_laydown_app_fn_func_folder_at(
     
         
         FfiConverterString.lower(`path`),_status)
