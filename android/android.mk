@@ -20,7 +20,7 @@ android-tools:
 # The core as the shell loads it. Cargo knows whether there is anything to do.
 android-library:
 	@cargo build --quiet -p laydown-bindings $(if $(filter release,$(LAYDOWN_PROFILE)),--release)
-	@cargo build --quiet -p laydown --example sample_studio $(if $(filter release,$(LAYDOWN_PROFILE)),--release)
+	@cargo build --quiet -p laydown-app --example sample_studio $(if $(filter release,$(LAYDOWN_PROFILE)),--release)
 
 android-build: android-library $(ANDROID_BUILT) ## The Android shell, built for the JVM
 

@@ -45,7 +45,7 @@ $(ORACLE)/ready: tests/oracle/requirements.txt
 	touch $@
 
 remote: $(REMOTE)/ready ## Studios kept alike through a folder, a WebDAV and an S3 server that are started, killed and restarted
-	cargo test -p laydown-remote
+	cargo test -p laydown-tests --test sync
 
 $(REMOTE)/ready: tests/remote/requirements.txt
 	mkdir -p $(REMOTE)
@@ -75,7 +75,7 @@ fuzz: $(FUZZ)/ready ## Hostile bytes for every reader under libFuzzer, for MINUT
 	done
 
 # No sanitizer: there is no unsafe code to look into, and libFuzzer's own marks are there in the stable compiler.
-$(FUZZ)/ready: $(shell find core/src tests/fuzz -name '*.rs') tests/fuzz/libfuzzer/Cargo.toml
+$(FUZZ)/ready: $(shell find core tests/fuzz -name '*.rs') tests/fuzz/libfuzzer/Cargo.toml
 	cargo fuzz --version > /dev/null || { echo "cargo-fuzz is missing. Type: cargo install --locked cargo-fuzz"; exit 1; }
 	cd tests/fuzz/libfuzzer && cargo fuzz build --fuzz-dir . --sanitizer none --target-dir ../../../$(FUZZ) target
 	touch $@

@@ -3,7 +3,7 @@
 Reads the cases of `cargo run -p laydown-tests --example oracle_cases` from standard input. Propagation of uncertainty is
 left to the `uncertainties` package, distributions to scipy; corrections are found by trying every weight the scale can
 show. Nothing here is translated from the Rust code. The assumptions (5 % from pot to pot, and so on) are stated in
-`core/src/coat/target.rs` and repeated here as numbers.
+`core/domain/src/coat/target.rs` and repeated here as numbers.
 """
 
 import json

@@ -1,4 +1,4 @@
-"""Servers that the tests of core/remote start, stop and kill, on loopback.
+"""Servers that the tests of core/sync start, stop and kill, on loopback.
 
 serve.py webdav PORT FOLDER [CERTIFICATE KEY]   asks for the name `potter` and the password `slip and sieve`
 serve.py s3 PORT                                forgets everything when it ends; has the bucket `pots`

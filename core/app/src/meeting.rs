@@ -1,7 +1,7 @@
 //! Where the phones of the studio meet: a place outside this phone, chosen on it, and what came of the last time they met.
 //!
 //! All of it is this phone's own and lies in the table `chosen`. What must stay secret is not here: the shell keeps it where
-//! the platform keeps secrets. Nothing here touches the place itself; crate `laydown-remote` does.
+//! the platform keeps secrets. Nothing here touches the place itself; crate `laydown-sync` does.
 
 use std::fmt;
 

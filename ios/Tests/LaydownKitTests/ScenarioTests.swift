@@ -345,8 +345,8 @@ extension Studio {
         case "backup_failed": return try backupFailed(now: now, trouble: try with.trouble())
         case "export": return try export(what: try text("what"), into: try text("into"))
         case "take_in": return try takeIn(now: now, from: try text("from"))
-        case "import": return try `import`(now: now, file: try text("file"), chosen: with.values("chosen"))
-        case "take_in_sheet": return try takeInSheet(now: now, file: try text("file"), chosen: with.values("chosen"))
+        case "import": return try `import`(now: now, file: try text("file"), columns: with.values("chosen"))
+        case "take_in_sheet": return try takeInSheet(now: now, file: try text("file"), columns: with.values("chosen"))
         case "kiln": return try kiln(now: now)
         case "firing": return try firing(now: now, id: try text("id"))
         case "load":

@@ -30,7 +30,7 @@ public final class ImportScreen {
         guard let file else { return }
         let values = values
         do {
-            view = try await frame.work.ask { try $0.import(now: $1, file: file.path, chosen: values) }
+            view = try await frame.work.ask { try $0.import(now: $1, file: file.path, columns: values) }
         } catch {
             view = nil
             refuse(error)
@@ -92,7 +92,7 @@ public final class ImportScreen {
         let values = values
         return Task {
             _ = await frame.keep(
-                { try $0.takeInSheet(now: $1, file: file.path, chosen: values) }, refused: refuse)
+                { try $0.takeInSheet(now: $1, file: file.path, columns: values) }, refused: refuse)
             isWorking = false
             await refresh()
         }
