@@ -26,6 +26,8 @@ mod place;
 mod seal;
 mod shelf;
 mod sync;
+mod transport;
+mod webdav;
 
 pub use agree::{How, SoFar, agree};
 pub use error::RemoteError;

@@ -35,8 +35,3 @@ pub struct Entry {
 
 /// The folder that everything lies in.
 pub(crate) const DEVICES: &str = "devices/";
-
-/// What was read of a file, where that is no more than it may be.
-pub(crate) fn within(most: u64, bytes: Vec<u8>) -> Result<Vec<u8>, RemoteError> {
-    if bytes.len() as u64 > most { Err(RemoteError::TooLong) } else { Ok(bytes) }
-}
