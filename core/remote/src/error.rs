@@ -66,6 +66,9 @@ pub enum RemoteError {
         /// The sequence number of the last that is missing.
         last: i64,
     },
+    /// Entries that lie there whole and cannot be believed. They are left out and asked for again next time.
+    #[error("{0}")]
+    Refused(String),
     /// The potter stopped it.
     #[error("Stopped. What was done stays done, and the rest follows next time.")]
     Stopped,
