@@ -160,6 +160,11 @@ impl Studio {
         self.0.forget_meeting_place(now)
     }
 
+    /// Sets this phone up as a new one, as where two phones have written under one name. Answers with what to say.
+    pub fn set_up_as_new_phone(&self, now: Now) -> Result<String> {
+        self.0.set_up_as_new_phone(now)
+    }
+
     /// The Buckets screen.
     pub fn buckets(&self, now: Now) -> Result<BucketsView> {
         self.0.buckets(now)

@@ -82,6 +82,9 @@ pub enum RemoteError {
     /// An answer did not come in time.
     #[error("The server answers too slowly. What arrived is saved: try again on a better network.")]
     TooSlow,
+    /// Entries that lie there whole and cannot be believed. They are left out and asked for again next time.
+    #[error("{0}")]
+    Refused(String),
     /// The potter stopped it.
     #[error("Stopped. What was done stays done, and the rest follows next time.")]
     Stopped,

@@ -283,14 +283,14 @@ impl Round<'_> {
                 }
                 return Ok(());
             };
-            match self.journal.take_in(&events) {
-                Ok(new) => self.outcome.events_in += new,
-                Err(trouble @ (StoreError::Forked { .. } | StoreError::BadEvent { .. })) => {
-                    self.outcome.troubles.push(trouble.into());
-                    return Ok(());
-                }
-                Err(error) => return Err(error.into()),
+            // What is refused leaves a gap, and is asked for again next time.
+            let ingested = self.journal.take_in(&events)?;
+            self.outcome.events_in += ingested.new;
+            if let Some((device, seq)) = ingested.forked() {
+                self.outcome.troubles.push(StoreError::Forked { device, seq }.into());
+                return Ok(());
             }
+            self.outcome.troubles.extend(ingested.sentences().into_iter().map(RemoteError::Refused));
             have = name.last;
         }
     }

@@ -30,8 +30,8 @@ use crate::UnknownCode;
 use crate::glaze::slurry::SlurryError;
 use crate::journal::{Ids, RandomIds};
 use crate::store::backup::BackupError;
-use crate::store::entity::{self, Entity};
-use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here, this_device};
+use crate::store::entity;
+use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here};
 use crate::units::UnitError;
 use facts::{preference, style};
 
@@ -232,6 +232,7 @@ impl From<StoreError> for StudioError {
             StoreError::BadEvent { .. } => StudioError::Refused { field: String::new(), sentence },
             StoreError::NotAllowed
             | StoreError::NoFolder
+            | StoreError::Removed
             | StoreError::Io { .. }
             | StoreError::Forked { .. }
             | StoreError::Fault { .. } => StudioError::Unreadable { sentence },
@@ -304,13 +305,7 @@ impl Studio {
         let (store, before) = Store::open_here(path, mark, now.unix_ms, RandomIds)?;
         let studio = Studio { store };
         if let Some(before) = before {
-            studio.command(now, |tx| {
-                if let Some(preferred) = entity::Preference::load(tx.conn(), before.0)? {
-                    let id = this_device(tx.conn())?.0;
-                    tx.put(&entity::Preference { id, phone: None, ..preferred })?;
-                }
-                Ok(())
-            })?;
+            studio.prefer_as(now, before, |preferred| entity::Preference { phone: None, ..preferred })?;
         }
         Ok(studio)
     }
