@@ -26,7 +26,7 @@ pub fn take_in(store: &Store, folder: &Path) -> usize {
     let files = within(folder).into_iter().flat_map(|device| within(&device));
     let new = files.map(|file| {
         let name: Name = file.strip_prefix(folder).unwrap().to_str().unwrap().parse().unwrap();
-        store.merge(NOW, &unpack(&name, &fs::read(&file).unwrap()).unwrap()).unwrap()
+        store.merge(NOW, &unpack(&name, &fs::read(&file).unwrap()).unwrap()).unwrap().new
     });
     new.sum()
 }

@@ -131,9 +131,9 @@ impl Worker {
                 body: glaze.difference(None)?,
             });
         }
-        let new = store.merge(NOW + self.commands, &events)?;
-        assert_eq!(new, events.len());
-        self.from_elsewhere += new as i64;
+        let ingested = store.merge(NOW + self.commands, &events)?;
+        assert_eq!(ingested.new, events.len());
+        self.from_elsewhere += ingested.new as i64;
         Ok(Told { events, ..Told::default() })
     }
 

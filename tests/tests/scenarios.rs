@@ -347,6 +347,7 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
             seen(answer)
         }
         "forget_meeting_place" => seen(studio.forget_meeting_place(now)),
+        "set_up_as_new_phone" => seen(studio.set_up_as_new_phone(now)),
         "buckets" => seen(studio.buckets(now)),
         "bucket" => seen(studio.bucket(now, with.text("id"))),
         "house" => seen(studio.house(now)),

@@ -59,6 +59,36 @@ impl Studio {
             })
         })
     }
+
+    /// Sets this phone up as a new one, as where two phones have written under one name: what it keeps from now on carries a name
+    /// of its own, with the same preferences. What was kept before stays as it is. Answers with what to say.
+    ///
+    /// # Errors
+    /// When the file cannot be written.
+    pub fn set_up_as_new_phone(&self, now: Now) -> Result<String> {
+        let before = self.store.rename_own_device(now.unix_ms)?;
+        self.prefer_as(now, before, |preferred| preferred)?;
+        Ok("This is a new phone to the others now. Everything saved before stays as it is.".to_owned())
+    }
+}
+
+impl Studio {
+    /// Prefers here what the device `before` preferred, changed as `change` says.
+    pub(super) fn prefer_as(
+        &self,
+        now: Now,
+        before: DeviceId,
+        change: impl FnOnce(Preference) -> Preference,
+    ) -> Result<()> {
+        self.command(now, |tx| {
+            if let Some(preferred) = Preference::load(tx.conn(), before.0)? {
+                let id = this_device(tx.conn())?.0;
+                tx.put(&change(Preference { id, ..preferred }))?;
+            }
+            Ok(())
+        })?;
+        Ok(())
+    }
 }
 
 /// What to say where entries are dated later than now. They count all the same, and what is kept from now on counts after

@@ -14,7 +14,7 @@ use super::{Kept, Now, Result, Studio, StudioError, undo_token};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, SquareCentimetres, Style};
 use laydown_store::entity::{self, Entity};
-use laydown_store::journal::{DeviceId, Event, EventId, Kind, State, standing};
+use laydown_store::journal::{DeviceId, Event, EventId, History, Kind, Restored, SEEN, State};
 use laydown_store::{Command, Undo, events_of, latest_commands, query, this_device};
 
 /// How many doings are shown.
@@ -62,7 +62,7 @@ impl Studio {
         self.store.read(|conn| {
             let told = Telling::new(conn, now)?;
             let mut doings = Vec::new();
-            for command in latest_commands(conn, LOOKED_THROUGH, TOLD_FROM)? {
+            for command in latest_commands(conn, now.unix_ms, LOOKED_THROUGH, TOLD_FROM)? {
                 if doings.len() == DOINGS {
                     break;
                 }
@@ -84,16 +84,16 @@ impl Studio {
     pub fn history(&self, now: Now, id: &str) -> Result<HistoryView> {
         self.store.read(|conn| {
             let id: Uuid = id.parse().map_err(|_| StudioError::missing("thing"))?;
-            let mut events = events_of(conn, id)?;
-            events.sort_by_key(Event::order);
-            let about = events.iter().find(|event| event.kind != Kind::RETRACT);
+            let events = events_of(conn, id)?;
+            let said = laydown_store::history(&events);
+            let about = said.events().map(|(event, _)| event).find(|event| event.kind != Kind::RETRACT);
             let about = about.ok_or_else(|| StudioError::missing("thing"))?;
             let told = Telling::new(conn, now)?;
             Ok(HistoryView {
                 title: told.title(&about.kind, id)?,
                 intro: "The newest first. Where two phones said different things, the later one counts; the other stays here."
                     .to_owned(),
-                doings: told.said_of(&events)?,
+                doings: told.said_of(&said)?,
             })
         })
     }
@@ -131,15 +131,15 @@ impl<'a> Telling<'a> {
     /// One command; `None` for one that only takes back, which shows on what it took back.
     fn doing(&self, command: &Command) -> Result<Option<Doing>> {
         let about: Vec<&Event> = command.events.iter().filter(|event| event.kind != Kind::RETRACT).collect();
-        let Some(first) = about.first() else { return Ok(None) };
+        let Some(first) = about.first() else { return self.came_back(command) };
         let things: BTreeSet<Uuid> = about.iter().map(|event| event.entity).collect();
-        let history = |thing: &Uuid| Ok((*thing, events_of(self.conn, *thing)?));
-        let histories = things.iter().map(history).collect::<Result<BTreeMap<Uuid, Vec<Event>>>>()?;
-        let is_standing: HashSet<EventId> = histories.values().flat_map(standing).collect();
+        let events = |thing: &Uuid| events_of(self.conn, *thing);
+        let events = things.iter().map(events).collect::<Result<Vec<_>, _>>()?;
+        let histories: Vec<History<'_>> = events.iter().map(|events| laydown_store::history(events)).collect();
+        let is_standing: HashSet<EventId> = histories.iter().flat_map(History::standing).collect();
         let taken_back = !about.iter().any(|event| is_standing.contains(&event.id()));
-        let is_new = histories
-            .get(&first.entity)
-            .is_some_and(|events| events.iter().map(Event::order).min() == Some(first.order()));
+        let mut firsts = histories.iter().filter_map(|history| Some(history.events().next()?.0.id()));
+        let is_new = firsts.any(|event| event == first.id());
         let mut title = self.title(&first.kind, first.entity)?;
         if command.things > 1 {
             title += &format!(", and {} more", command.things - 1);
@@ -151,6 +151,13 @@ impl<'a> Telling<'a> {
         if taken_back {
             detail.push("taken back".to_owned());
         }
+        let restored = histories.iter().flat_map(History::restored);
+        if let Some(restored) = restored.into_iter().find(|restored| restored.made == first.id()) {
+            detail.push(self.restored(*restored));
+        }
+        if !taken_back {
+            detail.extend(self.without_effect(first)?);
+        }
         Ok(Some(Doing {
             title,
             detail: detail.join(", "),
@@ -160,23 +167,75 @@ impl<'a> Telling<'a> {
         }))
     }
 
-    /// Every event of one thing, the newest first; `events` are in their order.
-    fn said_of(&self, events: &[Event]) -> Result<Vec<Doing>> {
-        let is_standing = standing(events);
+    /// A command that undid what came back; `None` for any other.
+    fn came_back(&self, command: &Command) -> Result<Option<Doing>> {
+        for undoing in &command.events {
+            let events = events_of(self.conn, undoing.entity)?;
+            let history = laydown_store::history(&events);
+            let restored = history.restored().iter().find(|restored| restored.retraction == undoing.id());
+            let Some(restored) = restored else { continue };
+            let Some(made) = events.iter().find(|event| event.id() == restored.made) else { continue };
+            return Ok(Some(Doing {
+                title: self.title(&made.kind, made.entity)?,
+                detail: format!("{}, {}", self.when_and_where(undoing), self.restored(*restored)),
+                token: String::new(),
+                taken_back: false,
+                thing: made.entity.to_string(),
+            }));
+        }
+        Ok(None)
+    }
+
+    /// Why what was undone is there: nobody loses what he said because another had not heard of it.
+    fn restored(&self, restored: Restored) -> String {
+        let (undone, edited) = (restored.retraction.device, restored.edit.device);
+        let (undone, edited) = (called(&self.devices, undone), called(&self.devices, edited));
+        format!("undone on {undone}, but {edited} had changed it, so it came back. Undo it again to remove it")
+    }
+
+    /// Why an event that stands does not show: its thing was undone, as was one that it is about, or it has values that cannot be.
+    fn without_effect(&self, event: &Event) -> Result<Option<String>> {
+        if laydown_store::is_shown(self.conn, &event.kind, event.entity)? == Some(false) {
+            return Ok(Some("not shown, since what it belongs to was undone or has not arrived".to_owned()));
+        }
+        let left_out: Vec<String> = laydown_store::left_out(event).map(field_in_words).collect();
+        if !left_out.is_empty() {
+            return Ok(Some(format!("impossible, so left out: {}", left_out.join(", "))));
+        }
+        for (name, value) in &event.body {
+            let Some(id) = value.as_str().and_then(|text| text.parse::<Uuid>().ok()) else { continue };
+            let kind = Kind::named(name.clone());
+            if laydown_store::is_shown(self.conn, &kind, id)? == Some(false) && !events_of(self.conn, id)?.is_empty() {
+                return Ok(Some(format!("its {name} was undone: redo that to have it back")));
+            }
+        }
+        Ok(None)
+    }
+
+    /// Every event of one thing, the newest first.
+    fn said_of(&self, said: &History<'_>) -> Result<Vec<Doing>> {
+        let events: Vec<(&Event, bool)> = said.events().collect();
         let mut doings = Vec::new();
-        for (at, event) in events.iter().enumerate().filter(|(_, event)| event.kind != Kind::RETRACT) {
-            let taken_back = !is_standing.contains(&event.id());
-            let fields = event.body.iter().filter(|(_, value)| !value.is_null() || at > 0);
+        for (at, (event, stands)) in events.iter().enumerate().filter(|(_, (event, _))| event.kind != Kind::RETRACT) {
+            let taken_back = !stands;
+            let fields = event.body.iter().filter(|(name, value)| *name != SEEN && (!value.is_null() || at > 0));
             let title = fields.map(|(name, value)| self.field(name, value)).collect::<Result<Vec<_>>>()?.join("; ");
-            let mut later = events[at + 1..].iter().filter(|later| {
-                is_standing.contains(&later.id()) && event.body.keys().any(|name| later.body.contains_key(name))
+            let mut later = events[at + 1..].iter().filter(|(later, stands)| {
+                *stands && event.body.keys().any(|name| name != SEEN && later.body.contains_key(name))
             });
-            let detail = match (taken_back, later.next_back()) {
-                (true, _) => format!("{}, taken back", self.when_and_where(event)),
-                (false, Some(later)) => {
+            let restored = said.restored().iter().find(|restored| restored.made == event.id());
+            let detail = match (taken_back, later.next_back(), restored) {
+                (true, ..) => format!("{}, taken back", self.when_and_where(event)),
+                (false, Some((later, _)), _) => {
                     format!("{}, set anew on {}", self.when_and_where(event), called(&self.devices, later.device))
                 }
-                (false, None) => self.when_and_where(event),
+                (false, None, Some(restored)) => {
+                    format!("{}, {}", self.when_and_where(event), self.restored(*restored))
+                }
+                (false, None, None) => match self.without_effect(event)? {
+                    Some(why) => format!("{}, {why}", self.when_and_where(event)),
+                    None => self.when_and_where(event),
+                },
             };
             let undo = Undo::of(event.device, event.seq, event.seq);
             let can_turn = event.device == self.own && at > 0;
@@ -333,6 +392,6 @@ fn field_in_words(name: &str) -> String {
 
 /// "changed: name, starting laydown".
 fn fields_in_words(event: &Event) -> String {
-    let names: Vec<String> = event.body.keys().map(|name| field_in_words(name)).collect();
+    let names: Vec<String> = event.body.keys().filter(|name| *name != SEEN).map(|name| field_in_words(name)).collect();
     format!("changed: {}", names.join(", "))
 }

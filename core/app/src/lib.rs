@@ -36,9 +36,9 @@ use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SlurryError;
 use laydown_domain::units::UnitError;
 use laydown_store::backup::BackupError;
-use laydown_store::entity::{self, Entity};
+use laydown_store::entity;
 use laydown_store::journal::{Ids, RandomIds};
-use laydown_store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here, this_device};
+use laydown_store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here};
 
 pub use agree::{How, SoFar, agree};
 pub use backup::{BackupTask, BackupTrouble, BackupView, Export, Rhythm};
@@ -292,6 +292,7 @@ impl From<StoreError> for StudioError {
             StoreError::BadEvent { .. } => StudioError::Refused { field: String::new(), sentence },
             StoreError::NotAllowed
             | StoreError::NoFolder
+            | StoreError::Removed
             | StoreError::Io { .. }
             | StoreError::Forked { .. }
             | StoreError::Fault { .. } => StudioError::Unreadable { sentence },
@@ -360,13 +361,7 @@ impl Studio {
         let (store, before) = Store::open_here(path, mark, now.unix_ms, RandomIds)?;
         let studio = Studio { store };
         if let Some(before) = before {
-            studio.command(now, |tx| {
-                if let Some(preferred) = entity::Preference::load(tx.conn(), before.0)? {
-                    let id = this_device(tx.conn())?.0;
-                    tx.put(&entity::Preference { id, phone: None, ..preferred })?;
-                }
-                Ok(())
-            })?;
+            studio.prefer_as(now, before, |preferred| entity::Preference { phone: None, ..preferred })?;
         }
         Ok(studio)
     }

@@ -27,8 +27,8 @@ use zip::{CompressionMethod, ZipArchive};
 use super::error::StoreError;
 use super::lines::{self, read_lines};
 use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, sha256_of};
-use super::transaction::{devices, events_in};
-use super::{Store, open, query};
+use super::transaction::{devices, next_events};
+use super::{Ingested, Store, open, query};
 use crate::journal::{DeviceId, Event, burden};
 use laydown_domain::repeated::repeated;
 
@@ -79,12 +79,14 @@ pub struct Contents {
 }
 
 /// What came of taking one in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct TakenIn {
     /// What it held.
     pub held: Contents,
     /// What of that was new here.
     pub new: Contents,
+    /// What of it was not believed.
+    pub refused: Ingested,
 }
 
 /// The number of the last event of each device.
@@ -127,9 +129,29 @@ pub enum BackupError {
     /// A journal of JSON lines is not what it was.
     #[error("This journal is damaged: it is not as it was written. Nothing was taken in. Use another file.")]
     DamagedJournal,
-    /// It could not be read or written, or its events contradict those here.
+    /// It broke off on the way.
+    #[error(
+        "{events} entries of this file were added, then it stopped. {why} What was added is safe: restore the file again for the rest."
+    )]
+    Partly {
+        /// Events that were added before.
+        events: usize,
+        /// What it stopped at.
+        why: Box<BackupError>,
+    },
+    /// It could not be read or written.
     #[error(transparent)]
     Store(#[from] StoreError),
+}
+
+impl BackupError {
+    /// The same error, saying what was added before it.
+    fn after(self, ingested: &Ingested) -> BackupError {
+        match ingested.new {
+            0 => self,
+            events => BackupError::Partly { events, why: Box::new(self) },
+        }
+    }
 }
 
 impl From<io::Error> for BackupError {
@@ -221,15 +243,15 @@ impl Store {
         let mut zip = Packing::new(file);
         let mut contents = Contents::default();
         zip.put("README.txt", |file| Ok(file.write_all(README.as_bytes())?))?;
-        for (device, last) in devices(conn)? {
-            let mut first = 1;
-            while first <= last {
-                let events = events_in(conn, device, first, first + EVENTS_A_FILE - 1)?;
-                if !events.is_empty() {
-                    zip.put(&format!("journal/{}/{first:012}.jsonl", device.0), |file| write_events(file, &events))?;
-                }
+        for (device, _) in devices(conn)? {
+            let mut last = 0;
+            while let events = next_events(conn, device, last, EVENTS_A_FILE)?
+                && let (Some(first), Some(end)) = (events.first(), events.last())
+            {
+                let name = format!("journal/{}/{:012}.jsonl", device.0, first.seq);
+                zip.put(&name, |file| write_events(file, &events))?;
                 contents.events += events.len() as u64;
-                first += EVENTS_A_FILE;
+                last = end.seq;
             }
         }
         for sha256 in query::photo_names(conn)? {
@@ -263,13 +285,11 @@ impl Store {
 
     fn take_in_lines(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
         let events = read_lines(open_file(from)?, |_| Ok(()))?;
-        let mut new = 0;
-        read_lines(open_file(from)?, |events| {
-            new += self.merge(now_ms, events)? as u64;
-            Ok(())
-        })?;
+        let mut refused = Ingested::default();
+        let read = read_lines(open_file(from)?, |events| Ok(self.merge_into(now_ms, events, &mut refused)?));
+        read.map_err(|error| error.after(&refused))?;
         let of = |events| Contents { events, ..Contents::default() };
-        Ok(TakenIn { held: of(events), new: of(new) })
+        Ok(TakenIn { held: of(events), new: of(refused.new as u64), refused })
     }
 
     fn take_in_zip(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
@@ -285,14 +305,16 @@ impl Store {
                 new.photos += 1;
             }
         }
-        let taken_in = zip.journal_names().into_iter().try_fold(0, |taken_in, name| {
+        let mut refused = Ingested::default();
+        let taken_in = zip.journal_names().into_iter().try_for_each(|name| {
             let events = read_events(&name, &zip.read(&name, MOST_JOURNAL)?)?;
-            Ok::<u64, BackupError>(taken_in + self.merge(now_ms, &events)? as u64)
+            Ok::<(), BackupError>(self.merge_into(now_ms, &events, &mut refused)?)
         });
-        // Also after a refusal, so that no photograph stays behind whose record did not come.
+        // Also after an error, so that no photograph stays behind whose record did not come.
         self.settle_photos()?;
-        new.events = taken_in?;
-        Ok(TakenIn { held, new })
+        taken_in.map_err(|error| error.after(&refused))?;
+        new.events = refused.new as u64;
+        Ok(TakenIn { held, new, refused })
     }
 }
 

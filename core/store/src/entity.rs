@@ -15,6 +15,7 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use uuid::Uuid;
 
+use super::domain::Held;
 use super::error::StoreError;
 use super::packed::Words;
 use crate::journal::{self, Kind, State};
@@ -34,6 +35,8 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     /// Removes one row by id.
     const DELETE: &'static str;
 
+    /// Whether the field `name` can have this value; one that only a newer laydown knows can have any.
+    fn can_be(name: &str, value: &Value) -> bool;
     /// Names this one.
     fn id(&self) -> Uuid;
     /// Sets the name.
@@ -116,12 +119,23 @@ pub(super) struct Table {
     pub fields: &'static [&'static str],
     /// As [`Entity::IS_WORD`].
     pub is_word: &'static [bool],
+    /// As [`Entity::can_be`].
+    pub can_be: fn(&str, &Value) -> bool,
+    /// Whether fields are all that a row needs.
+    pub is_whole: fn(&journal::Body) -> bool,
     project: fn(&Connection, &mut Words, Uuid, Option<&State>) -> Result<(), StoreError>,
 }
 
 impl Table {
     const fn of<E: Entity>() -> Table {
-        Table { kind: E::KIND, fields: E::FIELDS, is_word: E::IS_WORD, project: project::<E> }
+        Table {
+            kind: E::KIND,
+            fields: E::FIELDS,
+            is_word: E::IS_WORD,
+            can_be: E::can_be,
+            is_whole: |fields| E::deserialize(fields).is_ok(),
+            project: project::<E>,
+        }
     }
 
     /// The table for `kind`, or `None` for a kind that only a newer laydown knows.
@@ -228,6 +242,13 @@ macro_rules! entities {
                     ") VALUES (:id", $(", :", stringify!($field),)* ")"
                 );
                 const DELETE: &'static str = concat!("DELETE FROM \"", $kind, "\" WHERE id = ?1");
+
+                fn can_be(name: &str, value: &Value) -> bool {
+                    match name {
+                        $(stringify!($field) => <$type as Held>::can_be(name, value),)*
+                        _ => true,
+                    }
+                }
 
                 fn id(&self) -> Uuid {
                     self.id

@@ -54,6 +54,12 @@ pub enum StoreError {
     #[error("The folder for this studio is missing. Make it, then try again.")]
     NoFolder,
 
+    /// The file was deleted or moved while it was open.
+    #[error(
+        "The studio's file was moved or deleted while laydown was open, and this was not saved. Put the file back, then open laydown again."
+    )]
+    Removed,
+
     /// The storage failed in another way.
     #[error("The phone's storage did not answer. Nothing was lost, but this was not done. Try again.")]
     Io {
@@ -101,7 +107,8 @@ impl StoreError {
             | StoreError::Busy
             | StoreError::Full
             | StoreError::NotAllowed
-            | StoreError::NoFolder => format!("{self:?}"),
+            | StoreError::NoFolder
+            | StoreError::Removed => format!("{self:?}"),
         }
     }
 }

@@ -5,8 +5,10 @@
 //! for a write to reach the storage.
 
 pub mod backup;
+mod domain;
 pub mod entity;
 mod error;
+mod ingest;
 pub mod journal;
 mod lines;
 mod open;
@@ -24,11 +26,14 @@ use std::path::{Path, PathBuf};
 
 use parking_lot::Mutex;
 use rusqlite::{Connection, TransactionBehavior};
+use serde_json::Value;
+use uuid::Uuid;
 
-use journal::{DeviceId, Event, Ids};
+use journal::{DeviceId, Event, History, Ids, Kind, Rules, SEEN};
 
 pub use entity::Entity;
 pub use error::StoreError;
+pub use ingest::{Ingested, Refusal, Refused};
 use packed::Words;
 use photos::Photos;
 pub use photos::whole_file;
@@ -45,9 +50,25 @@ const LOT: usize = 500;
 pub struct Store {
     writer: Mutex<Writer>,
     reader: Mutex<Connection>,
-    device: DeviceId,
+    device: Mutex<DeviceId>,
+    mark: Option<PathBuf>,
     file: PathBuf,
+    file_id: Option<(u64, u64)>,
     photos: Photos,
+}
+
+/// The words of a command that may still fail or panic: words that were new in it are then not in the file, and are forgotten.
+struct WordsGuard<'a> {
+    committed: bool,
+    words: &'a mut Words,
+}
+
+impl Drop for WordsGuard<'_> {
+    fn drop(&mut self) {
+        if !self.committed {
+            self.words.forget();
+        }
+    }
 }
 
 struct Writer {
@@ -91,7 +112,9 @@ impl Store {
         let store = Store {
             writer: Mutex::new(Writer { conn, ids, words: Words::default() }),
             reader: Mutex::new(reader),
-            device,
+            device: Mutex::new(device),
+            mark: None,
+            file_id: file_id(&file)?,
             file,
             photos,
         };
@@ -109,23 +132,37 @@ impl Store {
         ids: impl Ids + 'static,
     ) -> Result<(Store, Option<DeviceId>), StoreError> {
         let mut store = Store::open(path, now_ms, ids)?;
-        if read_mark(mark)? == Some(store.device) {
+        store.mark = Some(mark.to_owned());
+        if read_mark(mark)? == Some(store.device()) {
             return Ok((store, None));
         }
-        let before = store.device;
-        let writer = store.writer.get_mut();
-        store.device = DeviceId(writer.ids.next(now_ms));
-        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
-        transaction::rename_own_device(&tx, store.device)?;
-        tx.commit()?;
-        // After the name: dying in between costs no more than one more name.
-        whole_file(mark, store.device.0.to_string().as_bytes())?;
+        let before = store.rename_own_device(now_ms)?;
         Ok((store, Some(before)))
+    }
+
+    /// Gives this device another name from now on, as where two phones have written under one, and answers with the one it had.
+    /// What was made under that stays as it is.
+    ///
+    /// # Errors
+    /// When the file, or the mark that [`Store::open_here`] was given, cannot be written.
+    pub fn rename_own_device(&self, now_ms: i64) -> Result<DeviceId, StoreError> {
+        let mut writer = self.writer.lock();
+        let device = DeviceId(writer.ids.next(now_ms));
+        let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
+        transaction::rename_own_device(&tx, device)?;
+        self.same_file()?;
+        tx.commit()?;
+        let before = std::mem::replace(&mut *self.device.lock(), device);
+        // After the name: dying in between costs no more than one more name.
+        if let Some(mark) = &self.mark {
+            whole_file(mark, device.0.to_string().as_bytes())?;
+        }
+        Ok(before)
     }
 
     /// This device.
     pub fn device(&self) -> DeviceId {
-        self.device
+        *self.device.lock()
     }
 
     /// The photographs of this studio.
@@ -164,21 +201,36 @@ impl Store {
     ) -> Result<Kept<T>, E> {
         let mut writer = self.writer.lock();
         let Writer { conn, ids, words } = &mut *writer;
-        let kept = write(conn, ids.as_mut(), words, now_ms, work);
-        if kept.is_err() {
-            // Words that were new in it are not in the file.
-            words.forget();
-        }
+        let mut words = WordsGuard { committed: false, words };
+        let kept = write(conn, ids.as_mut(), words.words, now_ms, || self.same_file(), work);
+        words.committed = kept.is_ok();
         kept
     }
 
-    /// Takes in events made elsewhere, in any order, at `now_ms` (unix ms), and returns how many were new. They come in lots,
-    /// so that a Keep does not wait for them all; where one of them cannot be taken in, those before it stay.
+    /// Whether the file that is open still lies where it was opened: what is written into one that was deleted is gone with it.
+    fn same_file(&self) -> Result<(), StoreError> {
+        if file_id(&self.file)? == self.file_id { Ok(()) } else { Err(StoreError::Removed) }
+    }
+
+    /// Takes in events made elsewhere, in any order, at `now_ms` (unix ms). They come in lots, so that a Keep does not wait for them
+    /// all. What cannot be believed is refused by name; the rest comes in.
     ///
     /// # Errors
-    /// As [`Transaction::ingest`].
-    pub fn merge(&self, now_ms: i64, events: &[Event]) -> Result<usize, StoreError> {
-        events.chunks(LOT).try_fold(0, |new, lot| Ok(new + self.transact(now_ms, |tx| tx.ingest(lot))?.value))
+    /// Only when the studio cannot be read or written; the lots before stay.
+    pub fn merge(&self, now_ms: i64, events: &[Event]) -> Result<Ingested, StoreError> {
+        let mut ingested = Ingested::default();
+        self.merge_into(now_ms, events, &mut ingested)?;
+        Ok(ingested)
+    }
+
+    /// As [`Store::merge`], adding to what came of events before: a device that was found forked stays so.
+    fn merge_into(&self, now_ms: i64, events: &[Event], ingested: &mut Ingested) -> Result<(), StoreError> {
+        for lot in events.chunks(LOT) {
+            let mut after = ingested.clone();
+            self.transact(now_ms, |tx| tx.ingest_lot(lot, &mut after))?;
+            *ingested = after;
+        }
+        Ok(())
     }
 
     /// Takes back a command. What comes back undoes the undoing, which does the command again.
@@ -236,14 +288,50 @@ fn write<T, E: From<StoreError>>(
     ids: &mut dyn Ids,
     words: &mut Words,
     now_ms: i64,
+    may_commit: impl FnOnce() -> Result<(), StoreError>,
     work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
 ) -> Result<Kept<T>, E> {
     let tx = rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate).map_err(StoreError::from)?;
     let mut transaction = Transaction::begin(&tx, ids, words, now_ms)?;
     let value = work(&mut transaction)?;
     let (changes, undo) = transaction.finish();
+    may_commit()?;
     tx.commit().map_err(StoreError::from)?;
     Ok(Kept { value, changes, undo })
+}
+
+/// What was ever written about one entity, by the rules of the kinds that this version knows.
+pub fn history(events: &[Event]) -> History<'_> {
+    History::of(events, &domain::Domain)
+}
+
+/// Whether a thing of `kind` is there with this id; `None` for a kind that this version does not know.
+pub fn is_shown(conn: &Connection, kind: &Kind, id: Uuid) -> Result<Option<bool>, StoreError> {
+    let Some(table) = entity::Table::named(kind) else { return Ok(None) };
+    let sql = format!("SELECT EXISTS (SELECT 1 FROM \"{}\" WHERE id = ?1)", table.kind.name());
+    Ok(Some(conn.prepare_cached(&sql)?.query_row([id], |row| row.get(0))?))
+}
+
+/// The fields of an event whose values cannot be, so that the fold leaves them out.
+pub fn left_out(event: &Event) -> impl Iterator<Item = &str> {
+    let cannot_be =
+        |(name, value): &(&String, &Value)| *name != SEEN && !domain::Domain.can_be(&event.kind, name, value);
+    event.body.iter().filter(cannot_be).map(|(name, _)| name.as_str())
+}
+
+/// Which file lies at `path`; `None` where none does, and on systems that do not say.
+fn file_id(path: &Path) -> Result<Option<(u64, u64)>, StoreError> {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::MetadataExt;
+        match std::fs::metadata(path) {
+            Ok(file) => Ok(Some((file.dev(), file.ino()))),
+            Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
+            Err(error) => Err(error.into()),
+        }
+    }
+    #[cfg(not(unix))]
+    Ok(path.exists().then_some((0, 0)))
 }
 
 /// The device that a mark names; `None` where there is no mark, or none that can be read.

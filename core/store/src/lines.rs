@@ -19,7 +19,7 @@ use sha2::{Digest, Sha256};
 use super::backup::{BackupError, EVENTS_A_FILE, Summed, write_events};
 use super::error::StoreError;
 use super::photos::hex;
-use super::transaction::{devices, events_in};
+use super::transaction::{devices, next_events};
 use crate::journal::{Event, burden};
 
 /// The version of this layout.
@@ -48,13 +48,14 @@ pub(super) fn write(conn: &Connection, file: File) -> Result<u64, StoreError> {
     to.write_all(&head(0, String::new())?)?;
     let mut summed = Summed { to: &mut to, sum: Sha256::new() };
     let mut written = 0;
-    for (device, last) in devices(conn)? {
-        let mut first = 1;
-        while first <= last {
-            let events = events_in(conn, device, first, first + EVENTS_A_FILE - 1)?;
+    for (device, _) in devices(conn)? {
+        let mut last = 0;
+        while let events = next_events(conn, device, last, EVENTS_A_FILE)?
+            && let Some(end) = events.last()
+        {
             write_events(&mut summed, &events)?;
             written += events.len() as u64;
-            first += EVENTS_A_FILE;
+            last = end.seq;
         }
     }
     let sum = hex(summed.sum);

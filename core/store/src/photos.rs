@@ -18,6 +18,7 @@ use rusqlite::Connection;
 use sha2::{Digest, Sha256};
 
 use super::error::StoreError;
+use super::open::folder_of;
 use super::query::photo_names;
 
 /// The longer side of a preview, pixels.
@@ -141,7 +142,7 @@ impl Photos {
 
     /// As [`Photos::put`], for one that was developed elsewhere; `sha256` is that of `picture`.
     pub(super) fn adopt(&self, sha256: &str, picture: &[u8], preview: &[u8]) -> Result<(), StoreError> {
-        fs::create_dir_all(self.newcomers())?;
+        make_folder(&self.newcomers())?;
         for (ending, bytes) in [(PREVIEW_ENDING, preview), (PICTURE, picture)] {
             let name = format!("{sha256}.{ending}");
             if !self.find(&name).exists() {
@@ -307,6 +308,20 @@ fn way_up(orientation: u8) -> Vec<u8> {
     exif.extend_from_slice(&[orientation, 0, 0, 0]);
     exif.extend_from_slice(&[0; 4]);
     exif
+}
+
+/// Makes a folder, and those that it lies in, so that they stay there when the power goes.
+fn make_folder(folder: &Path) -> io::Result<()> {
+    if folder.is_dir() {
+        return Ok(());
+    }
+    let within = folder_of(folder);
+    make_folder(within)?;
+    match fs::create_dir(folder) {
+        // Another process may have made it meanwhile.
+        Err(error) if error.kind() != io::ErrorKind::AlreadyExists => Err(error),
+        _ => File::open(within)?.sync_all(),
+    }
 }
 
 /// Writes a file so that it is there whole or not at all, and stays there when the power goes.

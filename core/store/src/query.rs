@@ -39,7 +39,9 @@ const LATEST_CONTROL_COATS: &str = "INDEXED BY coat_control WHERE control ORDER 
 const CONTROLS: &str = "WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
 const TILES: &str = "WHERE NOT gone AND glaze = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 const PIECE_OF_CODE: &str = "SELECT piece FROM coat WHERE code = ?1 ORDER BY at DESC LIMIT 1";
-const COATS_OF_PIECE: &str = "WHERE at BETWEEN ?2 AND ?3 AND piece = ?1 ORDER BY at, id";
+const COATS_OF_PIECE: &str = "WHERE at BETWEEN ?2 AND ?3 AND piece = ?1";
+const COATS_ASTRAY: &str = "WHERE piece = ?1 AND substr(hex(piece), 1, 12) NOT BETWEEN \
+     printf('%012X', at - 17280000000) AND printf('%012X', at + 86400000)";
 const COATS_WAITING: &str = "WHERE at >= ?1 AND NOT EXISTS \
      (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at, id LIMIT ?2";
 const FIRINGS: &str = "WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
@@ -88,14 +90,29 @@ pub fn piece_of_code(conn: &Connection, code: &str) -> Result<Option<Uuid>, Stor
     Ok(conn.prepare_cached(PIECE_OF_CODE)?.query_row([code], |row| row.get(0)).optional()?)
 }
 
-/// The coats of a piece, oldest first. They are looked for among those of the weeks after the piece was named, which its
-/// name tells: an index for it would cost every Keep.
+/// The coats of a piece in the order in which they were kept, whatever the phones' clocks said. They are looked for among those of
+/// the weeks after the piece was named, which its name tells: an index for it would cost every Keep. Those that a wrong clock dated
+/// elsewhere are in an index of their own.
 pub fn coats_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Coat>, StoreError> {
-    let named = piece.get_timestamp().map_or(0, |time| {
-        let (seconds, nanos) = time.to_unix();
-        seconds as i64 * 1_000 + i64::from(nanos) / 1_000_000
-    });
-    Coat::select(conn, COATS_OF_PIECE, params![piece, named - DAY_MS, named + LONGEST_ON_THE_SHELF_MS])
+    let named = i64::try_from(piece.as_u128() >> 80).unwrap_or_default();
+    let mut coats =
+        Coat::select(conn, COATS_OF_PIECE, params![piece, named - DAY_MS, named + LONGEST_ON_THE_SHELF_MS])?;
+    for astray in Coat::select(conn, COATS_ASTRAY, [piece])? {
+        if coats.iter().all(|coat| coat.id != astray.id) {
+            coats.push(astray);
+        }
+    }
+    let kept = coats.iter().map(|coat| Ok((kept_at(conn, coat.id)?, coat.at, coat.id)));
+    let kept: Vec<(i64, i64, Uuid)> = kept.collect::<Result<_, StoreError>>()?;
+    let mut in_order: Vec<_> = kept.into_iter().zip(coats).collect();
+    in_order.sort_by_key(|(kept, _)| *kept);
+    Ok(in_order.into_iter().map(|(_, coat)| coat).collect())
+}
+
+/// The millisecond of the journal's clock at which something was first kept: what one command kept has the same.
+fn kept_at(conn: &Connection, id: Uuid) -> Result<i64, StoreError> {
+    let mut select = conn.prepare_cached("SELECT min(clock) FROM event WHERE entity = ?1")?;
+    Ok(select.query_row([id], |row| row.get::<_, Option<i64>>(0))?.unwrap_or_default() >> 16)
 }
 
 /// Coats from `from_ms` (unix ms) on whose piece is in no firing that counts, oldest first.
@@ -366,6 +383,7 @@ mod tests {
             ([Check::SELECT, CHECKS].concat(), "SEARCH check USING INDEX check_bucket (bucket=?)"),
             (PIECE_OF_CODE.to_owned(), "SEARCH coat USING INDEX coat_code (code=?)"),
             (coats(COATS_OF_PIECE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
+            (coats(COATS_ASTRAY), "SEARCH coat USING INDEX coat_astray (piece=?)"),
             ([Firing::SELECT, FIRINGS].concat(), "SCAN firing USING INDEX firing_at"),
             (findings(FINDINGS_AGAIN), "SCAN finding USING INDEX finding_again"),
             (coats(COATS_LIKE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),

@@ -8,10 +8,12 @@ use rusqlite::{Connection, OptionalExtension, Row, Rows, params};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
+use super::domain::Domain;
 use super::entity::{Entity, TABLES, Table};
 use super::error::StoreError;
+use super::ingest;
 use super::packed::{self, Words, known_number};
-use crate::journal::{Body, Clock, DeviceId, Event, EventId, Ids, Kind, fold, standing};
+use crate::journal::{Body, Clock, DeviceId, Event, EventId, History, Ids, Kind, SEEN, fold};
 
 /// Bits of an event's place that hold its sequence number; the device's number lies above.
 pub(super) const SEQ_BITS: u32 = 40;
@@ -58,21 +60,21 @@ impl Undo {
 
 /// A command being written. Made by [`Store::transact`](super::Store::transact), the only way to write.
 pub struct Transaction<'a> {
-    conn: &'a Connection,
+    pub(super) conn: &'a Connection,
     ids: &'a mut dyn Ids,
-    words: &'a mut Words,
-    now_ms: i64,
-    device: Device,
-    first_seq: i64,
-    next_seq: i64,
-    clock: Clock,
+    pub(super) words: &'a mut Words,
+    pub(super) now_ms: i64,
+    pub(super) device: Device,
+    pub(super) first_seq: i64,
+    pub(super) next_seq: i64,
+    pub(super) clock: Clock,
     touched: BTreeSet<(Kind, Uuid)>,
-    events: Vec<EventId>,
+    pub(super) events: Vec<EventId>,
 }
 
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Device {
-    number: i64,
+    pub(super) number: i64,
     pub(super) id: DeviceId,
 }
 
@@ -88,7 +90,7 @@ impl<'a> Transaction<'a> {
         let device = own_device(conn)?
             .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })?;
         let next_seq = last_seq(conn, device.number)? + 1;
-        let clock = last_clock(conn)?;
+        let clock = last_clock(conn, now_ms)?;
         Ok(Transaction {
             conn,
             ids,
@@ -125,12 +127,12 @@ impl<'a> Transaction<'a> {
         let id = entity.id();
         let mut events = of_entity(self.conn, self.words, id)?;
         of_one_kind(&E::KIND, &events)?;
-        let state = fold(&events);
+        let state = fold(&events, &E::KIND, &Domain);
         let body = entity.difference(state.as_ref())?;
         if state.is_some() && body.is_empty() {
             return Ok(None);
         }
-        let event = self.write(E::KIND, id, body)?;
+        let event = self.write(E::KIND, id, body, &events)?;
         let event_id = event.id();
         events.push(event);
         self.refolded(id, &events)?;
@@ -141,7 +143,7 @@ impl<'a> Transaction<'a> {
     pub fn append(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<EventId, StoreError> {
         let mut events = of_entity(self.conn, self.words, entity)?;
         of_one_kind(&kind, &events)?;
-        let event = self.write(kind, entity, body)?;
+        let event = self.write(kind, entity, body, &events)?;
         let id = event.id();
         events.push(event);
         self.refolded(entity, &events)?;
@@ -158,7 +160,7 @@ impl<'a> Transaction<'a> {
                 details: format!("no event {} of {} to take back", event.seq, event.device.0),
             });
         }
-        let retraction = self.write(Kind::RETRACT, entity, Event::retraction(event))?;
+        let retraction = self.write(Kind::RETRACT, entity, Event::retraction(event), &events)?;
         let id = retraction.id();
         events.push(retraction);
         self.refolded(entity, &events)?;
@@ -168,14 +170,15 @@ impl<'a> Transaction<'a> {
     /// Takes back all of `entity`'s events that still stand: it is then as if it had never been.
     pub fn retract_all(&mut self, entity: Uuid) -> Result<(), StoreError> {
         let mut events = of_entity(self.conn, self.words, entity)?;
-        let standing = standing(&events);
+        let standing = History::of(&events, &Domain).standing();
         let targets: Vec<EventId> = events
             .iter()
             .filter(|event| event.kind != Kind::RETRACT && standing.contains(&event.id()))
             .map(Event::id)
             .collect();
         for target in targets {
-            events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
+            let retraction = self.write(Kind::RETRACT, entity, Event::retraction(target), &events)?;
+            events.push(retraction);
         }
         self.refolded(entity, &events)
     }
@@ -186,9 +189,10 @@ impl<'a> Transaction<'a> {
     pub fn undo(&mut self, undo: Undo) -> Result<(), StoreError> {
         for (entity, targets) in self.made_by(undo)? {
             let mut events = of_entity(self.conn, self.words, entity)?;
-            let standing = standing(&events);
+            let standing = History::of(&events, &Domain).standing();
             for target in targets.into_iter().filter(|target| standing.contains(target)) {
-                events.push(self.write(Kind::RETRACT, entity, Event::retraction(target))?);
+                let retraction = self.write(Kind::RETRACT, entity, Event::retraction(target), &events)?;
+                events.push(retraction);
             }
             self.refolded(entity, &events)?;
         }
@@ -202,11 +206,12 @@ impl<'a> Transaction<'a> {
     pub fn redo(&mut self, undo: Undo) -> Result<(), StoreError> {
         for (entity, targets) in self.made_by(undo)? {
             let mut events = of_entity(self.conn, self.words, entity)?;
-            let standing = standing(&events);
+            let standing = History::of(&events, &Domain).standing();
             let takes_back = |event: &&Event| event.retracted().is_some_and(|target| targets.contains(&target));
             let retractions = events.iter().filter(|event| standing.contains(&event.id())).filter(takes_back);
             for retraction in retractions.map(Event::id).collect::<Vec<_>>() {
-                events.push(self.write(Kind::RETRACT, entity, Event::retraction(retraction))?);
+                let again = self.write(Kind::RETRACT, entity, Event::retraction(retraction), &events)?;
+                events.push(again);
             }
             self.refolded(entity, &events)?;
         }
@@ -231,40 +236,6 @@ impl<'a> Transaction<'a> {
         Ok(made)
     }
 
-    /// Takes in events made elsewhere, in any order, and returns how many were new. Those already here change nothing.
-    /// A command that takes events in does so before it writes any, so that undoing it takes back its own alone.
-    ///
-    /// [`StoreError::Forked`] where another event holds a place that one of these claims;
-    /// [`StoreError::BadEvent`] where one has a sequence number or a clock that no device can have given it.
-    pub fn ingest(&mut self, events: &[Event]) -> Result<usize, StoreError> {
-        if self.next_seq > self.first_seq {
-            return Err(StoreError::Fault { details: "events are taken in by a command of their own".to_owned() });
-        }
-        let before = self.events.len();
-        let mut touched: BTreeMap<Uuid, Vec<&Event>> = BTreeMap::new();
-        let mut device = None;
-        for event in events {
-            let number = match device {
-                Some((id, number)) if id == event.device => number,
-                _ => device_number(self.conn, event.device)?,
-            };
-            device = Some((event.device, number));
-            if self.take_in(number, event)? {
-                touched.entry(event.entity).or_default().push(event);
-            }
-        }
-        for (entity, new) in touched {
-            // Mostly these are all there are of it, and need not be read again.
-            if count_of_entity(self.conn, entity)? == new.len() as i64 {
-                self.refolded(entity, &new)?;
-            } else {
-                let events = of_entity(self.conn, self.words, entity)?;
-                self.refolded(entity, &events)?;
-            }
-        }
-        Ok(self.events.len() - before)
-    }
-
     /// Remembers `value` under `name` on this phone alone, or forgets it. Not journalled: it cannot be undone.
     pub fn choose(&mut self, name: &str, value: Option<&str>) -> Result<(), StoreError> {
         match value {
@@ -280,10 +251,22 @@ impl<'a> Transaction<'a> {
         Ok(())
     }
 
-    fn write(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<Event, StoreError> {
+    /// Appends an event of this device; `known` are the events of `entity` so far.
+    fn write(&mut self, kind: Kind, entity: Uuid, body: Body, known: &[Event]) -> Result<Event, StoreError> {
         let is_first = self.next_seq == self.first_seq;
         self.clock = if is_first { self.clock.begin(self.now_ms) } else { self.clock.tick(self.now_ms) };
-        let event = Event { device: self.device.id, seq: self.next_seq, clock: self.clock, entity, kind, body };
+        let mut event = Event { device: self.device.id, seq: self.next_seq, clock: self.clock, entity, kind, body };
+        // What the clocks do not say is said: which edits whoever retracts has seen, and that this comes after all that is here.
+        if event.kind == Kind::RETRACT || known.iter().any(|known| known.order() > event.order()) {
+            let of_others = known.iter().map(Event::id).filter(|known| known.device != event.device);
+            event.body.insert(SEEN.to_owned(), Event::as_seen(of_others));
+        }
+        if let Some(why) = ingest::too_large(&event) {
+            return Err(StoreError::BadEvent { details: format!("{why:?}") });
+        }
+        if event.seq >= 1 << SEQ_BITS {
+            return Err(StoreError::Fault { details: "this device has made all the events it can".to_owned() });
+        }
         if !insert(self.conn, self.words, self.device.number, &event)? {
             return Err(StoreError::Damaged { details: format!("event {} was there already", event.seq) });
         }
@@ -292,30 +275,7 @@ impl<'a> Transaction<'a> {
         Ok(event)
     }
 
-    /// Adds a foreign event of the device `number` unless it is here already; says whether it was new.
-    fn take_in(&mut self, number: i64, event: &Event) -> Result<bool, StoreError> {
-        let in_range = (1..1 << SEQ_BITS).contains(&event.seq) && Clock::from_packed(event.clock.packed()).is_some();
-        if !in_range {
-            return Err(StoreError::BadEvent { details: "its sequence number or clock is out of range".to_owned() });
-        }
-        if !insert(self.conn, self.words, number, event)? {
-            let known = between(self.conn, self.words, number, event.seq, event.seq)?;
-            return match known.first() {
-                Some(known) if known == event => Ok(false),
-                _ => Err(StoreError::Forked { device: event.device, seq: event.seq }),
-            };
-        }
-        self.clock = self.clock.observe(event.clock);
-        self.events.push(event.id());
-        if number == self.device.number {
-            // This phone's own, come back after an older copy of the studio was restored.
-            self.next_seq = self.next_seq.max(event.seq + 1);
-            self.first_seq = self.next_seq;
-        }
-        Ok(true)
-    }
-
-    fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
+    pub(super) fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
         refold(self.conn, self.words, entity, events)?;
         for event in events.iter().map(Borrow::borrow).filter(|event| event.kind != Kind::RETRACT) {
             self.touched.insert((event.kind.clone(), entity));
@@ -368,12 +328,12 @@ pub fn events_of(conn: &Connection, entity: Uuid) -> Result<Vec<Event>, StoreErr
     of_entity(conn, &mut Words::default(), entity)
 }
 
-fn count_of_entity(conn: &Connection, entity: Uuid) -> Result<i64, StoreError> {
+pub(super) fn count_of_entity(conn: &Connection, entity: Uuid) -> Result<i64, StoreError> {
     let mut select = conn.prepare_cached("SELECT count(*) FROM event WHERE entity = ?1")?;
     Ok(select.query_row([entity], |row| row.get(0))?)
 }
 
-fn of_entity(conn: &Connection, words: &mut Words, entity: Uuid) -> Result<Vec<Event>, StoreError> {
+pub(super) fn of_entity(conn: &Connection, words: &mut Words, entity: Uuid) -> Result<Vec<Event>, StoreError> {
     let mut select = conn.prepare_cached(select_events!("WHERE e.entity = ?1"))?;
     collect(conn, words, select.query([entity])?)
 }
@@ -398,7 +358,7 @@ pub fn events_in(conn: &Connection, device: DeviceId, first: i64, last: i64) -> 
     }
 }
 
-fn number_of(conn: &Connection, device: DeviceId) -> Result<Option<i64>, StoreError> {
+pub(super) fn number_of(conn: &Connection, device: DeviceId) -> Result<Option<i64>, StoreError> {
     let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;
     Ok(select.query_row([device.0], |row| row.get(0)).optional()?)
 }
@@ -416,23 +376,34 @@ pub fn without_gaps(conn: &Connection) -> Result<Vec<(DeviceId, i64)>, StoreErro
     devices(conn)?.into_iter().map(|(device, last)| Ok((device, last_without_gap(conn, device, last)?))).collect()
 }
 
-/// As many events as there are numbers: then none of them is missing. Halved until that is so.
+/// As many events as there are numbers: then none of them is missing. Else they are walked through, those that are here.
 fn last_without_gap(conn: &Connection, device: DeviceId, last: i64) -> Result<i64, StoreError> {
     let Some(number) = number_of(conn, device)? else { return Ok(0) };
-    let mut select = conn.prepare_cached("SELECT count(*) FROM event WHERE place BETWEEN ?1 AND ?2")?;
-    let mut is_whole = |to: i64| -> Result<bool, StoreError> {
-        let here: i64 = select.query_row([place(number, 1), place(number, to)], |row| row.get(0))?;
-        Ok(here == to)
-    };
-    if is_whole(last)? {
+    let mut count = conn.prepare_cached("SELECT count(*) FROM event WHERE place BETWEEN ?1 AND ?2")?;
+    let here: i64 = count.query_row([place(number, 1), place(number, last)], |row| row.get(0))?;
+    if here == last {
         return Ok(last);
     }
-    let (mut whole, mut broken) = (0, last);
-    while broken - whole > 1 {
-        let middle = whole + (broken - whole) / 2;
-        if is_whole(middle)? { whole = middle } else { broken = middle }
+    let mut select = conn.prepare_cached("SELECT place FROM event WHERE place BETWEEN ?1 AND ?2 ORDER BY place")?;
+    let mut rows = select.query([place(number, 1), place(number, last)])?;
+    let mut whole = 0;
+    while let Some(row) = rows.next()? {
+        if seq_at(row.get(0)?) != whole + 1 {
+            break;
+        }
+        whole += 1;
     }
     Ok(whole)
+}
+
+/// At most `most` events of `device` after its `seq`, in the order it made them. To walk through a journal: from the last
+/// event to the next that is there, whatever numbers lie between.
+pub(super) fn next_events(conn: &Connection, device: DeviceId, seq: i64, most: i64) -> Result<Vec<Event>, StoreError> {
+    let Some(number) = number_of(conn, device)? else { return Ok(Vec::new()) };
+    let mut select =
+        conn.prepare_cached(select_events!("WHERE e.place BETWEEN ?1 AND ?2 ORDER BY e.place LIMIT ?3"))?;
+    let rows = select.query([place(number, seq + 1), place(number, (1 << SEQ_BITS) - 1), most])?;
+    collect(conn, &mut Words::default(), rows)
 }
 
 /// What one command did, as the journal has it.
@@ -446,9 +417,10 @@ pub struct Command {
     pub undo: Undo,
 }
 
-/// The newest commands of every device, at most `limit` of each, the newest first; of a command at most `most` events are read.
-pub fn latest_commands(conn: &Connection, limit: usize, most: i64) -> Result<Vec<Command>, StoreError> {
-    let (mut commands, mut words) = (Vec::new(), Words::default());
+/// The newest commands of every device at `now_ms` (unix ms), at most `limit` of each, the newest first and those dated far ahead
+/// last; of a command at most `most` events are read.
+pub fn latest_commands(conn: &Connection, now_ms: i64, limit: usize, most: i64) -> Result<Vec<Command>, StoreError> {
+    let mut commands = Vec::new();
     for (device, last) in devices(conn)? {
         let Some(number) = number_of(conn, device)? else { continue };
         let mut last = Some(last).filter(|last| *last > 0);
@@ -456,13 +428,17 @@ pub fn latest_commands(conn: &Connection, limit: usize, most: i64) -> Result<Vec
             let Some(end) = last else { break };
             let before = last_before_command(conn, number, end)?;
             let first = before.unwrap_or(0) + 1;
-            let events = between(conn, &mut words, number, first, end.min(first + most - 1))?;
+            let mut events = next_events(conn, device, first - 1, most)?;
+            events.retain(|event| event.seq <= end);
             let things = things_between(conn, number, first, end)?;
             commands.push(Command { events, things, undo: Undo::of(device, first, end) });
             last = before;
         }
     }
-    commands.sort_by_key(|command| Reverse(command.events.first().map(Event::order)));
+    commands.sort_by_key(|command| {
+        let first = command.events.first();
+        (first.is_some_and(|first| first.clock.is_ahead(now_ms)), Reverse(first.map(Event::order)))
+    });
     Ok(commands)
 }
 
@@ -545,7 +521,7 @@ pub(super) fn rename_own_device(conn: &Connection, id: DeviceId) -> Result<(), S
 }
 
 /// The short number of a device, given to it here if it is new.
-fn device_number(conn: &Connection, id: DeviceId) -> Result<i64, StoreError> {
+pub(super) fn device_number(conn: &Connection, id: DeviceId) -> Result<i64, StoreError> {
     let mut select = conn.prepare_cached("SELECT number FROM device WHERE id = ?1")?;
     match select.query_row([id.0], |row| row.get(0)).optional()? {
         Some(number) => Ok(number),
@@ -557,7 +533,7 @@ fn device_number(conn: &Connection, id: DeviceId) -> Result<i64, StoreError> {
 }
 
 /// The place of the event `seq` of the device `number`.
-fn place(number: i64, seq: i64) -> i64 {
+pub(super) fn place(number: i64, seq: i64) -> i64 {
     (number << SEQ_BITS) + seq
 }
 
@@ -565,20 +541,24 @@ pub(super) fn seq_at(place: i64) -> i64 {
     place & ((1 << SEQ_BITS) - 1)
 }
 
-fn last_seq(conn: &Connection, number: i64) -> Result<i64, StoreError> {
+pub(super) fn last_seq(conn: &Connection, number: i64) -> Result<i64, StoreError> {
     let mut select = conn.prepare_cached("SELECT max(place) FROM event WHERE place >= ?1 AND place < ?2")?;
     let last: Option<i64> = select.query_row([place(number, 0), place(number + 1, 0)], |row| row.get(0))?;
     Ok(last.map_or(0, seq_at))
 }
 
-/// The latest moment in the journal. A device's clock never goes back, so its last event has its latest.
-fn last_clock(conn: &Connection) -> Result<Clock, StoreError> {
+/// The latest moment of the last event of each device that is not ahead of `now_ms` (unix ms): a wrong clock is not followed.
+fn last_clock(conn: &Connection, now_ms: i64) -> Result<Clock, StoreError> {
     let mut select = conn.prepare_cached(
-        "SELECT max((SELECT clock FROM event WHERE place >= number << 40 AND place < (number + 1) << 40 \
-         ORDER BY place DESC LIMIT 1)) FROM device",
+        "SELECT (SELECT clock FROM event WHERE place >= number << 40 AND place < (number + 1) << 40 \
+         ORDER BY place DESC LIMIT 1) AS last FROM device WHERE last IS NOT NULL",
     )?;
-    let last: Option<i64> = select.query_row([], |row| row.get(0))?;
-    last.map_or(Ok(Clock::ZERO), clock)
+    let mut rows = select.query([])?;
+    let mut latest = Clock::ZERO;
+    while let Some(row) = rows.next()? {
+        latest = latest.observe(clock(row.get(0)?)?, now_ms);
+    }
+    Ok(latest)
 }
 
 fn clock(packed: i64) -> Result<Clock, StoreError> {
@@ -587,7 +567,7 @@ fn clock(packed: i64) -> Result<Clock, StoreError> {
 }
 
 /// Adds an event; says whether its place was free.
-fn insert(conn: &Connection, words: &mut Words, number: i64, event: &Event) -> Result<bool, StoreError> {
+pub(super) fn insert(conn: &Connection, words: &mut Words, number: i64, event: &Event) -> Result<bool, StoreError> {
     let kind = words.number(conn, event.kind.name())?;
     let body = packed::pack(conn, words, event.entity, &event.body)?;
     let mut insert = conn.prepare_cached(
@@ -597,7 +577,13 @@ fn insert(conn: &Connection, words: &mut Words, number: i64, event: &Event) -> R
     Ok(insert.execute(row)? == 1)
 }
 
-fn between(conn: &Connection, words: &mut Words, number: i64, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
+pub(super) fn between(
+    conn: &Connection,
+    words: &mut Words,
+    number: i64,
+    first: i64,
+    last: i64,
+) -> Result<Vec<Event>, StoreError> {
     let mut select = conn.prepare_cached(select_events!("WHERE e.place BETWEEN ?1 AND ?2 ORDER BY e.place"))?;
     collect(conn, words, select.query([place(number, first), place(number, last)])?)
 }
@@ -623,10 +609,12 @@ fn event_from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result
     })
 }
 
-/// Refuses to say of an entity that it is of another kind than its events say: the fold would not hear it.
+/// Refuses to say of an entity that it is of a kind of which none of its events says that it is: an id is of one thing.
 fn of_one_kind(kind: &Kind, events: &[Event]) -> Result<(), StoreError> {
-    match events.iter().map(|event| &event.kind).find(|known| *known != kind && **known != Kind::RETRACT) {
+    let mut known = events.iter().map(|event| &event.kind).filter(|known| **known != Kind::RETRACT).peekable();
+    match known.peek().copied() {
         None => Ok(()),
+        Some(_) if known.any(|known| known == kind) => Ok(()),
         Some(known) => {
             Err(StoreError::BadEvent { details: format!("a {} cannot become a {}", known.name(), kind.name()) })
         }
@@ -641,12 +629,12 @@ fn refold<E: Borrow<Event>>(
     events: &[E],
 ) -> Result<(), StoreError> {
     let events = || events.iter().map(Borrow::borrow);
-    let state = fold(events());
+    let history = History::of(events(), &Domain);
     let mut kinds: Vec<&Kind> = events().map(|event| &event.kind).collect();
     kinds.sort();
     kinds.dedup();
     for table in kinds.into_iter().filter_map(Table::named) {
-        table.project(conn, words, entity, state.as_ref())?;
+        table.project(conn, words, entity, history.state(&table.kind, &Domain).as_ref())?;
     }
     Ok(())
 }

@@ -7,6 +7,8 @@ use laydown_store::StoreError;
 use laydown_store::journal::segment::{SegmentError, Wrong};
 use opendal::ErrorKind;
 
+use crate::transport::Refusal;
+
 /// What went wrong. `Display` is for the potter; what this device has is untouched by any of them. Never holds a secret.
 #[derive(Debug, thiserror::Error)]
 #[non_exhaustive]
@@ -66,6 +68,23 @@ pub enum RemoteError {
         /// The sequence number of the last that is missing.
         last: i64,
     },
+    /// A file there is longer than any of its kind may be. It was not read.
+    #[error("A file there is too long. It was left out, and nothing is lost.")]
+    TooLong,
+    /// The server sends on to another one, or in a circle. Nothing was sent there.
+    #[error(
+        "The server sends laydown to another server, and laydown sent nothing there. Type the address the files have now."
+    )]
+    Redirected,
+    /// There are more files than a sync location may have, or a list of them that does not end.
+    #[error("There are more files there than laydown reads. Your data is safe on this phone: choose another place.")]
+    TooMany,
+    /// An answer did not come in time.
+    #[error("The server answers too slowly. What arrived is saved: try again on a better network.")]
+    TooSlow,
+    /// Entries that lie there whole and cannot be believed. They are left out and asked for again next time.
+    #[error("{0}")]
+    Refused(String),
     /// The potter stopped it.
     #[error("Stopped. What was done stays done, and the rest follows next time.")]
     Stopped,
@@ -94,10 +113,18 @@ impl RemoteError {
 impl From<opendal::Error> for RemoteError {
     /// Nothing of the error's own text is kept: it holds addresses and whatever a server chose to say.
     fn from(error: opendal::Error) -> RemoteError {
-        let status = status_of(&error);
         if causes(&error).any(is_of_certificate) {
             return RemoteError::Certificate;
         }
+        let status = match causes(&error).find_map(|cause| cause.downcast_ref::<Refusal>()) {
+            Some(Refusal::TooLong) => return RemoteError::TooLong,
+            Some(Refusal::TooMany) => return RemoteError::TooMany,
+            Some(Refusal::TooSlow) => return RemoteError::TooSlow,
+            Some(Refusal::Redirected) => return RemoteError::Redirected,
+            Some(garbled @ Refusal::Garbled) => return RemoteError::Failed { details: garbled.to_string() },
+            Some(Refusal::Status(status)) => Some(*status),
+            None => status_of(&error),
+        };
         match (status, error.kind()) {
             (Some(401 | 403), _) => RemoteError::WrongPassword,
             (Some(507 | 413), _) => RemoteError::Full,

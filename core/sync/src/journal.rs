@@ -5,7 +5,7 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 use laydown_store::journal::{DeviceId, Event};
 use laydown_store::photos::develop;
-use laydown_store::{Store, StoreError, events_in, query, without_gaps};
+use laydown_store::{Ingested, Store, StoreError, events_in, query, without_gaps};
 
 /// A studio that can be kept alike with others.
 pub trait Journal {
@@ -24,11 +24,11 @@ pub trait Journal {
     /// When the studio cannot be read.
     fn events(&self, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError>;
 
-    /// Takes events in, and says how many were new.
+    /// Takes events in, and says how many were new and which were refused.
     ///
     /// # Errors
-    /// When they contradict what is here, or cannot be kept.
-    fn take_in(&self, events: &[Event]) -> Result<usize, StoreError>;
+    /// When they cannot be kept.
+    fn take_in(&self, events: &[Event]) -> Result<Ingested, StoreError>;
 
     /// The photographs that records name, and the bytes of each whose file is here.
     ///
@@ -62,7 +62,7 @@ impl Journal for Store {
         self.read(|conn| events_in(conn, device, first, last))
     }
 
-    fn take_in(&self, events: &[Event]) -> Result<usize, StoreError> {
+    fn take_in(&self, events: &[Event]) -> Result<Ingested, StoreError> {
         self.merge(now_ms(), events)
     }
 

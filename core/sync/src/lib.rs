@@ -25,6 +25,8 @@ mod place;
 mod seal;
 mod shelf;
 mod sync;
+mod transport;
+mod webdav;
 
 pub use error::RemoteError;
 pub use journal::Journal;

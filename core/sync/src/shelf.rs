@@ -7,8 +7,9 @@ pub trait Shelf {
     /// The whole of a file; `None` where there is none.
     ///
     /// # Errors
-    /// When the place does not answer or refuses.
-    fn get(&self, path: &str) -> Result<Option<Vec<u8>>, RemoteError>;
+    /// [`RemoteError::TooLong`] where it has more than `most` bytes, of which no more are read; or when the place does not
+    /// answer or refuses.
+    fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError>;
 
     /// Puts a whole file there, in the place of one that is there already. When it is cut off, anything may lie there.
     ///

@@ -7,6 +7,7 @@ import UIKit
 struct DevicesPage: View {
     @State private var screen: DevicesScreen
     @State private var isForgetting = false
+    @State private var isRenaming = false
 
     init(frame: Frame) {
         _screen = State(initialValue: DevicesScreen(frame: frame))
@@ -29,6 +30,7 @@ struct DevicesPage: View {
                             StillRow(title: row.title, detail: row.detail)
                         }
                     }
+                    Button(Words.newPhone) { isRenaming = true }.frame(minHeight: 48)
                 }
                 Section {
                     GoRow(title: Words.backup, detail: Words.backupForOthers, place: .backup)
@@ -40,6 +42,12 @@ struct DevicesPage: View {
             Button(Words.stay, role: .cancel) {}
         } message: {
             Text(Words.forgetPlaceDetail)
+        }
+        .confirmationDialog(Words.newPhoneQuestion, isPresented: $isRenaming, titleVisibility: .visible) {
+            Button(Words.setUp) { screen.setUpAsNewPhone() }
+            Button(Words.stay, role: .cancel) {}
+        } message: {
+            Text(Words.newPhoneDetail)
         }
         // Another page may have begun it.
         .onChange(of: screen.meeting.ended) { Task { await screen.refresh() } }

@@ -323,6 +323,7 @@ extension Studio {
             #expect(eye.told, "nobody was told how far it was")
             return sentence
         case "forget_meeting_place": return try forgetMeetingPlace(now: now)
+        case "set_up_as_new_phone": return try setUpAsNewPhone(now: now)
         case "buckets": return try buckets(now: now)
         case "bucket": return try bucket(now: now, id: try text("id"))
         case "house": return try house(now: now)

@@ -25,7 +25,7 @@ pub fn rows() {
     for run in 0..RUNS {
         let store = open(&folder.path().join(format!("merge-{run}")), 7);
         ours.push(timed(|| {
-            let taken = store.merge(NOW, &events).unwrap();
+            let taken = store.merge(NOW, &events).unwrap().new;
             assert_eq!(taken, events.len());
         }));
         theirs.push(timed(|| insert_bare(&folder.path().join(format!("bare-{run}")), &events, &coats)));
@@ -96,7 +96,7 @@ fn keeping_meanwhile(folder: &Path, events: &[Event]) {
         theirs.push(timed(|| keep(&store, &coat).map(|_| ()).unwrap()));
     }
     std::thread::scope(|scope| {
-        let merging = scope.spawn(|| store.merge(NOW, events).unwrap());
+        let merging = scope.spawn(|| store.merge(NOW, events).unwrap().new);
         for number in 200.. {
             if merging.is_finished() {
                 break;

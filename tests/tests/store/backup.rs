@@ -208,20 +208,22 @@ fn hostile_and_foreign_files_are_refused_by_name() {
         "{}",
         long.to_string().len()
     );
-    // An event that no device can have made.
-    let impossible = refused("an impossible event", &|files| {
-        let name = named(files, "journal/");
-        let text = String::from_utf8(files[&name].clone()).unwrap().replacen("\"seq\":1,", "\"seq\":-1,", 1);
-        manifest(files, |value| value["sha256"][&name] = sum(text.as_bytes()).into());
-        files.insert(name, text.into_bytes());
-    });
-    assert!(matches!(impossible, BackupError::Store(_)), "{impossible}");
-
     let letter = folder.path().join("letter.zip");
     fs::write(&letter, "This is a letter.").unwrap();
     assert!(matches!(other.take_in(NOW, &letter), Err(StudioError::Refused { field, .. }) if field == "backup"));
     assert!(other.take_in(NOW, Path::new("/nowhere/at/all.zip")).is_err());
     assert_eq!(dump(&other), before);
+
+    // An event that no device can have made is named, and the rest comes in.
+    altered(&file, &bad, |files| {
+        let name = named(files, "journal/");
+        let text = String::from_utf8(files[&name].clone()).unwrap().replacen("\"seq\":1,", "\"seq\":-1,", 1);
+        manifest(files, |value| value["sha256"][&name] = sum(text.as_bytes()).into());
+        files.insert(name, text.into_bytes());
+    });
+    let sentence = other.take_in(NOW, &bad).unwrap();
+    assert!(sentence.contains("Not added: 1 entry that laydown cannot have made (impossible numbers)"), "{sentence}");
+    assert_ne!(dump(&other), before);
 }
 
 #[test]

@@ -4,6 +4,8 @@ mod backup;
 mod copies;
 mod disasters;
 mod faults;
+mod histories;
+mod hostile;
 mod keeping;
 mod memory;
 mod merging;

@@ -180,3 +180,93 @@ fn a_clock_that_is_years_wrong_is_said_and_breaks_nothing() {
     right.edit_glaze(&glaze, -30 * years, &[("name", "Rain")]);
     assert_eq!(right.studio.history(NOW, &glaze).unwrap().title, "Glaze: Rain");
 }
+
+#[test]
+fn a_second_coat_by_a_phone_that_is_two_days_behind_shows_on_its_piece_after_the_first() {
+    let (sink, kiln) = (Bench::set_up(), Bench::empty());
+    let first = sink.studio.keep(NOW, net("19.4")).unwrap();
+    let next = first.next[0].entry.clone();
+    let piece = next.piece.clone();
+    kiln.hear(&sink);
+    let second = WeighEntry { net: "9.2".to_owned(), ..next };
+    for behind in [2, 400] {
+        let behind = NOW.at(NOW.unix_ms - behind * 24 * 60 * MINUTE_MS);
+        kiln.studio.keep(behind, second.clone()).unwrap();
+    }
+    sink.hear(&kiln);
+    for bench in [&sink, &kiln] {
+        let coats = bench.studio.piece(NOW, &piece).unwrap().coats;
+        let zones: Vec<&str> = coats.iter().filter_map(|coat| coat.label.split(',').next()).collect();
+        assert_eq!(zones, ["Inside", "Outside", "Outside"]);
+    }
+}
+
+#[test]
+fn what_one_phone_undid_and_another_had_changed_comes_back_and_is_said() {
+    let (sink, kiln) = (Bench::set_up(), Bench::empty());
+    kiln.keep(SheetKind::Preference, "", &[("phone", "Phone at the kiln")]);
+    kiln.hear(&sink);
+    let glaze = sink.only_glaze();
+    let made = sink.doings().into_iter().find(|doing| doing.thing == glaze).unwrap();
+    let two_days = 2 * 24 * 60;
+    kiln.edit_glaze(&glaze, -two_days, &[("name", "Snow")]);
+    sink.studio.undo(NOW.at(NOW.unix_ms + MINUTE_MS), &made.token).unwrap();
+    sink.hear(&kiln);
+    kiln.hear(&sink);
+    assert_eq!(sink.dump(), kiln.dump());
+    assert_eq!(sink.only_glaze(), glaze);
+    let said: Vec<String> = sink.doings().into_iter().map(|doing| doing.detail).collect();
+    let came_back =
+        "undone on this phone, but Phone at the kiln had changed it, so it came back. Undo it again to remove it";
+    assert!(said.iter().any(|said| said.contains(came_back)), "{said:?}");
+    assert!(sink.titles().contains(&"Glaze: Snow".to_owned()));
+    // Now that the edit was seen, undoing counts, and what the other said is seen to be gone with it.
+    let made = sink.doings().into_iter().find(|doing| doing.token == made.token).unwrap();
+    sink.studio.undo(NOW.at(NOW.unix_ms + 2 * MINUTE_MS), &made.token).unwrap();
+    kiln.hear(&sink);
+    assert_eq!(sink.dump(), kiln.dump());
+    let gone: Vec<String> = kiln.doings().into_iter().map(|doing| doing.detail).collect();
+    assert!(gone.iter().any(|said| said.contains("not shown, since what it belongs to was undone")), "{gone:?}");
+}
+
+#[test]
+fn a_coat_on_a_form_that_was_undone_elsewhere_asks_for_the_form() {
+    let (sink, kiln) = (Bench::set_up(), Bench::empty());
+    kiln.hear(&sink);
+    let form = sink.doings().into_iter().find(|doing| doing.title.starts_with("Form: ")).unwrap();
+    kiln.studio.keep(NOW.at(NOW.unix_ms + MINUTE_MS), net("19.4")).unwrap();
+    sink.studio.undo(NOW.at(NOW.unix_ms + MINUTE_MS), &form.token).unwrap();
+    sink.hear(&kiln);
+    let coat = sink.doings().into_iter().find(|doing| doing.title.starts_with("Coat: ")).unwrap();
+    assert!(coat.detail.ends_with("its form was undone: redo that to have it back"), "{coat:?}");
+    sink.studio.redo(NOW.at(NOW.unix_ms + 2 * MINUTE_MS), &form.token).unwrap();
+    let coat = sink.doings().into_iter().find(|doing| doing.title.starts_with("Coat: ")).unwrap();
+    assert!(!coat.detail.contains("undone"), "{coat:?}");
+}
+
+#[test]
+fn a_phone_whose_name_was_used_by_another_is_set_up_as_a_new_one_and_keeps_its_record() {
+    let bench = Bench::set_up();
+    bench.keep(SheetKind::Preference, "", &[("phone", "Phone at the sink")]);
+    bench.studio.keep(NOW, net("19.4")).unwrap();
+    let copy = Bench { folder: TempDir::new().unwrap(), ..Bench::empty() };
+    let path = copy.folder.path().join("studio.laydown");
+    bench.studio.back_up(&copy.folder.path().join("backup.zip")).unwrap();
+    std::fs::copy(bench.folder.path().join("studio.laydown"), &path).unwrap();
+    let copy = copy.reopen();
+    let before = bench.studio.store().device();
+    assert_eq!(copy.studio.store().device(), before);
+    let said = copy.studio.set_up_as_new_phone(NOW).unwrap();
+    assert!(said.starts_with("This is a new phone"), "{said}");
+    assert_ne!(copy.studio.store().device(), before);
+    assert_eq!(copy.weigh(net("")).recent.len(), 1);
+    copy.studio.keep(NOW, net("19.1")).unwrap();
+    bench.studio.keep(NOW, net("19.2")).unwrap();
+    bench.hear(&copy);
+    copy.hear(&bench);
+    assert_eq!(bench.dump(), copy.dump());
+    let titles: Vec<String> = copy.studio.devices(NOW).unwrap().devices.into_iter().map(|row| row.title).collect();
+    assert_eq!(titles, ["This phone (Phone at the sink)", "Phone at the sink"]);
+    let copy = copy.reopen();
+    assert_ne!(copy.studio.store().device(), before);
+}

@@ -3,7 +3,9 @@
 // Everything here is a test, also what lies in no test function.
 #![allow(clippy::unwrap_used, clippy::panic)]
 
+mod adversary;
 mod agree;
 mod broken;
+mod hostile;
 mod servers;
 mod studio;

@@ -78,20 +78,21 @@ impl Device {
         sync(&self.store, shelf, options, &AtomicBool::new(false), &mut |_| ())
     }
 
+    /// The journal of each device, as far as it is here.
+    pub fn events(&self) -> BTreeMap<DeviceId, Vec<Event>> {
+        let all = self.store.read(|conn| {
+            let every = devices(conn)?.into_iter().map(|(device, _)| Ok((device, events_after(conn, device, 0)?)));
+            every.collect::<Result<_, StoreError>>()
+        });
+        all.unwrap()
+    }
+
     /// All that a studio holds: its journal, what it amounts to, and its photographs bit for bit.
     pub fn holds(&self) -> Held {
-        let (events, coats, photos) = self
-            .store
-            .read(|conn| {
-                let mut events = BTreeMap::new();
-                for (device, _) in devices(conn)? {
-                    events.insert(device, events_after(conn, device, 0)?);
-                }
-                Ok::<_, StoreError>((events, Coat::all(conn)?, Photo::all(conn)?))
-            })
-            .unwrap();
+        let (coats, photos) =
+            self.store.read(|conn| Ok::<_, StoreError>((Coat::all(conn)?, Photo::all(conn)?))).unwrap();
         let pictures = photos.iter().map(|photo| std::fs::read(self.store.photos().file(&photo.sha256)).unwrap());
-        Held { events, coats, pictures: pictures.collect(), photos }
+        Held { events: self.events(), coats, pictures: pictures.collect(), photos }
     }
 }
 

@@ -144,13 +144,17 @@ impl Studio {
     /// what to say.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+    /// [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
+    /// was.
     pub fn take_in(&self, now: Now, from: &Path) -> Result<String> {
         let taken = self.store.take_in(now.unix_ms, from)?;
-        if taken.new == Contents::default() {
-            return Ok(format!("All of it was here already: {}.", in_words(taken.held)));
+        let mut sentences = taken.refused.sentences();
+        if taken.new != Contents::default() {
+            sentences.insert(0, format!("Taken in: {}, of {} in the file.", in_words(taken.new), in_words(taken.held)));
+        } else if sentences.is_empty() {
+            sentences.push(format!("All of it was here already: {}.", in_words(taken.held)));
         }
-        Ok(format!("Taken in: {}, of {} in the file.", in_words(taken.new), in_words(taken.held)))
+        Ok(sentences.join(" "))
     }
 
     /// Writes `what` ([`Export::what`]) for other programs into a file at `into`. Answers with what to say once it lies where

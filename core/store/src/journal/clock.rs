@@ -23,6 +23,13 @@ impl Clock {
     /// A later one can only come from a broken file. Were it believed, every event after it would have to follow it.
     pub const LATEST: Clock = Clock(7_258_118_400_000 << COUNTER_BITS);
 
+    /// How far ahead of this phone's own clock another's is followed: 400 days, ms. A date that is wrong by a year happens; the order
+    /// of what one phone kept after it saw another's then still shows.
+    pub const MOST_AHEAD_MS: i64 = 400 * 86_400_000;
+
+    /// No phone has an earlier date than laydown, unless its battery was empty: the start of 2026, unix ms.
+    pub const EARLIEST_NOW_MS: i64 = 1_767_225_600_000;
+
     /// The clock packed in `packed`, or `None` where that lies outside [`Clock::ZERO`] to [`Clock::LATEST`].
     pub fn from_packed(packed: i64) -> Option<Clock> {
         (Clock::ZERO.0..=Clock::LATEST.0).contains(&packed).then_some(Clock(packed))
@@ -34,7 +41,7 @@ impl Clock {
     }
 
     /// Unix time of this moment, ms. Near the time on the phone that made the event, never a measure of it.
-    pub fn millis(self) -> i64 {
+    pub const fn millis(self) -> i64 {
         self.0 >> COUNTER_BITS
     }
 
@@ -62,14 +69,24 @@ impl Clock {
 
     /// Whether an event with this clock goes on with the command of the event `before` it on the same phone.
     pub fn goes_on_from(self, before: Clock) -> bool {
+        // At the latest moment the clock stands still and tells no command from the next: there each event is one.
+        if before == Clock::LATEST {
+            return false;
+        }
         let is_carried = before.counter() == u16::MAX && self.0 == before.0 + 1;
         self.millis() == before.millis() || is_carried
     }
 
-    /// This clock after an event of another phone, stamped `remote`, was seen: never earlier than either.
+    /// This clock after an event of another phone, stamped `remote`, was seen: never earlier than either. One that is more
+    /// than [`Clock::MOST_AHEAD_MS`] later than this phone's own clock, which says `now_ms` (unix ms), is not followed.
     #[must_use]
-    pub fn observe(self, remote: Clock) -> Clock {
-        self.max(remote)
+    pub fn observe(self, remote: Clock, now_ms: i64) -> Clock {
+        if remote.is_ahead(now_ms) { self } else { self.max(remote) }
+    }
+
+    /// Whether this moment is more than [`Clock::MOST_AHEAD_MS`] later than `now_ms` (unix ms).
+    pub fn is_ahead(self, now_ms: i64) -> bool {
+        self.millis() > now_ms.max(Clock::EARLIEST_NOW_MS).saturating_add(Clock::MOST_AHEAD_MS)
     }
 }
 
@@ -123,13 +140,16 @@ mod tests {
             clock = next;
         }
         assert_eq!(Clock::LATEST.begin(i64::MAX), Clock::LATEST);
+        assert!(!Clock::LATEST.goes_on_from(Clock::LATEST));
     }
 
     #[test]
     fn an_event_made_after_seeing_another_phones_sorts_after_it() {
         let ahead = Clock::ZERO.tick(NOW + 3_600_000);
-        let here = Clock::ZERO.tick(NOW).observe(ahead);
+        let here = Clock::ZERO.tick(NOW).observe(ahead, NOW);
         assert!(here.tick(NOW + 1) > ahead);
+        let far = Clock::ZERO.tick(NOW + 2 * Clock::MOST_AHEAD_MS);
+        assert_eq!(here.observe(far, NOW), here);
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! The envelope of everything that is ever written down.
 
 use std::borrow::Cow;
+use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
@@ -10,6 +11,10 @@ use super::clock::Clock;
 
 /// The fields an event sets, by name. A field that is `null` is taken away. Numbers are scaled integers.
 pub type Body = Map<String, Value>;
+
+/// Under this name an event says what it has seen: the last event about the same entity of each other device, `{"DEVICE": SEQ}`.
+/// Retractions always say it; other events where the order of the clocks would put what they have seen after them.
+pub const SEEN: &str = "seen";
 
 /// Names one event, everywhere and for ever: by who made it, and as which of all that phone made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -87,6 +92,24 @@ impl Event {
         }
         let device = self.body.get("device")?.as_str()?.parse().ok()?;
         Some(EventId { device: DeviceId(device), seq: self.body.get("seq")?.as_i64()? })
+    }
+
+    /// The last event of each other device that this one says it has seen; `None` where it does not say.
+    pub fn seen(&self) -> Option<Vec<EventId>> {
+        let last = |(device, seq): (&String, &Value)| {
+            Some(EventId { device: DeviceId(device.parse().ok()?), seq: seq.as_i64()? })
+        };
+        self.body.get(SEEN)?.as_object()?.iter().map(last).collect()
+    }
+
+    /// What an event says under [`SEEN`]: the last of each device of the events that were seen.
+    pub fn as_seen(seen: impl IntoIterator<Item = EventId>) -> Value {
+        let mut last: BTreeMap<DeviceId, i64> = BTreeMap::new();
+        for event in seen {
+            let last = last.entry(event.device).or_default();
+            *last = event.seq.max(*last);
+        }
+        last.into_iter().map(|(device, seq)| (device.0.to_string(), Value::from(seq))).collect::<Body>().into()
     }
 
     /// The body of a retraction of `event`.

@@ -10,5 +10,5 @@ pub mod segment;
 
 pub use clock::Clock;
 pub(crate) use event::burden;
-pub use event::{Body, DeviceId, Event, EventId, Ids, Kind, RandomIds, SeededIds};
-pub use fold::{State, fold, standing};
+pub use event::{Body, DeviceId, Event, EventId, Ids, Kind, RandomIds, SEEN, SeededIds};
+pub use fold::{History, NoRules, Restored, Rules, State, fold};

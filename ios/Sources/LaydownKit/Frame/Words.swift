@@ -172,6 +172,12 @@ public enum Words {
     public static let agree = "Agree now"
     public static let checkThere = "Check what is there"
     public static let forgetPlace = "Forget this place"
+    public static let newPhone = "Set up as a new phone"
+    public static let newPhoneQuestion = "Set this up as a new phone?"
+    public static let newPhoneDetail = """
+        Do this when two phones have saved under one name. Everything saved before stays as it is.
+        """
+    public static let setUp = "Set up"
     public static let forgetPlaceQuestion = "Forget this place?"
     public static let forgetPlaceDetail = """
         What lies there stays there, and nothing here is lost. This phone forgets the password and the passphrase.

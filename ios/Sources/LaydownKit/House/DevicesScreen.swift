@@ -57,4 +57,18 @@ public final class DevicesScreen {
             await refresh()
         }
     }
+
+    /// Sets this phone up as a new one, as where two phones have written under one name.
+    @discardableResult
+    public func setUpAsNewPhone() -> Task<Void, Never> {
+        refusal = ""
+        return Task {
+            do {
+                try await frame.work.ask { studio, now in _ = try studio.setUpAsNewPhone(now: now) }
+            } catch {
+                refusal = frame.refusal(of: error) ?? ""
+            }
+            await refresh()
+        }
+    }
 }

@@ -233,6 +233,7 @@ class ScenarioTest {
                         .also { check(told.get()) { "nobody was told how far it was" } }
                 }
                 "forget_meeting_place" -> forgetMeetingPlace(now)
+                "set_up_as_new_phone" -> setUpAsNewPhone(now)
                 "buckets" -> buckets(now)
                 "bucket" -> bucket(now, with.text("id"))
                 "house" -> house(now)

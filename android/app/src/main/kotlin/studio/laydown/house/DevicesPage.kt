@@ -69,6 +69,7 @@ class DevicesPage(host: MainActivity) : ColumnPage(host) {
                     if (row.chosen) host.go(Place.sheet(SheetKind.PREFERENCE))
                 }
             }
+            putButton(R.layout.add, host.getText(R.string.new_phone), ::setUpAsNewPhone)
             put<View>(R.layout.gap)
             put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.backup), host.getText(R.string.backup_for_others), R.drawable.ic_on) {
                 host.go(Place(PageKind.BACKUP))
@@ -108,6 +109,15 @@ class DevicesPage(host: MainActivity) : ColumnPage(host) {
                     host.contentResolver.giveBackLeave(folder)
                 }) { refresh() }
             }
+            .setNegativeButton(R.string.stay, null)
+            .show()
+    }
+
+    private fun setUpAsNewPhone() {
+        AlertDialog.Builder(host)
+            .setTitle(R.string.new_phone_question)
+            .setMessage(R.string.new_phone_detail)
+            .setPositiveButton(R.string.set_up) { _, _ -> command({ now -> setUpAsNewPhone(now) }) { refresh() } }
             .setNegativeButton(R.string.stay, null)
             .show()
     }
