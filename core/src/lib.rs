@@ -3,6 +3,7 @@
 
 mod coded;
 mod repeated;
+mod visible;
 
 pub mod caution;
 pub mod coat;
