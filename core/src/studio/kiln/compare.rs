@@ -9,10 +9,10 @@ use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
 use crate::store::photos::Photos;
 use crate::store::query::{self, CoatsLike};
-use crate::studio::facts::{step_of, style, verdict_kind};
+use crate::studio::facts::{sg_in_words, step_of, style, verdict_kind};
 use crate::studio::words::{sentence_case, word};
 use crate::studio::{Now, Result, Row, Studio, StudioError};
-use crate::units::{Grams, Laydown, SpecificGravity, Style};
+use crate::units::{Grams, Laydown, Style};
 
 /// How many pieces are offered to compare with.
 const OFFERED: usize = 30;
@@ -163,9 +163,7 @@ fn lines(conn: &Connection, now: Now, left: &Side, right: Option<&Side>, style: 
         both("wet weight", &|coat| Ok(style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?)))?;
         both("laydown", &|coat| Ok(style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2))))?;
         both("reading", &|coat| Ok(sentence_case(word(verdict_kind(coat)?))))?;
-        both("bucket's SG", &|coat| {
-            Ok(style.specific_gravity(SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?))
-        })?;
+        both("bucket's SG", &|coat| Ok(sg_in_words(style, coat.specific_gravity_e5)))?;
         both("glazed", &|coat| Ok(now.moment(coat.at)))?;
     }
     let fired = |side: &Side| fired(conn, now, side);

@@ -11,7 +11,7 @@ use crate::kiln::fault::Fault;
 use crate::store::{Transaction, entity, query};
 use crate::studio::facts::{code, style};
 use crate::studio::rows::found;
-use crate::studio::sheet::{Drawing, Spot};
+use crate::studio::sheet::{Drawing, MOST_SHELVES, Spot};
 use crate::studio::words::{count, sentence_case};
 use crate::studio::{Kept, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
 use crate::units::{Celsius, Style};
@@ -455,7 +455,7 @@ fn is_photographed(conn: &Connection, placed: &entity::Placement) -> Result<bool
 
 /// The plan of the shelves with what stands on each, the lowest first.
 fn standing(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<Stands>> {
-    (0..kiln.shelves).map(|number| Stands::on(conn, kiln, placed, number)).collect()
+    (0..kiln.shelves.clamp(1, MOST_SHELVES)).map(|number| Stands::on(conn, kiln, placed, number)).collect()
 }
 
 fn shelves(conn: &Connection, standing: &[Stands]) -> Result<Vec<ShelfView>> {

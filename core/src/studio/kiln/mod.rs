@@ -21,7 +21,7 @@ use crate::coded::coded;
 use crate::form::ZoneKind;
 use crate::store::entity::{self, Entity};
 use crate::store::query;
-use crate::studio::facts::{code, parse_id};
+use crate::studio::facts::{code, parse_id, usable};
 use crate::studio::lists::outline;
 use crate::studio::rows::{found, in_use};
 use crate::studio::shapes::shape;
@@ -218,7 +218,7 @@ pub(super) fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<St
 /// The outline of a piece's form; empty where it has none.
 fn outline_of(conn: &Connection, coats: &[entity::Coat]) -> Result<Vec<Point>> {
     let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
-    let shape = form.map(|form| shape(conn, &form)).transpose()?;
+    let shape = form.map(|form| usable(shape(conn, &form))).transpose()?.flatten();
     Ok(shape.map(|shape| outline(&shape)).unwrap_or_default())
 }
 

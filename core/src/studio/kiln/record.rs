@@ -10,10 +10,10 @@ use crate::kiln::fault::{Fault, Thickness};
 use crate::store::entity::{self, Entity};
 use crate::store::photos::Photos;
 use crate::store::query;
-use crate::studio::facts::{code, step_of, verdict_kind};
+use crate::studio::facts::{code, sg_in_words, step_of, verdict_kind};
 use crate::studio::words::{sentence_case, word};
 use crate::studio::{Line, Now, Result};
-use crate::units::{Grams, Laydown, SpecificGravity, Style};
+use crate::units::{Grams, Laydown, Style};
 
 /// The zones that are looked at after the firing.
 pub(super) const INSIDE: &str = "inside";
@@ -60,7 +60,6 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
         let glaze = entity::Glaze::load(conn, coat.glaze)?.map_or_else(|| "A glaze".to_owned(), |glaze| glaze.name);
         let step = step_of(conn, coat)?;
         let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
-        let sg = SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?;
         lines.push(Line {
             label: format!("{}, {glaze}", sentence_case(zone.name())),
             value: format!(
@@ -69,7 +68,7 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
                 word(verdict_kind(coat)?),
                 mass(coat.aim_mg),
                 style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
-                style.specific_gravity(sg),
+                sg_in_words(style, coat.specific_gravity_e5),
                 now.moment(coat.at)
             ),
         });

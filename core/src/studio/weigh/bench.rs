@@ -12,12 +12,12 @@ use crate::form::ZoneKind;
 use crate::glaze::slurry::SgReading;
 use crate::store::entity;
 use crate::studio::buckets::is_old;
-use crate::studio::facts::{controls, latest_sg, scale_of, sensitivity, tiles, uncertainty_e5};
+use crate::studio::facts::{controls, latest_sg, powder_density, scale_of, sensitivity, tiles, uncertainty_e5};
 use crate::studio::rows::{Keepsake, found, in_use};
 use crate::studio::shapes::{shape, zone_cautions};
 use crate::studio::words::sentence_case;
 use crate::studio::{Note, Now, Result, StudioError};
-use crate::units::{Grams, Laydown, PowderDensity, Style, parse};
+use crate::units::{Grams, Laydown, Style, parse};
 
 /// What lies on the bench.
 pub(super) struct Bench {
@@ -62,13 +62,12 @@ impl Bench {
             (_, field) => field,
         };
         let (sg, checked_at) = latest_sg(conn, bucket.id)?;
-        let powder_density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
         let job = Job {
             form_name: form.name.clone(),
             zone: *zone,
             capacity: shape.capacity,
             class: shape.class,
-            solids: Solids::of(sg, powder_density)?,
+            solids: Solids::of(sg, powder_density(&glaze))?,
             sensitivity: sensitivity(&glaze)?,
         };
         let zone_cautions = zone_cautions(&shape, &form, zone.kind, &style);
@@ -230,6 +229,9 @@ impl Bench {
                 now.days_ago(at)
             ))),
             Some(_) => {}
+        }
+        if self.checked_at.is_some() {
+            notes.extend(self.sg.sg.doubt(&self.style).map(Note::attention));
         }
         notes.extend(self.zone_cautions.iter().map(Note::plain));
         let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);
