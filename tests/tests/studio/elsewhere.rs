@@ -328,10 +328,13 @@ fn a_thin_slurry_is_doubted_and_next_to_water_is_refused() {
     assert!(notes.iter().any(|note| note.text.contains("SG 1.05 is very thin for a glaze")), "{notes:?}");
 }
 
+/// A sheet, what is usually typed into it, and the fields that are typed otherwise.
+type Typed = (SheetKind, &'static [(&'static str, &'static str)], &'static [&'static str]);
+
 #[test]
 fn nothing_typed_makes_a_studio_damaged() {
     let numbers = ["0", "0.0004", "0.0005", "0.001", "1.000004", "1.019996", "2.199996", "29.996", "99.9996", "1e9"];
-    let sheets: [(SheetKind, &[(&str, &str)], &[&str]); 7] = [
+    let sheets: [Typed; 7] = [
         (SheetKind::Glaze, &[("name", "G")], &["specific_gravity", "powder_density", "starting_laydown"]),
         (
             SheetKind::Scale,
