@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use std::f64::consts::PI;
 
 use laydown_domain::coat::Solids;
+use laydown_domain::coat::coverage::student_t_95;
 use laydown_domain::coat::scale::{AccuracyClass, Scale};
 use laydown_domain::coat::target::{Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
 use laydown_domain::form::profile::Point;
@@ -162,6 +163,9 @@ fn every_published_value() {
             "orton_legacy_150C" => older_cones(check),
             "individuals_mr" => individuals_chart(check),
             "ewma" => moving_average_chart(check),
+            "student_t" => {
+                check.are("t_975", check.inputs("freedom").into_iter().map(|freedom| student_t_95(freedom).unwrap()))
+            }
             "univariate" => univariate(check),
             topic => panic!("{}: nothing checks the topic {topic}", check.id),
         }

@@ -3,13 +3,13 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::facts::{latest_sg, parse_id, style};
+use super::facts::{latest_sg, parse_id, powder_density, sg_in_words, style, usable};
 use super::rows::{found, in_use};
 use super::words::count;
 use super::{Line, Note, Now, Result, Studio};
 use laydown_domain::caution::{self, Place};
 use laydown_domain::glaze::slurry::{dry_per_litre, solids_fraction};
-use laydown_domain::units::{Grams, Millilitres, PowderDensity, Seconds, SpecificGravity, Style};
+use laydown_domain::units::{Grams, Millilitres, Seconds, SpecificGravity, Style};
 use laydown_store::entity;
 use laydown_store::query::{checks, coats_from_bucket};
 
@@ -114,7 +114,7 @@ impl Studio {
             let bucket: entity::Bucket = found(conn, bucket_id)?;
             let glaze: entity::Glaze = found(conn, bucket.glaze)?;
             let lines = match latest_sg(conn, bucket_id)? {
-                (sg, Some(_)) => composition(&style, sg.sg, &glaze, &bucket)?,
+                (sg, Some(_)) => usable(composition(&style, sg.sg, &glaze, &bucket))?.unwrap_or_default(),
                 (_, None) => Vec::new(),
             };
             let row = row(conn, now, &style, &bucket, glaze.name)?;
@@ -173,7 +173,7 @@ fn composition(
     glaze: &entity::Glaze,
     bucket: &entity::Bucket,
 ) -> Result<Vec<Line>> {
-    let density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
+    let density = powder_density(glaze);
     let line = |label: &str, value: String| Line { label: label.to_owned(), value };
     let dry = dry_per_litre(sg, density);
     let mut lines = vec![
@@ -191,7 +191,7 @@ fn check_rows(conn: &Connection, now: Now, style: &Style, bucket: Uuid) -> Resul
     for check in checks(conn, bucket, CHECKS)? {
         rows.push(CheckRow {
             when: now.moment(check.at),
-            sg: sg_words(style, SpecificGravity::from_hundred_thousandths(check.specific_gravity_e5)?),
+            sg: format!("SG {}", sg_in_words(style, check.specific_gravity_e5)),
             flow: check.flow_ms.map_or_else(String::new, |ms| {
                 format!("{} s flow", style.number(Seconds::from_milliseconds(ms).value(), 1))
             }),

@@ -3,13 +3,13 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::facts::{code, parse_id, step_of, style, verdict_kind};
+use super::facts::{code, parse_id, sg_in_words, step_of, style, verdict_kind};
 use super::rows::found;
 use super::words::{sentence_case, word};
 use super::{Kept, Now, Result, Studio, StudioError};
 use laydown_domain::coat::target::span;
 use laydown_domain::form::ZoneKind;
-use laydown_domain::units::{Grams, Laydown, SpecificGravity, SquareCentimetres};
+use laydown_domain::units::{Grams, Laydown, SquareCentimetres};
 use laydown_store::entity::{self, Entity};
 
 /// A line of a record: what it is and what it says.
@@ -73,7 +73,7 @@ impl Studio {
             );
             line("Laydown", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
             line("Glaze, bucket", format!("{}, {}", glaze.name, bucket.name));
-            line("SG", style.specific_gravity(SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?));
+            line("SG", sg_in_words(&style, coat.specific_gravity_e5));
             line("Area", style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));
             Ok(CoatView {
                 id: id.to_owned(),

@@ -71,6 +71,29 @@ pub(super) fn style_of(preference: &entity::Preference) -> Result<Style> {
     })
 }
 
+/// What was made of a row; `None` where its figures or codes cannot be, as when they came from elsewhere: a screen shows the
+/// rest.
+pub(super) fn usable<T>(made: Result<T>) -> Result<Option<T>> {
+    match made {
+        Ok(made) => Ok(Some(made)),
+        Err(StudioError::Refused { .. } | StudioError::Newer { .. }) => Ok(None),
+        Err(error) => Err(error),
+    }
+}
+
+/// The density of a glaze's powder; the usual one where the row's cannot be.
+pub(super) fn powder_density(glaze: &entity::Glaze) -> PowderDensity {
+    PowderDensity::from_thousandths(glaze.powder_density_e3).unwrap_or_default()
+}
+
+/// A kept SG in words, also one that cannot be.
+pub(super) fn sg_in_words(style: &Style, hundred_thousandths: i64) -> String {
+    match SpecificGravity::from_hundred_thousandths(hundred_thousandths) {
+        Ok(sg) => style.specific_gravity(sg),
+        Err(_) => format!("{} (impossible)", style.number(hundred_thousandths as f64 / 1e5, 2)),
+    }
+}
+
 /// The scale as the verdict needs it.
 pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
     Scale::new(
@@ -82,12 +105,10 @@ pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
     .map_err(|error| StudioError::refused("scale", error))
 }
 
-/// The bucket's last SG and when it was read; an assumed one and `None` if it never was.
+/// The bucket's last SG and when it was read; an assumed one and `None` if it never was, or what was kept cannot be.
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
-    match query::latest_check(conn, bucket)? {
-        None => Ok((SgReading::unchecked(), None)),
-        Some(check) => Ok((sg_of(&check)?, Some(check.at))),
-    }
+    let Some(check) = query::latest_check(conn, bucket)? else { return Ok((SgReading::unchecked(), None)) };
+    Ok(usable(sg_of(&check))?.map_or((SgReading::unchecked(), None), |reading| (reading, Some(check.at))))
 }
 
 /// What a check found.
@@ -97,10 +118,8 @@ pub(super) fn sg_of(check: &entity::Check) -> Result<SgReading> {
 
 /// An SG and its uncertainty from their scaled integers.
 pub(super) fn sg_reading(hundred_thousandths: i64, uncertainty: i64) -> Result<SgReading> {
-    Ok(SgReading {
-        sg: SpecificGravity::from_hundred_thousandths(hundred_thousandths)?,
-        standard_uncertainty: uncertainty as f64 / 1e5,
-    })
+    let sg = SpecificGravity::from_hundred_thousandths(hundred_thousandths)?;
+    Ok(SgReading::new(sg, uncertainty as f64 / 1e5)?)
 }
 
 /// The glaze's sensitivity.
@@ -133,17 +152,21 @@ impl<'a> Pieces<'a> {
         Pieces { conn, forms: BTreeMap::new(), scales: BTreeMap::new() }
     }
 
-    /// `None` when the form is not known here, as when only some of a studio's events have arrived.
+    /// `None` when the form is not known here, as when only some of a studio's events have arrived, or a figure cannot be.
     pub(super) fn control(&mut self, known: &ControlPiece, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
         // How sure an amount from memory is lies in the spread from pot to pot.
         let net_standard_uncertainty =
             known.scale.map_or(Ok(Grams::ZERO), |scale| self.net_standard_uncertainty(scale))?;
         let Some((form_name, shape)) = self.form(known.form)? else { return Ok(None) };
-        let sg = sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?;
+        let (wet, area) =
+            (Grams::from_milligrams(known.net_mg), SquareCentimetres::from_square_millimetres(known.area_mm2));
+        let Some(solids) = usable(solids_then(known))?.filter(|_| wet.is_positive() && area.is_positive()) else {
+            return Ok(None);
+        };
         Ok(Some(Control {
-            wet: Grams::from_milligrams(known.net_mg),
-            solids: Solids::of(sg, PowderDensity::from_thousandths(known.powder_density_e3)?)?,
-            area: SquareCentimetres::from_square_millimetres(known.area_mm2),
+            wet,
+            solids,
+            area,
             area_relative_uncertainty: shape.zone(zone).map_or(AREA_FROM_CAPACITY, |zone| zone.relative_uncertainty),
             class: shape.class,
             capacity: shape.capacity,
@@ -157,10 +180,11 @@ impl<'a> Pieces<'a> {
         let known = match self.forms.entry(id) {
             Entry::Occupied(known) => known.into_mut(),
             Entry::Vacant(new) => {
-                let form = entity::Form::load(self.conn, id)?;
-                new.insert(
-                    form.map(|form| Ok::<_, StudioError>((form.name.clone(), shape(self.conn, &form)?))).transpose()?,
-                )
+                let known = match entity::Form::load(self.conn, id)? {
+                    Some(form) => usable(shape(self.conn, &form))?.map(|shape| (form.name, shape)),
+                    None => None,
+                };
+                new.insert(known)
             }
         };
         Ok(known.as_ref())
@@ -171,20 +195,24 @@ impl<'a> Pieces<'a> {
             Entry::Occupied(known) => Ok(*known.get()),
             Entry::Vacant(new) => {
                 let scale = entity::Scale::load(self.conn, scale)?;
-                let uncertainty = scale.map_or(Ok(Grams::ZERO), |scale| {
-                    Ok::<_, StudioError>(scale_of(&scale)?.net_standard_uncertainty())
-                })?;
-                Ok(*new.insert(uncertainty))
+                let scale = scale.map(|scale| usable(scale_of(&scale))).transpose()?.flatten();
+                Ok(*new.insert(scale.map_or(Grams::ZERO, |scale| scale.net_standard_uncertainty())))
             }
         }
     }
 }
 
+/// Dry glaze per gram of the bucket when a control piece was weighed.
+fn solids_then(known: &ControlPiece) -> Result<Solids> {
+    let sg = sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?;
+    Ok(Solids::of(sg, PowderDensity::from_thousandths(known.powder_density_e3)?)?)
+}
+
 /// The glaze's test tiles.
 pub(super) fn tiles(conn: &Connection, glaze: &entity::Glaze) -> Result<Vec<TileEvidence>> {
     let tiles = query::tiles(conn, glaze.id, MOST_CONTROLS)?;
-    let evidence = tiles.iter().map(|tile| tile_evidence(tile, glaze)).collect::<Result<Vec<_>>>()?;
-    Ok(evidence.into_iter().flatten().collect())
+    let evidence = tiles.iter().map(|tile| usable(tile_evidence(tile, glaze))).collect::<Result<Vec<_>>>()?;
+    Ok(evidence.into_iter().flatten().flatten().collect())
 }
 
 /// A tile's laydown, from its dry weight if there is one, else from its wet weight and SG.
@@ -194,7 +222,7 @@ pub(super) fn tile_evidence(tile: &entity::Tile, glaze: &entity::Glaze) -> Resul
         (Some(dry), ..) => tile::tile_from_dry(area, Grams::from_milligrams(dry)),
         (None, Some(net), Some(sg)) => {
             let reading = SgReading::checked(SpecificGravity::from_hundred_thousandths(sg)?);
-            let solids = Solids::of(reading, PowderDensity::from_thousandths(glaze.powder_density_e3)?)?;
+            let solids = Solids::of(reading, powder_density(glaze))?;
             tile::tile(area, Grams::from_milligrams(net), &solids)
         }
         _ => return Ok(None),

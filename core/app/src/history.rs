@@ -13,6 +13,7 @@ use super::words::{count, sentence_case};
 use super::{Kept, Now, Result, Studio, StudioError, undo_token};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, SquareCentimetres, Style};
+use laydown_domain::visible::visible;
 use laydown_store::entity::{self, Entity};
 use laydown_store::journal::{DeviceId, Event, EventId, History, Kind, Restored, SEEN, State};
 use laydown_store::{Command, Undo, events_of, latest_commands, query, this_device};
@@ -255,7 +256,7 @@ impl<'a> Telling<'a> {
     fn title(&self, kind: &Kind, id: Uuid) -> Result<String> {
         let Some((word, name)) = self.named(kind, id)? else { return Ok("Something a newer laydown keeps".to_owned()) };
         Ok(match name {
-            Some(name) => format!("{}: {name}", sentence_case(word)),
+            Some(name) => format!("{}: {}", sentence_case(word), visible(&name)),
             None => sentence_case(word),
         })
     }
@@ -338,8 +339,8 @@ impl<'a> Telling<'a> {
             },
             Value::String(text) => match text.parse::<Uuid>() {
                 Ok(id) => self.id_in_words(name, id)?,
-                Err(_) if CODES.contains(&name) => text.replace('_', " "),
-                Err(_) => text.clone(),
+                Err(_) if CODES.contains(&name) => visible(text).replace('_', " "),
+                Err(_) => visible(text).into_owned(),
             },
             Value::Array(items) => count(items.len() as i64, "entry", "entries"),
             Value::Object(_) => "kept".to_owned(),
@@ -386,7 +387,7 @@ fn field_in_words(name: &str) -> String {
         "gone" => "put away".to_owned(),
         "again" => "to be fired again".to_owned(),
         "control" => "control piece".to_owned(),
-        stem => stem.replace('_', " "),
+        stem => visible(stem).replace('_', " "),
     }
 }
 

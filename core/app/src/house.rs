@@ -3,7 +3,7 @@
 use rusqlite::Connection;
 
 use super::backup;
-use super::facts::{code, style, tile_evidence};
+use super::facts::{code, style, tile_evidence, usable};
 use super::lists::{self, by_name, scale_detail};
 use super::rows::in_use;
 use super::words::{count, sentence_case};
@@ -165,8 +165,9 @@ fn glazes(conn: &Connection) -> Result<Vec<Row>> {
     in_use::<entity::Glaze>(conn, None)?
         .into_iter()
         .map(|glaze| {
-            let sensitivity: Sensitivity = code(&glaze.sensitivity)?;
-            Ok(row(glaze.id, glaze.name, format!("{} about thickness", sentence_case(sensitivity.name()))))
+            let sensitivity: Option<Sensitivity> = usable(code(&glaze.sensitivity))?;
+            let detail = sensitivity.map(|level| format!("{} about thickness", sentence_case(level.name())));
+            Ok(row(glaze.id, glaze.name, detail.unwrap_or_default()))
         })
         .collect()
 }
@@ -199,7 +200,8 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
     for tile in in_use::<entity::Tile>(conn, None)? {
         let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
-        let detail = tile_evidence(&tile, &glaze)?
+        let detail = usable(tile_evidence(&tile, &glaze))?
+            .flatten()
             .map_or_else(|| glaze.name.clone(), |tile| format!("{}, {}", glaze.name, style.laydown(tile.laydown)));
         rows.push(row(tile.id, tile.name, detail));
     }

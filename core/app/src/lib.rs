@@ -321,10 +321,10 @@ impl From<UnknownCode> for StudioError {
     }
 }
 
-/// A quantity that was stored and cannot be: the file was changed from outside.
+/// A quantity that was stored and cannot be: it came from elsewhere, and the file is sound.
 impl From<UnitError> for StudioError {
     fn from(error: UnitError) -> StudioError {
-        StudioError::Damaged { sentence: error.to_string() }
+        StudioError::refused("", error)
     }
 }
 

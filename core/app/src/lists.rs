@@ -2,7 +2,7 @@
 
 use rusqlite::Connection;
 
-use super::facts::latest_sg;
+use super::facts::{latest_sg, usable};
 use super::rows::{found, in_use};
 use super::shapes::shape;
 use super::{Now, Point, Result, Row};
@@ -14,13 +14,13 @@ pub(super) fn forms(conn: &Connection, style: &Style, chosen: &str) -> Result<Ve
     let mut rows = Vec::new();
     for form in in_use::<entity::Form>(conn, chosen.parse().ok())? {
         let id = form.id.to_string();
-        let shape = shape(conn, &form)?;
+        let shape = usable(shape(conn, &form))?;
         rows.push(Row {
             chosen: id == chosen,
             id,
-            detail: form_detail(&shape, style),
+            detail: shape.as_ref().map_or_else(|| "size impossible".to_owned(), |shape| form_detail(shape, style)),
             title: form.name,
-            outline: outline(&shape),
+            outline: shape.as_ref().map(outline).unwrap_or_default(),
         });
     }
     Ok(by_name(rows))

@@ -3,16 +3,18 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::facts::{Pieces, code, finest_step, latest_sg, parse_id, sensitivity, sg_reading, style};
+use super::facts::{
+    Pieces, code, finest_step, latest_sg, parse_id, powder_density, sensitivity, sg_reading, style, usable,
+};
 use super::house::known_amounts;
 use super::lists::outline;
 use super::rows::{found, in_use};
 use super::shapes::shape;
-use super::{Now, Point, Result, Row, Studio, StudioError};
+use super::{Now, Point, Result, Row, Studio};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Control, Evidence, Job, carry_over, target};
 use laydown_domain::form::ZoneKind;
-use laydown_domain::units::{Laydown, PowderDensity, SpecificGravity, Style};
+use laydown_domain::units::{Laydown, SpecificGravity, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::ControlPiece;
 
@@ -99,7 +101,7 @@ impl Known {
             Some(bucket) => latest_sg(conn, bucket.id)?.0,
             None => sg_reading(piece.specific_gravity_e5, piece.sg_uncertainty_e5)?,
         };
-        let today = Solids::of(sg, PowderDensity::from_thousandths(glaze.powder_density_e3)?)?;
+        let today = Solids::of(sg, powder_density(&glaze))?;
         Ok(Known { piece, zone: code(&zone)?, glaze, today, sg: sg.sg })
     }
 
@@ -119,7 +121,7 @@ impl Known {
         let mut pieces = Pieces::new(conn);
         let mut sizes = Vec::new();
         for form in forms {
-            let shape = shape(conn, &form)?;
+            let Some(shape) = usable(shape(conn, &form))? else { continue };
             let (Some(zone), Some(control)) = (shape.zone(self.zone), pieces.control(&self.piece, self.zone, form.id)?)
             else {
                 continue;
@@ -138,7 +140,7 @@ impl Known {
                 tiles: Vec::new(),
                 starting: Laydown::from_milligrams_per_dm2(self.glaze.starting_laydown_mg_dm2),
             };
-            let target = target(&job, &evidence).map_err(|error| StudioError::refused("", error))?;
+            let Ok(target) = target(&job, &evidence) else { continue };
             let words = target.in_words(style, step);
             sizes.push(SizeRow {
                 form: form.id.to_string(),

@@ -24,12 +24,12 @@ impl Now {
     /// The moment at which the local day began, in milliseconds.
     pub(crate) fn day_start(self) -> i64 {
         let offset_ms = i64::from(self.utc_offset_s) * 1000;
-        (self.unix_ms + offset_ms).div_euclid(DAY_MS) * DAY_MS - offset_ms
+        self.unix_ms.saturating_add(offset_ms).div_euclid(DAY_MS).saturating_mul(DAY_MS).saturating_sub(offset_ms)
     }
 
     /// How many local midnights lie between `unix_ms` and now.
     pub(crate) fn days_since(self, unix_ms: i64) -> i64 {
-        (self.day_start() - self.at(unix_ms).day_start()).div_euclid(DAY_MS)
+        self.day_start().saturating_sub(self.at(unix_ms).day_start()).div_euclid(DAY_MS)
     }
 
     /// "today", "yesterday", "5 days ago"; a moment still to come is "today" or "later": clocks are wrong sometimes.

@@ -1,5 +1,7 @@
 //! Closed lists of trade terms: each has a name for people and a code that is stored and never changes.
 
+use crate::repeated::repeated;
+
 /// A stored code that this version does not know.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[error("“{code}” is not a {what} this version of laydown knows. Update laydown, then open the studio again.")]
@@ -9,6 +11,16 @@ pub struct UnknownCode {
     /// The code that was met.
     pub code: String,
 }
+
+impl UnknownCode {
+    /// For a code that is on no list of `what`.
+    pub fn new(what: &'static str, code: &str) -> UnknownCode {
+        UnknownCode { what, code: repeated(code, LONGEST) }
+    }
+}
+
+/// The most letters of an unknown code that are repeated in a sentence.
+const LONGEST: usize = 40;
 
 /// A value of a closed list, whichever list it is.
 pub trait Coded {
@@ -66,7 +78,7 @@ macro_rules! coded {
                     .iter()
                     .copied()
                     .find(|value| value.code() == code)
-                    .ok_or_else(|| $crate::UnknownCode { what: $what, code: code.to_owned() })
+                    .ok_or_else(|| $crate::UnknownCode::new($what, code))
             }
         }
     };

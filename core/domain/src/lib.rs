@@ -12,5 +12,6 @@ pub mod glaze;
 pub mod kiln;
 pub mod learn;
 pub mod units;
+pub mod visible;
 
 pub use coded::UnknownCode;

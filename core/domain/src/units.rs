@@ -58,6 +58,11 @@ macro_rules! quantity {
                 (self.0 * $per_unit).round() as i64
             }
 
+            #[doc = concat!("As it reads after it was stored in whole ", $stored_unit, ".")]
+            pub fn as_stored(self) -> Self {
+                Self::$from_stored(self.$stored())
+            }
+
             #[doc = concat!("From whole ", $stored_unit, ", as it is stored.")]
             pub fn $from_stored(stored: i64) -> Self {
                 Self(stored as f64 / $per_unit)
@@ -149,7 +154,7 @@ impl Laydown {
     }
 }
 
-/// Weight of a glaze against the same volume of water: above 1.00 and under 2.2.
+/// Weight of a glaze against the same volume of water: from 1.02 to under 2.2.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, Deserialize)]
 #[serde(try_from = "f64", into = "f64")]
 pub struct SpecificGravity(f64);
@@ -161,16 +166,36 @@ impl SpecificGravity {
     /// A dipping glaze as usually mixed. Common practice, no source.
     pub const USUAL: Self = Self(1.45);
 
+    /// Thinnest slurry accepted: under it next to no glaze is in the water, and what is reckoned from it has no meaning.
+    /// Common practice, no source.
+    pub const LIGHTEST: f64 = 1.02;
+
+    /// Thinner than any glaze is dipped or brushed; it is accepted, and doubted. Common practice, no source.
+    pub const DOUBTFUL: f64 = 1.15;
+
     /// # Errors
-    /// When `value` is not above 1.00 and under 2.2.
+    /// When `value`, rounded to whole hundred-thousandths as it is stored, is not from 1.02 to under 2.2.
     pub fn new(value: f64) -> Result<Self, UnitError> {
-        if value > 1.0 && value < Self::HEAVIEST {
+        let stored = rounded(value, 100_000.0);
+        if (Self::LIGHTEST..Self::HEAVIEST).contains(&stored) {
             Ok(Self(value))
-        } else if value > 1.0 {
+        } else if stored >= Self::HEAVIEST {
             Err(UnitError::TooHeavyForGlaze { value })
+        } else if stored > 1.0 {
+            Err(UnitError::TooThinForGlaze { value })
         } else {
             Err(UnitError::NoHeavierThanWater { value })
         }
+    }
+
+    /// A sentence when it is thinner than any glaze in use, so that a slip shows.
+    pub fn doubt(self, style: &Style) -> Option<String> {
+        (self.0 < Self::DOUBTFUL).then(|| {
+            format!(
+                "SG {} is very thin for a glaze. Stir the bucket to the bottom and check it again.",
+                style.specific_gravity(self)
+            )
+        })
     }
 
     /// The plain number, for example 1.45.
@@ -212,9 +237,13 @@ pub struct PowderDensity(f64);
 
 impl PowderDensity {
     /// # Errors
-    /// When `value` is outside 1.5 to 7.0.
+    /// When `value`, rounded to whole thousandths as it is stored, is outside 1.5 to 7.0.
     pub fn new(value: f64) -> Result<Self, UnitError> {
-        if (1.5..=7.0).contains(&value) { Ok(Self(value)) } else { Err(UnitError::NoPowderDensity { value }) }
+        if (1.5..=7.0).contains(&rounded(value, 1_000.0)) {
+            Ok(Self(value))
+        } else {
+            Err(UnitError::NoPowderDensity { value })
+        }
     }
 
     /// The plain number, for example 2.6.
@@ -254,6 +283,11 @@ impl From<PowderDensity> for f64 {
     fn from(density: PowderDensity) -> f64 {
         density.0
     }
+}
+
+/// A number as it reads after it was stored in whole parts.
+fn rounded(value: f64, parts: f64) -> f64 {
+    (value * parts).round() / parts
 }
 
 /// Why a number cannot be used. The display is the sentence the potter reads.
@@ -346,6 +380,14 @@ pub enum UnitError {
         /// The number met.
         value: f64,
     },
+    /// A specific gravity above 1 and under 1.02.
+    #[error(
+        "Specific gravity {value:.3} is almost water: a glaze has 1.02 or more. Stir the bucket to the bottom and weigh again."
+    )]
+    TooThinForGlaze {
+        /// The number met.
+        value: f64,
+    },
     /// A specific gravity of 2.2 or more.
     #[error(
         "Specific gravity {value:.2} is heavier than any glaze that pours. Check the figure: 1450 g to the litre is 1.45."
@@ -353,6 +395,14 @@ pub enum UnitError {
     TooHeavyForGlaze {
         /// The number met.
         value: f64,
+    },
+    /// A laydown of nothing, or of more than bisque can hold.
+    #[error("A glaze lies between 0 and {most} g on 100 cm², and {value} g is not. Most start near 5.5.")]
+    NoLaydown {
+        /// The number met, g per 100 cm².
+        value: f64,
+        /// The most, g per 100 cm².
+        most: f64,
     },
     /// A powder density outside 1.5 to 7.
     #[error("Powder density {value:.2} is not between 1.5 and 7. Most glazes are near 2.6.")]
@@ -366,6 +416,7 @@ pub enum UnitError {
 mod tests {
     use super::*;
     use approx::assert_relative_eq;
+    use proptest::prelude::*;
 
     #[test]
     fn storage_keeps_whole_numbers_both_ways() {
@@ -388,16 +439,24 @@ mod tests {
         for refused in [1.0, 0.5, -1.45, f64::NAN, f64::NEG_INFINITY] {
             assert!(matches!(SpecificGravity::new(refused), Err(UnitError::NoHeavierThanWater { .. })), "{refused}");
         }
-        for refused in [2.2, 145.0, f64::INFINITY] {
+        for refused in [2.199_996, 2.2, 145.0, f64::INFINITY] {
             assert!(matches!(SpecificGravity::new(refused), Err(UnitError::TooHeavyForGlaze { .. })), "{refused}");
         }
-        assert!(SpecificGravity::new(1.0001).is_ok());
+        for refused in [1.000_006, 1.001, 1.019_994] {
+            assert!(matches!(SpecificGravity::new(refused), Err(UnitError::TooThinForGlaze { .. })), "{refused}");
+        }
+        for accepted in [1.019_996, 1.02, 2.199_994] {
+            assert!(SpecificGravity::new(accepted).is_ok(), "{accepted}");
+        }
+        let thin = |value: f64| SpecificGravity::new(value).unwrap().doubt(&Style::default());
+        assert_eq!(thin(1.15), None);
+        assert!(thin(1.149).unwrap().starts_with("SG 1.149 is very thin"));
     }
 
     #[test]
     fn powder_density_has_bounds() {
-        assert!(PowderDensity::new(1.5).is_ok() && PowderDensity::new(7.0).is_ok());
-        for refused in [1.49, 7.01, f64::NAN] {
+        assert!([1.499_6, 1.5, 7.0, 7.000_4].iter().all(|value| PowderDensity::new(*value).is_ok()));
+        for refused in [1.49, 1.499_4, 7.000_6, 7.01, f64::NAN] {
             assert!(PowderDensity::new(refused).is_err(), "{refused}");
         }
     }
@@ -408,6 +467,33 @@ mod tests {
         assert!(serde_json::from_str::<SpecificGravity>("0.9").is_err());
         assert!(serde_json::from_str::<PowderDensity>("9").is_err());
         assert_eq!(serde_json::to_string(&Grams::new(19.4)).unwrap(), "19.4");
+    }
+
+    proptest! {
+        /// What is accepted is accepted again after it was stored, and is stored as the same number again.
+        #[test]
+        fn what_is_accepted_survives_being_stored(value in prop_oneof![0.9..2.3f64, 1.019_98..1.020_02f64, 2.199_98..2.200_02f64]) {
+            if let Ok(sg) = SpecificGravity::new(value) {
+                let again = SpecificGravity::from_hundred_thousandths(sg.hundred_thousandths()).unwrap();
+                prop_assert_eq!(again.hundred_thousandths(), sg.hundred_thousandths());
+            }
+        }
+
+        #[test]
+        fn a_powder_density_survives_being_stored(value in prop_oneof![1.0..8.0f64, 1.499..1.501f64, 6.999..7.001f64]) {
+            if let Ok(density) = PowderDensity::new(value) {
+                let again = PowderDensity::from_thousandths(density.thousandths()).unwrap();
+                prop_assert_eq!(again.thousandths(), density.thousandths());
+            }
+        }
+
+        #[test]
+        fn a_quantity_is_stored_as_the_same_number_again(value in -1e9..1e9f64) {
+            let grams = Grams::new(value).as_stored();
+            prop_assert_eq!(grams, grams.as_stored());
+            let area = SquareCentimetres::new(value).as_stored();
+            prop_assert_eq!(area, area.as_stored());
+        }
     }
 
     #[test]

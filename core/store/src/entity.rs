@@ -6,6 +6,7 @@
 //! A field marked `as word` is a code or the id of one of a few things. In its column lies the number of its word, since
 //! there are coats by the hundred thousand; everything that reads or writes a row turns the one into the other here.
 
+use std::borrow::Cow;
 use std::str::FromStr;
 
 use rusqlite::types::{FromSql, FromSqlError, FromSqlResult, ToSqlOutput, ValueRef};
@@ -19,6 +20,7 @@ use super::domain::Held;
 use super::error::StoreError;
 use super::packed::Words;
 use crate::journal::{self, Kind, State};
+use laydown_domain::visible::visible;
 
 /// A kind of thing in the studio that has a table of its own.
 pub trait Entity: Sized + Serialize + DeserializeOwned {
@@ -105,7 +107,8 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
         let mut body = journal::Body::new();
         for name in Self::FIELDS {
             let now = fields.remove(*name).unwrap_or(Value::Null);
-            if now != *before(name) {
+            // What only looks otherwise is not changed.
+            if now != *before(name) && now != shown(before(name)) {
                 body.insert((*name).to_owned(), now);
             }
         }
@@ -199,6 +202,49 @@ pub(super) fn spelt<T: FromStr>(
     text.parse().map_err(|_| StoreError::Damaged { details: format!("word {number} is not what its column says") })
 }
 
+/// A value of a row as a person can read it: text that came from elsewhere may hold what cannot be seen. The journal keeps it
+/// as it came.
+trait Shown: Sized {
+    fn shown(self) -> Self {
+        self
+    }
+}
+
+impl Shown for i64 {}
+impl Shown for bool {}
+impl Shown for Uuid {}
+impl Shown for Points {}
+
+impl Shown for String {
+    fn shown(self) -> String {
+        match visible(&self) {
+            Cow::Borrowed(_) => self,
+            Cow::Owned(shown) => shown,
+        }
+    }
+}
+
+impl Shown for Pairs {
+    fn shown(self) -> Pairs {
+        Pairs(self.0.into_iter().map(|(one, other)| (one.shown(), other.shown())).collect())
+    }
+}
+
+impl<T: Shown> Shown for Option<T> {
+    fn shown(self) -> Option<T> {
+        self.map(T::shown)
+    }
+}
+
+/// The same for a value of an event.
+fn shown(value: &Value) -> Value {
+    match value {
+        Value::String(text) => visible(text).into(),
+        Value::Array(items) => items.iter().map(shown).collect(),
+        other => other.clone(),
+    }
+}
+
 macro_rules! is_word {
     () => {
         false
@@ -211,10 +257,10 @@ macro_rules! is_word {
 /// A field of a row.
 macro_rules! field {
     ($conn:ident, $words:ident, $row:ident, $place:expr) => {
-        $row.get::<usize, _>($place)?
+        Shown::shown($row.get::<usize, _>($place)?)
     };
     ($conn:ident, $words:ident, $row:ident, $place:expr, word) => {
-        spelt($conn, $words, $row, $place)?
+        Shown::shown(spelt($conn, $words, $row, $place)?)
     };
 }
 

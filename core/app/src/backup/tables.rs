@@ -14,6 +14,7 @@ use crate::facts::code;
 use crate::shapes::shape;
 use laydown_domain::form::{ShapeClass, ZoneKind};
 use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, SquareCentimetres};
+use laydown_domain::visible::after_hidden;
 use laydown_store::StoreError;
 use laydown_store::backup::TableWriter;
 use laydown_store::entity::{Body, Bucket, Check, Coat, Entity, Finding, Firing, Form, Glaze, Kiln, Placement};
@@ -140,7 +141,7 @@ fn pieces(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
             maybe(firing.fired_at, time),
             name::<Kiln>(conn, firing.kiln, |kiln| kiln.name)?,
             firing.cone,
-            (placed.shelf + 1).to_string(),
+            placed.shelf.saturating_add(1).to_string(),
             found.inside.unwrap_or_default(),
             found.outside.unwrap_or_default(),
             found.overlap.unwrap_or_default(),
@@ -298,9 +299,10 @@ fn is_number(cell: &str) -> bool {
     cell.parse().is_ok_and(f64::is_finite)
 }
 
-/// Also the wide forms, which some spreadsheets take for the narrow ones.
+/// Also the wide forms, which some spreadsheets take for the narrow ones, and behind spaces and characters that cannot be
+/// seen, which some leave out.
 fn is_taken_for_a_formula(cell: &str) -> bool {
-    cell.starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠'])
+    cell.starts_with(['\t', '\r', '\n']) || after_hidden(cell).starts_with(['=', '+', '-', '@', '＝', '＋', '－', '＠'])
 }
 
 /// What looks as if it had been given an apostrophe is given one more, so that each cell comes back as it was.
@@ -356,6 +358,15 @@ mod tests {
         {
             assert_eq!(as_text(cell), format!("'{cell}"));
         }
+        for hidden in
+            [" ", "\u{a0}", "\t", "\r", "\u{feff}", "\u{200b}", "\u{200d}", "\u{202e}", "\u{feff} \u{200b}", "\0"]
+        {
+            for cell in ["=1+1", "+1", "-1", "@SUM(A1)", "＝1"] {
+                let cell = format!("{hidden}{cell}");
+                assert_eq!(as_text(&cell), format!("'{cell}"), "{cell:?}");
+                assert_eq!(as_it_was(&as_text(&cell)), cell);
+            }
+        }
         for cell in ["", "a=1", "-5", "-0.5", "+3", "'tis", "''", "Ash - white", "2026-11-25T10:15:00Z"] {
             assert_eq!(as_text(cell), cell);
         }
@@ -364,7 +375,7 @@ mod tests {
 
     proptest! {
         #[test]
-        fn every_cell_comes_back_as_it_was(cell in "['=+@\\-＝\t a1]{0,6}") {
+        fn every_cell_comes_back_as_it_was(cell in "['=+@\\-＝\t a1\u{feff}\u{200b}\u{202e}]{0,6}") {
             let written = as_text(&cell);
             prop_assert_eq!(as_it_was(&written), cell.as_str());
             prop_assert!(!is_taken_for_a_formula(&written) || is_number(&written));

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, HashMap};
 use rusqlite::Connection;
 
 use super::cells::plain;
-use crate::facts::{MOST_CONTROLS, Pieces, scale_of, sensitivity, sg_of, style, tile_evidence};
+use crate::facts::{MOST_CONTROLS, Pieces, powder_density, scale_of, sensitivity, sg_of, style, tile_evidence, usable};
 use crate::rows::in_use;
 use crate::shapes::try_shape;
 use crate::{Result, StudioError};
@@ -92,11 +92,11 @@ impl Ground {
             }
             let mut tiles = Vec::new();
             for tile in query::tiles(conn, row.id, u32::MAX)? {
-                tiles.extend(tile_evidence(&tile, &row)?.map(|evidence| (tile.at, evidence)));
+                tiles.extend(usable(tile_evidence(&tile, &row))?.flatten().map(|evidence| (tile.at, evidence)));
             }
             glazes.push(KnownGlaze {
                 sensitivity: sensitivity(&row)?,
-                powder: PowderDensity::from_thousandths(row.powder_density_e3)?,
+                powder: powder_density(&row),
                 tiles,
                 controls,
                 made: false,
@@ -108,13 +108,13 @@ impl Ground {
             let Some(glaze) = glazes.iter().position(|glaze| glaze.row.id == row.glaze) else { continue };
             let mut checks = Vec::new();
             for check in query::checks(conn, row.id, u32::MAX)?.iter().rev() {
-                checks.push((check.at, sg_of(check)?));
+                checks.extend(usable(sg_of(check))?.map(|reading| (check.at, reading)));
             }
             buckets.push(KnownBucket { row, glaze, checks, made: false });
         }
         let mut scales = Vec::new();
         for row in in_use::<entity::Scale>(conn, None)? {
-            scales.push((row.clone(), scale_of(&row)?));
+            scales.extend(usable(scale_of(&row))?.map(|scale| (row, scale)));
         }
         scales.sort_by_key(|(row, _)| row.step_mg);
         Ok(Ground::new(style(conn)?, forms, glazes, buckets, scales))

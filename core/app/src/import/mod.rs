@@ -34,7 +34,7 @@ use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::coded::Coded;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SgReading;
-use laydown_domain::units::{DecimalMark, Grams};
+use laydown_domain::units::{DecimalMark, Grams, SpecificGravity};
 use laydown_store::Transaction;
 use laydown_store::entity;
 
@@ -260,6 +260,15 @@ fn notes(plan: &Plan, table: &Table) -> Vec<Note> {
             "{} no SG in the sheet and no check from before: {} is assumed, and the verdict is only as good as that.",
             count(plan.assumed as i64, "reading has", "readings have"),
             plan.ground.style.specific_gravity(SgReading::unchecked().sg)
+        )));
+    }
+    let doubted = |planned: &&Planned| (planned.coat.specific_gravity_e5 as f64) < SpecificGravity::DOUBTFUL * 1e5;
+    let thin = plan.coats.iter().filter(doubted).count();
+    if thin > 0 {
+        notes.push(Note::attention(format!(
+            "{} an SG under {}, which is very thin for a glaze. Look whether it is the right column.",
+            count(thin as i64, "reading has", "readings have"),
+            plan.ground.style.number(SpecificGravity::DOUBTFUL, 2)
         )));
     }
     let used = used(&plan.coats, plan.ground.buckets.len(), |planned| planned.bucket);

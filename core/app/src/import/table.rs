@@ -9,6 +9,7 @@ use std::path::Path;
 
 use super::cells;
 use crate::backup::as_it_was;
+use laydown_domain::visible::cleaned;
 
 /// The largest file that is read: twenty times what ten years of readings take.
 const MOST_BYTES: u64 = 20_000_000;
@@ -70,8 +71,7 @@ pub(super) struct Row {
 impl Row {
     /// The cell in this column, without the spaces around it; empty where the line has none.
     pub(super) fn cell(&self, column: usize) -> &str {
-        // Laydown's own tables mark what a spreadsheet would take for a formula.
-        as_it_was(self.cells.get(column).unwrap_or_default().trim()).trim()
+        self.cells.get(column).unwrap_or_default().trim()
     }
 
     /// Whether something stands in a cell beyond the columns.
@@ -146,6 +146,16 @@ impl Table {
         }
         Ok(Table { headers, rows, note })
     }
+}
+
+/// The cells as they were typed: without the mark that laydown's own tables put before what a spreadsheet would take for a
+/// formula, and without what cannot be seen.
+fn as_typed(cells: csv::StringRecord) -> csv::StringRecord {
+    let is_plain = |cell: &str| cell.bytes().all(|byte| (b' '..=b'~').contains(&byte)) && !cell.contains('\'');
+    if cells.iter().all(is_plain) {
+        return cells;
+    }
+    cells.iter().map(|cell| cleaned(as_it_was(cell.trim()))).collect()
 }
 
 /// A number or a date, which is never what a column is called.
@@ -246,7 +256,7 @@ fn rows(text: &str, separator: u8) -> Result<Vec<Row>, TableError> {
             }
             cells.truncate(MOST_COLUMNS);
         }
-        let row = Row { line, cells };
+        let row = Row { line, cells: as_typed(cells) };
         if row.filled() == 0 {
             continue;
         }

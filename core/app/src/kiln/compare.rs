@@ -5,11 +5,11 @@ use uuid::Uuid;
 
 use super::record::{in_a_line, photos};
 use super::{firing_title_and_day, glazes, piece_id, piece_name};
-use crate::facts::{step_of, style, verdict_kind};
+use crate::facts::{sg_in_words, step_of, style, verdict_kind};
 use crate::words::{sentence_case, word};
 use crate::{Now, Result, Row, Studio, StudioError};
 use laydown_domain::form::ZoneKind;
-use laydown_domain::units::{Grams, Laydown, SpecificGravity, Style};
+use laydown_domain::units::{Grams, Laydown, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::photos::Photos;
 use laydown_store::query::{self, CoatsLike};
@@ -164,9 +164,7 @@ fn lines(conn: &Connection, now: Now, left: &Side, right: Option<&Side>, style: 
         both("wet weight", &|coat| Ok(style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?)))?;
         both("laydown", &|coat| Ok(style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2))))?;
         both("reading", &|coat| Ok(sentence_case(word(verdict_kind(coat)?))))?;
-        both("bucket's SG", &|coat| {
-            Ok(style.specific_gravity(SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?))
-        })?;
+        both("bucket's SG", &|coat| Ok(sg_in_words(style, coat.specific_gravity_e5)))?;
         both("glazed", &|coat| Ok(now.moment(coat.at)))?;
     }
     let fired = |side: &Side| fired(conn, now, side);

@@ -8,7 +8,7 @@ use super::record::in_a_line;
 use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting, when};
 use crate::facts::{code, style};
 use crate::rows::found;
-use crate::sheet::{Drawing, Spot};
+use crate::sheet::{Drawing, MOST_SHELVES, Spot};
 use crate::words::{count, sentence_case};
 use crate::{Kept, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
 use laydown_domain::kiln::cone::{self, Cone, ConeKind, Witness};
@@ -456,7 +456,7 @@ fn is_photographed(conn: &Connection, placed: &entity::Placement) -> Result<bool
 
 /// The plan of the shelves with what stands on each, the lowest first.
 fn standing(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<Stands>> {
-    (0..kiln.shelves).map(|number| Stands::on(conn, kiln, placed, number)).collect()
+    (0..kiln.shelves.clamp(1, MOST_SHELVES)).map(|number| Stands::on(conn, kiln, placed, number)).collect()
 }
 
 fn shelves(conn: &Connection, standing: &[Stands]) -> Result<Vec<ShelfView>> {

@@ -16,7 +16,7 @@ use std::collections::BTreeMap;
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use crate::facts::{code, parse_id};
+use crate::facts::{code, parse_id, usable};
 use crate::lists::outline;
 use crate::rows::{found, in_use};
 use crate::shapes::shape;
@@ -219,7 +219,7 @@ pub(super) fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<St
 /// The outline of a piece's form; empty where it has none.
 fn outline_of(conn: &Connection, coats: &[entity::Coat]) -> Result<Vec<Point>> {
     let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
-    let shape = form.map(|form| shape(conn, &form)).transpose()?;
+    let shape = form.map(|form| usable(shape(conn, &form))).transpose()?.flatten();
     Ok(shape.map(|shape| outline(&shape)).unwrap_or_default())
 }
 

@@ -6,8 +6,10 @@ use uuid::Uuid;
 
 use super::{ShelfView, piece_name};
 use crate::Result;
+use crate::facts::usable;
 use crate::shapes::shape;
 use crate::sheet::{Drawing, Grip, Ink, Shape, Spot};
+use crate::sheet::{LARGEST_SHELF, SMALLEST_SHELF};
 use crate::words::count;
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::units::Millimetres;
@@ -52,8 +54,10 @@ pub(super) struct Stands {
 
 impl Plan {
     pub(super) fn of(kiln: &entity::Kiln) -> Plan {
-        let across = Millimetres::from_micrometres(kiln.across_um).value().max(1.0);
-        let deep = kiln.deep_um.filter(|_| !kiln.round).map_or(across, |um| Millimetres::from_micrometres(um).value());
+        // One that came from elsewhere may have any size; it is drawn as the nearest that a shelf has.
+        let size = |um: i64| Millimetres::from_micrometres(um).max(SMALLEST_SHELF).min(LARGEST_SHELF).value();
+        let across = size(kiln.across_um);
+        let deep = kiln.deep_um.filter(|_| !kiln.round).map_or(across, size);
         Plan { round: kiln.round, across, deep }
     }
 
@@ -131,7 +135,7 @@ impl Stands {
     pub(super) fn radius(&self, conn: &Connection, piece: Uuid) -> Result<f64> {
         let coats = query::coats_of_piece(conn, piece)?;
         let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
-        let widest = form.map(|form| shape(conn, &form)).transpose()?.and_then(|form| widest(&form));
+        let widest = form.map(|form| usable(shape(conn, &form))).transpose()?.flatten().and_then(|form| widest(&form));
         Ok(widest.unwrap_or(USUAL_RADIUS) / self.plan.across)
     }
 
@@ -229,7 +233,7 @@ pub(super) fn place_words(placed: &entity::Placement) -> String {
         ("", "") => "middle".to_owned(),
         (deep, side) => format!("{deep} {side}").trim().to_owned(),
     };
-    format!("shelf {}, {place}", placed.shelf + 1)
+    format!("shelf {}, {place}", placed.shelf.saturating_add(1))
 }
 
 fn widest(form: &Form) -> Option<f64> {

@@ -5,12 +5,12 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::whereabouts::Whereabouts;
-use crate::facts::{code, step_of, verdict_kind};
+use crate::facts::{code, sg_in_words, step_of, verdict_kind};
 use crate::words::{sentence_case, word};
 use crate::{Line, Now, Result};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
-use laydown_domain::units::{Grams, Laydown, SpecificGravity, Style};
+use laydown_domain::units::{Grams, Laydown, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::photos::Photos;
 use laydown_store::query;
@@ -60,7 +60,6 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
         let glaze = entity::Glaze::load(conn, coat.glaze)?.map_or_else(|| "A glaze".to_owned(), |glaze| glaze.name);
         let step = step_of(conn, coat)?;
         let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
-        let sg = SpecificGravity::from_hundred_thousandths(coat.specific_gravity_e5)?;
         lines.push(Line {
             label: format!("{}, {glaze}", sentence_case(zone.name())),
             value: format!(
@@ -69,7 +68,7 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
                 word(verdict_kind(coat)?),
                 mass(coat.aim_mg),
                 style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
-                style.specific_gravity(sg),
+                sg_in_words(style, coat.specific_gravity_e5),
                 now.moment(coat.at)
             ),
         });

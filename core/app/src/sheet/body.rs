@@ -56,13 +56,14 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         style.percent(grows - 1.0, 1),
         style.percent(grows * grows - 1.0, 1)
     )));
+    let (to_bisque_e4, to_fired_e4) = shrinkage.ten_thousandths();
     let Some(name) = name else { return Ok(None) };
     let sentence = format!("{name} is kept.");
     let body = move |id| entity::Body {
         id,
         name,
-        to_bisque_e4: (to_bisque * 1e4).round() as i64,
-        to_fired_e4: (to_fired * 1e4).round() as i64,
+        to_bisque_e4,
+        to_fired_e4,
         bisque_density_mg_ml: density.map(|density| (density * 1e3).round() as i64),
         gone: false,
     };

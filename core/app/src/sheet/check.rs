@@ -2,11 +2,11 @@
 
 use super::draft::{Ask, Draft, item};
 use super::{Desk, FieldKind, Keeping, Note};
-use crate::facts::{check, finest_step, sg_of};
+use crate::facts::{check, finest_step, powder_density, sg_of, usable};
 use crate::rows::{found, in_use};
 use crate::{Now, Result};
 use laydown_domain::glaze::slurry::{SgReading, SlurryError, solids_fraction};
-use laydown_domain::units::{Celsius, Grams, PowderDensity, Seconds, SpecificGravity, parse};
+use laydown_domain::units::{Celsius, Grams, Seconds, SpecificGravity, parse};
 use laydown_store::entity;
 use laydown_store::query::latest_check;
 
@@ -93,7 +93,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         None,
         parse::seconds,
     );
-    let density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
+    let density = powder_density(&glaze);
     let found = found.map(|reading| reading.and_then(|reading| Ok((reading, solids_fraction(reading.sg, density)?))));
     let (reading, solids) = match found {
         None => return Ok(None),
@@ -104,6 +104,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         }
     };
     let sg = reading.sg;
+    draft.result_if(sg.doubt(style).map(Note::attention));
     draft.result(Note::plain(format!(
         "SG {}, {} powder by weight.",
         style.specific_gravity(sg),
@@ -133,7 +134,7 @@ fn change_notes(
     flow: Option<Seconds>,
 ) -> Result<()> {
     let style = draft.style;
-    let sg_before = sg_of(before)?.sg;
+    let Some(sg_before) = usable(sg_of(before))?.map(|reading| reading.sg) else { return Ok(()) };
     let change = sg.value() - sg_before.value();
     let when = now.days_ago(before.at);
     draft.result(Note::plain(if change.abs() < SAME_SG {

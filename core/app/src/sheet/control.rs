@@ -5,13 +5,13 @@ use uuid::Uuid;
 use super::draft::{Ask, Draft, coded_item, item, mass_text};
 use super::{Desk, FieldKind, Keeping, Note};
 use crate::Result;
-use crate::facts::{code, uncertainty_e5};
+use crate::facts::{code, powder_density, uncertainty_e5};
 use crate::rows::{Keepsake, in_use};
 use crate::shapes::shape;
 use laydown_domain::coat::{MOST_LAYDOWN, Solids};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SgReading;
-use laydown_domain::units::{Laydown, PowderDensity, SpecificGravity, parse};
+use laydown_domain::units::{Laydown, SpecificGravity, parse};
 use laydown_store::entity;
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
@@ -47,13 +47,13 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let sg = draft.quantity(
         Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
         kept.map(|known| SpecificGravity::from_hundred_thousandths(known.specific_gravity_e5))
-            .transpose()?
+            .and_then(|sg| sg.ok())
             .map(|sg| style.specific_gravity(sg)),
         parse::specific_gravity,
     );
     let (Some(zone), Some(net), Some(sg)) = (zone, net, sg) else { return Ok(None) };
     let Some(area) = shape.zone(code(&zone)?).map(|zone| zone.area) else { return Ok(None) };
-    let solids = match Solids::of(SgReading::checked(sg), PowderDensity::from_thousandths(glaze.powder_density_e3)?) {
+    let solids = match Solids::of(SgReading::checked(sg), powder_density(&glaze)) {
         Ok(solids) => solids,
         Err(error) => {
             draft.refuse("specific_gravity", error);
@@ -61,6 +61,11 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         }
     };
     let laydown = Laydown::of(solids.dry(net), area);
+    if !net.is_positive() {
+        draft.refuse("net", "A good coat weighs something. Weigh the piece before and after it.");
+        return Ok(None);
+    }
+    draft.result_if(sg.doubt(style).map(Note::attention));
     if laydown > MOST_LAYDOWN {
         draft.refuse("net", "That is more glaze than this form can hold. Check the weight and the form.");
         return Ok(None);

@@ -2,10 +2,12 @@
 
 use super::{Drawing, FieldKind, Item, Note, SheetField, SheetView, StudioError, Value};
 use crate::words::sentence_case;
+use laydown_domain::coat::MOST_LAYDOWN;
 use laydown_domain::coded::Coded;
 use laydown_domain::units::{
     Grams, Laydown, Millilitres, Millimetres, PowderDensity, SquareCentimetres, Style, UnitError, parse,
 };
+use laydown_domain::visible::cleaned;
 
 /// The most letters of a name.
 pub(crate) const LONGEST_NAME: usize = 80;
@@ -94,7 +96,7 @@ impl<'a> Draft<'a> {
     fn line(&mut self, ask: Ask, kept: Option<&str>, kind: FieldKind, longest: usize) -> Option<String> {
         let text = self.entered(&ask, kept);
         let wanting = format!("{}: write a few letters here.", ask.label);
-        let trimmed = text.trim().to_owned();
+        let trimmed = if kind == FieldKind::Exact { text.trim().to_owned() } else { cleaned(&text) };
         if trimmed.chars().count() > longest {
             self.push(ask, text, kind, Vec::new(), format!("Shorter, please: {longest} letters at most."));
             return None;
@@ -145,7 +147,7 @@ impl<'a> Draft<'a> {
     /// A remark that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
     pub(super) fn remark(&mut self, ask: Ask, kept: Option<&str>) -> Option<Option<String>> {
         let text = self.entered(&ask, kept);
-        let trimmed = text.trim().to_owned();
+        let trimmed = cleaned(&text);
         let too_long = trimmed.chars().count() > LONGEST_REMARK;
         let refusal =
             if too_long { format!("Shorter, please: {LONGEST_REMARK} letters at most.") } else { String::new() };
@@ -342,9 +344,14 @@ pub(super) fn powder_density(text: &str, style: &Style) -> Result<PowderDensity,
     PowderDensity::new(parse::number(text, style)?)
 }
 
-/// Reads a laydown in dry grams on 100 cm².
+/// Reads a laydown in dry grams on 100 cm², above nothing and no more than a bisque wall can hold.
 pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
-    Ok(Laydown::new(parse::number(text, style)?))
+    let laydown = Laydown::new(parse::number(text, style)?).as_stored();
+    if laydown.is_positive() && laydown <= MOST_LAYDOWN {
+        Ok(laydown)
+    } else {
+        Err(UnitError::NoLaydown { value: laydown.value(), most: MOST_LAYDOWN.value() })
+    }
 }
 
 /// An item for one of a closed list.

@@ -38,7 +38,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let density = draft.quantity(
         Ask::new("powder_density", "Density of the dry powder")
             .help("2.6 suits most glazes; higher with much zircon, barium or other heavy oxides."),
-        Some(bare(style, PowderDensity::from_thousandths(density_kept)?.value())),
+        Some(bare(style, density_kept as f64 / 1e3)),
         powder_density,
     );
     let laydown_kept = kept.map_or(STARTING_LAYDOWN.milligrams_per_dm2(), |glaze| glaze.starting_laydown_mg_dm2);
@@ -51,6 +51,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else {
         return Ok(None);
     };
+    draft.result_if(sg.and_then(|sg| sg.doubt(style)).map(Note::attention));
     match sg.map(|sg| solids_fraction(sg, density)).transpose() {
         Ok(solids) => draft.result_if(solids.map(|solids| {
             Note::plain(format!("The bucket is {} powder by weight.", style.percent(solids.value(), 0)))

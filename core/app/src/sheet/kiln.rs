@@ -7,10 +7,10 @@ use laydown_domain::units::{Millimetres, parse};
 use laydown_store::entity;
 
 /// The most shelves of a kiln.
-const MOST_SHELVES: f64 = 30.0;
+pub(crate) const MOST_SHELVES: i64 = 30;
 /// Sizes of a shelf, mm.
-const SMALLEST: Millimetres = Millimetres::new(50.0);
-const LARGEST: Millimetres = Millimetres::new(3_000.0);
+pub(crate) const SMALLEST_SHELF: Millimetres = Millimetres::new(50.0);
+pub(crate) const LARGEST_SHELF: Millimetres = Millimetres::new(3_000.0);
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
     let current: Option<entity::Kiln> = desk.current()?;
@@ -41,12 +41,12 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     );
     let (Some(across), Some(deep), Some(shelves)) = (across, deep, shelves) else { return Ok(None) };
     for (key, length) in [("across", Some(across)), ("deep", deep)] {
-        if length.is_some_and(|length| length < SMALLEST || length > LARGEST) {
+        if length.is_some_and(|length| length < SMALLEST_SHELF || length > LARGEST_SHELF) {
             draft.refuse(key, "A shelf is between 5 cm and 3 m. Check the figure and the unit.");
             return Ok(None);
         }
     }
-    if !(1.0..=MOST_SHELVES).contains(&shelves) || shelves.fract() != 0.0 {
+    if !(1.0..=MOST_SHELVES as f64).contains(&shelves) || shelves.fract() != 0.0 {
         draft.refuse("shelves", "A kiln takes between 1 and 30 shelves, in whole numbers.");
         return Ok(None);
     }

@@ -29,6 +29,7 @@ use uuid::Uuid;
 use self::draft::Draft;
 pub(super) use self::draft::{LONGEST_NAME, LONGEST_REMARK, coded_item, item};
 pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
+pub(super) use self::kiln::{LARGEST_SHELF, MOST_SHELVES, SMALLEST_SHELF};
 use super::facts::{parse_id, style};
 use super::rows::{Keepsake, found, in_use};
 use super::{Kept, Note, Now, Result, Studio, StudioError};

@@ -3,10 +3,10 @@
 use super::draft::{Ask, Draft, volume_text};
 use super::{Desk, Keeping, Note};
 use crate::Result;
-use crate::facts::latest_sg;
+use crate::facts::{latest_sg, powder_density};
 use crate::rows::found;
 use laydown_domain::glaze::slurry::{Thinning, thin};
-use laydown_domain::units::{Grams, PowderDensity, parse};
+use laydown_domain::units::{Grams, parse};
 use laydown_store::entity;
 
 pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keeping>> {
@@ -29,13 +29,16 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         parse::volume,
     );
     let (Some(from), Some(to), Some(volume)) = (from, to, volume) else { return Ok(None) };
-    let thinning = match thin(volume, from, to, PowderDensity::from_thousandths(glaze.powder_density_e3)?) {
+    let thinning = match thin(volume, from, to, powder_density(&glaze)) {
         Ok(thinning) => thinning,
         Err(error) => {
             draft.refuse("to", error);
             return Ok(None);
         }
     };
+    for sg in [from, to] {
+        draft.result_if(sg.doubt(style).map(Note::attention));
+    }
     match thinning {
         Thinning::Nothing => draft.result(Note::plain("It is there already.")),
         Thinning::AddWater(water) => {

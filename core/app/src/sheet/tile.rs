@@ -44,7 +44,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
     };
     let sg = draft.optional(
         Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
-        sg_kept.map(SpecificGravity::from_hundred_thousandths).transpose()?.map(|sg| style.specific_gravity(sg)),
+        sg_kept.and_then(|e5| SpecificGravity::from_hundred_thousandths(e5).ok()).map(|sg| style.specific_gravity(sg)),
         parse::specific_gravity,
     );
     let dry = draft.optional(
@@ -81,6 +81,7 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         Err(error) => return Err(error),
     };
     draft.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
+    draft.result_if(sg.and_then(|sg| sg.doubt(style)).map(Note::attention));
     let pots = Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2);
     draft.result_if(thin_warning(laydown, pots, style).map(Note::attention));
     let Some(name) = name else { return Ok(None) };

@@ -5,7 +5,7 @@ use uuid::Uuid;
 
 use super::{Field, NextCoat, Way, WeighEntry, last_field};
 use crate::buckets::is_old;
-use crate::facts::{controls, latest_sg, scale_of, sensitivity, tiles, uncertainty_e5};
+use crate::facts::{controls, latest_sg, powder_density, scale_of, sensitivity, tiles, uncertainty_e5};
 use crate::rows::{Keepsake, found, in_use};
 use crate::shapes::{shape, zone_cautions};
 use crate::words::sentence_case;
@@ -16,7 +16,7 @@ use laydown_domain::coat::verdict::{Reading, Verdict, judge};
 use laydown_domain::coat::{Solids, when_to_read};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SgReading;
-use laydown_domain::units::{Grams, Laydown, PowderDensity, Style, parse};
+use laydown_domain::units::{Grams, Laydown, Style, parse};
 use laydown_store::entity;
 
 /// What lies on the bench.
@@ -62,13 +62,12 @@ impl Bench {
             (_, field) => field,
         };
         let (sg, checked_at) = latest_sg(conn, bucket.id)?;
-        let powder_density = PowderDensity::from_thousandths(glaze.powder_density_e3)?;
         let job = Job {
             form_name: form.name.clone(),
             zone: *zone,
             capacity: shape.capacity,
             class: shape.class,
-            solids: Solids::of(sg, powder_density)?,
+            solids: Solids::of(sg, powder_density(&glaze))?,
             sensitivity: sensitivity(&glaze)?,
         };
         let zone_cautions = zone_cautions(&shape, &form, zone.kind, &style);
@@ -230,6 +229,9 @@ impl Bench {
                 now.days_ago(at)
             ))),
             Some(_) => {}
+        }
+        if self.checked_at.is_some() {
+            notes.extend(self.sg.sg.doubt(&self.style).map(Note::attention));
         }
         notes.extend(self.zone_cautions.iter().map(Note::plain));
         let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);

@@ -303,12 +303,10 @@ impl Studio {
     }
 }
 
-/// A code that no piece has yet; `None` only when there is none left. Where to begin looking follows from the piece's
-/// own name, so that two phones that are apart hardly ever give out the same.
+/// A code that no piece has yet, as short as there is one; `None` only when none was found. Which are tried follows from the
+/// piece's own name, so that two phones that are apart hardly ever give out the same.
 fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
-    let begin = piece.as_u128() as u32 % piece_code::ALL;
-    for number in begin..begin + piece_code::ALL {
-        let code = piece_code::code(number);
+    for code in piece_code::candidates(piece.as_u128()) {
         if query::piece_of_code(conn, &code)?.is_none() {
             return Ok(Some(code));
         }

@@ -6,7 +6,7 @@ use super::bench::Bench;
 use super::{
     Field, Gauge, Missing, RecentCoat, Refusal, TargetView, VerdictView, Way, WeighEntry, WeighField, WeighView,
 };
-use crate::facts::{code, step_of, style, verdict_kind};
+use crate::facts::{code, step_of, style, usable, verdict_kind};
 use crate::lists::{buckets, forms, scales};
 use crate::words::{count, sentence_case, word};
 use crate::{Note, Now, Result, Row, SheetKind, StudioError};
@@ -22,7 +22,11 @@ const RECENT: u32 = 8;
 
 pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
     let style = style(conn)?;
-    let bench = Bench::lay(conn, style, &entry)?;
+    // What is chosen may have come from elsewhere with figures that cannot be: something else can still be chosen.
+    let (bench, trouble) = match Bench::lay(conn, style, &entry) {
+        Err(StudioError::Refused { sentence, .. } | StudioError::Newer { sentence }) => (None, Some(sentence)),
+        laid => (laid?, None),
+    };
     let entry = bench.as_ref().map_or(entry, |bench| bench.entry.clone());
     let mut view = WeighView {
         missing: Vec::new(),
@@ -46,7 +50,10 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
         entry,
     };
     let Some(bench) = bench else {
-        view.missing = missing(&view);
+        match trouble {
+            Some(sentence) => view.notes.push(Note::attention(sentence)),
+            None => view.missing = missing(&view),
+        }
         return Ok(view);
     };
     view.form = bench.form.name.clone();
@@ -203,7 +210,9 @@ fn zones(bench: &Bench) -> Vec<Row> {
 }
 
 fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>> {
-    query::latest_coats(conn, RECENT)?.iter().map(|coat| recent_coat(conn, now, style, coat)).collect()
+    let coats = query::latest_coats(conn, RECENT)?;
+    let rows = coats.iter().map(|coat| usable(recent_coat(conn, now, style, coat)));
+    Ok(rows.collect::<Result<Vec<_>>>()?.into_iter().flatten().collect())
 }
 
 fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) -> Result<RecentCoat> {

@@ -1,5 +1,6 @@
 //! One coat on one zone: what it should weigh, what the scale says, and what to do.
 
+pub mod coverage;
 pub mod scale;
 pub mod target;
 pub mod tile;

@@ -1,10 +1,8 @@
 //! The scale: how sure a net weight is, and whether the scale can decide at all.
 
+use super::coverage::NORMAL_95;
 use crate::coded::coded;
 use crate::units::{Grams, Style};
-
-/// 97.5 % point of the normal distribution.
-pub(crate) const NORMAL_95: f64 = 1.959_963_984_540_054;
 
 /// Half-widths that must fit into the tolerance for the scale to decide comfortably.
 const COMFORTABLE: f64 = 4.0;
@@ -112,6 +110,8 @@ impl AccuracyClass {
 }
 
 impl Scale {
+    /// Each figure is rounded to whole milligrams, as it is stored.
+    ///
     /// # Errors
     /// When step or capacity is nothing, or the figures contradict each other.
     pub fn new(
@@ -120,6 +120,9 @@ impl Scale {
         minimum: Option<Grams>,
         repeatability: Option<Grams>,
     ) -> Result<Self, ScaleError> {
+        // As they are stored: what is accepted now is accepted when it is read again.
+        let (capacity, step) = (capacity.as_stored(), step.as_stored());
+        let (minimum, repeatability) = (minimum.map(Grams::as_stored), repeatability.map(Grams::as_stored));
         if !step.is_positive() {
             return Err(ScaleError::NoStep);
         }
@@ -222,6 +225,7 @@ impl Scale {
 mod tests {
     use super::*;
     use approx::assert_relative_eq;
+    use proptest::prelude::*;
 
     fn scale(capacity: f64, step: f64) -> Scale {
         Scale::new(Grams::new(capacity), Grams::new(step), None, None).unwrap()
@@ -278,8 +282,34 @@ mod tests {
         };
         assert_eq!(new(2_000.0, 0.0, None, None), Err(ScaleError::NoStep));
         assert_eq!(new(2_000.0, f64::NAN, None, None), Err(ScaleError::NoStep));
+        assert_eq!(new(2_000.0, 0.000_4, None, None), Err(ScaleError::NoStep));
+        assert_eq!(new(0.015, 0.001_5, None, None), Err(ScaleError::NoCapacity));
+        assert_eq!(new(1.0, 0.1, Some(0.999_6), None), Err(ScaleError::Minimum));
         assert_eq!(new(0.5, 0.1, None, None), Err(ScaleError::NoCapacity));
         assert_eq!(new(2_000.0, 0.1, Some(2_000.0), None), Err(ScaleError::Minimum));
         assert_eq!(new(2_000.0, 0.1, None, Some(-0.1)), Err(ScaleError::Repeatability));
+    }
+
+    proptest! {
+        /// Every figure near the smallest that can be stored and near the others.
+        #[test]
+        fn a_scale_that_is_accepted_is_accepted_after_it_was_stored(
+            capacity in prop_oneof![0.0..0.02f64, 0.99..1.01f64, 0.0..5_000.0f64],
+            step in prop_oneof![0.0..0.002f64, 0.0..10.0f64],
+            minimum in prop::option::of(prop_oneof![0.0..0.002f64, 0.99..1.01f64]),
+            repeatability in prop::option::of(prop_oneof![0.0..0.002f64, 0.099..0.101f64]),
+        ) {
+            let (minimum, repeatability) = (minimum.map(Grams::new), repeatability.map(Grams::new));
+            if let Ok(scale) = Scale::new(Grams::new(capacity), Grams::new(step), minimum, repeatability) {
+                let stored = |grams: Grams| Grams::from_milligrams(grams.milligrams());
+                let again = Scale::new(
+                    stored(scale.capacity),
+                    stored(scale.step),
+                    scale.minimum.map(stored),
+                    scale.repeatability.map(stored),
+                );
+                prop_assert_eq!(again, Ok(scale));
+            }
+        }
     }
 }

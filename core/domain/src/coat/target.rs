@@ -12,9 +12,8 @@
 //! | tile | 10 % from tile to pot, plus each tile's own |
 //! | starting laydown | ln(10/3) / (2 × 1.96), the plausible span 3 to 10 g per 100 cm² taken as 95 % |
 
-use statrs::distribution::{ContinuousCDF, StudentsT};
-
-use super::{Solids, scale::NORMAL_95};
+use super::Solids;
+use super::coverage::{NORMAL_95, student_t_95};
 use crate::coded::coded;
 use crate::form::{ShapeClass, Zone};
 use crate::units::{Grams, Laydown, Millilitres, SquareCentimetres, Style};
@@ -252,10 +251,13 @@ pub fn carry_over(control: &Control, job: &Job) -> CarryOver {
 /// gives the surest figure, else test tiles, else the starting laydown.
 ///
 /// # Errors
-/// When the zone has no area, or the evidence used is no evidence.
+/// When the zone has no area, the evidence used is no evidence, or a figure is no number.
 pub fn target(job: &Job, evidence: &Evidence) -> Result<Target, TargetError> {
     if !job.zone.area.is_positive() {
         return Err(TargetError::NoArea { form_name: job.form_name.clone() });
+    }
+    if !(job.zone.relative_uncertainty >= 0.0 && job.solids.relative_uncertainty >= 0.0) {
+        return Err(TargetError::NoNumber);
     }
     let aim = match from_controls(job, &evidence.controls)? {
         Some(aim) => aim,
@@ -278,12 +280,13 @@ impl Aim {
     fn into_target(self, job: &Job) -> Result<Target, TargetError> {
         let wet = self.ln_wet.exp();
         let spread = (self.coverage * self.standard_uncertainty).exp();
-        if !(wet.is_finite() && wet > 0.0 && spread.is_finite()) {
+        let tolerance = job.sensitivity.tolerance();
+        let most = wet * spread.max(1.0 + tolerance);
+        if !(wet > 0.0 && spread.is_finite() && most.is_finite()) {
             return Err(TargetError::NoNumber);
         }
         let wet = Grams::new(wet);
         let dry = job.solids.dry(wet);
-        let tolerance = job.sensitivity.tolerance();
         Ok(Target {
             wet,
             low: wet * (1.0 - tolerance),
@@ -329,8 +332,11 @@ fn from_one_form(job: &Job, controls: &[&Control], source: Source) -> Result<Aim
     let mut ln_wet = Vec::with_capacity(controls.len());
     let (mut area, mut solids, mut scale) = (0.0f64, 0.0, 0.0);
     for control in controls {
-        if !(control.wet.is_positive() && control.area.is_positive() && control.net_standard_uncertainty >= Grams::ZERO)
-        {
+        let is_usable = control.wet.is_positive()
+            && control.area.is_positive()
+            && control.area_relative_uncertainty >= 0.0
+            && control.net_standard_uncertainty >= Grams::ZERO;
+        if !is_usable {
             return Err(TargetError::UnusableControl { form_name: control.form_name.clone() });
         }
         let carried = carry_over(control, job);
@@ -347,7 +353,7 @@ fn from_one_form(job: &Job, controls: &[&Control], source: Source) -> Result<Aim
     let variance = between_pots + scale + solids.powi(2) + job.solids.relative_uncertainty.powi(2) + area.powi(2);
     // Welch-Satterthwaite (JCGM 100:2008, G.4.1); only the spread between pots has finite degrees of freedom.
     let effective_freedom = freedom * (variance / between_pots).powi(2);
-    let coverage = StudentsT::new(0.0, 1.0, effective_freedom).map_err(|_| TargetError::NoNumber)?.inverse_cdf(0.975);
+    let coverage = student_t_95(effective_freedom).ok_or(TargetError::NoNumber)?;
     Ok(Aim { ln_wet: mean, standard_uncertainty: variance.sqrt(), coverage, source, pots: controls.len() })
 }
 

@@ -216,10 +216,10 @@ impl Form {
     }
 
     /// How far the measured capacity lies from what the profile holds, as a fraction of that; `None` unless both are
-    /// known.
+    /// known and the profile holds something.
     pub fn capacity_disagreement(&self) -> Option<f64> {
         let (measured, turned) = (self.capacity?, self.profile_capacity?);
-        Some(measured / turned - 1.0)
+        Some(measured / turned - 1.0).filter(|off| off.is_finite())
     }
 
     /// One part of its surface, where its profile is known.

@@ -129,6 +129,9 @@ pub enum ProfileError {
     /// A ring wider than the foot.
     #[error("The foot ring is wider than the foot. Check its width: only the clay counts, on one side.")]
     FootRing,
+    /// No weight or density to compare with.
+    #[error("A bisque piece weighs something, and so does a millilitre of it. Check both figures.")]
+    NoWeight,
     /// The bare foot leaves nothing.
     #[error(
         "The bare foot reaches up to the rim: nothing outside is glazed. Check the height at which the glaze begins."
@@ -377,13 +380,11 @@ pub(super) fn relative_uncertainty(
 ) -> Option<f64> {
     let smooth = area(&profile.cut().ok()?);
     let straight = area(&profile.cut_straight().ok()?);
-    if smooth.is_nan() || smooth <= 0.0 {
-        return None;
-    }
     // A rectangular distribution between the two ways of joining the points.
     let open = (smooth - straight).abs() / smooth / 3f64.sqrt();
     let read = traced.unwrap_or(READING * 2.0 * std::f64::consts::PI * line / smooth);
-    Some(open.hypot(read).hypot(LEAST))
+    // Of next to no area nothing is sure.
+    Some(open.hypot(read).hypot(LEAST)).filter(|sure| smooth > 0.0 && sure.is_finite())
 }
 
 /// What a weighed bisque piece says against its profile.
@@ -411,10 +412,13 @@ impl WeightCheck {
 /// Compares a weighed bisque piece with the clay of its profile, at `density` in g/ml.
 ///
 /// # Errors
-/// When the profile makes no pot.
+/// When the profile makes no pot, or weight or density is nothing.
 pub fn weight_check(profile: &Profile, bisque: Grams, density: f64) -> Result<WeightCheck, ProfileError> {
     let ratio_of = |profile: &Profile| Ok(bisque.value() / (profile.cut()?.clay().value() * density));
     let ratio = ratio_of(profile)?;
+    if !(ratio > 0.0 && ratio.is_finite()) {
+        return Err(ProfileError::NoWeight);
+    }
     let check = WeightCheck { ratio, suspect: None };
     if check.agrees() || profile.points.len() < 4 {
         return Ok(check);

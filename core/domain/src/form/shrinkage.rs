@@ -34,11 +34,19 @@ pub struct ShrinkageError;
 impl Shrinkage {
     /// From thrown to bisque and from thrown to glaze-fired.
     ///
+    /// Both are rounded to ten-thousandths, as they are stored.
+    ///
     /// # Errors
     /// When one is no shrinkage, or the fired pot would be larger than its bisque.
     pub fn new(to_bisque: f64, to_fired: f64) -> Result<Shrinkage, ShrinkageError> {
+        let (to_bisque, to_fired) = (as_stored(to_bisque), as_stored(to_fired));
         let fits = to_bisque >= 0.0 && to_fired >= to_bisque && to_fired < MOST;
         if fits { Ok(Shrinkage { to_bisque, to_fired }) } else { Err(ShrinkageError) }
+    }
+
+    /// From thrown to bisque and from thrown to glaze-fired, in whole ten-thousandths, as they are stored.
+    pub fn ten_thousandths(self) -> (i64, i64) {
+        ((self.to_bisque * 1e4).round() as i64, (self.to_fired * 1e4).round() as i64)
     }
 
     /// By what a length at the one stage is multiplied to be that of the other; areas by its square, volumes by its cube.
@@ -55,10 +63,15 @@ impl Shrinkage {
     }
 }
 
+fn as_stored(shrinkage: f64) -> f64 {
+    (shrinkage * 1e4).round() / 1e4
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use approx::assert_relative_eq;
+    use proptest::prelude::*;
 
     #[test]
     fn a_fired_pot_was_larger_as_bisque() {
@@ -70,8 +83,20 @@ mod tests {
 
     #[test]
     fn what_no_clay_does_is_refused() {
-        for (bisque, fired) in [(-0.01, 0.1), (0.1, 0.05), (0.0, 0.3), (f64::NAN, 0.1), (0.0, f64::NAN)] {
+        for (bisque, fired) in
+            [(-0.01, 0.1), (0.1, 0.05), (0.0, 0.3), (0.0, 0.299_96), (f64::NAN, 0.1), (0.0, f64::NAN)]
+        {
             assert!(Shrinkage::new(bisque, fired).is_err(), "{bisque} {fired}");
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn what_is_accepted_is_accepted_after_it_was_stored(bisque in 0.0..0.31f64, more in prop_oneof![0.0..0.000_2f64, 0.0..0.3f64]) {
+            if let Ok(clay) = Shrinkage::new(bisque, bisque + more) {
+                let (to_bisque, to_fired) = clay.ten_thousandths();
+                prop_assert_eq!(Shrinkage::new(to_bisque as f64 / 1e4, to_fired as f64 / 1e4), Ok(clay));
+            }
         }
     }
 }

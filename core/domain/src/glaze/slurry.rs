@@ -8,6 +8,9 @@ pub const BAUME_MODULUS: f64 = 145.0;
 /// Specific gravities closer than this are the same on any potter's scale.
 const SAME_SPECIFIC_GRAVITY: f64 = 0.000_5;
 
+/// More glaze than any studio mixes.
+const LARGEST_VOLUME: Millilitres = Millilitres::new(1e9);
+
 /// Temperature that a vessel's water is reduced to, °C.
 const ROOM: Celsius = Celsius::new(20.0);
 
@@ -46,6 +49,21 @@ impl SgReading {
     /// Standard uncertainty of a check whose scale is not known. Common practice, no source.
     pub const CHECKED: f64 = 0.005;
 
+    /// The largest standard uncertainty that still tells one glaze from another. Common practice, no source.
+    pub const LARGEST: f64 = 0.2;
+
+    /// A specific gravity and one standard uncertainty of it.
+    ///
+    /// # Errors
+    /// When `standard_uncertainty` is below nothing, above [`SgReading::LARGEST`], or no number.
+    pub fn new(sg: SpecificGravity, standard_uncertainty: f64) -> Result<Self, SlurryError> {
+        if (0.0..=Self::LARGEST).contains(&standard_uncertainty) {
+            Ok(Self { sg, standard_uncertainty })
+        } else {
+            Err(SlurryError::TooUnsure)
+        }
+    }
+
     /// What a bucket is taken for before its first check: 1.45, give or take 0.04. Common practice, no source.
     pub const fn unchecked() -> Self {
         Self { sg: SpecificGravity::USUAL, standard_uncertainty: Self::UNCHECKED }
@@ -60,7 +78,7 @@ impl SgReading {
     /// (step/√12, JCGM 100 F.2.2.1), and the level and stirring.
     ///
     /// # Errors
-    /// As [`sg_by_vessel`].
+    /// As [`sg_by_vessel`], and when the scale is too coarse for so little glaze.
     pub fn by_vessel(
         empty: Grams,
         with_water: Grams,
@@ -72,19 +90,19 @@ impl SgReading {
         let ratio = sg.value();
         let sensitivity = (1.0 + ratio.powi(2) + (ratio - 1.0).powi(2)).sqrt();
         let weighing = rounding(step) * sensitivity / (with_water - empty).value();
-        Ok(Self { sg, standard_uncertainty: weighing.hypot(LEVEL_AND_STIRRING) })
+        Self::new(sg, weighing.hypot(LEVEL_AND_STIRRING))
     }
 
     /// A check by [`sg_by_volume`] with its uncertainty from the scale's `step`: two weighings, each rounded, a volume
     /// mark good to 0.5 % (common practice, no source), and the level and stirring.
     ///
     /// # Errors
-    /// As [`sg_by_volume`].
+    /// As [`sg_by_volume`], and when the scale is too coarse for so little glaze.
     pub fn by_volume(empty: Grams, with_glaze: Grams, volume: Millilitres, step: Grams) -> Result<Self, SlurryError> {
         let sg = sg_by_volume(empty, with_glaze, volume)?;
         let weighing = rounding(step) * std::f64::consts::SQRT_2 / volume.value();
         let mark = 0.005 * sg.value();
-        Ok(Self { sg, standard_uncertainty: weighing.hypot(mark).hypot(LEVEL_AND_STIRRING) })
+        Self::new(sg, weighing.hypot(mark).hypot(LEVEL_AND_STIRRING))
     }
 }
 
@@ -135,6 +153,9 @@ pub enum SlurryError {
     /// The vessel holds nothing.
     #[error("The vessel weighs no more full than empty. Weigh it empty and dry, then full to its mark.")]
     EmptyVessel,
+    /// A weighing that says next to nothing of the specific gravity.
+    #[error("This scale is too coarse for so little glaze. Use a finer scale, or weigh more of it.")]
+    TooUnsure,
     /// No volume.
     #[error("Say how much the vessel holds to its mark.")]
     NoVolume,
@@ -186,14 +207,14 @@ pub fn specific_gravity_of_mix(
 /// water taken as one millilitre.
 ///
 /// # Errors
-/// When there is no volume, or the wish is as heavy as the powder itself.
+/// When there is no volume or more than 1000 m³, or the wish is as heavy as the powder itself.
 pub fn thin(
     volume: Millilitres,
     from: SpecificGravity,
     to: SpecificGravity,
     powder: PowderDensity,
 ) -> Result<Thinning, SlurryError> {
-    if !volume.is_positive() {
+    if !(volume.is_positive() && volume <= LARGEST_VOLUME) {
         return Err(SlurryError::NoVolume);
     }
     let (from, to) = (from.value(), to.value());
@@ -216,7 +237,7 @@ pub fn thin(
 /// Specific gravity from degrees on the heavy Baumé scale: `m/(m − °Bé)`.
 ///
 /// # Errors
-/// When the result is not above 1.00 and under 2.2.
+/// When the result is not from 1.02 to under 2.2.
 pub fn sg_from_baume(degrees: f64, modulus: f64) -> Result<SpecificGravity, UnitError> {
     // Past its modulus the scale turns negative, which would read as lighter than water.
     if degrees >= modulus {
@@ -228,7 +249,7 @@ pub fn sg_from_baume(degrees: f64, modulus: f64) -> Result<SpecificGravity, Unit
 /// Specific gravity from degrees Twaddell: `1 + °Tw/200`.
 ///
 /// # Errors
-/// When the result is not above 1.00 and under 2.2.
+/// When the result is not from 1.02 to under 2.2.
 pub fn sg_from_twaddell(degrees: f64) -> Result<SpecificGravity, UnitError> {
     SpecificGravity::new(1.0 + degrees / 200.0)
 }

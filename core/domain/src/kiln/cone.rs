@@ -91,7 +91,7 @@ impl FromStr for Cone {
 
     fn from_str(code: &str) -> Result<Cone, UnknownCode> {
         let place = NAMES.iter().position(|name| *name == code);
-        place.map(Cone).ok_or_else(|| UnknownCode { what: "cone", code: code.to_owned() })
+        place.map(Cone).ok_or_else(|| UnknownCode::new("cone", code))
     }
 }
 

@@ -20,7 +20,7 @@
 use nalgebra::{Matrix3, Vector3};
 
 use super::look::ENOUGH;
-use crate::coat::scale::NORMAL_95;
+use crate::coat::coverage::NORMAL_95;
 use crate::coat::target::STARTING_LAYDOWN;
 use crate::kiln::fault::Thickness;
 use crate::units::Laydown;
@@ -160,7 +160,9 @@ impl Fit {
         let half = (1.0 + (-2.0 * w).exp()) / 2.0;
         let scaled = over_cosh * half;
         let inside = scaled.powi(2) - (-2.0 * w).exp();
-        (inside >= 0.0).then(|| (w + (scaled + inside.sqrt()).ln()) / self.steepness).filter(|reach| *reach >= 0.0)
+        (inside >= 0.0)
+            .then(|| (w + (scaled + inside.sqrt()).ln()) / self.steepness)
+            .filter(|reach| *reach >= 0.0 && reach.is_finite())
     }
 }
 

@@ -1,4 +1,6 @@
 //! Reading people's notation: "31,5", "1 lb 2 oz", "½ oz", "1450 g/l". What could be meant two ways is refused.
+//!
+//! A quantity is rounded here to what is stored of it, so that whatever is made of it later is made of the same number.
 
 use super::{
     Celsius, Grams, Millilitres, Millimetres, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError, VolumeUnit,
@@ -71,7 +73,7 @@ fn mass_kind(style: &Style) -> Kind<'static> {
 /// # Errors
 /// When the text is no mass between nothing and 100 kg, or could be meant two ways.
 pub fn mass(text: &str, style: &Style) -> Result<Grams, UnitError> {
-    measure(text, style, &mass_kind(style)).map(Grams::new)
+    measure(text, style, &mass_kind(style)).map(|value| Grams::new(value).as_stored())
 }
 
 fn volume_units(style: &Style) -> Vec<(&'static str, f64)> {
@@ -121,7 +123,7 @@ pub fn volume(text: &str, style: &Style) -> Result<Millilitres, UnitError> {
         largest_words: "1000 litres",
         thousands: true,
     };
-    measure(&text.to_lowercase().replace("cm3", "cm³"), style, &kind).map(Millilitres::new)
+    measure(&text.to_lowercase().replace("cm3", "cm³"), style, &kind).map(|value| Millilitres::new(value).as_stored())
 }
 
 /// Reads an area; a bare number is in the style's unit.
@@ -149,7 +151,8 @@ pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
         largest_words: "10 m²",
         thousands: true,
     };
-    measure(&text.to_lowercase().replace("m2", "m²").replace("in2", "in²"), style, &kind).map(SquareCentimetres::new)
+    measure(&text.to_lowercase().replace("m2", "m²").replace("in2", "in²"), style, &kind)
+        .map(|value| SquareCentimetres::new(value).as_stored())
 }
 
 /// Reads a length; a bare number is in the style's unit.
@@ -178,7 +181,7 @@ pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
         largest_words: "10 m",
         thousands: true,
     };
-    measure(text, style, &kind).map(Millimetres::new)
+    measure(text, style, &kind).map(|value| Millimetres::new(value).as_stored())
 }
 
 /// Reads a plain number from nothing to a thousand million, without a unit.
@@ -227,17 +230,18 @@ pub fn seconds(text: &str, style: &Style) -> Result<Seconds, UnitError> {
         largest_words: "24 hours",
         thousands: false,
     };
-    match text.trim().split_once(':') {
+    let seconds = match text.trim().split_once(':') {
         Some((minutes, rest)) if rest.len() >= 2 => {
             let whole_minutes: u32 = minutes.parse().map_err(|_| kind.not_a_number(text, style))?;
             let rest = measure(rest, style, &kind)?;
             if rest >= 60.0 {
                 return Err(kind.not_a_number(text, style));
             }
-            within(f64::from(whole_minutes) * 60.0 + rest, &kind).map(Seconds::new)
+            within(f64::from(whole_minutes) * 60.0 + rest, &kind)?
         }
-        _ => measure(text, style, &kind).map(Seconds::new),
-    }
+        _ => measure(text, style, &kind)?,
+    };
+    Ok(Seconds::new(seconds).as_stored())
 }
 
 /// Reads a temperature; a bare number is in degrees Celsius, "68 F" in Fahrenheit.
@@ -269,7 +273,7 @@ pub fn temperature(text: &str, style: &Style) -> Result<Celsius, UnitError> {
         _ => return Err(unknown_unit(part, style, &kind)),
     };
     if (-50.0..=1500.0).contains(&celsius) {
-        Ok(Celsius::new(celsius))
+        Ok(Celsius::new(celsius).as_stored())
     } else {
         Err(UnitError::NoTemperature { value: celsius.round() })
     }
@@ -279,7 +283,7 @@ pub fn temperature(text: &str, style: &Style) -> Result<Celsius, UnitError> {
 /// millilitre counts as 1), degrees Baumé ("40 Bé", heavy scale, modulus 145) or degrees Twaddell ("90 Tw").
 ///
 /// # Errors
-/// When the text is none of these, or the result is not above 1.00 and under 2.2.
+/// When the text is none of these, or the result is not from 1.02 to under 2.2.
 pub fn specific_gravity(text: &str, style: &Style) -> Result<SpecificGravity, UnitError> {
     let kind = Kind {
         what: "specific gravity",
@@ -505,7 +509,8 @@ mod tests {
     fn masses_as_people_write_them() {
         let check = |text: &str, style: Style, expect: f64| {
             let read = mass(text, &style).unwrap_or_else(|error| panic!("{text:?}: {error}"));
-            assert_relative_eq!(read.value(), expect, max_relative = 1e-12);
+            // To the milligram that is stored.
+            assert_eq!(read, Grams::new(expect).as_stored(), "{text:?}");
         };
         check("31.5", point(), 31.5);
         check("31,5", point(), 31.5);
@@ -575,15 +580,16 @@ mod tests {
     #[test]
     fn other_quantities() {
         let imperial = Style { volume: VolumeUnit::ImperialFluidOunce, ..point() };
-        assert_relative_eq!(volume("12 fl oz", &point()).unwrap().value(), 354.88235475);
-        assert_relative_eq!(volume("12 oz", &imperial).unwrap().value(), 340.95675);
-        assert_relative_eq!(volume("12", &ounces()).unwrap().value(), 354.88235475);
-        assert_relative_eq!(volume("1 pint", &imperial).unwrap().value(), 568.26125);
+        let volume_of = |text: &str, style: &Style| volume(text, style).unwrap();
+        assert_eq!(volume_of("12 fl oz", &point()), Millilitres::new(354.88235475).as_stored());
+        assert_eq!(volume_of("12 oz", &imperial), Millilitres::new(340.95675).as_stored());
+        assert_eq!(volume_of("12", &ounces()), Millilitres::new(354.88235475).as_stored());
+        assert_eq!(volume_of("1 pint", &imperial), Millilitres::new(568.26125).as_stored());
         assert_relative_eq!(volume("7.5 l", &point()).unwrap().value(), 7_500.0);
         assert_relative_eq!(volume("250 CM3", &point()).unwrap().value(), 250.0);
         assert_relative_eq!(area("187 cm2", &point()).unwrap().value(), 187.0);
-        assert_relative_eq!(area("29 sq in", &point()).unwrap().value(), 187.0964);
-        assert_relative_eq!(area("29 In2", &point()).unwrap().value(), 187.0964);
+        assert_eq!(area("29 sq in", &point()).unwrap(), SquareCentimetres::new(187.0964).as_stored());
+        assert_eq!(area("29 In2", &point()).unwrap(), SquareCentimetres::new(187.0964).as_stored());
         assert_relative_eq!(length("8,5 cm", &point()).unwrap().value(), 85.0);
         assert_relative_eq!(length("3 1/2", &ounces()).unwrap().value(), 88.9);
         assert_relative_eq!(number("2,6", &point()).unwrap(), 2.6);
