@@ -2,6 +2,7 @@
 //! what to do about it, and the record of what was done.
 
 mod coded;
+mod decode;
 mod repeated;
 
 pub mod caution;

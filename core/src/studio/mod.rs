@@ -26,10 +26,12 @@ mod words;
 
 use std::path::Path;
 
+use parking_lot::Mutex;
+
 use crate::UnknownCode;
 use crate::glaze::slurry::SlurryError;
 use crate::journal::{Ids, RandomIds};
-use crate::store::backup::BackupError;
+use crate::store::backup::{BackupError, Reach};
 use crate::store::entity::{self, Entity};
 use crate::store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here, this_device};
 use crate::units::UnitError;
@@ -273,6 +275,8 @@ pub type Result<T, E = StudioError> = std::result::Result<T, E>;
 /// One studio: its file, open.
 pub struct Studio {
     store: Store,
+    /// How far the backup goes that was written last, until the app is ended.
+    last_backup_made: Mutex<Option<Reach>>,
 }
 
 impl Studio {
@@ -291,7 +295,7 @@ impl Studio {
     /// # Errors
     /// As [`Studio::open`].
     pub fn open_with(path: &Path, now: Now, ids: impl Ids + 'static) -> Result<Studio> {
-        Ok(Studio { store: Store::open(path, now.unix_ms, ids)? })
+        Ok(Studio { store: Store::open(path, now.unix_ms, ids)?, last_backup_made: Mutex::default() })
     }
 
     /// As [`Studio::open`], on the phone that `mark` belongs to: a small file in a folder that the phone's own backups leave
@@ -302,7 +306,7 @@ impl Studio {
     /// As [`Studio::open`].
     pub fn open_here(path: &Path, mark: &Path, now: Now) -> Result<Studio> {
         let (store, before) = Store::open_here(path, mark, now.unix_ms, RandomIds)?;
-        let studio = Studio { store };
+        let studio = Studio { store, last_backup_made: Mutex::default() };
         if let Some(before) = before {
             studio.command(now, |tx| {
                 if let Some(preferred) = entity::Preference::load(tx.conn(), before.0)? {

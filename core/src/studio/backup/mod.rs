@@ -13,7 +13,7 @@ use self::tables::TABLES;
 use super::remembered::{relied_on, remember};
 use super::words::count;
 use super::{Note, Now, Result, Row, Studio, StudioError};
-use crate::store::backup::{Checked, Contents, Reach, check_backup, reach};
+use crate::store::backup::{BackupError, Checked, Contents, Reach, check_backup, covers, reach};
 use crate::store::query;
 
 pub(super) use by_itself::place_of_backups;
@@ -123,8 +123,15 @@ impl Studio {
     /// [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
     pub fn back_up(&self, into: &Path) -> Result<String> {
         let tables: Vec<_> = TABLES.iter().map(tables::TableKind::writer).collect();
+        let before = self.store.read(reach)?;
         self.store.back_up(into, &tables)?;
-        Ok(in_words(check_backup(into)?.contents))
+        let checked = check_backup(into)?;
+        if !covers(&checked.reach, &before) {
+            return Err(BackupError::Behind.into());
+        }
+        let sentence = in_words(checked.contents);
+        *self.last_backup_made.lock() = Some(checked.reach);
+        Ok(sentence)
     }
 
     /// Reads the backup that has arrived where it is to lie, `copy`, and remembers that there is one. Answers with what to
@@ -133,10 +140,19 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when it did not arrive whole.
     pub fn backed_up(&self, now: Now, copy: &Path) -> Result<String> {
-        let checked = check_backup(copy)?;
+        let checked = self.arrived(copy)?;
         let sentence = format!("Backup made and read again: {}.", in_words(checked.contents));
         self.command(now, |tx| remember(tx, BACKED_UP, &Done::new(now, checked)))?;
         Ok(sentence)
+    }
+
+    /// Reads a backup of this studio that has arrived where it is to lie: it counts only if it goes as far as the one that was
+    /// made last, or, where the app was ended since, as the studio goes now.
+    fn arrived(&self, copy: &Path) -> Result<Checked, StudioError> {
+        let checked = check_backup(copy)?;
+        let made = self.last_backup_made.lock().clone();
+        let needed = made.map_or_else(|| self.store.read(reach), Ok)?;
+        if covers(&checked.reach, &needed) { Ok(checked) } else { Err(BackupError::Behind.into()) }
     }
 
     /// Takes a backup in, or a journal of JSON lines: what is here already stays as it is, what is new is added. Answers with
@@ -146,10 +162,18 @@ impl Studio {
     /// [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
     pub fn take_in(&self, now: Now, from: &Path) -> Result<String> {
         let taken = self.store.take_in(now.unix_ms, from)?;
-        if taken.new == Contents::default() {
+        let left_out = left_out(&taken.refused);
+        if taken.new != Contents::default() {
+            return Ok(format!(
+                "Taken in: {}, of {} in the file.{left_out}",
+                in_words(taken.new),
+                in_words(taken.held)
+            ));
+        }
+        if taken.refused.is_empty() {
             return Ok(format!("All of it was here already: {}.", in_words(taken.held)));
         }
-        Ok(format!("Taken in: {}, of {} in the file.", in_words(taken.new), in_words(taken.held)))
+        Ok(format!("Nothing was new.{left_out}"))
     }
 
     /// Writes `what` ([`Export::what`]) for other programs into a file at `into`. Answers with what to say once it lies where
@@ -241,6 +265,18 @@ fn in_words(contents: Contents) -> String {
         words += &format!(" ({} more could not be found)", count(contents.missing as i64, "photograph", "photographs"));
     }
     words
+}
+
+/// What to say of photographs that cannot be read. Their names are long and all alike: how they begin tells them apart.
+fn left_out(refused: &[String]) -> String {
+    const NAMED: usize = 3;
+    const LETTERS: usize = 12;
+    let Some(more) = refused.len().checked_sub(1) else { return String::new() };
+    let names: Vec<String> =
+        refused.iter().take(NAMED).map(|name| format!("“{}…”", name.get(..LETTERS).unwrap_or(name))).collect();
+    let (what, ellipsis) =
+        (count(refused.len() as i64, "photograph", "photographs"), if more < NAMED { "" } else { ", …" });
+    format!(" {what} could not be read and stayed out: {}{ellipsis}.", names.join(", "))
 }
 
 fn entries_in_words(events: u64) -> String {
