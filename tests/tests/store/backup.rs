@@ -383,7 +383,8 @@ fn a_photograph_that_is_no_picture_is_named_left_out_and_not_passed_on() {
             }
             files.insert(format!("photos/{refused}.picture"), bytes);
             let sums = files.iter().filter(|(name, _)| *name != "manifest.json");
-            let sums: serde_json::Value = sums.map(|(name, bytes)| (name.clone(), sum(bytes).into())).collect();
+            let sums: serde_json::Value =
+                sums.map(|(name, bytes)| (name.clone(), serde_json::Value::from(sum(bytes)))).collect();
             manifest(files, |value| value["sha256"] = sums);
         });
         let other = empty(&folder, &format!("{what}.laydown"));
