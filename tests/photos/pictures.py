@@ -76,6 +76,11 @@ def good(folder):
     text.add_itxt("XML:com.adobe.xmp", SECRET.decode())
     picture.save(folder / "text.png", exif=metadata(6), pnginfo=text)
     picture.convert("L").save(folder / "grey.png", pnginfo=text)
+    private = PngImagePlugin.PngInfo()
+    private.add(b"prVt", SECRET)
+    private.add(b"xyZz", SECRET, after_idat=True)
+    picture.save(folder / "private.png", exif=metadata(8), pnginfo=private, dpi=(300, 300))
+    picture.save(folder / "animated.png", save_all=True, append_images=[scene((1600, 1100)).rotate(180)], pnginfo=private)
     (folder / "behind_the_end.png").write_bytes((folder / "grey.png").read_bytes() + SECRET)
     scene((500, 400)).quantize(64).save(folder / "palette.png", exif=metadata(7))
 

@@ -29,13 +29,15 @@ mod words;
 
 use std::path::{Path, PathBuf};
 
+use parking_lot::Mutex;
+
 use facts::{preference, style};
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SlurryError;
 use laydown_domain::units::UnitError;
-use laydown_store::backup::BackupError;
+use laydown_store::backup::{BackupError, Reach};
 use laydown_store::entity;
 use laydown_store::journal::{Ids, RandomIds};
 use laydown_store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here};
@@ -335,6 +337,8 @@ pub type Result<T, E = StudioError> = std::result::Result<T, E>;
 #[derive(uniffi::Object)]
 pub struct Studio {
     store: Store,
+    /// How far the backup goes that was written last, until the app is ended.
+    last_backup_made: Mutex<Option<Reach>>,
 }
 
 #[uniffi::export]
@@ -359,7 +363,7 @@ impl Studio {
     #[uniffi::constructor]
     pub fn open_here(path: &Path, mark: &Path, now: Now) -> Result<Studio> {
         let (store, before) = Store::open_here(path, mark, now.unix_ms, RandomIds)?;
-        let studio = Studio { store };
+        let studio = Studio { store, last_backup_made: Mutex::default() };
         if let Some(before) = before {
             studio.prefer_as(now, before, |preferred| entity::Preference { phone: None, ..preferred })?;
         }
@@ -396,7 +400,7 @@ impl Studio {
     /// # Errors
     /// As [`Studio::open`].
     pub fn open_with(path: &Path, now: Now, ids: impl Ids + 'static) -> Result<Studio> {
-        Ok(Studio { store: Store::open(path, now.unix_ms, ids)? })
+        Ok(Studio { store: Store::open(path, now.unix_ms, ids)?, last_backup_made: Mutex::default() })
     }
 
     /// Saves what can be read of a damaged studio into a new one in its place; the damaged file is kept beside it. The studio

@@ -7,6 +7,7 @@ pub mod repeated;
 
 pub mod caution;
 pub mod coat;
+pub mod decode;
 pub mod form;
 pub mod glaze;
 pub mod kiln;

@@ -15,7 +15,7 @@
 
 use std::collections::BTreeMap;
 use std::fs::{self, File};
-use std::io::{self, BufReader, BufWriter, Read, Write};
+use std::io::{self, BufRead, BufReader, BufWriter, Read, Write};
 use std::path::Path;
 
 use rusqlite::Connection;
@@ -25,24 +25,36 @@ use zip::write::{SimpleFileOptions, ZipWriter};
 use zip::{CompressionMethod, ZipArchive};
 
 use super::error::StoreError;
-use super::lines::{self, read_lines};
-use super::photos::{MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, sha256_of};
+use super::lines::{self, SummedRead, each_lot, read_lines};
+use super::photos::{
+    Developed, MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, pixels, seems_whole, sha256_of, verified,
+};
 use super::transaction::{devices, next_events};
 use super::{Ingested, Store, open, query};
-use crate::journal::{DeviceId, Event, burden};
+use crate::journal::{DeviceId, Event};
 use laydown_domain::repeated::repeated;
 
 /// Events in one file of the journal.
 pub(super) const EVENTS_A_FILE: i64 = 5_000;
-/// The most bytes of one file of the journal, and of what is made of it: events are a few hundred bytes, photographs are not
-/// among them.
-const MOST_JOURNAL: u64 = 64 << 20;
 /// The most letters of a file's name that are repeated: whoever made the backup chose it.
 const LONGEST_NAME: usize = 100;
-/// The most bytes of the manifest.
-const MOST_MANIFEST: u64 = 64 << 20;
 /// The most files in a backup.
 const MOST_FILES: usize = 1_000_000;
+/// The most bytes of the manifest: so many, and so many more for each file in the zip.
+const FREE_MANIFEST: u64 = 64 << 10;
+const MANIFEST_PER_FILE: u64 = 512;
+/// The most values in the manifest beside those of its files.
+const FREE_VALUES: usize = 8;
+/// The most bytes that a backup unpacks to: so many, and so many more for each of its own. Ids do not pack, and every line
+/// has one, so that what laydown writes unpacks to ten times its size and can never unpack to forty times.
+const FREE_BYTES: u64 = 16 << 20;
+const BYTES_PER_BYTE: u64 = 80;
+/// As above, the most events, each of which takes at least the 16 bytes of an id.
+const FREE_EVENTS: u64 = 5_000;
+const BYTES_PER_EVENT: u64 = 16;
+/// As above, the most pixels of all photographs. A camera writes at least a third of a bit for each.
+const FREE_PIXELS: u64 = 60_000_000;
+const PIXELS_PER_BYTE: u64 = 30;
 /// The version of this layout.
 const LAYOUT: u32 = 1;
 const MANIFEST: &str = "manifest.json";
@@ -87,6 +99,8 @@ pub struct TakenIn {
     pub new: Contents,
     /// What of it was not believed.
     pub refused: Ingested,
+    /// Photographs that are no pictures, or not those that they are called after, by their names. They were left out.
+    pub photos_refused: Vec<String>,
 }
 
 /// The number of the last event of each device.
@@ -126,6 +140,9 @@ pub enum BackupError {
         /// The file within it.
         file: String,
     },
+    /// A backup of this studio was read back and lacks some of what the studio has.
+    #[error("This copy lacks some of what this studio has. Your data is safe on this phone. Make the backup again.")]
+    Behind,
     /// A journal of JSON lines is not what it was.
     #[error("This journal is damaged: it is not as it was written. Nothing was taken in. Use another file.")]
     DamagedJournal,
@@ -255,12 +272,14 @@ impl Store {
             }
         }
         for sha256 in query::photo_names(conn)? {
-            if !self.photos.has(&sha256) {
+            // One that rotted here, or never was a picture, is not passed on.
+            let picture = if self.photos.has(&sha256) { Some(fs::read(self.photos.file(&sha256))?) } else { None };
+            let Some(picture) = picture.filter(|picture| seems_whole(&sha256, picture)) else {
                 contents.missing += 1;
                 continue;
-            }
-            zip.store(&photo(&sha256, PICTURE), &self.photos.file(&sha256))?;
-            zip.store(&photo(&sha256, PREVIEW_ENDING), &self.photos.preview(&sha256))?;
+            };
+            zip.store(&photo(&sha256, PICTURE), &picture)?;
+            zip.store(&photo(&sha256, PREVIEW_ENDING), &fs::read(self.photos.preview(&sha256))?)?;
             contents.photos += 1;
         }
         for (name, write) in tables {
@@ -289,32 +308,37 @@ impl Store {
         let read = read_lines(open_file(from)?, |events| Ok(self.merge_into(now_ms, events, &mut refused)?));
         read.map_err(|error| error.after(&refused))?;
         let of = |events| Contents { events, ..Contents::default() };
-        Ok(TakenIn { held: of(events), new: of(refused.new as u64), refused })
+        Ok(TakenIn { held: of(events), new: of(refused.new as u64), refused, photos_refused: Vec::new() })
     }
 
     fn take_in_zip(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
         let mut zip = Unpacking::open(from)?;
         let held = zip.check()?.contents;
         let mut new = Contents::default();
+        let mut photos_refused = Vec::new();
+        zip.allow();
         // The files first, the records after them: a record never points to nothing.
         for sha256 in zip.photo_names() {
-            if !self.photos.has(&sha256) {
-                let picture = zip.read(&photo(&sha256, PICTURE), MOST_BYTES as u64)?;
-                let preview = zip.read(&photo(&sha256, PREVIEW_ENDING), MOST_BYTES as u64)?;
-                self.photos.adopt(&sha256, &picture, &preview)?;
-                new.photos += 1;
+            if self.photos.has(&sha256) {
+                continue;
+            }
+            match zip.photograph(&sha256)? {
+                Some(photo) => {
+                    self.photos.put(&photo)?;
+                    new.photos += 1;
+                }
+                None => photos_refused.push(sha256),
             }
         }
         let mut refused = Ingested::default();
         let taken_in = zip.journal_names().into_iter().try_for_each(|name| {
-            let events = read_events(&name, &zip.read(&name, MOST_JOURNAL)?)?;
-            Ok::<(), BackupError>(self.merge_into(now_ms, &events, &mut refused)?)
+            zip.events(&name, |events| Ok(self.merge_into(now_ms, events, &mut refused)?)).map(drop)
         });
         // Also after an error, so that no photograph stays behind whose record did not come.
         self.settle_photos()?;
         taken_in.map_err(|error| error.after(&refused))?;
         new.events = refused.new as u64;
-        Ok(TakenIn { held, new, refused })
+        Ok(TakenIn { held, new, refused, photos_refused })
     }
 }
 
@@ -332,6 +356,11 @@ pub fn check_backup(file: &Path) -> Result<Checked, BackupError> {
 /// Only when the file cannot be read.
 pub fn reach(conn: &Connection) -> Result<Reach, StoreError> {
     Ok(devices(conn)?.into_iter().filter(|(_, last)| *last > 0).collect())
+}
+
+/// Whether what goes so far goes at least as far as `other`.
+pub fn covers(reach: &Reach, other: &Reach) -> bool {
+    other.iter().all(|(device, last)| reach.get(device).is_some_and(|reached| reached >= last))
 }
 
 fn open_file(path: &Path) -> Result<File, BackupError> {
@@ -358,15 +387,6 @@ pub(super) fn write_events(file: &mut dyn Write, events: &[Event]) -> Result<(),
         writeln!(file, "{line}")?;
     }
     Ok(())
-}
-
-fn read_events(name: &str, bytes: &[u8]) -> Result<Vec<Event>, BackupError> {
-    let damaged = || BackupError::Damaged { file: name.to_owned() };
-    if burden(bytes) as u64 > MOST_JOURNAL {
-        return Err(damaged());
-    }
-    let lines = bytes.split(|byte| *byte == b'\n').filter(|line| !line.is_empty());
-    lines.map(|line| serde_json::from_slice(line).map_err(|_| damaged())).collect()
 }
 
 /// A backup being written, with the sums of what has gone into it.
@@ -396,12 +416,11 @@ impl Packing {
     }
 
     /// A file that is small already.
-    fn store(&mut self, name: &str, from: &Path) -> Result<(), StoreError> {
-        let bytes = fs::read(from)?;
+    fn store(&mut self, name: &str, bytes: &[u8]) -> Result<(), StoreError> {
         let options = SimpleFileOptions::default().compression_method(CompressionMethod::Stored);
         self.zip.start_file(name, options).map_err(of_zip)?;
-        self.zip.write_all(&bytes)?;
-        self.sha256.insert(name.to_owned(), sha256_of(&bytes));
+        self.zip.write_all(bytes)?;
+        self.sha256.insert(name.to_owned(), sha256_of(bytes));
         Ok(())
     }
 
@@ -441,18 +460,35 @@ impl<W: Write> Write for Summed<'_, W> {
 struct Unpacking {
     zip: ZipArchive<BufReader<File>>,
     manifest: Manifest,
+    /// Bytes of the file.
+    size: u64,
+    left: Left,
+}
+
+/// What may still come out of a backup before it is too much for its size.
+#[derive(Default)]
+struct Left {
+    bytes: u64,
+    events: u64,
+    pixels: u64,
 }
 
 impl Unpacking {
     fn open(file: &Path) -> Result<Unpacking, BackupError> {
-        let zip = ZipArchive::new(BufReader::new(open_file(file)?)).map_err(|_| BackupError::NotABackup)?;
-        if zip.len() > MOST_FILES {
+        let file = open_file(file)?;
+        let size = file.metadata()?.len();
+        let mut zip = ZipArchive::new(BufReader::new(file)).map_err(|_| BackupError::NotABackup)?;
+        // Where files share their bytes, a small zip unpacks to any size.
+        let is_plain = zip.len() <= MOST_FILES
+            && !zip.has_duplicate_names()
+            && zip.has_overlapping_entries().is_ok_and(|overlaps| !overlaps);
+        if !is_plain {
             return Err(BackupError::NotABackup);
         }
         let manifest = Manifest { laydown_backup: 0, contents: Contents::default(), sha256: BTreeMap::new() };
-        let mut unpacking = Unpacking { zip, manifest };
-        let text = unpacking.read(MANIFEST, MOST_MANIFEST).map_err(|_| BackupError::NotABackup)?;
-        unpacking.manifest = serde_json::from_slice(&text).map_err(|_| BackupError::NotABackup)?;
+        let mut unpacking = Unpacking { zip, manifest, size, left: Left::default() };
+        unpacking.allow();
+        unpacking.manifest = unpacking.read_manifest().map_err(|_| BackupError::NotABackup)?;
         match unpacking.manifest.laydown_backup {
             LAYOUT => Ok(unpacking),
             newer if newer > LAYOUT => Err(BackupError::Newer),
@@ -460,46 +496,107 @@ impl Unpacking {
         }
     }
 
-    /// One file, whole; the manifest's sum is compared if it has one.
+    /// Everything may come out once more.
+    fn allow(&mut self) {
+        self.left = Left {
+            bytes: FREE_BYTES + BYTES_PER_BYTE * self.size,
+            events: FREE_EVENTS + self.size / BYTES_PER_EVENT,
+            pixels: FREE_PIXELS + PIXELS_PER_BYTE * self.size,
+        };
+    }
+
+    fn read_manifest(&mut self) -> Result<Manifest, BackupError> {
+        let files = self.zip.len();
+        let text = self.read(MANIFEST, FREE_MANIFEST + MANIFEST_PER_FILE * files as u64)?;
+        // No more values than there are files, before any is made.
+        if text.iter().filter(|byte| **byte == b':').count() > files + FREE_VALUES {
+            return Err(BackupError::NotABackup);
+        }
+        serde_json::from_slice(&text).map_err(|_| BackupError::NotABackup)
+    }
+
+    /// Lets `work` read one file, then compares the manifest's sum if it has one.
+    fn unpack<T>(
+        &mut self,
+        name: &str,
+        work: impl FnOnce(&mut dyn BufRead, &mut Left) -> Result<T, BackupError>,
+    ) -> Result<T, BackupError> {
+        let damaged = || BackupError::Damaged { file: name.to_owned() };
+        let file = self.zip.by_name(name).map_err(|_| damaged())?;
+        let most = self.left.bytes;
+        // One byte more than there may be shows that there are too many, whatever the file claims.
+        let mut file = SummedRead { from: file.take(most + 1), sum: Sha256::new() };
+        let mut buffered = BufReader::new(&mut file);
+        let done = work(&mut buffered, &mut self.left)?;
+        io::copy(&mut buffered, &mut io::sink()).map_err(|_| damaged())?;
+        let unpacked = most + 1 - file.from.limit();
+        self.left.bytes = most.checked_sub(unpacked).ok_or_else(damaged)?;
+        match self.manifest.sha256.get(name) {
+            Some(sum) if *sum != hex(file.sum) => Err(damaged()),
+            _ => Ok(done),
+        }
+    }
+
+    /// One file, whole.
     fn read(&mut self, name: &str, most: u64) -> Result<Vec<u8>, BackupError> {
         let damaged = || BackupError::Damaged { file: name.to_owned() };
-        let mut bytes = Vec::new();
-        let mut file = self.zip.by_name(name).map_err(|_| damaged())?;
-        // One byte more than there may be shows that there are too many, whatever the file claims.
-        (&mut file).take(most + 1).read_to_end(&mut bytes).map_err(|_| damaged())?;
-        if bytes.len() as u64 > most {
-            return Err(damaged());
-        }
-        match self.manifest.sha256.get(name) {
-            Some(sum) if *sum != sha256_of(&bytes) => Err(damaged()),
-            _ => Ok(bytes),
-        }
+        self.unpack(name, |file, _| {
+            let mut bytes = Vec::new();
+            file.take(most + 1).read_to_end(&mut bytes).map_err(|_| damaged())?;
+            if bytes.len() as u64 > most { Err(damaged()) } else { Ok(bytes) }
+        })
+    }
+
+    /// The events of one file of the journal, in lots. Whether they are as they were written shows after the last.
+    fn events(
+        &mut self,
+        name: &str,
+        mut lot: impl FnMut(&[Event]) -> Result<(), BackupError>,
+    ) -> Result<u64, BackupError> {
+        let damaged = || BackupError::Damaged { file: name.to_owned() };
+        self.unpack(name, |mut file, left| {
+            each_lot(&mut file, &damaged, |events| {
+                left.events = left.events.checked_sub(events.len() as u64).ok_or_else(damaged)?;
+                lot(events)
+            })
+        })
+    }
+
+    /// The photograph of this name; `None` where it is no picture, or another. Its preview is made here again, since nobody
+    /// vouches for the one in the zip.
+    fn photograph(&mut self, sha256: &str) -> Result<Option<Developed>, BackupError> {
+        let picture = self.read(&photo(sha256, PICTURE), MOST_BYTES as u64)?;
+        let Some(left) = pixels(&picture).ok().and_then(|pixels| self.left.pixels.checked_sub(pixels)) else {
+            return Ok(None);
+        };
+        self.left.pixels = left;
+        Ok(verified(sha256, picture).ok())
     }
 
     /// Reads everything once.
     fn check(&mut self) -> Result<Checked, BackupError> {
+        self.allow();
         let names: Vec<String> = self.manifest.sha256.keys().cloned().collect();
         let mut events = 0;
         let mut reach = Reach::new();
         for name in names {
-            let damaged = || BackupError::Damaged { file: name.clone() };
-            if name.starts_with("tables/") {
-                self.check_table(&name)?;
+            if name.starts_with("journal/") {
+                events += self.events(&name, |events| {
+                    for event in events {
+                        let last = reach.entry(event.device).or_default();
+                        *last = event.seq.max(*last);
+                    }
+                    Ok(())
+                })?;
                 continue;
             }
-            let bytes = self.read(&name, MOST_JOURNAL.max(MOST_BYTES as u64))?;
-            if name.starts_with("journal/") {
-                for event in read_events(&name, &bytes)? {
-                    events += 1;
-                    let last = reach.entry(event.device).or_default();
-                    *last = event.seq.max(*last);
-                }
-            }
-            if let Some(sha256) = name.strip_prefix("photos/").and_then(|name| name.strip_suffix(".picture"))
-                && (!is_name(sha256) || sha256_of(&bytes) != sha256)
+            if let Some(sha256) = photo_name(&name)
+                && !is_name(sha256)
             {
-                return Err(damaged());
+                return Err(BackupError::Damaged { file: name });
             }
+            // It passes by: nothing of it is held.
+            self.unpack(&name, |_, _| Ok(()))?;
         }
         let contents = Contents { events, photos: self.photo_names().len() as u64, ..self.manifest.contents };
         if contents == self.manifest.contents {
@@ -509,49 +606,23 @@ impl Unpacking {
         }
     }
 
-    /// A table may be as large as it likes: it passes by, and nothing is taken in from it.
-    fn check_table(&mut self, name: &str) -> Result<(), BackupError> {
-        let damaged = || BackupError::Damaged { file: name.to_owned() };
-        let mut sink = io::sink();
-        let mut summed = Summed { to: &mut sink, sum: Sha256::new() };
-        let mut file = self.zip.by_name(name).map_err(|_| damaged())?;
-        io::copy(&mut file, &mut summed).map_err(|_| damaged())?;
-        if self.manifest.sha256.get(name) == Some(&hex(summed.sum)) { Ok(()) } else { Err(damaged()) }
-    }
-
     fn journal_names(&self) -> Vec<String> {
         self.manifest.sha256.keys().filter(|name| name.starts_with("journal/")).cloned().collect()
     }
 
     fn photo_names(&self) -> Vec<String> {
-        let name = |file: &String| Some(file.strip_prefix("photos/")?.strip_suffix(".picture")?.to_owned());
-        self.manifest.sha256.keys().filter_map(name).collect()
+        self.manifest.sha256.keys().filter_map(|name| photo_name(name)).map(str::to_owned).collect()
     }
+}
+
+/// The photograph that a file in a backup is, if it is one.
+fn photo_name(file: &str) -> Option<&str> {
+    file.strip_prefix("photos/")?.strip_suffix(".picture")
 }
 
 fn of_zip(error: zip::result::ZipError) -> StoreError {
     match error {
         zip::result::ZipError::Io(error) => error.into(),
         other => StoreError::Fault { details: other.to_string() },
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_journal_that_would_become_far_larger_than_it_is_is_refused_before_it_does() {
-        let with = |lists: usize| {
-            let (id, lists) = (uuid::Uuid::from_u128(1), vec!["[]"; lists].join(","));
-            format!(
-                r#"{{"device":"{id}","seq":1,"clock":1,"entity":"{id}","kind":"glaze","body":{{"name":[{lists}]}}}}"#
-            )
-        };
-        assert_eq!(read_events("journal/1.jsonl", with(1000).as_bytes()).unwrap().len(), 1);
-        let hostile = with(2_000_000);
-        assert!((hostile.len() as u64) < MOST_JOURNAL);
-        let refused = read_events("journal/1.jsonl", hostile.as_bytes()).unwrap_err();
-        assert!(matches!(refused, BackupError::Damaged { file } if file == "journal/1.jsonl"));
     }
 }

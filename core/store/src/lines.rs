@@ -34,6 +34,8 @@ const LONGEST_LINE: u64 = 1 << 20;
 const LOT: usize = 500;
 /// Bytes that the events of a lot may need before it is handed on.
 const HEAVY: usize = 8 << 20;
+/// Bytes that one event may need: a form with all its points needs a hundredth of it.
+const HEAVIEST: usize = 16 << 20;
 
 #[derive(Serialize, Deserialize)]
 struct Head {
@@ -81,10 +83,7 @@ pub(super) fn is_journal(file: &mut File) -> Result<bool, BackupError> {
 }
 
 /// Hands on the events of a journal in lots, and answers how many there are. Whether it is whole shows only at the end.
-pub(super) fn read_lines(
-    file: File,
-    mut lot: impl FnMut(&[Event]) -> Result<(), BackupError>,
-) -> Result<u64, BackupError> {
+pub(super) fn read_lines(file: File, lot: impl FnMut(&[Event]) -> Result<(), BackupError>) -> Result<u64, BackupError> {
     let damaged = || BackupError::DamagedJournal;
     let mut from = BufReader::new(file);
     let mut line = Vec::new();
@@ -97,14 +96,28 @@ pub(super) fn read_lines(
         newer if newer > LAYOUT => return Err(BackupError::Newer),
         _ => return Err(BackupError::NotABackup),
     }
-    let mut sum = Sha256::new();
+    let mut summed = SummedRead { from, sum: Sha256::new() };
+    let read = each_lot(&mut BufReader::new(&mut summed), &damaged, lot)?;
+    if read == head.events && hex(summed.sum) == head.sha256 { Ok(read) } else { Err(damaged()) }
+}
+
+/// Hands on the events of JSON lines in lots, and answers how many there are. No more is held than one lot.
+pub(super) fn each_lot(
+    from: &mut impl BufRead,
+    damaged: &dyn Fn() -> BackupError,
+    mut lot: impl FnMut(&[Event]) -> Result<(), BackupError>,
+) -> Result<u64, BackupError> {
+    let mut line = Vec::new();
     let mut events = Vec::new();
     let (mut read, mut weight) = (0, 0);
-    while next(&mut from, &mut line).map_err(|_| damaged())? {
-        sum.update(&line);
+    while next(from, &mut line).map_err(|_| damaged())? {
+        let needed = burden(&line);
+        if needed > HEAVIEST {
+            return Err(damaged());
+        }
         events.push(serde_json::from_slice(&line).map_err(|_| damaged())?);
         read += 1;
-        weight += burden(&line);
+        weight += needed;
         if events.len() == LOT || weight > HEAVY {
             lot(&events)?;
             events.clear();
@@ -112,7 +125,21 @@ pub(super) fn read_lines(
         }
     }
     lot(&events)?;
-    if read == head.events && hex(sum) == head.sha256 { Ok(read) } else { Err(damaged()) }
+    Ok(read)
+}
+
+/// Sums what is read through it.
+pub(super) struct SummedRead<R: Read> {
+    pub(super) from: R,
+    pub(super) sum: Sha256,
+}
+
+impl<R: Read> Read for SummedRead<R> {
+    fn read(&mut self, into: &mut [u8]) -> std::io::Result<usize> {
+        let read = self.from.read(into)?;
+        self.sum.update(&into[..read]);
+        Ok(read)
+    }
 }
 
 /// The next line with its end; false where the file ends. A line that is too long, or does not end, is not what was written.

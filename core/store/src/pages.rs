@@ -5,6 +5,7 @@
 //! Source: SQLite, "Database File Format", sections 1.6, 2 and 4, <https://www.sqlite.org/fileformat2.html> (from memory;
 //! tested against SQLite itself).
 
+use std::cell::Cell;
 use std::collections::HashMap;
 use std::fs::File;
 use std::io::{self, Read, Seek, SeekFrom};
@@ -16,6 +17,14 @@ const LOG_HEADER: u64 = 32;
 const FRAME_HEADER: usize = 24;
 /// The first bytes of a log; the last bit says that its sums are of numbers with the highest byte first.
 const LOG_MAGIC: u32 = 0x377f_0682;
+
+/// The most values of a row of any table here; a null takes no bytes.
+const MOST_VALUES: usize = 100;
+/// So many times over the pages of a file may be read for rows that go on in them: what was removed may still be read, too.
+const MOST_SHARED: u64 = 4;
+/// The most bytes that the cells of a page may claim together. They do not share their bytes, but places of cells that rotted
+/// may lie before those that did not.
+const MOST_OF_PAGE: usize = 64 * PAGE;
 
 const INDEX_INTERIOR: u8 = 0x02;
 const INDEX_LEAF: u8 = 0x0A;
@@ -47,6 +56,8 @@ pub(super) struct Pages {
     /// The page and the place in the log of every sound frame, the oldest first.
     frames: Vec<(u32, u64)>,
     newest: HashMap<u32, u64>,
+    /// Pages that may still be read for rows that go on in them.
+    left: Cell<u64>,
 }
 
 impl Pages {
@@ -54,16 +65,18 @@ impl Pages {
         let pages = u32::try_from(file.metadata()?.len().div_ceil(PAGE as u64)).unwrap_or(u32::MAX);
         let frames = log.as_ref().map(frames).transpose()?.unwrap_or_default();
         let newest = frames.iter().copied().collect();
-        Ok(Pages { file, pages, log, frames, newest })
+        Ok(Pages { file, pages, log, frames, newest, left: Cell::new(0) })
     }
 
     /// Gives `take` every row that can be read in the file, until it says that it has enough.
     pub(super) fn rows_in_file<E>(&self, take: impl FnMut(Row) -> Result<bool, E>) -> Result<(), E> {
+        self.left.set(self.most_chained());
         self.rows((1..=self.pages).filter_map(|number| self.in_file(number)), take)
     }
 
     /// As [`Pages::rows_in_file`] for the log, the newest first.
     pub(super) fn rows_in_log<E>(&self, take: impl FnMut(Row) -> Result<bool, E>) -> Result<(), E> {
+        self.left.set(self.most_chained());
         self.rows(self.frames.iter().rev().filter_map(|(_, at)| self.in_log(*at)), take)
     }
 
@@ -93,20 +106,36 @@ impl Pages {
         let places = (0..cells).filter_map(|cell| u16_at(page, header + 2 * cell)).map(usize::from);
         // An index's upper pages have the number of a lower page before each entry.
         let skipped = if header == 12 { 4 } else { 0 };
-        places.filter_map(|at| self.row(page.get(at + skipped..)?, is_table)).collect()
+        let mut taken = 0;
+        let mut rows = Vec::new();
+        for cell in places.filter_map(|at| page.get(at + skipped..)) {
+            rows.extend(self.row(cell, is_table, &mut taken));
+            if taken > MOST_OF_PAGE {
+                break;
+            }
+        }
+        rows
     }
 
-    fn row(&self, cell: &[u8], is_table: bool) -> Option<Row> {
+    /// Each page belongs to one row, or to one that was removed and one after it.
+    fn most_chained(&self) -> u64 {
+        MOST_SHARED * (u64::from(self.pages) + self.frames.len() as u64)
+    }
+
+    /// A row; the bytes of it that lie in the cell are added to `taken`, whether or not they are a row.
+    fn row(&self, cell: &[u8], is_table: bool, taken: &mut usize) -> Option<Row> {
         let mut left = cell;
         let length = usize::try_from(varint(&mut left)?).ok()?;
         let number = if is_table { Some(varint(&mut left)?) } else { None };
         let most = if is_table { PAGE - 35 } else { (PAGE - 12) * 64 / 255 - 23 };
         if length <= most {
+            *taken += length;
             return Some(Row { number, values: values(left.get(..length)?)? });
         }
         let least = (PAGE - 12) * 32 / 255 - 23;
         let fitting = least + (length - least) % (PAGE - 4);
         let here = if fitting <= most { fitting } else { least };
+        *taken += here;
         // No longer than the file: else it is no length.
         if length / PAGE > self.pages as usize + self.frames.len() {
             return None;
@@ -114,6 +143,7 @@ impl Pages {
         let mut payload = left.get(..here)?.to_vec();
         let mut next = u32_at(left, here)?;
         while payload.len() < length {
+            self.left.set(self.left.get().checked_sub(1)?);
             let page = self.newest(next)?;
             next = u32_at(&page, 0)?;
             let rest = (length - payload.len()).min(PAGE - 4);
@@ -202,6 +232,9 @@ fn values(record: &[u8]) -> Option<Vec<Value>> {
     let mut left = record.get(header..)?;
     let mut values = Vec::new();
     while !kinds.is_empty() {
+        if values.len() == MOST_VALUES {
+            return None;
+        }
         values.push(value(varint(&mut kinds)?, &mut left)?);
     }
     left.is_empty().then_some(values)

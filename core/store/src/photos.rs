@@ -9,10 +9,10 @@ use std::fs::{self, File};
 use std::io::{self, Cursor, Write};
 use std::path::{Path, PathBuf};
 
+use image::ImageDecoder;
 use image::codecs::jpeg::JpegEncoder;
-use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits};
 use img_parts::jpeg::{Jpeg, markers};
-use img_parts::png::{Png, PngChunk};
+use img_parts::png::PngChunk;
 use img_parts::{Bytes, ImageEXIF};
 use rusqlite::Connection;
 use sha2::{Digest, Sha256};
@@ -20,6 +20,7 @@ use sha2::{Digest, Sha256};
 use super::error::StoreError;
 use super::open::folder_of;
 use super::query::photo_names;
+use laydown_domain::decode::{PNG_SIGNATURE, Undecodable, chunks_of_png, decode, end_of_jpeg, opened, upright};
 
 /// The longer side of a preview, pixels.
 const PREVIEW: u32 = 720;
@@ -29,8 +30,9 @@ pub(super) const MOST_BYTES: usize = 64 << 20;
 const MOST_PIXELS: u64 = 60_000_000;
 /// The fewest parts that the picture of a JPEG is made of.
 const FEWEST_SEGMENTS: usize = 3;
-/// The most memory that decoding one may take.
-const MOST_MEMORY: u64 = 300 << 20;
+/// The chunks of a PNG that are kept: what its pixels and their colours need. The orientation is written anew.
+const KEPT_CHUNKS: [&[u8; 4]; 12] =
+    [b"IHDR", b"PLTE", b"IDAT", b"IEND", b"tRNS", b"gAMA", b"cHRM", b"sRGB", b"iCCP", b"sBIT", b"bKGD", b"pHYs"];
 
 /// Why a photograph was not kept. The display is the sentence the potter reads.
 #[derive(Debug, thiserror::Error)]
@@ -59,6 +61,15 @@ impl From<io::Error> for PhotoError {
     }
 }
 
+impl From<Undecodable> for PhotoError {
+    fn from(error: Undecodable) -> PhotoError {
+        match error {
+            Undecodable::NoPicture | Undecodable::CutShort => PhotoError::NoPicture,
+            Undecodable::TooLarge => PhotoError::TooLarge,
+        }
+    }
+}
+
 /// A photograph ready to be put into the folder.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Developed {
@@ -78,20 +89,46 @@ pub struct Developed {
 /// # Errors
 /// When it is no picture or too large.
 pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
-    let orientation = opened(bytes)?.orientation().map_err(|_| PhotoError::NoPicture)?;
+    let orientation = header(bytes)?.orientation().map_err(|_| PhotoError::NoPicture)?;
     let plain = without_metadata(bytes, orientation.to_exif())?;
     let sha256 = sha256_of(&plain);
     // From what is kept and not from what came: that it can be read again is then known.
-    let picture = decode(&plain)?;
+    ready(sha256, plain)
+}
+
+/// A photograph that another device kept, as it is.
+///
+/// # Errors
+/// [`PhotoError::NoPicture`] when its SHA-256 is not `sha256`, else as [`develop`].
+pub fn verified(sha256: &str, bytes: Vec<u8>) -> Result<Developed, PhotoError> {
+    header(&bytes)?;
+    if sha256_of(&bytes) != sha256 {
+        return Err(PhotoError::NoPicture);
+    }
+    ready(sha256.to_owned(), bytes)
+}
+
+/// Pixels of a photograph, as its header says.
+pub(super) fn pixels(bytes: &[u8]) -> Result<u64, PhotoError> {
+    let (width, height) = header(bytes)?.dimensions();
+    Ok(u64::from(width) * u64::from(height))
+}
+
+/// Whether a file is the photograph of this name, as far as its sum and its header tell.
+pub(super) fn seems_whole(sha256: &str, bytes: &[u8]) -> bool {
+    header(bytes).is_ok() && sha256_of(bytes) == sha256
+}
+
+fn ready(sha256: String, plain: Vec<u8>) -> Result<Developed, PhotoError> {
+    let (picture, orientation) = decode(&plain, MOST_PIXELS)?;
+    let is_large = picture.width().max(picture.height()) > PREVIEW;
+    let (width, height) = upright(picture.width(), picture.height(), orientation);
+    let mut small = if is_large { picture.thumbnail(PREVIEW, PREVIEW) } else { picture };
+    small.apply_orientation(orientation);
     let mut preview = Cursor::new(Vec::new());
-    let small = if picture.width().max(picture.height()) > PREVIEW {
-        picture.thumbnail(PREVIEW, PREVIEW)
-    } else {
-        picture.clone()
-    };
-    let small = small.into_rgb8();
-    small.write_with_encoder(JpegEncoder::new_with_quality(&mut preview, 82)).map_err(|_| PhotoError::NoPicture)?;
-    Ok(Developed { sha256, width: picture.width(), height: picture.height(), plain, preview: preview.into_inner() })
+    let encoder = JpegEncoder::new_with_quality(&mut preview, 82);
+    small.into_rgb8().write_with_encoder(encoder).map_err(|_| PhotoError::NoPicture)?;
+    Ok(Developed { sha256, width, height, plain, preview: preview.into_inner() })
 }
 
 /// The SHA-256 of some bytes, in hexadecimal.
@@ -212,37 +249,13 @@ fn is_named(conn: &Connection, sha256: &str) -> Result<bool, StoreError> {
 }
 
 /// A picture whose header says that it can be kept; nothing of it is unpacked yet.
-fn opened(bytes: &[u8]) -> Result<impl ImageDecoder, PhotoError> {
-    if bytes.is_empty() {
-        return Err(PhotoError::Empty);
+fn header(bytes: &[u8]) -> Result<impl ImageDecoder, PhotoError> {
+    match bytes {
+        [] => Err(PhotoError::Empty),
+        _ if bytes.len() > MOST_BYTES => Err(PhotoError::TooLarge),
+        _ if is_heif(bytes) => Err(PhotoError::Heic),
+        _ => Ok(opened(bytes, MOST_PIXELS)?),
     }
-    if bytes.len() > MOST_BYTES {
-        return Err(PhotoError::TooLarge);
-    }
-    let format = match image::guess_format(bytes) {
-        Ok(format @ (ImageFormat::Jpeg | ImageFormat::Png)) => format,
-        _ if is_heif(bytes) => return Err(PhotoError::Heic),
-        _ => return Err(PhotoError::NoPicture),
-    };
-    let reader = ImageReader::with_format(Cursor::new(bytes), format);
-    let mut decoder = reader.into_decoder().map_err(|_| PhotoError::NoPicture)?;
-    let (width, height) = decoder.dimensions();
-    if u64::from(width) * u64::from(height) > MOST_PIXELS {
-        return Err(PhotoError::TooLarge);
-    }
-    let mut limits = Limits::no_limits();
-    limits.max_alloc = Some(MOST_MEMORY);
-    decoder.set_limits(limits).map_err(|_| PhotoError::TooLarge)?;
-    Ok(decoder)
-}
-
-/// The picture as it is held upright.
-fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
-    let mut decoder = opened(bytes)?;
-    let orientation = decoder.orientation().map_err(|_| PhotoError::NoPicture)?;
-    let mut picture = DynamicImage::from_decoder(decoder).map_err(|_| PhotoError::NoPicture)?;
-    picture.apply_orientation(orientation);
-    Ok(picture)
 }
 
 /// Whether a file begins as one of the HEIF family does: a box of the type `ftyp` with one of its brands (ISO/IEC 23008-12,
@@ -276,30 +289,16 @@ fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError
         jpeg.set_exif(Some(Bytes::from(way_up(orientation))));
         jpeg.encoder().write_to(&mut plain)?;
     } else {
-        let mut png = Png::from_bytes(bytes).map_err(|_| PhotoError::NoPicture)?;
-        png.chunks_mut().retain(|part| !matches!(&part.kind(), b"eXIf" | b"tEXt" | b"zTXt" | b"iTXt" | b"tIME"));
-        // Before the dots: behind them is allowed too, but not every reader looks there.
-        let chunks = png.chunks_mut();
-        chunks.insert(chunks.len().min(1), PngChunk::new(*b"eXIf", Bytes::from(way_up(orientation))));
-        png.encoder().write_to(&mut plain)?;
+        plain.extend(PNG_SIGNATURE);
+        for chunk in chunks_of_png(&bytes).filter(|chunk| KEPT_CHUNKS.contains(&&chunk.kind)) {
+            plain.extend(chunk.whole);
+            if chunk.kind == *b"IHDR" {
+                // Before the dots: behind them is allowed too, but not every reader looks there.
+                PngChunk::new(*b"eXIf", Bytes::from(way_up(orientation))).encoder().write_to(&mut plain)?;
+            }
+        }
     }
     Ok(plain)
-}
-
-/// Where the picture in a JPEG ends; `None` where it was cut short. Phones lay further pictures and moving ones behind it,
-/// each with its own metadata.
-fn end_of_jpeg(bytes: &[u8]) -> Option<usize> {
-    let mut at = 2;
-    loop {
-        at += bytes.get(at..)?.iter().position(|byte| *byte == markers::P)?;
-        at = match *bytes.get(at + 1)? {
-            markers::EOI => return Some(at + 2),
-            markers::P => at + 1,
-            // A dot's own value, and the marks that stand alone.
-            0x00 | 0x01 | markers::RST0..=markers::SOI => at + 2,
-            _ => at + 2 + usize::from(u16::from_be_bytes([*bytes.get(at + 2)?, *bytes.get(at + 3)?])),
-        };
-    }
 }
 
 /// The least EXIF there is: one directory with one entry, the orientation (tag 0x0112, a short).

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use laydown_store::journal::{DeviceId, Event};
-use laydown_store::photos::develop;
+use laydown_store::photos::verified;
 use laydown_store::{Ingested, Store, StoreError, events_in, query, without_gaps};
 
 /// A studio that can be kept alike with others.
@@ -82,14 +82,10 @@ impl Journal for Store {
 
     /// The preview is made here again: it is quicker than fetching it, and only a picture that can be read is kept.
     fn adopt(&self, sha256: &str, picture: &[u8]) -> Result<bool, StoreError> {
-        match develop(picture) {
-            Ok(photo) if photo.sha256 == sha256 => {
-                self.photos().put(&photo)?;
-                self.settle_photos()?;
-                Ok(true)
-            }
-            _ => Ok(false),
-        }
+        let Ok(photo) = verified(sha256, picture.to_vec()) else { return Ok(false) };
+        self.photos().put(&photo)?;
+        self.settle_photos()?;
+        Ok(true)
     }
 }
 

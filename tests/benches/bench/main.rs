@@ -4,6 +4,7 @@
 //! to be comparable, and all figures belong into one table.
 #![allow(clippy::print_stdout, reason = "it prints a table")]
 
+mod backup;
 mod findings;
 mod form;
 mod judge;
@@ -33,12 +34,13 @@ fn main() {
 }
 
 /// The parts, which can be asked for by name: `cargo bench -p laydown-tests --bench bench -- merge`.
-const PARTS: [(&str, fn()); 8] = [
+const PARTS: [(&str, fn()); 9] = [
     ("judge", judge::rows),
     ("form", form::rows),
     ("photo", photo::rows),
     ("store", store::rows),
     ("merge", merge::rows),
+    ("backup", backup::rows),
     ("photographs", photographs::rows),
     ("findings", findings::rows),
     ("peers", peers::rows),

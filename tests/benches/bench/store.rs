@@ -94,7 +94,8 @@ fn weighing(folder: &Path) {
     row("keep one coat on the Weigh screen, durable", ours, theirs, Goal::Times(KEEP_GOAL));
 }
 
-fn filled(path: &Path, coats: i64) -> Bench {
+/// Coats a minute apart, and what they rest on.
+pub fn filled(path: &Path, coats: i64) -> Bench {
     let store = open(path, 1);
     let bench = furnish(&store);
     keep_the_rest(&store, &bench);

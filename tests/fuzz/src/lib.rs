@@ -8,6 +8,7 @@
 mod backup;
 mod database;
 mod events;
+pub mod hostile;
 mod memory;
 mod numbers;
 mod photo;

@@ -9,7 +9,7 @@
 //! `other_process open FOLDER NAME...` opens each studio in the folder and says how that went.
 //! `other_process merge STUDIO SEGMENTS` takes in the segments that lie in that folder as their names say, and
 //! `other_process undo STUDIO TOKEN` takes the command back whose token stands in the file TOKEN; `redo` does it again. `refuse`
-//! takes in a file that cannot be used. They say
+//! takes in a file that cannot be used; `back up STUDIO FILE` makes a backup, `take in STUDIO FILE` takes one in. They say
 //! `memory KILOBYTES`: the most they needed beside what a process has anyway, where Linux tells it.
 #![allow(clippy::print_stdout, reason = "the tests listen to it")]
 
@@ -49,6 +49,13 @@ fn main() {
         }),
         ["refuse", studio, file] => {
             measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().take_in(NOW, Path::new(file)).unwrap_err())
+        }
+        ["back up", studio, file] => measured(|| {
+            let now = Now { unix_ms: NOW, utc_offset_s: 0 };
+            _ = Studio::open(Path::new(studio), now).unwrap().back_up(Path::new(file)).unwrap()
+        }),
+        ["take in", studio, file] => {
+            measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().take_in(NOW, Path::new(file)).unwrap())
         }
         _ => panic!("see the beginning of other_process.rs"),
     }

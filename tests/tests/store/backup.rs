@@ -356,3 +356,59 @@ fn a_file_that_is_gone_or_cannot_be_opened_is_said_to_be_so() {
     assert_eq!(said(studio.backed_up(NOW, &gone)), "This file is not there any more. Choose it again.");
     assert!(said(studio.take_in(NOW, folder.path())).starts_with("This file cannot be read."));
 }
+
+#[test]
+fn a_photograph_that_is_no_picture_is_named_left_out_and_not_passed_on() {
+    let (folder, _studio, file) = backed_up();
+    let sum = |bytes: &[u8]| Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect::<String>();
+    let letter = b"This is a letter.".to_vec();
+    let picture_head = b"\x89PNG\r\n\x1A\n\0\0\0\rIHDR".to_vec();
+    for (what, bytes, name) in [
+        ("a letter under its own sum", letter.clone(), Some(sum(&letter))),
+        ("a picture's beginning", picture_head.clone(), Some(sum(&picture_head))),
+        ("a letter in a picture's place", letter, None),
+    ] {
+        let bad = folder.path().join("bad.zip");
+        let mut refused = String::new();
+        altered(&file, &bad, |files| {
+            let old = files.keys().find(|name| name.ends_with(".picture")).unwrap().clone();
+            refused = name.unwrap_or_else(|| old["photos/".len()..][..64].to_owned());
+            if !old.contains(&refused) {
+                for ending in ["picture", "preview.jpg"] {
+                    let preview = files.remove(&old.replace("picture", ending)).unwrap();
+                    files.insert(format!("photos/{refused}.{ending}"), preview);
+                }
+                // The record of it names it, too.
+                let journal = named(files, "journal/");
+                let text = String::from_utf8(files[&journal].clone()).unwrap();
+                files.insert(journal, text.replace(&old["photos/".len()..][..64], &refused).into_bytes());
+            }
+            files.insert(format!("photos/{refused}.picture"), bytes);
+            let sums = files.iter().filter(|(name, _)| *name != "manifest.json");
+            let sums: serde_json::Value =
+                sums.map(|(name, bytes)| (name.clone(), serde_json::Value::from(sum(bytes)))).collect();
+            manifest(files, |value| value["sha256"] = sums);
+        });
+        let other = empty(&folder, &format!("{what}.laydown"));
+        let said = other.take_in(NOW, &bad).unwrap();
+        assert!(
+            said.contains("1 photograph could not be read and stayed out") && said.contains(&refused[..12]),
+            "{said}"
+        );
+        assert!(said.starts_with("Taken in: "), "the rest came in: {said}");
+        assert!(!other.store().photos().has(&refused), "{what}");
+        // Nor is it passed on where an older laydown took it in.
+        let folder_of_photos = folder.path().join(format!("{what}.photos"));
+        fs::write(folder_of_photos.join(format!("{refused}.picture")), "This is a letter.").unwrap();
+        fs::write(folder_of_photos.join(format!("{refused}.preview.jpg")), "This is a letter.").unwrap();
+        let again = folder.path().join("again.zip");
+        other.back_up(&again).unwrap();
+        assert_eq!(check_backup(&again).unwrap().contents.missing, 1, "{what}");
+        assert!(
+            ZipArchive::new(File::open(&again).unwrap())
+                .unwrap()
+                .by_name(&format!("photos/{refused}.picture"))
+                .is_err()
+        );
+    }
+}

@@ -68,6 +68,18 @@ fn a_journal_of_lines_that_would_become_ten_times_as_large() {
     stays_small("refuse", &folder.path().join("studio"), &journal);
 }
 
+#[test]
+fn backing_up_a_hundred_thousand_coats_and_taking_them_in() {
+    let folder = tempfile::tempdir().unwrap();
+    let (path, backup) = (folder.path().join("studio"), folder.path().join("backup.zip"));
+    let store = open(&path, 1);
+    import(&store, 100_000);
+    stays_small("back up", &path, &backup);
+    let restored = folder.path().join("restored");
+    stays_small("take in", &restored, &backup);
+    assert!(open(&restored, 7).dump().unwrap() == store.dump().unwrap());
+}
+
 /// Keeps so many coats in one command.
 fn import(store: &Store, coats: i64) -> Kept<()> {
     let bench = furnish(store);

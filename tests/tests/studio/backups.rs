@@ -236,3 +236,43 @@ proptest! {
         prop_assert_eq!(view.found, "Nothing would be taken in. 1 line is here already.");
     }
 }
+
+#[test]
+fn a_copy_that_lacks_some_of_this_studio_is_no_backup_and_removes_nothing() {
+    let bench = Bench::set_up();
+    bench.studio.keep_backups_in(NOW, "tree", "Backups").unwrap();
+    for number in 1..=5 {
+        bench.back_up_there(number * DAY_MS, &number.to_string());
+    }
+    // Of another studio, which is empty, and of this one before it went on.
+    let [others, before, now] = ["others.zip", "before.zip", "now.zip"].map(|name| bench.folder.path().join(name));
+    Bench::empty().studio.back_up(&others).unwrap();
+    bench.studio.back_up(&before).unwrap();
+    bench.keep_one(5 * DAY_MS, "19.4");
+    bench.studio.back_up(&now).unwrap();
+    for lacking in [&others, &before] {
+        let refused = bench.studio.backed_up_by_itself(after(6 * DAY_MS), "tree", "6", lacking).unwrap_err();
+        assert!(refused.to_string().starts_with("This copy lacks some of what this studio has."), "{refused}");
+        assert!(bench.notes(6 * DAY_MS)[0].contains("is not what was written"), "{:?}", bench.notes(6 * DAY_MS));
+        assert!(bench.studio.backed_up(after(6 * DAY_MS), lacking).is_err(), "nor by hand");
+    }
+    // What is kept while a backup is on its way does not make it worthless.
+    bench.keep_one(6 * DAY_MS, "19.6");
+    assert_eq!(bench.studio.backed_up_by_itself(after(6 * DAY_MS), "tree", "6", &now).unwrap(), ["1"]);
+}
+
+#[test]
+fn a_backup_that_has_what_the_studio_lost_is_not_named_for_removal() {
+    let bench = Bench::set_up();
+    bench.studio.keep_backups_in(NOW, "tree", "Backups").unwrap();
+    bench.back_up_there(DAY_MS, "1");
+    // The folder's list outlives the studio that made the first: as after a recovery that lost entries.
+    let list: String =
+        bench.studio.store().read(|conn| laydown_store::chosen(conn, "backup_by_itself")).unwrap().unwrap();
+    let poorer = Bench::set_up();
+    poorer.studio.store().transact(NOW.unix_ms, |tx| tx.choose("backup_by_itself", Some(&list))).unwrap();
+    for number in 2..=6 {
+        assert_eq!(poorer.back_up_there(number * DAY_MS, &number.to_string()), Vec::<String>::new(), "{number}");
+    }
+    assert_eq!(poorer.back_up_there(7 * DAY_MS, "7"), ["2"], "one of its own may go, the one that has more may not");
+}

@@ -5,6 +5,7 @@
 //! puts it into the folder and reads it from there; [`Studio::backed_up_by_itself`] looks at what was read, and says which
 //! older ones may now go; [`Studio::backups_removed`]. Where a step fails: [`Studio::backup_failed`].
 
+use std::collections::BTreeMap;
 use std::path::Path;
 
 use rusqlite::Connection;
@@ -15,7 +16,7 @@ use crate::remembered::{relied_on, remember};
 use crate::words::sentence_case;
 use crate::{Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coded::coded;
-use laydown_store::backup::{check_backup, reach};
+use laydown_store::backup::{Reach, covers, reach};
 use laydown_store::{Store, Transaction, query};
 
 /// Under this name it is remembered what was chosen and done.
@@ -92,6 +93,8 @@ struct ByItself {
     place: Option<Place>,
     /// The backups it has made in this place and that are not removed yet, the oldest first.
     files: Vec<String>,
+    /// How far each of them goes.
+    reaches: BTreeMap<String, Reach>,
     /// The last of them.
     last: Option<Done>,
     /// What went wrong since, and when, unix ms.
@@ -105,6 +108,30 @@ impl ByItself {
 
     fn keep(&self, tx: &mut Transaction<'_>) -> Result<()> {
         remember(tx, BY_ITSELF, self)
+    }
+
+    /// A backup that was made now.
+    fn add(&mut self, file: &str, done: Done) {
+        // Of those made before it was noted no more is known than how far the last of them goes.
+        if let Some(last) = &self.last {
+            for before in &self.files {
+                self.reaches.entry(before.clone()).or_insert_with(|| last.reach.clone());
+            }
+        }
+        self.files.retain(|before| before != file);
+        self.files.push(file.to_owned());
+        self.reaches.retain(|name, _| self.files.contains(name));
+        self.reaches.insert(file.to_owned(), done.reach.clone());
+        self.last = Some(done);
+        self.trouble = None;
+    }
+
+    /// The backups that may go: those beyond the newest few which have nothing that the newest lacks.
+    fn removable(&self) -> Vec<String> {
+        let Some(last) = &self.last else { return Vec::new() };
+        let too_many = self.files.len().saturating_sub(KEPT);
+        let is_covered = |file: &&String| self.reaches.get(*file).is_some_and(|reach| covers(&last.reach, reach));
+        self.files[..too_many].iter().filter(is_covered).cloned().collect()
     }
 
     fn every(&self) -> Rhythm {
@@ -188,11 +215,11 @@ impl Studio {
     /// [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
     /// may be removed then.
     pub fn backed_up_by_itself(&self, now: Now, place: &str, file: &str, copy: &Path) -> Result<Vec<String>> {
-        let checked = match check_backup(copy) {
+        let checked = match self.arrived(copy) {
             Ok(checked) => checked,
             Err(error) => {
                 self.backup_failed(now, BackupTrouble::NotWhole)?;
-                return Err(error.into());
+                return Err(error);
             }
         };
         let stored = self.command(now, |tx| {
@@ -203,13 +230,9 @@ impl Studio {
             if known.place.as_ref().is_none_or(|chosen| chosen.key != place) {
                 return Ok(Vec::new());
             }
-            known.files.retain(|before| before != file);
-            known.files.push(file.to_owned());
-            known.last = Some(done);
-            known.trouble = None;
+            known.add(file, done);
             known.keep(tx)?;
-            let too_many = known.files.len().saturating_sub(KEPT);
-            Ok(known.files[..too_many].to_vec())
+            Ok(known.removable())
         })?;
         Ok(stored.value)
     }

@@ -13,7 +13,7 @@ use self::tables::TABLES;
 use super::remembered::{relied_on, remember};
 use super::words::count;
 use super::{Note, Now, Result, Row, Studio, StudioError};
-use laydown_store::backup::{Checked, Contents, Reach, check_backup, reach};
+use laydown_store::backup::{BackupError, Checked, Contents, Reach, check_backup, covers, reach};
 use laydown_store::query;
 
 pub(super) use by_itself::place_of_backups;
@@ -124,8 +124,15 @@ impl Studio {
     /// [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
     pub fn back_up(&self, into: &Path) -> Result<String> {
         let tables: Vec<_> = TABLES.iter().map(tables::TableKind::writer).collect();
+        let before = self.store.read(reach)?;
         self.store.back_up(into, &tables)?;
-        Ok(in_words(check_backup(into)?.contents))
+        let checked = check_backup(into)?;
+        if !covers(&checked.reach, &before) {
+            return Err(BackupError::Behind.into());
+        }
+        let sentence = in_words(checked.contents);
+        *self.last_backup_made.lock() = Some(checked.reach);
+        Ok(sentence)
     }
 
     /// Reads the backup that has arrived where it is to lie, `copy`, and remembers that there is one. Answers with what to
@@ -134,7 +141,7 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when it did not arrive whole.
     pub fn backed_up(&self, now: Now, copy: &Path) -> Result<String> {
-        let checked = check_backup(copy)?;
+        let checked = self.arrived(copy)?;
         let sentence = format!("Backup made and read again: {}.", in_words(checked.contents));
         self.command(now, |tx| remember(tx, BACKED_UP, &Done::new(now, checked)))?;
         Ok(sentence)
@@ -148,11 +155,14 @@ impl Studio {
     /// was.
     pub fn take_in(&self, now: Now, from: &Path) -> Result<String> {
         let taken = self.store.take_in(now.unix_ms, from)?;
-        let mut sentences = taken.refused.sentences();
+        let mut sentences: Vec<String> = photos_left_out(&taken.photos_refused).into_iter().collect();
+        sentences.extend(taken.refused.sentences());
         if taken.new != Contents::default() {
             sentences.insert(0, format!("Taken in: {}, of {} in the file.", in_words(taken.new), in_words(taken.held)));
         } else if sentences.is_empty() {
             sentences.push(format!("All of it was here already: {}.", in_words(taken.held)));
+        } else {
+            sentences.insert(0, "Nothing was new.".to_owned());
         }
         Ok(sentences.join(" "))
     }
@@ -180,6 +190,17 @@ impl Studio {
         let table = table.ok_or_else(|| StudioError::refused("what", "Choose a table from the list."))?;
         self.store.write_table(into, table.writer())?;
         Ok(format!("Written: {}. Open the file in a spreadsheet.", table.title))
+    }
+}
+
+impl Studio {
+    /// Reads a backup of this studio that has arrived where it is to lie: it counts only if it goes as far as the one that was
+    /// made last, or, where the app was ended since, as the studio goes now.
+    fn arrived(&self, copy: &Path) -> Result<Checked, StudioError> {
+        let checked = check_backup(copy)?;
+        let made = self.last_backup_made.lock().clone();
+        let needed = made.map_or_else(|| self.store.read(reach), Ok)?;
+        if covers(&checked.reach, &needed) { Ok(checked) } else { Err(BackupError::Behind.into()) }
     }
 }
 
@@ -246,6 +267,18 @@ fn in_words(contents: Contents) -> String {
         words += &format!(" ({} more could not be found)", count(contents.missing as i64, "photograph", "photographs"));
     }
     words
+}
+
+/// What to say of photographs that cannot be read. Their names are long and all alike: how they begin tells them apart.
+fn photos_left_out(refused: &[String]) -> Option<String> {
+    const NAMED: usize = 3;
+    const LETTERS: usize = 12;
+    let more = refused.len().checked_sub(1)?;
+    let names: Vec<String> =
+        refused.iter().take(NAMED).map(|name| format!("“{}…”", name.get(..LETTERS).unwrap_or(name))).collect();
+    let (what, ellipsis) =
+        (count(refused.len() as i64, "photograph", "photographs"), if more < NAMED { "" } else { ", …" });
+    Some(format!("{what} could not be read and stayed out: {}{ellipsis}.", names.join(", ")))
 }
 
 fn entries_in_words(events: u64) -> String {

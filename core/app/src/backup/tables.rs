@@ -4,6 +4,7 @@
 //! They begin with a byte order mark: without it the commonest spreadsheet takes UTF-8 for an older encoding, and every
 //! accent in a glaze's name comes out wrong. Programs that read UTF-8 know the mark.
 
+use std::collections::HashMap;
 use std::io::Write;
 
 use chrono::{DateTime, Utc};
@@ -75,12 +76,13 @@ fn readings(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
         "piece",
     ];
     let mut table = Table::begin(to, &headers)?;
+    let mut names = Names::default();
     query::each_coat(conn, |coat: Coat| {
         table.row(&[
             time(coat.at),
-            name::<Form>(conn, coat.form, |form| form.name)?,
-            name::<Glaze>(conn, coat.glaze, |glaze| glaze.name)?,
-            name::<Bucket>(conn, coat.bucket, |bucket| bucket.name)?,
+            names.of::<Form>(conn, coat.form, |form| form.name)?,
+            names.of::<Glaze>(conn, coat.glaze, |glaze| glaze.name)?,
+            names.of::<Bucket>(conn, coat.bucket, |bucket| bucket.name)?,
             code::<ZoneKind>(&coat.zone).map_or(coat.zone.clone(), |zone| zone.name().to_owned()),
             grams(coat.net_mg),
             maybe(coat.bare_mg, grams),
@@ -339,6 +341,26 @@ fn yes(is: bool) -> String {
 /// An empty cell for what is not known.
 fn maybe<T>(value: Option<T>, written: impl FnOnce(T) -> String) -> String {
     value.map(written).unwrap_or_default()
+}
+
+/// Names that were looked up: a million coats are of a few dozen forms and glazes.
+#[derive(Default)]
+struct Names(HashMap<Uuid, String>);
+
+impl Names {
+    fn of<E: Entity>(
+        &mut self,
+        conn: &Connection,
+        id: Uuid,
+        called: impl FnOnce(E) -> String,
+    ) -> Result<String, StoreError> {
+        if let Some(known) = self.0.get(&id) {
+            return Ok(known.clone());
+        }
+        let found = name(conn, id, called)?;
+        self.0.insert(id, found.clone());
+        Ok(found)
+    }
 }
 
 fn name<E: Entity>(conn: &Connection, id: Uuid, called: impl FnOnce(E) -> String) -> Result<String, StoreError> {

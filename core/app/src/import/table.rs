@@ -17,6 +17,8 @@ const MOST_BYTES: u64 = 20_000_000;
 pub(super) const MOST_LINES: usize = 100_000;
 /// The most columns.
 const MOST_COLUMNS: usize = 60;
+/// The most marks in one line that could part cells, whichever does: each empty cell takes memory, too.
+const MOST_PARTS: usize = 100_000;
 /// The most letters of one cell; more is a quotation mark that was never closed.
 const LONGEST_CELL: usize = 2_000;
 /// Lines that are looked at to find out what parts the cells.
@@ -121,6 +123,10 @@ impl Table {
         let (text, note) = text(bytes)?;
         // Whatever ends a line, it is one to count.
         let text = text.replace("\r\n", "\n").replace('\r', "\n");
+        let parts = |line: &str| line.bytes().filter(|byte| byte.is_ascii_punctuation() || *byte == b'\t').count();
+        if let Some(most) = text.lines().map(parts).find(|parts| *parts > MOST_PARTS) {
+            return Err(TableError::Columns { columns: most + 1 });
+        }
         let (separator, begin) = separator(&text);
         let mut rows = rows(&text[begin..], separator)?;
         for row in &mut rows {

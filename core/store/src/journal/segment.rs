@@ -41,7 +41,7 @@ use super::event::{Body, DeviceId, Event, Kind, burden};
 /// The most events in one segment. More would make it little smaller (10,000: 2 %), and it is read and taken in whole.
 pub const MOST_EVENTS: usize = 5_000;
 /// The most bytes of text in one segment, and the most that its values amount to when all are written out.
-pub const MOST_TEXT: usize = 64 << 20;
+pub const MOST_TEXT: usize = 32 << 20;
 /// What ends the name of a segment.
 pub const ENDING: &str = ".jsonl.zst";
 
@@ -383,6 +383,11 @@ fn read(name: &Name, text: &str) -> Result<Vec<Event>, Wrong> {
     let mut above = Above::new();
     let mut size = 0;
     for (line, number) in lines {
+        // A definition, too, may need far more than it takes.
+        size += burden(line.as_bytes());
+        if size > MOST_TEXT {
+            return Err(Wrong::TooLarge);
+        }
         if line.starts_with('{') {
             let define: Define = serde_json::from_str(line).map_err(|_| Wrong::Line(number))?;
             if define.row != rows.len() {
@@ -395,10 +400,6 @@ fn read(name: &Name, text: &str) -> Result<Vec<Event>, Wrong> {
             return Err(Wrong::Gap);
         }
         let seq = i64::try_from(events.len()).ok().and_then(|count| name.first.checked_add(count)).ok_or(Wrong::Gap)?;
-        size += burden(line.as_bytes());
-        if size > MOST_TEXT {
-            return Err(Wrong::TooLarge);
-        }
         let cells: Vec<Value> = serde_json::from_str(line).map_err(|_| Wrong::Line(number))?;
         let (event, shape) = event_of(cells, &rows, &above, name.device, seq).ok_or(Wrong::Line(number))?;
         // What is as before takes no room here, and would take room there.

@@ -3,14 +3,14 @@
 use std::io::Cursor;
 
 use image::codecs::jpeg::JpegEncoder;
-use image::{DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, Limits};
+use image::metadata::Orientation;
+use image::{DynamicImage, Rgb, Rgb32FImage};
 
 use super::PhotoError;
+use crate::decode::{Undecodable, decode, upright};
 
 /// The most pixels of a photograph.
 const MOST_PIXELS: u64 = 50_000_000;
-/// The most memory that decoding takes: eight bytes for each of those pixels.
-const MOST_MEMORY: u64 = 8 * MOST_PIXELS;
 /// The fewest pixels of its shorter side.
 const FEWEST: u32 = 240;
 /// The most times that the longer side may be as long as the shorter: of a thinner strip too little is left when it is small.
@@ -51,16 +51,30 @@ impl Picture {
     }
 }
 
+impl From<Undecodable> for PhotoError {
+    fn from(error: Undecodable) -> PhotoError {
+        match error {
+            Undecodable::NoPicture => PhotoError::NoPicture,
+            Undecodable::CutShort => PhotoError::CutShort,
+            Undecodable::TooLarge => PhotoError::TooLarge,
+        }
+    }
+}
+
 /// Reads a JPEG or PNG, upright and small.
 pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
-    let picture = decode(bytes)?;
-    let whole = (picture.width(), picture.height());
-    let (shorter, longer) = (whole.0.min(whole.1), whole.0.max(whole.1));
+    let (picture, orientation) = decode(bytes, MOST_PIXELS)?;
+    let (shorter, longer) = (picture.width().min(picture.height()), picture.width().max(picture.height()));
     if shorter < FEWEST || longer / shorter > MOST_STRETCH {
         return Err(PhotoError::TooSmall);
     }
     let step = longer.div_ceil(LONGEST).max(1);
-    let (pixels, width, height) = shrink(&picture.into_rgb8(), step as usize);
+    let mut small = DynamicImage::ImageRgb32F(shrink(&picture, step, orientation));
+    let whole = upright(picture.width(), picture.height(), orientation);
+    drop(picture);
+    small.apply_orientation(orientation);
+    let (width, height) = (small.width() as usize, small.height() as usize);
+    let pixels: Vec<[f32; 3]> = small.into_rgb32f().pixels().map(|pixel| pixel.0).collect();
     let pixels = soften(&pixels, width, height);
     Ok(Picture { width, height, pixels, step: f64::from(step), whole })
 }
@@ -70,72 +84,31 @@ pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
 /// # Errors
 /// When it is no picture that can be read.
 pub fn upright_preview(bytes: &[u8], longest: u32) -> Result<Vec<u8>, PhotoError> {
-    let picture = decode(bytes)?;
-    let small =
-        if picture.width().max(picture.height()) > longest { picture.thumbnail(longest, longest) } else { picture };
+    let (picture, orientation) = decode(bytes, MOST_PIXELS)?;
+    let is_large = picture.width().max(picture.height()) > longest;
+    let mut small = if is_large { picture.thumbnail(longest, longest) } else { picture };
+    small.apply_orientation(orientation);
     let mut preview = Cursor::new(Vec::new());
     let encoder = JpegEncoder::new_with_quality(&mut preview, 85);
     small.into_rgb8().write_with_encoder(encoder).map_err(|_| PhotoError::NoPicture)?;
     Ok(preview.into_inner())
 }
 
-fn decode(bytes: &[u8]) -> Result<DynamicImage, PhotoError> {
-    let format = match image::guess_format(bytes) {
-        Ok(format @ (ImageFormat::Jpeg | ImageFormat::Png)) => format,
-        _ => return Err(PhotoError::NoPicture),
-    };
-    let mut decoder = ImageReader::with_format(Cursor::new(bytes), format).into_decoder().map_err(unreadable)?;
-    if format == ImageFormat::Jpeg && !has_end(bytes) {
-        return Err(PhotoError::CutShort);
-    }
-    let (width, height) = decoder.dimensions();
-    // From the header alone, before any memory is taken.
-    if u64::from(width) * u64::from(height) > MOST_PIXELS {
-        return Err(PhotoError::TooLarge);
-    }
-    let mut limits = Limits::no_limits();
-    limits.max_alloc = Some(MOST_MEMORY);
-    decoder.set_limits(limits).map_err(|_| PhotoError::TooLarge)?;
-    let orientation = decoder.orientation().map_err(unreadable)?;
-    let mut picture = DynamicImage::from_decoder(decoder).map_err(unreadable)?;
-    picture.apply_orientation(orientation);
-    Ok(picture)
-}
-
-/// Whether the picture of a JPEG file comes to its end marker: the decoder fills up what is missing with grey. The markers
-/// of a small preview lie before the scan that this begins at; a camera may add more files behind the end.
-fn has_end(jpeg: &[u8]) -> bool {
-    const START_OF_SCAN: u8 = 0xDA;
-    let mut at = 2;
-    // Segments: a marker of two bytes, then a length that counts itself.
-    while let Some(&[0xFF, marker, high, low]) = jpeg.get(at..at + 4) {
-        at += 2 + usize::from(u16::from_be_bytes([high, low]));
-        if marker == START_OF_SCAN {
-            return jpeg.get(at..).is_some_and(|scan| scan.windows(2).any(|pair| pair == [0xFF, 0xD9]));
-        }
-    }
-    false
-}
-
-fn unreadable(error: ImageError) -> PhotoError {
-    match error {
-        ImageError::Limits(_) => PhotoError::TooLarge,
-        ImageError::Unsupported(_) => PhotoError::NoPicture,
-        _ => PhotoError::CutShort,
-    }
-}
-
-/// The mean of each square of `step` by `step` pixels; what does not fill a square at the right and lower edge is left off.
-fn shrink(picture: &image::RgbImage, step: usize) -> (Vec<[f32; 3]>, usize, usize) {
-    let (width, height) = (picture.width() as usize / step, picture.height() as usize / step);
-    let row_bytes = picture.width() as usize * 3;
+/// The mean of each square of `step` by `step` pixels, before the picture is turned upright; what does not fill a square is
+/// left off where the upright picture has its right and lower edge.
+fn shrink(picture: &DynamicImage, step: u32, orientation: Orientation) -> Rgb32FImage {
+    let (width, height) = (picture.width() / step, picture.height() / step);
+    let (flips_x, flips_y) = flips(orientation);
+    let left = if flips_x { picture.width() % step } else { 0 };
+    let top = if flips_y { picture.height() % step } else { 0 };
     let share = 1.0 / (step * step) as f32;
-    let mut pixels = Vec::with_capacity(width * height);
-    let mut sums = vec![[0u32; 3]; width];
-    for rows in picture.as_raw().chunks_exact(row_bytes * step).take(height) {
-        sums.fill([0; 3]);
-        for row in rows.chunks_exact(row_bytes) {
-            for (sum, square) in sums.iter_mut().zip(row.chunks_exact(3 * step)) {
+    let mut small = Rgb32FImage::new(width, height);
+    for (row, pixels) in small.enumerate_rows_mut() {
+        // A band at a time: the whole picture in three colours would be a second one.
+        let band = picture.crop_imm(left, top + row * step, width * step, step).into_rgb8();
+        let mut sums = vec![[0u32; 3]; width as usize];
+        for line in band.as_raw().chunks_exact((width * step) as usize * 3) {
+            for (sum, square) in sums.iter_mut().zip(line.chunks_exact(3 * step as usize)) {
                 for pixel in square.chunks_exact(3) {
                     for (sum, value) in sum.iter_mut().zip(pixel) {
                         *sum += u32::from(*value);
@@ -143,9 +116,21 @@ fn shrink(picture: &image::RgbImage, step: usize) -> (Vec<[f32; 3]>, usize, usiz
                 }
             }
         }
-        pixels.extend(sums.iter().map(|sum| sum.map(|sum| sum as f32 * share)));
+        for ((_, _, pixel), sum) in pixels.zip(sums) {
+            *pixel = Rgb(sum.map(|sum| sum as f32 * share));
+        }
     }
-    (pixels, width, height)
+    small
+}
+
+/// Whether the right and the lower edge of the upright picture are the left and the upper one of that in the file.
+fn flips(orientation: Orientation) -> (bool, bool) {
+    match orientation {
+        Orientation::NoTransforms | Orientation::Rotate90FlipH => (false, false),
+        Orientation::FlipHorizontal | Orientation::Rotate270 => (true, false),
+        Orientation::FlipVertical | Orientation::Rotate90 => (false, true),
+        Orientation::Rotate180 | Orientation::Rotate270FlipH => (true, true),
+    }
 }
 
 /// Smoothed by 1 2 1 both ways, against the noise of a small lens.
