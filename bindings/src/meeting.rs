@@ -96,7 +96,7 @@ struct AtPath(Connection);
 
 impl Folder for AtPath {
     fn get(&self, path: String) -> Result<Option<Vec<u8>>, FolderError> {
-        Ok(self.0.get(&path)?)
+        Ok(self.0.get(&path, u64::MAX)?)
     }
 
     fn put(&self, path: String, bytes: Vec<u8>) -> Result<(), FolderError> {
@@ -112,8 +112,9 @@ impl Folder for AtPath {
 pub(crate) struct Reached(pub(crate) Arc<dyn Folder>);
 
 impl Shelf for Reached {
-    fn get(&self, path: &str) -> Result<Option<Vec<u8>>, RemoteError> {
-        Ok(self.0.get(path.to_owned())?)
+    fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
+        let file = self.0.get(path.to_owned())?;
+        if file.as_ref().is_some_and(|file| file.len() as u64 > most) { Err(RemoteError::TooLong) } else { Ok(file) }
     }
 
     fn put(&self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError> {

@@ -66,6 +66,9 @@ pub enum RemoteError {
         /// The sequence number of the last that is missing.
         last: i64,
     },
+    /// A file there is longer than any of its kind may be. It was not read.
+    #[error("A file there is too long. It was left out, and nothing is lost.")]
+    TooLong,
     /// The potter stopped it.
     #[error("Stopped. What was done stays done, and the rest follows next time.")]
     Stopped,

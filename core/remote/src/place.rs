@@ -15,7 +15,7 @@ use rustls::{ClientConfig, RootCertStore};
 use tokio::runtime::{Builder, Runtime};
 
 use crate::RemoteError;
-use crate::shelf::{DEVICES, Entry, Shelf};
+use crate::shelf::{DEVICES, Entry, Shelf, within};
 
 use age::secrecy::ExposeSecret;
 /// A password or a key. Its `Debug` shows nothing of it, and it is wiped from memory when it is dropped.
@@ -155,9 +155,9 @@ impl Connection {
 }
 
 impl Shelf for Connection {
-    fn get(&self, path: &str) -> Result<Option<Vec<u8>>, RemoteError> {
+    fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
         match self.wait(async { self.operator.read(path).await })? {
-            Ok(bytes) => Ok(Some(bytes.to_vec())),
+            Ok(bytes) => Ok(Some(within(most, bytes.to_vec())?)),
             Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
             Err(error) => Err(error.into()),
         }

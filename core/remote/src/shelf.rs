@@ -7,8 +7,9 @@ pub trait Shelf {
     /// The whole of a file; `None` where there is none.
     ///
     /// # Errors
-    /// When the place does not answer or refuses.
-    fn get(&self, path: &str) -> Result<Option<Vec<u8>>, RemoteError>;
+    /// [`RemoteError::TooLong`] where it has more than `most` bytes, of which no more are read; or when the place does not
+    /// answer or refuses.
+    fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError>;
 
     /// Puts a whole file there, in the place of one that is there already. When it is cut off, anything may lie there.
     ///
@@ -34,3 +35,8 @@ pub struct Entry {
 
 /// The folder that everything lies in.
 pub(crate) const DEVICES: &str = "devices/";
+
+/// What was read of a file, where that is no more than it may be.
+pub(crate) fn within(most: u64, bytes: Vec<u8>) -> Result<Vec<u8>, RemoteError> {
+    if bytes.len() as u64 > most { Err(RemoteError::TooLong) } else { Ok(bytes) }
+}

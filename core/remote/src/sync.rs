@@ -215,7 +215,7 @@ impl Round<'_> {
         if entry.size > MOST_KEY {
             return Ok(None);
         }
-        match self.shelf.get(&entry.path)? {
+        match self.shelf.get(&entry.path, MOST_KEY)? {
             Some(file) => Key::open(file, passphrase),
             None => Ok(None),
         }
@@ -228,7 +228,7 @@ impl Round<'_> {
         }
         let key = match (there.keys.get(&writer), &self.options.passphrase, &self.own_key) {
             (Some(entry), Some(passphrase), Some(own)) => {
-                let file = if entry.size > MOST_KEY { None } else { self.shelf.get(&entry.path)? };
+                let file = if entry.size > MOST_KEY { None } else { self.shelf.get(&entry.path, MOST_KEY)? };
                 match file {
                     // As a rule it is the same, and stretching the passphrase again would take its time.
                     Some(file) if file == own.file => Some(Rc::clone(own)),
@@ -493,7 +493,7 @@ impl Round<'_> {
 
     fn get(&mut self, entry: &Entry) -> Result<Option<Vec<u8>>, RemoteError> {
         self.go_on()?;
-        let file = self.shelf.get(&entry.path)?;
+        let file = self.shelf.get(&entry.path, MOST_FILE)?;
         self.so_far.bytes += file.as_ref().map_or(0, |bytes| bytes.len() as u64);
         Ok(file)
     }
@@ -507,7 +507,7 @@ impl Round<'_> {
     /// Puts a small file there and reads it back: only then does it count.
     fn put_whole(&mut self, path: &str, bytes: &[u8]) -> Result<(), RemoteError> {
         self.put(path, bytes.to_vec())?;
-        let lies = self.shelf.get(path)?;
+        let lies = self.shelf.get(path, MOST_FILE)?;
         self.so_far.bytes += bytes.len() as u64;
         if lies.as_deref() == Some(bytes) {
             Ok(())

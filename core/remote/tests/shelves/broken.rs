@@ -23,9 +23,10 @@ struct Memory {
 }
 
 impl Shelf for Memory {
-    fn get(&self, path: &str) -> Result<Option<Vec<u8>>, RemoteError> {
+    fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
         self.gets.set(self.gets.get() + 1);
-        Ok(self.files.borrow().get(path).cloned())
+        let file = self.files.borrow().get(path).cloned();
+        if file.as_ref().is_some_and(|file| file.len() as u64 > most) { Err(RemoteError::TooLong) } else { Ok(file) }
     }
 
     fn put(&self, path: &str, mut bytes: Vec<u8>) -> Result<(), RemoteError> {
