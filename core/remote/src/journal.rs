@@ -5,7 +5,8 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 use laydown::journal::{DeviceId, Event};
 use laydown::store::photos::develop;
-use laydown::store::{Store, StoreError, events_in, query, without_gaps};
+use laydown::store::{Store, StoreError, chosen, events_in, query, without_gaps};
+use laydown::studio::SYNC_RECORD;
 
 /// A studio that can be kept alike with others.
 pub trait Journal {
@@ -47,6 +48,18 @@ pub trait Journal {
     /// # Errors
     /// When it cannot be kept.
     fn adopt(&self, sha256: &str, picture: &[u8]) -> Result<bool, StoreError>;
+
+    /// What [`Journal::remember`] was given last; `None` where that was never, or for another place.
+    ///
+    /// # Errors
+    /// When the studio cannot be read.
+    fn remembered(&self) -> Result<Option<String>, StoreError>;
+
+    /// Remembers what this device knows of the place, on this device alone.
+    ///
+    /// # Errors
+    /// When it cannot be written.
+    fn remember(&self, text: &str) -> Result<(), StoreError>;
 }
 
 impl Journal for Store {
@@ -90,6 +103,15 @@ impl Journal for Store {
             }
             _ => Ok(false),
         }
+    }
+
+    fn remembered(&self) -> Result<Option<String>, StoreError> {
+        self.read(|conn| chosen(conn, SYNC_RECORD))
+    }
+
+    fn remember(&self, text: &str) -> Result<(), StoreError> {
+        self.transact(now_ms(), |tx| tx.choose(SYNC_RECORD, Some(text)))?;
+        Ok(())
     }
 }
 

@@ -13,6 +13,7 @@ use rustls::pki_types::CertificateDer;
 use rustls::pki_types::pem::PemObject;
 use rustls::{ClientConfig, RootCertStore};
 use tokio::runtime::{Builder, Runtime};
+use tokio::task::JoinSet;
 
 use crate::RemoteError;
 use crate::shelf::{DEVICES, Entry, Shelf, within};
@@ -156,11 +157,31 @@ impl Connection {
 
 impl Shelf for Connection {
     fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
-        match self.wait(async { self.operator.read(path).await })? {
-            Ok(bytes) => Ok(Some(within(most, bytes.to_vec())?)),
-            Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
-            Err(error) => Err(error.into()),
+        file_of(self.wait(async { self.operator.read(path).await })?, most)
+    }
+
+    fn get_many(&self, files: &[(&str, u64)]) -> Result<Vec<Option<Vec<u8>>>, RemoteError> {
+        let read = self.wait(async {
+            let mut reading = JoinSet::new();
+            for (at, (path, _)) in files.iter().enumerate() {
+                let (operator, path) = (self.operator.clone(), (*path).to_owned());
+                reading.spawn(async move { (at, operator.read(&path).await) });
+            }
+            Ok(reading.join_all().await)
+        })??;
+        let mut found = vec![None; files.len()];
+        for (at, read) in read {
+            found[at] = match file_of(read, files[at].1) {
+                Err(RemoteError::TooLong) => None,
+                other => other?,
+            };
         }
+        Ok(found)
+    }
+
+    fn remove(&self, path: &str) -> Result<bool, RemoteError> {
+        self.wait(async { self.operator.delete(path).await })??;
+        Ok(true)
     }
 
     fn put(&self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError> {
@@ -180,6 +201,15 @@ impl Shelf for Connection {
             Err(error) if error.kind() == ErrorKind::NotFound => Ok(Vec::new()),
             Err(error) => Err(error.into()),
         }
+    }
+}
+
+/// What was read of a file that may have `most` bytes.
+fn file_of(read: opendal::Result<opendal::Buffer>, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
+    match read {
+        Ok(bytes) => Ok(Some(within(most, bytes.to_vec())?)),
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(error.into()),
     }
 }
 

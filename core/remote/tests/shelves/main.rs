@@ -5,5 +5,7 @@
 
 mod agree;
 mod broken;
+mod hostile;
 mod servers;
 mod studio;
+mod years;
