@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "4ac3e6195156bcef"
+public let generatedBuildStamp = "fc7e1bcff4228c74"

@@ -671,6 +671,11 @@ public protocol Folder: AnyObject, Sendable {
     func put(path: String, bytes: Data) throws 
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+    func remove(path: String) throws  -> Bool
+    
+    /**
      * All files whose path begins with `devices/`.
      */
     func list() throws  -> [FolderEntry]
@@ -759,6 +764,19 @@ open func put(path: String, bytes: Data)throws   {try rustCallWithError(FfiConve
 }
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+open func remove(path: String)throws  -> Bool  {
+    return try  FfiConverterBool.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_bindings_fn_method_folder_remove(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(path),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * All files whose path begins with `devices/`.
      */
 open func list()throws  -> [FolderEntry]  {
@@ -843,6 +861,31 @@ fileprivate struct UniffiCallbackInterfaceFolder {
 
             
             let writeReturn = { () }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        },
+        remove: { (
+            uniffiHandle: UInt64,
+            path: RustBuffer,
+            uniffiOutReturn: UnsafeMutablePointer<Int8>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> Bool in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.remove(
+                     path: try FfiConverterString.lift(path)
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterBool.lower($0) }
             uniffiTraitInterfaceCallWithError(
                 callStatus: uniffiCallStatus,
                 makeCall: makeCall,
@@ -13202,7 +13245,10 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_bindings_checksum_method_folder_put() != 51840) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_bindings_checksum_method_folder_list() != 2709) {
+    if (uniffi_laydown_bindings_checksum_method_folder_remove() != 63670) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_bindings_checksum_method_folder_list() != 28424) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_bindings_checksum_method_stop_stop() != 64417) {

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "4ac3e6195156bcef"
+const val BUILD_STAMP: String = "fc7e1bcff4228c74"

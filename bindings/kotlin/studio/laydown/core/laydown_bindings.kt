@@ -657,32 +657,38 @@ internal interface UniffiCallbackInterfaceFolderMethod1 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
 }
 internal interface UniffiCallbackInterfaceFolderMethod2 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`uniffiOutReturn`: ByteByReference,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceFolderMethod3 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,)
 }
 internal interface UniffiCallbackInterfaceWatchMethod0 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`soFar`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
 }
-@Structure.FieldOrder("uniffiFree", "uniffiClone", "get", "put", "list")
+@Structure.FieldOrder("uniffiFree", "uniffiClone", "get", "put", "remove", "list")
 internal open class UniffiVTableCallbackInterfaceFolder(
     @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
     @JvmField internal var `uniffiClone`: UniffiCallbackInterfaceClone? = null,
     @JvmField internal var `get`: UniffiCallbackInterfaceFolderMethod0? = null,
     @JvmField internal var `put`: UniffiCallbackInterfaceFolderMethod1? = null,
-    @JvmField internal var `list`: UniffiCallbackInterfaceFolderMethod2? = null,
+    @JvmField internal var `remove`: UniffiCallbackInterfaceFolderMethod2? = null,
+    @JvmField internal var `list`: UniffiCallbackInterfaceFolderMethod3? = null,
 ) : Structure() {
     class UniffiByValue(
         `uniffiFree`: UniffiCallbackInterfaceFree? = null,
         `uniffiClone`: UniffiCallbackInterfaceClone? = null,
         `get`: UniffiCallbackInterfaceFolderMethod0? = null,
         `put`: UniffiCallbackInterfaceFolderMethod1? = null,
-        `list`: UniffiCallbackInterfaceFolderMethod2? = null,
-    ): UniffiVTableCallbackInterfaceFolder(`uniffiFree`,`uniffiClone`,`get`,`put`,`list`,), Structure.ByValue
+        `remove`: UniffiCallbackInterfaceFolderMethod2? = null,
+        `list`: UniffiCallbackInterfaceFolderMethod3? = null,
+    ): UniffiVTableCallbackInterfaceFolder(`uniffiFree`,`uniffiClone`,`get`,`put`,`remove`,`list`,), Structure.ByValue
 
    internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceFolder) {
         `uniffiFree` = other.`uniffiFree`
         `uniffiClone` = other.`uniffiClone`
         `get` = other.`get`
         `put` = other.`put`
+        `remove` = other.`remove`
         `list` = other.`list`
     }
 
@@ -853,6 +859,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_folder_put(
     ): Int
+    external fun uniffi_laydown_bindings_checksum_method_folder_remove(
+    ): Int
     external fun uniffi_laydown_bindings_checksum_method_folder_list(
     ): Int
     external fun uniffi_laydown_bindings_checksum_method_stop_stop(
@@ -1017,6 +1025,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_method_folder_put(`ptr`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
+    external fun uniffi_laydown_bindings_fn_method_folder_remove(`ptr`: Long,`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Byte
     external fun uniffi_laydown_bindings_fn_method_folder_list(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_bindings_fn_clone_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
@@ -1343,7 +1353,10 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_bindings_checksum_method_folder_put() and 0xFFFF) != 51840) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_bindings_checksum_method_folder_list() and 0xFFFF) != 2709) {
+    if ((lib.uniffi_laydown_bindings_checksum_method_folder_remove() and 0xFFFF) != 63670) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_bindings_checksum_method_folder_list() and 0xFFFF) != 28424) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_bindings_checksum_method_stop_stop() and 0xFFFF) != 64417) {
@@ -1902,6 +1915,11 @@ public interface Folder {
     fun `put`(`path`: kotlin.String, `bytes`: kotlin.ByteArray)
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+    fun `remove`(`path`: kotlin.String): kotlin.Boolean
+    
+    /**
      * All files whose path begins with `devices/`.
      */
     fun `list`(): List<FolderEntry>
@@ -2051,6 +2069,24 @@ open class FolderImpl: Disposable, AutoCloseable, Folder
 
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+    @Throws(FolderException::class)override fun `remove`(`path`: kotlin.String): kotlin.Boolean {
+            return FfiConverterBoolean.lift(
+    callWithHandle {
+    uniffiRustCallWithError(FolderException) { _status ->
+    UniffiLib.uniffi_laydown_bindings_fn_method_folder_remove(
+        it,
+        
+        FfiConverterString.lower(`path`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * All files whose path begins with `devices/`.
      */
     @Throws(FolderException::class)override fun `list`(): List<FolderEntry> {
@@ -2119,7 +2155,24 @@ internal object uniffiCallbackInterfaceFolder {
             )
         }
     }
-    internal object `list`: UniffiCallbackInterfaceFolderMethod2 {
+    internal object `remove`: UniffiCallbackInterfaceFolderMethod2 {
+        override fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`uniffiOutReturn`: ByteByReference,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeFolder.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`remove`(
+                    FfiConverterString.lift(`path`),
+                )
+            }
+            val writeReturn = { value: kotlin.Boolean -> uniffiOutReturn.setValue(FfiConverterBoolean.lower(value)) }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: FolderException -> FfiConverterTypeFolderError.lower(e) }
+            )
+        }
+    }
+    internal object `list`: UniffiCallbackInterfaceFolderMethod3 {
         override fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,) {
             val uniffiObj = FfiConverterTypeFolder.handleMap.get(uniffiHandle)
             val makeCall = { ->
@@ -2153,6 +2206,7 @@ internal object uniffiCallbackInterfaceFolder {
         uniffiClone,
         `get`,
         `put`,
+        `remove`,
         `list`,
     )
 
