@@ -175,7 +175,8 @@ impl Round<'_> {
         self.photographs(&there)?;
         self.remove_open(&there)?;
         self.say(there.strange);
-        Ok(())
+        // Whoever watches is told also where there was nothing to do but to look.
+        if self.so_far.done == 0 { self.step() } else { Ok(()) }
     }
 
     fn say(&mut self, strange: usize) {
