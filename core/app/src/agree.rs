@@ -6,7 +6,7 @@ use std::sync::atomic::AtomicBool;
 use laydown_store::journal::DeviceId;
 use laydown_sync::{Connection, Options, Outcome, Patience, Place, Progress, RemoteError, Secret, Shelf, sync};
 
-use crate::{Meeting, MeetingAt, MeetingPlace, Now, Studio, StudioError, Value};
+use crate::{Meeting, MeetingAt, MeetingFailure, MeetingPlace, Now, Studio, StudioError, Value};
 
 /// How a meeting is to go.
 pub struct How<'a> {
@@ -57,7 +57,8 @@ pub fn agree(studio: &Studio, now: Now, how: &How<'_>, watch: &mut dyn FnMut(SoF
             Ok(sentence)
         }
         Err(error) => {
-            studio.met(now, Err(said(studio, &error)?))?;
+            let locked = matches!(error, RemoteError::WrongPassphrase { .. } | RemoteError::NoPassphrase);
+            studio.met(now, Err(MeetingFailure { sentence: said(studio, &error)?, locked }))?;
             Err(to_studio(error))
         }
     }
@@ -71,7 +72,8 @@ fn round(
 ) -> Result<Outcome, RemoteError> {
     let passphrase =
         if place.sealed { Some(secret(how, "passphrase").ok_or(RemoteError::NoPassphrase)?) } else { None };
-    let options = Options { passphrase, metered: how.metered && place.photographs_wait, check: how.check };
+    let options =
+        Options { passphrase, metered: how.metered && place.photographs_wait, check: how.check, afresh: place.afresh };
     let server = server(place, how)?;
     let shelf: &dyn Shelf = match (&server, how.folder) {
         (Some(server), _) => server,
@@ -144,7 +146,7 @@ fn to_studio(error: RemoteError) -> StudioError {
     let refused = |field: &str| StudioError::Refused { field: field.to_owned(), sentence: sentence.clone() };
     match error {
         RemoteError::WrongPassword => refused("password"),
-        RemoteError::WrongPassphrase | RemoteError::NoPassphrase => refused("passphrase"),
+        RemoteError::WrongPassphrase { .. } | RemoteError::NoPassphrase => refused("passphrase"),
         RemoteError::WrongAddress => refused("address"),
         RemoteError::Store(error) => error.into(),
         _ => StudioError::Elsewhere { sentence },

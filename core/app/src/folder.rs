@@ -74,6 +74,9 @@ pub trait Folder: Send + Sync {
     /// Puts a whole file there, with the folders that it lies in, in the place of one that is there already.
     fn put(&self, path: String, bytes: Vec<u8>) -> Result<(), FolderError>;
 
+    /// Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+    fn remove(&self, path: String) -> Result<bool, FolderError>;
+
     /// All files whose path begins with `devices/`.
     fn list(&self) -> Result<Vec<FolderEntry>, FolderError>;
 }
@@ -96,6 +99,10 @@ impl Folder for AtPath {
         Ok(self.0.put(&path, bytes)?)
     }
 
+    fn remove(&self, path: String) -> Result<bool, FolderError> {
+        Ok(self.0.remove(&path)?)
+    }
+
     fn list(&self) -> Result<Vec<FolderEntry>, FolderError> {
         Ok(self.0.list()?.into_iter().map(|Entry { path, size }| FolderEntry { path, size }).collect())
     }
@@ -112,6 +119,10 @@ impl Shelf for Reached {
 
     fn put(&self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError> {
         Ok(self.0.put(path.to_owned(), bytes)?)
+    }
+
+    fn remove(&self, path: &str) -> Result<bool, RemoteError> {
+        Ok(self.0.remove(path.to_owned())?)
     }
 
     fn list(&self) -> Result<Vec<Entry>, RemoteError> {

@@ -59,7 +59,7 @@ pub use kiln::{
     Choice, CompareLine, CompareView, ContactSheetView, ContactTile, FaultChip, Filter, FiringState, FiringView,
     KilnView, Look, LookView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView, Tick, WaitingRow, ZoneQuestion,
 };
-pub use meeting::{Meeting, MeetingAt, MeetingPlace, MeetingView};
+pub use meeting::{Meeting, MeetingAt, MeetingFailure, MeetingPlace, MeetingView};
 pub use sheet::{
     Drawing, FieldKind, Grip, Ink, Item, Point, Redrawn, Shape, SheetEntry, SheetField, SheetKind, SheetView, Spot,
     Touch, Value,

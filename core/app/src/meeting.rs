@@ -15,6 +15,7 @@ use super::words::count;
 use super::{Note, Now, Result, Studio};
 use laydown_store::journal::DeviceId;
 use laydown_store::{Transaction, devices, this_device};
+use laydown_sync::SYNC_RECORD;
 
 /// The place, as it is remembered.
 const PLACE: &str = "meeting_place";
@@ -32,6 +33,9 @@ pub struct MeetingPlace {
     pub sealed: bool,
     /// Whether photographs wait while every byte costs.
     pub photographs_wait: bool,
+    /// Whether to go on, once, where what is sealed there cannot be opened: with a key of this phone's own.
+    #[serde(default)]
+    pub afresh: bool,
 }
 
 /// Where a meeting place is.
@@ -128,12 +132,24 @@ fn both(entries: usize, photographs: usize) -> Option<String> {
     (!parts.is_empty()).then(|| parts.join(" and "))
 }
 
+/// Why a meeting came to nothing.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct MeetingFailure {
+    /// What happened, and what is to be done.
+    pub sentence: String,
+    /// Whether files there are sealed and could not be opened.
+    pub locked: bool,
+}
+
 /// The last meetings.
 #[derive(Debug, Default, Serialize, Deserialize)]
 struct Meetings {
     agreed: Option<Agreed>,
     /// When it was last tried in vain since then, unix ms, and why.
     failed: Option<(i64, String)>,
+    /// Whether that was because files there are sealed and could not be opened.
+    #[serde(default)]
+    locked: bool,
 }
 
 #[derive(Debug, Serialize, Deserialize)]
@@ -174,6 +190,7 @@ impl Studio {
             let folder = meeting_place(tx.conn())?.map(|place| place.folder().to_owned()).unwrap_or_default();
             tx.choose(PLACE, None)?;
             tx.choose(MEETINGS, None)?;
+            tx.choose(SYNC_RECORD, None)?;
             Ok(if place_of_backups(tx.conn())?.as_deref() == Some(&*folder) { String::new() } else { folder })
         })?;
         Ok(stored.value)
@@ -193,16 +210,21 @@ impl Studio {
     ///
     /// # Errors
     /// When the file cannot be written.
-    pub fn met(&self, now: Now, came: std::result::Result<Meeting, String>) -> Result<()> {
+    pub fn met(&self, now: Now, came: std::result::Result<Meeting, MeetingFailure>) -> Result<()> {
         self.command(now, |tx| {
             let before = meetings(tx.conn())?;
             let after = match came {
                 Ok(meeting) => {
                     let own = own_entries(tx.conn())?;
-                    Meetings { agreed: Some(Agreed { at: now.unix_ms, own, meeting }), failed: None }
+                    Meetings { agreed: Some(Agreed { at: now.unix_ms, own, meeting }), failed: None, locked: false }
                 }
-                Err(sentence) => Meetings { failed: Some((now.unix_ms, sentence)), ..before },
+                Err(MeetingFailure { sentence, locked }) => {
+                    Meetings { failed: Some((now.unix_ms, sentence)), locked, ..before }
+                }
             };
+            if let (None, Some(place)) = (&after.failed, meeting_place(tx.conn())?.filter(|place| place.afresh)) {
+                remember(tx, PLACE, &MeetingPlace { afresh: false, ..place })?;
+            }
             remember(tx, MEETINGS, &after)
         })?;
         Ok(())
@@ -222,10 +244,16 @@ pub(super) fn meeting_place(conn: &Connection) -> Result<Option<MeetingPlace>> {
     remembered(conn, PLACE)
 }
 
+/// Whether the last meeting failed because files there are sealed and could not be opened.
+pub(super) fn is_locked(conn: &Connection) -> Result<bool> {
+    Ok(meetings(conn)?.locked)
+}
+
 /// Chooses `place`. What came of the meetings at another one says nothing any more.
 pub(super) fn choose_meeting_place(tx: &mut Transaction<'_>, place: &MeetingPlace) -> Result<()> {
     if meeting_place(tx.conn())?.is_none_or(|before| before.at != place.at) {
         tx.choose(MEETINGS, None)?;
+        tx.choose(SYNC_RECORD, None)?;
     }
     remember(tx, PLACE, place)
 }

@@ -36,12 +36,41 @@ pub enum RemoteError {
         "The server could not prove who it is, so nothing was sent. Check the address, or ask who runs the server."
     )]
     Certificate,
-    /// The files there were sealed with another passphrase.
-    #[error("This is not the passphrase of the files there. Type it again.")]
-    WrongPassphrase,
+    /// There are keys, and the passphrase opens none of them.
+    #[error("This is not the passphrase of the files there. {}: type it again, or choose to start afresh there.", keys_that_stay_shut(*keys))]
+    WrongPassphrase {
+        /// How many keys it did not open.
+        keys: usize,
+    },
     /// The files there are sealed, and no passphrase was given.
     #[error("The files there are sealed. Type their passphrase.")]
     NoPassphrase,
+    /// Files there were not sealed with this passphrase. They count for nothing.
+    #[error(
+        "{} not encrypted with your passphrase, and left out. If another phone of yours put them there, type the same passphrase on it.",
+        files_are(*files)
+    )]
+    StrangeFiles {
+        /// How many.
+        files: usize,
+    },
+    /// Files there are sealed, and this phone meets the others without a passphrase. They count for nothing.
+    #[error("{} encrypted, and left out. If your phones use a passphrase, type it here too.", files_are(*files))]
+    SealedFiles {
+        /// How many.
+        files: usize,
+    },
+    /// What was put there before is gone from there, or older files came back.
+    #[error(
+        "The sync location shows older data than last time. Your data is safe on this phone, and what it has was put there again."
+    )]
+    OlderThanLastTime,
+    /// Own files from before the place was sealed lie there still, for they cannot be removed.
+    #[error("{} there from before, not encrypted. Remove those whose names do not end in “.age”.", files_lie(*files))]
+    LeftUnsealed {
+        /// How many.
+        files: usize,
+    },
     /// A file of the journal is not as it was written. It is skipped and asked for again next time.
     #[error("{0} It was left out. On the phone that wrote it, choose “Check what is there”.")]
     DamagedSegment(SegmentError),
@@ -97,6 +126,23 @@ pub enum RemoteError {
     /// This device's own studio could not be read or written, or contradicts what is there.
     #[error(transparent)]
     Store(#[from] StoreError),
+}
+
+/// "The key of 1 phone does not open".
+fn keys_that_stay_shut(keys: usize) -> String {
+    if keys == 1 {
+        "The key of 1 phone does not open".to_owned()
+    } else {
+        format!("The keys of {keys} phones do not open")
+    }
+}
+
+fn files_are(files: usize) -> String {
+    if files == 1 { "1 file there is".to_owned() } else { format!("{files} files there are") }
+}
+
+fn files_lie(files: usize) -> String {
+    if files == 1 { "1 file of this phone is".to_owned() } else { format!("{files} files of this phone are") }
 }
 
 impl RemoteError {

@@ -5,7 +5,10 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 use laydown_store::journal::{DeviceId, Event};
 use laydown_store::photos::verified;
-use laydown_store::{Ingested, Store, StoreError, events_in, query, without_gaps};
+use laydown_store::{Ingested, Store, StoreError, chosen, events_in, query, without_gaps};
+
+/// Under this name a phone remembers what it knows of its sync location. It holds for one place only.
+pub const SYNC_RECORD: &str = "sync_record";
 
 /// A studio that can be kept alike with others.
 pub trait Journal {
@@ -47,6 +50,18 @@ pub trait Journal {
     /// # Errors
     /// When it cannot be kept.
     fn adopt(&self, sha256: &str, picture: &[u8]) -> Result<bool, StoreError>;
+
+    /// What [`Journal::remember`] was given last; `None` where that was never, or for another place.
+    ///
+    /// # Errors
+    /// When the studio cannot be read.
+    fn remembered(&self) -> Result<Option<String>, StoreError>;
+
+    /// Remembers what this device knows of the place, on this device alone.
+    ///
+    /// # Errors
+    /// When it cannot be written.
+    fn remember(&self, text: &str) -> Result<(), StoreError>;
 }
 
 impl Journal for Store {
@@ -86,6 +101,15 @@ impl Journal for Store {
         self.photos().put(&photo)?;
         self.settle_photos()?;
         Ok(true)
+    }
+
+    fn remembered(&self) -> Result<Option<String>, StoreError> {
+        self.read(|conn| chosen(conn, SYNC_RECORD))
+    }
+
+    fn remember(&self, text: &str) -> Result<(), StoreError> {
+        self.transact(now_ms(), |tx| tx.choose(SYNC_RECORD, Some(text)))?;
+        Ok(())
     }
 }
 

@@ -5,23 +5,28 @@
 //!
 //! ```text
 //! devices/WRITER/journal/DEVICE/000000000001-000000000500.jsonl.zst   events of a device, see laydown_store::journal::segment
+//! devices/WRITER/journal/DEVICE/000000000001-000000000500.jsonl.zst.TAG.age    the same, sealed
 //! devices/WRITER/photos/SHA256.picture                                 a photograph, JPEG or PNG
 //! devices/WRITER/key.age                                               where the files are sealed: what opens them
 //! ```
 //!
-//! Each device writes only below its own name, and never changes a file it has put there, so the place needs to know
-//! nothing but get, put and list, and two devices never stand in each other's way. Nearly always WRITER is DEVICE; a device
+//! Each device writes only below its own name, and never changes a file it has put there. It merges its small segments into
+//! larger ones, and removes the small ones where the place can do that; so the place needs to know nothing but get, put,
+//! list and remove, and two devices never stand in each other's way. Nearly always WRITER is DEVICE; a device
 //! puts down another's events only where the shelf lacks them, as after the other was lost and its studio came back from a
 //! backup. A photograph is put there once, by whoever comes first.
 //!
 //! With a passphrase every file is sealed by age before it leaves the phone, and its name ends in `.age`. Then the shelf's
 //! owner can read which devices there are, how many events each has made and when, and how many photographs and how large;
 //! a photograph's name says nothing of what it shows. `age --decrypt` and the passphrase open `key.age`, which holds the
-//! identity that opens the files beside it.
+//! identity that opens the files beside it. With a passphrase only what it opens counts for anything; TAG shows that before a
+//! file is fetched. What this phone itself put or read there it remembers, and says when that is gone.
 
 mod error;
 mod journal;
+mod listing;
 mod place;
+mod record;
 mod seal;
 mod shelf;
 mod sync;
@@ -29,7 +34,7 @@ mod transport;
 mod webdav;
 
 pub use error::RemoteError;
-pub use journal::Journal;
+pub use journal::{Journal, SYNC_RECORD};
 pub use place::{Connection, Patience, Place, Secret};
 pub use shelf::{Entry, Shelf};
 pub use sync::{Options, Outcome, Progress, sync};

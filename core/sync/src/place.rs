@@ -9,6 +9,7 @@ use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::time::Duration;
 
 use futures_core::Stream;
+use futures_util::future::join_all;
 use http::StatusCode;
 use opendal::services::{Fs, S3, Webdav};
 use opendal::{Buffer, EntryMode, ErrorKind, HttpTransporter, OperationContext, Operator};
@@ -221,6 +222,15 @@ impl Connection {
         timeout(limit, attempt()).await.map_err(|_| Refusal::TooSlow)?
     }
 
+    /// A file of at most `most` bytes; `None` where there is none.
+    async fn get_patiently(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
+        match self.patiently(ANSWERS_TO_GET, most, async || self.read(path, most).await).await {
+            Ok(bytes) => Ok(Some(bytes)),
+            Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
+            Err(error) => Err(error.into()),
+        }
+    }
+
     /// A file of at most `most` bytes.
     async fn read(&self, path: &str, most: u64) -> opendal::Result<Vec<u8>> {
         let reader = self.operator.reader(&format!("{}{path}", self.root)).await?;
@@ -322,11 +332,19 @@ impl Connection {
 
 impl Shelf for Connection {
     fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
-        match self.wait(self.patiently(ANSWERS_TO_GET, most, async || self.read(path, most).await))? {
-            Ok(bytes) => Ok(Some(bytes)),
-            Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
-            Err(error) => Err(error.into()),
-        }
+        self.wait(self.get_patiently(path, most))?
+    }
+
+    fn get_many(&self, files: &[(&str, u64)]) -> Result<Vec<Option<Vec<u8>>>, RemoteError> {
+        let reading = files.iter().map(|(path, most)| self.get_patiently(path, *most));
+        let read = self.wait(join_all(reading))?;
+        read.into_iter().map(|read| if let Err(RemoteError::TooLong) = read { Ok(None) } else { read }).collect()
+    }
+
+    fn remove(&self, path: &str) -> Result<bool, RemoteError> {
+        let path = format!("{}{path}", self.root);
+        self.wait(self.patiently(ANSWERS_TO_GET, 0, async || self.operator.delete(&path).await))??;
+        Ok(true)
     }
 
     fn put(&self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError> {

@@ -3,8 +3,15 @@
 //! A passphrase is stretched for about a second, which cannot be done for every file. So it opens one small file, `key.age`,
 //! which holds an identity, and that opens the others. A device that comes new takes over the key that it finds; where two
 //! came at once each has its own, and everyone opens both with the same passphrase.
+//!
+//! Whom a file is sealed for stands in no file but `key.age`, so only who knows the passphrase can seal one that opens. The name
+//! of a sealed segment carries a tag besides, which shows the same before it is fetched.
 
 use std::io::{Read, Write};
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::{RecvTimeoutError, channel};
+use std::thread;
+use std::time::Duration;
 
 use age::secrecy::ExposeSecret;
 use age::{DecryptError, Decryptor, Encryptor, scrypt, x25519};
@@ -16,10 +23,18 @@ use crate::{RemoteError, Secret};
 pub(crate) const SEALED: &str = ".age";
 /// scrypt's work: 2 to this, which takes 64 MB and about half a second on a phone.
 const WORK: u8 = 16;
-/// More than this is not tried, whatever a key's file asks for: 256 MB.
-const MOST_WORK: u8 = 18;
+/// More than laydown itself asks for is not tried, whatever a key's file says.
+const MOST_WORK: u8 = WORK;
 /// The most bytes of a file that holds a key.
 pub(crate) const MOST_KEY: u64 = 4_096;
+/// The hexadecimal digits of a tag.
+pub(crate) const TAG: usize = 32;
+/// The most bytes of a sealed file's head, and the most stanzas in it: laydown writes one, and age adds one that means nothing.
+const MOST_HEAD: usize = 4_096;
+const MOST_STANZAS: usize = 4;
+const MAGIC: &[u8] = b"age-encryption.org/v1\n";
+/// How often it is looked whether to stop while a passphrase is stretched.
+const LOOK: Duration = Duration::from_millis(50);
 
 /// An identity that opens sealed files, and the file it lies in.
 pub(crate) struct Key {
@@ -30,30 +45,55 @@ pub(crate) struct Key {
 
 impl Key {
     /// A new key, sealed with `passphrase`.
-    pub(crate) fn new(passphrase: &Secret) -> Result<Key, RemoteError> {
-        let identity = x25519::Identity::generate();
-        let mut recipient = scrypt::Recipient::new(passphrase.clone());
-        recipient.set_work_factor(WORK);
-        let file = encrypt(&recipient, identity.to_string().expose_secret().as_bytes())?;
-        Ok(Key { identity, file })
+    pub(crate) fn new(passphrase: &Secret, stop: &AtomicBool) -> Result<Key, RemoteError> {
+        let passphrase = passphrase.clone();
+        let_go(stop, move || {
+            let identity = x25519::Identity::generate();
+            let mut recipient = scrypt::Recipient::new(passphrase);
+            recipient.set_work_factor(WORK);
+            let file = encrypt(&recipient, identity.to_string().expose_secret().as_bytes())?;
+            Ok(Key { identity, file })
+        })?
     }
 
-    /// The key in a file; `None` where it is none or damaged.
+    /// The key in a file; `None` where it is none, is damaged, or `passphrase` does not open it.
     ///
     /// # Errors
-    /// Where `passphrase` does not open it.
-    pub(crate) fn open(file: Vec<u8>, passphrase: &Secret) -> Result<Option<Key>, RemoteError> {
-        let mut opens = scrypt::Identity::new(passphrase.clone());
-        opens.set_max_work_factor(MOST_WORK);
-        let text = match decrypt(&opens, &file) {
-            Ok(text) => text,
-            Err(DecryptError::DecryptionFailed | DecryptError::KeyDecryptionFailed | DecryptError::NoMatchingKeys) => {
-                return Err(RemoteError::WrongPassphrase);
-            }
-            Err(_) => return Ok(None),
+    /// [`RemoteError::Stopped`] soon after `stop` is set.
+    pub(crate) fn open(file: Vec<u8>, passphrase: &Secret, stop: &AtomicBool) -> Result<Option<Key>, RemoteError> {
+        if !Key::is_one(&file) {
+            return Ok(None);
+        }
+        let passphrase = passphrase.clone();
+        let_go(stop, move || {
+            let mut opens = scrypt::Identity::new(passphrase);
+            opens.set_max_work_factor(MOST_WORK);
+            let text = decrypt(&opens, &file).ok()?;
+            let identity = std::str::from_utf8(&text).ok()?.parse().ok()?;
+            Some(Key { identity, file })
+        })
+    }
+
+    /// Whether a file is worth stretching a passphrase for: short, for one passphrase, and asking for no more than [`MOST_WORK`].
+    pub(crate) fn is_one(file: &[u8]) -> bool {
+        let work = || {
+            let stanzas = stanzas_of(file)?;
+            let [stanza] = &stanzas[..] else { return None };
+            let mut words = stanza.split(' ');
+            let (Some("scrypt"), Some(_), Some(work), None) = (words.next(), words.next(), words.next(), words.next())
+            else {
+                return None;
+            };
+            work.parse::<u8>().ok()
         };
-        let identity = std::str::from_utf8(&text).ok().and_then(|text| text.parse().ok());
-        Ok(identity.map(|identity| Key { identity, file }))
+        file.len() as u64 <= MOST_KEY && work().is_some_and(|work| work <= MOST_WORK)
+    }
+
+    /// What the name of a sealed segment carries: only who has the key can tell, and can make one for another path.
+    pub(crate) fn tag(&self, path: &str) -> String {
+        let mut tag = self.keyed("name of a segment", path);
+        tag.truncate(TAG);
+        tag
     }
 
     pub(crate) fn seal(&self, bytes: &[u8]) -> Result<Vec<u8>, RemoteError> {
@@ -62,21 +102,50 @@ impl Key {
 
     /// What was sealed; `None` where it was sealed with another key, or is damaged.
     pub(crate) fn unseal(&self, sealed: &[u8]) -> Option<Vec<u8>> {
+        stanzas_of(sealed)?;
         decrypt(&self.identity, sealed).ok()
     }
 
     /// What a photograph is called among sealed files: its own name would tell whoever has the same picture that it is here.
     pub(crate) fn name_of(&self, sha256: &str) -> String {
+        self.keyed("", sha256)
+    }
+
+    fn keyed(&self, what: &str, text: &str) -> String {
         let secret = self.identity.to_string();
-        let sum = Sha256::new().chain_update(secret.expose_secret()).chain_update(sha256).finalize();
+        let parts = [secret.expose_secret(), what, text];
+        let sum = parts.into_iter().fold(Sha256::new(), |sum, part| sum.chain_update(part)).finalize();
         sum.iter().map(|byte| format!("{byte:02x}")).collect()
     }
 }
 
-/// The fewest bytes that sealing `plain` bytes gives: age's shortest head, then 16 bytes for each 64 KiB begun.
-pub(crate) fn least_sealed(plain: u64) -> u64 {
-    const HEAD: u64 = 184;
-    HEAD + plain + 16 * plain.div_ceil(64 << 10).max(1)
+/// The stanzas of an age file, each its first line without the arrow; `None` where its head is longer than laydown's can be.
+fn stanzas_of(sealed: &[u8]) -> Option<Vec<&str>> {
+    let head = sealed.strip_prefix(MAGIC)?;
+    let head = &head[..head.len().min(MOST_HEAD)];
+    let end = head.windows(4).position(|four| four == b"\n---")?;
+    let head = std::str::from_utf8(&head[..end]).ok()?;
+    let stanzas: Vec<&str> = head.lines().filter_map(|line| line.strip_prefix("-> ")).collect();
+    (stanzas.len() <= MOST_STANZAS).then_some(stanzas)
+}
+
+/// What `work` answers. Where `stop` is set meanwhile it is let go at once: it ends by itself, and nobody waits for it.
+fn let_go<T: Send + 'static>(stop: &AtomicBool, work: impl FnOnce() -> T + Send + 'static) -> Result<T, RemoteError> {
+    let (done, answer) = channel();
+    thread::spawn(move || {
+        // Whoever asked may have stopped waiting.
+        let _ = done.send(work());
+    });
+    while !stop.load(Ordering::Relaxed) {
+        match answer.recv_timeout(LOOK) {
+            Ok(answer) => return Ok(answer),
+            Err(RecvTimeoutError::Timeout) => {}
+            Err(RecvTimeoutError::Disconnected) => {
+                return Err(RemoteError::Failed { details: "a key could not be opened".to_owned() });
+            }
+        }
+    }
+    Err(RemoteError::Stopped)
 }
 
 fn encrypt(recipient: &dyn age::Recipient, bytes: &[u8]) -> Result<Vec<u8>, RemoteError> {
@@ -99,7 +168,12 @@ fn decrypt(identity: &dyn age::Identity, sealed: &[u8]) -> Result<Vec<u8>, Decry
 
 #[cfg(test)]
 mod tests {
+    use std::sync::Arc;
+    use std::time::Instant;
+
     use super::*;
+
+    static GO: AtomicBool = AtomicBool::new(false);
 
     fn secret(text: &str) -> Secret {
         Secret::from(text.to_owned())
@@ -107,24 +181,26 @@ mod tests {
 
     #[test]
     fn a_key_opens_with_its_passphrase_alone() {
-        let key = Key::new(&secret("slip and sieve")).unwrap();
-        let again = Key::open(key.file.clone(), &secret("slip and sieve")).unwrap().unwrap();
+        let key = Key::new(&secret("slip and sieve"), &GO).unwrap();
+        let opened = |file: &[u8], passphrase| Key::open(file.to_vec(), &secret(passphrase), &GO).unwrap();
+        let again = opened(&key.file, "slip and sieve").unwrap();
         let sealed = key.seal(b"a coat").unwrap();
         assert_eq!(again.unseal(&sealed).unwrap(), b"a coat");
-        assert_eq!(again.name_of("ab"), key.name_of("ab"));
+        assert_eq!((again.name_of("ab"), again.tag("ab")), (key.name_of("ab"), key.tag("ab")));
         assert_ne!(key.name_of("ab"), key.name_of("cd"));
-        assert!(matches!(Key::open(key.file.clone(), &secret("slip and Sieve")), Err(RemoteError::WrongPassphrase)));
-        assert!(Key::open(key.file[..40].to_vec(), &secret("slip and sieve")).unwrap().is_none());
-        assert!(Key::open(b"nothing".to_vec(), &secret("slip and sieve")).unwrap().is_none());
+        assert_ne!(key.tag("ab"), key.tag("cd"));
+        assert_eq!(key.tag("ab").len(), TAG);
+        assert!(opened(&key.file, "slip and Sieve").is_none());
+        assert!(opened(&key.file[..40], "slip and sieve").is_none());
+        assert!(opened(b"nothing", "slip and sieve").is_none());
     }
 
     #[test]
-    fn what_is_sealed_is_at_least_so_long_and_no_cut_or_flip_passes() {
+    fn no_cut_or_flip_of_what_is_sealed_passes() {
         let identity = x25519::Identity::generate();
         let key = Key { identity, file: Vec::new() };
         for length in [0, 1, 65_535, 65_536, 65_537, 200_000] {
             let sealed = key.seal(&vec![7; length]).unwrap();
-            assert!(sealed.len() as u64 >= least_sealed(length as u64), "{length}");
             assert_eq!(key.unseal(&sealed).unwrap().len(), length);
             assert!(key.unseal(&sealed[..sealed.len() - 1]).is_none());
         }
@@ -134,5 +210,45 @@ mod tests {
             flipped[at] ^= 1;
             assert!(key.unseal(&flipped).is_none(), "{at}");
         }
+    }
+
+    #[test]
+    fn a_key_that_asks_for_much_is_never_stretched_for() {
+        let head = |stanzas: &str| [MAGIC, stanzas.as_bytes(), b"\n--- mac\n"].concat();
+        let stanza = |work: &str| format!("-> scrypt c2FsdHNhbHRzYWx0c2FsdA {work}\nAAAA");
+        assert!(Key::is_one(&head(&stanza("16"))));
+        for work in ["17", "18", "30", "63", "256", "99999999999999999999", "-1", "", "16 16"] {
+            assert!(!Key::is_one(&head(&stanza(work))), "{work}");
+        }
+        assert!(!Key::is_one(&head(&[stanza("1"), stanza("1")].join("\n"))));
+        assert!(!Key::is_one(&head(&"-> X25519 AAAA\nAAAA\n".repeat(2))));
+        assert!(!Key::is_one(&[head(&stanza("16")), vec![0; MOST_KEY as usize]].concat()));
+    }
+
+    #[test]
+    fn a_head_of_many_recipients_is_not_tried() {
+        let key = Key { identity: x25519::Identity::generate(), file: Vec::new() };
+        let recipients: Vec<_> = (0..40).map(|_| key.identity.to_public()).collect();
+        let all = recipients.iter().map(|recipient| recipient as &dyn age::Recipient);
+        let mut sealed = Vec::new();
+        let mut writer = Encryptor::with_recipients(all).unwrap().wrap_output(&mut sealed).unwrap();
+        writer.write_all(b"a coat").unwrap();
+        writer.finish().unwrap();
+        assert!(decrypt(&key.identity, &sealed).is_ok(), "age itself would go through them all");
+        assert!(key.unseal(&sealed).is_none());
+    }
+
+    #[test]
+    fn whoever_waits_for_a_key_is_let_go() {
+        let stop = Arc::new(AtomicBool::new(false));
+        let setter = Arc::clone(&stop);
+        thread::spawn(move || {
+            thread::sleep(Duration::from_millis(100));
+            setter.store(true, Ordering::Relaxed);
+        });
+        let begun = Instant::now();
+        let stopped = let_go(&stop, || thread::sleep(Duration::from_secs(60)));
+        assert!(matches!(stopped, Err(RemoteError::Stopped)));
+        assert!(begun.elapsed() < Duration::from_secs(30), "{:?}", begun.elapsed());
     }
 }

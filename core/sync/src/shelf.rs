@@ -17,6 +17,28 @@ pub trait Shelf {
     /// As [`Shelf::get`], or when there is no room.
     fn put(&self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError>;
 
+    /// Removes a file; whether the place can do that.
+    ///
+    /// # Errors
+    /// As [`Shelf::get`].
+    fn remove(&self, _path: &str) -> Result<bool, RemoteError> {
+        Ok(false)
+    }
+
+    /// Several files, in their order, each with the most bytes it may have: as many at once as the place likes.
+    ///
+    /// # Errors
+    /// As [`Shelf::get`], and for the first that fails; one that is too long counts as none.
+    fn get_many(&self, files: &[(&str, u64)]) -> Result<Vec<Option<Vec<u8>>>, RemoteError> {
+        files
+            .iter()
+            .map(|(path, most)| match self.get(path, *most) {
+                Err(RemoteError::TooLong) => Ok(None),
+                other => other,
+            })
+            .collect()
+    }
+
     /// All files below `devices/`, at any depth.
     ///
     /// # Errors

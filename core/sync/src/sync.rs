@@ -1,6 +1,6 @@
 //! One round: what others put on the shelf comes here, what is new here goes there.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::rc::Rc;
 use std::sync::atomic::{AtomicBool, Ordering};
 
@@ -11,23 +11,44 @@ use sha2::{Digest, Sha256};
 
 use crate::error::damaged;
 use crate::journal::Journal;
-use crate::seal::{Key, MOST_KEY, SEALED, least_sealed};
+use crate::listing::{KEY, Listed, Lying, PICTURE, Picture, There, untagged};
+use crate::record::Record;
+use crate::seal::{Key, MOST_KEY, SEALED};
 use crate::shelf::{DEVICES, Entry, Shelf};
 use crate::{RemoteError, Secret};
 
 /// The most bytes of a file that is fetched: a photograph has at most 64 MB, a segment far less.
 const MOST_FILE: u64 = 66 << 20;
-const PICTURE: &str = ".picture";
+/// The most segments of one device that may turn out useless before the rest of them waits for the next round.
+const MOST_FAILURES: usize = 8;
+/// The same for all devices together of which this studio has no event.
+const MOST_STRANGE_FAILURES: usize = 32;
+/// The most segments of one device that are read in a round only to know whether they are whole.
+const MOST_CHECKS: usize = 16;
+/// More segments of a device than these that are not full are merged by this one, where it wrote them.
+const MOST_SMALL: usize = 16;
+/// Of so many bytes a segment counts as full, however few events it holds.
+const FULL: u64 = 1 << 20;
+/// Files that are asked for at once, and the most bytes of them together.
+const AT_ONCE: usize = 8;
+const BYTES_AT_ONCE: u64 = 16 << 20;
+/// The most segments that are planned ahead.
+const MOST_PLANNED: usize = 64;
+/// The most keys that are fetched of phones that are not known, and the most that are stretched for in a round.
+const MOST_STRANGE_KEYS: usize = 4;
+const MOST_STRETCHES: usize = 8;
 
 /// How a round is to go.
 #[derive(Debug, Clone, Default)]
 pub struct Options {
-    /// Seals what is put there and opens what is sealed there. What already lies there unsealed stays so.
+    /// Seals what is put there, and only what it opens counts. What this device put there unsealed before is sealed again.
     pub passphrase: Option<Secret>,
     /// Every byte costs: the journal alone, photographs another time.
     pub metered: bool,
     /// Reads everything that this device ever put there, and puts again what is damaged or gone.
     pub check: bool,
+    /// Goes on where nothing that is sealed there can be opened: with a key of its own, as the first phone would.
+    pub afresh: bool,
 }
 
 /// How far a round is.
@@ -56,7 +77,7 @@ pub struct Outcome {
     pub photographs_waiting: usize,
     /// Photographs that a record names and that are neither here nor there.
     pub photographs_missing: usize,
-    /// Files of this device's that were damaged or gone there, and were put again.
+    /// Files of this device's that were damaged there, and were put again.
     pub put_again: usize,
     /// Bytes that went either way.
     pub bytes: u64,
@@ -77,7 +98,7 @@ pub fn sync(
     stop: &AtomicBool,
     progress: &mut dyn FnMut(Progress),
 ) -> Result<Outcome, RemoteError> {
-    let there = There::of(shelf.list()?);
+    let before = Record::of(journal.remembered()?);
     let mut round = Round {
         journal,
         shelf,
@@ -86,92 +107,26 @@ pub fn sync(
         progress,
         so_far: Progress::default(),
         outcome: Outcome::default(),
-        forked: false,
+        record: before.clone(),
+        kept: before.clone(),
+        before,
         own_key: None,
-        keys: BTreeMap::new(),
+        ring: Vec::new(),
+        shut: 0,
+        strange_failures: 0,
+        strange: 0,
+        gone: false,
+        relisted: false,
+        older: false,
     };
-    round.unlock(&there)?;
-    round.fetch_events(&there)?;
-    round.look_after_own(&there)?;
-    round.put_events(&there)?;
-    round.photographs(&there)?;
+    let done = round.go();
+    // What was put and read counts, whatever came after it.
+    let remembered = round.remember();
+    done?;
+    remembered?;
     round.outcome.bytes = round.so_far.bytes;
     Ok(round.outcome)
 }
-
-/// A segment on the shelf.
-#[derive(Debug, Clone)]
-struct Lying {
-    writer: DeviceId,
-    name: Name,
-    file: Entry,
-}
-
-/// A photograph on the shelf.
-#[derive(Debug, Clone)]
-struct Picture {
-    writer: DeviceId,
-    file: Entry,
-}
-
-/// What lies on the shelf. Files of any other name are nobody's business here.
-#[derive(Default)]
-struct There {
-    segments: BTreeMap<DeviceId, Vec<Lying>>,
-    /// By the name without its endings, which is the SHA-256 or, sealed, what a key makes of it.
-    pictures: BTreeMap<String, Vec<Picture>>,
-    keys: BTreeMap<DeviceId, Entry>,
-    any_sealed: bool,
-}
-
-impl There {
-    fn of(entries: Vec<Entry>) -> There {
-        let mut there = There::default();
-        for file in entries {
-            let Some((writer, rest)) = file.path.strip_prefix(DEVICES).and_then(|path| path.split_once('/')) else {
-                continue;
-            };
-            let Ok(writer) = writer.parse().map(DeviceId) else { continue };
-            let open = rest.strip_suffix(SEALED).unwrap_or(rest);
-            let sealed = open != rest;
-            if rest == KEY {
-                there.keys.insert(writer, file);
-            } else if let Some(Ok(name)) = open.strip_prefix("journal/").map(str::parse::<Name>) {
-                there.any_sealed |= sealed;
-                there.segments.entry(name.device).or_default().push(Lying { writer, name, file });
-            } else if let Some(name) = open.strip_prefix("photos/").and_then(|name| name.strip_suffix(PICTURE)) {
-                there.any_sealed |= sealed;
-                there.pictures.entry(name.to_owned()).or_default().push(Picture { writer, file });
-            }
-        }
-        // The longest first, so that few files are fetched; then in any order that is always the same.
-        for segments in there.segments.values_mut() {
-            segments.sort_by(|a, b| (b.name.last, a.writer).cmp(&(a.name.last, b.writer)));
-        }
-        there
-    }
-
-    fn segments_of(&self, device: DeviceId) -> &[Lying] {
-        self.segments.get(&device).map_or(&[], Vec::as_slice)
-    }
-
-    /// How far the events of a device lie there, from the first on without a gap, in the segments of one writer or of all.
-    fn covered(&self, device: DeviceId, writer: Option<DeviceId>) -> i64 {
-        let mut covered = 0;
-        let by = |segment: &&Lying| writer.is_none_or(|writer| segment.writer == writer);
-        while let Some(next) = self.holding(device, covered + 1).find(by) {
-            covered = next.name.last;
-        }
-        covered
-    }
-
-    /// The segments that hold one event of a device.
-    fn holding(&self, device: DeviceId, seq: i64) -> impl Iterator<Item = &Lying> {
-        self.segments_of(device).iter().filter(move |segment| (segment.name.first..=segment.name.last).contains(&seq))
-    }
-}
-
-const KEY: &str = "key.age";
 
 struct Round<'a> {
     journal: &'a dyn Journal,
@@ -181,253 +136,470 @@ struct Round<'a> {
     progress: &'a mut dyn FnMut(Progress),
     so_far: Progress,
     outcome: Outcome,
-    /// Another device writes under this one's name.
-    forked: bool,
+    record: Record,
+    /// The record as it was when the round began.
+    before: Record,
+    /// The record as it is on the disk.
+    kept: Record,
     own_key: Option<Rc<Key>>,
-    /// The keys of other writers; `None` for one that could not be had.
-    keys: BTreeMap<DeviceId, Option<Rc<Key>>>,
+    /// All keys that the passphrase opens, the own one first.
+    ring: Vec<Rc<Key>>,
+    /// How many keys it does not open.
+    shut: usize,
+    strange_failures: usize,
+    /// Files that were fetched and that no key opens.
+    strange: usize,
+    /// A segment was listed and is not there.
+    gone: bool,
+    /// The place was listed a second time for that.
+    relisted: bool,
+    /// Something that was there is not there any more.
+    older: bool,
 }
 
 impl Round<'_> {
-    /// Finds or makes the key that this device seals with.
-    fn unlock(&mut self, there: &There) -> Result<(), RemoteError> {
+    fn go(&mut self) -> Result<(), RemoteError> {
+        let listed = Listed::of(self.shelf.list()?);
+        self.go_on()?;
+        self.unlock(&listed)?;
+        let mut there = self.admit(listed);
+        self.fetch_events(&there)?;
+        if self.gone {
+            // Another phone has merged its segments meanwhile.
+            there = self.admit(Listed::of(self.shelf.list()?));
+            self.relisted = true;
+            self.fetch_events(&there)?;
+        }
+        self.put_events(&mut there)?;
+        self.remember()?;
+        self.photographs(&there)?;
+        self.remove_open(&there)?;
+        self.say(there.strange);
+        // Whoever watches is told also where there was nothing to do but to look.
+        if self.so_far.done == 0 { self.step() } else { Ok(()) }
+    }
+
+    fn say(&mut self, strange: usize) {
+        let files = strange + self.strange + self.shut;
+        if files > 0 && self.sealed() {
+            self.outcome.troubles.push(RemoteError::StrangeFiles { files });
+        } else if files > 0 {
+            self.outcome.troubles.push(RemoteError::SealedFiles { files });
+        }
+        if self.older {
+            self.outcome.troubles.push(RemoteError::OlderThanLastTime);
+        }
+    }
+
+    fn sealed(&self) -> bool {
+        self.options.passphrase.is_some()
+    }
+
+    fn admit(&self, listed: Listed) -> There {
+        listed.admit(self.journal.device(), self.sealed().then_some(self.ring.as_slice()))
+    }
+
+    fn remember(&mut self) -> Result<(), RemoteError> {
+        if self.record != self.kept {
+            let text = serde_json::to_string(&self.record)
+                .map_err(|error| StoreError::Fault { details: error.to_string() })?;
+            self.journal.remember(&text)?;
+            self.kept = self.record.clone();
+        }
+        Ok(())
+    }
+
+    /// Finds or makes the key that this device seals with, and opens those of the others.
+    fn unlock(&mut self, listed: &Listed) -> Result<(), RemoteError> {
         let Some(passphrase) = &self.options.passphrase else {
-            return if there.any_sealed { Err(RemoteError::NoPassphrase) } else { Ok(()) };
+            let comes_new = !self.record.met_open() && !self.options.afresh;
+            return if listed.any_sealed() && comes_new { Err(RemoteError::NoPassphrase) } else { Ok(()) };
         };
         let me = self.journal.device();
-        let mut known = there.keys.get(&me).into_iter().chain(there.keys.values());
-        let found = known.find_map(|entry| self.read_key(entry, passphrase).transpose());
-        let key = found.unwrap_or_else(|| Key::new(passphrase))?;
-        let own_is_there = match there.keys.get(&me) {
-            Some(entry) => self.get(entry)?.is_some_and(|file| file == key.file),
-            None => false,
+        let mut tried: Vec<Vec<u8>> = Vec::new();
+        let mut stretches = 0;
+        if let Some(file) = self.record.key.as_deref().and_then(bytes_of) {
+            stretches += 1;
+            match Key::open(file.clone(), passphrase, self.stop)? {
+                Some(key) => self.ring.push(Rc::new(key)),
+                None => self.record.forget_shut(),
+            }
+            tried.push(file);
+        }
+        let mut own_file = None;
+        for writer in self.writers_of_keys(listed)? {
+            let Some(file) = self.read_key(&listed.keys[&writer])? else { continue };
+            if writer == me {
+                own_file = Some(file.clone());
+            }
+            if tried.contains(&file) {
+                continue;
+            }
+            let sum = sha256_of(&file);
+            if self.record.is_shut(&sum) || !Key::is_one(&file) || stretches >= MOST_STRETCHES {
+                self.shut += 1;
+            } else {
+                stretches += 1;
+                match Key::open(file.clone(), passphrase, self.stop)? {
+                    Some(key) => self.ring.push(Rc::new(key)),
+                    None => {
+                        self.shut += 1;
+                        // Only a passphrase that is known to be right says anything of a key.
+                        if !self.ring.is_empty() {
+                            self.record.remember_shut(sum);
+                        }
+                    }
+                }
+            }
+            tried.push(file);
+        }
+        let key = match self.ring.first() {
+            Some(key) => Rc::clone(key),
+            None if self.options.afresh || tried.is_empty() => {
+                self.ring.push(Rc::new(Key::new(passphrase, self.stop)?));
+                Rc::clone(&self.ring[0])
+            }
+            None => return Err(RemoteError::WrongPassphrase { keys: tried.len() }),
         };
-        if !own_is_there {
+        if own_file.as_ref() != Some(&key.file) {
             self.put_whole(&format!("{DEVICES}{}/{KEY}", me.0), &key.file)?;
         }
-        let key = Rc::new(key);
-        self.keys.insert(me, Some(Rc::clone(&key)));
+        self.record.key = Some(hex(&key.file));
         self.own_key = Some(key);
         Ok(())
     }
 
-    fn read_key(&self, entry: &Entry, passphrase: &Secret) -> Result<Option<Key>, RemoteError> {
-        if entry.size > MOST_KEY {
-            return Ok(None);
-        }
-        match self.shelf.get(&entry.path, MOST_KEY)? {
-            Some(file) => Key::open(file, passphrase),
-            None => Ok(None),
-        }
+    /// Whose keys are looked at: the own one, those of the phones that are known, and in turn a few of the others.
+    fn writers_of_keys(&mut self, listed: &Listed) -> Result<Vec<DeviceId>, RemoteError> {
+        let me = self.journal.device();
+        let version = self.journal.version()?;
+        let others = listed.keys.keys().copied().filter(|writer| *writer != me);
+        let (known, unknown): (Vec<_>, Vec<_>) = others.partition(|writer| version.contains_key(writer));
+        let turn = self.record.turn.checked_rem(unknown.len()).unwrap_or(0);
+        let few = unknown.len().min(MOST_STRANGE_KEYS);
+        self.record.turn = if unknown.len() > few { turn + few } else { 0 };
+        let own = listed.keys.contains_key(&me).then_some(me);
+        let in_turn = unknown.iter().copied().cycle().skip(turn).take(few);
+        Ok(own.into_iter().chain(known).chain(in_turn).collect())
     }
 
-    /// The key of another writer, asked for once.
-    fn key_of(&mut self, writer: DeviceId, there: &There) -> Result<Option<Rc<Key>>, RemoteError> {
-        if let Some(known) = self.keys.get(&writer) {
-            return Ok(known.clone());
-        }
-        let key = match (there.keys.get(&writer), &self.options.passphrase, &self.own_key) {
-            (Some(entry), Some(passphrase), Some(own)) => {
-                let file = if entry.size > MOST_KEY { None } else { self.shelf.get(&entry.path, MOST_KEY)? };
-                match file {
-                    // As a rule it is the same, and stretching the passphrase again would take its time.
-                    Some(file) if file == own.file => Some(Rc::clone(own)),
-                    Some(file) => match Key::open(file, passphrase) {
-                        Ok(key) => key.map(Rc::new),
-                        Err(wrong) => {
-                            self.outcome.troubles.push(wrong);
-                            None
-                        }
-                    },
-                    None => None,
-                }
-            }
-            _ => None,
-        };
-        self.keys.insert(writer, key.clone());
-        Ok(key)
+    /// The file of a key; `None` where it is gone, or too long for one.
+    fn read_key(&mut self, entry: &Entry) -> Result<Option<Vec<u8>>, RemoteError> {
+        if entry.size > MOST_KEY { Ok(None) } else { self.get(&entry.path, MOST_KEY) }
     }
 
-    /// Takes in what others put there; and what this device did, where an older copy of its studio came back.
+    /// Takes in what others put there; and what this device did, where an older copy of its studio came back. Phones that are
+    /// known come first: whatever a stranger lays there, it takes nothing from them.
     fn fetch_events(&mut self, there: &There) -> Result<(), RemoteError> {
         let version = self.journal.version()?;
-        let here = |device: &DeviceId| version.get(device).copied().unwrap_or(0);
-        for (device, segments) in &there.segments {
-            self.so_far.of += segments.iter().filter(|segment| segment.name.last > here(device)).count();
+        let (known, unknown): (Vec<_>, Vec<_>) = there.devices().partition(|device| version.contains_key(device));
+        for device in known {
+            self.fetch_of(device, version[&device], there, MOST_FAILURES)?;
         }
-        for device in there.segments.keys() {
-            self.fetch_of(*device, here(device), there)?;
+        for device in unknown {
+            let left = MOST_STRANGE_FAILURES.saturating_sub(self.strange_failures).min(MOST_FAILURES);
+            if left == 0 {
+                break;
+            }
+            self.strange_failures += self.fetch_of(device, 0, there, left)?;
         }
         Ok(())
     }
 
-    fn fetch_of(&mut self, device: DeviceId, mut have: i64, there: &There) -> Result<(), RemoteError> {
-        loop {
-            let mut found = None;
-            let mut any = false;
-            for segment in there.holding(device, have + 1) {
-                any = true;
-                match self.read_segment(segment, there)? {
-                    Ok(events) => {
-                        found = Some((segment.name, events));
-                        break;
-                    }
-                    Err(trouble) => self.outcome.troubles.push(trouble),
-                }
-            }
-            let Some((name, events)) = found else {
-                let after = there.segments_of(device).iter().map(|segment| segment.name.first);
-                if let (false, Some(next)) = (any, after.filter(|first| *first > have).min()) {
+    /// Takes in the events of a device after `have`; says how many of its segments were of no use.
+    fn fetch_of(&mut self, device: DeviceId, mut have: i64, there: &There, most: usize) -> Result<usize, RemoteError> {
+        let mut useless = BTreeSet::new();
+        while useless.len() < most {
+            let plan = there.chain(device, have, MOST_PLANNED, &useless);
+            if plan.is_empty() {
+                let firsts = there.segments_of(device).iter().filter(|segment| segment.proven);
+                let next = firsts.map(|segment| segment.name.first).filter(|first| *first > have).min();
+                if let (true, Some(next)) = (useless.is_empty(), next) {
                     let device = device.0.to_string();
                     self.outcome.troubles.push(RemoteError::Missing { device, first: have + 1, last: next - 1 });
                 }
-                return Ok(());
-            };
-            // What is refused leaves a gap, and is asked for again next time.
-            let ingested = self.journal.take_in(&events)?;
-            self.outcome.events_in += ingested.new;
-            if let Some((device, seq)) = ingested.forked() {
-                self.outcome.troubles.push(StoreError::Forked { device, seq }.into());
-                return Ok(());
+                break;
             }
-            self.outcome.troubles.extend(ingested.sentences().into_iter().map(RemoteError::Refused));
-            have = name.last;
-        }
-    }
-
-    /// The events of a segment, or what is wrong with it.
-    fn read_segment(&mut self, segment: &Lying, there: &There) -> Result<Result<Vec<Event>, RemoteError>, RemoteError> {
-        let name = segment.name.to_string();
-        if segment.file.size > MOST_FILE {
-            return Ok(Err(damaged(&name, Wrong::TooLarge)));
-        }
-        let file = self.get(&segment.file)?;
-        self.step()?;
-        let Some(bytes) = file else { return Ok(Err(damaged(&name, Wrong::Cut))) };
-        Ok(match self.open(bytes, &segment.file.path, segment.writer, there)? {
-            Some(bytes) => segment::unpack(&segment.name, &bytes).map_err(RemoteError::from),
-            None => Err(damaged(&name, Wrong::Packing)),
-        })
-    }
-
-    /// Puts again what this device put there and what is not whole: the last segment of each device always, since that may
-    /// have been cut off when the app was ended, and all of them where that is asked for. One that is whole and says something else was put
-    /// there by another that goes by the same name.
-    fn look_after_own(&mut self, there: &There) -> Result<(), RemoteError> {
-        let me = self.journal.device();
-        let version = self.journal.version()?;
-        let own = there.segments.values().flatten().filter(|segment| segment.writer == me);
-        let mut own: Vec<&Lying> = own.filter(|s| version.get(&s.name.device) >= Some(&s.name.last)).collect();
-        if !self.options.check {
-            own.sort_by_key(|segment| segment.name.last);
-            let last: BTreeMap<DeviceId, &Lying> =
-                own.into_iter().map(|segment| (segment.name.device, segment)).collect();
-            own = last.into_values().collect();
-        }
-        self.so_far.of += own.len();
-        for segment in own {
-            let Name { device, first, last } = segment.name;
-            match self.read_segment(segment, there)? {
-                Ok(lies) => {
-                    let here = self.journal.events(device, first, last)?;
-                    if let Some((other, _)) = lies.iter().zip(&here).find(|(lies, here)| lies != here) {
-                        self.forked = true;
-                        self.outcome.troubles.push(StoreError::Forked { device, seq: other.seq }.into());
+            self.so_far.of += plan.len();
+            'plan: for some in batches(&plan, |segment| (segment.file.size, segment.proven)) {
+                let files = self.get_many(some.iter().map(|segment| &segment.file))?;
+                for (segment, file) in some.iter().zip(files) {
+                    let events = self.events_of(segment, file);
+                    self.step()?;
+                    let events = match events {
+                        Ok(events) => events,
+                        Err(trouble) => {
+                            self.outcome.troubles.extend(trouble);
+                            useless.insert(segment.file.path.clone());
+                            break 'plan;
+                        }
+                    };
+                    // What is refused leaves a gap, and is asked for again next time.
+                    let ingested = self.journal.take_in(&events)?;
+                    self.outcome.events_in += ingested.new;
+                    if let Some((device, seq)) = ingested.forked() {
+                        self.outcome.troubles.push(StoreError::Forked { device, seq }.into());
+                        return Ok(useless.len() + 1);
                     }
-                }
-                // Written before the app went back to an older version: good, only not readable here.
-                Err(newer @ RemoteError::Newer) => self.outcome.troubles.push(newer),
-                Err(_) => {
-                    self.put_segments(device, first, last)?;
-                    self.outcome.put_again += 1;
+                    self.outcome.troubles.extend(ingested.sentences().into_iter().map(RemoteError::Refused));
+                    have = segment.name.last;
+                    self.record.segments.insert(segment.file.path.clone(), segment.file.size);
                 }
             }
         }
-        Ok(())
+        Ok(useless.len())
     }
 
-    /// Puts there what this device knows and the shelf does not. For its own events it relies on nobody else: another's file
-    /// may be cut, and that other may be gone.
-    fn put_events(&mut self, there: &There) -> Result<(), RemoteError> {
+    /// The events of a segment that was fetched; else what is wrong with it, where that is to be told.
+    fn events_of(&mut self, segment: &Lying, file: Option<Vec<u8>>) -> Result<Vec<Event>, Option<RemoteError>> {
+        let name = segment.name.to_string();
+        let Some(bytes) = file else {
+            self.gone = true;
+            return Err(self.relisted.then(|| damaged(&name, Wrong::Cut)));
+        };
+        let Some(bytes) = self.open(bytes, &segment.file.path) else {
+            self.strange += usize::from(!segment.proven);
+            return Err(segment.proven.then(|| damaged(&name, Wrong::Packing)));
+        };
+        segment::unpack(&segment.name, &bytes).map_err(|error| Some(error.into()))
+    }
+
+    /// Puts there what this device knows and the place does not. For its own events it relies on nobody else: another's file
+    /// may be cut, and that other may be gone. What others say that they have counts once it was read.
+    fn put_events(&mut self, there: &mut There) -> Result<(), RemoteError> {
         let me = self.journal.device();
         for (device, have) in self.journal.version()? {
-            if self.forked && device == me {
+            let mine = device == me;
+            let counts = |segment: &Lying| segment.name.device == device && (!mine || segment.writer == me);
+            let reached = covered(&self.standing(there, device, counts));
+            let forked = self.check_own(device, have, there)?;
+            if forked && mine {
                 continue;
             }
-            let first = there.covered(device, (device == me).then_some(me)) + 1;
-            if first <= have {
-                self.outcome.events_out += self.put_segments(device, first, have)?;
+            if !mine {
+                self.check_others(device, have, there)?;
+            }
+            let standing = self.standing(there, device, counts);
+            let reached = if mine { reached } else { covered(&standing) };
+            self.older |= reached < self.reached_before(device, mine);
+            for (first, last) in gaps(&standing, have, me) {
+                self.outcome.events_out += self.put_segments(device, first, last, there)?;
+            }
+            if !forked {
+                self.remove_superseded(device, there)?;
             }
         }
         Ok(())
+    }
+
+    /// The segments of a device that were read whole and lie there still, by their first events.
+    fn standing(&self, there: &There, device: DeviceId, counts: impl Fn(&Lying) -> bool) -> Vec<Lying> {
+        let known = |segment: &&Lying| self.record.segments.get(&segment.file.path) == Some(&segment.file.size);
+        let segments = there.segments_of(device).iter().filter(known).filter(|segment| counts(segment));
+        let mut standing: Vec<Lying> = segments.cloned().collect();
+        standing.sort_by_key(|segment| (segment.name.first, std::cmp::Reverse(segment.name.last)));
+        standing
+    }
+
+    /// How far the events of a device lay there when this phone was there last.
+    fn reached_before(&self, device: DeviceId, mine: bool) -> i64 {
+        let me = self.journal.device();
+        let entries = self.before.segments.iter().map(|(path, size)| Entry { path: path.clone(), size: *size });
+        let lay = Listed::of(entries.collect()).admit(me, self.sealed().then_some(self.ring.as_slice()));
+        let of = lay.segments_of(device).iter().filter(|segment| !mine || segment.writer == me);
+        covered(&of.cloned().collect::<Vec<_>>())
+    }
+
+    /// Looks at what lies in this device's own folder and was not yet read, the newest first, or at all of it where that is asked
+    /// for. What is damaged does not count, and so is put again. Says whether another device writes under this one's name.
+    fn check_own(&mut self, device: DeviceId, have: i64, there: &There) -> Result<bool, RemoteError> {
+        let me = self.journal.device();
+        let mut own: Vec<Lying> = there
+            .segments_of(device)
+            .iter()
+            .filter(|segment| segment.writer == me && segment.name.first <= have)
+            .filter(|segment| self.options.check || !self.record.segments.contains_key(&segment.file.path))
+            .cloned()
+            .collect();
+        own.sort_by_key(|segment| std::cmp::Reverse((segment.proven, segment.name.last)));
+        if !self.options.check {
+            own.truncate(MOST_CHECKS);
+        }
+        self.so_far.of += own.len();
+        let mut forked = false;
+        for segment in own {
+            let path = segment.file.path.clone();
+            let was_known = self.record.segments.remove(&path).is_some();
+            let file = self.get(&path, segment.file.size)?;
+            let events = self.events_of(&segment, file);
+            self.step()?;
+            match events {
+                Ok(lies) => match self.first_that_differs(&segment, &lies)? {
+                    None if segment.name.last <= have => {
+                        self.record.segments.insert(path, segment.file.size);
+                    }
+                    None => {}
+                    Some(seq) => {
+                        self.outcome.troubles.push(StoreError::Forked { device, seq }.into());
+                        forked = true;
+                    }
+                },
+                // Written before the app went back to an older version.
+                Err(Some(newer @ RemoteError::Newer)) => self.outcome.troubles.push(newer),
+                Err(_) => self.outcome.put_again += usize::from(segment.proven || was_known),
+            }
+        }
+        // Once this device has put its events there, a file that contradicts them stops it no more.
+        Ok(forked && !self.before.segments.keys().any(|path| path.starts_with(&format!("{DEVICES}{}/", me.0))))
+    }
+
+    /// Looks whether others have put there what is known here of a device: then it need not be put once more.
+    fn check_others(&mut self, device: DeviceId, have: i64, there: &There) -> Result<(), RemoteError> {
+        let mut useless = BTreeSet::new();
+        for _ in 0..MOST_CHECKS {
+            let reached = covered(&self.standing(there, device, |_| true));
+            if reached >= have || useless.len() >= MOST_FAILURES {
+                break;
+            }
+            let Some(segment) = there.chain(device, reached, 1, &useless).first().copied().cloned() else { break };
+            self.so_far.of += 1;
+            let file = self.get(&segment.file.path, segment.file.size)?;
+            let events = self.events_of(&segment, file);
+            self.step()?;
+            match events {
+                Ok(lies) if self.first_that_differs(&segment, &lies)?.is_none() => {
+                    self.record.segments.insert(segment.file.path, segment.file.size);
+                }
+                _ => {
+                    useless.insert(segment.file.path);
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// The first event of a segment that is another here.
+    fn first_that_differs(&self, segment: &Lying, lies: &[Event]) -> Result<Option<i64>, RemoteError> {
+        let Name { device, first, last } = segment.name;
+        let here = self.journal.events(device, first, last)?;
+        Ok(lies.iter().zip(&here).find(|(lies, here)| lies != here).map(|(lies, _)| lies.seq))
     }
 
     /// Puts the events of a device there, in as few segments as hold them; says how many there were.
-    fn put_segments(&mut self, device: DeviceId, mut first: i64, last: i64) -> Result<usize, RemoteError> {
+    fn put_segments(
+        &mut self,
+        device: DeviceId,
+        mut first: i64,
+        last: i64,
+        there: &mut There,
+    ) -> Result<usize, RemoteError> {
+        let writer = self.journal.device();
         let mut put = 0;
         while first <= last {
             let until = last.min(first + MOST_EVENTS as i64 - 1);
             let events = self.journal.events(device, first, until)?;
             let segment = segment::pack(&events).map_err(of_own)?;
-            let path = format!("{DEVICES}{}/journal/{}", self.journal.device().0, segment.name);
-            let (path, bytes) = self.close(path, segment.bytes)?;
+            let name = segment.name;
+            let path = untagged(writer, &name);
+            let (path, bytes) = match &self.own_key {
+                Some(key) => (format!("{path}.{}{SEALED}", key.tag(&path)), key.seal(&segment.bytes)?),
+                None => (path, segment.bytes),
+            };
             self.so_far.of += 1;
             self.put_whole(&path, &bytes)?;
             self.step()?;
-            put += usize::try_from(segment.name.last - segment.name.first + 1).unwrap_or_default();
-            first = segment.name.last + 1;
+            let file = Entry { path, size: bytes.len() as u64 };
+            self.record.segments.insert(file.path.clone(), file.size);
+            there.add(Lying { writer, name, file, proven: true });
+            put += usize::try_from(name.last - name.first + 1).unwrap_or_default();
+            first = name.last + 1;
         }
         Ok(put)
+    }
+
+    /// Removes segments of this device's whose events lie in a larger one of its own, and forgets those that are gone. Whoever
+    /// is ended before that finds both, and that is no harm: the larger one is read.
+    fn remove_superseded(&mut self, device: DeviceId, there: &There) -> Result<(), RemoteError> {
+        let me = self.journal.device();
+        let own = self.standing(there, device, |segment| segment.writer == me);
+        let holds = |large: &Name, small: &Name| large.first <= small.first && small.last <= large.last;
+        let mut largest: Vec<&Lying> = Vec::new();
+        for segment in &own {
+            // Sorted by their beginnings, the longer one first.
+            if largest.last().is_none_or(|large| !holds(&large.name, &segment.name)) {
+                largest.push(segment);
+            }
+        }
+        let superseded = |segment: &&Lying| {
+            segment.writer == me
+                && largest.iter().any(|large| holds(&large.name, &segment.name) && large.file.path != segment.file.path)
+        };
+        for segment in there.segments_of(device).iter().filter(superseded) {
+            self.go_on()?;
+            if !self.shelf.remove(&segment.file.path)? {
+                break;
+            }
+            self.record.segments.remove(&segment.file.path);
+        }
+        let of_device = format!("/journal/{}/", device.0);
+        self.record.segments.retain(|path, size| !path.contains(&of_device) || there.has(path, *size));
+        Ok(())
     }
 
     /// Photographs both ways.
     fn photographs(&mut self, there: &There) -> Result<(), RemoteError> {
         let named = self.journal.photographs()?;
-        let writers: BTreeSet<DeviceId> = there.pictures.values().flatten().map(|picture| picture.writer).collect();
-        let mut keys: Vec<Rc<Key>> = Vec::new();
-        if self.options.passphrase.is_some() {
-            for writer in writers {
-                keys.extend(self.key_of(writer, there)?);
-            }
-            keys.sort_by(|a, b| a.file.cmp(&b.file));
-            keys.dedup_by(|a, b| a.file == b.file);
-        }
-        let lying = |sha256: &str| -> Vec<&Picture> {
-            let names = std::iter::once(sha256.to_owned()).chain(keys.iter().map(|key| key.name_of(sha256)));
-            names.filter_map(|name| there.pictures.get(&name)).flatten().collect()
+        let version = self.journal.version()?;
+        let me = self.journal.device();
+        let lying = |sha256: &str| -> Vec<Picture> {
+            let names: Vec<String> = match &self.ring[..] {
+                [] => vec![sha256.to_owned()],
+                ring => ring.iter().map(|key| key.name_of(sha256)).collect(),
+            };
+            there.pictures(&names, me, |writer| version.contains_key(&writer))
         };
 
+        // Where they are to be looked at, and whether they are here.
+        let mut to_read: Vec<(String, bool, Vec<Picture>)> = Vec::new();
         let mut to_put = Vec::new();
-        let mut to_fetch = Vec::new();
-        let mut to_check = Vec::new();
-        let me = self.journal.device();
         for (sha256, size) in named {
-            let found = lying(&sha256);
-            match size {
-                Some(size) if !found.iter().any(|picture| is_whole(&picture.file, size)) => to_put.push(sha256),
-                Some(_) if self.options.check => {
-                    to_check.extend(found.into_iter().find(|picture| picture.writer == me).map(|own| (sha256, own)));
+            let known = self.record.photographs.get(&sha256);
+            let lies = known.filter(|(path, size)| there.has(path, *size));
+            let was_there = self.before.photographs.get(&sha256);
+            self.older |= lies.is_none() && was_there.is_some_and(|(path, _)| path.ends_with(SEALED) == self.sealed());
+            let here = size.is_some();
+            let own = lies.filter(|(path, _)| path.starts_with(&format!("{DEVICES}{}/", me.0)));
+            match (here, lies, own) {
+                (true, Some(_), Some((path, size))) if self.options.check => {
+                    let file = Entry { path: path.clone(), size: *size };
+                    to_read.push((sha256, here, vec![Picture { writer: me, file }]));
                 }
-                Some(_) => {}
-                None if found.is_empty() => self.outcome.photographs_missing += 1,
-                None => to_fetch.push((sha256, found)),
+                (true, Some(_), _) => {}
+                _ => {
+                    let found = lying(&sha256);
+                    match (here, found.is_empty()) {
+                        (true, true) => to_put.push(sha256),
+                        (false, true) => self.outcome.photographs_missing += 1,
+                        (_, false) => to_read.push((sha256, here, found)),
+                    }
+                }
             }
         }
         if self.options.metered {
-            self.outcome.photographs_waiting = to_put.len() + to_fetch.len();
+            self.outcome.photographs_waiting = to_put.len() + to_read.len();
             return Ok(());
         }
-        self.so_far.of += to_put.len() + to_fetch.len() + to_check.len();
-        for (sha256, own) in to_check {
-            let file = self.get(&own.file)?;
-            self.step()?;
-            let opened = match file {
-                Some(bytes) => self.open(bytes, &own.file.path, me, there)?,
-                None => None,
-            };
-            if opened.is_none_or(|picture| sha256_of(&picture) != sha256) {
-                self.put_photograph(&sha256)?;
-                self.outcome.put_again += 1;
+        self.so_far.of += to_put.len() + to_read.len();
+        for some in batches(&to_read, |(_, _, found)| (found[0].file.size, true)) {
+            let files = self.get_many(some.iter().map(|(_, _, found)| &found[0].file))?;
+            for ((sha256, here, found), first) in some.iter().zip(files) {
+                if !self.read_photograph(sha256, *here, found, first)? && *here {
+                    let again = self.record.photographs.remove(sha256).is_some();
+                    self.put_photograph(sha256)?;
+                    self.outcome.put_again += usize::from(again);
+                    self.outcome.photographs_out += usize::from(!again);
+                }
+                self.step()?;
             }
         }
         for sha256 in to_put {
@@ -435,67 +607,106 @@ impl Round<'_> {
             self.step()?;
             self.outcome.photographs_out += 1;
         }
-        for (sha256, found) in to_fetch {
-            self.fetch_photograph(&sha256, &found, there)?;
-            self.step()?;
-        }
         Ok(())
+    }
+
+    /// Reads a photograph where it may lie, first what was fetched already, and keeps it unless it is here. Says whether it is
+    /// there.
+    fn read_photograph(
+        &mut self,
+        sha256: &str,
+        here: bool,
+        found: &[Picture],
+        first: Option<Vec<u8>>,
+    ) -> Result<bool, RemoteError> {
+        let mut first = Some(first);
+        for Picture { file, .. } in found {
+            let bytes = match first.take() {
+                Some(bytes) => bytes,
+                None => self.get(&file.path, file.size.min(MOST_FILE))?,
+            };
+            let picture = bytes.and_then(|bytes| self.open(bytes, &file.path));
+            if let Some(bytes) = picture.filter(|bytes| sha256_of(bytes) == sha256)
+                && (here || self.journal.adopt(sha256, &bytes)?)
+            {
+                self.outcome.photographs_in += usize::from(!here);
+                self.record.photographs.insert(sha256.to_owned(), (file.path.clone(), file.size));
+                return Ok(true);
+            }
+            if !here {
+                self.outcome.troubles.push(RemoteError::DamagedPhotograph { file: file.path.clone() });
+            }
+        }
+        Ok(false)
     }
 
     fn put_photograph(&mut self, sha256: &str) -> Result<(), RemoteError> {
-        let name = self.own_key.as_ref().map_or_else(|| sha256.to_owned(), |key| key.name_of(sha256));
-        let path = format!("{DEVICES}{}/photos/{name}{PICTURE}", self.journal.device().0);
-        let (path, bytes) = self.close(path, self.journal.photograph(sha256)?)?;
-        self.put(&path, bytes)
+        let picture = self.journal.photograph(sha256)?;
+        let folder = format!("{DEVICES}{}/photos/", self.journal.device().0);
+        let (path, bytes) = match &self.own_key {
+            Some(key) => (format!("{folder}{}{PICTURE}{SEALED}", key.name_of(sha256)), key.seal(&picture)?),
+            None => (format!("{folder}{sha256}{PICTURE}"), picture),
+        };
+        let size = bytes.len() as u64;
+        self.put(&path, bytes)?;
+        self.record.photographs.insert(sha256.to_owned(), (path, size));
+        Ok(())
     }
 
-    /// The first of these that is the photograph is kept.
-    fn fetch_photograph(&mut self, sha256: &str, found: &[&Picture], there: &There) -> Result<(), RemoteError> {
-        for picture in found {
-            let file = if picture.file.size > MOST_FILE { None } else { self.get(&picture.file)? };
-            let opened = match file {
-                Some(bytes) => self.open(bytes, &picture.file.path, picture.writer, there)?,
-                None => None,
-            };
-            if let Some(bytes) = opened
-                && sha256_of(&bytes) == sha256
-                && self.journal.adopt(sha256, &bytes)?
-            {
-                self.outcome.photographs_in += 1;
-                return Ok(());
+    /// Removes what this device put there before the place was sealed, once it lies there sealed.
+    fn remove_open(&mut self, there: &There) -> Result<(), RemoteError> {
+        let me = self.journal.device();
+        let before = Listed::of(there.open.clone()).admit(me, None);
+        let own = |segment: &Lying| segment.writer == me;
+        let mut sealed: Vec<&Entry> = Vec::new();
+        for device in before.devices() {
+            let reached = covered(&self.standing(there, device, own));
+            let done = before.segments_of(device).iter().filter(|segment| segment.name.last <= reached);
+            sealed.extend(done.map(|segment| &segment.file));
+        }
+        sealed.extend(before.pictures_where(|sha256| {
+            self.record.photographs.get(sha256).is_some_and(|(path, _)| path.ends_with(SEALED))
+        }));
+        let mut files = 0;
+        for file in sealed {
+            self.go_on()?;
+            if files > 0 || !self.shelf.remove(&file.path)? {
+                files += 1;
             }
-            self.outcome.troubles.push(RemoteError::DamagedPhotograph { file: picture.file.path.clone() });
+            self.record.segments.remove(&file.path);
+        }
+        if files > 0 {
+            self.outcome.troubles.push(RemoteError::LeftUnsealed { files });
         }
         Ok(())
     }
 
-    /// A file as it was before it was sealed; `None` where that cannot be had.
-    fn open(
-        &mut self,
-        bytes: Vec<u8>,
-        path: &str,
-        writer: DeviceId,
-        there: &There,
-    ) -> Result<Option<Vec<u8>>, RemoteError> {
+    /// A file as it was before it was sealed; `None` where none of the keys opens it.
+    fn open(&self, bytes: Vec<u8>, path: &str) -> Option<Vec<u8>> {
         if !path.ends_with(SEALED) {
-            return Ok(Some(bytes));
+            return Some(bytes);
         }
-        Ok(self.key_of(writer, there)?.and_then(|key| key.unseal(&bytes)))
+        self.ring.iter().find_map(|key| key.unseal(&bytes))
     }
 
-    /// A file as it leaves this device, and its path.
-    fn close(&self, path: String, bytes: Vec<u8>) -> Result<(String, Vec<u8>), RemoteError> {
-        match &self.own_key {
-            Some(key) => Ok((path + SEALED, key.seal(&bytes)?)),
-            None => Ok((path, bytes)),
-        }
-    }
-
-    fn get(&mut self, entry: &Entry) -> Result<Option<Vec<u8>>, RemoteError> {
+    /// A file; `None` also where it is longer than it may be.
+    fn get(&mut self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
         self.go_on()?;
-        let file = self.shelf.get(&entry.path, MOST_FILE)?;
+        let file = match self.shelf.get(path, most.min(MOST_FILE)) {
+            Err(RemoteError::TooLong) => None,
+            other => other?,
+        };
         self.so_far.bytes += file.as_ref().map_or(0, |bytes| bytes.len() as u64);
         Ok(file)
+    }
+
+    /// The same of several files, none of them longer than it was listed.
+    fn get_many<'e>(&mut self, files: impl Iterator<Item = &'e Entry>) -> Result<Vec<Option<Vec<u8>>>, RemoteError> {
+        self.go_on()?;
+        let wanted: Vec<(&str, u64)> = files.map(|file| (file.path.as_str(), file.size.min(MOST_FILE))).collect();
+        let files = self.shelf.get_many(&wanted)?;
+        self.so_far.bytes += files.iter().flatten().map(|bytes| bytes.len() as u64).sum::<u64>();
+        Ok(files)
     }
 
     fn put(&mut self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError> {
@@ -507,9 +718,7 @@ impl Round<'_> {
     /// Puts a small file there and reads it back: only then does it count.
     fn put_whole(&mut self, path: &str, bytes: &[u8]) -> Result<(), RemoteError> {
         self.put(path, bytes.to_vec())?;
-        let lies = self.shelf.get(path, MOST_FILE)?;
-        self.so_far.bytes += bytes.len() as u64;
-        if lies.as_deref() == Some(bytes) {
+        if self.get(path, bytes.len() as u64)?.as_deref() == Some(bytes) {
             Ok(())
         } else {
             Err(RemoteError::Failed { details: "a file that was put there did not lie there afterwards".to_owned() })
@@ -528,9 +737,60 @@ impl Round<'_> {
     }
 }
 
-/// Whether a photograph lies there whole, as far as its length tells. One that was cut off is shorter.
-fn is_whole(file: &Entry, size: u64) -> bool {
-    if file.path.ends_with(SEALED) { file.size >= least_sealed(size) } else { file.size == size }
+/// How far events are held from the first on without a gap, by segments in any order.
+fn covered(segments: &[Lying]) -> i64 {
+    let mut names: Vec<Name> = segments.iter().map(|segment| segment.name).collect();
+    names.sort_by_key(|name| name.first);
+    names.iter().fold(0, |reached, name| if name.first <= reached + 1 { reached.max(name.last) } else { reached })
+}
+
+/// What of the events from 1 to `have` is held by none of these segments, which are sorted by their beginnings. Where `me` has many
+/// small segments at the end, these are put as one together with what follows.
+fn gaps(standing: &[Lying], have: i64, me: DeviceId) -> Vec<(i64, i64)> {
+    let mut gaps = Vec::new();
+    let mut reached = 0;
+    for Lying { name, .. } in standing {
+        if name.first > reached + 1 {
+            gaps.push((reached + 1, name.first - 1));
+        }
+        reached = reached.max(name.last);
+    }
+    if reached < have {
+        let mut first = reached + 1;
+        let mut small = 0;
+        for segment in standing.iter().rev() {
+            if segment.name.last + 1 == first && segment.writer == me && is_small(segment) {
+                first = segment.name.first;
+                small += 1;
+            }
+        }
+        gaps.push((if small >= MOST_SMALL { first } else { reached + 1 }, have));
+    }
+    gaps
+}
+
+fn is_small(segment: &Lying) -> bool {
+    segment.name.last - segment.name.first + 1 < MOST_EVENTS as i64 && segment.file.size < FULL
+}
+
+/// Files in their order, as many together as may be asked for at once; one that is not proven by itself.
+fn batches<T>(files: &[T], size: impl Fn(&T) -> (u64, bool)) -> Vec<&[T]> {
+    let mut batches = Vec::new();
+    let mut begin = 0;
+    let mut bytes = 0;
+    for (at, file) in files.iter().enumerate() {
+        let (more, proven) = size(file);
+        let alone = !proven || at > begin && !size(&files[at - 1]).1;
+        if at > begin && (alone || at - begin == AT_ONCE || bytes + more > BYTES_AT_ONCE) {
+            batches.push(&files[begin..at]);
+            (begin, bytes) = (at, 0);
+        }
+        bytes = bytes.saturating_add(more);
+    }
+    if begin < files.len() {
+        batches.push(&files[begin..]);
+    }
+    batches
 }
 
 /// This device's own events could not be packed: its journal is not what it should be.
@@ -539,5 +799,14 @@ fn of_own(error: SegmentError) -> RemoteError {
 }
 
 fn sha256_of(bytes: &[u8]) -> String {
-    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+    hex(&Sha256::digest(bytes))
+}
+
+fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+fn bytes_of(hex: &str) -> Option<Vec<u8>> {
+    let digits = hex.as_bytes().chunks(2);
+    digits.map(|two| u8::from_str_radix(std::str::from_utf8(two).ok()?, 16).ok()).collect()
 }

@@ -8,4 +8,6 @@ mod agree;
 mod broken;
 mod hostile;
 mod servers;
+mod strangers;
 mod studio;
+mod years;

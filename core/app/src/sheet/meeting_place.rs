@@ -2,7 +2,7 @@
 
 use super::draft::{Ask, Draft, item};
 use super::{Desk, FieldKind, Keeping};
-use crate::meeting::{MeetingAt, MeetingPlace, choose_meeting_place, meeting_place};
+use crate::meeting::{MeetingAt, MeetingPlace, choose_meeting_place, is_locked, meeting_place};
 use crate::{Note, Result};
 use laydown_store::this_device;
 
@@ -43,15 +43,27 @@ pub(super) fn lay(desk: &Desk<'_>, draft: &mut Draft<'_>) -> Result<Option<Keepi
         let given = kept.as_ref().is_some_and(|kept| kept.sealed);
         draft.secret(Ask::new("passphrase", "Passphrase").hint("A few words"), given, SHORTEST_PASSPHRASE)
     };
+    let asks = is_locked(desk.conn)? || kept.as_ref().is_some_and(|kept| kept.afresh);
+    let afresh = asks
+        && draft.switch(
+            Ask::new("afresh", "Start afresh there").help(
+                "Files there that your passphrase does not open stay, and are not read. Switch this on if they are not yours, or their passphrase is lost.",
+            ),
+            kept.as_ref().is_some_and(|kept| kept.afresh),
+        );
     let photographs_wait = draft.switch(
         Ask::new("photographs_wait", "Photographs only where the network costs nothing"),
         kept.as_ref().is_none_or(|kept| kept.photographs_wait),
     );
-    if !sealed {
+    if sealed {
+        draft.result(Note::plain(
+            "Encryption does not hide how many files there are, how large they are, when they change, or how many phones you have.",
+        ));
+    } else {
         draft.result(Note::attention("Not sealed: whoever can look into that place can read everything."));
     }
     let (Some(at), true) = (at, passphrase) else { return Ok(None) };
-    let place = MeetingPlace { at, sealed, photographs_wait };
+    let place = MeetingPlace { at, sealed, photographs_wait, afresh };
     Ok(Some(Keeping {
         sentence: "Kept.".to_owned(),
         write: Box::new(move |tx| {

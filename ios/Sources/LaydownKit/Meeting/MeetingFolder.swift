@@ -31,6 +31,11 @@ final class MeetingFolder: Folder {
         }
     }
 
+    func remove(path: String) throws -> Bool {
+        _ = try inFolder { try folders.delete(root.appendingPathComponent(path)) }
+        return true
+    }
+
     func list() throws -> [FolderEntry] {
         let top = "devices"
         return try inFolder { try files(in: root.appendingPathComponent(top, isDirectory: true), called: top) } ?? []
@@ -85,5 +90,6 @@ final class ShutFolder: Folder {
 
     func get(path: String) throws -> Data? { throw problem }
     func put(path: String, bytes: Data) throws { throw problem }
+    func remove(path: String) throws -> Bool { throw problem }
     func list() throws -> [FolderEntry] { throw problem }
 }

@@ -161,6 +161,8 @@ class ScenarioTest {
             writeBytes(bytes)
         }
 
+        override fun remove(path: String): Boolean = File(root, path).run { !exists() || delete() }
+
         override fun list(): List<FolderEntry> = root.walk().filter(File::isFile)
             .map { FolderEntry(it.relativeTo(root).invariantSeparatorsPath, it.length().toULong()) }.toList()
     }

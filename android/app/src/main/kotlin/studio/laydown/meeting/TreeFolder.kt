@@ -33,6 +33,17 @@ class TreeFolder(private val resolver: ContentResolver, private val tree: Uri) :
         opened(resolver.openOutputStream(uri(file.id), "wt")).use { it.write(bytes) }
     }
 
+    override fun remove(path: String): Boolean = told {
+        val file = find(path)?.takeUnless { it.isFolder } ?: return@told true
+        try {
+            if (!DocumentsContract.deleteDocument(resolver, uri(file.id))) return@told false
+        } catch (cannot: UnsupportedOperationException) {
+            return@told false
+        }
+        find(path.substringBeforeLast('/'))?.let { inside(it.id).remove(path.substringAfterLast('/')) }
+        true
+    }
+
     override fun list(): List<FolderEntry> = told {
         val devices = inside(root)[DEVICES]?.takeIf { it.isFolder } ?: return@told emptyList()
         mutableListOf<FolderEntry>().also { gather(devices.id, DEVICES, it) }
