@@ -1,16 +1,15 @@
 # The Android shell on the JVM. Included by the Makefile at the root; every path is from there.
 #
-# LAYDOWN_PROFILE (release or debug) says which build of the core is loaded; PORT and DATA are for `make phone`.
+# LAYDOWN_PROFILE (desk or release) says which build of the core is loaded; PORT and DATA are for `make phone`.
 
-LAYDOWN_PROFILE ?= release
+LAYDOWN_PROFILE ?= desk
 export LAYDOWN_PROFILE
 PORT ?= 0
 DATA ?= .cache/phone
 
 ANDROID_BUILT := android/target/built
 ANDROID_SOURCES := $(shell find android/app/src android/desk/src bindings/kotlin -type f) $(wildcard android/pom.xml android/*/pom.xml)
-# Quiet, but not about warnings: they are errors here, and nobody should have to guess which.
-ANDROID_MVN := mvn -B -ntp -Dorg.slf4j.simpleLogger.defaultLogLevel=warn -f android/pom.xml -Dlaydown.profile=$(LAYDOWN_PROFILE)
+ANDROID_MVN := mvn -B -f android/pom.xml -Dlaydown.profile=$(LAYDOWN_PROFILE)
 
 .PHONY: android-tools android-library android-build android-test phone screens page-test
 
@@ -19,8 +18,8 @@ android-tools:
 
 # The core as the shell loads it. Cargo knows whether there is anything to do.
 android-library:
-	@cargo build --quiet -p laydown-bindings $(if $(filter release,$(LAYDOWN_PROFILE)),--release)
-	@cargo build --quiet -p laydown-app --example sample_studio $(if $(filter release,$(LAYDOWN_PROFILE)),--release)
+	cargo build -p laydown-bindings --profile $(LAYDOWN_PROFILE)
+	cargo build -p laydown-app --example sample_studio --profile $(LAYDOWN_PROFILE)
 
 android-build: android-library $(ANDROID_BUILT) ## The Android shell, built for the JVM
 

@@ -61,9 +61,12 @@ bench: ## Each figure beside its peer, in the same run
 MINUTES ?= 20
 FUZZ := target/fuzz
 
-fuzz: $(FUZZ)/ready ## Hostile bytes for every reader under libFuzzer, for MINUTES=20 in all
+fuzz: $(FUZZ)/ready ## Hostile phones, servers and files, then hostile bytes under libFuzzer, for about MINUTES=20
 	cargo run --quiet -p laydown-fuzz --example seeds -- $(FUZZ)/corpus > $(FUZZ)/names
-	@seconds=$$(( $(MINUTES) * 60 / $$(wc -l < $(FUZZ)/names) )); \
+	HISTORIES=2000 cargo test --quiet -p laydown-tests --test store histories::
+	LAYDOWN_ADVERSARY=$$(( $(MINUTES) * 6 )) cargo test --quiet -p laydown-tests --test sync hostile::whatever
+	LAYDOWN_HOSTILE_MB=10 cargo test --quiet -p laydown-fuzz --test hostile
+	@seconds=$$(( $(MINUTES) * 40 / $$(wc -l < $(FUZZ)/names) )); \
 	for name in $$(cat $(FUZZ)/names); do \
 	  echo "$$name, for $$seconds s"; \
 	  mkdir -p $(FUZZ)/found tests/fuzz/corpus/$$name; \

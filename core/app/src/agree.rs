@@ -147,7 +147,7 @@ fn to_studio(error: RemoteError) -> StudioError {
     match error {
         RemoteError::WrongPassword => refused("password"),
         RemoteError::WrongPassphrase { .. } | RemoteError::NoPassphrase => refused("passphrase"),
-        RemoteError::WrongAddress => refused("address"),
+        RemoteError::WrongAddress | RemoteError::Redirected => refused("address"),
         RemoteError::Store(error) => error.into(),
         _ => StudioError::Elsewhere { sentence },
     }

@@ -30,6 +30,7 @@ use super::photos::{
     Developed, MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, pixels, seems_whole, sha256_of, verified,
 };
 use super::transaction::{devices, next_events};
+use super::whole_file::write_whole_file;
 use super::{Ingested, Store, open, query};
 use crate::journal::{DeviceId, Event};
 use laydown_domain::repeated::repeated;
@@ -237,23 +238,10 @@ impl Store {
         into: &Path,
         write: impl FnOnce(&Connection, File) -> Result<T, StoreError>,
     ) -> Result<T, StoreError> {
-        let mut partial = into.as_os_str().to_owned();
-        partial.push(".partial");
-        let partial = Path::new(&partial);
-        let written = || {
-            // A reader of its own: it takes long, and the scale does not wait.
-            let conn = open::reader(&self.file)?;
-            let conn = &conn.unchecked_transaction()?;
-            let written = write(conn, File::create(partial)?)?;
-            fs::rename(partial, into)?;
-            Ok(written)
-        };
-        let done = written();
-        if done.is_err() {
-            // What could not be finished is of no use; that it stays is no worse than the first error.
-            let _ = fs::remove_file(partial);
-        }
-        done
+        // A reader of its own: it takes long, and the scale does not wait.
+        let conn = open::reader(&self.file)?;
+        let conn = conn.unchecked_transaction()?;
+        write_whole_file(into, |file| write(&conn, file))
     }
 
     fn write_backup(&self, conn: &Connection, file: File, tables: &[TableWriter<'_>]) -> Result<Contents, StoreError> {

@@ -19,6 +19,7 @@ pub mod query;
 mod recover;
 mod schema;
 mod transaction;
+mod whole_file;
 
 use std::fmt::Write as _;
 use std::io::ErrorKind;
@@ -36,12 +37,12 @@ pub use error::StoreError;
 pub use ingest::{Ingested, Refusal, Refused};
 use packed::Words;
 use photos::Photos;
-pub use photos::whole_file;
 pub use recover::{Recovered, recover, recover_here};
 pub use transaction::{
     Changes, Command, Transaction, Undo, chosen, devices, events_after, events_in, events_of, last_clocks,
     latest_commands, this_device, without_gaps,
 };
+pub use whole_file::whole_file;
 
 /// Events that are taken in at a time: a Keep waits for so many, some milliseconds.
 const LOT: usize = 500;

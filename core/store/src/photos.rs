@@ -6,7 +6,7 @@
 //! processes do not sweep each other's newcomers.
 
 use std::fs::{self, File};
-use std::io::{self, Cursor, Write};
+use std::io::{self, Cursor};
 use std::path::{Path, PathBuf};
 
 use image::ImageDecoder;
@@ -20,6 +20,7 @@ use sha2::{Digest, Sha256};
 use super::error::StoreError;
 use super::open::folder_of;
 use super::query::photo_names;
+use super::whole_file::{PARTIAL, whole_file};
 use laydown_domain::decode::{PNG_SIGNATURE, Undecodable, chunks_of_png, decode, end_of_jpeg, opened, upright};
 
 /// The longer side of a preview, pixels.
@@ -236,7 +237,6 @@ impl Photos {
 
 pub(super) const PICTURE: &str = "picture";
 pub(super) const PREVIEW_ENDING: &str = "preview.jpg";
-const PARTIAL: &str = ".partial";
 
 /// Whether an event names it, retracted or not: what was taken back may be done again.
 fn is_named(conn: &Connection, sha256: &str) -> Result<bool, StoreError> {
@@ -320,25 +320,5 @@ fn make_folder(folder: &Path) -> io::Result<()> {
         // Another process may have made it meanwhile.
         Err(error) if error.kind() != io::ErrorKind::AlreadyExists => Err(error),
         _ => File::open(within)?.sync_all(),
-    }
-}
-
-/// Writes a file so that it is there whole or not at all, and stays there when the power goes.
-pub fn whole_file(path: &Path, bytes: &[u8]) -> io::Result<()> {
-    let mut partial = path.as_os_str().to_owned();
-    partial.push(PARTIAL);
-    let partial = PathBuf::from(partial);
-    let written = File::create(&partial).and_then(|mut file| {
-        file.write_all(bytes)?;
-        file.sync_all()
-    });
-    if let Err(error) = written.and_then(|()| fs::rename(&partial, path)) {
-        // What could not be finished is not left lying about; that it stays is no worse than the first error.
-        let _ = fs::remove_file(&partial);
-        return Err(error);
-    }
-    match path.parent() {
-        Some(folder) => File::open(folder)?.sync_all(),
-        None => Ok(()),
     }
 }

@@ -22,9 +22,9 @@ use super::error::StoreError;
 use super::open::{beside, folder_of, refuse_what_is_not_ours};
 use super::packed::Words;
 use super::pages::{Pages, Row, Value};
-use super::photos::whole_file;
 use super::schema::{self, STEPS};
 use super::transaction::{SEQ_BITS, Transaction, name_own_device, rebuild, seq_at, unreadable};
+use super::whole_file::whole_file;
 use crate::journal::{DeviceId, Ids};
 
 /// Ends the name of the new file until it is whole.

@@ -250,9 +250,10 @@ fn a_phone_whose_name_was_used_by_another_is_set_up_as_a_new_one_and_keeps_its_r
     bench.keep(SheetKind::Preference, "", &[("phone", "Phone at the sink")]);
     bench.studio.keep(NOW, net("19.4")).unwrap();
     let copy = Bench { folder: TempDir::new().unwrap(), ..Bench::empty() };
-    let path = copy.folder.path().join("studio.laydown");
-    bench.studio.back_up(&copy.folder.path().join("backup.zip")).unwrap();
-    std::fs::copy(bench.folder.path().join("studio.laydown"), &path).unwrap();
+    // With the log beside it: what was saved last lies there.
+    for file in ["studio.laydown", "studio.laydown-wal"] {
+        std::fs::copy(bench.folder.path().join(file), copy.folder.path().join(file)).unwrap();
+    }
     let copy = copy.reopen();
     let before = bench.studio.store().device();
     assert_eq!(copy.studio.store().device(), before);

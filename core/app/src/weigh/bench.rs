@@ -16,7 +16,7 @@ use laydown_domain::coat::verdict::{Reading, Verdict, judge};
 use laydown_domain::coat::{Solids, when_to_read};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SgReading;
-use laydown_domain::units::{Grams, Laydown, Style, parse};
+use laydown_domain::units::{Grams, Laydown, PowderDensity, Style, parse};
 use laydown_store::entity;
 
 /// What lies on the bench.
@@ -232,6 +232,13 @@ impl Bench {
         }
         if self.checked_at.is_some() {
             notes.extend(self.sg.sg.doubt(&self.style).map(Note::attention));
+        }
+        if PowderDensity::from_thousandths(self.glaze.powder_density_e3).is_err() {
+            notes.push(Note::attention(format!(
+                "The powder density of {} is impossible, so laydown calculates with {}. Correct it in the glaze.",
+                self.glaze.name,
+                self.style.number(f64::from(PowderDensity::default()), 1)
+            )));
         }
         notes.extend(self.zone_cautions.iter().map(Note::plain));
         let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);

@@ -28,6 +28,26 @@ pub fn student_t_95(freedom: f64) -> Option<f64> {
 mod tests {
     use super::*;
 
+    /// `scipy.stats.t.ppf(0.975, ν)` of SciPy 1.17.1.
+    #[test]
+    fn scipy_has_the_same_quantiles() {
+        let expected = [
+            (1.0, 12.706204736174694, 1e-9),
+            (2.0, 4.302652729749462, 1e-9),
+            (2.5, 3.5746548420036817, 1e-9),
+            (5.0, 2.5705818356363146, 1e-9),
+            (30.0, 2.0422724563012378, 1e-9),
+            (1000.0, 1.9623390808264083, 1e-9),
+            (9999.0, 1.960201263621357, 1e-9),
+            (1e5, 1.9599877075346095, 1e-9),
+            (1e7, 1.959964221767205, 1e-9),
+        ];
+        for (freedom, quantile, error) in expected {
+            let found = student_t_95(freedom).unwrap();
+            assert!((found - quantile).abs() < error, "{freedom}: {found}");
+        }
+    }
+
     #[test]
     fn the_two_ways_meet() {
         let (below, above) = (student_t_95(NEARLY_NORMAL).unwrap(), student_t_95(NEARLY_NORMAL * 1.000_001).unwrap());

@@ -30,6 +30,16 @@ pub(super) const JOURNALS: &[Maker] = &[
     ("a long text", |most| journal(most, &event(1, &format!(r#"{{"name":"{}"}}"#, "\\u0001".repeat(150_000))))),
     ("a line that does not end", |most| journal(most, &"[".repeat(most))),
     ("lines of nothing", |most| journal(most, "\n")),
+    ("one phone about one thing", |most| merging(most, |at| told(1, at, 1, "glaze", r#"{"name":"a"}"#))),
+    ("256 phones about one thing", |most| {
+        merging(most, |at| told(at % 256, at / 256 + 1, 1, "glaze", r#"{"name":"a"}"#))
+    }),
+    ("a thing each", |most| merging(most, |at| told(1, at, at, "glaze", r#"{"name":"a"}"#))),
+    ("a phone each", |most| merging(most, |at| told(at, 1, at, "glaze", "{}"))),
+    ("a kind each", |most| merging(most, |at| told(1, at, at, &format!("kind{at}"), "{}"))),
+    ("a text each", |most| merging(most, |at| told(1, at, at, "glaze", &format!(r#"{{"f{at}":"t{at}"}}"#)))),
+    ("numbers far apart", |most| merging(most, |at| told(1, at << 20, at, "glaze", r#"{"name":"a"}"#))),
+    ("retractions of retractions", |most| merging(most, retractions)),
 ];
 
 const MANIFEST: &str = "manifest.json";
@@ -318,11 +328,46 @@ fn bad_names(_: usize) -> Vec<u8> {
     zipped(&members.chain([manifest(0, 0, &sums)]).collect::<Vec<_>>())
 }
 
-/// The head of a journal, then a line as often as it fits.
+/// A journal that says of itself what it holds: one line as often as it fits.
 fn journal(most: usize, line: &str) -> Vec<u8> {
-    let head = format!("{:<136}\n", r#"{"laydown_journal":1,"events":1,"sha256":"0"}"#);
-    let count = ((most - head.len()) / (line.len() + 1)).max(1);
-    let mut journal = format!("{head}{}", format!("{line}\n").repeat(count));
-    journal.truncate(most);
-    journal.into_bytes()
+    let count = ((most - HEAD) / (line.len() + 1)).max(1);
+    let mut lines = format!("{line}\n").repeat(count);
+    lines.truncate(most - HEAD);
+    summed(&lines)
+}
+
+/// A journal whose sum is right, of as many of these events as fit.
+fn merging(most: usize, event: impl Fn(usize) -> String) -> Vec<u8> {
+    let mut lines = String::new();
+    for number in 1.. {
+        let line = event(number);
+        if lines.len() + line.len() + 1 + HEAD > most {
+            break;
+        }
+        lines.push_str(&line);
+        lines.push('\n');
+    }
+    summed(&lines)
+}
+
+/// Bytes of a journal's first line.
+const HEAD: usize = 137;
+
+fn summed(lines: &str) -> Vec<u8> {
+    let head =
+        format!(r#"{{"laydown_journal":1,"events":{},"sha256":"{}"}}"#, lines.lines().count(), sum(lines.as_bytes()));
+    format!("{head:<136}\n{lines}").into_bytes()
+}
+
+fn told(device: usize, seq: usize, entity: usize, kind: &str, body: &str) -> String {
+    let clock = 117_309_440_000_000_000 + seq;
+    format!(
+        r#"{{"device":"00000000-0000-7000-8000-{device:012x}","seq":{seq},"clock":{clock},"entity":"00000000-0000-7000-9000-{entity:012x}","kind":"{kind}","body":{body}}}"#
+    )
+}
+
+/// Each takes back the one before it, so that all hang together.
+fn retractions(number: usize) -> String {
+    let before = number.saturating_sub(1).max(1);
+    told(1, number, 1, "retract", &format!(r#"{{"device":"00000000-0000-7000-8000-000000000001","seq":{before}}}"#))
 }
