@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "f079303f21d0f72c"
+public let generatedBuildStamp = "1ad353366b87891f"

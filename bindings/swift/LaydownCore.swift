@@ -671,6 +671,11 @@ public protocol Folder: AnyObject, Sendable {
     func put(path: String, bytes: Data) throws 
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+    func remove(path: String) throws  -> Bool
+    
+    /**
      * All files whose path begins with `devices/`.
      */
     func list() throws  -> [FolderEntry]
@@ -759,6 +764,19 @@ open func put(path: String, bytes: Data)throws   {try rustCallWithError(FfiConve
 }
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+open func remove(path: String)throws  -> Bool  {
+    return try  FfiConverterBool.lift(try rustCallWithError(FfiConverterTypeFolderError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_folder_remove(
+            self.uniffiCloneHandle(),
+        FfiConverterString.lower(path),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * All files whose path begins with `devices/`.
      */
 open func list()throws  -> [FolderEntry]  {
@@ -843,6 +861,31 @@ fileprivate struct UniffiCallbackInterfaceFolder {
 
             
             let writeReturn = { () }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeFolderError_lower
+            )
+        },
+        remove: { (
+            uniffiHandle: UInt64,
+            path: RustBuffer,
+            uniffiOutReturn: UnsafeMutablePointer<Int8>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> Bool in
+                guard let uniffiObj = try? FfiConverterTypeFolder.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.remove(
+                     path: try FfiConverterString.lift(path)
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterBool.lower($0) }
             uniffiTraitInterfaceCallWithError(
                 callStatus: uniffiCallStatus,
                 makeCall: makeCall,
@@ -1152,7 +1195,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * what to say.
      *
      * # Errors
-     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
+     * was.
      */
     func takeIn(now: Now, from: PathBuf) throws  -> String
     
@@ -1256,6 +1300,15 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Only when the file cannot be read.
      */
     func devices(now: Now) throws  -> DevicesView
+    
+    /**
+     * Sets this phone up as a new one, as where two phones have written under one name: what it keeps from now on carries a name
+     * of its own, with the same preferences. What was kept before stays as it is. Answers with what to say.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    func setUpAsNewPhone(now: Now) throws  -> String
     
     /**
      * The Findings screen.
@@ -1767,7 +1820,8 @@ open func export(what: String, into: PathBuf)throws  -> String  {
      * what to say.
      *
      * # Errors
-     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
+     * was.
      */
 open func takeIn(now: Now, from: PathBuf)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -1981,6 +2035,23 @@ open func devices(now: Now)throws  -> DevicesView  {
     return try  FfiConverterTypeDevicesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_devices(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Sets this phone up as a new one, as where two phones have written under one name: what it keeps from now on carries a name
+     * of its own, with the same preferences. What was kept before stays as it is. Answers with what to say.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+open func setUpAsNewPhone(now: Now)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
@@ -13520,7 +13591,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_export() != 63432) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_take_in() != 17514) {
+    if (uniffi_laydown_app_checksum_method_studio_take_in() != 35874) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_back_up_every() != 57917) {
@@ -13557,6 +13628,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_devices() != 12461) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() != 31871) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_findings() != 22940) {
@@ -13676,7 +13750,10 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_folder_put() != 35375) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_folder_list() != 1972) {
+    if (uniffi_laydown_app_checksum_method_folder_remove() != 9509) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_folder_list() != 32500) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_stop_stop() != 59574) {

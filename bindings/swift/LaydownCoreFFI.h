@@ -259,7 +259,14 @@ typedef void (*UniffiCallbackInterfaceFolderMethod1)(uint64_t, RustBuffer, RustB
 #endif
 #ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD2
 #define UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD2
-typedef void (*UniffiCallbackInterfaceFolderMethod2)(uint64_t, RustBuffer* _Nonnull, 
+typedef void (*UniffiCallbackInterfaceFolderMethod2)(uint64_t, RustBuffer, int8_t* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD3
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_FOLDER_METHOD3
+typedef void (*UniffiCallbackInterfaceFolderMethod3)(uint64_t, RustBuffer* _Nonnull, 
         RustCallStatus *_Nonnull uniffiCallStatus
     );
 
@@ -278,7 +285,8 @@ typedef struct UniffiVTableCallbackInterfaceFolder {
     UniffiCallbackInterfaceClone _Nonnull uniffiClone;
     UniffiCallbackInterfaceFolderMethod0 _Nonnull get;
     UniffiCallbackInterfaceFolderMethod1 _Nonnull put;
-    UniffiCallbackInterfaceFolderMethod2 _Nonnull list;
+    UniffiCallbackInterfaceFolderMethod2 _Nonnull remove;
+    UniffiCallbackInterfaceFolderMethod3 _Nonnull list;
 } UniffiVTableCallbackInterfaceFolder;
 
 #endif
@@ -404,6 +412,11 @@ RustBuffer uniffi_laydown_app_fn_method_studio_take_back_coat(uint64_t ptr, Rust
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_DEVICES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_DEVICES
 RustBuffer uniffi_laydown_app_fn_method_studio_devices(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_UP_AS_NEW_PHONE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_UP_AS_NEW_PHONE
+RustBuffer uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FINDINGS
@@ -614,6 +627,11 @@ RustBuffer uniffi_laydown_app_fn_method_folder_get(uint64_t ptr, RustBuffer path
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_FOLDER_PUT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_FOLDER_PUT
 void uniffi_laydown_app_fn_method_folder_put(uint64_t ptr, RustBuffer path, RustBuffer bytes, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_FOLDER_REMOVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_FOLDER_REMOVE
+int8_t uniffi_laydown_app_fn_method_folder_remove(uint64_t ptr, RustBuffer path, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_FOLDER_LIST
@@ -1070,6 +1088,12 @@ uint16_t uniffi_laydown_app_checksum_method_studio_devices(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_UP_AS_NEW_PHONE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_UP_AS_NEW_PHONE
+uint16_t uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FINDINGS
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FINDINGS
 uint16_t uniffi_laydown_app_checksum_method_studio_findings(void
@@ -1301,6 +1325,12 @@ uint16_t uniffi_laydown_app_checksum_method_folder_get(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_FOLDER_PUT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_FOLDER_PUT
 uint16_t uniffi_laydown_app_checksum_method_folder_put(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_FOLDER_REMOVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_FOLDER_REMOVE
+uint16_t uniffi_laydown_app_checksum_method_folder_remove(void
     
 );
 #endif

@@ -657,32 +657,38 @@ internal interface UniffiCallbackInterfaceFolderMethod1 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
 }
 internal interface UniffiCallbackInterfaceFolderMethod2 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`uniffiOutReturn`: ByteByReference,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceFolderMethod3 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,)
 }
 internal interface UniffiCallbackInterfaceWatchMethod0 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`soFar`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
 }
-@Structure.FieldOrder("uniffiFree", "uniffiClone", "get", "put", "list")
+@Structure.FieldOrder("uniffiFree", "uniffiClone", "get", "put", "remove", "list")
 internal open class UniffiVTableCallbackInterfaceFolder(
     @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
     @JvmField internal var `uniffiClone`: UniffiCallbackInterfaceClone? = null,
     @JvmField internal var `get`: UniffiCallbackInterfaceFolderMethod0? = null,
     @JvmField internal var `put`: UniffiCallbackInterfaceFolderMethod1? = null,
-    @JvmField internal var `list`: UniffiCallbackInterfaceFolderMethod2? = null,
+    @JvmField internal var `remove`: UniffiCallbackInterfaceFolderMethod2? = null,
+    @JvmField internal var `list`: UniffiCallbackInterfaceFolderMethod3? = null,
 ) : Structure() {
     class UniffiByValue(
         `uniffiFree`: UniffiCallbackInterfaceFree? = null,
         `uniffiClone`: UniffiCallbackInterfaceClone? = null,
         `get`: UniffiCallbackInterfaceFolderMethod0? = null,
         `put`: UniffiCallbackInterfaceFolderMethod1? = null,
-        `list`: UniffiCallbackInterfaceFolderMethod2? = null,
-    ): UniffiVTableCallbackInterfaceFolder(`uniffiFree`,`uniffiClone`,`get`,`put`,`list`,), Structure.ByValue
+        `remove`: UniffiCallbackInterfaceFolderMethod2? = null,
+        `list`: UniffiCallbackInterfaceFolderMethod3? = null,
+    ): UniffiVTableCallbackInterfaceFolder(`uniffiFree`,`uniffiClone`,`get`,`put`,`remove`,`list`,), Structure.ByValue
 
    internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceFolder) {
         `uniffiFree` = other.`uniffiFree`
         `uniffiClone` = other.`uniffiClone`
         `get` = other.`get`
         `put` = other.`put`
+        `remove` = other.`remove`
         `list` = other.`list`
     }
 
@@ -775,6 +781,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_devices(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_findings(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_glaze_findings(
@@ -852,6 +860,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_app_checksum_method_folder_get(
     ): Int
     external fun uniffi_laydown_app_checksum_method_folder_put(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_folder_remove(
     ): Int
     external fun uniffi_laydown_app_checksum_method_folder_list(
     ): Int
@@ -932,6 +942,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_app_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_devices(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1017,6 +1029,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_folder_put(`ptr`: Long,`path`: RustBuffer.ByValue,`bytes`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
+    external fun uniffi_laydown_app_fn_method_folder_remove(`ptr`: Long,`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Byte
     external fun uniffi_laydown_app_fn_method_folder_list(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_clone_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
@@ -1187,7 +1201,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_export() and 0xFFFF) != 63432) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_take_in() and 0xFFFF) != 17514) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_in() and 0xFFFF) != 35874) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_back_up_every() and 0xFFFF) != 57917) {
@@ -1224,6 +1238,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_devices() and 0xFFFF) != 12461) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() and 0xFFFF) != 31871) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_findings() and 0xFFFF) != 22940) {
@@ -1343,7 +1360,10 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_folder_put() and 0xFFFF) != 35375) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_folder_list() and 0xFFFF) != 1972) {
+    if ((lib.uniffi_laydown_app_checksum_method_folder_remove() and 0xFFFF) != 9509) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_folder_list() and 0xFFFF) != 32500) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_stop_stop() and 0xFFFF) != 59574) {
@@ -1902,6 +1922,11 @@ public interface Folder {
     fun `put`(`path`: kotlin.String, `bytes`: kotlin.ByteArray)
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+    fun `remove`(`path`: kotlin.String): kotlin.Boolean
+    
+    /**
      * All files whose path begins with `devices/`.
      */
     fun `list`(): List<FolderEntry>
@@ -2051,6 +2076,24 @@ open class FolderImpl: Disposable, AutoCloseable, Folder
 
     
     /**
+     * Removes a file; whether whoever keeps the folder can do that. One that is not there is removed.
+     */
+    @Throws(FolderException::class)override fun `remove`(`path`: kotlin.String): kotlin.Boolean {
+            return FfiConverterBoolean.lift(
+    callWithHandle {
+    uniffiRustCallWithError(FolderException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_folder_remove(
+        it,
+        
+        FfiConverterString.lower(`path`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * All files whose path begins with `devices/`.
      */
     @Throws(FolderException::class)override fun `list`(): List<FolderEntry> {
@@ -2119,7 +2162,24 @@ internal object uniffiCallbackInterfaceFolder {
             )
         }
     }
-    internal object `list`: UniffiCallbackInterfaceFolderMethod2 {
+    internal object `remove`: UniffiCallbackInterfaceFolderMethod2 {
+        override fun callback(`uniffiHandle`: Long,`path`: RustBuffer.ByValue,`uniffiOutReturn`: ByteByReference,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeFolder.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`remove`(
+                    FfiConverterString.lift(`path`),
+                )
+            }
+            val writeReturn = { value: kotlin.Boolean -> uniffiOutReturn.setValue(FfiConverterBoolean.lower(value)) }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: FolderException -> FfiConverterTypeFolderError.lower(e) }
+            )
+        }
+    }
+    internal object `list`: UniffiCallbackInterfaceFolderMethod3 {
         override fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,) {
             val uniffiObj = FfiConverterTypeFolder.handleMap.get(uniffiHandle)
             val makeCall = { ->
@@ -2153,6 +2213,7 @@ internal object uniffiCallbackInterfaceFolder {
         uniffiClone,
         `get`,
         `put`,
+        `remove`,
         `list`,
     )
 
@@ -2635,7 +2696,8 @@ public interface StudioInterface {
      * what to say.
      *
      * # Errors
-     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
+     * was.
      */
     fun `takeIn`(`now`: Now, `from`: PathBuf): kotlin.String
     
@@ -2739,6 +2801,15 @@ public interface StudioInterface {
      * Only when the file cannot be read.
      */
     fun `devices`(`now`: Now): DevicesView
+    
+    /**
+     * Sets this phone up as a new one, as where two phones have written under one name: what it keeps from now on carries a name
+     * of its own, with the same preferences. What was kept before stays as it is. Answers with what to say.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    fun `setUpAsNewPhone`(`now`: Now): kotlin.String
     
     /**
      * The Findings screen.
@@ -3294,7 +3365,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * what to say.
      *
      * # Errors
-     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then.
+     * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
+     * was.
      */
     @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: PathBuf): kotlin.String {
             return FfiConverterString.lift(
@@ -3569,6 +3641,28 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_devices(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Sets this phone up as a new one, as where two phones have written under one name: what it keeps from now on carries a name
+     * of its own, with the same preferences. What was kept before stays as it is. Answers with what to say.
+     *
+     * # Errors
+     * When the file cannot be written.
+     */
+    @Throws(StudioException::class)override fun `setUpAsNewPhone`(`now`: Now): kotlin.String {
+            return FfiConverterString.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(
         it,
         
         FfiConverterTypeNow.lower(`now`),_status)
