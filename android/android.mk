@@ -8,7 +8,7 @@ PORT ?= 0
 DATA ?= .cache/phone
 
 ANDROID_BUILT := android/target/built
-ANDROID_SOURCES := $(shell find android/app/src android/desk/src bindings/kotlin -type f) $(wildcard android/pom.xml android/*/pom.xml)
+ANDROID_SOURCES := $(shell find android/app/src android/desktop/src bindings/kotlin -type f) $(wildcard android/pom.xml android/*/pom.xml)
 ANDROID_MVN := mvn -B -f android/pom.xml -Dlaydown.profile=$(LAYDOWN_PROFILE)
 
 .PHONY: android-tools android-library android-build android-test phone screens page-test
@@ -36,7 +36,7 @@ phone: android-build ## The app in a browser page; PORT=8080 and DATA=folder if 
 
 screens: android-build ## A picture of every screen, and a contact sheet, in target/screens
 	@rm -rf target/screens
-	@tools/desk studio.laydown.ScreensTest studio.laydown.desk.ContactSheet
+	@tools/desktop studio.laydown.ScreensTest studio.laydown.desktop.ContactSheet
 
 page-test: android-build ## The page, driven in a real browser
 	@tools/need.sh chromium:chromium node:nodejs npm:npm

@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "1ad353366b87891f"
+public let generatedBuildStamp = "b0ea8c11c8154000"

@@ -996,18 +996,228 @@ public func FfiConverterTypeFolder_lower(_ value: Folder) -> UInt64 {
 
 
 /**
- * Stops a meeting.
+ * Told how far a sync is, on the thread that it was called on.
+ */
+public protocol ProgressListener: AnyObject, Sendable {
+    
+    /**
+     * It is so far.
+     */
+    func progress(progress: SyncProgress) 
+    
+}
+/**
+ * Told how far a sync is, on the thread that it was called on.
+ */
+open class ProgressListenerImpl: ProgressListener, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_app_fn_clone_progresslistener(self.handle, $0) }
+    }
+    // No primary constructor declared for this class.
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_app_fn_free_progresslistener(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * It is so far.
+     */
+open func progress(progress: SyncProgress)  {try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_progresslistener_progress(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeSyncProgress_lower(progress),uniffiCallStatus
+    )
+}
+}
+    
+
+    
+}
+
+
+
+// Put the implementation in a struct so we don't pollute the top-level namespace
+fileprivate struct UniffiCallbackInterfaceProgressListener {
+
+    // Create the VTable using a series of closures.
+    // Swift automatically converts these into C callback functions.
+    //
+    // Store the vtable directly.
+    static let vtable: UniffiVTableCallbackInterfaceProgressListener = UniffiVTableCallbackInterfaceProgressListener(
+        uniffiFree: { (uniffiHandle: UInt64) -> () in
+            do {
+                try FfiConverterTypeProgressListener.handleMap.remove(handle: uniffiHandle)
+            } catch {
+                print("Uniffi callback interface ProgressListener: handle missing in uniffiFree")
+            }
+        },
+        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
+            do {
+                return try FfiConverterTypeProgressListener.handleMap.clone(handle: uniffiHandle)
+            } catch {
+                fatalError("Uniffi callback interface ProgressListener: handle missing in uniffiClone")
+            }
+        },
+        progress: { (
+            uniffiHandle: UInt64,
+            progress: RustBuffer,
+            uniffiOutReturn: UnsafeMutableRawPointer,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> () in
+                guard let uniffiObj = try? FfiConverterTypeProgressListener.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return uniffiObj.progress(
+                     progress: try FfiConverterTypeSyncProgress_lift(progress)
+                )
+            }
+
+            
+            let writeReturn = { () }
+            uniffiTraitInterfaceCall(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn
+            )
+        }
+    )
+
+    // Rust stores this pointer for future callback invocations, so it must live
+    // for the process lifetime (not just for the init function call).
+    //
+    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
+    // This is safe because the pointee is initialized once during static init
+    // and never mutated by either side of the FFI.  Its fields are C function pointers.
+    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceProgressListener> = {
+        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceProgressListener>.allocate(capacity: 1)
+        ptr.initialize(to: vtable)
+        return UnsafePointer(ptr)
+    }()
+}
+
+private func uniffiCallbackInitProgressListener() {
+    uniffi_laydown_app_fn_init_callback_vtable_progresslistener(UniffiCallbackInterfaceProgressListener.vtablePtr)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeProgressListener: FfiConverter {
+    fileprivate static let handleMap = UniffiHandleMap<ProgressListener>()
+
+    typealias FfiType = UInt64
+    typealias SwiftType = ProgressListener
+
+    public static func lift(_ handle: UInt64) throws -> ProgressListener {
+        if ((handle & 1) == 0) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return ProgressListenerImpl(unsafeFromHandle: handle)
+        } else {
+            // Swift-generated handle, get the object from the handle map
+            return try handleMap.remove(handle: handle)
+        }
+    }
+
+    public static func lower(_ value: ProgressListener) -> UInt64 {
+         if let rustImpl = value as? ProgressListenerImpl {
+             // Rust-implemented object.  Clone the handle and return it
+            return rustImpl.uniffiCloneHandle()
+         } else {
+            // Swift object, generate a new vtable handle and return that.
+            return handleMap.insert(obj: value)
+         }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ProgressListener {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: ProgressListener, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProgressListener_lift(_ handle: UInt64) throws -> ProgressListener {
+    return try FfiConverterTypeProgressListener.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProgressListener_lower(_ value: ProgressListener) -> UInt64 {
+    return FfiConverterTypeProgressListener.lower(value)
+}
+
+
+
+
+
+
+/**
+ * Stops a sync.
  */
 public protocol StopProtocol: AnyObject, Sendable {
     
     /**
-     * Has the meeting end soon. What is done stays done.
+     * Has the sync end soon. What is done stays done.
      */
     func stop() 
     
 }
 /**
- * Stops a meeting.
+ * Stops a sync.
  */
 open class Stop: StopProtocol, @unchecked Sendable {
     fileprivate let handle: UInt64
@@ -1074,7 +1284,7 @@ public convenience init() {
 
     
     /**
-     * Has the meeting end soon. What is done stays done.
+     * Has the sync end soon. What is done stays done.
      */
 open func stop()  {try! rustCall() {
         uniffiCallStatus in
@@ -1148,12 +1358,12 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func preferences() throws  -> Preferences
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Undoes the command that answered with `token`; the answer's own token does it again.
      *
      * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is undone already.
      */
-    func undo(now: Now, token: String) throws  -> Kept
+    func undo(now: Now, token: String) throws  -> CommandResult
     
     /**
      * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
@@ -1198,15 +1408,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
      * was.
      */
-    func takeIn(now: Now, from: PathBuf) throws  -> String
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
-     *
-     * # Errors
-     * [`StudioError::Refused`] for another text.
-     */
-    func backUpEvery(now: Now, every: String) throws 
+    func restore(now: Now, from: PathBuf) throws  -> String
     
     /**
      * Reads the backup that has arrived in the folder: `copy` is what was read from there, `place` the task's folder, `file`
@@ -1216,7 +1418,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
      * may be removed then.
      */
-    func backedUpByItself(now: Now, place: String, file: String, copy: PathBuf) throws  -> [String]
+    func automaticBackupDone(now: Now, place: String, file: String, copy: PathBuf) throws  -> [String]
     
     /**
      * The backup to make now by itself; `None` where there is none to make. With `asked`, the potter wants one now, whatever
@@ -1228,7 +1430,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func backupDue(now: Now, asked: Bool) throws  -> BackupTask?
     
     /**
-     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * Remembers that a backup was not made automatically: it is said on the Backup page until one is, or another folder is
      * chosen. It counts as not backed up.
      *
      * # Errors
@@ -1251,7 +1453,15 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * # Errors
      * [`StudioError::Refused`] when no folder is named.
      */
-    func keepBackupsIn(now: Now, place: String, called: String) throws 
+    func setBackupFolder(now: Now, place: String, called: String) throws 
+    
+    /**
+     * Chooses how often a backup is made automatically: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+    func setBackupSchedule(now: Now, every: String) throws 
     
     /**
      * The page of the bucket `id`.
@@ -1278,20 +1488,20 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func coat(now: Now, id: String) throws  -> CoatView
     
     /**
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be undone too.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    func removeCoat(now: Now, id: String) throws  -> CommandResult
+    
+    /**
      * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
      *
      * # Errors
      * [`StudioError::Missing`] when there is no such coat.
      */
-    func setControl(now: Now, id: String, control: Bool) throws  -> Kept
-    
-    /**
-     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
-     */
-    func takeBackCoat(now: Now, id: String) throws  -> Kept
+    func setControl(now: Now, id: String, control: Bool) throws  -> CommandResult
     
     /**
      * The phones that have written here.
@@ -1311,6 +1521,56 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func setUpAsNewPhone(now: Now) throws  -> String
     
     /**
+     * The editor as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+     */
+    func editor(now: Now, entry: EditorEntry) throws  -> EditorView
+    
+    /**
+     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
+     */
+    func remove(now: Now, kind: EditorKind, id: String) throws  -> CommandResult
+    
+    /**
+     * Saves the editor.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+    func saveRecord(now: Now, entry: EditorEntry) throws  -> CommandResult
+    
+    /**
+     * The editor after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
+     */
+    func photograph(now: Now, entry: EditorEntry, file: PathBuf) throws  -> Redrawn
+    
+    /**
+     * The editor after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::editor`]. A touch that means nothing changes nothing.
+     */
+    func touch(now: Now, entry: EditorEntry, touch: Touch) throws  -> Redrawn
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+    func adoptBest(now: Now, id: String, best: String) throws  -> CommandResult
+    
+    /**
      * The Findings screen.
      *
      * # Errors
@@ -1327,29 +1587,13 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func glazeFindings(now: Now, id: String) throws  -> GlazeFindingsView
     
     /**
-     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
-     */
-    func takeBest(now: Now, id: String, best: String) throws  -> Kept
-    
-    /**
-     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
      * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
      * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
      * error.
      */
-    func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop) throws  -> String
-    
-    /**
-     * What was done lately, on all phones.
-     *
-     * # Errors
-     * Only when the file cannot be read.
-     */
-    func doings(now: Now) throws  -> HistoryView
+    func syncNow(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, listener: ProgressListener, stop: Stop) throws  -> String
     
     /**
      * All that was ever said of the thing with this id, what no longer counts included.
@@ -1360,20 +1604,20 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func history(now: Now, id: String) throws  -> HistoryView
     
     /**
-     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
-     *
-     * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
-     */
-    func redo(now: Now, token: String) throws  -> Kept
-    
-    /**
-     * The Studio screen.
+     * Recent changes, on all phones.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    func house(now: Now) throws  -> HouseView
+    func recentChanges(now: Now) throws  -> HistoryView
+    
+    /**
+     * Does again what was undone: the command with this token, as [`HistoryEntry::token`] gives it.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is undone.
+     */
+    func redo(now: Now, token: String) throws  -> CommandResult
     
     /**
      * What taking in the spreadsheet in `file` would do. `columns` holds what was chosen: under the key of a column or a
@@ -1391,7 +1635,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
      * take in. Nothing is half taken in.
      */
-    func takeInSheet(now: Now, file: PathBuf, columns: [Value]) throws  -> Kept
+    func importSpreadsheet(now: Now, file: PathBuf, columns: [Value]) throws  -> CommandResult
     
     /**
      * The Kiln screen.
@@ -1400,6 +1644,40 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Only when the file cannot be read.
      */
     func kiln(now: Now) throws  -> KilnView
+    
+    /**
+     * Saves what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
+     */
+    func assess(now: Now, firing: String, piece: String, look: Assessment) throws  -> CommandResult
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
+     */
+    func assessment(now: Now, firing: String, piece: String) throws  -> AssessmentView
+    
+    /**
+     * Takes a photograph off its piece; the file stays, so that this can be undone.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
+     */
+    func removePhoto(now: Now, id: String) throws  -> CommandResult
+    
+    /**
+     * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+    func savePhoto(now: Now, piece: String, firing: String, file: PathBuf) throws  -> CommandResult
     
     /**
      * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
@@ -1433,7 +1711,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * # Errors
      * [`StudioError::Missing`] when there is no such firing.
      */
-    func advance(now: Now, firing: String) throws  -> Kept
+    func advance(now: Now, firing: String) throws  -> CommandResult
     
     /**
      * A firing's page.
@@ -1450,7 +1728,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
      * [`StudioError::Missing`] for what is gone.
      */
-    func load(now: Now, firing: String, pieces: [String], shelf: UInt32) throws  -> Kept
+    func load(now: Now, firing: String, pieces: [String], shelf: UInt32) throws  -> CommandResult
     
     /**
      * Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
@@ -1458,7 +1736,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * # Errors
      * As [`Studio::load`].
      */
-    func loadAll(now: Now, firing: String) throws  -> Kept
+    func loadAll(now: Now, firing: String) throws  -> CommandResult
     
     /**
      * Moves a piece on its shelf, as its grip was dragged to `to`.
@@ -1466,7 +1744,15 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * # Errors
      * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
      */
-    func place(now: Now, firing: String, piece: String, to: Spot) throws  -> Kept
+    func place(now: Now, firing: String, piece: String, to: Spot) throws  -> CommandResult
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
+     */
+    func setChecklistItem(now: Now, firing: String, what: String, done: Bool) throws  -> CommandResult
     
     /**
      * Takes a piece out of a firing.
@@ -1475,49 +1761,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
      * [`StudioError::Missing`] for what is gone.
      */
-    func takeOut(now: Now, firing: String, piece: String) throws  -> Kept
-    
-    /**
-     * Ticks off, or on again, something to look at before the firing.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
-     */
-    func tickBefore(now: Now, firing: String, what: String, done: Bool) throws  -> Kept
-    
-    /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
-     *
-     * # Errors
-     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
-     * [`StudioError::Full`] when there is no room. Then nothing is kept.
-     */
-    func keepPhoto(now: Now, piece: String, firing: String, file: PathBuf) throws  -> Kept
-    
-    /**
-     * Keeps what is said of a piece with one tap.
-     *
-     * # Errors
-     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
-     */
-    func look(now: Now, firing: String, piece: String, look: Look) throws  -> Kept
-    
-    /**
-     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such firing or piece.
-     */
-    func lookAt(now: Now, firing: String, piece: String) throws  -> LookView
-    
-    /**
-     * Takes a photograph off its piece; the file stays, so that this can be taken back.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such photograph.
-     */
-    func takePhotoOff(now: Now, id: String) throws  -> Kept
+    func takeOut(now: Now, firing: String, piece: String) throws  -> CommandResult
     
     /**
      * Writes `pages`, JPEG files of A4's shape, into one PDF at `into`, which is there whole or not at all.
@@ -1537,55 +1781,12 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func piece(now: Now, id: String) throws  -> PieceView
     
     /**
-     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
-     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     * The Studio screen.
      *
      * # Errors
-     * When the file cannot be written.
+     * Only when the file cannot be read.
      */
-    func forgetMeetingPlace(now: Now) throws  -> String
-    
-    /**
-     * Keeps the sheet.
-     *
-     * # Errors
-     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
-     */
-    func keepSheet(now: Now, entry: SheetEntry) throws  -> Kept
-    
-    /**
-     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
-     */
-    func remove(now: Now, kind: SheetKind, id: String) throws  -> Kept
-    
-    /**
-     * The sheet as it stands with what is entered in `entry`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
-     */
-    func sheet(now: Now, entry: SheetEntry) throws  -> SheetView
-    
-    /**
-     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
-     * read; a smaller, upright copy without location is written beside it, and that one is shown.
-     *
-     * # Errors
-     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
-     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
-     */
-    func photograph(now: Now, entry: SheetEntry, file: PathBuf) throws  -> Redrawn
-    
-    /**
-     * The sheet after a finger has touched its drawing. Nothing is kept by it.
-     *
-     * # Errors
-     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
-     */
-    func touch(now: Now, entry: SheetEntry, touch: Touch) throws  -> Redrawn
+    func setup(now: Now) throws  -> SetupView
     
     /**
      * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty or gone.
@@ -1596,13 +1797,13 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func sizes(now: Now, known: String) throws  -> SizesView
     
     /**
-     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Forgets the place and what came of the sync_history there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
      *
      * # Errors
-     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
-     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     * When the file cannot be written.
      */
-    func keep(now: Now, entry: WeighEntry) throws  -> Kept
+    func forgetSyncLocation(now: Now) throws  -> String
     
     /**
      * Remembers what is chosen and half typed, for the next start. Not part of the journal.
@@ -1611,6 +1812,15 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * When the file cannot be written.
      */
     func remember(now: Now, entry: WeighEntry) throws 
+    
+    /**
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+    func save(now: Now, entry: WeighEntry) throws  -> CommandResult
     
     /**
      * The Weigh screen for `entry`, or for what was remembered if there is none.
@@ -1730,13 +1940,13 @@ open func preferences()throws  -> Preferences  {
 }
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Undoes the command that answered with `token`; the answer's own token does it again.
      *
      * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is undone already.
      */
-open func undo(now: Now, token: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func undo(now: Now, token: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_undo(
             self.uniffiCloneHandle(),
@@ -1823,31 +2033,15 @@ open func export(what: String, into: PathBuf)throws  -> String  {
      * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
      * was.
      */
-open func takeIn(now: Now, from: PathBuf)throws  -> String  {
+open func restore(now: Now, from: PathBuf)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_take_in(
+    uniffi_laydown_app_fn_method_studio_restore(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterTypePathBuf_lower(from),uniffiCallStatus
     )
 })
-}
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
-     *
-     * # Errors
-     * [`StudioError::Refused`] for another text.
-     */
-open func backUpEvery(now: Now, every: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_back_up_every(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(every),uniffiCallStatus
-    )
-}
 }
     
     /**
@@ -1858,10 +2052,10 @@ open func backUpEvery(now: Now, every: String)throws   {try rustCallWithError(Ff
      * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
      * may be removed then.
      */
-open func backedUpByItself(now: Now, place: String, file: String, copy: PathBuf)throws  -> [String]  {
+open func automaticBackupDone(now: Now, place: String, file: String, copy: PathBuf)throws  -> [String]  {
     return try  FfiConverterSequenceString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_backed_up_by_itself(
+    uniffi_laydown_app_fn_method_studio_automatic_backup_done(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(place),
@@ -1890,7 +2084,7 @@ open func backupDue(now: Now, asked: Bool)throws  -> BackupTask?  {
 }
     
     /**
-     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * Remembers that a backup was not made automatically: it is said on the Backup page until one is, or another folder is
      * chosen. It counts as not backed up.
      *
      * # Errors
@@ -1929,13 +2123,29 @@ open func backupsRemoved(now: Now, files: [String])throws   {try rustCallWithErr
      * # Errors
      * [`StudioError::Refused`] when no folder is named.
      */
-open func keepBackupsIn(now: Now, place: String, called: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func setBackupFolder(now: Now, place: String, called: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_keep_backups_in(
+    uniffi_laydown_app_fn_method_studio_set_backup_folder(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(place),
         FfiConverterString.lower(called),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * Chooses how often a backup is made automatically: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+open func setBackupSchedule(now: Now, every: String)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_set_backup_schedule(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(every),uniffiCallStatus
     )
 }
 }
@@ -1991,36 +2201,36 @@ open func coat(now: Now, id: String)throws  -> CoatView  {
 }
     
     /**
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be undone too.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+open func removeCoat(now: Now, id: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_remove_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
      *
      * # Errors
      * [`StudioError::Missing`] when there is no such coat.
      */
-open func setControl(now: Now, id: String, control: Bool)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func setControl(now: Now, id: String, control: Bool)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_set_control(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(id),
         FfiConverterBool.lower(control),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
-     */
-open func takeBackCoat(now: Now, id: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_take_back_coat(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
     )
 })
 }
@@ -2059,6 +2269,114 @@ open func setUpAsNewPhone(now: Now)throws  -> String  {
 }
     
     /**
+     * The editor as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+     */
+open func editor(now: Now, entry: EditorEntry)throws  -> EditorView  {
+    return try  FfiConverterTypeEditorView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_editor(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeEditorEntry_lower(entry),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
+     */
+open func remove(now: Now, kind: EditorKind, id: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_remove(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeEditorKind_lower(kind),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Saves the editor.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+open func saveRecord(now: Now, entry: EditorEntry)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_save_record(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeEditorEntry_lower(entry),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The editor after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
+     */
+open func photograph(now: Now, entry: EditorEntry, file: PathBuf)throws  -> Redrawn  {
+    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_photograph(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeEditorEntry_lower(entry),
+        FfiConverterTypePathBuf_lower(file),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The editor after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::editor`]. A touch that means nothing changes nothing.
+     */
+open func touch(now: Now, entry: EditorEntry, touch: Touch)throws  -> Redrawn  {
+    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_touch(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeEditorEntry_lower(entry),
+        FfiConverterTypeTouch_lower(touch),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+open func adoptBest(now: Now, id: String, best: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_adopt_best(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),
+        FfiConverterString.lower(best),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * The Findings screen.
      *
      * # Errors
@@ -2091,58 +2409,24 @@ open func glazeFindings(now: Now, id: String)throws  -> GlazeFindingsView  {
 }
     
     /**
-     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
-     */
-open func takeBest(now: Now, id: String, best: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_take_best(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),
-        FfiConverterString.lower(best),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
      * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
      * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
      * error.
      */
-open func agree(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, watch: Watch, stop: Stop)throws  -> String  {
+open func syncNow(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, listener: ProgressListener, stop: Stop)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_agree(
+    uniffi_laydown_app_fn_method_studio_sync_now(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterSequenceTypeValue.lower(secrets),
         FfiConverterBool.lower(metered),
         FfiConverterBool.lower(check),
         FfiConverterOptionTypeFolder.lower(folder),
-        FfiConverterTypeWatch_lower(watch),
+        FfiConverterTypeProgressListener_lower(listener),
         FfiConverterTypeStop_lower(stop),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * What was done lately, on all phones.
-     *
-     * # Errors
-     * Only when the file cannot be read.
-     */
-open func doings(now: Now)throws  -> HistoryView  {
-    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_doings(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
 }
@@ -2165,34 +2449,34 @@ open func history(now: Now, id: String)throws  -> HistoryView  {
 }
     
     /**
-     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+     * Recent changes, on all phones.
      *
      * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
+     * Only when the file cannot be read.
      */
-open func redo(now: Now, token: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func recentChanges(now: Now)throws  -> HistoryView  {
+    return try  FfiConverterTypeHistoryView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_redo(
+    uniffi_laydown_app_fn_method_studio_recent_changes(
             self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(token),uniffiCallStatus
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
 }
     
     /**
-     * The Studio screen.
+     * Does again what was undone: the command with this token, as [`HistoryEntry::token`] gives it.
      *
      * # Errors
-     * Only when the file cannot be read.
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is undone.
      */
-open func house(now: Now)throws  -> HouseView  {
-    return try  FfiConverterTypeHouseView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func redo(now: Now, token: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_house(
+    uniffi_laydown_app_fn_method_studio_redo(
             self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(token),uniffiCallStatus
     )
 })
 }
@@ -2223,10 +2507,10 @@ open func `import`(now: Now, file: PathBuf, columns: [Value])throws  -> ImportVi
      * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
      * take in. Nothing is half taken in.
      */
-open func takeInSheet(now: Now, file: PathBuf, columns: [Value])throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func importSpreadsheet(now: Now, file: PathBuf, columns: [Value])throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_take_in_sheet(
+    uniffi_laydown_app_fn_method_studio_import_spreadsheet(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterTypePathBuf_lower(file),
@@ -2247,6 +2531,81 @@ open func kiln(now: Now)throws  -> KilnView  {
     uniffi_laydown_app_fn_method_studio_kiln(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Saves what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
+     */
+open func assess(now: Now, firing: String, piece: String, look: Assessment)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_assess(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),
+        FfiConverterTypeAssessment_lower(look),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
+     */
+open func assessment(now: Now, firing: String, piece: String)throws  -> AssessmentView  {
+    return try  FfiConverterTypeAssessmentView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_assessment(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes a photograph off its piece; the file stays, so that this can be undone.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
+     */
+open func removePhoto(now: Now, id: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_remove_photo(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+open func savePhoto(now: Now, piece: String, firing: String, file: PathBuf)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_save_photo(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(piece),
+        FfiConverterString.lower(firing),
+        FfiConverterTypePathBuf_lower(file),uniffiCallStatus
     )
 })
 }
@@ -2311,8 +2670,8 @@ open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
      * # Errors
      * [`StudioError::Missing`] when there is no such firing.
      */
-open func advance(now: Now, firing: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func advance(now: Now, firing: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_advance(
             self.uniffiCloneHandle(),
@@ -2346,8 +2705,8 @@ open func firing(now: Now, id: String)throws  -> FiringView  {
      * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
      * [`StudioError::Missing`] for what is gone.
      */
-open func load(now: Now, firing: String, pieces: [String], shelf: UInt32)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func load(now: Now, firing: String, pieces: [String], shelf: UInt32)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_load(
             self.uniffiCloneHandle(),
@@ -2365,8 +2724,8 @@ open func load(now: Now, firing: String, pieces: [String], shelf: UInt32)throws 
      * # Errors
      * As [`Studio::load`].
      */
-open func loadAll(now: Now, firing: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func loadAll(now: Now, firing: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_load_all(
             self.uniffiCloneHandle(),
@@ -2382,8 +2741,8 @@ open func loadAll(now: Now, firing: String)throws  -> Kept  {
      * # Errors
      * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
      */
-open func place(now: Now, firing: String, piece: String, to: Spot)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func place(now: Now, firing: String, piece: String, to: Spot)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_place(
             self.uniffiCloneHandle(),
@@ -2396,34 +2755,15 @@ open func place(now: Now, firing: String, piece: String, to: Spot)throws  -> Kep
 }
     
     /**
-     * Takes a piece out of a firing.
-     *
-     * # Errors
-     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
-     * [`StudioError::Missing`] for what is gone.
-     */
-open func takeOut(now: Now, firing: String, piece: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_take_out(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(firing),
-        FfiConverterString.lower(piece),uniffiCallStatus
-    )
-})
-}
-    
-    /**
      * Ticks off, or on again, something to look at before the firing.
      *
      * # Errors
      * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
      */
-open func tickBefore(now: Now, firing: String, what: String, done: Bool)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func setChecklistItem(now: Now, firing: String, what: String, done: Bool)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_tick_before(
+    uniffi_laydown_app_fn_method_studio_set_checklist_item(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),
@@ -2434,76 +2774,20 @@ open func tickBefore(now: Now, firing: String, what: String, done: Bool)throws  
 }
     
     /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * Takes a piece out of a firing.
      *
      * # Errors
-     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
-     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+     * [`StudioError::Missing`] for what is gone.
      */
-open func keepPhoto(now: Now, piece: String, firing: String, file: PathBuf)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func takeOut(now: Now, firing: String, piece: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_keep_photo(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(piece),
-        FfiConverterString.lower(firing),
-        FfiConverterTypePathBuf_lower(file),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Keeps what is said of a piece with one tap.
-     *
-     * # Errors
-     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
-     */
-open func look(now: Now, firing: String, piece: String, look: Look)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_look(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(firing),
-        FfiConverterString.lower(piece),
-        FfiConverterTypeLook_lower(look),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such firing or piece.
-     */
-open func lookAt(now: Now, firing: String, piece: String)throws  -> LookView  {
-    return try  FfiConverterTypeLookView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_look_at(
+    uniffi_laydown_app_fn_method_studio_take_out(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(firing),
         FfiConverterString.lower(piece),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Takes a photograph off its piece; the file stays, so that this can be taken back.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such photograph.
-     */
-open func takePhotoOff(now: Now, id: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_take_photo_off(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
     )
 })
 }
@@ -2544,108 +2828,17 @@ open func piece(now: Now, id: String)throws  -> PieceView  {
 }
     
     /**
-     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
-     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     * The Studio screen.
      *
      * # Errors
-     * When the file cannot be written.
+     * Only when the file cannot be read.
      */
-open func forgetMeetingPlace(now: Now)throws  -> String  {
-    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func setup(now: Now)throws  -> SetupView  {
+    return try  FfiConverterTypeSetupView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_forget_meeting_place(
+    uniffi_laydown_app_fn_method_studio_setup(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Keeps the sheet.
-     *
-     * # Errors
-     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
-     */
-open func keepSheet(now: Now, entry: SheetEntry)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_keep_sheet(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeSheetEntry_lower(entry),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
-     */
-open func remove(now: Now, kind: SheetKind, id: String)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_remove(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeSheetKind_lower(kind),
-        FfiConverterString.lower(id),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * The sheet as it stands with what is entered in `entry`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
-     */
-open func sheet(now: Now, entry: SheetEntry)throws  -> SheetView  {
-    return try  FfiConverterTypeSheetView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_sheet(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeSheetEntry_lower(entry),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
-     * read; a smaller, upright copy without location is written beside it, and that one is shown.
-     *
-     * # Errors
-     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
-     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
-     */
-open func photograph(now: Now, entry: SheetEntry, file: PathBuf)throws  -> Redrawn  {
-    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_photograph(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeSheetEntry_lower(entry),
-        FfiConverterTypePathBuf_lower(file),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * The sheet after a finger has touched its drawing. Nothing is kept by it.
-     *
-     * # Errors
-     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
-     */
-open func touch(now: Now, entry: SheetEntry, touch: Touch)throws  -> Redrawn  {
-    return try  FfiConverterTypeRedrawn_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_touch(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeSheetEntry_lower(entry),
-        FfiConverterTypeTouch_lower(touch),uniffiCallStatus
     )
 })
 }
@@ -2668,19 +2861,18 @@ open func sizes(now: Now, known: String)throws  -> SizesView  {
 }
     
     /**
-     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Forgets the place and what came of the sync_history there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
      *
      * # Errors
-     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
-     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     * When the file cannot be written.
      */
-open func keep(now: Now, entry: WeighEntry)throws  -> Kept  {
-    return try  FfiConverterTypeKept_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+open func forgetSyncLocation(now: Now)throws  -> String  {
+    return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_keep(
+    uniffi_laydown_app_fn_method_studio_forget_sync_location(
             self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
 }
@@ -2699,6 +2891,24 @@ open func remember(now: Now, entry: WeighEntry)throws   {try rustCallWithError(F
         FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
     )
 }
+}
+    
+    /**
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+open func save(now: Now, entry: WeighEntry)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_save(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeWeighEntry_lower(entry),uniffiCallStatus
+    )
+})
 }
     
     /**
@@ -2766,195 +2976,196 @@ public func FfiConverterTypeStudio_lower(_ value: Studio) -> UInt64 {
 
 
 
-
-
 /**
- * Told how far a meeting is, on the thread that it was called on.
+ * A piece after its firing.
  */
-public protocol Watch: AnyObject, Sendable {
-    
+public struct AssessmentView: Equatable, Hashable {
     /**
-     * It is so far.
+     * The firing's id.
      */
-    func soFar(soFar: SoFar) 
-    
-}
-/**
- * Told how far a meeting is, on the thread that it was called on.
- */
-open class WatchImpl: Watch, @unchecked Sendable {
-    fileprivate let handle: UInt64
-
-    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
-#if swift(>=5.8)
-    @_documentation(visibility: private)
-#endif
-    public struct NoHandle {
-        public init() {}
-    }
-
-    // TODO: We'd like this to be `private` but for Swifty reasons,
-    // we can't implement `FfiConverter` without making this `required` and we can't
-    // make it `required` without making it `public`.
-#if swift(>=5.8)
-    @_documentation(visibility: private)
-#endif
-    required public init(unsafeFromHandle handle: UInt64) {
-        self.handle = handle
-    }
-
-    // This constructor can be used to instantiate a fake object.
-    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
-    //
-    // - Warning:
-    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
-#if swift(>=5.8)
-    @_documentation(visibility: private)
-#endif
-    public init(noHandle: NoHandle) {
-        self.handle = 0
-    }
-
-#if swift(>=5.8)
-    @_documentation(visibility: private)
-#endif
-    public func uniffiCloneHandle() -> UInt64 {
-        return try! rustCall { uniffi_laydown_app_fn_clone_watch(self.handle, $0) }
-    }
-    // No primary constructor declared for this class.
-
-    deinit {
-        if handle == 0 {
-            // Mock objects have handle=0 don't try to free them
-            return
-        }
-
-        try! rustCall { uniffi_laydown_app_fn_free_watch(handle, $0) }
-    }
-
-    
-
-    
+    public var firing: String
     /**
-     * It is so far.
+     * The piece's id.
      */
-open func soFar(soFar: SoFar)  {try! rustCall() {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_watch_so_far(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeSoFar_lower(soFar),uniffiCallStatus
-    )
-}
-}
+    public var piece: String
+    /**
+     * Its form and code.
+     */
+    public var title: String
+    /**
+     * Which of how many.
+     */
+    public var place: String
+    /**
+     * Its coats as they were weighed.
+     */
+    public var record: [Line]
+    /**
+     * Its photographs from this firing.
+     */
+    public var photos: [PhotoView]
+    /**
+     * How thick the glaze looks.
+     */
+    public var questions: [ZoneQuestion]
+    /**
+     * The faults.
+     */
+    public var faults: [FaultChip]
+    /**
+     * The piece's outline with the faults that have a place; none while there is no fault.
+     */
+    public var drawing: Drawing?
+    /**
+     * How much the potter likes it, 1 to 5; 0 while not said.
+     */
+    public var liking: UInt8
+    /**
+     * What the potter noted.
+     */
+    public var note: String
+    /**
+     * Whether one of its coats is a control piece.
+     */
+    public var control: Bool
+    /**
+     * Whether it is to be fired again.
+     */
+    public var again: Bool
+    /**
+     * What to mind.
+     */
+    public var notes: [Note]
+    /**
+     * Previous piece; empty for the first.
+     */
+    public var previous: String
+    /**
+     * The piece after; empty for the last.
+     */
+    public var next: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The firing's id.
+         */firing: String, 
+        /**
+         * The piece's id.
+         */piece: String, 
+        /**
+         * Its form and code.
+         */title: String, 
+        /**
+         * Which of how many.
+         */place: String, 
+        /**
+         * Its coats as they were weighed.
+         */record: [Line], 
+        /**
+         * Its photographs from this firing.
+         */photos: [PhotoView], 
+        /**
+         * How thick the glaze looks.
+         */questions: [ZoneQuestion], 
+        /**
+         * The faults.
+         */faults: [FaultChip], 
+        /**
+         * The piece's outline with the faults that have a place; none while there is no fault.
+         */drawing: Drawing?, 
+        /**
+         * How much the potter likes it, 1 to 5; 0 while not said.
+         */liking: UInt8, 
+        /**
+         * What the potter noted.
+         */note: String, 
+        /**
+         * Whether one of its coats is a control piece.
+         */control: Bool, 
+        /**
+         * Whether it is to be fired again.
+         */again: Bool, 
+        /**
+         * What to mind.
+         */notes: [Note], 
+        /**
+         * Previous piece; empty for the first.
+         */previous: String, 
+        /**
+         * The piece after; empty for the last.
+         */next: String) {
+        self.firing = firing
+        self.piece = piece
+        self.title = title
+        self.place = place
+        self.record = record
+        self.photos = photos
+        self.questions = questions
+        self.faults = faults
+        self.drawing = drawing
+        self.liking = liking
+        self.note = note
+        self.control = control
+        self.again = again
+        self.notes = notes
+        self.previous = previous
+        self.next = next
+    }
+
     
 
     
 }
 
-
-
-// Put the implementation in a struct so we don't pollute the top-level namespace
-fileprivate struct UniffiCallbackInterfaceWatch {
-
-    // Create the VTable using a series of closures.
-    // Swift automatically converts these into C callback functions.
-    //
-    // Store the vtable directly.
-    static let vtable: UniffiVTableCallbackInterfaceWatch = UniffiVTableCallbackInterfaceWatch(
-        uniffiFree: { (uniffiHandle: UInt64) -> () in
-            do {
-                try FfiConverterTypeWatch.handleMap.remove(handle: uniffiHandle)
-            } catch {
-                print("Uniffi callback interface Watch: handle missing in uniffiFree")
-            }
-        },
-        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
-            do {
-                return try FfiConverterTypeWatch.handleMap.clone(handle: uniffiHandle)
-            } catch {
-                fatalError("Uniffi callback interface Watch: handle missing in uniffiClone")
-            }
-        },
-        soFar: { (
-            uniffiHandle: UInt64,
-            soFar: RustBuffer,
-            uniffiOutReturn: UnsafeMutableRawPointer,
-            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
-        ) in
-            let makeCall = {
-                () throws -> () in
-                guard let uniffiObj = try? FfiConverterTypeWatch.handleMap.get(handle: uniffiHandle) else {
-                    throw UniffiInternalError.unexpectedStaleHandle
-                }
-                return uniffiObj.soFar(
-                     soFar: try FfiConverterTypeSoFar_lift(soFar)
-                )
-            }
-
-            
-            let writeReturn = { () }
-            uniffiTraitInterfaceCall(
-                callStatus: uniffiCallStatus,
-                makeCall: makeCall,
-                writeReturn: writeReturn
-            )
-        }
-    )
-
-    // Rust stores this pointer for future callback invocations, so it must live
-    // for the process lifetime (not just for the init function call).
-    //
-    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
-    // This is safe because the pointee is initialized once during static init
-    // and never mutated by either side of the FFI.  Its fields are C function pointers.
-    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceWatch> = {
-        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceWatch>.allocate(capacity: 1)
-        ptr.initialize(to: vtable)
-        return UnsafePointer(ptr)
-    }()
-}
-
-private func uniffiCallbackInitWatch() {
-    uniffi_laydown_app_fn_init_callback_vtable_watch(UniffiCallbackInterfaceWatch.vtablePtr)
-}
+#if compiler(>=6)
+extension AssessmentView: Sendable {}
+#endif
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public struct FfiConverterTypeWatch: FfiConverter {
-    fileprivate static let handleMap = UniffiHandleMap<Watch>()
-
-    typealias FfiType = UInt64
-    typealias SwiftType = Watch
-
-    public static func lift(_ handle: UInt64) throws -> Watch {
-        if ((handle & 1) == 0) {
-            // Rust-generated handle, construct a new class that uses the handle to implement the
-            // interface
-            return WatchImpl(unsafeFromHandle: handle)
-        } else {
-            // Swift-generated handle, get the object from the handle map
-            return try handleMap.remove(handle: handle)
-        }
+public struct FfiConverterTypeAssessmentView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AssessmentView {
+        return
+            try AssessmentView(
+                firing: FfiConverterString.read(from: &buf), 
+                piece: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                place: FfiConverterString.read(from: &buf), 
+                record: FfiConverterSequenceTypeLine.read(from: &buf), 
+                photos: FfiConverterSequenceTypePhotoView.read(from: &buf), 
+                questions: FfiConverterSequenceTypeZoneQuestion.read(from: &buf), 
+                faults: FfiConverterSequenceTypeFaultChip.read(from: &buf), 
+                drawing: FfiConverterOptionTypeDrawing.read(from: &buf), 
+                liking: FfiConverterUInt8.read(from: &buf), 
+                note: FfiConverterString.read(from: &buf), 
+                control: FfiConverterBool.read(from: &buf), 
+                again: FfiConverterBool.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
+                previous: FfiConverterString.read(from: &buf), 
+                next: FfiConverterString.read(from: &buf)
+        )
     }
 
-    public static func lower(_ value: Watch) -> UInt64 {
-         if let rustImpl = value as? WatchImpl {
-             // Rust-implemented object.  Clone the handle and return it
-            return rustImpl.uniffiCloneHandle()
-         } else {
-            // Swift object, generate a new vtable handle and return that.
-            return handleMap.insert(obj: value)
-         }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Watch {
-        let handle: UInt64 = try readInt(&buf)
-        return try lift(handle)
-    }
-
-    public static func write(_ value: Watch, into buf: inout [UInt8]) {
-        writeInt(&buf, lower(value))
+    public static func write(_ value: AssessmentView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.firing, into: &buf)
+        FfiConverterString.write(value.piece, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.record, into: &buf)
+        FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
+        FfiConverterSequenceTypeZoneQuestion.write(value.questions, into: &buf)
+        FfiConverterSequenceTypeFaultChip.write(value.faults, into: &buf)
+        FfiConverterOptionTypeDrawing.write(value.drawing, into: &buf)
+        FfiConverterUInt8.write(value.liking, into: &buf)
+        FfiConverterString.write(value.note, into: &buf)
+        FfiConverterBool.write(value.control, into: &buf)
+        FfiConverterBool.write(value.again, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+        FfiConverterString.write(value.previous, into: &buf)
+        FfiConverterString.write(value.next, into: &buf)
     }
 }
 
@@ -2962,18 +3173,16 @@ public struct FfiConverterTypeWatch: FfiConverter {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeWatch_lift(_ handle: UInt64) throws -> Watch {
-    return try FfiConverterTypeWatch.lift(handle)
+public func FfiConverterTypeAssessmentView_lift(_ buf: RustBuffer) throws -> AssessmentView {
+    return try FfiConverterTypeAssessmentView.lift(buf)
 }
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeWatch_lower(_ value: Watch) -> UInt64 {
-    return FfiConverterTypeWatch.lower(value)
+public func FfiConverterTypeAssessmentView_lower(_ value: AssessmentView) -> RustBuffer {
+    return FfiConverterTypeAssessmentView.lower(value)
 }
-
-
 
 
 /**
@@ -3135,7 +3344,7 @@ public struct BackupView: Equatable, Hashable {
      */
     public var notes: [Note]
     /**
-     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+     * How often one is made automatically, to choose from; the id is for [`Studio::set_backup_schedule`].
      */
     public var every: [Row]
     /**
@@ -3171,7 +3380,7 @@ public struct BackupView: Equatable, Hashable {
          * What to mind.
          */notes: [Note], 
         /**
-         * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+         * How often one is made automatically, to choose from; the id is for [`Studio::set_backup_schedule`].
          */every: [Row], 
         /**
          * What is done by itself, or what to do so that something is.
@@ -4075,6 +4284,85 @@ public func FfiConverterTypeCheckRow_lower(_ value: CheckRow) -> RustBuffer {
 
 
 /**
+ * Something to look at before the firing.
+ */
+public struct ChecklistItem: Equatable, Hashable {
+    /**
+     * What to hand back.
+     */
+    public var code: String
+    /**
+     * What to look at.
+     */
+    public var text: String
+    /**
+     * Whether it was.
+     */
+    public var done: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What to hand back.
+         */code: String, 
+        /**
+         * What to look at.
+         */text: String, 
+        /**
+         * Whether it was.
+         */done: Bool) {
+        self.code = code
+        self.text = text
+        self.done = done
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChecklistItem: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChecklistItem: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChecklistItem {
+        return
+            try ChecklistItem(
+                code: FfiConverterString.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf), 
+                done: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChecklistItem, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterBool.write(value.done, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChecklistItem_lift(_ buf: RustBuffer) throws -> ChecklistItem {
+    return try FfiConverterTypeChecklistItem.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChecklistItem_lower(_ value: ChecklistItem) -> RustBuffer {
+    return FfiConverterTypeChecklistItem.lower(value)
+}
+
+
+/**
  * One of the answers to a question.
  */
 public struct Choice: Equatable, Hashable {
@@ -4259,6 +4547,95 @@ public func FfiConverterTypeCoatView_lift(_ buf: RustBuffer) throws -> CoatView 
 #endif
 public func FfiConverterTypeCoatView_lower(_ value: CoatView) -> RustBuffer {
     return FfiConverterTypeCoatView.lower(value)
+}
+
+
+/**
+ * The answer to a command: what was kept and how to take it back.
+ */
+public struct CommandResult: Equatable, Hashable {
+    /**
+     * The id of what was kept.
+     */
+    public var id: String
+    /**
+     * What happened, in one short sentence.
+     */
+    public var sentence: String
+    /**
+     * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to undo.
+     */
+    public var undo: String
+    /**
+     * The coats that may follow on the same piece, each ready to weigh.
+     */
+    public var next: [NextCoat]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The id of what was kept.
+         */id: String, 
+        /**
+         * What happened, in one short sentence.
+         */sentence: String, 
+        /**
+         * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to undo.
+         */undo: String, 
+        /**
+         * The coats that may follow on the same piece, each ready to weigh.
+         */next: [NextCoat]) {
+        self.id = id
+        self.sentence = sentence
+        self.undo = undo
+        self.next = next
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CommandResult: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCommandResult: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CommandResult {
+        return
+            try CommandResult(
+                id: FfiConverterString.read(from: &buf), 
+                sentence: FfiConverterString.read(from: &buf), 
+                undo: FfiConverterString.read(from: &buf), 
+                next: FfiConverterSequenceTypeNextCoat.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CommandResult, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.sentence, into: &buf)
+        FfiConverterString.write(value.undo, into: &buf)
+        FfiConverterSequenceTypeNextCoat.write(value.next, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCommandResult_lift(_ buf: RustBuffer) throws -> CommandResult {
+    return try FfiConverterTypeCommandResult.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCommandResult_lower(_ value: CommandResult) -> RustBuffer {
+    return FfiConverterTypeCommandResult.lower(value)
 }
 
 
@@ -4657,9 +5034,9 @@ public struct DevicesView: Equatable, Hashable {
      */
     public var intro: String
     /**
-     * Where they meet.
+     * Sync location.
      */
-    public var meeting: MeetingView
+    public var sync: SyncView
     /**
      * The phones, this one first.
      */
@@ -4676,8 +5053,8 @@ public struct DevicesView: Equatable, Hashable {
          * How phones come to agree.
          */intro: String, 
         /**
-         * Where they meet.
-         */meeting: MeetingView, 
+         * Sync location.
+         */sync: SyncView, 
         /**
          * The phones, this one first.
          */devices: [Row], 
@@ -4685,7 +5062,7 @@ public struct DevicesView: Equatable, Hashable {
          * Clocks that cannot be right.
          */notes: [Note]) {
         self.intro = intro
-        self.meeting = meeting
+        self.sync = sync
         self.devices = devices
         self.notes = notes
     }
@@ -4707,7 +5084,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
         return
             try DevicesView(
                 intro: FfiConverterString.read(from: &buf), 
-                meeting: FfiConverterTypeMeetingView.read(from: &buf), 
+                sync: FfiConverterTypeSyncView.read(from: &buf), 
                 devices: FfiConverterSequenceTypeRow.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
@@ -4715,7 +5092,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
 
     public static func write(_ value: DevicesView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.intro, into: &buf)
-        FfiConverterTypeMeetingView.write(value.meeting, into: &buf)
+        FfiConverterTypeSyncView.write(value.sync, into: &buf)
         FfiConverterSequenceTypeRow.write(value.devices, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
@@ -4734,105 +5111,6 @@ public func FfiConverterTypeDevicesView_lift(_ buf: RustBuffer) throws -> Device
 #endif
 public func FfiConverterTypeDevicesView_lower(_ value: DevicesView) -> RustBuffer {
     return FfiConverterTypeDevicesView.lower(value)
-}
-
-
-/**
- * Something that was done.
- */
-public struct Doing: Equatable, Hashable {
-    /**
-     * What it was about.
-     */
-    public var title: String
-    /**
-     * When, on which phone, and what became of it.
-     */
-    public var detail: String
-    /**
-     * To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
-     */
-    public var token: String
-    /**
-     * Whether it is taken back.
-     */
-    public var takenBack: Bool
-    /**
-     * The id of what it was about, whose history can be asked for.
-     */
-    public var thing: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * What it was about.
-         */title: String, 
-        /**
-         * When, on which phone, and what became of it.
-         */detail: String, 
-        /**
-         * To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
-         */token: String, 
-        /**
-         * Whether it is taken back.
-         */takenBack: Bool, 
-        /**
-         * The id of what it was about, whose history can be asked for.
-         */thing: String) {
-        self.title = title
-        self.detail = detail
-        self.token = token
-        self.takenBack = takenBack
-        self.thing = thing
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension Doing: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeDoing: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Doing {
-        return
-            try Doing(
-                title: FfiConverterString.read(from: &buf), 
-                detail: FfiConverterString.read(from: &buf), 
-                token: FfiConverterString.read(from: &buf), 
-                takenBack: FfiConverterBool.read(from: &buf), 
-                thing: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: Doing, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.title, into: &buf)
-        FfiConverterString.write(value.detail, into: &buf)
-        FfiConverterString.write(value.token, into: &buf)
-        FfiConverterBool.write(value.takenBack, into: &buf)
-        FfiConverterString.write(value.thing, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeDoing_lift(_ buf: RustBuffer) throws -> Doing {
-    return try FfiConverterTypeDoing.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeDoing_lower(_ value: Doing) -> RustBuffer {
-    return FfiConverterTypeDoing.lower(value)
 }
 
 
@@ -5011,6 +5289,353 @@ public func FfiConverterTypeDrawing_lift(_ buf: RustBuffer) throws -> Drawing {
 #endif
 public func FfiConverterTypeDrawing_lower(_ value: Drawing) -> RustBuffer {
     return FfiConverterTypeDrawing.lower(value)
+}
+
+
+/**
+ * An editor as it is being filled in.
+ */
+public struct EditorEntry: Equatable, Hashable {
+    /**
+     * Which editor.
+     */
+    public var kind: EditorKind
+    /**
+     * The entity being changed; empty for a new one.
+     */
+    public var id: String
+    /**
+     * What the editor is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
+     */
+    public var subject: String
+    /**
+     * What has been entered so far; a field not named here shows what is kept, or its usual value.
+     */
+    public var values: [Value]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which editor.
+         */kind: EditorKind, 
+        /**
+         * The entity being changed; empty for a new one.
+         */id: String, 
+        /**
+         * What the editor is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
+         */subject: String, 
+        /**
+         * What has been entered so far; a field not named here shows what is kept, or its usual value.
+         */values: [Value]) {
+        self.kind = kind
+        self.id = id
+        self.subject = subject
+        self.values = values
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EditorEntry: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEditorEntry: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EditorEntry {
+        return
+            try EditorEntry(
+                kind: FfiConverterTypeEditorKind.read(from: &buf), 
+                id: FfiConverterString.read(from: &buf), 
+                subject: FfiConverterString.read(from: &buf), 
+                values: FfiConverterSequenceTypeValue.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EditorEntry, into buf: inout [UInt8]) {
+        FfiConverterTypeEditorKind.write(value.kind, into: &buf)
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.subject, into: &buf)
+        FfiConverterSequenceTypeValue.write(value.values, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorEntry_lift(_ buf: RustBuffer) throws -> EditorEntry {
+    return try FfiConverterTypeEditorEntry.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorEntry_lower(_ value: EditorEntry) -> RustBuffer {
+    return FfiConverterTypeEditorEntry.lower(value)
+}
+
+
+/**
+ * One field of an editor.
+ */
+public struct EditorField: Equatable, Hashable {
+    /**
+     * Its key.
+     */
+    public var key: String
+    /**
+     * What it asks for.
+     */
+    public var label: String
+    /**
+     * What stands in it.
+     */
+    public var text: String
+    /**
+     * An example or a unit, shown while it is empty; may be empty.
+     */
+    public var hint: String
+    /**
+     * What it is for, or what it means; may be empty.
+     */
+    public var help: String
+    /**
+     * How it is filled in.
+     */
+    public var kind: FieldKind
+    /**
+     * The things to choose from.
+     */
+    public var items: [Item]
+    /**
+     * What the columns of a table are called; empty for every other kind.
+     */
+    public var columns: [String]
+    /**
+     * What is wrong with what stands in it; empty when nothing is.
+     */
+    public var refusal: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its key.
+         */key: String, 
+        /**
+         * What it asks for.
+         */label: String, 
+        /**
+         * What stands in it.
+         */text: String, 
+        /**
+         * An example or a unit, shown while it is empty; may be empty.
+         */hint: String, 
+        /**
+         * What it is for, or what it means; may be empty.
+         */help: String, 
+        /**
+         * How it is filled in.
+         */kind: FieldKind, 
+        /**
+         * The things to choose from.
+         */items: [Item], 
+        /**
+         * What the columns of a table are called; empty for every other kind.
+         */columns: [String], 
+        /**
+         * What is wrong with what stands in it; empty when nothing is.
+         */refusal: String) {
+        self.key = key
+        self.label = label
+        self.text = text
+        self.hint = hint
+        self.help = help
+        self.kind = kind
+        self.items = items
+        self.columns = columns
+        self.refusal = refusal
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EditorField: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEditorField: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EditorField {
+        return
+            try EditorField(
+                key: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf), 
+                hint: FfiConverterString.read(from: &buf), 
+                help: FfiConverterString.read(from: &buf), 
+                kind: FfiConverterTypeFieldKind.read(from: &buf), 
+                items: FfiConverterSequenceTypeItem.read(from: &buf), 
+                columns: FfiConverterSequenceString.read(from: &buf), 
+                refusal: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EditorField, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.key, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterString.write(value.hint, into: &buf)
+        FfiConverterString.write(value.help, into: &buf)
+        FfiConverterTypeFieldKind.write(value.kind, into: &buf)
+        FfiConverterSequenceTypeItem.write(value.items, into: &buf)
+        FfiConverterSequenceString.write(value.columns, into: &buf)
+        FfiConverterString.write(value.refusal, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorField_lift(_ buf: RustBuffer) throws -> EditorField {
+    return try FfiConverterTypeEditorField.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorField_lower(_ value: EditorField) -> RustBuffer {
+    return FfiConverterTypeEditorField.lower(value)
+}
+
+
+/**
+ * An editor as it is shown.
+ */
+public struct EditorView: Equatable, Hashable {
+    /**
+     * What the editor is called.
+     */
+    public var title: String
+    /**
+     * Its fields, in order.
+     */
+    public var fields: [EditorField]
+    /**
+     * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
+     */
+    public var drawing: Drawing?
+    /**
+     * What follows from what is entered: areas, an SG, an amount of water.
+     */
+    public var results: [Note]
+    /**
+     * What the button that keeps it says; empty on an editor that only calculates.
+     */
+    public var saveLabel: String
+    /**
+     * Whether keeping would be accepted.
+     */
+    public var canSave: Bool
+    /**
+     * What the button that removes it says; empty where nothing can be removed.
+     */
+    public var removeLabel: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What the editor is called.
+         */title: String, 
+        /**
+         * Its fields, in order.
+         */fields: [EditorField], 
+        /**
+         * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
+         */drawing: Drawing?, 
+        /**
+         * What follows from what is entered: areas, an SG, an amount of water.
+         */results: [Note], 
+        /**
+         * What the button that keeps it says; empty on an editor that only calculates.
+         */saveLabel: String, 
+        /**
+         * Whether keeping would be accepted.
+         */canSave: Bool, 
+        /**
+         * What the button that removes it says; empty where nothing can be removed.
+         */removeLabel: String) {
+        self.title = title
+        self.fields = fields
+        self.drawing = drawing
+        self.results = results
+        self.saveLabel = saveLabel
+        self.canSave = canSave
+        self.removeLabel = removeLabel
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EditorView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEditorView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EditorView {
+        return
+            try EditorView(
+                title: FfiConverterString.read(from: &buf), 
+                fields: FfiConverterSequenceTypeEditorField.read(from: &buf), 
+                drawing: FfiConverterOptionTypeDrawing.read(from: &buf), 
+                results: FfiConverterSequenceTypeNote.read(from: &buf), 
+                saveLabel: FfiConverterString.read(from: &buf), 
+                canSave: FfiConverterBool.read(from: &buf), 
+                removeLabel: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EditorView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceTypeEditorField.write(value.fields, into: &buf)
+        FfiConverterOptionTypeDrawing.write(value.drawing, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.results, into: &buf)
+        FfiConverterString.write(value.saveLabel, into: &buf)
+        FfiConverterBool.write(value.canSave, into: &buf)
+        FfiConverterString.write(value.removeLabel, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorView_lift(_ buf: RustBuffer) throws -> EditorView {
+    return try FfiConverterTypeEditorView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorView_lower(_ value: EditorView) -> RustBuffer {
+    return FfiConverterTypeEditorView.lower(value)
 }
 
 
@@ -5199,6 +5824,75 @@ public func FfiConverterTypeFaultChip_lift(_ buf: RustBuffer) throws -> FaultChi
 #endif
 public func FfiConverterTypeFaultChip_lower(_ value: FaultChip) -> RustBuffer {
     return FfiConverterTypeFaultChip.lower(value)
+}
+
+
+/**
+ * A field that cannot be taken as it stands.
+ */
+public struct FieldError: Equatable, Hashable {
+    /**
+     * The field to go back to.
+     */
+    public var field: Field
+    /**
+     * What is wrong and what to do.
+     */
+    public var sentence: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The field to go back to.
+         */field: Field, 
+        /**
+         * What is wrong and what to do.
+         */sentence: String) {
+        self.field = field
+        self.sentence = sentence
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FieldError: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFieldError: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FieldError {
+        return
+            try FieldError(
+                field: FfiConverterTypeField.read(from: &buf), 
+                sentence: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FieldError, into buf: inout [UInt8]) {
+        FfiConverterTypeField.write(value.field, into: &buf)
+        FfiConverterString.write(value.sentence, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFieldError_lift(_ buf: RustBuffer) throws -> FieldError {
+    return try FfiConverterTypeFieldError.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFieldError_lower(_ value: FieldError) -> RustBuffer {
+    return FfiConverterTypeFieldError.lower(value)
 }
 
 
@@ -5397,7 +6091,7 @@ public struct FiringView: Equatable, Hashable {
     /**
      * What to look at before; empty once it is fired.
      */
-    public var before: [Tick]
+    public var before: [ChecklistItem]
     /**
      * The shelves, the lowest first; empty once all is done.
      */
@@ -5455,7 +6149,7 @@ public struct FiringView: Equatable, Hashable {
          */isLoading: Bool, 
         /**
          * What to look at before; empty once it is fired.
-         */before: [Tick], 
+         */before: [ChecklistItem], 
         /**
          * The shelves, the lowest first; empty once all is done.
          */shelves: [ShelfView], 
@@ -5521,7 +6215,7 @@ public struct FfiConverterTypeFiringView: FfiConverterRustBuffer {
                 lines: FfiConverterSequenceTypeLine.read(from: &buf), 
                 state: FfiConverterString.read(from: &buf), 
                 isLoading: FfiConverterBool.read(from: &buf), 
-                before: FfiConverterSequenceTypeTick.read(from: &buf), 
+                before: FfiConverterSequenceTypeChecklistItem.read(from: &buf), 
                 shelves: FfiConverterSequenceTypeShelfView.read(from: &buf), 
                 waiting: FfiConverterSequenceTypeWaitingRow.read(from: &buf), 
                 waitingLabel: FfiConverterString.read(from: &buf), 
@@ -5540,7 +6234,7 @@ public struct FfiConverterTypeFiringView: FfiConverterRustBuffer {
         FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
         FfiConverterString.write(value.state, into: &buf)
         FfiConverterBool.write(value.isLoading, into: &buf)
-        FfiConverterSequenceTypeTick.write(value.before, into: &buf)
+        FfiConverterSequenceTypeChecklistItem.write(value.before, into: &buf)
         FfiConverterSequenceTypeShelfView.write(value.shelves, into: &buf)
         FfiConverterSequenceTypeWaitingRow.write(value.waiting, into: &buf)
         FfiConverterString.write(value.waitingLabel, into: &buf)
@@ -5770,13 +6464,13 @@ public struct GlazeFindingsView: Equatable, Hashable {
      */
     public var takeHelp: String
     /**
-     * What to hand to [`Studio::take_best`].
+     * What to hand to [`Studio::adopt_best`].
      */
     public var best: String
     /**
      * Whether coats keep to their aims; `None` while there are too few.
      */
-    public var drift: ChartView?
+    public var controlChart: ChartView?
     /**
      * The last set; none while there is none.
      */
@@ -5811,11 +6505,11 @@ public struct GlazeFindingsView: Equatable, Hashable {
          * What it does.
          */takeHelp: String, 
         /**
-         * What to hand to [`Studio::take_best`].
+         * What to hand to [`Studio::adopt_best`].
          */best: String, 
         /**
          * Whether coats keep to their aims; `None` while there are too few.
-         */drift: ChartView?, 
+         */controlChart: ChartView?, 
         /**
          * The last set; none while there is none.
          */sets: [Line], 
@@ -5830,7 +6524,7 @@ public struct GlazeFindingsView: Equatable, Hashable {
         self.take = take
         self.takeHelp = takeHelp
         self.best = best
-        self.drift = drift
+        self.controlChart = controlChart
         self.sets = sets
         self.notes = notes
     }
@@ -5859,7 +6553,7 @@ public struct FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer {
                 take: FfiConverterString.read(from: &buf), 
                 takeHelp: FfiConverterString.read(from: &buf), 
                 best: FfiConverterString.read(from: &buf), 
-                drift: FfiConverterOptionTypeChartView.read(from: &buf), 
+                controlChart: FfiConverterOptionTypeChartView.read(from: &buf), 
                 sets: FfiConverterSequenceTypeLine.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
@@ -5874,7 +6568,7 @@ public struct FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer {
         FfiConverterString.write(value.take, into: &buf)
         FfiConverterString.write(value.takeHelp, into: &buf)
         FfiConverterString.write(value.best, into: &buf)
-        FfiConverterOptionTypeChartView.write(value.drift, into: &buf)
+        FfiConverterOptionTypeChartView.write(value.controlChart, into: &buf)
         FfiConverterSequenceTypeLine.write(value.sets, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
@@ -5996,6 +6690,105 @@ public func FfiConverterTypeGrip_lower(_ value: Grip) -> RustBuffer {
 
 
 /**
+ * Something that was done.
+ */
+public struct HistoryEntry: Equatable, Hashable {
+    /**
+     * What it was about.
+     */
+    public var title: String
+    /**
+     * When, on which phone, and what became of it.
+     */
+    public var detail: String
+    /**
+     * To hand to undo, or to redo where it is undone; empty where it cannot be turned on this phone.
+     */
+    public var token: String
+    /**
+     * Whether it is undone.
+     */
+    public var isUndone: Bool
+    /**
+     * The id of what it was about, whose history can be asked for.
+     */
+    public var thing: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it was about.
+         */title: String, 
+        /**
+         * When, on which phone, and what became of it.
+         */detail: String, 
+        /**
+         * To hand to undo, or to redo where it is undone; empty where it cannot be turned on this phone.
+         */token: String, 
+        /**
+         * Whether it is undone.
+         */isUndone: Bool, 
+        /**
+         * The id of what it was about, whose history can be asked for.
+         */thing: String) {
+        self.title = title
+        self.detail = detail
+        self.token = token
+        self.isUndone = isUndone
+        self.thing = thing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HistoryEntry: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHistoryEntry: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HistoryEntry {
+        return
+            try HistoryEntry(
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                token: FfiConverterString.read(from: &buf), 
+                isUndone: FfiConverterBool.read(from: &buf), 
+                thing: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HistoryEntry, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterString.write(value.token, into: &buf)
+        FfiConverterBool.write(value.isUndone, into: &buf)
+        FfiConverterString.write(value.thing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHistoryEntry_lift(_ buf: RustBuffer) throws -> HistoryEntry {
+    return try FfiConverterTypeHistoryEntry.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHistoryEntry_lower(_ value: HistoryEntry) -> RustBuffer {
+    return FfiConverterTypeHistoryEntry.lower(value)
+}
+
+
+/**
  * A list of what was done, the newest first.
  */
 public struct HistoryView: Equatable, Hashable {
@@ -6010,7 +6803,7 @@ public struct HistoryView: Equatable, Hashable {
     /**
      * What was done.
      */
-    public var doings: [Doing]
+    public var recentChanges: [HistoryEntry]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -6023,10 +6816,10 @@ public struct HistoryView: Equatable, Hashable {
          */intro: String, 
         /**
          * What was done.
-         */doings: [Doing]) {
+         */recentChanges: [HistoryEntry]) {
         self.title = title
         self.intro = intro
-        self.doings = doings
+        self.recentChanges = recentChanges
     }
 
     
@@ -6047,14 +6840,14 @@ public struct FfiConverterTypeHistoryView: FfiConverterRustBuffer {
             try HistoryView(
                 title: FfiConverterString.read(from: &buf), 
                 intro: FfiConverterString.read(from: &buf), 
-                doings: FfiConverterSequenceTypeDoing.read(from: &buf)
+                recentChanges: FfiConverterSequenceTypeHistoryEntry.read(from: &buf)
         )
     }
 
     public static func write(_ value: HistoryView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.title, into: &buf)
         FfiConverterString.write(value.intro, into: &buf)
-        FfiConverterSequenceTypeDoing.write(value.doings, into: &buf)
+        FfiConverterSequenceTypeHistoryEntry.write(value.recentChanges, into: &buf)
     }
 }
 
@@ -6075,85 +6868,6 @@ public func FfiConverterTypeHistoryView_lower(_ value: HistoryView) -> RustBuffe
 
 
 /**
- * All that the Studio screen shows.
- */
-public struct HouseView: Equatable, Hashable {
-    /**
-     * The lists.
-     */
-    public var sections: [Section]
-    /**
-     * What is to be said of backups.
-     */
-    public var backup: String
-    /**
-     * The cautions.
-     */
-    public var cautions: [CautionView]
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * The lists.
-         */sections: [Section], 
-        /**
-         * What is to be said of backups.
-         */backup: String, 
-        /**
-         * The cautions.
-         */cautions: [CautionView]) {
-        self.sections = sections
-        self.backup = backup
-        self.cautions = cautions
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension HouseView: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeHouseView: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HouseView {
-        return
-            try HouseView(
-                sections: FfiConverterSequenceTypeSection.read(from: &buf), 
-                backup: FfiConverterString.read(from: &buf), 
-                cautions: FfiConverterSequenceTypeCautionView.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: HouseView, into buf: inout [UInt8]) {
-        FfiConverterSequenceTypeSection.write(value.sections, into: &buf)
-        FfiConverterString.write(value.backup, into: &buf)
-        FfiConverterSequenceTypeCautionView.write(value.cautions, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeHouseView_lift(_ buf: RustBuffer) throws -> HouseView {
-    return try FfiConverterTypeHouseView.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeHouseView_lower(_ value: HouseView) -> RustBuffer {
-    return FfiConverterTypeHouseView.lower(value)
-}
-
-
-/**
  * What taking a spreadsheet in would do.
  */
 public struct ImportView: Equatable, Hashable {
@@ -6164,13 +6878,13 @@ public struct ImportView: Equatable, Hashable {
     /**
      * The columns of the sheet: a choice each, with a few of its cells.
      */
-    public var columns: [SheetField]
+    public var columns: [EditorField]
     /**
      * What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
      */
-    public var questions: [SheetField]
+    public var questions: [EditorField]
     /**
-     * How many readings would be taken in, and how many lines not.
+     * How many readings would be imported, and how many lines not.
      */
     public var found: String
     /**
@@ -6182,9 +6896,9 @@ public struct ImportView: Equatable, Hashable {
      */
     public var readings: [Row]
     /**
-     * What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
+     * What is wrong with the lines that cannot be imported: "Line 7: …". The first of them; the last says how many more.
      */
-    public var complaints: [String]
+    public var rowErrors: [String]
     /**
      * What the button says.
      */
@@ -6202,12 +6916,12 @@ public struct ImportView: Equatable, Hashable {
          */intro: String, 
         /**
          * The columns of the sheet: a choice each, with a few of its cells.
-         */columns: [SheetField], 
+         */columns: [EditorField], 
         /**
          * What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
-         */questions: [SheetField], 
+         */questions: [EditorField], 
         /**
-         * How many readings would be taken in, and how many lines not.
+         * How many readings would be imported, and how many lines not.
          */found: String, 
         /**
          * What to mind.
@@ -6216,8 +6930,8 @@ public struct ImportView: Equatable, Hashable {
          * The first readings as they would be kept; their ids are the numbers of their lines.
          */readings: [Row], 
         /**
-         * What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
-         */complaints: [String], 
+         * What is wrong with the lines that cannot be imported: "Line 7: …". The first of them; the last says how many more.
+         */rowErrors: [String], 
         /**
          * What the button says.
          */takeInLabel: String, 
@@ -6230,7 +6944,7 @@ public struct ImportView: Equatable, Hashable {
         self.found = found
         self.notes = notes
         self.readings = readings
-        self.complaints = complaints
+        self.rowErrors = rowErrors
         self.takeInLabel = takeInLabel
         self.canTakeIn = canTakeIn
     }
@@ -6252,12 +6966,12 @@ public struct FfiConverterTypeImportView: FfiConverterRustBuffer {
         return
             try ImportView(
                 intro: FfiConverterString.read(from: &buf), 
-                columns: FfiConverterSequenceTypeSheetField.read(from: &buf), 
-                questions: FfiConverterSequenceTypeSheetField.read(from: &buf), 
+                columns: FfiConverterSequenceTypeEditorField.read(from: &buf), 
+                questions: FfiConverterSequenceTypeEditorField.read(from: &buf), 
                 found: FfiConverterString.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
                 readings: FfiConverterSequenceTypeRow.read(from: &buf), 
-                complaints: FfiConverterSequenceString.read(from: &buf), 
+                rowErrors: FfiConverterSequenceString.read(from: &buf), 
                 takeInLabel: FfiConverterString.read(from: &buf), 
                 canTakeIn: FfiConverterBool.read(from: &buf)
         )
@@ -6265,12 +6979,12 @@ public struct FfiConverterTypeImportView: FfiConverterRustBuffer {
 
     public static func write(_ value: ImportView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.intro, into: &buf)
-        FfiConverterSequenceTypeSheetField.write(value.columns, into: &buf)
-        FfiConverterSequenceTypeSheetField.write(value.questions, into: &buf)
+        FfiConverterSequenceTypeEditorField.write(value.columns, into: &buf)
+        FfiConverterSequenceTypeEditorField.write(value.questions, into: &buf)
         FfiConverterString.write(value.found, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterSequenceTypeRow.write(value.readings, into: &buf)
-        FfiConverterSequenceString.write(value.complaints, into: &buf)
+        FfiConverterSequenceString.write(value.rowErrors, into: &buf)
         FfiConverterString.write(value.takeInLabel, into: &buf)
         FfiConverterBool.write(value.canTakeIn, into: &buf)
     }
@@ -6378,95 +7092,6 @@ public func FfiConverterTypeItem_lift(_ buf: RustBuffer) throws -> Item {
 #endif
 public func FfiConverterTypeItem_lower(_ value: Item) -> RustBuffer {
     return FfiConverterTypeItem.lower(value)
-}
-
-
-/**
- * The answer to a command: what was kept and how to take it back.
- */
-public struct Kept: Equatable, Hashable {
-    /**
-     * The id of what was kept.
-     */
-    public var id: String
-    /**
-     * What happened, in one short sentence.
-     */
-    public var sentence: String
-    /**
-     * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
-     */
-    public var undo: String
-    /**
-     * The coats that may follow on the same piece, each ready to weigh.
-     */
-    public var next: [NextCoat]
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * The id of what was kept.
-         */id: String, 
-        /**
-         * What happened, in one short sentence.
-         */sentence: String, 
-        /**
-         * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
-         */undo: String, 
-        /**
-         * The coats that may follow on the same piece, each ready to weigh.
-         */next: [NextCoat]) {
-        self.id = id
-        self.sentence = sentence
-        self.undo = undo
-        self.next = next
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension Kept: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeKept: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Kept {
-        return
-            try Kept(
-                id: FfiConverterString.read(from: &buf), 
-                sentence: FfiConverterString.read(from: &buf), 
-                undo: FfiConverterString.read(from: &buf), 
-                next: FfiConverterSequenceTypeNextCoat.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: Kept, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.id, into: &buf)
-        FfiConverterString.write(value.sentence, into: &buf)
-        FfiConverterString.write(value.undo, into: &buf)
-        FfiConverterSequenceTypeNextCoat.write(value.next, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeKept_lift(_ buf: RustBuffer) throws -> Kept {
-    return try FfiConverterTypeKept.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeKept_lower(_ value: Kept) -> RustBuffer {
-    return FfiConverterTypeKept.lower(value)
 }
 
 
@@ -6714,413 +7339,6 @@ public func FfiConverterTypeLine_lift(_ buf: RustBuffer) throws -> Line {
 #endif
 public func FfiConverterTypeLine_lower(_ value: Line) -> RustBuffer {
     return FfiConverterTypeLine.lower(value)
-}
-
-
-/**
- * A piece after its firing.
- */
-public struct LookView: Equatable, Hashable {
-    /**
-     * The firing's id.
-     */
-    public var firing: String
-    /**
-     * The piece's id.
-     */
-    public var piece: String
-    /**
-     * Its form and code.
-     */
-    public var title: String
-    /**
-     * Which of how many.
-     */
-    public var place: String
-    /**
-     * Its coats as they were weighed.
-     */
-    public var record: [Line]
-    /**
-     * Its photographs from this firing.
-     */
-    public var photos: [PhotoView]
-    /**
-     * How thick the glaze looks.
-     */
-    public var questions: [ZoneQuestion]
-    /**
-     * The faults.
-     */
-    public var faults: [FaultChip]
-    /**
-     * The piece's outline with the faults that have a place; none while there is no fault.
-     */
-    public var drawing: Drawing?
-    /**
-     * How much the potter likes it, 1 to 5; 0 while not said.
-     */
-    public var liking: UInt8
-    /**
-     * What the potter noted.
-     */
-    public var note: String
-    /**
-     * Whether one of its coats is a control piece.
-     */
-    public var control: Bool
-    /**
-     * Whether it is to be fired again.
-     */
-    public var again: Bool
-    /**
-     * What to mind.
-     */
-    public var notes: [Note]
-    /**
-     * The piece before; empty for the first.
-     */
-    public var previous: String
-    /**
-     * The piece after; empty for the last.
-     */
-    public var next: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * The firing's id.
-         */firing: String, 
-        /**
-         * The piece's id.
-         */piece: String, 
-        /**
-         * Its form and code.
-         */title: String, 
-        /**
-         * Which of how many.
-         */place: String, 
-        /**
-         * Its coats as they were weighed.
-         */record: [Line], 
-        /**
-         * Its photographs from this firing.
-         */photos: [PhotoView], 
-        /**
-         * How thick the glaze looks.
-         */questions: [ZoneQuestion], 
-        /**
-         * The faults.
-         */faults: [FaultChip], 
-        /**
-         * The piece's outline with the faults that have a place; none while there is no fault.
-         */drawing: Drawing?, 
-        /**
-         * How much the potter likes it, 1 to 5; 0 while not said.
-         */liking: UInt8, 
-        /**
-         * What the potter noted.
-         */note: String, 
-        /**
-         * Whether one of its coats is a control piece.
-         */control: Bool, 
-        /**
-         * Whether it is to be fired again.
-         */again: Bool, 
-        /**
-         * What to mind.
-         */notes: [Note], 
-        /**
-         * The piece before; empty for the first.
-         */previous: String, 
-        /**
-         * The piece after; empty for the last.
-         */next: String) {
-        self.firing = firing
-        self.piece = piece
-        self.title = title
-        self.place = place
-        self.record = record
-        self.photos = photos
-        self.questions = questions
-        self.faults = faults
-        self.drawing = drawing
-        self.liking = liking
-        self.note = note
-        self.control = control
-        self.again = again
-        self.notes = notes
-        self.previous = previous
-        self.next = next
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension LookView: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeLookView: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LookView {
-        return
-            try LookView(
-                firing: FfiConverterString.read(from: &buf), 
-                piece: FfiConverterString.read(from: &buf), 
-                title: FfiConverterString.read(from: &buf), 
-                place: FfiConverterString.read(from: &buf), 
-                record: FfiConverterSequenceTypeLine.read(from: &buf), 
-                photos: FfiConverterSequenceTypePhotoView.read(from: &buf), 
-                questions: FfiConverterSequenceTypeZoneQuestion.read(from: &buf), 
-                faults: FfiConverterSequenceTypeFaultChip.read(from: &buf), 
-                drawing: FfiConverterOptionTypeDrawing.read(from: &buf), 
-                liking: FfiConverterUInt8.read(from: &buf), 
-                note: FfiConverterString.read(from: &buf), 
-                control: FfiConverterBool.read(from: &buf), 
-                again: FfiConverterBool.read(from: &buf), 
-                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
-                previous: FfiConverterString.read(from: &buf), 
-                next: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: LookView, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.firing, into: &buf)
-        FfiConverterString.write(value.piece, into: &buf)
-        FfiConverterString.write(value.title, into: &buf)
-        FfiConverterString.write(value.place, into: &buf)
-        FfiConverterSequenceTypeLine.write(value.record, into: &buf)
-        FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
-        FfiConverterSequenceTypeZoneQuestion.write(value.questions, into: &buf)
-        FfiConverterSequenceTypeFaultChip.write(value.faults, into: &buf)
-        FfiConverterOptionTypeDrawing.write(value.drawing, into: &buf)
-        FfiConverterUInt8.write(value.liking, into: &buf)
-        FfiConverterString.write(value.note, into: &buf)
-        FfiConverterBool.write(value.control, into: &buf)
-        FfiConverterBool.write(value.again, into: &buf)
-        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
-        FfiConverterString.write(value.previous, into: &buf)
-        FfiConverterString.write(value.next, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeLookView_lift(_ buf: RustBuffer) throws -> LookView {
-    return try FfiConverterTypeLookView.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeLookView_lower(_ value: LookView) -> RustBuffer {
-    return FfiConverterTypeLookView.lower(value)
-}
-
-
-/**
- * Where the phones of the studio meet, as it is shown.
- */
-public struct MeetingView: Equatable, Hashable {
-    /**
-     * Where they meet; or, while no place is chosen, what one is good for.
-     */
-    public var place: String
-    /**
-     * Whether a place is chosen.
-     */
-    public var chosen: Bool
-    /**
-     * What the shell finds the chosen folder again by; empty where the place is no folder.
-     */
-    public var folder: String
-    /**
-     * When they last agreed, and what came and went; empty while no place is chosen.
-     */
-    public var last: String
-    /**
-     * What waits here; empty when nothing does.
-     */
-    public var waits: String
-    /**
-     * What went wrong, and what is to be done.
-     */
-    public var notes: [Note]
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * Where they meet; or, while no place is chosen, what one is good for.
-         */place: String, 
-        /**
-         * Whether a place is chosen.
-         */chosen: Bool, 
-        /**
-         * What the shell finds the chosen folder again by; empty where the place is no folder.
-         */folder: String, 
-        /**
-         * When they last agreed, and what came and went; empty while no place is chosen.
-         */last: String, 
-        /**
-         * What waits here; empty when nothing does.
-         */waits: String, 
-        /**
-         * What went wrong, and what is to be done.
-         */notes: [Note]) {
-        self.place = place
-        self.chosen = chosen
-        self.folder = folder
-        self.last = last
-        self.waits = waits
-        self.notes = notes
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension MeetingView: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeMeetingView: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MeetingView {
-        return
-            try MeetingView(
-                place: FfiConverterString.read(from: &buf), 
-                chosen: FfiConverterBool.read(from: &buf), 
-                folder: FfiConverterString.read(from: &buf), 
-                last: FfiConverterString.read(from: &buf), 
-                waits: FfiConverterString.read(from: &buf), 
-                notes: FfiConverterSequenceTypeNote.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: MeetingView, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.place, into: &buf)
-        FfiConverterBool.write(value.chosen, into: &buf)
-        FfiConverterString.write(value.folder, into: &buf)
-        FfiConverterString.write(value.last, into: &buf)
-        FfiConverterString.write(value.waits, into: &buf)
-        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeMeetingView_lift(_ buf: RustBuffer) throws -> MeetingView {
-    return try FfiConverterTypeMeetingView.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeMeetingView_lower(_ value: MeetingView) -> RustBuffer {
-    return FfiConverterTypeMeetingView.lower(value)
-}
-
-
-/**
- * What the studio still lacks before a piece can be weighed.
- */
-public struct Missing: Equatable, Hashable {
-    /**
-     * The sheet that adds it.
-     */
-    public var sheet: SheetKind
-    /**
-     * What it is and why it is wanted.
-     */
-    public var title: String
-    /**
-     * One sentence more.
-     */
-    public var detail: String
-    /**
-     * Whether it is there already.
-     */
-    public var done: Bool
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * The sheet that adds it.
-         */sheet: SheetKind, 
-        /**
-         * What it is and why it is wanted.
-         */title: String, 
-        /**
-         * One sentence more.
-         */detail: String, 
-        /**
-         * Whether it is there already.
-         */done: Bool) {
-        self.sheet = sheet
-        self.title = title
-        self.detail = detail
-        self.done = done
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension Missing: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeMissing: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Missing {
-        return
-            try Missing(
-                sheet: FfiConverterTypeSheetKind.read(from: &buf), 
-                title: FfiConverterString.read(from: &buf), 
-                detail: FfiConverterString.read(from: &buf), 
-                done: FfiConverterBool.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: Missing, into buf: inout [UInt8]) {
-        FfiConverterTypeSheetKind.write(value.sheet, into: &buf)
-        FfiConverterString.write(value.title, into: &buf)
-        FfiConverterString.write(value.detail, into: &buf)
-        FfiConverterBool.write(value.done, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeMissing_lift(_ buf: RustBuffer) throws -> Missing {
-    return try FfiConverterTypeMissing.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeMissing_lower(_ value: Missing) -> RustBuffer {
-    return FfiConverterTypeMissing.lower(value)
 }
 
 
@@ -7955,7 +8173,7 @@ public func FfiConverterTypeRecentCoat_lower(_ value: RecentCoat) -> RustBuffer 
 
 
 /**
- * A sheet after a touch or a photograph.
+ * An editor after a touch or a photograph.
  */
 public struct Redrawn: Equatable, Hashable {
     /**
@@ -7963,9 +8181,9 @@ public struct Redrawn: Equatable, Hashable {
      */
     public var values: [Value]
     /**
-     * The sheet with that.
+     * The editor with that.
      */
-    public var view: SheetView
+    public var view: EditorView
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -7974,8 +8192,8 @@ public struct Redrawn: Equatable, Hashable {
          * What is entered by it, in place of what was entered under the same keys.
          */values: [Value], 
         /**
-         * The sheet with that.
-         */view: SheetView) {
+         * The editor with that.
+         */view: EditorView) {
         self.values = values
         self.view = view
     }
@@ -7997,13 +8215,13 @@ public struct FfiConverterTypeRedrawn: FfiConverterRustBuffer {
         return
             try Redrawn(
                 values: FfiConverterSequenceTypeValue.read(from: &buf), 
-                view: FfiConverterTypeSheetView.read(from: &buf)
+                view: FfiConverterTypeEditorView.read(from: &buf)
         )
     }
 
     public static func write(_ value: Redrawn, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeValue.write(value.values, into: &buf)
-        FfiConverterTypeSheetView.write(value.view, into: &buf)
+        FfiConverterTypeEditorView.write(value.view, into: &buf)
     }
 }
 
@@ -8020,75 +8238,6 @@ public func FfiConverterTypeRedrawn_lift(_ buf: RustBuffer) throws -> Redrawn {
 #endif
 public func FfiConverterTypeRedrawn_lower(_ value: Redrawn) -> RustBuffer {
     return FfiConverterTypeRedrawn.lower(value)
-}
-
-
-/**
- * A field that cannot be taken as it stands.
- */
-public struct Refusal: Equatable, Hashable {
-    /**
-     * The field to go back to.
-     */
-    public var field: Field
-    /**
-     * What is wrong and what to do.
-     */
-    public var sentence: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * The field to go back to.
-         */field: Field, 
-        /**
-         * What is wrong and what to do.
-         */sentence: String) {
-        self.field = field
-        self.sentence = sentence
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension Refusal: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeRefusal: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Refusal {
-        return
-            try Refusal(
-                field: FfiConverterTypeField.read(from: &buf), 
-                sentence: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: Refusal, into buf: inout [UInt8]) {
-        FfiConverterTypeField.write(value.field, into: &buf)
-        FfiConverterString.write(value.sentence, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeRefusal_lift(_ buf: RustBuffer) throws -> Refusal {
-    return try FfiConverterTypeRefusal.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeRefusal_lower(_ value: Refusal) -> RustBuffer {
-    return FfiConverterTypeRefusal.lower(value)
 }
 
 
@@ -8198,7 +8347,7 @@ public struct Section: Equatable, Hashable {
     /**
      * The sheet that opens from its rows and adds to it.
      */
-    public var sheet: SheetKind
+    public var editor: EditorKind
     /**
      * What the list is called.
      */
@@ -8221,7 +8370,7 @@ public struct Section: Equatable, Hashable {
     public init(
         /**
          * The sheet that opens from its rows and adds to it.
-         */sheet: SheetKind, 
+         */editor: EditorKind, 
         /**
          * What the list is called.
          */title: String, 
@@ -8234,7 +8383,7 @@ public struct Section: Equatable, Hashable {
         /**
          * Its rows.
          */rows: [Row]) {
-        self.sheet = sheet
+        self.editor = editor
         self.title = title
         self.addLabel = addLabel
         self.empty = empty
@@ -8257,7 +8406,7 @@ public struct FfiConverterTypeSection: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Section {
         return
             try Section(
-                sheet: FfiConverterTypeSheetKind.read(from: &buf), 
+                editor: FfiConverterTypeEditorKind.read(from: &buf), 
                 title: FfiConverterString.read(from: &buf), 
                 addLabel: FfiConverterString.read(from: &buf), 
                 empty: FfiConverterString.read(from: &buf), 
@@ -8266,7 +8415,7 @@ public struct FfiConverterTypeSection: FfiConverterRustBuffer {
     }
 
     public static func write(_ value: Section, into buf: inout [UInt8]) {
-        FfiConverterTypeSheetKind.write(value.sheet, into: &buf)
+        FfiConverterTypeEditorKind.write(value.editor, into: &buf)
         FfiConverterString.write(value.title, into: &buf)
         FfiConverterString.write(value.addLabel, into: &buf)
         FfiConverterString.write(value.empty, into: &buf)
@@ -8287,6 +8436,174 @@ public func FfiConverterTypeSection_lift(_ buf: RustBuffer) throws -> Section {
 #endif
 public func FfiConverterTypeSection_lower(_ value: Section) -> RustBuffer {
     return FfiConverterTypeSection.lower(value)
+}
+
+
+/**
+ * What the studio still lacks before a piece can be weighed.
+ */
+public struct SetupStep: Equatable, Hashable {
+    /**
+     * The sheet that adds it.
+     */
+    public var editor: EditorKind
+    /**
+     * What it is and why it is wanted.
+     */
+    public var title: String
+    /**
+     * One sentence more.
+     */
+    public var detail: String
+    /**
+     * Whether it is there already.
+     */
+    public var done: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The sheet that adds it.
+         */editor: EditorKind, 
+        /**
+         * What it is and why it is wanted.
+         */title: String, 
+        /**
+         * One sentence more.
+         */detail: String, 
+        /**
+         * Whether it is there already.
+         */done: Bool) {
+        self.editor = editor
+        self.title = title
+        self.detail = detail
+        self.done = done
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SetupStep: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSetupStep: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SetupStep {
+        return
+            try SetupStep(
+                editor: FfiConverterTypeEditorKind.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                done: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SetupStep, into buf: inout [UInt8]) {
+        FfiConverterTypeEditorKind.write(value.editor, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterBool.write(value.done, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetupStep_lift(_ buf: RustBuffer) throws -> SetupStep {
+    return try FfiConverterTypeSetupStep.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetupStep_lower(_ value: SetupStep) -> RustBuffer {
+    return FfiConverterTypeSetupStep.lower(value)
+}
+
+
+/**
+ * All that the Studio screen shows.
+ */
+public struct SetupView: Equatable, Hashable {
+    /**
+     * The lists.
+     */
+    public var sections: [Section]
+    /**
+     * What is to be said of backups.
+     */
+    public var backup: String
+    /**
+     * The cautions.
+     */
+    public var cautions: [CautionView]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The lists.
+         */sections: [Section], 
+        /**
+         * What is to be said of backups.
+         */backup: String, 
+        /**
+         * The cautions.
+         */cautions: [CautionView]) {
+        self.sections = sections
+        self.backup = backup
+        self.cautions = cautions
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SetupView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSetupView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SetupView {
+        return
+            try SetupView(
+                sections: FfiConverterSequenceTypeSection.read(from: &buf), 
+                backup: FfiConverterString.read(from: &buf), 
+                cautions: FfiConverterSequenceTypeCautionView.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SetupView, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeSection.write(value.sections, into: &buf)
+        FfiConverterString.write(value.backup, into: &buf)
+        FfiConverterSequenceTypeCautionView.write(value.cautions, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetupView_lift(_ buf: RustBuffer) throws -> SetupView {
+    return try FfiConverterTypeSetupView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetupView_lower(_ value: SetupView) -> RustBuffer {
+    return FfiConverterTypeSetupView.lower(value)
 }
 
 
@@ -8356,353 +8673,6 @@ public func FfiConverterTypeShape_lift(_ buf: RustBuffer) throws -> Shape {
 #endif
 public func FfiConverterTypeShape_lower(_ value: Shape) -> RustBuffer {
     return FfiConverterTypeShape.lower(value)
-}
-
-
-/**
- * A sheet as it is being filled in.
- */
-public struct SheetEntry: Equatable, Hashable {
-    /**
-     * Which sheet.
-     */
-    public var kind: SheetKind
-    /**
-     * The entity being changed; empty for a new one.
-     */
-    public var id: String
-    /**
-     * What the sheet is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
-     */
-    public var subject: String
-    /**
-     * What has been entered so far; a field not named here shows what is kept, or its usual value.
-     */
-    public var values: [Value]
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * Which sheet.
-         */kind: SheetKind, 
-        /**
-         * The entity being changed; empty for a new one.
-         */id: String, 
-        /**
-         * What the sheet is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
-         */subject: String, 
-        /**
-         * What has been entered so far; a field not named here shows what is kept, or its usual value.
-         */values: [Value]) {
-        self.kind = kind
-        self.id = id
-        self.subject = subject
-        self.values = values
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension SheetEntry: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeSheetEntry: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SheetEntry {
-        return
-            try SheetEntry(
-                kind: FfiConverterTypeSheetKind.read(from: &buf), 
-                id: FfiConverterString.read(from: &buf), 
-                subject: FfiConverterString.read(from: &buf), 
-                values: FfiConverterSequenceTypeValue.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: SheetEntry, into buf: inout [UInt8]) {
-        FfiConverterTypeSheetKind.write(value.kind, into: &buf)
-        FfiConverterString.write(value.id, into: &buf)
-        FfiConverterString.write(value.subject, into: &buf)
-        FfiConverterSequenceTypeValue.write(value.values, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetEntry_lift(_ buf: RustBuffer) throws -> SheetEntry {
-    return try FfiConverterTypeSheetEntry.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetEntry_lower(_ value: SheetEntry) -> RustBuffer {
-    return FfiConverterTypeSheetEntry.lower(value)
-}
-
-
-/**
- * One field of a sheet.
- */
-public struct SheetField: Equatable, Hashable {
-    /**
-     * Its key.
-     */
-    public var key: String
-    /**
-     * What it asks for.
-     */
-    public var label: String
-    /**
-     * What stands in it.
-     */
-    public var text: String
-    /**
-     * An example or a unit, shown while it is empty; may be empty.
-     */
-    public var hint: String
-    /**
-     * What it is for, or what it means; may be empty.
-     */
-    public var help: String
-    /**
-     * How it is filled in.
-     */
-    public var kind: FieldKind
-    /**
-     * The things to choose from.
-     */
-    public var items: [Item]
-    /**
-     * What the columns of a table are called; empty for every other kind.
-     */
-    public var columns: [String]
-    /**
-     * What is wrong with what stands in it; empty when nothing is.
-     */
-    public var refusal: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * Its key.
-         */key: String, 
-        /**
-         * What it asks for.
-         */label: String, 
-        /**
-         * What stands in it.
-         */text: String, 
-        /**
-         * An example or a unit, shown while it is empty; may be empty.
-         */hint: String, 
-        /**
-         * What it is for, or what it means; may be empty.
-         */help: String, 
-        /**
-         * How it is filled in.
-         */kind: FieldKind, 
-        /**
-         * The things to choose from.
-         */items: [Item], 
-        /**
-         * What the columns of a table are called; empty for every other kind.
-         */columns: [String], 
-        /**
-         * What is wrong with what stands in it; empty when nothing is.
-         */refusal: String) {
-        self.key = key
-        self.label = label
-        self.text = text
-        self.hint = hint
-        self.help = help
-        self.kind = kind
-        self.items = items
-        self.columns = columns
-        self.refusal = refusal
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension SheetField: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeSheetField: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SheetField {
-        return
-            try SheetField(
-                key: FfiConverterString.read(from: &buf), 
-                label: FfiConverterString.read(from: &buf), 
-                text: FfiConverterString.read(from: &buf), 
-                hint: FfiConverterString.read(from: &buf), 
-                help: FfiConverterString.read(from: &buf), 
-                kind: FfiConverterTypeFieldKind.read(from: &buf), 
-                items: FfiConverterSequenceTypeItem.read(from: &buf), 
-                columns: FfiConverterSequenceString.read(from: &buf), 
-                refusal: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: SheetField, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.key, into: &buf)
-        FfiConverterString.write(value.label, into: &buf)
-        FfiConverterString.write(value.text, into: &buf)
-        FfiConverterString.write(value.hint, into: &buf)
-        FfiConverterString.write(value.help, into: &buf)
-        FfiConverterTypeFieldKind.write(value.kind, into: &buf)
-        FfiConverterSequenceTypeItem.write(value.items, into: &buf)
-        FfiConverterSequenceString.write(value.columns, into: &buf)
-        FfiConverterString.write(value.refusal, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetField_lift(_ buf: RustBuffer) throws -> SheetField {
-    return try FfiConverterTypeSheetField.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetField_lower(_ value: SheetField) -> RustBuffer {
-    return FfiConverterTypeSheetField.lower(value)
-}
-
-
-/**
- * A sheet as it is shown.
- */
-public struct SheetView: Equatable, Hashable {
-    /**
-     * What the sheet is called.
-     */
-    public var title: String
-    /**
-     * Its fields, in order.
-     */
-    public var fields: [SheetField]
-    /**
-     * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
-     */
-    public var drawing: Drawing?
-    /**
-     * What follows from what is entered: areas, an SG, an amount of water.
-     */
-    public var results: [Note]
-    /**
-     * What the button that keeps it says; empty on a sheet that only reckons.
-     */
-    public var keepLabel: String
-    /**
-     * Whether keeping would be accepted.
-     */
-    public var canKeep: Bool
-    /**
-     * What the button that removes it says; empty where nothing can be removed.
-     */
-    public var removeLabel: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * What the sheet is called.
-         */title: String, 
-        /**
-         * Its fields, in order.
-         */fields: [SheetField], 
-        /**
-         * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
-         */drawing: Drawing?, 
-        /**
-         * What follows from what is entered: areas, an SG, an amount of water.
-         */results: [Note], 
-        /**
-         * What the button that keeps it says; empty on a sheet that only reckons.
-         */keepLabel: String, 
-        /**
-         * Whether keeping would be accepted.
-         */canKeep: Bool, 
-        /**
-         * What the button that removes it says; empty where nothing can be removed.
-         */removeLabel: String) {
-        self.title = title
-        self.fields = fields
-        self.drawing = drawing
-        self.results = results
-        self.keepLabel = keepLabel
-        self.canKeep = canKeep
-        self.removeLabel = removeLabel
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension SheetView: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeSheetView: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SheetView {
-        return
-            try SheetView(
-                title: FfiConverterString.read(from: &buf), 
-                fields: FfiConverterSequenceTypeSheetField.read(from: &buf), 
-                drawing: FfiConverterOptionTypeDrawing.read(from: &buf), 
-                results: FfiConverterSequenceTypeNote.read(from: &buf), 
-                keepLabel: FfiConverterString.read(from: &buf), 
-                canKeep: FfiConverterBool.read(from: &buf), 
-                removeLabel: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: SheetView, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.title, into: &buf)
-        FfiConverterSequenceTypeSheetField.write(value.fields, into: &buf)
-        FfiConverterOptionTypeDrawing.write(value.drawing, into: &buf)
-        FfiConverterSequenceTypeNote.write(value.results, into: &buf)
-        FfiConverterString.write(value.keepLabel, into: &buf)
-        FfiConverterBool.write(value.canKeep, into: &buf)
-        FfiConverterString.write(value.removeLabel, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetView_lift(_ buf: RustBuffer) throws -> SheetView {
-    return try FfiConverterTypeSheetView.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetView_lower(_ value: SheetView) -> RustBuffer {
-    return FfiConverterTypeSheetView.lower(value)
 }
 
 
@@ -8974,75 +8944,6 @@ public func FfiConverterTypeSizesView_lower(_ value: SizesView) -> RustBuffer {
 
 
 /**
- * How far a meeting is.
- */
-public struct SoFar: Equatable, Hashable {
-    /**
-     * In words.
-     */
-    public var sentence: String
-    /**
-     * From 0 to 1; goes back where more becomes known on the way.
-     */
-    public var fraction: Double
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * In words.
-         */sentence: String, 
-        /**
-         * From 0 to 1; goes back where more becomes known on the way.
-         */fraction: Double) {
-        self.sentence = sentence
-        self.fraction = fraction
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension SoFar: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeSoFar: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SoFar {
-        return
-            try SoFar(
-                sentence: FfiConverterString.read(from: &buf), 
-                fraction: FfiConverterDouble.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: SoFar, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.sentence, into: &buf)
-        FfiConverterDouble.write(value.fraction, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSoFar_lift(_ buf: RustBuffer) throws -> SoFar {
-    return try FfiConverterTypeSoFar.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSoFar_lower(_ value: SoFar) -> RustBuffer {
-    return FfiConverterTypeSoFar.lower(value)
-}
-
-
-/**
  * A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
  */
 public struct Spot: Equatable, Hashable {
@@ -9108,6 +9009,184 @@ public func FfiConverterTypeSpot_lift(_ buf: RustBuffer) throws -> Spot {
 #endif
 public func FfiConverterTypeSpot_lower(_ value: Spot) -> RustBuffer {
     return FfiConverterTypeSpot.lower(value)
+}
+
+
+/**
+ * How far a sync is.
+ */
+public struct SyncProgress: Equatable, Hashable {
+    /**
+     * In words.
+     */
+    public var sentence: String
+    /**
+     * From 0 to 1; goes back where more becomes known on the way.
+     */
+    public var fraction: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * In words.
+         */sentence: String, 
+        /**
+         * From 0 to 1; goes back where more becomes known on the way.
+         */fraction: Double) {
+        self.sentence = sentence
+        self.fraction = fraction
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SyncProgress: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSyncProgress: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SyncProgress {
+        return
+            try SyncProgress(
+                sentence: FfiConverterString.read(from: &buf), 
+                fraction: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SyncProgress, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.sentence, into: &buf)
+        FfiConverterDouble.write(value.fraction, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSyncProgress_lift(_ buf: RustBuffer) throws -> SyncProgress {
+    return try FfiConverterTypeSyncProgress.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSyncProgress_lower(_ value: SyncProgress) -> RustBuffer {
+    return FfiConverterTypeSyncProgress.lower(value)
+}
+
+
+/**
+ * The sync location, as it is shown.
+ */
+public struct SyncView: Equatable, Hashable {
+    /**
+     * Sync location; or, while no place is chosen, what one is good for.
+     */
+    public var place: String
+    /**
+     * Whether a place is chosen.
+     */
+    public var chosen: Bool
+    /**
+     * What the shell finds the chosen folder again by; empty where the place is no folder.
+     */
+    public var folder: String
+    /**
+     * When they last agreed, and what came and went; empty while no place is chosen.
+     */
+    public var last: String
+    /**
+     * What waits here; empty when nothing does.
+     */
+    public var waits: String
+    /**
+     * What went wrong, and what is to be done.
+     */
+    public var notes: [Note]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Sync location; or, while no place is chosen, what one is good for.
+         */place: String, 
+        /**
+         * Whether a place is chosen.
+         */chosen: Bool, 
+        /**
+         * What the shell finds the chosen folder again by; empty where the place is no folder.
+         */folder: String, 
+        /**
+         * When they last agreed, and what came and went; empty while no place is chosen.
+         */last: String, 
+        /**
+         * What waits here; empty when nothing does.
+         */waits: String, 
+        /**
+         * What went wrong, and what is to be done.
+         */notes: [Note]) {
+        self.place = place
+        self.chosen = chosen
+        self.folder = folder
+        self.last = last
+        self.waits = waits
+        self.notes = notes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SyncView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSyncView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SyncView {
+        return
+            try SyncView(
+                place: FfiConverterString.read(from: &buf), 
+                chosen: FfiConverterBool.read(from: &buf), 
+                folder: FfiConverterString.read(from: &buf), 
+                last: FfiConverterString.read(from: &buf), 
+                waits: FfiConverterString.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SyncView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterBool.write(value.chosen, into: &buf)
+        FfiConverterString.write(value.folder, into: &buf)
+        FfiConverterString.write(value.last, into: &buf)
+        FfiConverterString.write(value.waits, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSyncView_lift(_ buf: RustBuffer) throws -> SyncView {
+    return try FfiConverterTypeSyncView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSyncView_lower(_ value: SyncView) -> RustBuffer {
+    return FfiConverterTypeSyncView.lower(value)
 }
 
 
@@ -9217,85 +9296,6 @@ public func FfiConverterTypeTargetView_lift(_ buf: RustBuffer) throws -> TargetV
 #endif
 public func FfiConverterTypeTargetView_lower(_ value: TargetView) -> RustBuffer {
     return FfiConverterTypeTargetView.lower(value)
-}
-
-
-/**
- * Something to look at before the firing.
- */
-public struct Tick: Equatable, Hashable {
-    /**
-     * What to hand back.
-     */
-    public var code: String
-    /**
-     * What to look at.
-     */
-    public var text: String
-    /**
-     * Whether it was.
-     */
-    public var done: Bool
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * What to hand back.
-         */code: String, 
-        /**
-         * What to look at.
-         */text: String, 
-        /**
-         * Whether it was.
-         */done: Bool) {
-        self.code = code
-        self.text = text
-        self.done = done
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension Tick: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeTick: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Tick {
-        return
-            try Tick(
-                code: FfiConverterString.read(from: &buf), 
-                text: FfiConverterString.read(from: &buf), 
-                done: FfiConverterBool.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: Tick, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.code, into: &buf)
-        FfiConverterString.write(value.text, into: &buf)
-        FfiConverterBool.write(value.done, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeTick_lift(_ buf: RustBuffer) throws -> Tick {
-    return try FfiConverterTypeTick.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeTick_lower(_ value: Tick) -> RustBuffer {
-    return FfiConverterTypeTick.lower(value)
 }
 
 
@@ -9599,7 +9599,7 @@ public struct WeighEntry: Equatable, Hashable {
     /**
      * How the scale is read.
      */
-    public var way: Way?
+    public var way: WeighMode?
     /**
      * The piece, when this coat goes onto one that already carries a coat; else empty.
      */
@@ -9638,7 +9638,7 @@ public struct WeighEntry: Equatable, Hashable {
          */scale: String, 
         /**
          * How the scale is read.
-         */way: Way?, 
+         */way: WeighMode?, 
         /**
          * The piece, when this coat goes onto one that already carries a coat; else empty.
          */piece: String, 
@@ -9686,7 +9686,7 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
                 bucket: FfiConverterString.read(from: &buf), 
                 zone: FfiConverterOptionTypeZoneKind.read(from: &buf), 
                 scale: FfiConverterString.read(from: &buf), 
-                way: FfiConverterOptionTypeWay.read(from: &buf), 
+                way: FfiConverterOptionTypeWeighMode.read(from: &buf), 
                 piece: FfiConverterString.read(from: &buf), 
                 field: FfiConverterTypeField.read(from: &buf), 
                 net: FfiConverterString.read(from: &buf), 
@@ -9700,7 +9700,7 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
         FfiConverterString.write(value.bucket, into: &buf)
         FfiConverterOptionTypeZoneKind.write(value.zone, into: &buf)
         FfiConverterString.write(value.scale, into: &buf)
-        FfiConverterOptionTypeWay.write(value.way, into: &buf)
+        FfiConverterOptionTypeWeighMode.write(value.way, into: &buf)
         FfiConverterString.write(value.piece, into: &buf)
         FfiConverterTypeField.write(value.field, into: &buf)
         FfiConverterString.write(value.net, into: &buf)
@@ -9835,7 +9835,7 @@ public struct WeighView: Equatable, Hashable {
     /**
      * What must be added first; empty when the studio can weigh.
      */
-    public var missing: [Missing]
+    public var missing: [SetupStep]
     /**
      * The chosen form, glaze and bucket, zone and scale, each in a word or two.
      */
@@ -9887,7 +9887,7 @@ public struct WeighView: Equatable, Hashable {
     /**
      * What cannot be taken as it stands.
      */
-    public var refusal: Refusal?
+    public var refusal: FieldError?
     /**
      * What else should be known here.
      */
@@ -9901,9 +9901,9 @@ public struct WeighView: Equatable, Hashable {
      */
     public var tally: String
     /**
-     * Whether Keep would take it.
+     * Whether Save would take it.
      */
-    public var canKeep: Bool
+    public var canSave: Bool
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -9913,7 +9913,7 @@ public struct WeighView: Equatable, Hashable {
          */entry: WeighEntry, 
         /**
          * What must be added first; empty when the studio can weigh.
-         */missing: [Missing], 
+         */missing: [SetupStep], 
         /**
          * The chosen form, glaze and bucket, zone and scale, each in a word or two.
          */form: String, 
@@ -9952,7 +9952,7 @@ public struct WeighView: Equatable, Hashable {
          */verdict: VerdictView?, 
         /**
          * What cannot be taken as it stands.
-         */refusal: Refusal?, 
+         */refusal: FieldError?, 
         /**
          * What else should be known here.
          */notes: [Note], 
@@ -9963,8 +9963,8 @@ public struct WeighView: Equatable, Hashable {
          * Today's count.
          */tally: String, 
         /**
-         * Whether Keep would take it.
-         */canKeep: Bool) {
+         * Whether Save would take it.
+         */canSave: Bool) {
         self.entry = entry
         self.missing = missing
         self.form = form
@@ -9983,7 +9983,7 @@ public struct WeighView: Equatable, Hashable {
         self.notes = notes
         self.recent = recent
         self.tally = tally
-        self.canKeep = canKeep
+        self.canSave = canSave
     }
 
     
@@ -10003,7 +10003,7 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
         return
             try WeighView(
                 entry: FfiConverterTypeWeighEntry.read(from: &buf), 
-                missing: FfiConverterSequenceTypeMissing.read(from: &buf), 
+                missing: FfiConverterSequenceTypeSetupStep.read(from: &buf), 
                 form: FfiConverterString.read(from: &buf), 
                 bucket: FfiConverterString.read(from: &buf), 
                 zone: FfiConverterString.read(from: &buf), 
@@ -10016,17 +10016,17 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
                 target: FfiConverterOptionTypeTargetView.read(from: &buf), 
                 gauge: FfiConverterOptionTypeGauge.read(from: &buf), 
                 verdict: FfiConverterOptionTypeVerdictView.read(from: &buf), 
-                refusal: FfiConverterOptionTypeRefusal.read(from: &buf), 
+                refusal: FfiConverterOptionTypeFieldError.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
                 recent: FfiConverterSequenceTypeRecentCoat.read(from: &buf), 
                 tally: FfiConverterString.read(from: &buf), 
-                canKeep: FfiConverterBool.read(from: &buf)
+                canSave: FfiConverterBool.read(from: &buf)
         )
     }
 
     public static func write(_ value: WeighView, into buf: inout [UInt8]) {
         FfiConverterTypeWeighEntry.write(value.entry, into: &buf)
-        FfiConverterSequenceTypeMissing.write(value.missing, into: &buf)
+        FfiConverterSequenceTypeSetupStep.write(value.missing, into: &buf)
         FfiConverterString.write(value.form, into: &buf)
         FfiConverterString.write(value.bucket, into: &buf)
         FfiConverterString.write(value.zone, into: &buf)
@@ -10039,11 +10039,11 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
         FfiConverterOptionTypeTargetView.write(value.target, into: &buf)
         FfiConverterOptionTypeGauge.write(value.gauge, into: &buf)
         FfiConverterOptionTypeVerdictView.write(value.verdict, into: &buf)
-        FfiConverterOptionTypeRefusal.write(value.refusal, into: &buf)
+        FfiConverterOptionTypeFieldError.write(value.refusal, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterSequenceTypeRecentCoat.write(value.recent, into: &buf)
         FfiConverterString.write(value.tally, into: &buf)
-        FfiConverterBool.write(value.canKeep, into: &buf)
+        FfiConverterBool.write(value.canSave, into: &buf)
     }
 }
 
@@ -10242,7 +10242,182 @@ public func FfiConverterTypeZoneQuestion_lower(_ value: ZoneQuestion) -> RustBuf
 
 
 /**
- * Why a backup was not made by itself. The name is what to say of it, and what to do.
+ * What is said of a piece with one tap.
+ */
+
+public enum Assessment: Equatable, Hashable {
+    
+    /**
+     * How thick a zone looks; the same again takes it back.
+     */
+    case thickness(
+        /**
+         * The zone's key.
+         */zone: String, 
+        /**
+         * The code of the thickness.
+         */thickness: String
+    )
+    /**
+     * A fault, on or off.
+     */
+    case fault(
+        /**
+         * Its code.
+         */fault: String, 
+        /**
+         * Whether the piece has it.
+         */on: Bool
+    )
+    /**
+     * Where on the piece a fault is, as the drawing was touched.
+     */
+    case `where`(
+        /**
+         * A tap places the fault that was put on last.
+         */touch: Touch
+    )
+    /**
+     * How much it is liked, 1 to 5; the same again, or 0, takes it back.
+     */
+    case liking(
+        /**
+         * So many.
+         */stars: UInt8
+    )
+    /**
+     * A note.
+     */
+    case note(
+        /**
+         * The note; empty takes it away.
+         */text: String
+    )
+    /**
+     * Whether it is a control piece.
+     */
+    case control(
+        /**
+         * Whether it is.
+         */on: Bool
+    )
+    /**
+     * Whether it is to be fired again.
+     */
+    case again(
+        /**
+         * Whether it is.
+         */on: Bool
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Assessment: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAssessment: FfiConverterRustBuffer {
+    typealias SwiftType = Assessment
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Assessment {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .thickness(zone: try FfiConverterString.read(from: &buf), thickness: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 2: return .fault(fault: try FfiConverterString.read(from: &buf), on: try FfiConverterBool.read(from: &buf)
+        )
+        
+        case 3: return .`where`(touch: try FfiConverterTypeTouch.read(from: &buf)
+        )
+        
+        case 4: return .liking(stars: try FfiConverterUInt8.read(from: &buf)
+        )
+        
+        case 5: return .note(text: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 6: return .control(on: try FfiConverterBool.read(from: &buf)
+        )
+        
+        case 7: return .again(on: try FfiConverterBool.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Assessment, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .thickness(zone,thickness):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(zone, into: &buf)
+            FfiConverterString.write(thickness, into: &buf)
+            
+        
+        case let .fault(fault,on):
+            writeInt(&buf, Int32(2))
+            FfiConverterString.write(fault, into: &buf)
+            FfiConverterBool.write(on, into: &buf)
+            
+        
+        case let .`where`(touch):
+            writeInt(&buf, Int32(3))
+            FfiConverterTypeTouch.write(touch, into: &buf)
+            
+        
+        case let .liking(stars):
+            writeInt(&buf, Int32(4))
+            FfiConverterUInt8.write(stars, into: &buf)
+            
+        
+        case let .note(text):
+            writeInt(&buf, Int32(5))
+            FfiConverterString.write(text, into: &buf)
+            
+        
+        case let .control(on):
+            writeInt(&buf, Int32(6))
+            FfiConverterBool.write(on, into: &buf)
+            
+        
+        case let .again(on):
+            writeInt(&buf, Int32(7))
+            FfiConverterBool.write(on, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAssessment_lift(_ buf: RustBuffer) throws -> Assessment {
+    return try FfiConverterTypeAssessment.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAssessment_lower(_ value: Assessment) -> RustBuffer {
+    return FfiConverterTypeAssessment.lower(value)
+}
+
+
+
+/**
+ * Why a backup was not made automatically. The name is what to say of it, and what to do.
  */
 
 public enum BackupTrouble: Equatable, Hashable {
@@ -10268,7 +10443,7 @@ public enum BackupTrouble: Equatable, Hashable {
      */
     case notMade
     /**
-     * What lies in the folder is not what was written.
+     * What lies in the folder is not what laydown wrote.
      */
     case notWhole
     /**
@@ -10367,6 +10542,201 @@ public func FfiConverterTypeBackupTrouble_lower(_ value: BackupTrouble) -> RustB
 
 
 /**
+ * Which editor.
+ */
+
+public enum EditorKind: Equatable, Hashable {
+    
+    /**
+     * A form: a shape at a size.
+     */
+    case form
+    /**
+     * A clay body: how it shrinks.
+     */
+    case body
+    /**
+     * A kiln: its shelves.
+     */
+    case kiln
+    /**
+     * A firing.
+     */
+    case firing
+    /**
+     * A glaze; a new one comes with its first bucket.
+     */
+    case glaze
+    /**
+     * A bucket of a glaze; its subject is the glaze.
+     */
+    case bucket
+    /**
+     * A check of a bucket's SG; its subject is the bucket.
+     */
+    case check
+    /**
+     * Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
+     */
+    case thin
+    /**
+     * A vessel for checking SG.
+     */
+    case vessel
+    /**
+     * A scale.
+     */
+    case scale
+    /**
+     * A test tile.
+     */
+    case tile
+    /**
+     * A control piece: a coat weighed here, or an amount known to be right.
+     */
+    case control
+    /**
+     * Units, sound and touch on this phone.
+     */
+    case preference
+    /**
+     * The sync location. Its secrets are the shell's to keep.
+     */
+    case syncLocation
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension EditorKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
+    typealias SwiftType = EditorKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EditorKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .form
+        
+        case 2: return .body
+        
+        case 3: return .kiln
+        
+        case 4: return .firing
+        
+        case 5: return .glaze
+        
+        case 6: return .bucket
+        
+        case 7: return .check
+        
+        case 8: return .thin
+        
+        case 9: return .vessel
+        
+        case 10: return .scale
+        
+        case 11: return .tile
+        
+        case 12: return .control
+        
+        case 13: return .preference
+        
+        case 14: return .syncLocation
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: EditorKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .form:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .body:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .kiln:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .firing:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .glaze:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .bucket:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .check:
+            writeInt(&buf, Int32(7))
+        
+        
+        case .thin:
+            writeInt(&buf, Int32(8))
+        
+        
+        case .vessel:
+            writeInt(&buf, Int32(9))
+        
+        
+        case .scale:
+            writeInt(&buf, Int32(10))
+        
+        
+        case .tile:
+            writeInt(&buf, Int32(11))
+        
+        
+        case .control:
+            writeInt(&buf, Int32(12))
+        
+        
+        case .preference:
+            writeInt(&buf, Int32(13))
+        
+        
+        case .syncLocation:
+            writeInt(&buf, Int32(14))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorKind_lift(_ buf: RustBuffer) throws -> EditorKind {
+    return try FfiConverterTypeEditorKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEditorKind_lower(_ value: EditorKind) -> RustBuffer {
+    return FfiConverterTypeEditorKind.lower(value)
+}
+
+
+
+/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -10377,7 +10747,7 @@ public enum Field: Equatable, Hashable {
      */
     case net
     /**
-     * The piece before the coat.
+     * Previous piece the coat.
      */
     case bare
     /**
@@ -10467,7 +10837,7 @@ public enum FieldKind: Equatable, Hashable {
     case exact
     /**
      * A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
-     * the field's key, once the sheet is kept. Left empty, the one that is kept there stays.
+     * the field's key, once the editor is kept. Left empty, the one that is kept there stays.
      */
     case secret
     /**
@@ -10493,7 +10863,7 @@ public enum FieldKind: Equatable, Hashable {
     case `switch`
     /**
      * A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
-     * [`SheetField::columns`] over them and lets rows be added and taken away.
+     * [`EditorField::columns`] over them and lets rows be added and taken away.
      */
     case table
     /**
@@ -10839,181 +11209,6 @@ public func FfiConverterTypeInk_lower(_ value: Ink) -> RustBuffer {
 
 
 /**
- * What is said of a piece with one tap.
- */
-
-public enum Look: Equatable, Hashable {
-    
-    /**
-     * How thick a zone looks; the same again takes it back.
-     */
-    case thickness(
-        /**
-         * The zone's key.
-         */zone: String, 
-        /**
-         * The code of the thickness.
-         */thickness: String
-    )
-    /**
-     * A fault, on or off.
-     */
-    case fault(
-        /**
-         * Its code.
-         */fault: String, 
-        /**
-         * Whether the piece has it.
-         */on: Bool
-    )
-    /**
-     * Where on the piece a fault is, as the drawing was touched.
-     */
-    case `where`(
-        /**
-         * A tap places the fault that was put on last.
-         */touch: Touch
-    )
-    /**
-     * How much it is liked, 1 to 5; the same again, or 0, takes it back.
-     */
-    case liking(
-        /**
-         * So many.
-         */stars: UInt8
-    )
-    /**
-     * A note.
-     */
-    case note(
-        /**
-         * The note; empty takes it away.
-         */text: String
-    )
-    /**
-     * Whether it is a control piece.
-     */
-    case control(
-        /**
-         * Whether it is.
-         */on: Bool
-    )
-    /**
-     * Whether it is to be fired again.
-     */
-    case again(
-        /**
-         * Whether it is.
-         */on: Bool
-    )
-
-
-
-
-
-}
-
-#if compiler(>=6)
-extension Look: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeLook: FfiConverterRustBuffer {
-    typealias SwiftType = Look
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Look {
-        let variant: Int32 = try readInt(&buf)
-        switch variant {
-        
-        case 1: return .thickness(zone: try FfiConverterString.read(from: &buf), thickness: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 2: return .fault(fault: try FfiConverterString.read(from: &buf), on: try FfiConverterBool.read(from: &buf)
-        )
-        
-        case 3: return .`where`(touch: try FfiConverterTypeTouch.read(from: &buf)
-        )
-        
-        case 4: return .liking(stars: try FfiConverterUInt8.read(from: &buf)
-        )
-        
-        case 5: return .note(text: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 6: return .control(on: try FfiConverterBool.read(from: &buf)
-        )
-        
-        case 7: return .again(on: try FfiConverterBool.read(from: &buf)
-        )
-        
-        default: throw UniffiInternalError.unexpectedEnumCase
-        }
-    }
-
-    public static func write(_ value: Look, into buf: inout [UInt8]) {
-        switch value {
-        
-        
-        case let .thickness(zone,thickness):
-            writeInt(&buf, Int32(1))
-            FfiConverterString.write(zone, into: &buf)
-            FfiConverterString.write(thickness, into: &buf)
-            
-        
-        case let .fault(fault,on):
-            writeInt(&buf, Int32(2))
-            FfiConverterString.write(fault, into: &buf)
-            FfiConverterBool.write(on, into: &buf)
-            
-        
-        case let .`where`(touch):
-            writeInt(&buf, Int32(3))
-            FfiConverterTypeTouch.write(touch, into: &buf)
-            
-        
-        case let .liking(stars):
-            writeInt(&buf, Int32(4))
-            FfiConverterUInt8.write(stars, into: &buf)
-            
-        
-        case let .note(text):
-            writeInt(&buf, Int32(5))
-            FfiConverterString.write(text, into: &buf)
-            
-        
-        case let .control(on):
-            writeInt(&buf, Int32(6))
-            FfiConverterBool.write(on, into: &buf)
-            
-        
-        case let .again(on):
-            writeInt(&buf, Int32(7))
-            FfiConverterBool.write(on, into: &buf)
-            
-        }
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeLook_lift(_ buf: RustBuffer) throws -> Look {
-    return try FfiConverterTypeLook.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeLook_lower(_ value: Look) -> RustBuffer {
-    return FfiConverterTypeLook.lower(value)
-}
-
-
-
-/**
  * The shape of a dot. Each is told from the others without its colour.
  */
 
@@ -11114,201 +11309,6 @@ public func FfiConverterTypeMark_lift(_ buf: RustBuffer) throws -> Mark {
 #endif
 public func FfiConverterTypeMark_lower(_ value: Mark) -> RustBuffer {
     return FfiConverterTypeMark.lower(value)
-}
-
-
-
-/**
- * Which sheet.
- */
-
-public enum SheetKind: Equatable, Hashable {
-    
-    /**
-     * A form: a shape at a size.
-     */
-    case form
-    /**
-     * A clay body: how it shrinks.
-     */
-    case body
-    /**
-     * A kiln: its shelves.
-     */
-    case kiln
-    /**
-     * A firing.
-     */
-    case firing
-    /**
-     * A glaze; a new one comes with its first bucket.
-     */
-    case glaze
-    /**
-     * A bucket of a glaze; its subject is the glaze.
-     */
-    case bucket
-    /**
-     * A check of a bucket's SG; its subject is the bucket.
-     */
-    case check
-    /**
-     * Water to thin a bucket, or to take off; its subject is the bucket. Reckons only, keeps nothing.
-     */
-    case thin
-    /**
-     * A vessel for checking SG.
-     */
-    case vessel
-    /**
-     * A scale.
-     */
-    case scale
-    /**
-     * A test tile.
-     */
-    case tile
-    /**
-     * A control piece: a coat weighed here, or an amount known to be right.
-     */
-    case control
-    /**
-     * Units, sound and touch on this phone.
-     */
-    case preference
-    /**
-     * Where the phones of the studio meet. Its secrets are the shell's to keep.
-     */
-    case meetingPlace
-
-
-
-
-
-}
-
-#if compiler(>=6)
-extension SheetKind: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeSheetKind: FfiConverterRustBuffer {
-    typealias SwiftType = SheetKind
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SheetKind {
-        let variant: Int32 = try readInt(&buf)
-        switch variant {
-        
-        case 1: return .form
-        
-        case 2: return .body
-        
-        case 3: return .kiln
-        
-        case 4: return .firing
-        
-        case 5: return .glaze
-        
-        case 6: return .bucket
-        
-        case 7: return .check
-        
-        case 8: return .thin
-        
-        case 9: return .vessel
-        
-        case 10: return .scale
-        
-        case 11: return .tile
-        
-        case 12: return .control
-        
-        case 13: return .preference
-        
-        case 14: return .meetingPlace
-        
-        default: throw UniffiInternalError.unexpectedEnumCase
-        }
-    }
-
-    public static func write(_ value: SheetKind, into buf: inout [UInt8]) {
-        switch value {
-        
-        
-        case .form:
-            writeInt(&buf, Int32(1))
-        
-        
-        case .body:
-            writeInt(&buf, Int32(2))
-        
-        
-        case .kiln:
-            writeInt(&buf, Int32(3))
-        
-        
-        case .firing:
-            writeInt(&buf, Int32(4))
-        
-        
-        case .glaze:
-            writeInt(&buf, Int32(5))
-        
-        
-        case .bucket:
-            writeInt(&buf, Int32(6))
-        
-        
-        case .check:
-            writeInt(&buf, Int32(7))
-        
-        
-        case .thin:
-            writeInt(&buf, Int32(8))
-        
-        
-        case .vessel:
-            writeInt(&buf, Int32(9))
-        
-        
-        case .scale:
-            writeInt(&buf, Int32(10))
-        
-        
-        case .tile:
-            writeInt(&buf, Int32(11))
-        
-        
-        case .control:
-            writeInt(&buf, Int32(12))
-        
-        
-        case .preference:
-            writeInt(&buf, Int32(13))
-        
-        
-        case .meetingPlace:
-            writeInt(&buf, Int32(14))
-        
-        }
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetKind_lift(_ buf: RustBuffer) throws -> SheetKind {
-    return try FfiConverterTypeSheetKind.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSheetKind_lower(_ value: SheetKind) -> RustBuffer {
-    return FfiConverterTypeSheetKind.lower(value)
 }
 
 
@@ -11474,7 +11474,7 @@ enum StudioError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
          */sentence: String
     )
     /**
-     * The place where the phones meet did not do what was asked of it.
+     * The place the sync location did not do what was asked of it.
      */
     case Elsewhere(
         /**
@@ -11906,7 +11906,7 @@ public func FfiConverterTypeVerdictKind_lower(_ value: VerdictKind) -> RustBuffe
  * How the coat's weight is read off the scale.
  */
 
-public enum Way: Equatable, Hashable {
+public enum WeighMode: Equatable, Hashable {
     
     /**
      * The scale was tared on the bare piece: it shows the coat alone.
@@ -11924,16 +11924,16 @@ public enum Way: Equatable, Hashable {
 }
 
 #if compiler(>=6)
-extension Way: Sendable {}
+extension WeighMode: Sendable {}
 #endif
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public struct FfiConverterTypeWay: FfiConverterRustBuffer {
-    typealias SwiftType = Way
+public struct FfiConverterTypeWeighMode: FfiConverterRustBuffer {
+    typealias SwiftType = WeighMode
 
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Way {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WeighMode {
         let variant: Int32 = try readInt(&buf)
         switch variant {
         
@@ -11945,7 +11945,7 @@ public struct FfiConverterTypeWay: FfiConverterRustBuffer {
         }
     }
 
-    public static func write(_ value: Way, into buf: inout [UInt8]) {
+    public static func write(_ value: WeighMode, into buf: inout [UInt8]) {
         switch value {
         
         
@@ -11964,15 +11964,15 @@ public struct FfiConverterTypeWay: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeWay_lift(_ buf: RustBuffer) throws -> Way {
-    return try FfiConverterTypeWay.lift(buf)
+public func FfiConverterTypeWeighMode_lift(_ buf: RustBuffer) throws -> WeighMode {
+    return try FfiConverterTypeWeighMode.lift(buf)
 }
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeWay_lower(_ value: Way) -> RustBuffer {
-    return FfiConverterTypeWay.lower(value)
+public func FfiConverterTypeWeighMode_lower(_ value: WeighMode) -> RustBuffer {
+    return FfiConverterTypeWeighMode.lower(value)
 }
 
 
@@ -12208,6 +12208,30 @@ fileprivate struct FfiConverterOptionTypeDrawing: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeFieldError: FfiConverterRustBuffer {
+    typealias SwiftType = FieldError?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFieldError.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFieldError.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeGauge: FfiConverterRustBuffer {
     typealias SwiftType = Gauge?
 
@@ -12224,30 +12248,6 @@ fileprivate struct FfiConverterOptionTypeGauge: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeGauge.read(from: &buf)
-        default: throw UniffiInternalError.unexpectedOptionalTag
-        }
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-fileprivate struct FfiConverterOptionTypeRefusal: FfiConverterRustBuffer {
-    typealias SwiftType = Refusal?
-
-    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
-        guard let value = value else {
-            writeInt(&buf, Int8(0))
-            return
-        }
-        writeInt(&buf, Int8(1))
-        FfiConverterTypeRefusal.write(value, into: &buf)
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
-        switch try readInt(&buf) as Int8 {
-        case 0: return nil
-        case 1: return try FfiConverterTypeRefusal.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -12376,8 +12376,8 @@ fileprivate struct FfiConverterOptionTypeStroke: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-fileprivate struct FfiConverterOptionTypeWay: FfiConverterRustBuffer {
-    typealias SwiftType = Way?
+fileprivate struct FfiConverterOptionTypeWeighMode: FfiConverterRustBuffer {
+    typealias SwiftType = WeighMode?
 
     public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
         guard let value = value else {
@@ -12385,13 +12385,13 @@ fileprivate struct FfiConverterOptionTypeWay: FfiConverterRustBuffer {
             return
         }
         writeInt(&buf, Int8(1))
-        FfiConverterTypeWay.write(value, into: &buf)
+        FfiConverterTypeWeighMode.write(value, into: &buf)
     }
 
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
-        case 1: return try FfiConverterTypeWay.read(from: &buf)
+        case 1: return try FfiConverterTypeWeighMode.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -12624,6 +12624,31 @@ fileprivate struct FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeChecklistItem: FfiConverterRustBuffer {
+    typealias SwiftType = [ChecklistItem]
+
+    public static func write(_ value: [ChecklistItem], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeChecklistItem.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ChecklistItem] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ChecklistItem]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeChecklistItem.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeChoice: FfiConverterRustBuffer {
     typealias SwiftType = [Choice]
 
@@ -12699,31 +12724,6 @@ fileprivate struct FfiConverterSequenceTypeContactTile: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-fileprivate struct FfiConverterSequenceTypeDoing: FfiConverterRustBuffer {
-    typealias SwiftType = [Doing]
-
-    public static func write(_ value: [Doing], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeDoing.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Doing] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [Doing]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeDoing.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
 fileprivate struct FfiConverterSequenceTypeDot: FfiConverterRustBuffer {
     typealias SwiftType = [Dot]
 
@@ -12741,6 +12741,31 @@ fileprivate struct FfiConverterSequenceTypeDot: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeDot.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeEditorField: FfiConverterRustBuffer {
+    typealias SwiftType = [EditorField]
+
+    public static func write(_ value: [EditorField], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeEditorField.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [EditorField] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [EditorField]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeEditorField.read(from: &buf))
         }
         return seq
     }
@@ -12874,6 +12899,31 @@ fileprivate struct FfiConverterSequenceTypeGrip: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeHistoryEntry: FfiConverterRustBuffer {
+    typealias SwiftType = [HistoryEntry]
+
+    public static func write(_ value: [HistoryEntry], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeHistoryEntry.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [HistoryEntry] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [HistoryEntry]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeHistoryEntry.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeItem: FfiConverterRustBuffer {
     typealias SwiftType = [Item]
 
@@ -12941,31 +12991,6 @@ fileprivate struct FfiConverterSequenceTypeLine: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeLine.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-fileprivate struct FfiConverterSequenceTypeMissing: FfiConverterRustBuffer {
-    typealias SwiftType = [Missing]
-
-    public static func write(_ value: [Missing], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeMissing.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Missing] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [Missing]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeMissing.read(from: &buf))
         }
         return seq
     }
@@ -13174,6 +13199,31 @@ fileprivate struct FfiConverterSequenceTypeSection: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeSetupStep: FfiConverterRustBuffer {
+    typealias SwiftType = [SetupStep]
+
+    public static func write(_ value: [SetupStep], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSetupStep.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SetupStep] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SetupStep]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSetupStep.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeShape: FfiConverterRustBuffer {
     typealias SwiftType = [Shape]
 
@@ -13191,31 +13241,6 @@ fileprivate struct FfiConverterSequenceTypeShape: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeShape.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-fileprivate struct FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer {
-    typealias SwiftType = [SheetField]
-
-    public static func write(_ value: [SheetField], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeSheetField.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SheetField] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [SheetField]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeSheetField.read(from: &buf))
         }
         return seq
     }
@@ -13291,31 +13316,6 @@ fileprivate struct FfiConverterSequenceTypeSpot: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSpot.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-fileprivate struct FfiConverterSequenceTypeTick: FfiConverterRustBuffer {
-    typealias SwiftType = [Tick]
-
-    public static func write(_ value: [Tick], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeTick.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Tick] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [Tick]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeTick.read(from: &buf))
         }
         return seq
     }
@@ -13567,7 +13567,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_func_build_stamp() != 16358) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_func_recover_studio() != 22853) {
+    if (uniffi_laydown_app_checksum_func_recover_studio() != 36012) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_func_folder_at() != 50671) {
@@ -13576,172 +13576,172 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_preferences() != 59032) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_undo() != 63993) {
+    if (uniffi_laydown_app_checksum_method_studio_undo() != 16844) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_back_up() != 4229) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_backed_up() != 48605) {
+    if (uniffi_laydown_app_checksum_method_studio_backed_up() != 45251) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_backup() != 55621) {
+    if (uniffi_laydown_app_checksum_method_studio_backup() != 48551) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_export() != 63432) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_take_in() != 35874) {
+    if (uniffi_laydown_app_checksum_method_studio_restore() != 58911) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_back_up_every() != 57917) {
+    if (uniffi_laydown_app_checksum_method_studio_automatic_backup_done() != 51463) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_backed_up_by_itself() != 39785) {
+    if (uniffi_laydown_app_checksum_method_studio_backup_due() != 31738) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_backup_due() != 31469) {
+    if (uniffi_laydown_app_checksum_method_studio_backup_failed() != 59853) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_backup_failed() != 8859) {
+    if (uniffi_laydown_app_checksum_method_studio_backups_removed() != 37045) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_backups_removed() != 8518) {
+    if (uniffi_laydown_app_checksum_method_studio_set_backup_folder() != 54262) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_keep_backups_in() != 33479) {
+    if (uniffi_laydown_app_checksum_method_studio_set_backup_schedule() != 7010) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_bucket() != 50535) {
+    if (uniffi_laydown_app_checksum_method_studio_bucket() != 12097) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_buckets() != 10682) {
+    if (uniffi_laydown_app_checksum_method_studio_buckets() != 20806) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_coat() != 48015) {
+    if (uniffi_laydown_app_checksum_method_studio_coat() != 32524) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_set_control() != 16747) {
+    if (uniffi_laydown_app_checksum_method_studio_remove_coat() != 26743) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_take_back_coat() != 19442) {
+    if (uniffi_laydown_app_checksum_method_studio_set_control() != 10116) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_devices() != 12461) {
+    if (uniffi_laydown_app_checksum_method_studio_devices() != 245) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() != 31871) {
+    if (uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() != 27373) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_editor() != 12606) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_remove() != 1867) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_save_record() != 60880) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_photograph() != 30000) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_touch() != 25079) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_adopt_best() != 11697) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_findings() != 22940) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_glaze_findings() != 12925) {
+    if (uniffi_laydown_app_checksum_method_studio_glaze_findings() != 10301) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_take_best() != 36745) {
+    if (uniffi_laydown_app_checksum_method_studio_sync_now() != 18323) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_agree() != 9224) {
+    if (uniffi_laydown_app_checksum_method_studio_history() != 2169) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_doings() != 43097) {
+    if (uniffi_laydown_app_checksum_method_studio_recent_changes() != 570) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_history() != 62226) {
+    if (uniffi_laydown_app_checksum_method_studio_redo() != 41782) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_redo() != 50095) {
+    if (uniffi_laydown_app_checksum_method_studio_import() != 9255) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_house() != 65390) {
+    if (uniffi_laydown_app_checksum_method_studio_import_spreadsheet() != 35726) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_import() != 41127) {
+    if (uniffi_laydown_app_checksum_method_studio_kiln() != 19020) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_take_in_sheet() != 6692) {
+    if (uniffi_laydown_app_checksum_method_studio_assess() != 23630) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_kiln() != 32209) {
+    if (uniffi_laydown_app_checksum_method_studio_assessment() != 39551) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_compare() != 10198) {
+    if (uniffi_laydown_app_checksum_method_studio_remove_photo() != 40127) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_contact_sheet() != 9074) {
+    if (uniffi_laydown_app_checksum_method_studio_save_photo() != 7622) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_find_pieces() != 2090) {
+    if (uniffi_laydown_app_checksum_method_studio_compare() != 2323) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_advance() != 18356) {
+    if (uniffi_laydown_app_checksum_method_studio_contact_sheet() != 47467) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_firing() != 13790) {
+    if (uniffi_laydown_app_checksum_method_studio_find_pieces() != 45575) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_load() != 27437) {
+    if (uniffi_laydown_app_checksum_method_studio_advance() != 2263) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_load_all() != 49049) {
+    if (uniffi_laydown_app_checksum_method_studio_firing() != 55852) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_place() != 46565) {
+    if (uniffi_laydown_app_checksum_method_studio_load() != 2944) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_take_out() != 35682) {
+    if (uniffi_laydown_app_checksum_method_studio_load_all() != 1457) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_tick_before() != 52040) {
+    if (uniffi_laydown_app_checksum_method_studio_place() != 7252) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_keep_photo() != 36024) {
+    if (uniffi_laydown_app_checksum_method_studio_set_checklist_item() != 61609) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_look() != 23598) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_look_at() != 50539) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_take_photo_off() != 63874) {
+    if (uniffi_laydown_app_checksum_method_studio_take_out() != 28438) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_write_pdf() != 224) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_piece() != 5999) {
+    if (uniffi_laydown_app_checksum_method_studio_piece() != 28324) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_forget_meeting_place() != 35670) {
+    if (uniffi_laydown_app_checksum_method_studio_setup() != 53535) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_keep_sheet() != 5990) {
+    if (uniffi_laydown_app_checksum_method_studio_sizes() != 38283) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_remove() != 18863) {
+    if (uniffi_laydown_app_checksum_method_studio_forget_sync_location() != 21964) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_sheet() != 36457) {
+    if (uniffi_laydown_app_checksum_method_studio_remember() != 24437) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_photograph() != 40564) {
+    if (uniffi_laydown_app_checksum_method_studio_save() != 25178) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_touch() != 41291) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_sizes() != 10601) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_keep() != 25677) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_remember() != 11525) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_weigh() != 6290) {
+    if (uniffi_laydown_app_checksum_method_studio_weigh() != 41116) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_folder_get() != 34120) {
@@ -13756,16 +13756,16 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_folder_list() != 32500) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_stop_stop() != 59574) {
+    if (uniffi_laydown_app_checksum_method_progresslistener_progress() != 58122) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_watch_so_far() != 34464) {
+    if (uniffi_laydown_app_checksum_method_stop_stop() != 53578) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_constructor_studio_open() != 34907) {
+    if (uniffi_laydown_app_checksum_constructor_studio_open() != 3733) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_constructor_studio_open_here() != 12126) {
+    if (uniffi_laydown_app_checksum_constructor_studio_open_here() != 43056) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_constructor_stop_new() != 22825) {
@@ -13773,7 +13773,7 @@ private let initializationResult: InitializationResult = {
     }
 
     uniffiCallbackInitFolder()
-    uniffiCallbackInitWatch()
+    uniffiCallbackInitProgressListener()
     return InitializationResult.ok
 }()
 

@@ -271,9 +271,9 @@ typedef void (*UniffiCallbackInterfaceFolderMethod3)(uint64_t, RustBuffer* _Nonn
     );
 
 #endif
-#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_WATCH_METHOD0
-#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_WATCH_METHOD0
-typedef void (*UniffiCallbackInterfaceWatchMethod0)(uint64_t, RustBuffer, void* _Nonnull, 
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_PROGRESS_LISTENER_METHOD0
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_PROGRESS_LISTENER_METHOD0
+typedef void (*UniffiCallbackInterfaceProgressListenerMethod0)(uint64_t, RustBuffer, void* _Nonnull, 
         RustCallStatus *_Nonnull uniffiCallStatus
     );
 
@@ -290,13 +290,13 @@ typedef struct UniffiVTableCallbackInterfaceFolder {
 } UniffiVTableCallbackInterfaceFolder;
 
 #endif
-#ifndef UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_WATCH
-#define UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_WATCH
-typedef struct UniffiVTableCallbackInterfaceWatch {
+#ifndef UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_PROGRESS_LISTENER
+#define UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_PROGRESS_LISTENER
+typedef struct UniffiVTableCallbackInterfaceProgressListener {
     UniffiCallbackInterfaceFree _Nonnull uniffiFree;
     UniffiCallbackInterfaceClone _Nonnull uniffiClone;
-    UniffiCallbackInterfaceWatchMethod0 _Nonnull soFar;
-} UniffiVTableCallbackInterfaceWatch;
+    UniffiCallbackInterfaceProgressListenerMethod0 _Nonnull progress;
+} UniffiVTableCallbackInterfaceProgressListener;
 
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_STUDIO
@@ -349,19 +349,14 @@ RustBuffer uniffi_laydown_app_fn_method_studio_backup(uint64_t ptr, RustBuffer n
 RustBuffer uniffi_laydown_app_fn_method_studio_export(uint64_t ptr, RustBuffer what, RustBuffer into, RustCallStatus *_Nonnull out_status
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_IN
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_IN
-RustBuffer uniffi_laydown_app_fn_method_studio_take_in(uint64_t ptr, RustBuffer now, RustBuffer from, RustCallStatus *_Nonnull out_status
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_RESTORE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_RESTORE
+RustBuffer uniffi_laydown_app_fn_method_studio_restore(uint64_t ptr, RustBuffer now, RustBuffer from, RustCallStatus *_Nonnull out_status
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BACK_UP_EVERY
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BACK_UP_EVERY
-void uniffi_laydown_app_fn_method_studio_back_up_every(uint64_t ptr, RustBuffer now, RustBuffer every, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BACKED_UP_BY_ITSELF
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BACKED_UP_BY_ITSELF
-RustBuffer uniffi_laydown_app_fn_method_studio_backed_up_by_itself(uint64_t ptr, RustBuffer now, RustBuffer place, RustBuffer file, RustBuffer copy, RustCallStatus *_Nonnull out_status
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_AUTOMATIC_BACKUP_DONE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_AUTOMATIC_BACKUP_DONE
+RustBuffer uniffi_laydown_app_fn_method_studio_automatic_backup_done(uint64_t ptr, RustBuffer now, RustBuffer place, RustBuffer file, RustBuffer copy, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BACKUP_DUE
@@ -379,9 +374,14 @@ void uniffi_laydown_app_fn_method_studio_backup_failed(uint64_t ptr, RustBuffer 
 void uniffi_laydown_app_fn_method_studio_backups_removed(uint64_t ptr, RustBuffer now, RustBuffer files, RustCallStatus *_Nonnull out_status
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP_BACKUPS_IN
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP_BACKUPS_IN
-void uniffi_laydown_app_fn_method_studio_keep_backups_in(uint64_t ptr, RustBuffer now, RustBuffer place, RustBuffer called, RustCallStatus *_Nonnull out_status
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_BACKUP_FOLDER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_BACKUP_FOLDER
+void uniffi_laydown_app_fn_method_studio_set_backup_folder(uint64_t ptr, RustBuffer now, RustBuffer place, RustBuffer called, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_BACKUP_SCHEDULE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_BACKUP_SCHEDULE
+void uniffi_laydown_app_fn_method_studio_set_backup_schedule(uint64_t ptr, RustBuffer now, RustBuffer every, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BUCKET
@@ -399,14 +399,14 @@ RustBuffer uniffi_laydown_app_fn_method_studio_buckets(uint64_t ptr, RustBuffer 
 RustBuffer uniffi_laydown_app_fn_method_studio_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE_COAT
+RustBuffer uniffi_laydown_app_fn_method_studio_remove_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_CONTROL
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_CONTROL
 RustBuffer uniffi_laydown_app_fn_method_studio_set_control(uint64_t ptr, RustBuffer now, RustBuffer id, int8_t control, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_BACK_COAT
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_BACK_COAT
-RustBuffer uniffi_laydown_app_fn_method_studio_take_back_coat(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_DEVICES
@@ -419,6 +419,36 @@ RustBuffer uniffi_laydown_app_fn_method_studio_devices(uint64_t ptr, RustBuffer 
 RustBuffer uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_EDITOR
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_EDITOR
+RustBuffer uniffi_laydown_app_fn_method_studio_editor(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
+RustBuffer uniffi_laydown_app_fn_method_studio_remove(uint64_t ptr, RustBuffer now, RustBuffer kind, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SAVE_RECORD
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SAVE_RECORD
+RustBuffer uniffi_laydown_app_fn_method_studio_save_record(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PHOTOGRAPH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PHOTOGRAPH
+RustBuffer uniffi_laydown_app_fn_method_studio_photograph(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer file, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TOUCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TOUCH
+RustBuffer uniffi_laydown_app_fn_method_studio_touch(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer touch, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ADOPT_BEST
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ADOPT_BEST
+RustBuffer uniffi_laydown_app_fn_method_studio_adopt_best(uint64_t ptr, RustBuffer now, RustBuffer id, RustBuffer best, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FINDINGS
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FINDINGS
 RustBuffer uniffi_laydown_app_fn_method_studio_findings(uint64_t ptr, RustCallStatus *_Nonnull out_status
@@ -429,19 +459,9 @@ RustBuffer uniffi_laydown_app_fn_method_studio_findings(uint64_t ptr, RustCallSt
 RustBuffer uniffi_laydown_app_fn_method_studio_glaze_findings(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_BEST
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_BEST
-RustBuffer uniffi_laydown_app_fn_method_studio_take_best(uint64_t ptr, RustBuffer now, RustBuffer id, RustBuffer best, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_AGREE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_AGREE
-RustBuffer uniffi_laydown_app_fn_method_studio_agree(uint64_t ptr, RustBuffer now, RustBuffer secrets, int8_t metered, int8_t check, RustBuffer folder, uint64_t watch, uint64_t stop, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_DOINGS
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_DOINGS
-RustBuffer uniffi_laydown_app_fn_method_studio_doings(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SYNC_NOW
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SYNC_NOW
+RustBuffer uniffi_laydown_app_fn_method_studio_sync_now(uint64_t ptr, RustBuffer now, RustBuffer secrets, int8_t metered, int8_t check, RustBuffer folder, uint64_t listener, uint64_t stop, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_HISTORY
@@ -449,14 +469,14 @@ RustBuffer uniffi_laydown_app_fn_method_studio_doings(uint64_t ptr, RustBuffer n
 RustBuffer uniffi_laydown_app_fn_method_studio_history(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_RECENT_CHANGES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_RECENT_CHANGES
+RustBuffer uniffi_laydown_app_fn_method_studio_recent_changes(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REDO
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REDO
 RustBuffer uniffi_laydown_app_fn_method_studio_redo(uint64_t ptr, RustBuffer now, RustBuffer token, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_HOUSE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_HOUSE
-RustBuffer uniffi_laydown_app_fn_method_studio_house(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_IMPORT
@@ -464,14 +484,34 @@ RustBuffer uniffi_laydown_app_fn_method_studio_house(uint64_t ptr, RustBuffer no
 RustBuffer uniffi_laydown_app_fn_method_studio_import(uint64_t ptr, RustBuffer now, RustBuffer file, RustBuffer columns, RustCallStatus *_Nonnull out_status
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_IN_SHEET
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_IN_SHEET
-RustBuffer uniffi_laydown_app_fn_method_studio_take_in_sheet(uint64_t ptr, RustBuffer now, RustBuffer file, RustBuffer columns, RustCallStatus *_Nonnull out_status
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_IMPORT_SPREADSHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_IMPORT_SPREADSHEET
+RustBuffer uniffi_laydown_app_fn_method_studio_import_spreadsheet(uint64_t ptr, RustBuffer now, RustBuffer file, RustBuffer columns, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KILN
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KILN
 RustBuffer uniffi_laydown_app_fn_method_studio_kiln(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ASSESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ASSESS
+RustBuffer uniffi_laydown_app_fn_method_studio_assess(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustBuffer look, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ASSESSMENT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ASSESSMENT
+RustBuffer uniffi_laydown_app_fn_method_studio_assessment(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE_PHOTO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE_PHOTO
+RustBuffer uniffi_laydown_app_fn_method_studio_remove_photo(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SAVE_PHOTO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SAVE_PHOTO
+RustBuffer uniffi_laydown_app_fn_method_studio_save_photo(uint64_t ptr, RustBuffer now, RustBuffer piece, RustBuffer firing, RustBuffer file, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_COMPARE
@@ -514,34 +554,14 @@ RustBuffer uniffi_laydown_app_fn_method_studio_load_all(uint64_t ptr, RustBuffer
 RustBuffer uniffi_laydown_app_fn_method_studio_place(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustBuffer to, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_CHECKLIST_ITEM
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_CHECKLIST_ITEM
+RustBuffer uniffi_laydown_app_fn_method_studio_set_checklist_item(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer what, int8_t done, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_OUT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_OUT
 RustBuffer uniffi_laydown_app_fn_method_studio_take_out(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TICK_BEFORE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TICK_BEFORE
-RustBuffer uniffi_laydown_app_fn_method_studio_tick_before(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer what, int8_t done, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP_PHOTO
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP_PHOTO
-RustBuffer uniffi_laydown_app_fn_method_studio_keep_photo(uint64_t ptr, RustBuffer now, RustBuffer piece, RustBuffer firing, RustBuffer file, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_LOOK
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_LOOK
-RustBuffer uniffi_laydown_app_fn_method_studio_look(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustBuffer look, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_LOOK_AT
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_LOOK_AT
-RustBuffer uniffi_laydown_app_fn_method_studio_look_at(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_PHOTO_OFF
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TAKE_PHOTO_OFF
-RustBuffer uniffi_laydown_app_fn_method_studio_take_photo_off(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_WRITE_PDF
@@ -554,34 +574,9 @@ void uniffi_laydown_app_fn_method_studio_write_pdf(uint64_t ptr, RustBuffer titl
 RustBuffer uniffi_laydown_app_fn_method_studio_piece(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FORGET_MEETING_PLACE
-RustBuffer uniffi_laydown_app_fn_method_studio_forget_meeting_place(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP_SHEET
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP_SHEET
-RustBuffer uniffi_laydown_app_fn_method_studio_keep_sheet(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
-RustBuffer uniffi_laydown_app_fn_method_studio_remove(uint64_t ptr, RustBuffer now, RustBuffer kind, RustBuffer id, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SHEET
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SHEET
-RustBuffer uniffi_laydown_app_fn_method_studio_sheet(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PHOTOGRAPH
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PHOTOGRAPH
-RustBuffer uniffi_laydown_app_fn_method_studio_photograph(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer file, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TOUCH
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_TOUCH
-RustBuffer uniffi_laydown_app_fn_method_studio_touch(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer touch, RustCallStatus *_Nonnull out_status
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SETUP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SETUP
+RustBuffer uniffi_laydown_app_fn_method_studio_setup(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SIZES
@@ -589,14 +584,19 @@ RustBuffer uniffi_laydown_app_fn_method_studio_touch(uint64_t ptr, RustBuffer no
 RustBuffer uniffi_laydown_app_fn_method_studio_sizes(uint64_t ptr, RustBuffer now, RustBuffer known, RustCallStatus *_Nonnull out_status
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_KEEP
-RustBuffer uniffi_laydown_app_fn_method_studio_keep(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FORGET_SYNC_LOCATION
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FORGET_SYNC_LOCATION
+RustBuffer uniffi_laydown_app_fn_method_studio_forget_sync_location(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMEMBER
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMEMBER
 void uniffi_laydown_app_fn_method_studio_remember(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SAVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SAVE
+RustBuffer uniffi_laydown_app_fn_method_studio_save(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_WEIGH
@@ -639,6 +639,26 @@ int8_t uniffi_laydown_app_fn_method_folder_remove(uint64_t ptr, RustBuffer path,
 RustBuffer uniffi_laydown_app_fn_method_folder_list(uint64_t ptr, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_PROGRESSLISTENER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_PROGRESSLISTENER
+uint64_t uniffi_laydown_app_fn_clone_progresslistener(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_PROGRESSLISTENER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_PROGRESSLISTENER
+void uniffi_laydown_app_fn_free_progresslistener(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_PROGRESSLISTENER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_PROGRESSLISTENER
+void uniffi_laydown_app_fn_init_callback_vtable_progresslistener(const UniffiVTableCallbackInterfaceProgressListener* _Nonnull vtable
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_PROGRESSLISTENER_PROGRESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_PROGRESSLISTENER_PROGRESS
+void uniffi_laydown_app_fn_method_progresslistener_progress(uint64_t ptr, RustBuffer progress, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_STOP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_STOP
 uint64_t uniffi_laydown_app_fn_clone_stop(uint64_t handle, RustCallStatus *_Nonnull out_status
@@ -658,26 +678,6 @@ uint64_t uniffi_laydown_app_fn_constructor_stop_new(RustCallStatus *_Nonnull out
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STOP_STOP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STOP_STOP
 void uniffi_laydown_app_fn_method_stop_stop(uint64_t ptr, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_WATCH
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_WATCH
-uint64_t uniffi_laydown_app_fn_clone_watch(uint64_t handle, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_WATCH
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_WATCH
-void uniffi_laydown_app_fn_free_watch(uint64_t handle, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_WATCH
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_WATCH
-void uniffi_laydown_app_fn_init_callback_vtable_watch(const UniffiVTableCallbackInterfaceWatch* _Nonnull vtable
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_WATCH_SO_FAR
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_WATCH_SO_FAR
-void uniffi_laydown_app_fn_method_watch_so_far(uint64_t ptr, RustBuffer so_far, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_BUILD_STAMP
@@ -1010,21 +1010,15 @@ uint16_t uniffi_laydown_app_checksum_method_studio_export(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_IN
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_IN
-uint16_t uniffi_laydown_app_checksum_method_studio_take_in(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_RESTORE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_RESTORE
+uint16_t uniffi_laydown_app_checksum_method_studio_restore(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_BACK_UP_EVERY
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_BACK_UP_EVERY
-uint16_t uniffi_laydown_app_checksum_method_studio_back_up_every(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_BACKED_UP_BY_ITSELF
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_BACKED_UP_BY_ITSELF
-uint16_t uniffi_laydown_app_checksum_method_studio_backed_up_by_itself(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_AUTOMATIC_BACKUP_DONE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_AUTOMATIC_BACKUP_DONE
+uint16_t uniffi_laydown_app_checksum_method_studio_automatic_backup_done(void
     
 );
 #endif
@@ -1046,9 +1040,15 @@ uint16_t uniffi_laydown_app_checksum_method_studio_backups_removed(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP_BACKUPS_IN
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP_BACKUPS_IN
-uint16_t uniffi_laydown_app_checksum_method_studio_keep_backups_in(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_BACKUP_FOLDER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_BACKUP_FOLDER
+uint16_t uniffi_laydown_app_checksum_method_studio_set_backup_folder(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_BACKUP_SCHEDULE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_BACKUP_SCHEDULE
+uint16_t uniffi_laydown_app_checksum_method_studio_set_backup_schedule(void
     
 );
 #endif
@@ -1070,15 +1070,15 @@ uint16_t uniffi_laydown_app_checksum_method_studio_coat(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_CONTROL
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_CONTROL
-uint16_t uniffi_laydown_app_checksum_method_studio_set_control(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE_COAT
+uint16_t uniffi_laydown_app_checksum_method_studio_remove_coat(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_BACK_COAT
-uint16_t uniffi_laydown_app_checksum_method_studio_take_back_coat(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_CONTROL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_CONTROL
+uint16_t uniffi_laydown_app_checksum_method_studio_set_control(void
     
 );
 #endif
@@ -1094,6 +1094,42 @@ uint16_t uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_EDITOR
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_EDITOR
+uint16_t uniffi_laydown_app_checksum_method_studio_editor(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
+uint16_t uniffi_laydown_app_checksum_method_studio_remove(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SAVE_RECORD
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SAVE_RECORD
+uint16_t uniffi_laydown_app_checksum_method_studio_save_record(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
+uint16_t uniffi_laydown_app_checksum_method_studio_photograph(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TOUCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TOUCH
+uint16_t uniffi_laydown_app_checksum_method_studio_touch(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ADOPT_BEST
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ADOPT_BEST
+uint16_t uniffi_laydown_app_checksum_method_studio_adopt_best(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FINDINGS
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FINDINGS
 uint16_t uniffi_laydown_app_checksum_method_studio_findings(void
@@ -1106,21 +1142,9 @@ uint16_t uniffi_laydown_app_checksum_method_studio_glaze_findings(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_BEST
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_BEST
-uint16_t uniffi_laydown_app_checksum_method_studio_take_best(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_AGREE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_AGREE
-uint16_t uniffi_laydown_app_checksum_method_studio_agree(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_DOINGS
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_DOINGS
-uint16_t uniffi_laydown_app_checksum_method_studio_doings(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SYNC_NOW
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SYNC_NOW
+uint16_t uniffi_laydown_app_checksum_method_studio_sync_now(void
     
 );
 #endif
@@ -1130,15 +1154,15 @@ uint16_t uniffi_laydown_app_checksum_method_studio_history(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REDO
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REDO
-uint16_t uniffi_laydown_app_checksum_method_studio_redo(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_RECENT_CHANGES
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_RECENT_CHANGES
+uint16_t uniffi_laydown_app_checksum_method_studio_recent_changes(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_HOUSE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_HOUSE
-uint16_t uniffi_laydown_app_checksum_method_studio_house(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REDO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REDO
+uint16_t uniffi_laydown_app_checksum_method_studio_redo(void
     
 );
 #endif
@@ -1148,15 +1172,39 @@ uint16_t uniffi_laydown_app_checksum_method_studio_import(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_IN_SHEET
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_IN_SHEET
-uint16_t uniffi_laydown_app_checksum_method_studio_take_in_sheet(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_IMPORT_SPREADSHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_IMPORT_SPREADSHEET
+uint16_t uniffi_laydown_app_checksum_method_studio_import_spreadsheet(void
     
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KILN
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KILN
 uint16_t uniffi_laydown_app_checksum_method_studio_kiln(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ASSESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ASSESS
+uint16_t uniffi_laydown_app_checksum_method_studio_assess(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ASSESSMENT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ASSESSMENT
+uint16_t uniffi_laydown_app_checksum_method_studio_assessment(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE_PHOTO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE_PHOTO
+uint16_t uniffi_laydown_app_checksum_method_studio_remove_photo(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SAVE_PHOTO
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SAVE_PHOTO
+uint16_t uniffi_laydown_app_checksum_method_studio_save_photo(void
     
 );
 #endif
@@ -1208,39 +1256,15 @@ uint16_t uniffi_laydown_app_checksum_method_studio_place(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_CHECKLIST_ITEM
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_CHECKLIST_ITEM
+uint16_t uniffi_laydown_app_checksum_method_studio_set_checklist_item(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_OUT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_OUT
 uint16_t uniffi_laydown_app_checksum_method_studio_take_out(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TICK_BEFORE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TICK_BEFORE
-uint16_t uniffi_laydown_app_checksum_method_studio_tick_before(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP_PHOTO
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP_PHOTO
-uint16_t uniffi_laydown_app_checksum_method_studio_keep_photo(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_LOOK
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_LOOK
-uint16_t uniffi_laydown_app_checksum_method_studio_look(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_LOOK_AT
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_LOOK_AT
-uint16_t uniffi_laydown_app_checksum_method_studio_look_at(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_PHOTO_OFF
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TAKE_PHOTO_OFF
-uint16_t uniffi_laydown_app_checksum_method_studio_take_photo_off(void
     
 );
 #endif
@@ -1256,39 +1280,9 @@ uint16_t uniffi_laydown_app_checksum_method_studio_piece(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FORGET_MEETING_PLACE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FORGET_MEETING_PLACE
-uint16_t uniffi_laydown_app_checksum_method_studio_forget_meeting_place(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP_SHEET
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP_SHEET
-uint16_t uniffi_laydown_app_checksum_method_studio_keep_sheet(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
-uint16_t uniffi_laydown_app_checksum_method_studio_remove(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SHEET
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SHEET
-uint16_t uniffi_laydown_app_checksum_method_studio_sheet(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PHOTOGRAPH
-uint16_t uniffi_laydown_app_checksum_method_studio_photograph(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TOUCH
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_TOUCH
-uint16_t uniffi_laydown_app_checksum_method_studio_touch(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SETUP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SETUP
+uint16_t uniffi_laydown_app_checksum_method_studio_setup(void
     
 );
 #endif
@@ -1298,15 +1292,21 @@ uint16_t uniffi_laydown_app_checksum_method_studio_sizes(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_KEEP
-uint16_t uniffi_laydown_app_checksum_method_studio_keep(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FORGET_SYNC_LOCATION
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FORGET_SYNC_LOCATION
+uint16_t uniffi_laydown_app_checksum_method_studio_forget_sync_location(void
     
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMEMBER
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMEMBER
 uint16_t uniffi_laydown_app_checksum_method_studio_remember(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SAVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SAVE
+uint16_t uniffi_laydown_app_checksum_method_studio_save(void
     
 );
 #endif
@@ -1340,15 +1340,15 @@ uint16_t uniffi_laydown_app_checksum_method_folder_list(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STOP_STOP
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STOP_STOP
-uint16_t uniffi_laydown_app_checksum_method_stop_stop(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_PROGRESSLISTENER_PROGRESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_PROGRESSLISTENER_PROGRESS
+uint16_t uniffi_laydown_app_checksum_method_progresslistener_progress(void
     
 );
 #endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_WATCH_SO_FAR
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_WATCH_SO_FAR
-uint16_t uniffi_laydown_app_checksum_method_watch_so_far(void
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STOP_STOP
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STOP_STOP
+uint16_t uniffi_laydown_app_checksum_method_stop_stop(void
     
 );
 #endif

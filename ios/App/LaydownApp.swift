@@ -5,10 +5,10 @@ import SwiftUI
 @main
 struct LaydownApp: App {
     @Environment(\.scenePhase) private var phase
-    @State private var frame: Frame
+    @State private var frame: AppModel
 
     init() {
-        let frame = Frame(folder: .ofThisApp, phone: .thisOne)
+        let frame = AppModel(folder: .ofThisApp, phone: .thisOne)
         BackupTime.register(frame.backups)
         _frame = State(initialValue: frame)
     }

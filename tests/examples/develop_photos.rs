@@ -5,13 +5,13 @@
 
 use std::path::{Path, PathBuf};
 
-use laydown_store::photos::{Photos, develop};
+use laydown_store::photos::{Photos, prepare_photo};
 use serde_json::{Map, Value, json};
 
 fn main() {
     let folder = PathBuf::from(std::env::args().nth(1).expect("the folder of pictures"));
-    let photos = Photos::beside(&folder.join("kept.laydown"));
-    let all = |folder: &Path| files(folder).iter().map(|file| keep(&photos, file)).collect::<Map<String, Value>>();
+    let photos = Photos::of_studio(&folder.join("kept.laydown"));
+    let all = |folder: &Path| files(folder).iter().map(|file| save(&photos, file)).collect::<Map<String, Value>>();
     println!("{}", json!({ "good": all(&folder), "bad": all(&folder.join("bad")) }));
 }
 
@@ -23,10 +23,10 @@ fn files(folder: &Path) -> Vec<PathBuf> {
     files
 }
 
-fn keep(photos: &Photos, file: &Path) -> (String, Value) {
+fn save(photos: &Photos, file: &Path) -> (String, Value) {
     let name = file.file_name().expect("a name").to_string_lossy().into_owned();
     let bytes = std::fs::read(file).unwrap_or_else(|error| panic!("{}: {error}", file.display()));
-    let answer = match develop(&bytes) {
+    let answer = match prepare_photo(&bytes) {
         Ok(photo) => {
             photos.put(&photo).unwrap_or_else(|error| panic!("{name}: {error}"));
             json!({

@@ -6,7 +6,7 @@
 use std::path::{Path, PathBuf};
 use std::time::Instant;
 
-use laydown_app::{Now, SheetEntry, SheetKind, Studio, Value};
+use laydown_app::{EditorEntry, EditorKind, Now, Studio, Value};
 
 const NOW: Now = Now { unix_ms: 1_790_000_000_000, utc_offset_s: 3_600 };
 
@@ -18,32 +18,33 @@ fn main() {
         .filter(|path| path.extension().is_some_and(|extension| extension == "csv"))
         .collect();
     sheets.sort();
-    for sheet in sheets {
-        take_in(&sheet);
+    for editor in sheets {
+        restore(&editor);
     }
 }
 
-fn take_in(sheet: &Path) {
-    let studio = Studio::open(&sheet.with_extension("laydown"), NOW).expect("a studio");
-    keep(&studio, SheetKind::Form, &[("name", "Small mug"), ("class", "cylinder_mug"), ("capacity", "250 ml")]);
-    keep(&studio, SheetKind::Form, &[("name", "Jug, “tall”"), ("class", "cylinder_mug"), ("capacity", "900 ml")]);
-    keep(&studio, SheetKind::Glaze, &[("name", "Ash white")]);
-    keep(&studio, SheetKind::Glaze, &[("name", "Céladon; pale")]);
-    keep(&studio, SheetKind::Scale, &[("name", "Bench scale"), ("capacity", "2000 g"), ("step", "0.1 g")]);
+fn restore(editor: &Path) {
+    let studio = Studio::open(&editor.with_extension("laydown"), NOW).expect("a studio");
+    save(&studio, EditorKind::Form, &[("name", "Small mug"), ("class", "cylinder_mug"), ("capacity", "250 ml")]);
+    save(&studio, EditorKind::Form, &[("name", "Jug, “tall”"), ("class", "cylinder_mug"), ("capacity", "900 ml")]);
+    save(&studio, EditorKind::Glaze, &[("name", "Ash white")]);
+    save(&studio, EditorKind::Glaze, &[("name", "Céladon; pale")]);
+    save(&studio, EditorKind::Scale, &[("name", "Bench scale"), ("capacity", "2000 g"), ("step", "0.1 g")]);
     let start = Instant::now();
-    let view = studio.import(NOW, sheet, &[]).expect("a view");
+    let view = studio.import(NOW, editor, &[]).expect("a view");
     let planned = start.elapsed();
     let start = Instant::now();
-    let kept =
-        studio.take_in_sheet(NOW, sheet, &[]).unwrap_or_else(|error| panic!("{}: {error}: {view:?}", sheet.display()));
+    let saved = studio
+        .import_spreadsheet(NOW, editor, &[])
+        .unwrap_or_else(|error| panic!("{}: {error}: {view:?}", editor.display()));
     let taken = start.elapsed();
-    studio.back_up(&sheet.with_extension("zip")).expect("a backup");
-    let name = sheet.file_name().expect("a name").to_string_lossy();
-    println!("{name}: {} Planned in {planned:.1?}, taken in in {taken:.1?}. {:?}", kept.sentence, view.complaints);
+    studio.back_up(&editor.with_extension("zip")).expect("a backup");
+    let name = editor.file_name().expect("a name").to_string_lossy();
+    println!("{name}: {} Planned in {planned:.1?}, taken in in {taken:.1?}. {:?}", saved.sentence, view.row_errors);
 }
 
-fn keep(studio: &Studio, kind: SheetKind, values: &[(&str, &str)]) {
+fn save(studio: &Studio, kind: EditorKind, values: &[(&str, &str)]) {
     let values = values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect();
-    let entry = SheetEntry { kind, id: String::new(), subject: String::new(), values };
-    studio.keep_sheet(NOW, &entry).expect("what a sheet needs");
+    let entry = EditorEntry { kind, id: String::new(), subject: String::new(), values };
+    studio.save_record(NOW, &entry).expect("what a sheet needs");
 }

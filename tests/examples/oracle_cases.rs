@@ -58,7 +58,12 @@ fn shapes() -> impl Strategy<Value = Shape> {
 
 fn buckets() -> impl Strategy<Value = Bucket> {
     (1.25..1.75f64, prop::sample::select(vec![0.002, 0.005, 0.01, 0.04]))
-        .prop_map(|(sg, uncertainty)| Bucket { sg, uncertainty })
+        .prop_map(|(sg, uncertainty)| Bucket { sg: stored(sg, 1e5), uncertainty })
+}
+
+/// A figure as a studio stores it, in whole parts of a unit: nobody can type a finer one.
+fn stored(value: f64, parts: f64) -> f64 {
+    (value * parts).round() / parts
 }
 
 fn cases() -> impl Strategy<Value = Case> {
@@ -84,14 +89,14 @@ fn cases() -> impl Strategy<Value = Case> {
         )| Case {
             job,
             bucket,
-            powder,
+            powder: stored(powder, 1e3),
             sensitivity,
             others,
             same,
             tiles,
             starting,
             step,
-            repeatability,
+            repeatability: repeatability.map(|grams| stored(grams, 1e3)),
             reading,
             bare,
         },

@@ -15,7 +15,7 @@ fn main() {
     let piece = studio.find_pieces(now, &[]).expect("pieces").pieces[0].id.clone();
     let picture = folder.join("picture.png");
     image::RgbImage::from_fn(60, 40, |x, y| image::Rgb([x as u8, y as u8, 90])).save(&picture).expect("a picture");
-    studio.keep_photo(now, &piece, "", &picture).expect("a photograph");
+    studio.save_photo(now, &piece, "", &picture).expect("a photograph");
     studio.back_up(&folder.join("backup.zip")).expect("a backup");
     for (what, name) in [("journal", "journal.jsonl"), ("tables", "tables.zip"), ("readings", "readings.csv")] {
         studio.export(what, &folder.join(name)).expect("a file for other programs");

@@ -2,7 +2,7 @@
 #![allow(clippy::print_stdout, reason = "it prints the windows")]
 
 use laydown_domain::kiln::fault::Thickness;
-use laydown_domain::learn::window::{Fit, Lesson, lesson};
+use laydown_domain::learning::window::{Fit, WindowEstimate, estimate};
 use laydown_domain::units::Laydown;
 use serde::Deserialize;
 use serde_json::{Value, json};
@@ -24,18 +24,18 @@ fn fitted(case: &Case) -> Value {
     let fit = Fit::of(&points).expect("the prior keeps it finite");
     let looks: Vec<(Laydown, Thickness)> =
         case.looks.iter().map(|(laydown, found)| (Laydown::new(*laydown), *found)).collect();
-    let (kind, window) = match lesson(&looks) {
-        Lesson::TooFew => ("too few", None),
-        Lesson::NoneRight => ("none right", None),
-        Lesson::Mixed => ("mixed", None),
-        Lesson::Window(window) => ("window", Some(window)),
+    let (kind, window) = match estimate(&looks) {
+        WindowEstimate::TooFew => ("too few", None),
+        WindowEstimate::NoneRight => ("none right", None),
+        WindowEstimate::Mixed => ("mixed", None),
+        WindowEstimate::Window(window) => ("window", Some(window)),
     };
     json!({
         "middle": fit.middle,
         "half_width": fit.half_width,
         "steepness": fit.steepness,
         "middle_sd": fit.middle_sd,
-        "reach": fit.reach(laydown_domain::learn::window::SURE),
+        "reach": fit.half_width_at(laydown_domain::learning::window::SURE),
         "lesson": kind,
         "from": window.and_then(|window| window.from).map(Laydown::value),
         "to": window.and_then(|window| window.to).map(Laydown::value),

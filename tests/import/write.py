@@ -73,7 +73,8 @@ def check(folder):
     expected = sorted(
         [
             at.astimezone(timezone.utc).strftime("%Y-%m-%dT%H:%M:%SZ"), form, glaze, ZONES[zone], wet, sg,
-            "yes" if control else "no", note,
+            # A note in laydown is one line: a line break or a tab becomes a space.
+            "yes" if control else "no", note.replace("\n", " ").replace("\t", " "),
         ]
         for at, form, glaze, zone, wet, sg, control, note in readings()
     )
@@ -93,7 +94,7 @@ def check(folder):
                 sys.exit(f"{sheet.name}, reading {line}: wrote {ours}, found {theirs}")
         if len(expected) != len(found):
             sys.exit(f"{sheet.name}: wrote {len(expected)} readings, found {len(found)}")
-    print(f"{len(sheets)} sheets of {len(expected)} readings each came in as Python wrote them.")
+    print(f"{len(sheets)} sheets of {len(expected)} readings each came in as Python wrote them, each note on one line.")
 
 
 if __name__ == "__main__":

@@ -68,9 +68,9 @@ test('dark, turned and with large words, the digits stay', async () => {
 });
 
 test('what was kept outlives a killed process', async () => {
-  await phone.tap('Keep');
+  await phone.tap('Save');
   await phone.until('what was kept', async () => (await phone.texts())
-    .some((text) => /^Kept: Large mug, inside, 19\.4 g, short\. Pencil \w{5} on the foot\.$/.test(text)));
+    .some((text) => /^Saved: Large mug, inside, 19\.4 g, short\. Pencil \w{5} on the foot\.$/.test(text)));
   await desk.end('SIGKILL');
 
   desk = await startDesk(folder);
@@ -91,8 +91,8 @@ test('a bucket is checked by typing, and the check is kept', async () => {
   await phone.tap('SG or hydrometer');
   await phone.tap('1.45');
   await phone.type('1,5');
-  await phone.shows('SG 1.50, 54 % powder by weight.');
-  await phone.tap('Keep this check');
+  await phone.shows('SG 1.50, 54% powder by weight.');
+  await phone.tap('Save this check');
   await phone.shows('SG 1.50');
   await phone.press('Escape');
   await phone.shows('Add a glaze');

@@ -9,7 +9,7 @@ use std::path::Path;
 
 use laydown_store::entity::{Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, Tile, Vessel};
 use laydown_store::journal::{Ids, RandomIds, SeededIds};
-use laydown_store::{Kept, Store, StoreError, query};
+use laydown_store::{Committed, Store, StoreError, query};
 use rusqlite::Connection;
 use tempfile::TempDir;
 use uuid::Uuid;
@@ -43,9 +43,9 @@ pub struct Bench {
     pub check: Check,
 }
 
-/// Keeps one of each thing that a weighing needs.
+/// Saves one of each thing that a weighing needs.
 pub fn furnish(store: &Store) -> Bench {
-    let kept = store.transact(NOW, |tx| {
+    let saved = store.transact(NOW, |tx| {
         let mut ids = || tx.new_id();
         let (glaze, bucket) = (ids(), ids());
         let bench = Bench {
@@ -101,7 +101,7 @@ pub fn furnish(store: &Store) -> Bench {
         tx.put(&bench.check)?;
         Ok::<_, StoreError>(bench)
     });
-    kept.unwrap().value
+    saved.unwrap().value
 }
 
 /// A glaze that is only a name.
@@ -148,8 +148,8 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
     }
 }
 
-/// Keeps one coat as one command.
-pub fn keep(store: &Store, coat: &Coat) -> Result<Kept<()>, StoreError> {
+/// Saves one coat as one command.
+pub fn save(store: &Store, coat: &Coat) -> Result<Committed<()>, StoreError> {
     store.transact(coat.at, |tx| tx.put(coat).map(|_| ()))
 }
 
@@ -159,14 +159,14 @@ pub fn a_piece(store: &Store) -> Uuid {
         return coat.piece;
     }
     let coat = coat(&furnish(store), &mut RandomIds, 0);
-    keep(store, &coat).unwrap();
+    save(store, &coat).unwrap();
     coat.piece
 }
 
-/// Keeps one of every remaining kind, each with all of its fields.
-pub fn keep_the_rest(store: &Store, bench: &Bench) {
+/// Saves one of every remaining kind, each with all of its fields.
+pub fn save_the_rest(store: &Store, bench: &Bench) {
     let device = store.device();
-    let kept = store.transact(NOW, |tx| {
+    let saved = store.transact(NOW, |tx| {
         let vessel = Vessel {
             id: tx.new_id(),
             name: "Jam jar".into(),
@@ -234,18 +234,18 @@ pub fn keep_the_rest(store: &Store, bench: &Bench) {
         tx.put(&preference)?;
         tx.put(&check)
     });
-    kept.unwrap();
+    saved.unwrap();
 }
 
 /// The newest schema with a filled sample, as SQL.
 pub fn newest_sample() -> String {
     let (folder, store) = studio();
     let bench = furnish(&store);
-    keep_the_rest(&store, &bench);
+    save_the_rest(&store, &bench);
     for number in 0..3 {
-        keep(&store, &coat(&bench, &mut SeededIds::new(number as u64), number)).unwrap();
+        save(&store, &coat(&bench, &mut SeededIds::new(number as u64), number)).unwrap();
     }
-    let undone = keep(&store, &coat(&bench, &mut SeededIds::new(9), 9)).unwrap();
+    let undone = save(&store, &coat(&bench, &mut SeededIds::new(9), 9)).unwrap();
     store.undo(NOW, undone.undo).unwrap();
     drop(store);
     let path = folder.path().join("studio.laydown");

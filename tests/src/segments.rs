@@ -22,7 +22,7 @@ pub fn write(folder: &Path, events: &[Event]) -> usize {
 }
 
 /// Has `store` take in all that lies in `folder`, in order, and answers how many events were new.
-pub fn take_in(store: &Store, folder: &Path) -> usize {
+pub fn restore(store: &Store, folder: &Path) -> usize {
     let files = within(folder).into_iter().flat_map(|device| within(&device));
     let new = files.map(|file| {
         let name: Name = file.strip_prefix(folder).unwrap().to_str().unwrap().parse().unwrap();

@@ -6,7 +6,7 @@ use std::path::Path;
 use fastrand::Rng;
 use laydown_store::entity::{Coat, Entity};
 use laydown_store::journal::{Clock, DeviceId, Event, EventId, Ids, Kind, SeededIds};
-use laydown_store::{Changes, Kept, Store, StoreError, Undo, chosen, devices, events_after, events_of};
+use laydown_store::{Changes, Committed, Store, StoreError, Undo, chosen, devices, events_after, events_of};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
@@ -62,7 +62,7 @@ impl Worker {
     pub fn command(&mut self, store: &Store) -> Result<Told, StoreError> {
         self.commands += 1;
         match self.rng.u8(..20) {
-            0..=8 => self.keep(store),
+            0..=8 => self.save(store),
             9..=12 => self.edit(store),
             13..=14 => self.undo(store),
             15 => self.retract(store),
@@ -71,48 +71,48 @@ impl Worker {
         }
     }
 
-    fn keep(&mut self, store: &Store) -> Result<Told, StoreError> {
+    fn save(&mut self, store: &Store) -> Result<Told, StoreError> {
         let inside = coat(&self.bench, &mut self.ids, self.commands);
         let note = Some("runs at the foot; ".repeat(self.rng.usize(..40)));
         let outside = Coat { id: self.ids.next(NOW), zone: "outside".into(), note, ..inside.clone() };
-        let kept = store.transact(NOW + self.commands, |tx| {
+        let saved = store.transact(NOW + self.commands, |tx| {
             tx.put(&inside)?;
             tx.put(&outside).map(|_| ())
         })?;
         self.coats.extend([inside, outside]);
-        self.told(store, kept)
+        self.told(store, saved)
     }
 
     fn edit(&mut self, store: &Store) -> Result<Told, StoreError> {
         if self.coats.is_empty() {
-            return self.keep(store);
+            return self.save(store);
         }
         let which = self.rng.usize(..self.coats.len());
         let edited = Coat { net_mg: self.rng.i64(20_000..26_000), ..self.coats[which].clone() };
-        let kept = store.transact(NOW + self.commands, |tx| tx.put(&edited).map(|_| ()))?;
+        let saved = store.transact(NOW + self.commands, |tx| tx.put(&edited).map(|_| ()))?;
         self.coats[which] = edited;
-        self.told(store, kept)
+        self.told(store, saved)
     }
 
     fn undo(&mut self, store: &Store) -> Result<Told, StoreError> {
         if self.undos.is_empty() {
-            return self.keep(store);
+            return self.save(store);
         }
         let which = self.rng.usize(..self.undos.len());
-        let kept = store.undo(NOW + self.commands, self.undos[which])?;
+        let saved = store.undo(NOW + self.commands, self.undos[which])?;
         self.undos.swap_remove(which);
-        self.told(store, kept)
+        self.told(store, saved)
     }
 
     fn retract(&mut self, store: &Store) -> Result<Told, StoreError> {
         if self.coats.is_empty() {
-            return self.keep(store);
+            return self.save(store);
         }
         let coat = self.coats[self.rng.usize(..self.coats.len())].id;
         let events = store.read(|conn| events_of(conn, coat))?;
         let event = events[self.rng.usize(..events.len())].id();
-        let kept = store.transact(NOW + self.commands, |tx| tx.retract(coat, event).map(|_| ()))?;
-        self.told(store, kept)
+        let saved = store.transact(NOW + self.commands, |tx| tx.retract(coat, event).map(|_| ()))?;
+        self.told(store, saved)
     }
 
     /// Takes in glazes mixed on another phone, and new names for some of them.
@@ -143,8 +143,8 @@ impl Worker {
         Ok(Told { chosen: BTreeMap::from([(name, self.commands)]), ..Told::default() })
     }
 
-    fn told(&mut self, store: &Store, kept: Kept<()>) -> Result<Told, StoreError> {
-        let Kept { changes: Changes { events: ids, .. }, undo, .. } = kept;
+    fn told(&mut self, store: &Store, saved: Committed<()>) -> Result<Told, StoreError> {
+        let Committed { changes: Changes { events: ids, .. }, undo, .. } = saved;
         self.undos.push(undo);
         let Some(first) = ids.first() else { return Ok(Told::default()) };
         let events = store.read(|conn| events_after(conn, first.device, first.seq - 1))?;

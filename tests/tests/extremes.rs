@@ -21,10 +21,10 @@ use laydown_domain::glaze::slurry::{self, SgReading, SolidsFraction};
 use laydown_domain::kiln::cone::{Cone, ConeKind, Witness};
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::kiln::{cone, piece_code};
-use laydown_domain::learn::look::{Look, groups};
-use laydown_domain::learn::set::Set;
-use laydown_domain::learn::window::{Fit, Window, lesson};
-use laydown_domain::learn::{drift, fault};
+use laydown_domain::learning::observation::{FiredObservation, groups};
+use laydown_domain::learning::spread::Spread;
+use laydown_domain::learning::window::{Fit, Window, estimate};
+use laydown_domain::learning::{control_chart, fault};
 use laydown_domain::units::{
     AreaUnit, Celsius, DecimalMark, Grams, Laydown, LengthUnit, MassUnit, Millilitres, Millimetres, PowderDensity,
     Seconds, SpecificGravity, SquareCentimetres, Style, VolumeUnit, parse,
@@ -630,10 +630,12 @@ fn what_fired_pots_say() {
         for a in HARD {
             for b in HARD {
                 for values in series(a, b) {
-                    dog.total(("chart", &values), &[a, b], || drift::individuals(&values));
-                    dog.total(("set", &values), &[a, b], || Set::of(&values).map(|set| (set.relative_spread(), set)));
+                    dog.total(("chart", &values), &[a, b], || control_chart::individuals(&values));
+                    dog.total(("set", &values), &[a, b], || {
+                        Spread::of(&values).map(|set| (set.relative_spread(), set))
+                    });
                     dog.total(("average", &values), &[a, b], || {
-                        let average = drift::moving_average(&values, a, b, drift::WEIGHT);
+                        let average = control_chart::moving_average(&values, a, b, control_chart::WEIGHT);
                         (average.trend(), average)
                     });
                 }
@@ -641,18 +643,18 @@ fn what_fired_pots_say() {
                     let mut pots = vec![(Laydown::new(a), Thickness::Right); 6];
                     pots.extend([(Laydown::new(b), *thickness), (Laydown::new(b), Thickness::Thin)]);
                     pots.extend([(Laydown::new(5.5), Thickness::Thick), (Laydown::new(a), *thickness)]);
-                    dog.optional(("lesson", a, b, thickness), || Some(lesson(&pots)));
+                    dog.optional(("lesson", a, b, thickness), || Some(estimate(&pots)));
                     let points: Vec<(f64, Thickness)> = pots.iter().map(|(x, found)| (x.value(), *found)).collect();
                     if let Some(fit) = dog.optional(("fit", a, b, thickness), || Fit::of(&points)) {
                         for x in HARD {
-                            dog.optional(("reach", fit, x), || fit.reach(x));
+                            dog.optional(("reach", fit, x), || fit.half_width_at(x));
                             dog.total(("right", fit, x), &[x], || fit.right(x));
                         }
                     }
                     let window = Window { from: Some(Laydown::new(a)), to: Some(Laydown::new(b)), best: None };
-                    let looks: Vec<Look> = pots
+                    let looks: Vec<FiredObservation> = pots
                         .iter()
-                        .map(|(laydown, thickness)| Look {
+                        .map(|(laydown, thickness)| FiredObservation {
                             laydown: *laydown,
                             thickness: *thickness,
                             zone: ZoneKind::Inside,

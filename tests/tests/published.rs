@@ -15,8 +15,8 @@ use laydown_domain::glaze::slurry::{
     water_density,
 };
 use laydown_domain::kiln::cone::{Cone, ConeKind};
-use laydown_domain::learn::drift::{Trend, individuals, moving_average};
-use laydown_domain::learn::set::Set;
+use laydown_domain::learning::control_chart::{Trend, individuals, moving_average};
+use laydown_domain::learning::spread::Spread;
 use laydown_domain::units::{
     Celsius, Grams, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse,
 };
@@ -506,7 +506,7 @@ fn univariate(check: &Check) {
             std::iter::once(check.input("first")).chain(rest).collect()
         }
     };
-    let set = Set::of(&data).unwrap();
+    let set = Spread::of(&data).unwrap();
     let relative = check.tolerance("relative", 0);
     for (key, got) in [("mean", set.mean), ("sd", set.sd)] {
         let expect = check.expected(key).unwrap();

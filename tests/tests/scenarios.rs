@@ -9,8 +9,8 @@ use std::sync::atomic::{AtomicBool, Ordering};
 
 use chrono::DateTime;
 use laydown_app::{
-    Look, Now, SheetEntry, SheetKind, SoFar, Spot, Stop, Studio, StudioError, Touch, Value as Entered, Watch,
-    WeighEntry, folder_at,
+    Assessment, EditorEntry, EditorKind, Now, ProgressListener, Spot, Stop, Studio, StudioError, SyncProgress, Touch,
+    Value as Entered, WeighEntry, folder_at,
 };
 use serde::Serialize;
 use serde_json::{Map, Value, json};
@@ -259,31 +259,31 @@ impl With<'_> {
         self.0.get("entry").map(|entry| serde_json::from_value(entry.clone()).unwrap())
     }
 
-    fn kind(&self) -> SheetKind {
+    fn kind(&self) -> EditorKind {
         let name = self.text("kind");
         match name {
-            "Form" => SheetKind::Form,
-            "Body" => SheetKind::Body,
-            "Kiln" => SheetKind::Kiln,
-            "Firing" => SheetKind::Firing,
-            "Glaze" => SheetKind::Glaze,
-            "Bucket" => SheetKind::Bucket,
-            "Check" => SheetKind::Check,
-            "Thin" => SheetKind::Thin,
-            "Vessel" => SheetKind::Vessel,
-            "Scale" => SheetKind::Scale,
-            "Tile" => SheetKind::Tile,
-            "Control" => SheetKind::Control,
-            "Preference" => SheetKind::Preference,
-            "MeetingPlace" => SheetKind::MeetingPlace,
+            "Form" => EditorKind::Form,
+            "Body" => EditorKind::Body,
+            "Kiln" => EditorKind::Kiln,
+            "Firing" => EditorKind::Firing,
+            "Glaze" => EditorKind::Glaze,
+            "Bucket" => EditorKind::Bucket,
+            "Check" => EditorKind::Check,
+            "Thin" => EditorKind::Thin,
+            "Vessel" => EditorKind::Vessel,
+            "Scale" => EditorKind::Scale,
+            "Tile" => EditorKind::Tile,
+            "Control" => EditorKind::Control,
+            "Preference" => EditorKind::Preference,
+            "SyncLocation" => EditorKind::SyncLocation,
             _ => panic!("no sheet is called {name}"),
         }
     }
 
-    fn sheet_entry(&self) -> SheetEntry {
+    fn editor_entry(&self) -> EditorEntry {
         let entry = self.of("entry");
         let text = |key| entry.0.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
-        SheetEntry { kind: entry.kind(), id: text("id"), subject: text("subject"), values: entry.values("values") }
+        EditorEntry { kind: entry.kind(), id: text("id"), subject: text("subject"), values: entry.values("values") }
     }
 
     fn touch(&self) -> Touch {
@@ -296,28 +296,28 @@ impl With<'_> {
         }
     }
 
-    fn look(&self) -> Look {
+    fn look(&self) -> Assessment {
         let look = self.of("look");
         let text = |key| look.text(key).to_owned();
         match look.text("of") {
-            "thickness" => Look::Thickness { zone: text("zone"), thickness: text("thickness") },
-            "fault" => Look::Fault { fault: text("fault"), on: look.flag("on") },
-            "where" => Look::Where { touch: look.touch() },
-            "liking" => Look::Liking { stars: look.number("stars").try_into().unwrap() },
-            "note" => Look::Note { text: text("text") },
-            "control" => Look::Control { on: look.flag("on") },
-            "again" => Look::Again { on: look.flag("on") },
+            "thickness" => Assessment::Thickness { zone: text("zone"), thickness: text("thickness") },
+            "fault" => Assessment::Fault { fault: text("fault"), on: look.flag("on") },
+            "where" => Assessment::Where { touch: look.touch() },
+            "liking" => Assessment::Liking { stars: look.number("stars").try_into().unwrap() },
+            "note" => Assessment::Note { text: text("text") },
+            "control" => Assessment::Control { on: look.flag("on") },
+            "again" => Assessment::Again { on: look.flag("on") },
             of => panic!("no look is called {of}"),
         }
     }
 }
 
-/// Whether it was told how far a meeting is.
+/// Whether it was told how far a sync is.
 #[derive(Default)]
 struct Eye(AtomicBool);
 
-impl Watch for Eye {
-    fn so_far(&self, _: SoFar) {
+impl ProgressListener for Eye {
+    fn progress(&self, _: SyncProgress) {
         self.0.store(true, Ordering::Relaxed);
     }
 }
@@ -329,60 +329,62 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
     match call {
         "weigh" => seen(studio.weigh(now, with.weigh_entry())),
         "remember" => seen(studio.remember(now, &with.weigh_entry().unwrap())),
-        "keep" => seen(studio.keep(now, with.weigh_entry().unwrap())),
+        "save" => seen(studio.save(now, with.weigh_entry().unwrap())),
         "coat" => seen(studio.coat(now, with.text("id"))),
         "set_control" => seen(studio.set_control(now, with.text("id"), with.flag("control"))),
-        "take_back_coat" => seen(studio.take_back_coat(now, with.text("id"))),
+        "remove_coat" => seen(studio.remove_coat(now, with.text("id"))),
         "undo" => seen(studio.undo(now, with.text("token"))),
         "redo" => seen(studio.redo(now, with.text("token"))),
-        "doings" => seen(studio.doings(now)),
+        "recent_changes" => seen(studio.recent_changes(now)),
         "history" => seen(studio.history(now, with.text("id"))),
         "devices" => seen(studio.devices(now)),
-        "agree" => {
+        "sync_now" => {
             let (secrets, folder) = (with.values("secrets"), folder_at(with.text("folder")).unwrap());
             let (metered, check) = (with.flag("metered"), with.flag("check"));
             let eye = Arc::new(Eye::default());
-            let answer = studio.agree(now, secrets, metered, check, Some(folder), eye.clone(), Stop::new());
+            let answer = studio.sync_now(now, secrets, metered, check, Some(folder), eye.clone(), Stop::new());
             assert!(eye.0.load(Ordering::Relaxed) || answer.is_err(), "nobody was told how far it was");
             seen(answer)
         }
-        "forget_meeting_place" => seen(studio.forget_meeting_place(now)),
+        "forget_sync_location" => seen(studio.forget_sync_location(now)),
         "set_up_as_new_phone" => seen(studio.set_up_as_new_phone(now)),
         "buckets" => seen(studio.buckets(now)),
         "bucket" => seen(studio.bucket(now, with.text("id"))),
-        "house" => seen(studio.house(now)),
-        "sheet" => seen(studio.sheet(now, &with.sheet_entry())),
-        "keep_sheet" => seen(studio.keep_sheet(now, &with.sheet_entry())),
+        "setup" => seen(studio.setup(now)),
+        "editor" => seen(studio.editor(now, &with.editor_entry())),
+        "save_record" => seen(studio.save_record(now, &with.editor_entry())),
         "remove" => seen(studio.remove(now, with.kind(), with.text("id"))),
-        "touch" => seen(studio.touch(now, &with.sheet_entry(), &with.touch())),
-        "photograph" => seen(studio.photograph(now, &with.sheet_entry(), with.path("file"))),
+        "touch" => seen(studio.touch(now, &with.editor_entry(), &with.touch())),
+        "photograph" => seen(studio.photograph(now, &with.editor_entry(), with.path("file"))),
         "backup" => seen(studio.backup(now)),
         "back_up" => seen(studio.back_up(with.path("into"))),
         "backed_up" => seen(studio.backed_up(now, with.path("copy"))),
-        "back_up_every" => seen(studio.back_up_every(now, with.text("every"))),
-        "keep_backups_in" => seen(studio.keep_backups_in(now, with.text("place"), with.text("called"))),
+        "set_backup_schedule" => seen(studio.set_backup_schedule(now, with.text("every"))),
+        "set_backup_folder" => seen(studio.set_backup_folder(now, with.text("place"), with.text("called"))),
         "backup_due" => seen(studio.backup_due(now, with.flag("asked"))),
-        "backed_up_by_itself" => {
-            seen(studio.backed_up_by_itself(now, with.text("place"), with.text("file"), with.path("copy")))
+        "automatic_backup_done" => {
+            seen(studio.automatic_backup_done(now, with.text("place"), with.text("file"), with.path("copy")))
         }
         "backups_removed" => seen(studio.backups_removed(now, &with.texts("files"))),
         "backup_failed" => seen(studio.backup_failed(now, with.text("trouble").parse().unwrap())),
         "export" => seen(studio.export(with.text("what"), with.path("into"))),
-        "take_in" => seen(studio.take_in(now, with.path("from"))),
+        "restore" => seen(studio.restore(now, with.path("from"))),
         "import" => seen(studio.import(now, with.path("file"), &with.values("chosen"))),
-        "take_in_sheet" => seen(studio.take_in_sheet(now, with.path("file"), &with.values("chosen"))),
+        "import_spreadsheet" => seen(studio.import_spreadsheet(now, with.path("file"), &with.values("chosen"))),
         "kiln" => seen(studio.kiln(now)),
         "firing" => seen(studio.firing(now, with.text("id"))),
         "load" => seen(studio.load(now, with.text("firing"), &with.texts("pieces"), with.number("shelf"))),
         "load_all" => seen(studio.load_all(now, with.text("firing"))),
         "place" => seen(studio.place(now, with.text("firing"), with.text("piece"), with.spot("to"))),
         "take_out" => seen(studio.take_out(now, with.text("firing"), with.text("piece"))),
-        "tick_before" => seen(studio.tick_before(now, with.text("firing"), with.text("what"), with.flag("done"))),
+        "set_checklist_item" => {
+            seen(studio.set_checklist_item(now, with.text("firing"), with.text("what"), with.flag("done")))
+        }
         "advance" => seen(studio.advance(now, with.text("firing"))),
-        "look_at" => seen(studio.look_at(now, with.text("firing"), with.text("piece"))),
-        "look" => seen(studio.look(now, with.text("firing"), with.text("piece"), &with.look())),
-        "keep_photo" => seen(studio.keep_photo(now, with.text("piece"), with.text("firing"), with.path("file"))),
-        "take_photo_off" => seen(studio.take_photo_off(now, with.text("id"))),
+        "assessment" => seen(studio.assessment(now, with.text("firing"), with.text("piece"))),
+        "assess" => seen(studio.assess(now, with.text("firing"), with.text("piece"), &with.look())),
+        "save_photo" => seen(studio.save_photo(now, with.text("piece"), with.text("firing"), with.path("file"))),
+        "remove_photo" => seen(studio.remove_photo(now, with.text("id"))),
         "piece" => seen(studio.piece(now, with.text("id"))),
         "find_pieces" => seen(studio.find_pieces(now, &with.values("wanted"))),
         "compare" => seen(studio.compare(now, with.text("left"), with.text("right"))),
@@ -391,7 +393,7 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
         "sizes" => seen(studio.sizes(now, with.text("known"))),
         "findings" => seen(studio.findings()),
         "glaze_findings" => seen(studio.glaze_findings(now, with.text("id"))),
-        "take_best" => seen(studio.take_best(now, with.text("id"), with.text("best"))),
+        "adopt_best" => seen(studio.adopt_best(now, with.text("id"), with.text("best"))),
         "preferences" => seen(studio.preferences()),
         call => panic!("no call is named {call}"),
     }

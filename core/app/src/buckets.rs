@@ -3,9 +3,9 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::facts::{latest_sg, parse_id, powder_density, sg_in_words, style, usable};
-use super::rows::{found, in_use};
-use super::words::count;
+use super::archive::{found, in_use};
+use super::date_text::count;
+use super::evidence::{latest_sg, parse_id, powder_density, sg_in_words, style, usable};
 use super::{Line, Note, Now, Result, Studio};
 use laydown_domain::caution::{self, Place};
 use laydown_domain::glaze::slurry::{dry_per_litre, solids_fraction};

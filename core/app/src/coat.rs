@@ -3,10 +3,10 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::facts::{code, parse_id, sg_in_words, step_of, style, verdict_kind};
-use super::rows::found;
-use super::words::{sentence_case, word};
-use super::{Kept, Now, Result, Studio, StudioError};
+use super::archive::found;
+use super::date_text::{sentence_case, word};
+use super::evidence::{code, parse_id, sg_in_words, step_of, style, verdict_kind};
+use super::{CommandResult, Now, Result, Studio, StudioError};
 use laydown_domain::coat::target::span;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Laydown, SquareCentimetres};
@@ -46,7 +46,7 @@ impl Studio {
     /// [`StudioError::Missing`] when there is no such coat.
     pub fn coat(&self, now: Now, id: &str) -> Result<CoatView> {
         self.store.read(|conn| {
-            let coat = kept(conn, parse_id(id, "coat")?)?;
+            let coat = saved(conn, parse_id(id, "coat")?)?;
             let style = style(conn)?;
             let step = step_of(conn, &coat)?;
             let grams = Grams::from_milligrams;
@@ -57,7 +57,7 @@ impl Studio {
             let zone: ZoneKind = code(&coat.zone)?;
             let mut lines = Vec::new();
             let mut line = |label: &str, value: String| lines.push(Line { label: label.to_owned(), value });
-            line("Kept", now.moment(coat.at));
+            line("Saved", now.moment(coat.at));
             line("Wet weight", mass(coat.net_mg));
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line("Bare, glazed", format!("{}, {}", mass(bare), mass(glazed)));
@@ -91,30 +91,30 @@ impl Studio {
     ///
     /// # Errors
     /// [`StudioError::Missing`] when there is no such coat.
-    pub fn set_control(&self, now: Now, id: &str, control: bool) -> Result<Kept> {
+    pub fn set_control(&self, now: Now, id: &str, control: bool) -> Result<CommandResult> {
         let coat_id = parse_id(id, "coat")?;
         let stored = self.command(now, |tx| {
-            tx.put(&entity::Coat { control, ..kept(tx.conn(), coat_id)? })?;
+            tx.put(&entity::Coat { control, ..saved(tx.conn(), coat_id)? })?;
             Ok(())
         })?;
-        let sentence = if control { "Now a control piece: targets rest on it." } else { "No longer a control piece." };
-        Ok(Kept::new(id.to_owned(), sentence, stored.undo))
+        let sentence = if control { "Now a control piece: targets use it." } else { "No longer a control piece." };
+        Ok(CommandResult::new(id.to_owned(), sentence, stored.undo))
     }
 
-    /// Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
+    /// Takes the coat `id` out of the record. The journal keeps it, so that this can be undone too.
     ///
     /// # Errors
     /// [`StudioError::Missing`] when there is no such coat.
-    pub fn take_back_coat(&self, now: Now, id: &str) -> Result<Kept> {
+    pub fn remove_coat(&self, now: Now, id: &str) -> Result<CommandResult> {
         let coat_id = parse_id(id, "coat")?;
         let stored = self.command(now, |tx| {
-            let coat = kept(tx.conn(), coat_id)?;
+            let coat = saved(tx.conn(), coat_id)?;
             Ok(tx.retract_all(coat.id)?)
         })?;
-        Ok(Kept::new(id.to_owned(), "Coat taken back.", stored.undo))
+        Ok(CommandResult::new(id.to_owned(), "Coat removed.", stored.undo))
     }
 }
 
-fn kept(conn: &Connection, id: Uuid) -> Result<entity::Coat> {
+fn saved(conn: &Connection, id: Uuid) -> Result<entity::Coat> {
     entity::Coat::load(conn, id)?.ok_or_else(|| StudioError::missing("coat"))
 }

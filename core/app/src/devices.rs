@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use rusqlite::Connection;
 
-use super::words::{DAY_MS, count};
-use super::{MeetingView, Note, Now, Result, Row, Studio, meeting};
+use super::date_text::{DAY_MS, count};
+use super::{Note, Now, Result, Row, Studio, SyncView, sync};
 use laydown_store::entity::{Entity, Preference};
 use laydown_store::journal::{Clock, DeviceId};
 use laydown_store::{last_clocks, this_device};
@@ -15,8 +15,8 @@ use laydown_store::{last_clocks, this_device};
 pub struct DevicesView {
     /// How phones come to agree.
     pub intro: String,
-    /// Where they meet.
-    pub meeting: MeetingView,
+    /// Sync location.
+    pub sync: SyncView,
     /// The phones, this one first.
     pub devices: Vec<Row>,
     /// Clocks that cannot be right.
@@ -37,23 +37,23 @@ impl Studio {
             last.sort_by_key(|(device, _, clock)| (*device != own, std::cmp::Reverse(*clock)));
             let row = |(device, entries, clock): &(DeviceId, i64, Option<Clock>)| Row {
                 id: device.0.to_string(),
-                title: super::words::sentence_case(&called(&names, *device)),
+                title: super::date_text::sentence_case(&called(&names, *device)),
                 detail: match clock {
                     Some(clock) => format!("{}, last {}", count(*entries, "entry", "entries"), now.moment(clock.millis())),
-                    None => "Nothing kept yet".to_owned(),
+                    None => "Nothing saved yet".to_owned(),
                 },
                 chosen: *device == own,
                 outline: Vec::new(),
             };
-            let meeting = meeting::view(conn, now)?;
-            let intro = if meeting.chosen {
-                "Each phone keeps everything and works by itself. Once all have met, all know all."
+            let sync = sync::view(conn, now)?;
+            let intro = if sync.chosen {
+                "Each phone has everything and works on its own. After a sync they all have the same."
             } else {
-                "Each phone keeps everything and works by itself. Give a backup from one to the other, and take it in there: then both know all."
+                "Each phone has everything and works on its own. To share, send a backup to the other phone and restore it there."
             };
             Ok(DevicesView {
                 intro: intro.to_owned(),
-                meeting,
+                sync,
                 devices: last.iter().map(row).collect(),
                 notes: ahead(now, &last).map(Note::attention).into_iter().collect(),
             })

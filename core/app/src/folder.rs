@@ -1,14 +1,14 @@
-//! What a meeting of the studio's phones needs of the shell: a folder that only the shell can reach, an eye on how far it is,
+//! What a sync of the studio's phones needs of the shell: a folder that only the shell can reach, an eye on how far it is,
 //! and a way to stop it.
 
 use std::path::PathBuf;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 
-use laydown_sync::{Connection, Entry, Patience, RemoteError, Shelf};
+use laydown_sync::{Connection, Entry, RemoteError, RemoteStore, RetryPolicy};
 
-use crate::agree::{How, SoFar};
-use crate::{Now, Result as StudioResult, Studio, Value, agree};
+use crate::sync_now::{SyncProgress, SyncRequest};
+use crate::{Now, Result as StudioResult, Studio, Value, sync_now};
 
 /// A file in a folder.
 #[derive(uniffi::Record)]
@@ -84,8 +84,8 @@ pub trait Folder: Send + Sync {
 /// The folder at a path of this device's.
 #[uniffi::export]
 pub fn folder_at(path: &str) -> Result<Arc<dyn Folder>, FolderError> {
-    let place = laydown_sync::Place::Folder(PathBuf::from(path));
-    Ok(Arc::new(AtPath(Connection::open(&place, None, Patience::default())?)))
+    let place = laydown_sync::RemoteConfig::Folder(PathBuf::from(path));
+    Ok(Arc::new(AtPath(Connection::open(&place, None, RetryPolicy::default())?)))
 }
 
 struct AtPath(Connection);
@@ -108,10 +108,10 @@ impl Folder for AtPath {
     }
 }
 
-/// A [`Folder`] as the meeting asks it.
-pub(crate) struct Reached(pub(crate) Arc<dyn Folder>);
+/// A [`Folder`] as the sync asks it.
+pub(crate) struct ForeignFolder(pub(crate) Arc<dyn Folder>);
 
-impl Shelf for Reached {
+impl RemoteStore for ForeignFolder {
     fn get(&self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
         let file = self.0.get(path.to_owned())?;
         if file.as_ref().is_some_and(|file| file.len() as u64 > most) { Err(RemoteError::TooLong) } else { Ok(file) }
@@ -130,14 +130,14 @@ impl Shelf for Reached {
     }
 }
 
-/// Told how far a meeting is, on the thread that it was called on.
+/// Told how far a sync is, on the thread that it was called on.
 #[uniffi::export(with_foreign)]
-pub trait Watch: Send + Sync {
+pub trait ProgressListener: Send + Sync {
     /// It is so far.
-    fn so_far(&self, so_far: SoFar);
+    fn progress(&self, progress: SyncProgress);
 }
 
-/// Stops a meeting.
+/// Stops a sync.
 #[derive(Default, uniffi::Object)]
 pub struct Stop(pub(crate) Arc<AtomicBool>);
 
@@ -149,7 +149,7 @@ impl Stop {
         Arc::default()
     }
 
-    /// Has the meeting end soon. What is done stays done.
+    /// Has the sync end soon. What is done stays done.
     pub fn stop(&self) {
         self.0.store(true, Ordering::Relaxed);
     }
@@ -157,7 +157,7 @@ impl Stop {
 
 #[uniffi::export]
 impl Studio {
-    /// Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+    /// Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
     /// as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
     /// keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
     /// the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
@@ -166,19 +166,19 @@ impl Studio {
         clippy::too_many_arguments,
         reason = "a record would hold secrets, and show them wherever records are shown"
     )]
-    pub fn agree(
+    pub fn sync_now(
         &self,
         now: Now,
         secrets: Vec<Value>,
         metered: bool,
         check: bool,
         folder: Option<Arc<dyn Folder>>,
-        watch: Arc<dyn Watch>,
+        listener: Arc<dyn ProgressListener>,
         stop: Arc<Stop>,
     ) -> StudioResult<String> {
-        let folder = folder.map(Reached);
-        let folder = folder.as_ref().map(|folder| folder as &dyn Shelf);
-        let how = How { secrets: &secrets, metered, check, folder, stop: Arc::clone(&stop.0) };
-        agree(self, now, &how, &mut |so_far| watch.so_far(so_far))
+        let folder = folder.map(ForeignFolder);
+        let folder = folder.as_ref().map(|folder| folder as &dyn RemoteStore);
+        let how = SyncRequest { secrets: &secrets, metered, check, folder, stop: Arc::clone(&stop.0) };
+        sync_now(self, now, &how, &mut |progress| listener.progress(progress))
     }
 }

@@ -1,4 +1,4 @@
-//! What was done in the studio: the latest of it on all phones, each to be taken back, and all that was ever said of one thing.
+//! What was done in the studio: the latest of it on all phones, each to be undone, and all that was ever said of one thing.
 
 use std::collections::{BTreeMap, BTreeSet, HashSet};
 
@@ -6,11 +6,11 @@ use rusqlite::Connection;
 use serde_json::Value;
 use uuid::Uuid;
 
+use super::date_text::{count, sentence_case};
 use super::devices::{called, names_of_devices};
-use super::facts::{code, style};
+use super::evidence::{code, style};
 use super::kiln::{firing_title, piece_name};
-use super::words::{count, sentence_case};
-use super::{Kept, Now, Result, Studio, StudioError, undo_token};
+use super::{CommandResult, Now, Result, Studio, StudioError, undo_token};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, SquareCentimetres, Style};
 use laydown_domain::visible::visible;
@@ -19,8 +19,8 @@ use laydown_store::journal::{DeviceId, Event, EventId, History, Kind, Restored, 
 use laydown_store::{Command, Undo, events_of, latest_commands, query, this_device};
 
 /// How many doings are shown.
-const DOINGS: usize = 40;
-/// Among how many of each phone's newest commands they are looked for: one that only takes back is none of its own.
+const RECENT_CHANGES: usize = 40;
+/// Among how many of each phone's newest commands they are looked for: one that only undoes is none of its own.
 const LOOKED_THROUGH: usize = 200;
 /// From how many of a command's events it is told what it was: an import makes a hundred thousand.
 const TOLD_FROM: i64 = 50;
@@ -29,15 +29,15 @@ const STEP: Grams = Grams::new(0.1);
 
 /// Something that was done.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
-pub struct Doing {
+pub struct HistoryEntry {
     /// What it was about.
     pub title: String,
     /// When, on which phone, and what became of it.
     pub detail: String,
-    /// To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
+    /// To hand to undo, or to redo where it is undone; empty where it cannot be turned on this phone.
     pub token: String,
-    /// Whether it is taken back.
-    pub taken_back: bool,
+    /// Whether it is undone.
+    pub is_undone: bool,
     /// The id of what it was about, whose history can be asked for.
     pub thing: String,
 }
@@ -50,31 +50,31 @@ pub struct HistoryView {
     /// How to read it, or what stands there while it is empty.
     pub intro: String,
     /// What was done.
-    pub doings: Vec<Doing>,
+    pub recent_changes: Vec<HistoryEntry>,
 }
 
 #[uniffi::export]
 impl Studio {
-    /// What was done lately, on all phones.
+    /// Recent changes, on all phones.
     ///
     /// # Errors
     /// Only when the file cannot be read.
-    pub fn doings(&self, now: Now) -> Result<HistoryView> {
+    pub fn recent_changes(&self, now: Now) -> Result<HistoryView> {
         self.store.read(|conn| {
             let told = Telling::new(conn, now)?;
-            let mut doings = Vec::new();
+            let mut recent_changes = Vec::new();
             for command in latest_commands(conn, now.unix_ms, LOOKED_THROUGH, TOLD_FROM)? {
-                if doings.len() == DOINGS {
+                if recent_changes.len() == RECENT_CHANGES {
                     break;
                 }
-                doings.extend(told.doing(&command)?);
+                recent_changes.extend(told.entry(&command)?);
             }
-            let intro = if doings.is_empty() {
+            let intro = if recent_changes.is_empty() {
                 "Nothing has been done yet."
             } else {
-                "The newest first. What was done on this phone can be taken back, and done again."
+                "Newest first. Changes made on this phone can be undone and redone."
             };
-            Ok(HistoryView { title: "What was done lately".to_owned(), intro: intro.to_owned(), doings })
+            Ok(HistoryView { title: "Recent changes".to_owned(), intro: intro.to_owned(), recent_changes })
         })
     }
 
@@ -92,22 +92,22 @@ impl Studio {
             let told = Telling::new(conn, now)?;
             Ok(HistoryView {
                 title: told.title(&about.kind, id)?,
-                intro: "The newest first. Where two phones said different things, the later one counts; the other stays here."
+                intro: "Newest first. Where two phones saved different values, the later one counts; the other stays listed here."
                     .to_owned(),
-                doings: told.said_of(&said)?,
+                recent_changes: told.said_of(&said)?,
             })
         })
     }
 
-    /// Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+    /// Does again what was undone: the command with this token, as [`HistoryEntry::token`] gives it.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
-    pub fn redo(&self, now: Now, token: &str) -> Result<Kept> {
-        let nothing = || StudioError::refused("", "There is nothing to do again: it stands as it was done.");
+    /// [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is undone.
+    pub fn redo(&self, now: Now, token: &str) -> Result<CommandResult> {
+        let nothing = || StudioError::refused("", "Nothing to redo.");
         let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.command(now, |tx| Ok(tx.redo(undo)?))?;
-        if done.undo.is_empty() { Err(nothing()) } else { Ok(Kept::new(String::new(), "Done again.", done.undo)) }
+        if done.undo.is_empty() { Err(nothing()) } else { Ok(CommandResult::new(String::new(), "Redone.", done.undo)) }
     }
 }
 
@@ -129,16 +129,16 @@ impl<'a> Telling<'a> {
         format!("{}, {}", self.now.moment(event.clock.millis()), called(&self.devices, event.device))
     }
 
-    /// One command; `None` for one that only takes back, which shows on what it took back.
-    fn doing(&self, command: &Command) -> Result<Option<Doing>> {
+    /// One command; `None` for one that only undoes, which shows on what it took back.
+    fn entry(&self, command: &Command) -> Result<Option<HistoryEntry>> {
         let about: Vec<&Event> = command.events.iter().filter(|event| event.kind != Kind::RETRACT).collect();
         let Some(first) = about.first() else { return self.came_back(command) };
         let things: BTreeSet<Uuid> = about.iter().map(|event| event.entity).collect();
         let events = |thing: &Uuid| events_of(self.conn, *thing);
         let events = things.iter().map(events).collect::<Result<Vec<_>, _>>()?;
         let histories: Vec<History<'_>> = events.iter().map(|events| laydown_store::history(events)).collect();
-        let is_standing: HashSet<EventId> = histories.iter().flat_map(History::standing).collect();
-        let taken_back = !about.iter().any(|event| is_standing.contains(&event.id()));
+        let is_effective: HashSet<EventId> = histories.iter().flat_map(History::effective).collect();
+        let is_undone = !about.iter().any(|event| is_effective.contains(&event.id()));
         let mut firsts = histories.iter().filter_map(|history| Some(history.events().next()?.0.id()));
         let is_new = firsts.any(|event| event == first.id());
         let mut title = self.title(&first.kind, first.entity)?;
@@ -149,38 +149,38 @@ impl<'a> Telling<'a> {
         if !is_new {
             detail.push(fields_in_words(first));
         }
-        if taken_back {
-            detail.push("taken back".to_owned());
+        if is_undone {
+            detail.push("undone".to_owned());
         }
         let restored = histories.iter().flat_map(History::restored);
         if let Some(restored) = restored.into_iter().find(|restored| restored.made == first.id()) {
             detail.push(self.restored(*restored));
         }
-        if !taken_back {
+        if !is_undone {
             detail.extend(self.without_effect(first)?);
         }
-        Ok(Some(Doing {
+        Ok(Some(HistoryEntry {
             title,
             detail: detail.join(", "),
             token: if first.device == self.own { undo_token(command.undo) } else { String::new() },
-            taken_back,
+            is_undone,
             thing: first.entity.to_string(),
         }))
     }
 
     /// A command that undid what came back; `None` for any other.
-    fn came_back(&self, command: &Command) -> Result<Option<Doing>> {
+    fn came_back(&self, command: &Command) -> Result<Option<HistoryEntry>> {
         for undoing in &command.events {
             let events = events_of(self.conn, undoing.entity)?;
             let history = laydown_store::history(&events);
             let restored = history.restored().iter().find(|restored| restored.retraction == undoing.id());
             let Some(restored) = restored else { continue };
             let Some(made) = events.iter().find(|event| event.id() == restored.made) else { continue };
-            return Ok(Some(Doing {
+            return Ok(Some(HistoryEntry {
                 title: self.title(&made.kind, made.entity)?,
                 detail: format!("{}, {}", self.when_and_where(undoing), self.restored(*restored)),
                 token: String::new(),
-                taken_back: false,
+                is_undone: false,
                 thing: made.entity.to_string(),
             }));
         }
@@ -214,19 +214,19 @@ impl<'a> Telling<'a> {
     }
 
     /// Every event of one thing, the newest first.
-    fn said_of(&self, said: &History<'_>) -> Result<Vec<Doing>> {
+    fn said_of(&self, said: &History<'_>) -> Result<Vec<HistoryEntry>> {
         let events: Vec<(&Event, bool)> = said.events().collect();
-        let mut doings = Vec::new();
+        let mut recent_changes = Vec::new();
         for (at, (event, stands)) in events.iter().enumerate().filter(|(_, (event, _))| event.kind != Kind::RETRACT) {
-            let taken_back = !stands;
+            let is_undone = !stands;
             let fields = event.body.iter().filter(|(name, value)| *name != SEEN && (!value.is_null() || at > 0));
             let title = fields.map(|(name, value)| self.field(name, value)).collect::<Result<Vec<_>>>()?.join("; ");
             let mut later = events[at + 1..].iter().filter(|(later, stands)| {
                 *stands && event.body.keys().any(|name| name != SEEN && later.body.contains_key(name))
             });
             let restored = said.restored().iter().find(|restored| restored.made == event.id());
-            let detail = match (taken_back, later.next_back(), restored) {
-                (true, ..) => format!("{}, taken back", self.when_and_where(event)),
+            let detail = match (is_undone, later.next_back(), restored) {
+                (true, ..) => format!("{}, undone", self.when_and_where(event)),
                 (false, Some((later, _)), _) => {
                     format!("{}, set anew on {}", self.when_and_where(event), called(&self.devices, later.device))
                 }
@@ -240,28 +240,28 @@ impl<'a> Telling<'a> {
             };
             let undo = Undo::of(event.device, event.seq, event.seq);
             let can_turn = event.device == self.own && at > 0;
-            doings.push(Doing {
+            recent_changes.push(HistoryEntry {
                 title,
                 detail,
                 token: if can_turn { undo_token(undo) } else { String::new() },
-                taken_back,
+                is_undone,
                 thing: event.entity.to_string(),
             });
         }
-        doings.reverse();
-        Ok(doings)
+        recent_changes.reverse();
+        Ok(recent_changes)
     }
 
     /// What a thing is called: "Glaze: Ash white".
     fn title(&self, kind: &Kind, id: Uuid) -> Result<String> {
-        let Some((word, name)) = self.named(kind, id)? else { return Ok("Something a newer laydown keeps".to_owned()) };
+        let Some((word, name)) = self.named(kind, id)? else { return Ok("Something from a newer version".to_owned()) };
         Ok(match name {
             Some(name) => format!("{}: {}", sentence_case(word), visible(&name)),
             None => sentence_case(word),
         })
     }
 
-    /// The word for a kind and the name of one; no name where it is taken back, no word for what is not known here.
+    /// The word for a kind and the name of one; no name where it is undone, no word for what is not known here.
     fn named(&self, kind: &Kind, id: Uuid) -> Result<Option<(&'static str, Option<String>)>> {
         let conn = self.conn;
         Ok(Some(match kind.name() {
@@ -287,7 +287,7 @@ impl<'a> Telling<'a> {
         }))
     }
 
-    /// The name of a thing, also of one that is taken back: by the last that was said of it.
+    /// The name of a thing, also of one that is undone: by the last that was said of it.
     fn name_of<E: Entity>(&self, id: Uuid, name: impl FnOnce(E) -> Result<String>) -> Result<Option<String>> {
         let said = || -> Result<Option<E>> {
             let mut events = events_of(self.conn, id)?;

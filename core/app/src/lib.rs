@@ -4,72 +4,73 @@
 //! Everything a potter reads is made here, in the potter's units; a shell only lays it out.
 //! The time is passed in with every call, so that nothing below the shell looks at a clock.
 
-mod agree;
+mod archive;
 mod backup;
 mod buckets;
 mod coat;
+mod date_text;
 mod devices;
-mod facts;
+mod editor;
+mod evidence;
 mod findings;
 mod folder;
+mod form_geometry;
 mod history;
-mod house;
 mod import;
 mod kiln;
 mod lists;
-mod meeting;
-mod remembered;
-mod rows;
+mod local_settings;
 pub mod sample;
-mod shapes;
-mod sheet;
+mod setup;
 mod sizes;
+mod sync;
+mod sync_now;
 mod weigh;
-mod words;
 
 use std::path::{Path, PathBuf};
 
 use parking_lot::Mutex;
 
-use facts::{preference, style};
+use evidence::{preference, style};
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SlurryError;
 use laydown_domain::units::UnitError;
-use laydown_store::backup::{BackupError, Reach};
+use laydown_store::backup::{BackupError, VersionVector};
 use laydown_store::entity;
 use laydown_store::journal::{Ids, RandomIds};
-use laydown_store::{Kept as Stored, Store, StoreError, Transaction, Undo, recover_here};
+use laydown_store::{Committed, Store, StoreError, Transaction, Undo, recover_here};
 
-pub use agree::{How, SoFar, agree};
 pub use backup::{BackupTask, BackupTrouble, BackupView, Export, Rhythm};
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
+pub use date_text::Now;
 pub use devices::DevicesView;
+pub use editor::{
+    Drawing, EditorEntry, EditorField, EditorKind, EditorView, FieldKind, Grip, Ink, Item, Point, Redrawn, Shape, Spot,
+    Touch, Value,
+};
 pub use findings::{
     AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, FindingsView, GlazeFindingsView, LegendEntry, Mark, Stroke,
     WindowView,
 };
-pub use folder::{Folder, FolderEntry, FolderError, Stop, Watch, folder_at};
-pub use history::{Doing, HistoryView};
-pub use house::{CautionView, HouseView, Section};
+pub use folder::{Folder, FolderEntry, FolderError, ProgressListener, Stop, folder_at};
+pub use history::{HistoryEntry, HistoryView};
 pub use import::ImportView;
 pub use kiln::{
-    Choice, CompareLine, CompareView, ContactSheetView, ContactTile, FaultChip, Filter, FiringState, FiringView,
-    KilnView, Look, LookView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView, Tick, WaitingRow, ZoneQuestion,
+    Assessment, AssessmentView, ChecklistItem, Choice, CompareLine, CompareView, ContactSheetView, ContactTile,
+    FaultChip, Filter, FiringState, FiringView, KilnView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView,
+    WaitingRow, ZoneQuestion,
 };
-pub use meeting::{Meeting, MeetingAt, MeetingFailure, MeetingPlace, MeetingView};
-pub use sheet::{
-    Drawing, FieldKind, Grip, Ink, Item, Point, Redrawn, Shape, SheetEntry, SheetField, SheetKind, SheetView, Spot,
-    Touch, Value,
-};
+pub use setup::{CautionView, Section, SetupView};
 pub use sizes::{SizeRow, SizesView};
+pub use sync::{SyncConfig, SyncFailure, SyncLocation, SyncReport, SyncView};
+pub use sync_now::{SyncProgress, SyncRequest, sync_now};
 pub use weigh::{
-    Field, Gauge, Missing, NextCoat, RecentCoat, Refusal, TargetView, VerdictView, Way, WeighEntry, WeighField,
-    WeighView,
+    Field, FieldError, Gauge, NextCoat, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField,
+    WeighMode, WeighView,
 };
-pub use words::Now;
 
 uniffi::setup_scaffolding!();
 
@@ -175,20 +176,20 @@ impl Note {
 
 /// The answer to a command: what was kept and how to take it back.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
-pub struct Kept {
+pub struct CommandResult {
     /// The id of what was kept.
     pub id: String,
     /// What happened, in one short sentence.
     pub sentence: String,
-    /// Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
+    /// Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to undo.
     pub undo: String,
     /// The coats that may follow on the same piece, each ready to weigh.
     pub next: Vec<NextCoat>,
 }
 
-impl Kept {
-    fn new(id: String, sentence: impl Into<String>, undo: Undo) -> Kept {
-        Kept { id, sentence: sentence.into(), undo: undo_token(undo), next: Vec::new() }
+impl CommandResult {
+    fn new(id: String, sentence: impl Into<String>, undo: Undo) -> CommandResult {
+        CommandResult { id, sentence: sentence.into(), undo: undo_token(undo), next: Vec::new() }
     }
 }
 
@@ -264,7 +265,7 @@ pub enum StudioError {
         /// What to do.
         sentence: String,
     },
-    /// The place where the phones meet did not do what was asked of it.
+    /// The place the sync location did not do what was asked of it.
     #[error("{sentence}")]
     Elsewhere {
         /// What to do.
@@ -338,7 +339,7 @@ pub type Result<T, E = StudioError> = std::result::Result<T, E>;
 pub struct Studio {
     store: Store,
     /// How far the backup goes that was written last, until the app is ended.
-    last_backup_made: Mutex<Option<Reach>>,
+    last_backup_made: Mutex<Option<VersionVector>>,
 }
 
 #[uniffi::export]
@@ -370,15 +371,15 @@ impl Studio {
         Ok(studio)
     }
 
-    /// Takes back the command that answered with `token`; the answer's own token does it again.
+    /// Undoes the command that answered with `token`; the answer's own token does it again.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
-    pub fn undo(&self, now: Now, token: &str) -> Result<Kept> {
-        let nothing = || StudioError::refused("", "There is nothing to take back: it does not stand any more.");
+    /// [`StudioError::Refused`] when the token is not one of this studio's, or all of that is undone already.
+    pub fn undo(&self, now: Now, token: &str) -> Result<CommandResult> {
+        let nothing = || StudioError::refused("", "Nothing to undo.");
         let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.store.undo(now.unix_ms, undo)?;
-        if done.undo.is_empty() { Err(nothing()) } else { Ok(Kept::new(String::new(), "Taken back.", done.undo)) }
+        if done.undo.is_empty() { Err(nothing()) } else { Ok(CommandResult::new(String::new(), "Undone.", done.undo)) }
     }
 
     /// What the shell itself acts on: whether it speaks and ticks.
@@ -418,7 +419,7 @@ impl Studio {
         &self.store
     }
 
-    fn command<T>(&self, now: Now, act: impl FnOnce(&mut Transaction<'_>) -> Result<T>) -> Result<Stored<T>> {
+    fn command<T>(&self, now: Now, act: impl FnOnce(&mut Transaction<'_>) -> Result<T>) -> Result<Committed<T>> {
         self.store.transact(now.unix_ms, act)
     }
 }

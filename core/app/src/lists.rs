@@ -2,9 +2,9 @@
 
 use rusqlite::Connection;
 
-use super::facts::{latest_sg, usable};
-use super::rows::{found, in_use};
-use super::shapes::shape;
+use super::archive::{found, in_use};
+use super::evidence::{latest_sg, usable};
+use super::form_geometry::shape;
 use super::{Now, Point, Result, Row};
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::units::{Grams, Style};

@@ -2,7 +2,7 @@
 //! is being loaded.
 //! It is made through the same commands as a potter's own.
 
-use crate::{Look, Now, Result, SheetEntry, SheetKind, Studio, StudioError, Value, WeighEntry};
+use crate::{Assessment, EditorEntry, EditorKind, Now, Result, Studio, StudioError, Value, WeighEntry};
 use laydown_domain::form::ZoneKind;
 
 const DAY_MS: i64 = 86_400_000;
@@ -38,7 +38,7 @@ const FORMS: [&[(&str, &str)]; 3] = [
 
 /// Name, shrinkage to bisque and to the glaze firing, density of the bisque.
 const BODY: [(&str, &str); 4] =
-    [("name", "White stoneware"), ("to_bisque", "6 %"), ("to_fired", "12 %"), ("bisque_density", "1.85")];
+    [("name", "White stoneware"), ("to_bisque", "6%"), ("to_fired", "12%"), ("bisque_density", "1.85")];
 
 const GLAZES: [(&str, &str, &str); 2] = [("Ash white", "medium", "1.45"), ("Iron red", "high", "1.48")];
 
@@ -84,27 +84,27 @@ const ROW: [f64; 7] = [-0.24, -0.16, -0.09, 0.0, 0.08, 0.15, 0.23];
 /// Those of the commands it gives.
 pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
     let began = now.at(now.unix_ms - 30 * DAY_MS);
-    keep(studio, began, SheetKind::Body, "", &BODY)?;
+    save(studio, began, EditorKind::Body, "", &BODY)?;
     let forms =
-        FORMS.iter().map(|values| keep(studio, began, SheetKind::Form, "", values)).collect::<Result<Vec<_>>>()?;
+        FORMS.iter().map(|values| save(studio, began, EditorKind::Form, "", values)).collect::<Result<Vec<_>>>()?;
     for (name, sensitivity, specific_gravity) in GLAZES {
         let values = [("name", name), ("sensitivity", sensitivity), ("specific_gravity", specific_gravity)];
-        keep(studio, began, SheetKind::Glaze, "", &values)?;
+        save(studio, began, EditorKind::Glaze, "", &values)?;
     }
-    keep(studio, began, SheetKind::Scale, "", &[("name", "Bench scale"), ("capacity", "2000 g"), ("step", "0.1 g")])?;
-    keep(
+    save(studio, began, EditorKind::Scale, "", &[("name", "Bench scale"), ("capacity", "2000 g"), ("step", "0.1 g")])?;
+    save(
         studio,
         began,
-        SheetKind::Vessel,
+        EditorKind::Vessel,
         "",
         &[("name", "Jam jar"), ("empty", "186.4 g"), ("with_water", "498.2 g")],
     )?;
     let buckets = buckets(studio, began)?;
 
-    let kiln = keep(studio, began, SheetKind::Kiln, "", &KILN)?;
+    let kiln = save(studio, began, EditorKind::Kiln, "", &KILN)?;
 
     let mut stray = STRAY.iter().cycle();
-    let mut kept = 0;
+    let mut saved = 0;
     let mut unfired: Vec<(String, f64)> = Vec::new();
     let mut firings = FIRINGS.iter().peekable();
     for day in &DAYS {
@@ -114,7 +114,7 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
         }
         let mut at = now.at(now.unix_ms - day.days_ago * DAY_MS - 90 * MINUTE_MS);
         let bucket = &buckets[day.glaze];
-        keep(studio, at, SheetKind::Check, bucket, &[("way", "typed"), ("typed", day.specific_gravity)])?;
+        save(studio, at, EditorKind::Check, bucket, &[("way", "typed"), ("typed", day.specific_gravity)])?;
         for (form, pieces) in day.pieces {
             for piece in 0..*pieces {
                 at = at.at(at.unix_ms + 2 * MINUTE_MS);
@@ -128,13 +128,13 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
                 let off = if day.row { ROW.get(piece as usize) } else { stray.next() };
                 let off = off.copied().unwrap_or_default();
                 let poured = aim * (1.0 + off);
-                let coat = studio.keep(at, WeighEntry { net: format!("{poured:.1}"), ..entry })?;
+                let coat = studio.save(at, WeighEntry { net: format!("{poured:.1}"), ..entry })?;
                 // The potter takes the third piece of a form's first run as the one to compare with.
-                if piece == 2 && kept < 20 && !day.row {
+                if piece == 2 && saved < 20 && !day.row {
                     studio.set_control(at, &coat.id, true)?;
                 }
                 unfired.push((studio.coat(at, &coat.id)?.piece, off));
-                kept += 1;
+                saved += 1;
             }
         }
     }
@@ -142,15 +142,15 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
     let waiting = studio.firing(now, &loading)?.waiting;
     let some: Vec<String> = waiting.into_iter().flat_map(|row| row.pieces).take(5).collect();
     studio.load(now, &loading, &some, 0)?;
-    Ok(kept)
+    Ok(saved)
 }
 
 fn begin(studio: &Studio, at: Now, kiln: &str) -> Result<String> {
     let program = "100 an hour to 600, 150 to the end, hold 10 minutes";
-    keep(
+    save(
         studio,
         at,
-        SheetKind::Firing,
+        EditorKind::Firing,
         "",
         &[("kiln", kiln), ("cone", "6"), ("witnesses", "one"), ("program", program)],
     )
@@ -163,8 +163,8 @@ fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, 
     studio.advance(at, &firing)?;
     let values = [("top", fired.top), ("hours", fired.hours), ("witness", fired.witness)];
     let values = values.map(|(key, text)| Value { key: key.to_owned(), text: text.to_owned() }).to_vec();
-    let entry = SheetEntry { kind: SheetKind::Firing, id: firing.clone(), subject: String::new(), values };
-    studio.keep_sheet(at, &entry)?;
+    let entry = EditorEntry { kind: EditorKind::Firing, id: firing.clone(), subject: String::new(), values };
+    studio.save_record(at, &entry)?;
     let unloaded = at.at(at.unix_ms + DAY_MS);
     for ((piece, off), seen) in pieces.iter().zip(SEEN.iter().cycle()) {
         let (thickness, stars) = match off + seen {
@@ -173,21 +173,21 @@ fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, 
             off if off.abs() < 0.025 => ("right", 5),
             _ => ("right", 4),
         };
-        let inside = Look::Thickness { zone: "inside".to_owned(), thickness: thickness.to_owned() };
-        studio.look(unloaded, &firing, piece, &inside)?;
+        let inside = Assessment::Thickness { zone: "inside".to_owned(), thickness: thickness.to_owned() };
+        studio.assess(unloaded, &firing, piece, &inside)?;
         if thickness == "thick" {
-            studio.look(unloaded, &firing, piece, &Look::Fault { fault: "running".to_owned(), on: true })?;
+            studio.assess(unloaded, &firing, piece, &Assessment::Fault { fault: "running".to_owned(), on: true })?;
         }
-        studio.look(unloaded, &firing, piece, &Look::Liking { stars })?;
+        studio.assess(unloaded, &firing, piece, &Assessment::Liking { stars })?;
     }
     studio.advance(unloaded, &firing)?;
     Ok(())
 }
 
-fn keep(studio: &Studio, at: Now, kind: SheetKind, subject: &str, values: &[(&str, &str)]) -> Result<String> {
+fn save(studio: &Studio, at: Now, kind: EditorKind, subject: &str, values: &[(&str, &str)]) -> Result<String> {
     let values = values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect();
-    let entry = SheetEntry { kind, id: String::new(), subject: subject.to_owned(), values };
-    Ok(studio.keep_sheet(at, &entry)?.id)
+    let entry = EditorEntry { kind, id: String::new(), subject: subject.to_owned(), values };
+    Ok(studio.save_record(at, &entry)?.id)
 }
 
 /// The glazes' first buckets, in the order of [`GLAZES`].

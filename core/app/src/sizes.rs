@@ -3,13 +3,13 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::facts::{
+use super::archive::{found, in_use};
+use super::evidence::{
     Pieces, code, finest_step, latest_sg, parse_id, powder_density, sensitivity, sg_reading, style, usable,
 };
-use super::house::known_amounts;
+use super::form_geometry::shape;
 use super::lists::outline;
-use super::rows::{found, in_use};
-use super::shapes::shape;
+use super::setup::known_amounts;
 use super::{Now, Point, Result, Row, Studio};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Control, Evidence, Job, carry_over, target};
@@ -60,7 +60,7 @@ impl Studio {
             let Some(row) = rows.get_mut(place) else {
                 return Ok(SizesView {
                     known: rows,
-                    intro: "Nothing is known to be right yet. Mark a coat you like as a control piece, or add an amount you know in Studio.".to_owned(),
+                    intro: "No amount is known to be right yet. Mark a coat you like as a control piece, or add an amount you know in Studio.".to_owned(),
                     sizes: Vec::new(),
                 });
             };

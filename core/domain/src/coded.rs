@@ -1,6 +1,6 @@
 //! Closed lists of trade terms: each has a name for people and a code that is stored and never changes.
 
-use crate::repeated::repeated;
+use crate::truncate::truncate;
 
 /// A stored code that this version does not know.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -15,7 +15,7 @@ pub struct UnknownCode {
 impl UnknownCode {
     /// For a code that is on no list of `what`.
     pub fn new(what: &'static str, code: &str) -> UnknownCode {
-        UnknownCode { what, code: repeated(code, LONGEST) }
+        UnknownCode { what, code: truncate(code, LONGEST) }
     }
 }
 

@@ -3,7 +3,7 @@
 //! Nothing here knows a database, a clock, chance, a file or the generator: the time and new ids are passed in.
 
 pub mod coded;
-pub mod repeated;
+pub mod truncate;
 
 pub mod caution;
 pub mod coat;
@@ -11,7 +11,7 @@ pub mod decode;
 pub mod form;
 pub mod glaze;
 pub mod kiln;
-pub mod learn;
+pub mod learning;
 pub mod units;
 pub mod visible;
 

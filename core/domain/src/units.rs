@@ -166,7 +166,7 @@ impl SpecificGravity {
     /// A dipping glaze as usually mixed. Common practice, no source.
     pub const USUAL: Self = Self(1.45);
 
-    /// Thinnest slurry accepted: under it next to no glaze is in the water, and what is reckoned from it has no meaning.
+    /// Thinnest slurry accepted: under it next to no glaze is in the water, and what is calculated from it has no meaning.
     /// Common practice, no source.
     pub const LIGHTEST: f64 = 1.02;
 
@@ -419,7 +419,7 @@ mod tests {
     use proptest::prelude::*;
 
     #[test]
-    fn storage_keeps_whole_numbers_both_ways() {
+    fn storage_saves_whole_numbers_both_ways() {
         assert_eq!(Grams::new(19.4).milligrams(), 19_400);
         assert_eq!(Grams::from_milligrams(19_400), Grams::new(19.4));
         assert_eq!(Millilitres::new(250.0).microlitres(), 250_000);

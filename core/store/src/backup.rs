@@ -25,15 +25,15 @@ use zip::write::{SimpleFileOptions, ZipWriter};
 use zip::{CompressionMethod, ZipArchive};
 
 use super::error::StoreError;
-use super::lines::{self, SummedRead, each_lot, read_lines};
+use super::jsonl::{self, SummedRead, each_lot, read_lines};
 use super::photos::{
-    Developed, MOST_BYTES, PICTURE, PREVIEW_ENDING, hex, is_name, pixels, seems_whole, sha256_of, verified,
+    MOST_BYTES, PICTURE, PREVIEW_ENDING, PreparedPhoto, hex, is_name, pixels, seems_whole, sha256_of, verified,
 };
 use super::transaction::{devices, next_events};
 use super::whole_file::write_whole_file;
 use super::{Ingested, Store, open, query};
 use crate::journal::{DeviceId, Event};
-use laydown_domain::repeated::repeated;
+use laydown_domain::truncate::truncate;
 
 /// Events in one file of the journal.
 pub(super) const EVENTS_A_FILE: i64 = 5_000;
@@ -63,7 +63,7 @@ const MANIFEST: &str = "manifest.json";
 const README: &str = "\
 This is a backup of a laydown studio: how much glaze went on which piece, and what came out of the kiln.
 
-laydown takes it in again: Studio, Backup, Take in a backup. What is there already is not taken in twice.
+laydown restores it: Studio, Backup, Restore a backup. Nothing is added twice.
 
 Without laydown:
 - tables/*.csv open in any spreadsheet: UTF-8 with a byte order mark, commas between the cells. Numbers have a point,
@@ -75,7 +75,10 @@ Without laydown:
   device is a UUID, seq counts that device's events from 1, clock is milliseconds since 1970 UTC times 65536 plus a
   counter, entity is the UUID of the thing it is about, kind says what sort of thing, and body holds the fields it sets.
   Put the events of all devices into the order of clock, device, seq; for each entity, later fields replace earlier ones.
-  An event of the kind \"retract\" takes back the event whose device and seq its body names. Quantities are whole numbers; the unit ends the
+  Whatever the clocks say, an event follows the earlier ones of its device, the one it retracts, and those that it has seen:
+  its body may give the last seq of each other device under \"seen\".
+  An event of the kind \"retract\" undoes the event whose device and seq its body names. Where that one made a thing whole, the
+  retraction does not count while an edit stands that it had not seen. Quantities are whole numbers; the unit ends the
   field's name: mg, ul, um, mm2, mc (thousandths of a degree C), e3 to e5 (thousandths to hundred-thousandths).
 - manifest.json has the SHA-256 of every file.
 ";
@@ -93,7 +96,7 @@ pub struct Contents {
 
 /// What came of taking one in.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct TakenIn {
+pub struct RestoreReport {
     /// What it held.
     pub held: Contents,
     /// What of that was new here.
@@ -105,7 +108,7 @@ pub struct TakenIn {
 }
 
 /// The number of the last event of each device.
-pub type Reach = BTreeMap<DeviceId, i64>;
+pub type VersionVector = BTreeMap<DeviceId, i64>;
 
 /// A backup that was read through and found whole.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -113,7 +116,7 @@ pub struct Checked {
     /// What it holds.
     pub contents: Contents,
     /// How far its journal goes.
-    pub reach: Reach,
+    pub version_vector: VersionVector,
 }
 
 /// Why a backup cannot be used. The display is the sentence the potter reads. Nothing was taken in.
@@ -121,21 +124,21 @@ pub struct Checked {
 #[non_exhaustive]
 pub enum BackupError {
     /// Another kind of file.
-    #[error("This file is no backup of laydown's. Choose another.")]
+    #[error("This file is not a laydown backup. Choose another.")]
     NotABackup,
     /// There is no such file.
-    #[error("This file is not there any more. Choose it again.")]
+    #[error("File not found. Choose it again.")]
     Gone,
     /// The system does not let it be read.
     #[error("This file cannot be read. Copy it onto the phone, then choose it there.")]
     Unreadable,
     /// Made by a newer program.
-    #[error("This backup was made by a newer laydown. Update the app, then take it in.")]
+    #[error("This backup was made by a newer version. Update laydown, then restore it.")]
     Newer,
     /// Something in it is not what it was.
     #[error(
-        "This backup is damaged: “{}” is not as it was written. Nothing was taken in. Use another backup.",
-        repeated(file, LONGEST_NAME)
+        "This backup is damaged: “{}” is not as it was written. Nothing was restored. Use another backup.",
+        truncate(file, LONGEST_NAME)
     )]
     Damaged {
         /// The file within it.
@@ -145,7 +148,7 @@ pub enum BackupError {
     #[error("This copy lacks some of what this studio has. Your data is safe on this phone. Make the backup again.")]
     Behind,
     /// A journal of JSON lines is not what it was.
-    #[error("This journal is damaged: it is not as it was written. Nothing was taken in. Use another file.")]
+    #[error("This journal is damaged: it is not as it was written. Nothing was restored. Use another file.")]
     DamagedJournal,
     /// It broke off on the way.
     #[error(
@@ -229,7 +232,7 @@ impl Store {
     /// # Errors
     /// When it cannot be written; then it is not there.
     pub fn write_journal(&self, into: &Path) -> Result<u64, StoreError> {
-        self.write_whole(into, lines::write)
+        self.write_whole(into, jsonl::write)
     }
 
     /// A file that is there whole or not at all, made of the studio of one moment.
@@ -282,24 +285,24 @@ impl Store {
     ///
     /// # Errors
     /// When it is no backup, damaged or newer, contradicts what is here, or cannot be kept.
-    pub fn take_in(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
-        if lines::is_journal(&mut open_file(from)?)? {
-            self.take_in_lines(now_ms, from)
+    pub fn restore(&self, now_ms: i64, from: &Path) -> Result<RestoreReport, BackupError> {
+        if jsonl::is_journal(&mut open_file(from)?)? {
+            self.restore_lines(now_ms, from)
         } else {
-            self.take_in_zip(now_ms, from)
+            self.restore_zip(now_ms, from)
         }
     }
 
-    fn take_in_lines(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
+    fn restore_lines(&self, now_ms: i64, from: &Path) -> Result<RestoreReport, BackupError> {
         let events = read_lines(open_file(from)?, |_| Ok(()))?;
         let mut refused = Ingested::default();
         let read = read_lines(open_file(from)?, |events| Ok(self.merge_into(now_ms, events, &mut refused)?));
         read.map_err(|error| error.after(&refused))?;
         let of = |events| Contents { events, ..Contents::default() };
-        Ok(TakenIn { held: of(events), new: of(refused.new as u64), refused, photos_refused: Vec::new() })
+        Ok(RestoreReport { held: of(events), new: of(refused.new as u64), refused, photos_refused: Vec::new() })
     }
 
-    fn take_in_zip(&self, now_ms: i64, from: &Path) -> Result<TakenIn, BackupError> {
+    fn restore_zip(&self, now_ms: i64, from: &Path) -> Result<RestoreReport, BackupError> {
         let mut zip = Unpacking::open(from)?;
         let held = zip.check()?.contents;
         let mut new = Contents::default();
@@ -323,10 +326,10 @@ impl Store {
             zip.events(&name, |events| Ok(self.merge_into(now_ms, events, &mut refused)?)).map(drop)
         });
         // Also after an error, so that no photograph stays behind whose record did not come.
-        self.settle_photos()?;
+        self.commit_staged_photos()?;
         taken_in.map_err(|error| error.after(&refused))?;
         new.events = refused.new as u64;
-        Ok(TakenIn { held, new, refused, photos_refused })
+        Ok(RestoreReport { held, new, refused, photos_refused })
     }
 }
 
@@ -342,13 +345,13 @@ pub fn check_backup(file: &Path) -> Result<Checked, BackupError> {
 ///
 /// # Errors
 /// Only when the file cannot be read.
-pub fn reach(conn: &Connection) -> Result<Reach, StoreError> {
+pub fn version_vector(conn: &Connection) -> Result<VersionVector, StoreError> {
     Ok(devices(conn)?.into_iter().filter(|(_, last)| *last > 0).collect())
 }
 
 /// Whether what goes so far goes at least as far as `other`.
-pub fn covers(reach: &Reach, other: &Reach) -> bool {
-    other.iter().all(|(device, last)| reach.get(device).is_some_and(|reached| reached >= last))
+pub fn covers(version_vector: &VersionVector, other: &VersionVector) -> bool {
+    other.iter().all(|(device, last)| version_vector.get(device).is_some_and(|reached| reached >= last))
 }
 
 fn open_file(path: &Path) -> Result<File, BackupError> {
@@ -539,20 +542,20 @@ impl Unpacking {
     fn events(
         &mut self,
         name: &str,
-        mut lot: impl FnMut(&[Event]) -> Result<(), BackupError>,
+        mut batch: impl FnMut(&[Event]) -> Result<(), BackupError>,
     ) -> Result<u64, BackupError> {
         let damaged = || BackupError::Damaged { file: name.to_owned() };
         self.unpack(name, |mut file, left| {
             each_lot(&mut file, &damaged, |events| {
                 left.events = left.events.checked_sub(events.len() as u64).ok_or_else(damaged)?;
-                lot(events)
+                batch(events)
             })
         })
     }
 
     /// The photograph of this name; `None` where it is no picture, or another. Its preview is made here again, since nobody
     /// vouches for the one in the zip.
-    fn photograph(&mut self, sha256: &str) -> Result<Option<Developed>, BackupError> {
+    fn photograph(&mut self, sha256: &str) -> Result<Option<PreparedPhoto>, BackupError> {
         let picture = self.read(&photo(sha256, PICTURE), MOST_BYTES as u64)?;
         let Some(left) = pixels(&picture).ok().and_then(|pixels| self.left.pixels.checked_sub(pixels)) else {
             return Ok(None);
@@ -566,12 +569,12 @@ impl Unpacking {
         self.allow();
         let names: Vec<String> = self.manifest.sha256.keys().cloned().collect();
         let mut events = 0;
-        let mut reach = Reach::new();
+        let mut version_vector = VersionVector::new();
         for name in names {
             if name.starts_with("journal/") {
                 events += self.events(&name, |events| {
                     for event in events {
-                        let last = reach.entry(event.device).or_default();
+                        let last = version_vector.entry(event.device).or_default();
                         *last = event.seq.max(*last);
                     }
                     Ok(())
@@ -588,7 +591,7 @@ impl Unpacking {
         }
         let contents = Contents { events, photos: self.photo_names().len() as u64, ..self.manifest.contents };
         if contents == self.manifest.contents {
-            Ok(Checked { contents, reach })
+            Ok(Checked { contents, version_vector })
         } else {
             Err(BackupError::Damaged { file: MANIFEST.to_owned() })
         }

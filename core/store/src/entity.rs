@@ -18,7 +18,7 @@ use uuid::Uuid;
 
 use super::domain::Held;
 use super::error::StoreError;
-use super::packed::Words;
+use super::packed::StringDictionary;
 use crate::journal::{self, Kind, State};
 use laydown_domain::visible::visible;
 
@@ -29,7 +29,7 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     /// Its fields, which are also its columns beside `id`.
     const FIELDS: &'static [&'static str];
     /// Whether the number of a word lies in a column, of `id` and the fields in order.
-    const IS_WORD: &'static [bool];
+    const IS_INTERNED: &'static [bool];
     /// Reads rows; what picks and orders them is to be added.
     const SELECT: &'static str;
     /// Writes its row, given the id and the fields in order.
@@ -46,7 +46,7 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     /// The row: id, then the fields in order.
     fn row(&self) -> Vec<&dyn ToSql>;
     /// Reads a row that [`Entity::SELECT`] gave.
-    fn from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<Self, StoreError>;
+    fn from_row(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>) -> Result<Self, StoreError>;
 
     /// Those that `which` picks (what follows `FROM`: joins, `WHERE`, `ORDER BY`), in its order.
     fn select(conn: &Connection, which: &str, params: impl Params) -> Result<Vec<Self>, StoreError> {
@@ -67,9 +67,9 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
     ) -> Result<(), StoreError> {
         let mut select = conn.prepare_cached(&[Self::SELECT, which].concat())?;
         let mut rows = select.query(params)?;
-        let mut words = Words::default();
+        let mut strings = StringDictionary::default();
         while let Some(row) = rows.next()? {
-            work(Self::from_row(conn, &mut words, row)?)?;
+            work(Self::from_row(conn, &mut strings, row)?)?;
         }
         Ok(())
     }
@@ -120,13 +120,13 @@ pub trait Entity: Sized + Serialize + DeserializeOwned {
 pub(super) struct Table {
     pub kind: Kind,
     pub fields: &'static [&'static str],
-    /// As [`Entity::IS_WORD`].
-    pub is_word: &'static [bool],
+    /// As [`Entity::IS_INTERNED`].
+    pub is_interned: &'static [bool],
     /// As [`Entity::can_be`].
     pub can_be: fn(&str, &Value) -> bool,
     /// Whether fields are all that a row needs.
     pub is_whole: fn(&journal::Body) -> bool,
-    project: fn(&Connection, &mut Words, Uuid, Option<&State>) -> Result<(), StoreError>,
+    project: fn(&Connection, &mut StringDictionary, Uuid, Option<&State>) -> Result<(), StoreError>,
 }
 
 impl Table {
@@ -134,7 +134,7 @@ impl Table {
         Table {
             kind: E::KIND,
             fields: E::FIELDS,
-            is_word: E::IS_WORD,
+            is_interned: E::IS_INTERNED,
             can_be: E::can_be,
             is_whole: |fields| E::deserialize(fields).is_ok(),
             project: project::<E>,
@@ -150,30 +150,39 @@ impl Table {
     pub fn project(
         &self,
         conn: &Connection,
-        words: &mut Words,
+        strings: &mut StringDictionary,
         id: Uuid,
         state: Option<&State>,
     ) -> Result<(), StoreError> {
-        (self.project)(conn, words, id, state)
+        (self.project)(conn, strings, id, state)
     }
 }
 
-fn project<E: Entity>(conn: &Connection, words: &mut Words, id: Uuid, state: Option<&State>) -> Result<(), StoreError> {
+fn project<E: Entity>(
+    conn: &Connection,
+    strings: &mut StringDictionary,
+    id: Uuid,
+    state: Option<&State>,
+) -> Result<(), StoreError> {
     let Some(entity) = state.and_then(|state| E::from_state(id, state)) else {
         conn.prepare_cached(E::DELETE)?.execute([id])?;
         return Ok(());
     };
-    let mut row = Vec::with_capacity(E::IS_WORD.len());
-    for (value, is_word) in entity.row().into_iter().zip(E::IS_WORD) {
+    let mut row = Vec::with_capacity(E::IS_INTERNED.len());
+    for (value, is_interned) in entity.row().into_iter().zip(E::IS_INTERNED) {
         let value = value.to_sql()?;
-        row.push(if *is_word { numbered(conn, words, value)? } else { value });
+        row.push(if *is_interned { numbered(conn, strings, value)? } else { value });
     }
     conn.prepare_cached(E::UPSERT)?.execute(params_from_iter(row))?;
     Ok(())
 }
 
 /// The number of the word that a code or an id is.
-fn numbered<'a>(conn: &Connection, words: &mut Words, value: ToSqlOutput<'a>) -> Result<ToSqlOutput<'a>, StoreError> {
+fn numbered<'a>(
+    conn: &Connection,
+    strings: &mut StringDictionary,
+    value: ToSqlOutput<'a>,
+) -> Result<ToSqlOutput<'a>, StoreError> {
     let said = match &value {
         ToSqlOutput::Borrowed(said) => *said,
         ToSqlOutput::Owned(said) => said.into(),
@@ -183,22 +192,22 @@ fn numbered<'a>(conn: &Connection, words: &mut Words, value: ToSqlOutput<'a>) ->
         ValueRef::Null => return Ok(value),
         ValueRef::Blob(_) => {
             let id = Uuid::column_result(said).map_err(rusqlite::Error::from)?;
-            words.number(conn, id.hyphenated().encode_lower(&mut Uuid::encode_buffer()))?
+            strings.number(conn, id.hyphenated().encode_lower(&mut Uuid::encode_buffer()))?
         }
-        _ => words.number(conn, said.as_str().map_err(rusqlite::Error::from)?)?,
+        _ => strings.number(conn, said.as_str().map_err(rusqlite::Error::from)?)?,
     };
     Ok(number.into())
 }
 
 /// The code or the id whose number lies at `place` in a row.
-pub(super) fn spelt<T: FromStr>(
+pub(super) fn decode<T: FromStr>(
     conn: &Connection,
-    words: &mut Words,
+    strings: &mut StringDictionary,
     row: &Row<'_>,
     place: usize,
 ) -> Result<T, StoreError> {
     let number = row.get(place)?;
-    let text = words.text(conn, number)?;
+    let text = strings.text(conn, number)?;
     text.parse().map_err(|_| StoreError::Damaged { details: format!("word {number} is not what its column says") })
 }
 
@@ -245,7 +254,7 @@ fn shown(value: &Value) -> Value {
     }
 }
 
-macro_rules! is_word {
+macro_rules! is_interned {
     () => {
         false
     };
@@ -256,11 +265,11 @@ macro_rules! is_word {
 
 /// A field of a row.
 macro_rules! field {
-    ($conn:ident, $words:ident, $row:ident, $place:expr) => {
+    ($conn:ident, $strings:ident, $row:ident, $place:expr) => {
         Shown::shown($row.get::<usize, _>($place)?)
     };
-    ($conn:ident, $words:ident, $row:ident, $place:expr, word) => {
-        Shown::shown(spelt($conn, $words, $row, $place)?)
+    ($conn:ident, $strings:ident, $row:ident, $place:expr, word) => {
+        Shown::shown(decode($conn, $strings, $row, $place)?)
     };
 }
 
@@ -281,7 +290,7 @@ macro_rules! entities {
             impl Entity for $name {
                 const KIND: Kind = Kind::of($kind);
                 const FIELDS: &'static [&'static str] = &[$(stringify!($field)),*];
-                const IS_WORD: &'static [bool] = &[false, $(is_word!($($how)?)),*];
+                const IS_INTERNED: &'static [bool] = &[false, $(is_interned!($($how)?)),*];
                 const SELECT: &'static str = concat!("SELECT \"", $kind, "\".* FROM \"", $kind, "\" ");
                 const UPSERT: &'static str = concat!(
                     "INSERT OR REPLACE INTO \"", $kind, "\" (id", $(", ", stringify!($field),)*
@@ -309,13 +318,13 @@ macro_rules! entities {
                 }
 
                 #[allow(unused_variables, reason = "not every kind has fields that are words")]
-                fn from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<Self, StoreError> {
+                fn from_row(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>) -> Result<Self, StoreError> {
                     // By place and not by name: to look up 23 names in each row took longer than to read it.
                     let mut places = 0..;
                     let mut next = || places.next().unwrap_or_default();
                     Ok($name {
-                        id: field!(conn, words, row, next()),
-                        $($field: field!(conn, words, row, next() $(, $how)?),)*
+                        id: field!(conn, strings, row, next()),
+                        $($field: field!(conn, strings, row, next() $(, $how)?),)*
                     })
                 }
             }

@@ -11,15 +11,11 @@ use crate::journal::DeviceId;
 #[derive(Debug, thiserror::Error)]
 pub enum StoreError {
     /// The file is there, but it is something else.
-    #[error(
-        "The file in the studio's place was not kept by laydown. It was left as it was. Move it elsewhere, then try again."
-    )]
+    #[error("The studio's file was not made by laydown and was left unchanged. Move it elsewhere, then try again.")]
     NotAStudio,
 
     /// The file was written by a newer program.
-    #[error(
-        "This studio was kept with a newer laydown. Update the app, then open it again. The file was left as it was."
-    )]
+    #[error("This studio was saved by a newer version and was left unchanged. Update laydown, then open it again.")]
     Newer {
         /// The schema version of the file.
         found: i64,
@@ -29,7 +25,7 @@ pub enum StoreError {
 
     /// The file is ours but broken.
     #[error(
-        "The studio's file is damaged. It was left as it was. Save what can be read of it: that makes a new file, and the damaged one is kept."
+        "The studio's file is damaged and was left unchanged. Save what can be read: that makes a new file and keeps the damaged one."
     )]
     Damaged {
         /// What was found broken.
@@ -42,7 +38,7 @@ pub enum StoreError {
 
     /// There is no room left to write.
     #[error(
-        "The phone's storage is full. Nothing was lost, but this was not kept. Free some space, then keep it again."
+        "The phone's storage is full. Nothing was lost, but this was not saved. Free some space, then save it again."
     )]
     Full,
 

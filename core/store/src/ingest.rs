@@ -187,7 +187,7 @@ impl Transaction<'_> {
             if there.get(&entity) == Some(&0) {
                 self.refolded(entity, &new)?;
             } else {
-                let events = of_entity(self.conn, self.words, entity)?;
+                let events = of_entity(self.conn, self.strings, entity)?;
                 self.refolded(entity, &events)?;
             }
         }
@@ -254,8 +254,8 @@ impl Transaction<'_> {
             None => device_number(self.conn, event.device)?,
         };
         device.number = Some(number);
-        if is_forked || !insert(self.conn, self.words, number, event)? {
-            let known = between(self.conn, self.words, number, event.seq, event.seq)?;
+        if is_forked || !insert(self.conn, self.strings, number, event)? {
+            let known = between(self.conn, self.strings, number, event.seq, event.seq)?;
             return Ok(if known.first() == Some(event) { Added::Here } else { Added::Forked });
         }
         device.last = device.last.max(event.seq);

@@ -10,10 +10,10 @@ pub mod entity;
 mod error;
 mod ingest;
 pub mod journal;
-mod lines;
+mod jsonl;
 mod open;
 mod packed;
-mod pages;
+mod page_scan;
 pub mod photos;
 pub mod query;
 mod recover;
@@ -35,7 +35,7 @@ use journal::{DeviceId, Event, History, Ids, Kind, Rules, SEEN};
 pub use entity::Entity;
 pub use error::StoreError;
 pub use ingest::{Ingested, Refusal, Refused};
-use packed::Words;
+use packed::StringDictionary;
 use photos::Photos;
 pub use recover::{Recovered, recover, recover_here};
 pub use transaction::{
@@ -44,15 +44,15 @@ pub use transaction::{
 };
 pub use whole_file::whole_file;
 
-/// Events that are taken in at a time: a Keep waits for so many, some milliseconds.
-const LOT: usize = 500;
+/// Events that are taken in at a time: a Save waits for so many, some milliseconds.
+const BATCH: usize = 500;
 
 /// An open studio.
 pub struct Store {
     writer: Mutex<Writer>,
     reader: Mutex<Connection>,
     device: Mutex<DeviceId>,
-    mark: Option<PathBuf>,
+    device_marker: Option<PathBuf>,
     file: PathBuf,
     file_id: Option<(u64, u64)>,
     photos: Photos,
@@ -61,13 +61,13 @@ pub struct Store {
 /// The words of a command that may still fail or panic: words that were new in it are then not in the file, and are forgotten.
 struct WordsGuard<'a> {
     committed: bool,
-    words: &'a mut Words,
+    strings: &'a mut StringDictionary,
 }
 
 impl Drop for WordsGuard<'_> {
     fn drop(&mut self) {
         if !self.committed {
-            self.words.forget();
+            self.strings.forget();
         }
     }
 }
@@ -75,12 +75,12 @@ impl Drop for WordsGuard<'_> {
 struct Writer {
     conn: Connection,
     ids: Box<dyn Ids>,
-    words: Words,
+    strings: StringDictionary,
 }
 
 /// What a command gave back, what it changed, and how to take it back.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Kept<T> {
+pub struct Committed<T> {
     /// What the command itself gave back.
     pub value: T,
     /// What changed in the studio.
@@ -109,32 +109,32 @@ impl Store {
         };
         let reader = open::reader(path.as_ref())?;
         let file = path.as_ref().to_owned();
-        let photos = Photos::beside(&file);
+        let photos = Photos::of_studio(&file);
         let store = Store {
-            writer: Mutex::new(Writer { conn, ids, words: Words::default() }),
+            writer: Mutex::new(Writer { conn, ids, strings: StringDictionary::default() }),
             reader: Mutex::new(reader),
             device: Mutex::new(device),
-            mark: None,
+            device_marker: None,
             file_id: file_id(&file)?,
             file,
             photos,
         };
-        store.settle_photos()?;
+        store.commit_staged_photos()?;
         Ok(store)
     }
 
-    /// As [`Store::open`], on the phone that `mark` belongs to: a small file that the phone's own backups leave out. A studio
+    /// As [`Store::open`], on the phone that `device_marker` belongs to: a small file that the phone's own backups leave out. A studio
     /// that was copied to another phone comes without its mark, and gets a device of its own there, so that the two never
     /// write under one name; so does a new studio. Answers with the device it had before, if it was given a new one.
     pub fn open_here(
         path: impl AsRef<Path>,
-        mark: &Path,
+        device_marker: &Path,
         now_ms: i64,
         ids: impl Ids + 'static,
     ) -> Result<(Store, Option<DeviceId>), StoreError> {
         let mut store = Store::open(path, now_ms, ids)?;
-        store.mark = Some(mark.to_owned());
-        if read_mark(mark)? == Some(store.device()) {
+        store.device_marker = Some(device_marker.to_owned());
+        if read_device_marker(device_marker)? == Some(store.device()) {
             return Ok((store, None));
         }
         let before = store.rename_own_device(now_ms)?;
@@ -155,8 +155,8 @@ impl Store {
         tx.commit()?;
         let before = std::mem::replace(&mut *self.device.lock(), device);
         // After the name: dying in between costs no more than one more name.
-        if let Some(mark) = &self.mark {
-            whole_file(mark, device.0.to_string().as_bytes())?;
+        if let Some(device_marker) = &self.device_marker {
+            whole_file(device_marker, device.0.to_string().as_bytes())?;
         }
         Ok(before)
     }
@@ -171,17 +171,17 @@ impl Store {
         &self.photos
     }
 
-    /// Goes through the newcomers among the photographs, so that each has a record and each record its file.
+    /// Goes through the staged files among the photographs, so that each has a record and each record its file.
     ///
     /// # Errors
     /// When the folder cannot be read or changed.
-    pub fn settle_photos(&self) -> Result<(), StoreError> {
-        if !self.photos.has_newcomers() {
+    pub fn commit_staged_photos(&self) -> Result<(), StoreError> {
+        if !self.photos.has_staged() {
             return Ok(());
         }
         let writer = self.writer.lock();
         let tx = rusqlite::Transaction::new_unchecked(&writer.conn, TransactionBehavior::Immediate)?;
-        self.photos.settle(&tx)?;
+        self.photos.commit_staged(&tx)?;
         Ok(tx.commit()?)
     }
 
@@ -199,13 +199,13 @@ impl Store {
         &self,
         now_ms: i64,
         work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
-    ) -> Result<Kept<T>, E> {
+    ) -> Result<Committed<T>, E> {
         let mut writer = self.writer.lock();
-        let Writer { conn, ids, words } = &mut *writer;
-        let mut words = WordsGuard { committed: false, words };
-        let kept = write(conn, ids.as_mut(), words.words, now_ms, || self.same_file(), work);
-        words.committed = kept.is_ok();
-        kept
+        let Writer { conn, ids, strings } = &mut *writer;
+        let mut strings = WordsGuard { committed: false, strings };
+        let saved = write(conn, ids.as_mut(), strings.strings, now_ms, || self.same_file(), work);
+        strings.committed = saved.is_ok();
+        saved
     }
 
     /// Whether the file that is open still lies where it was opened: what is written into one that was deleted is gone with it.
@@ -213,7 +213,7 @@ impl Store {
         if file_id(&self.file)? == self.file_id { Ok(()) } else { Err(StoreError::Removed) }
     }
 
-    /// Takes in events made elsewhere, in any order, at `now_ms` (unix ms). They come in lots, so that a Keep does not wait for them
+    /// Takes in events made elsewhere, in any order, at `now_ms` (unix ms). They come in lots, so that a Save does not wait for them
     /// all. What cannot be believed is refused by name; the rest comes in.
     ///
     /// # Errors
@@ -226,16 +226,16 @@ impl Store {
 
     /// As [`Store::merge`], adding to what came of events before: a device that was found forked stays so.
     fn merge_into(&self, now_ms: i64, events: &[Event], ingested: &mut Ingested) -> Result<(), StoreError> {
-        for lot in events.chunks(LOT) {
+        for batch in events.chunks(BATCH) {
             let mut after = ingested.clone();
-            self.transact(now_ms, |tx| tx.ingest_lot(lot, &mut after))?;
+            self.transact(now_ms, |tx| tx.ingest_lot(batch, &mut after))?;
             *ingested = after;
         }
         Ok(())
     }
 
-    /// Takes back a command. What comes back undoes the undoing, which does the command again.
-    pub fn undo(&self, now_ms: i64, undo: Undo) -> Result<Kept<()>, StoreError> {
+    /// Undoes a command. What comes back undoes the undoing, which does the command again.
+    pub fn undo(&self, now_ms: i64, undo: Undo) -> Result<Committed<()>, StoreError> {
         self.transact(now_ms, |tx| tx.undo(undo))
     }
 
@@ -254,11 +254,11 @@ impl Store {
             let mut text = String::new();
             for table in entity::TABLES {
                 let fields = table.fields.iter().copied();
-                let column = |(name, is_word): (&str, &bool)| match is_word {
+                let column = |(name, is_interned): (&str, &bool)| match is_interned {
                     true => format!("'{name}=' || (SELECT quote(text) FROM word WHERE number = \"{name}\")"),
                     false => format!("'{name}=' || quote(\"{name}\")"),
                 };
-                let columns: Vec<String> = fields.zip(table.is_word.iter().skip(1)).map(column).collect();
+                let columns: Vec<String> = fields.zip(table.is_interned.iter().skip(1)).map(column).collect();
                 let sql = format!(
                     "SELECT '{kind} ' || hex(id) || ' ' || {row} FROM \"{kind}\" ORDER BY id",
                     kind = table.kind.name(),
@@ -287,18 +287,18 @@ impl Store {
 fn write<T, E: From<StoreError>>(
     conn: &Connection,
     ids: &mut dyn Ids,
-    words: &mut Words,
+    strings: &mut StringDictionary,
     now_ms: i64,
     may_commit: impl FnOnce() -> Result<(), StoreError>,
     work: impl FnOnce(&mut Transaction<'_>) -> Result<T, E>,
-) -> Result<Kept<T>, E> {
+) -> Result<Committed<T>, E> {
     let tx = rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate).map_err(StoreError::from)?;
-    let mut transaction = Transaction::begin(&tx, ids, words, now_ms)?;
+    let mut transaction = Transaction::begin(&tx, ids, strings, now_ms)?;
     let value = work(&mut transaction)?;
     let (changes, undo) = transaction.finish();
     may_commit()?;
     tx.commit().map_err(StoreError::from)?;
-    Ok(Kept { value, changes, undo })
+    Ok(Committed { value, changes, undo })
 }
 
 /// What was ever written about one entity, by the rules of the kinds that this version knows.
@@ -336,8 +336,8 @@ fn file_id(path: &Path) -> Result<Option<(u64, u64)>, StoreError> {
 }
 
 /// The device that a mark names; `None` where there is no mark, or none that can be read.
-fn read_mark(mark: &Path) -> Result<Option<DeviceId>, StoreError> {
-    match std::fs::read_to_string(mark) {
+fn read_device_marker(device_marker: &Path) -> Result<Option<DeviceId>, StoreError> {
+    match std::fs::read_to_string(device_marker) {
         Ok(text) => Ok(text.trim().parse().ok().map(DeviceId)),
         Err(error) if matches!(error.kind(), ErrorKind::NotFound | ErrorKind::InvalidData) => Ok(None),
         Err(error) => Err(error.into()),

@@ -11,9 +11,9 @@ use rusqlite::{Connection, OpenFlags};
 use uuid::Uuid;
 
 use super::error::StoreError;
-use super::pages::PAGE;
+use super::page_scan::PAGE;
 use super::recover;
-use super::schema::{self, APPLICATION_ID, STEPS};
+use super::schema::{self, APPLICATION_ID, MIGRATIONS};
 
 /// How long a command waits for another process to finish with the file.
 const PATIENCE: Duration = Duration::from_secs(2);
@@ -43,7 +43,7 @@ pub(super) fn writer(path: &Path) -> Result<Connection, StoreError> {
 }
 
 fn ready(path: &Path) -> Result<Connection, StoreError> {
-    let log_was_left = beside(path, "-wal").exists();
+    let log_was_left = sibling_path(path, "-wal").exists();
     let conn = connect(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE)?;
     // Until its version is known even moving a log left beside it into the file, as SQLite does on closing, is too much.
     conn.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, log_was_left)?;
@@ -60,7 +60,7 @@ fn ready(path: &Path) -> Result<Connection, StoreError> {
     // Apple's fsync leaves what it writes in the drive's own memory; elsewhere this changes nothing.
     conn.pragma_update(None, "fullfsync", true)?;
     conn.pragma_update(None, "checkpoint_fullfsync", true)?;
-    schema::climb(&conn, STEPS)?;
+    schema::migrate(&conn, MIGRATIONS)?;
     let mode: String = conn.pragma_update_and_check(None, "journal_mode", "WAL", |row| row.get(0))?;
     if mode != "wal" {
         return Err(StoreError::Fault { details: format!("journal mode is {mode}") });
@@ -143,16 +143,17 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<bool, StoreError> {
     };
     // Blank with a rollback journal beside it: it was being made when the phone died, and SQLite takes that back.
     let blank = header.iter().all(|byte| *byte == 0);
-    if header.is_empty() || (blank && beside(path, "-journal").exists()) {
+    if header.is_empty() || (blank && sibling_path(path, "-journal").exists()) {
         return Ok(false);
     }
     if !header.starts_with(MAGIC) {
         return Err(stranger(path)?);
     }
-    let (Some(mark), Some(found)) = (number_at(&header, APPLICATION_ID_AT), number_at(&header, VERSION_AT)) else {
+    let (Some(device_marker), Some(found)) = (number_at(&header, APPLICATION_ID_AT), number_at(&header, VERSION_AT))
+    else {
         return Err(StoreError::Damaged { details: "the file ends within its header".to_owned() });
     };
-    if mark != APPLICATION_ID {
+    if device_marker != APPLICATION_ID {
         return Err(stranger(path)?);
     }
     // With another number here SQLite believes that a newer one wrote the file, and only reads it.
@@ -160,7 +161,7 @@ pub(super) fn refuse_what_is_not_ours(path: &Path) -> Result<bool, StoreError> {
         return Err(StoreError::Damaged { details: "the file's header has an impossible format".to_owned() });
     }
     // SQLite takes the rest of a page that was cut for zeros. A log or a journal writes it again.
-    if length % PAGE as u64 != 0 && !beside(path, "-wal").exists() && !beside(path, "-journal").exists() {
+    if length % PAGE as u64 != 0 && !sibling_path(path, "-wal").exists() && !sibling_path(path, "-journal").exists() {
         return Err(StoreError::Damaged { details: "the file ends within a page".to_owned() });
     }
     newer(found).map(|()| true)
@@ -177,7 +178,7 @@ fn stranger(path: &Path) -> Result<StoreError, StoreError> {
 
 /// Refuses the schema version of a newer program.
 fn newer(found: i64) -> Result<(), StoreError> {
-    let known = schema::known(STEPS);
+    let known = schema::known(MIGRATIONS);
     if found > known { Err(StoreError::Newer { found, known }) } else { Ok(()) }
 }
 
@@ -191,7 +192,7 @@ pub(super) fn folder_of(path: &Path) -> &Path {
     path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."))
 }
 
-pub(super) fn beside(path: &Path, suffix: &str) -> PathBuf {
+pub(super) fn sibling_path(path: &Path, suffix: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(suffix);
     PathBuf::from(name)

@@ -36,12 +36,12 @@ const NUMBER: u8 = 8;
 
 /// The words of a file, as far as they were met.
 #[derive(Default)]
-pub struct Words {
+pub struct StringDictionary {
     numbers: HashMap<String, i64>,
     texts: HashMap<i64, String>,
 }
 
-impl Words {
+impl StringDictionary {
     /// The number of a word, given to it here if it is new.
     pub(super) fn number(&mut self, conn: &Connection, text: &str) -> Result<i64, StoreError> {
         if let Some(number) = self.numbers.get(text) {
@@ -73,7 +73,7 @@ impl Words {
 
     /// Forgets all, since what it was told may have been rolled back.
     pub(super) fn forget(&mut self) {
-        *self = Words::default();
+        *self = StringDictionary::default();
     }
 }
 
@@ -86,7 +86,12 @@ pub(super) fn known_number(conn: &Connection, text: &str) -> Result<Option<i64>,
 }
 
 /// Packs a body of `entity`.
-pub(super) fn pack(conn: &Connection, words: &mut Words, entity: Uuid, body: &Body) -> Result<Vec<u8>, StoreError> {
+pub(super) fn pack(
+    conn: &Connection,
+    strings: &mut StringDictionary,
+    entity: Uuid,
+    body: &Body,
+) -> Result<Vec<u8>, StoreError> {
     let mut packed = Vec::with_capacity(128);
     if body.keys().any(|name| name.contains(BETWEEN)) || body.is_empty() {
         put_length(&mut packed, AS_JSON);
@@ -94,16 +99,16 @@ pub(super) fn pack(conn: &Connection, words: &mut Words, entity: Uuid, body: &Bo
         return Ok(packed);
     }
     let shape: String = body.keys().map(String::as_str).collect::<Vec<_>>().join("\n");
-    put_length(&mut packed, words.number(conn, &shape)?);
+    put_length(&mut packed, strings.number(conn, &shape)?);
     for (name, value) in body {
-        put_value(conn, words, entity, name, value, &mut packed)?;
+        put_value(conn, strings, entity, name, value, &mut packed)?;
     }
     Ok(packed)
 }
 
 fn put_value(
     conn: &Connection,
-    words: &mut Words,
+    strings: &mut StringDictionary,
     entity: Uuid,
     name: &str,
     value: &Value,
@@ -122,7 +127,7 @@ fn put_value(
             }
             found if found.is_some() || is_code(text) => {
                 packed.push(WORD);
-                put_length(packed, words.number(conn, text)?);
+                put_length(packed, strings.number(conn, text)?);
             }
             _ => put_bytes(packed, TEXT, text.as_bytes()),
         },
@@ -179,22 +184,32 @@ fn put_length(packed: &mut Vec<u8>, length: i64) {
 }
 
 /// The body of `entity` that was packed.
-pub(super) fn unpack(conn: &Connection, words: &mut Words, entity: Uuid, packed: &[u8]) -> Result<Body, StoreError> {
+pub(super) fn unpack(
+    conn: &Connection,
+    strings: &mut StringDictionary,
+    entity: Uuid,
+    packed: &[u8],
+) -> Result<Body, StoreError> {
     let mut left = packed;
     let shape = take_length(&mut left)?;
     if shape == AS_JSON {
         return serde_json::from_slice(left).map_err(|_| damaged());
     }
-    let names: Vec<String> = words.text(conn, shape)?.split(BETWEEN).map(str::to_owned).collect();
+    let names: Vec<String> = strings.text(conn, shape)?.split(BETWEEN).map(str::to_owned).collect();
     let mut body = Body::new();
     for name in names {
-        let value = take_value(conn, words, entity, &mut left)?;
+        let value = take_value(conn, strings, entity, &mut left)?;
         body.insert(name, value);
     }
     if left.is_empty() { Ok(body) } else { Err(damaged()) }
 }
 
-fn take_value(conn: &Connection, words: &mut Words, entity: Uuid, left: &mut &[u8]) -> Result<Value, StoreError> {
+fn take_value(
+    conn: &Connection,
+    strings: &mut StringDictionary,
+    entity: Uuid,
+    left: &mut &[u8],
+) -> Result<Value, StoreError> {
     Ok(match take(left, 1)?[0] {
         NULL => Value::Null,
         FALSE => Value::Bool(false),
@@ -203,7 +218,7 @@ fn take_value(conn: &Connection, words: &mut Words, entity: Uuid, left: &mut &[u
         ID => Value::from(Uuid::from_slice(take(left, 16)?).map_err(|_| damaged())?.to_string()),
         WORD => {
             let number = take_length(left)?;
-            Value::from(words.text(conn, number)?)
+            Value::from(strings.text(conn, number)?)
         }
         TEXT => Value::from(std::str::from_utf8(take_bytes(left)?).map_err(|_| damaged())?),
         JSON => serde_json::from_slice(take_bytes(left)?).map_err(|_| damaged())?,
@@ -268,8 +283,8 @@ mod tests {
 
     /// Packed, and unpacked by one who has met none of the words.
     fn there_and_back(conn: &Connection, entity: Uuid, body: &Body) -> (usize, Body) {
-        let packed = pack(conn, &mut Words::default(), entity, body).unwrap();
-        (packed.len(), unpack(conn, &mut Words::default(), entity, &packed).unwrap())
+        let packed = pack(conn, &mut StringDictionary::default(), entity, body).unwrap();
+        (packed.len(), unpack(conn, &mut StringDictionary::default(), entity, &packed).unwrap())
     }
 
     #[test]
@@ -299,10 +314,14 @@ mod tests {
     fn cut_or_overlong_bodies_are_refused() {
         let conn = file();
         let entity = Uuid::from_u128(7);
-        let packed =
-            pack(&conn, &mut Words::default(), entity, &body(json!({"a": 70_000, "zone": "inside", "t": "Mug"})))
-                .unwrap();
-        let read = |bytes: &[u8]| unpack(&conn, &mut Words::default(), entity, bytes);
+        let packed = pack(
+            &conn,
+            &mut StringDictionary::default(),
+            entity,
+            &body(json!({"a": 70_000, "zone": "inside", "t": "Mug"})),
+        )
+        .unwrap();
+        let read = |bytes: &[u8]| unpack(&conn, &mut StringDictionary::default(), entity, bytes);
         assert!((0..packed.len()).all(|end| read(&packed[..end]).is_err()));
         assert!(read(&[packed.as_slice(), &[0]].concat()).is_err());
         assert!(read(&[9]).is_err(), "a word that is not there");
@@ -335,7 +354,7 @@ mod tests {
         fn any_bytes_are_read_or_refused(bytes in prop::collection::vec(any::<u8>(), 0..64)) {
             let conn = file();
             conn.execute("INSERT INTO word (number, text) VALUES (1, 'a' || char(10) || 'b'), (2, 'inside')", []).unwrap();
-            let read = unpack(&conn, &mut Words::default(), Uuid::nil(), &bytes);
+            let read = unpack(&conn, &mut StringDictionary::default(), Uuid::nil(), &bytes);
             let is_damaged = |error: &StoreError| matches!(error, StoreError::Damaged { .. });
             prop_assert!(read.as_ref().err().is_none_or(is_damaged));
         }

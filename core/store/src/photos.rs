@@ -1,9 +1,9 @@
 //! Photographs: files beside the studio's file, each named by the SHA-256 of what is in it.
 //!
 //! A file is whole and on the disk before the record that names it is kept, so no record points to nothing. Until then it
-//! lies in a folder of newcomers, which is gone through when the studio is opened: what has a record moves on, what has
+//! lies in a folder of staged files, which is gone through when the studio is opened: what has a record moves on, what has
 //! none, as when the phone died in between, is swept away. Both happen within the writer's transaction, so that two
-//! processes do not sweep each other's newcomers.
+//! processes do not sweep each other's staged files.
 
 use std::fs::{self, File};
 use std::io::{self, Cursor};
@@ -32,7 +32,7 @@ const MOST_PIXELS: u64 = 60_000_000;
 /// The fewest parts that the picture of a JPEG is made of.
 const FEWEST_SEGMENTS: usize = 3;
 /// The chunks of a PNG that are kept: what its pixels and their colours need. The orientation is written anew.
-const KEPT_CHUNKS: [&[u8; 4]; 12] =
+const SAVED_CHUNKS: [&[u8; 4]; 12] =
     [b"IHDR", b"PLTE", b"IDAT", b"IEND", b"tRNS", b"gAMA", b"cHRM", b"sRGB", b"iCCP", b"sBIT", b"bKGD", b"pHYs"];
 
 /// Why a photograph was not kept. The display is the sentence the potter reads.
@@ -73,7 +73,7 @@ impl From<Undecodable> for PhotoError {
 
 /// A photograph ready to be put into the folder.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Developed {
+pub struct PreparedPhoto {
     /// SHA-256 of the file, in hexadecimal.
     pub sha256: String,
     /// Width of the upright picture, pixels.
@@ -89,7 +89,7 @@ pub struct Developed {
 ///
 /// # Errors
 /// When it is no picture or too large.
-pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
+pub fn prepare_photo(bytes: &[u8]) -> Result<PreparedPhoto, PhotoError> {
     let orientation = header(bytes)?.orientation().map_err(|_| PhotoError::NoPicture)?;
     let plain = without_metadata(bytes, orientation.to_exif())?;
     let sha256 = sha256_of(&plain);
@@ -100,8 +100,8 @@ pub fn develop(bytes: &[u8]) -> Result<Developed, PhotoError> {
 /// A photograph that another device kept, as it is.
 ///
 /// # Errors
-/// [`PhotoError::NoPicture`] when its SHA-256 is not `sha256`, else as [`develop`].
-pub fn verified(sha256: &str, bytes: Vec<u8>) -> Result<Developed, PhotoError> {
+/// [`PhotoError::NoPicture`] when its SHA-256 is not `sha256`, else as [`prepare_photo`].
+pub fn verified(sha256: &str, bytes: Vec<u8>) -> Result<PreparedPhoto, PhotoError> {
     header(&bytes)?;
     if sha256_of(&bytes) != sha256 {
         return Err(PhotoError::NoPicture);
@@ -120,7 +120,7 @@ pub(super) fn seems_whole(sha256: &str, bytes: &[u8]) -> bool {
     header(bytes).is_ok() && sha256_of(bytes) == sha256
 }
 
-fn ready(sha256: String, plain: Vec<u8>) -> Result<Developed, PhotoError> {
+fn ready(sha256: String, plain: Vec<u8>) -> Result<PreparedPhoto, PhotoError> {
     let (picture, orientation) = decode(&plain, MOST_PIXELS)?;
     let is_large = picture.width().max(picture.height()) > PREVIEW;
     let (width, height) = upright(picture.width(), picture.height(), orientation);
@@ -129,7 +129,7 @@ fn ready(sha256: String, plain: Vec<u8>) -> Result<Developed, PhotoError> {
     let mut preview = Cursor::new(Vec::new());
     let encoder = JpegEncoder::new_with_quality(&mut preview, 82);
     small.into_rgb8().write_with_encoder(encoder).map_err(|_| PhotoError::NoPicture)?;
-    Ok(Developed { sha256, width, height, plain, preview: preview.into_inner() })
+    Ok(PreparedPhoto { sha256, width, height, plain, preview: preview.into_inner() })
 }
 
 /// The SHA-256 of some bytes, in hexadecimal.
@@ -155,7 +155,7 @@ pub struct Photos {
 
 impl Photos {
     /// The folder that belongs to the studio's file at `studio`; it is made when the first photograph comes.
-    pub fn beside(studio: &Path) -> Photos {
+    pub fn of_studio(studio: &Path) -> Photos {
         Photos { folder: studio.with_extension("photos") }
     }
 
@@ -169,22 +169,22 @@ impl Photos {
         self.find(&format!("{sha256}.{PREVIEW_ENDING}"))
     }
 
-    /// Puts a photograph among the newcomers; when this returns it is on the disk. To be called within the transaction
+    /// Puts a photograph among the staged files; when this returns it is on the disk. To be called within the transaction
     /// that keeps its record.
     ///
     /// # Errors
     /// When it cannot be written; what was written of it is swept when the studio is next opened.
-    pub fn put(&self, photo: &Developed) -> Result<(), StoreError> {
+    pub fn put(&self, photo: &PreparedPhoto) -> Result<(), StoreError> {
         self.adopt(&photo.sha256, &photo.plain, &photo.preview)
     }
 
     /// As [`Photos::put`], for one that was developed elsewhere; `sha256` is that of `picture`.
     pub(super) fn adopt(&self, sha256: &str, picture: &[u8], preview: &[u8]) -> Result<(), StoreError> {
-        make_folder(&self.newcomers())?;
+        make_folder(&self.staging())?;
         for (ending, bytes) in [(PREVIEW_ENDING, preview), (PICTURE, picture)] {
             let name = format!("{sha256}.{ending}");
             if !self.find(&name).exists() {
-                whole_file(&self.newcomers().join(name), bytes)?;
+                whole_file(&self.staging().join(name), bytes)?;
             }
         }
         Ok(())
@@ -195,13 +195,13 @@ impl Photos {
         self.file(sha256).exists() && self.preview(sha256).exists()
     }
 
-    /// Goes through the newcomers: what a record names moves on, the rest is removed. To be called within a writer's
+    /// Goes through the staged files: what a record names moves on, the rest is removed. To be called within a writer's
     /// transaction, or right after the commit that kept the record. Answers with how many were removed.
     ///
     /// # Errors
     /// When the folder cannot be read or changed.
-    pub(super) fn settle(&self, conn: &Connection) -> Result<usize, StoreError> {
-        let entries = match fs::read_dir(self.newcomers()) {
+    pub(super) fn commit_staged(&self, conn: &Connection) -> Result<usize, StoreError> {
+        let entries = match fs::read_dir(self.staging()) {
             Ok(entries) => entries,
             Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(0),
             Err(error) => return Err(error.into()),
@@ -221,24 +221,24 @@ impl Photos {
         Ok(swept)
     }
 
-    pub(super) fn has_newcomers(&self) -> bool {
-        fs::read_dir(self.newcomers()).is_ok_and(|mut entries| entries.next().is_some())
+    pub(super) fn has_staged(&self) -> bool {
+        fs::read_dir(self.staging()).is_ok_and(|mut entries| entries.next().is_some())
     }
 
-    fn newcomers(&self) -> PathBuf {
+    fn staging(&self) -> PathBuf {
         self.folder.join("new")
     }
 
     fn find(&self, name: &str) -> PathBuf {
         let settled = self.folder.join(name);
-        if settled.exists() { settled } else { self.newcomers().join(name) }
+        if settled.exists() { settled } else { self.staging().join(name) }
     }
 }
 
 pub(super) const PICTURE: &str = "picture";
 pub(super) const PREVIEW_ENDING: &str = "preview.jpg";
 
-/// Whether an event names it, retracted or not: what was taken back may be done again.
+/// Whether an event names it, retracted or not: what was undone may be done again.
 fn is_named(conn: &Connection, sha256: &str) -> Result<bool, StoreError> {
     let in_use = "SELECT EXISTS (SELECT 1 FROM photo WHERE sha256 = ?1)";
     if conn.prepare_cached(in_use)?.query_row([sha256], |row| row.get(0))? {
@@ -290,7 +290,7 @@ fn without_metadata(bytes: &[u8], orientation: u8) -> Result<Vec<u8>, PhotoError
         jpeg.encoder().write_to(&mut plain)?;
     } else {
         plain.extend(PNG_SIGNATURE);
-        for chunk in chunks_of_png(&bytes).filter(|chunk| KEPT_CHUNKS.contains(&&chunk.kind)) {
+        for chunk in chunks_of_png(&bytes).filter(|chunk| SAVED_CHUNKS.contains(&&chunk.kind)) {
             plain.extend(chunk.whole);
             if chunk.kind == *b"IHDR" {
                 // Before the dots: behind them is allowed too, but not every reader looks there.

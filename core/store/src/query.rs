@@ -8,9 +8,9 @@ use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Tile, spelt};
+use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Tile, decode};
 use super::error::StoreError;
-use super::packed::Words;
+use super::packed::StringDictionary;
 use super::transaction::events_of_kind;
 use crate::journal::Event;
 
@@ -102,15 +102,15 @@ pub fn coats_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Coat>, Store
             coats.push(astray);
         }
     }
-    let kept = coats.iter().map(|coat| Ok((kept_at(conn, coat.id)?, coat.at, coat.id)));
-    let kept: Vec<(i64, i64, Uuid)> = kept.collect::<Result<_, StoreError>>()?;
-    let mut in_order: Vec<_> = kept.into_iter().zip(coats).collect();
-    in_order.sort_by_key(|(kept, _)| *kept);
+    let saved = coats.iter().map(|coat| Ok((saved_at(conn, coat.id)?, coat.at, coat.id)));
+    let saved: Vec<(i64, i64, Uuid)> = saved.collect::<Result<_, StoreError>>()?;
+    let mut in_order: Vec<_> = saved.into_iter().zip(coats).collect();
+    in_order.sort_by_key(|(saved, _)| *saved);
     Ok(in_order.into_iter().map(|(_, coat)| coat).collect())
 }
 
 /// The millisecond of the journal's clock at which something was first kept: what one command kept has the same.
-fn kept_at(conn: &Connection, id: Uuid) -> Result<i64, StoreError> {
+fn saved_at(conn: &Connection, id: Uuid) -> Result<i64, StoreError> {
     let mut select = conn.prepare_cached("SELECT min(clock) FROM event WHERE entity = ?1")?;
     Ok(select.query_row([id], |row| row.get::<_, Option<i64>>(0))?.unwrap_or_default() >> 16)
 }
@@ -211,7 +211,7 @@ pub struct CoatAndFinding {
 /// The newest coats, at most `limit`, newest first, each once for every firing after which its piece was looked at, and once
 /// where it was not. They are taken from all glazes together: an index by glaze would cost every Keep.
 pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFinding>, StoreError> {
-    let mut words = Words::default();
+    let mut strings = StringDictionary::default();
     let mut select = conn.prepare_cached(COATS_AND_FINDINGS)?;
     let mut rows = select.query([limit])?;
     let mut found = Vec::new();
@@ -219,9 +219,9 @@ pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFi
         found.push(CoatAndFinding {
             coat: row.get(0)?,
             piece: row.get(1)?,
-            form: spelt(conn, &mut words, row, 2)?,
-            glaze: spelt(conn, &mut words, row, 3)?,
-            zone: spelt(conn, &mut words, row, 4)?,
+            form: decode(conn, &mut strings, row, 2)?,
+            glaze: decode(conn, &mut strings, row, 3)?,
+            zone: decode(conn, &mut strings, row, 4)?,
             at: row.get(5)?,
             net_mg: row.get(6)?,
             aim_mg: row.get(7)?,
@@ -245,7 +245,7 @@ pub fn photos(conn: &Connection, piece: Uuid) -> Result<Vec<Photo>, StoreError> 
     Photo::select(conn, PHOTOS, [piece])
 }
 
-/// The names of all photographs of which the journal knows: one that was taken off or taken back may come again.
+/// The names of all photographs of which the journal knows: one that was taken off or undone may come again.
 pub fn photo_names(conn: &Connection) -> Result<BTreeSet<String>, StoreError> {
     let events = events_of_kind(conn, &Photo::KIND)?;
     let name = |event: &Event| event.body.get("sha256").and_then(Value::as_str).map(str::to_owned);
@@ -264,7 +264,7 @@ pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Resul
     count(conn, COATS_FROM_BUCKET, params![bucket.to_string(), from_ms])
 }
 
-/// A piece that came out right: what a target needs of it, and no more, since Keep waits for it.
+/// A piece that came out right: what a target needs of it, and no more, since Save waits for it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ControlPiece {
     /// When it was weighed or typed in, unix ms.
@@ -288,17 +288,17 @@ pub struct ControlPiece {
 macro_rules! control_piece_of {
     ($entity:ty, $scale:expr) => {
         impl From<&$entity> for ControlPiece {
-            fn from(kept: &$entity) -> ControlPiece {
+            fn from(saved: &$entity) -> ControlPiece {
                 let scale: fn(&$entity) -> Option<Uuid> = $scale;
                 ControlPiece {
-                    at: kept.at,
-                    form: kept.form,
-                    net_mg: kept.net_mg,
-                    area_mm2: kept.area_mm2,
-                    specific_gravity_e5: kept.specific_gravity_e5,
-                    sg_uncertainty_e5: kept.sg_uncertainty_e5,
-                    powder_density_e3: kept.powder_density_e3,
-                    scale: scale(kept),
+                    at: saved.at,
+                    form: saved.form,
+                    net_mg: saved.net_mg,
+                    area_mm2: saved.area_mm2,
+                    specific_gravity_e5: saved.specific_gravity_e5,
+                    sg_uncertainty_e5: saved.sg_uncertainty_e5,
+                    powder_density_e3: saved.powder_density_e3,
+                    scale: scale(saved),
                 }
             }
         }
@@ -319,9 +319,9 @@ pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) ->
     let mut pieces = Vec::new();
     let mut select = conn.prepare_cached(CONTROL_COATS)?;
     let mut rows = select.query(params![glaze.to_string(), zone, limit])?;
-    let mut words = Words::default();
+    let mut strings = StringDictionary::default();
     while let Some(row) = rows.next()? {
-        pieces.push(control_coat(conn, &mut words, row)?);
+        pieces.push(control_coat(conn, &mut strings, row)?);
     }
     pieces.extend(Control::select(conn, CONTROLS, params![glaze, zone, limit])?.iter().map(ControlPiece::from));
     pieces.sort_by_key(|piece| Reverse(piece.at));
@@ -329,16 +329,16 @@ pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) ->
     Ok(pieces)
 }
 
-fn control_coat(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<ControlPiece, StoreError> {
+fn control_coat(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>) -> Result<ControlPiece, StoreError> {
     Ok(ControlPiece {
         at: row.get(0)?,
-        form: spelt(conn, words, row, 1)?,
+        form: decode(conn, strings, row, 1)?,
         net_mg: row.get(2)?,
         area_mm2: row.get(3)?,
         specific_gravity_e5: row.get(4)?,
         sg_uncertainty_e5: row.get(5)?,
         powder_density_e3: row.get(6)?,
-        scale: Some(spelt(conn, words, row, 7)?),
+        scale: Some(decode(conn, strings, row, 7)?),
     })
 }
 
@@ -364,12 +364,12 @@ fn count(conn: &Connection, sql: &str, params: impl Params) -> Result<u32, Store
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::schema::{STEPS, climb};
+    use crate::schema::{MIGRATIONS, migrate};
 
     #[test]
     fn every_question_is_answered_from_an_index() {
         let conn = Connection::open_in_memory().unwrap();
-        climb(&conn, STEPS).unwrap();
+        migrate(&conn, MIGRATIONS).unwrap();
         let coats = |which: &str| [Coat::SELECT, which].concat();
         let findings = |which: &str| [Finding::SELECT, which].concat();
         for (sql, step) in [
@@ -407,7 +407,7 @@ mod tests {
     #[test]
     fn coats_are_met_with_their_findings_one_by_one() {
         let conn = Connection::open_in_memory().unwrap();
-        climb(&conn, STEPS).unwrap();
+        migrate(&conn, MIGRATIONS).unwrap();
         let mut select = conn.prepare(&format!("EXPLAIN QUERY PLAN {COATS_AND_FINDINGS}")).unwrap();
         let plan: Vec<String> = select.query_map([5], |row| row.get(3)).unwrap().map(Result::unwrap).collect();
         for step in ["SCAN coat USING INDEX coat_at", "SEARCH finding USING INDEX finding_piece (piece=?) LEFT-JOIN"] {

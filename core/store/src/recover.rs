@@ -19,10 +19,10 @@ use uuid::Uuid;
 
 use super::entity::{Entity, Preference};
 use super::error::StoreError;
-use super::open::{beside, folder_of, refuse_what_is_not_ours};
-use super::packed::Words;
-use super::pages::{Pages, Row, Value};
-use super::schema::{self, STEPS};
+use super::open::{folder_of, refuse_what_is_not_ours, sibling_path};
+use super::packed::StringDictionary;
+use super::page_scan::{Pages, Row, Value};
+use super::schema::{self, MIGRATIONS};
 use super::transaction::{SEQ_BITS, Transaction, name_own_device, rebuild, seq_at, unreadable};
 use super::whole_file::whole_file;
 use crate::journal::{DeviceId, Ids};
@@ -55,7 +55,7 @@ impl fmt::Display for Recovered {
         match lost {
             0 if *saved == 0 => write!(
                 f,
-                "No entry could be read. The damaged file was kept beside a new, empty one. If you have a backup, take it in now."
+                "No entry could be read. The damaged file was kept beside a new, empty one. If you have a backup, restore it now."
             ),
             0 => write!(
                 f,
@@ -63,7 +63,7 @@ impl fmt::Display for Recovered {
             ),
             _ => write!(
                 f,
-                "{saved} of {} entries were saved. The damaged file was kept beside the new one. If you have a backup, take it in now: it may bring back the rest.",
+                "{saved} of {} entries were saved. The damaged file was kept beside the new one. If you have a backup, restore it now: it may bring back the rest.",
                 saved + lost
             ),
         }
@@ -85,9 +85,9 @@ pub fn recover(path: impl AsRef<Path>, now_ms: i64, mut ids: impl Ids) -> Result
         Ok(_) | Err(StoreError::Damaged { .. }) => {}
         Err(error) => return Err(error),
     }
-    let unfinished = beside(path, UNFINISHED);
+    let unfinished = sibling_path(path, UNFINISHED);
     for part in PARTS {
-        remove(&beside(&unfinished, part))?;
+        remove(&sibling_path(&unfinished, part))?;
     }
     let (device, (saved, lost)) = build(&unfinished, &file, with_log.as_ref(), now_ms, &mut ids)?;
     File::options().write(true).open(&unfinished)?.sync_all()?;
@@ -98,14 +98,19 @@ pub fn recover(path: impl AsRef<Path>, now_ms: i64, mut ids: impl Ids) -> Result
     Ok(Recovered { saved, lost, set_aside: folder_of(path).join(aside), device })
 }
 
-/// As [`recover`], on the phone that `mark` belongs to, as [`Store::open_here`](super::Store::open_here) reads it: the studio is
+/// As [`recover`], on the phone that `device_marker` belongs to, as [`Store::open_here`](super::Store::open_here) reads it: the studio is
 /// then opened there under the name it was given here.
 ///
 /// # Errors
 /// As [`recover`], or when the mark cannot be written: opening then gives the studio one more name.
-pub fn recover_here(path: impl AsRef<Path>, mark: &Path, now_ms: i64, ids: impl Ids) -> Result<Recovered, StoreError> {
+pub fn recover_here(
+    path: impl AsRef<Path>,
+    device_marker: &Path,
+    now_ms: i64,
+    ids: impl Ids,
+) -> Result<Recovered, StoreError> {
     let recovered = recover(path, now_ms, ids)?;
-    whole_file(mark, recovered.device.0.to_string().as_bytes())?;
+    whole_file(device_marker, recovered.device.0.to_string().as_bytes())?;
     Ok(recovered)
 }
 
@@ -113,7 +118,7 @@ pub fn recover_here(path: impl AsRef<Path>, mark: &Path, now_ms: i64, ids: impl 
 pub(super) fn holds_events(path: &Path) -> Result<bool, StoreError> {
     let mut found = false;
     let mut look = |row| {
-        found |= matches!(Found::of(&row), Some(Found::Event { .. }));
+        found |= matches!(SalvagedRow::of(&row), Some(SalvagedRow::Event { .. }));
         Ok::<_, StoreError>(!found)
     };
     Pages::of(File::open(path)?, None)?.rows_in_file(&mut look)?;
@@ -127,7 +132,7 @@ pub(super) fn holds_events(path: &Path) -> Result<bool, StoreError> {
 pub(super) fn finish(path: &Path) -> Result<(), StoreError> {
     let Some((new, aside)) = decided(path)? else { return Ok(()) };
     for part in PARTS {
-        match fs::rename(beside(path, part), beside(&folder_of(path).join(&aside), part)) {
+        match fs::rename(sibling_path(path, part), sibling_path(&folder_of(path).join(&aside), part)) {
             Err(error) if error.kind() != ErrorKind::NotFound => return Err(error.into()),
             _ => {}
         }
@@ -153,7 +158,7 @@ fn decided(path: &Path) -> Result<Option<(PathBuf, OsString)>, StoreError> {
 }
 
 fn waiting(path: &Path, aside: &str) -> PathBuf {
-    beside(path, &format!("{WAITING} {aside}"))
+    sibling_path(path, &format!("{WAITING} {aside}"))
 }
 
 /// A name that no file beside `path` has, with the day.
@@ -171,7 +176,7 @@ fn free_name(path: &Path, now_ms: i64) -> Result<String, StoreError> {
 
 /// The file with the log beside it, if there is one.
 fn with_log(path: &Path) -> Result<Option<Pages>, StoreError> {
-    match File::open(beside(path, "-wal")) {
+    match File::open(sibling_path(path, "-wal")) {
         Ok(log) => Ok(Some(Pages::of(File::open(path)?, Some(log))?)),
         Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
         Err(error) => Err(error.into()),
@@ -203,7 +208,7 @@ fn build(
     conn.pragma_update(None, "synchronous", "OFF")?;
     conn.pragma_update(None, "journal_mode", "MEMORY")?;
     conn.pragma_update(None, "temp_store", "MEMORY")?;
-    schema::climb(&conn, STEPS)?;
+    schema::migrate(&conn, MIGRATIONS)?;
     let tx = rusqlite::Transaction::new_unchecked(&conn, TransactionBehavior::Immediate)?;
     tx.execute("CREATE TEMP TABLE indexed (place INTEGER PRIMARY KEY, entity BLOB NOT NULL)", [])?;
     let mut own = None;
@@ -220,8 +225,8 @@ fn build(
     let device = name_own_device(&tx, DeviceId(ids.next(now_ms)))?;
     rebuild(&tx)?;
     if let Some(preferred) = own.map_or(Ok(None), |own| Preference::load(&tx, own))? {
-        let mut words = Words::default();
-        Transaction::begin(&tx, ids, &mut words, now_ms)?.put(&Preference { id: device.0, ..preferred })?;
+        let mut strings = StringDictionary::default();
+        Transaction::begin(&tx, ids, &mut strings, now_ms)?.put(&Preference { id: device.0, ..preferred })?;
     }
     tx.execute("DROP TABLE indexed", [])?;
     tx.commit()?;
@@ -232,23 +237,23 @@ fn build(
 /// Copies a row of the journal as it is, or what its index says into the table `indexed`, and notes in `own` the device that
 /// the damaged file was on. The first that claims a place or a number has it.
 fn copy(tx: &Connection, row: &Row, own: &mut Option<Uuid>) -> Result<bool, StoreError> {
-    match Found::of(row) {
-        Some(Found::Device { number, id, is_own }) => {
+    match SalvagedRow::of(row) {
+        Some(SalvagedRow::Device { number, id, is_own }) => {
             *own = own.or(is_own.then_some(id));
             tx.prepare_cached("INSERT OR IGNORE INTO device (number, id) VALUES (?1, ?2)")?
                 .execute(params![number, id])?;
         }
-        Some(Found::Word { number, text }) => {
+        Some(SalvagedRow::Word { number, text }) => {
             tx.prepare_cached("INSERT OR IGNORE INTO word (number, text) VALUES (?1, ?2)")?
                 .execute(params![number, text])?;
         }
-        Some(Found::Event { place, entity, clock, kind, body }) => {
+        Some(SalvagedRow::Event { place, entity, clock, kind, body }) => {
             tx.prepare_cached(
                 "INSERT OR IGNORE INTO event (place, entity, clock, kind, body) VALUES (?1, ?2, ?3, ?4, ?5)",
             )?
             .execute(params![place, entity, clock, kind, body])?;
         }
-        Some(Found::Indexed { place, entity }) => {
+        Some(SalvagedRow::Indexed { place, entity }) => {
             tx.prepare_cached("INSERT OR IGNORE INTO indexed (place, entity) VALUES (?1, ?2)")?
                 .execute(params![place, entity])?;
         }
@@ -261,12 +266,12 @@ fn copy(tx: &Connection, row: &Row, own: &mut Option<Uuid>) -> Result<bool, Stor
 fn is_of_this_file(tx: &Connection, log: &Pages) -> Result<bool, StoreError> {
     let (mut same, mut other) = (0_u64, 0_u64);
     log.rows_in_log(|row| {
-        let agrees: Option<bool> = match Found::of(&row) {
-            Some(Found::Word { number, text }) => tx
+        let agrees: Option<bool> = match SalvagedRow::of(&row) {
+            Some(SalvagedRow::Word { number, text }) => tx
                 .prepare_cached("SELECT text = ?2 FROM word WHERE number = ?1")?
                 .query_row(params![number, text], |row| row.get(0))
                 .optional()?,
-            Some(Found::Event { place, entity, clock, .. }) => tx
+            Some(SalvagedRow::Event { place, entity, clock, .. }) => tx
                 .prepare_cached("SELECT entity = ?2 AND clock = ?3 FROM event WHERE place = ?1")?
                 .query_row(params![place, entity, clock], |row| row.get(0))
                 .optional()?,
@@ -322,34 +327,34 @@ fn count(tx: &Connection) -> Result<(u64, u64), StoreError> {
 }
 
 /// What a row of the damaged file can be, told by its shape alone: which table its page belongs to may be lost.
-enum Found<'a> {
+enum SalvagedRow<'a> {
     Device { number: i64, id: Uuid, is_own: bool },
     Word { number: i64, text: &'a str },
     Event { place: i64, entity: Uuid, clock: i64, kind: i64, body: &'a [u8] },
     Indexed { place: i64, entity: Uuid },
 }
 
-impl Found<'_> {
-    fn of(row: &Row) -> Option<Found<'_>> {
+impl SalvagedRow<'_> {
+    fn of(row: &Row) -> Option<SalvagedRow<'_>> {
         use Value::{Blob, Null, Number, Text};
         let is_device = |number: i64| (1..MOST_DEVICES).contains(&number);
         let is_place = |place: i64| is_device(place >> SEQ_BITS) && seq_at(place) > 0;
         match (row.number, row.values.as_slice()) {
             (Some(place), [Null, Blob(entity), Number(clock), Number(kind), Blob(body)]) if is_place(place) => {
                 let entity = Uuid::from_slice(entity).ok()?;
-                Some(Found::Event { place, entity, clock: *clock, kind: *kind, body })
+                Some(SalvagedRow::Event { place, entity, clock: *clock, kind: *kind, body })
             }
             (Some(number), [Null, Blob(id), Number(own)]) if is_device(number) => {
-                Some(Found::Device { number, id: Uuid::from_slice(id).ok()?, is_own: *own == 1 })
+                Some(SalvagedRow::Device { number, id: Uuid::from_slice(id).ok()?, is_own: *own == 1 })
             }
             // Devices and words are in their tables and once more in an index.
             (None, [Blob(id), Number(number)]) if is_device(*number) => {
-                Some(Found::Device { number: *number, id: Uuid::from_slice(id).ok()?, is_own: false })
+                Some(SalvagedRow::Device { number: *number, id: Uuid::from_slice(id).ok()?, is_own: false })
             }
-            (Some(number), [Null, Text(text)]) if number > 0 => Some(Found::Word { number, text }),
-            (None, [Text(text), Number(number)]) if *number > 0 => Some(Found::Word { number: *number, text }),
+            (Some(number), [Null, Text(text)]) if number > 0 => Some(SalvagedRow::Word { number, text }),
+            (None, [Text(text), Number(number)]) if *number > 0 => Some(SalvagedRow::Word { number: *number, text }),
             (None, [Blob(entity), Number(place)]) if is_place(*place) => {
-                Some(Found::Indexed { place: *place, entity: Uuid::from_slice(entity).ok()? })
+                Some(SalvagedRow::Indexed { place: *place, entity: Uuid::from_slice(entity).ok()? })
             }
             _ => None,
         }

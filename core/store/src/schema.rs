@@ -9,15 +9,15 @@ use super::transaction;
 pub(super) const APPLICATION_ID: i64 = i64::from_be_bytes(*b"\0\0\0\0LAYD");
 
 /// The steps. The version of a file (`PRAGMA user_version`) is the number of steps it has taken.
-pub(super) const STEPS: &[&str] =
+pub(super) const MIGRATIONS: &[&str] =
     &[include_str!("schema/0001_journal_and_tables.sql"), include_str!("schema/0002_rules_and_astray.sql")];
 
 /// Takes the steps that the file has not taken yet, all or none, and marks the file as ours.
 ///
 /// Where a file with events in it climbs, its folds are made again afterwards, so a step may drop and create those
 /// tables as it likes; only the journal has to be carried over.
-pub(super) fn climb(conn: &Connection, steps: &[&str]) -> Result<(), StoreError> {
-    if version(conn)? == known(steps) {
+pub(super) fn migrate(conn: &Connection, migrations: &[&str]) -> Result<(), StoreError> {
+    if version(conn)? == known(migrations) {
         return Ok(());
     }
     let tx = rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate)?;
@@ -25,7 +25,9 @@ pub(super) fn climb(conn: &Connection, steps: &[&str]) -> Result<(), StoreError>
     let found = version(&tx)?;
     let taken = usize::try_from(found)
         .map_err(|_| StoreError::Damaged { details: format!("the schema version is {found}") })?;
-    let Some(missing) = steps.get(taken..) else { return Err(StoreError::Newer { found, known: known(steps) }) };
+    let Some(missing) = migrations.get(taken..) else {
+        return Err(StoreError::Newer { found, known: known(migrations) });
+    };
     if taken == 0 && !is_blank(&tx)? {
         return Err(StoreError::NotAStudio);
     }
@@ -33,7 +35,7 @@ pub(super) fn climb(conn: &Connection, steps: &[&str]) -> Result<(), StoreError>
         tx.execute_batch(step)?;
     }
     tx.pragma_update(None, "application_id", APPLICATION_ID)?;
-    tx.pragma_update(None, "user_version", known(steps))?;
+    tx.pragma_update(None, "user_version", known(migrations))?;
     if taken > 0 {
         transaction::rebuild(&tx)?;
     }
@@ -51,8 +53,8 @@ pub(super) fn version(conn: &Connection) -> Result<i64, StoreError> {
 }
 
 /// The number of steps this program knows.
-pub(super) fn known(steps: &[&str]) -> i64 {
-    i64::try_from(steps.len()).unwrap_or(i64::MAX)
+pub(super) fn known(migrations: &[&str]) -> i64 {
+    i64::try_from(migrations.len()).unwrap_or(i64::MAX)
 }
 
 #[cfg(test)]
@@ -65,7 +67,7 @@ mod tests {
     #[test]
     fn the_tables_have_the_fields_of_the_entities_in_order() {
         let conn = Connection::open_in_memory().unwrap();
-        climb(&conn, STEPS).unwrap();
+        migrate(&conn, MIGRATIONS).unwrap();
         for table in TABLES {
             let sql = format!("SELECT name FROM pragma_table_info('{}') ORDER BY cid", table.kind.name());
             let mut select = conn.prepare(&sql).unwrap();
@@ -91,8 +93,8 @@ mod tests {
         let next = "CREATE TABLE scale_2 AS SELECT * FROM scale WHERE false; DROP TABLE scale; \
                     ALTER TABLE scale_2 RENAME TO scale;";
         let conn = Connection::open(&path).unwrap();
-        climb(&conn, &[STEPS, &[next]].concat()).unwrap();
-        assert_eq!(version(&conn).unwrap(), known(STEPS) + 1);
+        migrate(&conn, &[MIGRATIONS, &[next]].concat()).unwrap();
+        assert_eq!(version(&conn).unwrap(), known(MIGRATIONS) + 1);
         let name: String = conn.query_row("SELECT name FROM scale", [], |row| row.get(0)).unwrap();
         assert_eq!(name, "Shelf scale");
         assert!(before.contains("'Shelf scale'"));
@@ -101,10 +103,10 @@ mod tests {
     #[test]
     fn a_step_that_fails_leaves_the_file_where_it_was() {
         let conn = Connection::open_in_memory().unwrap();
-        climb(&conn, STEPS).unwrap();
-        let broken = [STEPS, &["CREATE TABLE extra (id INTEGER)", "CREATE TABLE extra (id INTEGER)"]].concat();
-        assert!(climb(&conn, &broken).is_err());
-        assert_eq!(version(&conn).unwrap(), known(STEPS));
+        migrate(&conn, MIGRATIONS).unwrap();
+        let broken = [MIGRATIONS, &["CREATE TABLE extra (id INTEGER)", "CREATE TABLE extra (id INTEGER)"]].concat();
+        assert!(migrate(&conn, &broken).is_err());
+        assert_eq!(version(&conn).unwrap(), known(MIGRATIONS));
         let extra: i64 =
             conn.query_row("SELECT count(*) FROM sqlite_schema WHERE name = 'extra'", [], |row| row.get(0)).unwrap();
         assert_eq!(extra, 0);
@@ -114,6 +116,6 @@ mod tests {
     fn a_strangers_tables_are_not_added_to() {
         let conn = Connection::open_in_memory().unwrap();
         conn.execute_batch("CREATE TABLE recipes (id INTEGER)").unwrap();
-        assert!(matches!(climb(&conn, STEPS), Err(StoreError::NotAStudio)));
+        assert!(matches!(migrate(&conn, MIGRATIONS), Err(StoreError::NotAStudio)));
     }
 }

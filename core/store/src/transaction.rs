@@ -12,7 +12,7 @@ use super::domain::Domain;
 use super::entity::{Entity, TABLES, Table};
 use super::error::StoreError;
 use super::ingest;
-use super::packed::{self, Words, known_number};
+use super::packed::{self, StringDictionary, known_number};
 use crate::journal::{Body, Clock, DeviceId, Event, EventId, History, Ids, Kind, SEEN, fold};
 
 /// Bits of an event's place that hold its sequence number; the device's number lies above.
@@ -52,7 +52,7 @@ impl Undo {
         Undo { device, first, last }
     }
 
-    /// Whether the command changed nothing, so that there is nothing to take back.
+    /// Whether the command changed nothing, so that there is nothing to undo.
     pub fn is_empty(self) -> bool {
         self.first > self.last
     }
@@ -62,7 +62,7 @@ impl Undo {
 pub struct Transaction<'a> {
     pub(super) conn: &'a Connection,
     ids: &'a mut dyn Ids,
-    pub(super) words: &'a mut Words,
+    pub(super) strings: &'a mut StringDictionary,
     pub(super) now_ms: i64,
     pub(super) device: Device,
     pub(super) first_seq: i64,
@@ -84,7 +84,7 @@ impl<'a> Transaction<'a> {
     pub(super) fn begin(
         conn: &'a Connection,
         ids: &'a mut dyn Ids,
-        words: &'a mut Words,
+        strings: &'a mut StringDictionary,
         now_ms: i64,
     ) -> Result<Self, StoreError> {
         let device = own_device(conn)?
@@ -94,7 +94,7 @@ impl<'a> Transaction<'a> {
         Ok(Transaction {
             conn,
             ids,
-            words,
+            strings,
             now_ms,
             device,
             first_seq: next_seq,
@@ -121,11 +121,11 @@ impl<'a> Transaction<'a> {
         self.ids.next(self.now_ms)
     }
 
-    /// Keeps `entity` as given. The event says only what differs from what is known, so that two phones that change
+    /// Saves `entity` as given. The event says only what differs from what is known, so that two phones that change
     /// different fields both get their way; where nothing differs there is no event and `None` comes back.
     pub fn put<E: Entity>(&mut self, entity: &E) -> Result<Option<EventId>, StoreError> {
         let id = entity.id();
-        let mut events = of_entity(self.conn, self.words, id)?;
+        let mut events = of_entity(self.conn, self.strings, id)?;
         of_one_kind(&E::KIND, &events)?;
         let state = fold(&events, &E::KIND, &Domain);
         let body = entity.difference(state.as_ref())?;
@@ -141,7 +141,7 @@ impl<'a> Transaction<'a> {
 
     /// Appends an event that sets the fields in `body` and leaves the others as they are.
     pub fn append(&mut self, kind: Kind, entity: Uuid, body: Body) -> Result<EventId, StoreError> {
-        let mut events = of_entity(self.conn, self.words, entity)?;
+        let mut events = of_entity(self.conn, self.strings, entity)?;
         of_one_kind(&kind, &events)?;
         let event = self.write(kind, entity, body, &events)?;
         let id = event.id();
@@ -150,11 +150,11 @@ impl<'a> Transaction<'a> {
         Ok(id)
     }
 
-    /// Takes back one event of `entity`. Taking back a retraction does its target again.
+    /// Undoes one event of `entity`. Taking back a retraction does its target again.
     ///
     /// [`StoreError::BadEvent`] where `entity` has no such event.
     pub fn retract(&mut self, entity: Uuid, event: EventId) -> Result<EventId, StoreError> {
-        let mut events = of_entity(self.conn, self.words, entity)?;
+        let mut events = of_entity(self.conn, self.strings, entity)?;
         if !events.iter().any(|known| known.id() == event) {
             return Err(StoreError::BadEvent {
                 details: format!("no event {} of {} to take back", event.seq, event.device.0),
@@ -167,13 +167,13 @@ impl<'a> Transaction<'a> {
         Ok(id)
     }
 
-    /// Takes back all of `entity`'s events that still stand: it is then as if it had never been.
+    /// Undoes all of `entity`'s events that still stand: it is then as if it had never been.
     pub fn retract_all(&mut self, entity: Uuid) -> Result<(), StoreError> {
-        let mut events = of_entity(self.conn, self.words, entity)?;
-        let standing = History::of(&events, &Domain).standing();
+        let mut events = of_entity(self.conn, self.strings, entity)?;
+        let effective = History::of(&events, &Domain).effective();
         let targets: Vec<EventId> = events
             .iter()
-            .filter(|event| event.kind != Kind::RETRACT && standing.contains(&event.id()))
+            .filter(|event| event.kind != Kind::RETRACT && effective.contains(&event.id()))
             .map(Event::id)
             .collect();
         for target in targets {
@@ -183,14 +183,14 @@ impl<'a> Transaction<'a> {
         self.refolded(entity, &events)
     }
 
-    /// Takes back the events of an earlier command that still stand. To do them again, undo this.
+    /// Undoes the events of an earlier command that still stand. To do them again, undo this.
     ///
     /// [`StoreError::BadEvent`] where `undo` comes from another device or names events that are not here.
     pub fn undo(&mut self, undo: Undo) -> Result<(), StoreError> {
         for (entity, targets) in self.made_by(undo)? {
-            let mut events = of_entity(self.conn, self.words, entity)?;
-            let standing = History::of(&events, &Domain).standing();
-            for target in targets.into_iter().filter(|target| standing.contains(target)) {
+            let mut events = of_entity(self.conn, self.strings, entity)?;
+            let effective = History::of(&events, &Domain).effective();
+            for target in targets.into_iter().filter(|target| effective.contains(target)) {
                 let retraction = self.write(Kind::RETRACT, entity, Event::retraction(target), &events)?;
                 events.push(retraction);
             }
@@ -199,16 +199,16 @@ impl<'a> Transaction<'a> {
         Ok(())
     }
 
-    /// Does a command again that was taken back, in whatever way: takes back what took it back.
+    /// Does a command again that was undone, in whatever way: undoes what took it back.
     ///
     /// # Errors
     /// As [`Transaction::undo`].
     pub fn redo(&mut self, undo: Undo) -> Result<(), StoreError> {
         for (entity, targets) in self.made_by(undo)? {
-            let mut events = of_entity(self.conn, self.words, entity)?;
-            let standing = History::of(&events, &Domain).standing();
+            let mut events = of_entity(self.conn, self.strings, entity)?;
+            let effective = History::of(&events, &Domain).effective();
             let takes_back = |event: &&Event| event.retracted().is_some_and(|target| targets.contains(&target));
-            let retractions = events.iter().filter(|event| standing.contains(&event.id())).filter(takes_back);
+            let retractions = events.iter().filter(|event| effective.contains(&event.id())).filter(takes_back);
             for retraction in retractions.map(Event::id).collect::<Vec<_>>() {
                 let again = self.write(Kind::RETRACT, entity, Event::retraction(retraction), &events)?;
                 events.push(again);
@@ -267,7 +267,7 @@ impl<'a> Transaction<'a> {
         if event.seq >= 1 << SEQ_BITS {
             return Err(StoreError::Fault { details: "this device has made all the events it can".to_owned() });
         }
-        if !insert(self.conn, self.words, self.device.number, &event)? {
+        if !insert(self.conn, self.strings, self.device.number, &event)? {
             return Err(StoreError::Damaged { details: format!("event {} was there already", event.seq) });
         }
         self.next_seq += 1;
@@ -276,7 +276,7 @@ impl<'a> Transaction<'a> {
     }
 
     pub(super) fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
-        refold(self.conn, self.words, entity, events)?;
+        refold(self.conn, self.strings, entity, events)?;
         for event in events.iter().map(Borrow::borrow).filter(|event| event.kind != Kind::RETRACT) {
             self.touched.insert((event.kind.clone(), entity));
         }
@@ -292,17 +292,17 @@ pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
     let mut select = conn.prepare(select_events!("ORDER BY e.entity"))?;
     let mut rows = select.query([])?;
     let mut events: Vec<Event> = Vec::new();
-    let mut words = Words::default();
+    let mut strings = StringDictionary::default();
     while let Some(row) = rows.next()? {
-        let event = event_from_row(conn, &mut words, row)?;
+        let event = event_from_row(conn, &mut strings, row)?;
         if let Some(entity) = events.first().map(|first| first.entity).filter(|entity| *entity != event.entity) {
-            refold(conn, &mut words, entity, &events)?;
+            refold(conn, &mut strings, entity, &events)?;
             events.clear();
         }
         events.push(event);
     }
     if let Some(entity) = events.first().map(|first| first.entity) {
-        refold(conn, &mut words, entity, &events)?;
+        refold(conn, &mut strings, entity, &events)?;
     }
     Ok(())
 }
@@ -311,10 +311,10 @@ pub(super) fn rebuild(conn: &Connection) -> Result<(), StoreError> {
 pub(super) fn unreadable(conn: &Connection) -> Result<Vec<i64>, StoreError> {
     let mut select = conn.prepare(select_events!("ORDER BY e.place"))?;
     let mut rows = select.query([])?;
-    let mut words = Words::default();
+    let mut strings = StringDictionary::default();
     let mut places = Vec::new();
     while let Some(row) = rows.next()? {
-        match event_from_row(conn, &mut words, row) {
+        match event_from_row(conn, &mut strings, row) {
             Ok(_) => {}
             Err(StoreError::Damaged { .. }) => places.push(row.get(1)?),
             Err(error) => return Err(error),
@@ -325,7 +325,7 @@ pub(super) fn unreadable(conn: &Connection) -> Result<Vec<i64>, StoreError> {
 
 /// All events of one entity, in no particular order.
 pub fn events_of(conn: &Connection, entity: Uuid) -> Result<Vec<Event>, StoreError> {
-    of_entity(conn, &mut Words::default(), entity)
+    of_entity(conn, &mut StringDictionary::default(), entity)
 }
 
 pub(super) fn count_of_entity(conn: &Connection, entity: Uuid) -> Result<i64, StoreError> {
@@ -333,16 +333,20 @@ pub(super) fn count_of_entity(conn: &Connection, entity: Uuid) -> Result<i64, St
     Ok(select.query_row([entity], |row| row.get(0))?)
 }
 
-pub(super) fn of_entity(conn: &Connection, words: &mut Words, entity: Uuid) -> Result<Vec<Event>, StoreError> {
+pub(super) fn of_entity(
+    conn: &Connection,
+    strings: &mut StringDictionary,
+    entity: Uuid,
+) -> Result<Vec<Event>, StoreError> {
     let mut select = conn.prepare_cached(select_events!("WHERE e.entity = ?1"))?;
-    collect(conn, words, select.query([entity])?)
+    collect(conn, strings, select.query([entity])?)
 }
 
 /// All events of one kind, in no particular order: every event is looked at for it.
 pub(super) fn events_of_kind(conn: &Connection, kind: &Kind) -> Result<Vec<Event>, StoreError> {
     let Some(number) = known_number(conn, kind.name())? else { return Ok(Vec::new()) };
     let mut select = conn.prepare(select_events!("WHERE e.kind = ?1"))?;
-    collect(conn, &mut Words::default(), select.query([number])?)
+    collect(conn, &mut StringDictionary::default(), select.query([number])?)
 }
 
 /// The events of `device` after its `seq`, in the order it made them.
@@ -353,7 +357,9 @@ pub fn events_after(conn: &Connection, device: DeviceId, seq: i64) -> Result<Vec
 /// The events of `device` from its `first` to its `last`, both included, in the order it made them.
 pub fn events_in(conn: &Connection, device: DeviceId, first: i64, last: i64) -> Result<Vec<Event>, StoreError> {
     match number_of(conn, device)? {
-        Some(number) => between(conn, &mut Words::default(), number, first.max(1), last.min((1 << SEQ_BITS) - 1)),
+        Some(number) => {
+            between(conn, &mut StringDictionary::default(), number, first.max(1), last.min((1 << SEQ_BITS) - 1))
+        }
         None => Ok(Vec::new()),
     }
 }
@@ -403,7 +409,7 @@ pub(super) fn next_events(conn: &Connection, device: DeviceId, seq: i64, most: i
     let mut select =
         conn.prepare_cached(select_events!("WHERE e.place BETWEEN ?1 AND ?2 ORDER BY e.place LIMIT ?3"))?;
     let rows = select.query([place(number, seq + 1), place(number, (1 << SEQ_BITS) - 1), most])?;
-    collect(conn, &mut Words::default(), rows)
+    collect(conn, &mut StringDictionary::default(), rows)
 }
 
 /// What one command did, as the journal has it.
@@ -458,7 +464,7 @@ fn last_before_command(conn: &Connection, number: i64, end: i64) -> Result<Optio
     Ok(None)
 }
 
-/// How many things were written about, not counting what was only taken back.
+/// How many things were written about, not counting what was only undone.
 fn things_between(conn: &Connection, number: i64, first: i64, last: i64) -> Result<u32, StoreError> {
     let mut select = conn.prepare_cached(
         "SELECT count(DISTINCT entity) FROM event WHERE place BETWEEN ?1 AND ?2 \
@@ -567,9 +573,14 @@ fn clock(packed: i64) -> Result<Clock, StoreError> {
 }
 
 /// Adds an event; says whether its place was free.
-pub(super) fn insert(conn: &Connection, words: &mut Words, number: i64, event: &Event) -> Result<bool, StoreError> {
-    let kind = words.number(conn, event.kind.name())?;
-    let body = packed::pack(conn, words, event.entity, &event.body)?;
+pub(super) fn insert(
+    conn: &Connection,
+    strings: &mut StringDictionary,
+    number: i64,
+    event: &Event,
+) -> Result<bool, StoreError> {
+    let kind = strings.number(conn, event.kind.name())?;
+    let body = packed::pack(conn, strings, event.entity, &event.body)?;
     let mut insert = conn.prepare_cached(
         "INSERT INTO event (place, entity, clock, kind, body) VALUES (?1, ?2, ?3, ?4, ?5) ON CONFLICT DO NOTHING",
     )?;
@@ -579,24 +590,24 @@ pub(super) fn insert(conn: &Connection, words: &mut Words, number: i64, event: &
 
 pub(super) fn between(
     conn: &Connection,
-    words: &mut Words,
+    strings: &mut StringDictionary,
     number: i64,
     first: i64,
     last: i64,
 ) -> Result<Vec<Event>, StoreError> {
     let mut select = conn.prepare_cached(select_events!("WHERE e.place BETWEEN ?1 AND ?2 ORDER BY e.place"))?;
-    collect(conn, words, select.query([place(number, first), place(number, last)])?)
+    collect(conn, strings, select.query([place(number, first), place(number, last)])?)
 }
 
-fn collect(conn: &Connection, words: &mut Words, mut rows: Rows<'_>) -> Result<Vec<Event>, StoreError> {
+fn collect(conn: &Connection, strings: &mut StringDictionary, mut rows: Rows<'_>) -> Result<Vec<Event>, StoreError> {
     let mut events = Vec::new();
     while let Some(row) = rows.next()? {
-        events.push(event_from_row(conn, words, row)?);
+        events.push(event_from_row(conn, strings, row)?);
     }
     Ok(events)
 }
 
-fn event_from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result<Event, StoreError> {
+fn event_from_row(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>) -> Result<Event, StoreError> {
     let entity = row.get(3)?;
     let packed = row.get_ref(5)?.as_blob().map_err(rusqlite::Error::from)?;
     Ok(Event {
@@ -604,8 +615,8 @@ fn event_from_row(conn: &Connection, words: &mut Words, row: &Row<'_>) -> Result
         seq: seq_at(row.get(1)?),
         clock: clock(row.get(2)?)?,
         entity,
-        kind: Kind::named(words.text(conn, row.get(4)?)?.to_owned()),
-        body: packed::unpack(conn, words, entity, packed)?,
+        kind: Kind::named(strings.text(conn, row.get(4)?)?.to_owned()),
+        body: packed::unpack(conn, strings, entity, packed)?,
     })
 }
 
@@ -624,7 +635,7 @@ fn of_one_kind(kind: &Kind, events: &[Event]) -> Result<(), StoreError> {
 /// Makes the rows of `entity` what its events say.
 fn refold<E: Borrow<Event>>(
     conn: &Connection,
-    words: &mut Words,
+    strings: &mut StringDictionary,
     entity: Uuid,
     events: &[E],
 ) -> Result<(), StoreError> {
@@ -634,7 +645,7 @@ fn refold<E: Borrow<Event>>(
     kinds.sort();
     kinds.dedup();
     for table in kinds.into_iter().filter_map(Table::named) {
-        table.project(conn, words, entity, history.state(&table.kind, &Domain).as_ref())?;
+        table.project(conn, strings, entity, history.state(&table.kind, &Domain).as_ref())?;
     }
     Ok(())
 }

@@ -14,19 +14,19 @@ use crate::transport::Refusal;
 #[non_exhaustive]
 pub enum RemoteError {
     /// Nobody answered.
-    #[error("Nobody answers there. Nothing is lost: try again when the phone is connected.")]
+    #[error("No answer. Nothing is lost: try again when the phone is connected.")]
     NoNetwork,
     /// The server does not know this name and password, or they may not do this.
     #[error("The server does not accept what it was given: name and password, or key and secret. Type them again.")]
     WrongPassword,
     /// Nothing of the kind is at that address.
-    #[error("There is no such place at this address. Check it letter by letter.")]
+    #[error("Nothing found at this address. Check it letter by letter.")]
     WrongAddress,
     /// The folder is not there any more.
-    #[error("That folder is not there any more, or the app that keeps it does not answer. Choose it again.")]
+    #[error("Folder not found, or its app does not answer. Your data is safe on this phone. Choose the folder again.")]
     NoFolder,
     /// No room left.
-    #[error("There is no room left in that place. Make room there, or choose another place.")]
+    #[error("The sync location is full. Free some space there, or choose another location.")]
     Full,
     /// The folder may not be written.
     #[error("laydown may not write in that folder. Allow it, or choose another one.")]
@@ -43,7 +43,7 @@ pub enum RemoteError {
         keys: usize,
     },
     /// The files there are sealed, and no passphrase was given.
-    #[error("The files there are sealed. Type their passphrase.")]
+    #[error("The files there are encrypted. Type their passphrase.")]
     NoPassphrase,
     /// Files there were not sealed with this passphrase. They count for nothing.
     #[error(
@@ -72,14 +72,14 @@ pub enum RemoteError {
         files: usize,
     },
     /// A file of the journal is not as it was written. It is skipped and asked for again next time.
-    #[error("{0} It was left out. On the phone that wrote it, choose “Check what is there”.")]
+    #[error("{0} It was left out. On the phone that wrote it, choose “Check the files there”.")]
     DamagedSegment(SegmentError),
     /// A file of the journal was written by a newer program. It is skipped and asked for again next time.
-    #[error("Another phone has a newer laydown. Update the app here, then choose “Agree now” again.")]
+    #[error("Another phone has a newer version. Update laydown here, then choose “Sync now” again.")]
     Newer,
     /// A photograph is not as it was put there. It is skipped and asked for again next time.
     #[error(
-        "The photograph “{file}” is damaged there. It was left out. On the phone that took it, choose “Check what is there”."
+        "The photograph “{file}” is damaged there. It was left out. On the phone that took it, choose “Check the files there”."
     )]
     DamagedPhotograph {
         /// The file on the shelf.
@@ -87,7 +87,7 @@ pub enum RemoteError {
     },
     /// Events of a device lie there, but not those that come before.
     #[error(
-        "Entries {first} to {last} of the phone {device} are missing there. Choose “Agree now” on that phone, then here again."
+        "Entries {first} to {last} of the phone {device} are missing there. Choose “Sync now” on that phone, then here again."
     )]
     Missing {
         /// The device that made them.
@@ -115,10 +115,10 @@ pub enum RemoteError {
     #[error("{0}")]
     Refused(String),
     /// The potter stopped it.
-    #[error("Stopped. What was done stays done, and the rest follows next time.")]
+    #[error("Stopped. Finished files stay; the rest follows next time.")]
     Stopped,
     /// The place failed in another way.
-    #[error("That place did not do what it was asked to. Nothing is lost: try again later.")]
+    #[error("The sync location did not respond as expected. Nothing is lost: try again later.")]
     Failed {
         /// What is known of it, for a report.
         details: String,

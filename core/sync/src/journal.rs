@@ -31,7 +31,7 @@ pub trait Journal {
     ///
     /// # Errors
     /// When they cannot be kept.
-    fn take_in(&self, events: &[Event]) -> Result<Ingested, StoreError>;
+    fn ingest_events(&self, events: &[Event]) -> Result<Ingested, StoreError>;
 
     /// The photographs that records name, and the bytes of each whose file is here.
     ///
@@ -45,7 +45,7 @@ pub trait Journal {
     /// When it cannot be read.
     fn photograph(&self, sha256: &str) -> Result<Vec<u8>, StoreError>;
 
-    /// Keeps the file of a photograph; says whether it is that photograph.
+    /// Saves the file of a photograph; says whether it is that photograph.
     ///
     /// # Errors
     /// When it cannot be kept.
@@ -77,7 +77,7 @@ impl Journal for Store {
         self.read(|conn| events_in(conn, device, first, last))
     }
 
-    fn take_in(&self, events: &[Event]) -> Result<Ingested, StoreError> {
+    fn ingest_events(&self, events: &[Event]) -> Result<Ingested, StoreError> {
         self.merge(now_ms(), events)
     }
 
@@ -99,7 +99,7 @@ impl Journal for Store {
     fn adopt(&self, sha256: &str, picture: &[u8]) -> Result<bool, StoreError> {
         let Ok(photo) = verified(sha256, picture.to_vec()) else { return Ok(false) };
         self.photos().put(&photo)?;
-        self.settle_photos()?;
+        self.commit_staged_photos()?;
         Ok(true)
     }
 

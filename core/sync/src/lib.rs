@@ -1,7 +1,7 @@
-//! Keeps the studios of several devices alike, through any place that can hold files: a folder, a WebDAV server or an S3
+//! Saves the studios of several devices alike, through any place that can hold files: a folder, a WebDAV server or an S3
 //! bucket. The only part of laydown that touches a network, and only while [`sync`] is called.
 //!
-//! What lies on such a [`Shelf`]:
+//! What lies on such a [`RemoteStore`]:
 //!
 //! ```text
 //! devices/WRITER/journal/DEVICE/000000000001-000000000500.jsonl.zst   events of a device, see laydown_store::journal::segment
@@ -22,19 +22,19 @@
 //! identity that opens the files beside it. With a passphrase only what it opens counts for anything; TAG shows that before a
 //! file is fetched. What this phone itself put or read there it remembers, and says when that is gone.
 
+mod connection;
+mod encryption;
 mod error;
 mod journal;
 mod listing;
-mod place;
 mod record;
-mod seal;
-mod shelf;
+mod remote_store;
 mod sync;
 mod transport;
 mod webdav;
 
+pub use connection::{Connection, RemoteConfig, RetryPolicy, Secret};
 pub use error::RemoteError;
 pub use journal::{Journal, SYNC_RECORD};
-pub use place::{Connection, Patience, Place, Secret};
-pub use shelf::{Entry, Shelf};
+pub use remote_store::{Entry, RemoteStore};
 pub use sync::{Options, Outcome, Progress, sync};

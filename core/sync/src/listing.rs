@@ -6,8 +6,8 @@ use std::rc::Rc;
 use laydown_store::journal::DeviceId;
 use laydown_store::journal::segment::{MOST_EVENTS, Name};
 
-use crate::seal::{Key, SEALED, TAG};
-use crate::shelf::{DEVICES, Entry};
+use crate::encryption::{Key, SEALED, TAG};
+use crate::remote_store::{DEVICES, Entry};
 
 pub(crate) const KEY: &str = "key.age";
 pub(crate) const PICTURE: &str = ".picture";
@@ -16,7 +16,7 @@ const MOST_UNKNOWN: usize = 4;
 
 /// A segment at the place.
 #[derive(Debug, Clone)]
-pub(crate) struct Lying {
+pub(crate) struct RemoteSegment {
     pub(crate) writer: DeviceId,
     pub(crate) name: Name,
     pub(crate) file: Entry,
@@ -46,14 +46,14 @@ struct File {
 
 /// The files whose names laydown gives, before it is known which of them count. Files of any other name are nobody's business.
 #[derive(Default)]
-pub(crate) struct Listed {
+pub(crate) struct RemoteListing {
     pub(crate) keys: BTreeMap<DeviceId, Entry>,
     files: Vec<File>,
 }
 
-impl Listed {
-    pub(crate) fn of(entries: Vec<Entry>) -> Listed {
-        let mut listed = Listed::default();
+impl RemoteListing {
+    pub(crate) fn of(entries: Vec<Entry>) -> RemoteListing {
+        let mut listed = RemoteListing::default();
         for entry in entries {
             let Some((writer, rest)) = entry.path.strip_prefix(DEVICES).and_then(|path| path.split_once('/')) else {
                 continue;
@@ -97,7 +97,7 @@ impl Listed {
             there.usable.insert(entry.path.clone(), entry.size);
             match sort {
                 Sort::Segment { name, .. } => {
-                    let segment = Lying { writer, name, file: entry, proven };
+                    let segment = RemoteSegment { writer, name, file: entry, proven };
                     there.segments.entry(name.device).or_default().push(segment);
                 }
                 Sort::Picture { name } => {
@@ -108,8 +108,9 @@ impl Listed {
         // What is proven first, of that the longest, so that few files are fetched; then in an order that is always the same.
         for segments in there.segments.values_mut() {
             segments.sort_by(|a, b| {
-                let order =
-                    |s: &Lying| (!s.proven, std::cmp::Reverse(s.name.last), s.writer != s.name.device, s.writer);
+                let order = |s: &RemoteSegment| {
+                    (!s.proven, std::cmp::Reverse(s.name.last), s.writer != s.name.device, s.writer)
+                };
                 order(a).cmp(&order(b))
             });
         }
@@ -154,7 +155,7 @@ pub(crate) fn untagged(writer: DeviceId, name: &Name) -> String {
 /// What counts of all that lies there.
 #[derive(Default)]
 pub(crate) struct There {
-    segments: BTreeMap<DeviceId, Vec<Lying>>,
+    segments: BTreeMap<DeviceId, Vec<RemoteSegment>>,
     /// By the name without its endings, which is the SHA-256 or, sealed, what a key makes of it.
     pictures: BTreeMap<String, Vec<Picture>>,
     /// The bytes of all of these.
@@ -170,7 +171,7 @@ impl There {
         self.segments.keys().copied()
     }
 
-    pub(crate) fn segments_of(&self, device: DeviceId) -> &[Lying] {
+    pub(crate) fn segments_of(&self, device: DeviceId) -> &[RemoteSegment] {
         self.segments.get(&device).map_or(&[], Vec::as_slice)
     }
 
@@ -180,7 +181,7 @@ impl There {
     }
 
     /// What is in place now that was put there.
-    pub(crate) fn add(&mut self, segment: Lying) {
+    pub(crate) fn add(&mut self, segment: RemoteSegment) {
         self.usable.insert(segment.file.path.clone(), segment.file.size);
         let segments = self.segments.entry(segment.name.device).or_default();
         segments.retain(|other| other.file.path != segment.file.path);
@@ -188,10 +189,16 @@ impl There {
     }
 
     /// The segments to fetch, one after the other, for the events of a device after `have`; at most `most`, and none of `not`.
-    pub(crate) fn chain(&self, device: DeviceId, mut have: i64, most: usize, not: &BTreeSet<String>) -> Vec<&Lying> {
+    pub(crate) fn chain(
+        &self,
+        device: DeviceId,
+        mut have: i64,
+        most: usize,
+        not: &BTreeSet<String>,
+    ) -> Vec<&RemoteSegment> {
         let mut chain = Vec::new();
         while chain.len() < most {
-            let holds = |segment: &&Lying| {
+            let holds = |segment: &&RemoteSegment| {
                 (segment.name.first..=segment.name.last).contains(&(have + 1)) && !not.contains(&segment.file.path)
             };
             let Some(next) = self.segments_of(device).iter().find(holds) else { break };

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
-use crate::seal::SEALED;
+use crate::encryption::SEALED;
 
 /// The most keys that did not open which are remembered.
 const MOST_SHUT: usize = 64;

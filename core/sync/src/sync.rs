@@ -9,12 +9,12 @@ use laydown_store::journal::segment::{self, MOST_EVENTS, Name, SegmentError, Wro
 use laydown_store::journal::{DeviceId, Event};
 use sha2::{Digest, Sha256};
 
+use crate::encryption::{Key, MOST_KEY, SEALED};
 use crate::error::damaged;
 use crate::journal::Journal;
-use crate::listing::{KEY, Listed, Lying, PICTURE, Picture, There, untagged};
+use crate::listing::{KEY, PICTURE, Picture, RemoteListing, RemoteSegment, There, untagged};
 use crate::record::Record;
-use crate::seal::{Key, MOST_KEY, SEALED};
-use crate::shelf::{DEVICES, Entry, Shelf};
+use crate::remote_store::{DEVICES, Entry, RemoteStore};
 use crate::{RemoteError, Secret};
 
 /// The most bytes of a file that is fetched: a photograph has at most 64 MB, a segment far less.
@@ -78,22 +78,22 @@ pub struct Outcome {
     /// Photographs that a record names and that are neither here nor there.
     pub photographs_missing: usize,
     /// Files of this device's that were damaged there, and were put again.
-    pub put_again: usize,
+    pub repaired: usize,
     /// Bytes that went either way.
     pub bytes: u64,
     /// What could not be used. The rest was done all the same; these are asked for again next time.
-    pub troubles: Vec<RemoteError>,
+    pub file_errors: Vec<RemoteError>,
 }
 
-/// Keeps `journal` and `shelf` alike, once. May be stopped through `stop`, and broken off anywhere: what has arrived is kept,
+/// Saves `journal` and `remote` alike, once. May be stopped through `stop`, and broken off anywhere: what has arrived is kept,
 /// and the next round goes on from there. Nothing is fetched twice that has arrived whole.
 ///
 /// # Errors
 /// When the place does not answer, refuses, or is full; when the passphrase is wrong; when this device's studio cannot be
-/// read or written; when stopped. What is wrong with a single file is no error but one of the [`Outcome::troubles`].
+/// read or written; when stopped. What is wrong with a single file is no error but one of the [`Outcome::file_errors`].
 pub fn sync(
     journal: &dyn Journal,
-    shelf: &dyn Shelf,
+    remote: &dyn RemoteStore,
     options: &Options,
     stop: &AtomicBool,
     progress: &mut dyn FnMut(Progress),
@@ -101,14 +101,14 @@ pub fn sync(
     let before = Record::of(journal.remembered()?);
     let mut round = Round {
         journal,
-        shelf,
+        remote,
         options,
         stop,
         progress,
         so_far: Progress::default(),
         outcome: Outcome::default(),
         record: before.clone(),
-        kept: before.clone(),
+        saved: before.clone(),
         before,
         own_key: None,
         ring: Vec::new(),
@@ -130,7 +130,7 @@ pub fn sync(
 
 struct Round<'a> {
     journal: &'a dyn Journal,
-    shelf: &'a dyn Shelf,
+    remote: &'a dyn RemoteStore,
     options: &'a Options,
     stop: &'a AtomicBool,
     progress: &'a mut dyn FnMut(Progress),
@@ -140,7 +140,7 @@ struct Round<'a> {
     /// The record as it was when the round began.
     before: Record,
     /// The record as it is on the disk.
-    kept: Record,
+    saved: Record,
     own_key: Option<Rc<Key>>,
     /// All keys that the passphrase opens, the own one first.
     ring: Vec<Rc<Key>>,
@@ -159,14 +159,14 @@ struct Round<'a> {
 
 impl Round<'_> {
     fn go(&mut self) -> Result<(), RemoteError> {
-        let listed = Listed::of(self.shelf.list()?);
+        let listed = RemoteListing::of(self.remote.list()?);
         self.go_on()?;
         self.unlock(&listed)?;
         let mut there = self.admit(listed);
         self.fetch_events(&there)?;
         if self.gone {
             // Another phone has merged its segments meanwhile.
-            there = self.admit(Listed::of(self.shelf.list()?));
+            there = self.admit(RemoteListing::of(self.remote.list()?));
             self.relisted = true;
             self.fetch_events(&there)?;
         }
@@ -182,12 +182,12 @@ impl Round<'_> {
     fn say(&mut self, strange: usize) {
         let files = strange + self.strange + self.shut;
         if files > 0 && self.sealed() {
-            self.outcome.troubles.push(RemoteError::StrangeFiles { files });
+            self.outcome.file_errors.push(RemoteError::StrangeFiles { files });
         } else if files > 0 {
-            self.outcome.troubles.push(RemoteError::SealedFiles { files });
+            self.outcome.file_errors.push(RemoteError::SealedFiles { files });
         }
         if self.older {
-            self.outcome.troubles.push(RemoteError::OlderThanLastTime);
+            self.outcome.file_errors.push(RemoteError::OlderThanLastTime);
         }
     }
 
@@ -195,22 +195,22 @@ impl Round<'_> {
         self.options.passphrase.is_some()
     }
 
-    fn admit(&self, listed: Listed) -> There {
+    fn admit(&self, listed: RemoteListing) -> There {
         listed.admit(self.journal.device(), self.sealed().then_some(self.ring.as_slice()))
     }
 
     fn remember(&mut self) -> Result<(), RemoteError> {
-        if self.record != self.kept {
+        if self.record != self.saved {
             let text = serde_json::to_string(&self.record)
                 .map_err(|error| StoreError::Fault { details: error.to_string() })?;
             self.journal.remember(&text)?;
-            self.kept = self.record.clone();
+            self.saved = self.record.clone();
         }
         Ok(())
     }
 
     /// Finds or makes the key that this device seals with, and opens those of the others.
-    fn unlock(&mut self, listed: &Listed) -> Result<(), RemoteError> {
+    fn unlock(&mut self, listed: &RemoteListing) -> Result<(), RemoteError> {
         let Some(passphrase) = &self.options.passphrase else {
             let comes_new = !self.record.met_open() && !self.options.afresh;
             return if listed.any_sealed() && comes_new { Err(RemoteError::NoPassphrase) } else { Ok(()) };
@@ -270,7 +270,7 @@ impl Round<'_> {
     }
 
     /// Whose keys are looked at: the own one, those of the phones that are known, and in turn a few of the others.
-    fn writers_of_keys(&mut self, listed: &Listed) -> Result<Vec<DeviceId>, RemoteError> {
+    fn writers_of_keys(&mut self, listed: &RemoteListing) -> Result<Vec<DeviceId>, RemoteError> {
         let me = self.journal.device();
         let version = self.journal.version()?;
         let others = listed.keys.keys().copied().filter(|writer| *writer != me);
@@ -316,7 +316,7 @@ impl Round<'_> {
                 let next = firsts.map(|segment| segment.name.first).filter(|first| *first > have).min();
                 if let (true, Some(next)) = (useless.is_empty(), next) {
                     let device = device.0.to_string();
-                    self.outcome.troubles.push(RemoteError::Missing { device, first: have + 1, last: next - 1 });
+                    self.outcome.file_errors.push(RemoteError::Missing { device, first: have + 1, last: next - 1 });
                 }
                 break;
             }
@@ -329,19 +329,19 @@ impl Round<'_> {
                     let events = match events {
                         Ok(events) => events,
                         Err(trouble) => {
-                            self.outcome.troubles.extend(trouble);
+                            self.outcome.file_errors.extend(trouble);
                             useless.insert(segment.file.path.clone());
                             break 'plan;
                         }
                     };
                     // What is refused leaves a gap, and is asked for again next time.
-                    let ingested = self.journal.take_in(&events)?;
+                    let ingested = self.journal.ingest_events(&events)?;
                     self.outcome.events_in += ingested.new;
                     if let Some((device, seq)) = ingested.forked() {
-                        self.outcome.troubles.push(StoreError::Forked { device, seq }.into());
+                        self.outcome.file_errors.push(StoreError::Forked { device, seq }.into());
                         return Ok(useless.len() + 1);
                     }
-                    self.outcome.troubles.extend(ingested.sentences().into_iter().map(RemoteError::Refused));
+                    self.outcome.file_errors.extend(ingested.sentences().into_iter().map(RemoteError::Refused));
                     have = segment.name.last;
                     self.record.segments.insert(segment.file.path.clone(), segment.file.size);
                 }
@@ -351,7 +351,7 @@ impl Round<'_> {
     }
 
     /// The events of a segment that was fetched; else what is wrong with it, where that is to be told.
-    fn events_of(&mut self, segment: &Lying, file: Option<Vec<u8>>) -> Result<Vec<Event>, Option<RemoteError>> {
+    fn events_of(&mut self, segment: &RemoteSegment, file: Option<Vec<u8>>) -> Result<Vec<Event>, Option<RemoteError>> {
         let name = segment.name.to_string();
         let Some(bytes) = file else {
             self.gone = true;
@@ -370,8 +370,8 @@ impl Round<'_> {
         let me = self.journal.device();
         for (device, have) in self.journal.version()? {
             let mine = device == me;
-            let counts = |segment: &Lying| segment.name.device == device && (!mine || segment.writer == me);
-            let reached = covered(&self.standing(there, device, counts));
+            let counts = |segment: &RemoteSegment| segment.name.device == device && (!mine || segment.writer == me);
+            let reached = covered(&self.effective(there, device, counts));
             let forked = self.check_own(device, have, there)?;
             if forked && mine {
                 continue;
@@ -379,10 +379,10 @@ impl Round<'_> {
             if !mine {
                 self.check_others(device, have, there)?;
             }
-            let standing = self.standing(there, device, counts);
-            let reached = if mine { reached } else { covered(&standing) };
+            let effective = self.effective(there, device, counts);
+            let reached = if mine { reached } else { covered(&effective) };
             self.older |= reached < self.reached_before(device, mine);
-            for (first, last) in gaps(&standing, have, me) {
+            for (first, last) in gaps(&effective, have, me) {
                 self.outcome.events_out += self.put_segments(device, first, last, there)?;
             }
             if !forked {
@@ -393,19 +393,24 @@ impl Round<'_> {
     }
 
     /// The segments of a device that were read whole and lie there still, by their first events.
-    fn standing(&self, there: &There, device: DeviceId, counts: impl Fn(&Lying) -> bool) -> Vec<Lying> {
-        let known = |segment: &&Lying| self.record.segments.get(&segment.file.path) == Some(&segment.file.size);
+    fn effective(
+        &self,
+        there: &There,
+        device: DeviceId,
+        counts: impl Fn(&RemoteSegment) -> bool,
+    ) -> Vec<RemoteSegment> {
+        let known = |segment: &&RemoteSegment| self.record.segments.get(&segment.file.path) == Some(&segment.file.size);
         let segments = there.segments_of(device).iter().filter(known).filter(|segment| counts(segment));
-        let mut standing: Vec<Lying> = segments.cloned().collect();
-        standing.sort_by_key(|segment| (segment.name.first, std::cmp::Reverse(segment.name.last)));
-        standing
+        let mut effective: Vec<RemoteSegment> = segments.cloned().collect();
+        effective.sort_by_key(|segment| (segment.name.first, std::cmp::Reverse(segment.name.last)));
+        effective
     }
 
     /// How far the events of a device lay there when this phone was there last.
     fn reached_before(&self, device: DeviceId, mine: bool) -> i64 {
         let me = self.journal.device();
         let entries = self.before.segments.iter().map(|(path, size)| Entry { path: path.clone(), size: *size });
-        let lay = Listed::of(entries.collect()).admit(me, self.sealed().then_some(self.ring.as_slice()));
+        let lay = RemoteListing::of(entries.collect()).admit(me, self.sealed().then_some(self.ring.as_slice()));
         let of = lay.segments_of(device).iter().filter(|segment| !mine || segment.writer == me);
         covered(&of.cloned().collect::<Vec<_>>())
     }
@@ -414,7 +419,7 @@ impl Round<'_> {
     /// for. What is damaged does not count, and so is put again. Says whether another device writes under this one's name.
     fn check_own(&mut self, device: DeviceId, have: i64, there: &There) -> Result<bool, RemoteError> {
         let me = self.journal.device();
-        let mut own: Vec<Lying> = there
+        let mut own: Vec<RemoteSegment> = there
             .segments_of(device)
             .iter()
             .filter(|segment| segment.writer == me && segment.name.first <= have)
@@ -440,13 +445,13 @@ impl Round<'_> {
                     }
                     None => {}
                     Some(seq) => {
-                        self.outcome.troubles.push(StoreError::Forked { device, seq }.into());
+                        self.outcome.file_errors.push(StoreError::Forked { device, seq }.into());
                         forked = true;
                     }
                 },
                 // Written before the app went back to an older version.
-                Err(Some(newer @ RemoteError::Newer)) => self.outcome.troubles.push(newer),
-                Err(_) => self.outcome.put_again += usize::from(segment.proven || was_known),
+                Err(Some(newer @ RemoteError::Newer)) => self.outcome.file_errors.push(newer),
+                Err(_) => self.outcome.repaired += usize::from(segment.proven || was_known),
             }
         }
         // Once this device has put its events there, a file that contradicts them stops it no more.
@@ -457,7 +462,7 @@ impl Round<'_> {
     fn check_others(&mut self, device: DeviceId, have: i64, there: &There) -> Result<(), RemoteError> {
         let mut useless = BTreeSet::new();
         for _ in 0..MOST_CHECKS {
-            let reached = covered(&self.standing(there, device, |_| true));
+            let reached = covered(&self.effective(there, device, |_| true));
             if reached >= have || useless.len() >= MOST_FAILURES {
                 break;
             }
@@ -479,7 +484,7 @@ impl Round<'_> {
     }
 
     /// The first event of a segment that is another here.
-    fn first_that_differs(&self, segment: &Lying, lies: &[Event]) -> Result<Option<i64>, RemoteError> {
+    fn first_that_differs(&self, segment: &RemoteSegment, lies: &[Event]) -> Result<Option<i64>, RemoteError> {
         let Name { device, first, last } = segment.name;
         let here = self.journal.events(device, first, last)?;
         Ok(lies.iter().zip(&here).find(|(lies, here)| lies != here).map(|(lies, _)| lies.seq))
@@ -510,7 +515,7 @@ impl Round<'_> {
             self.step()?;
             let file = Entry { path, size: bytes.len() as u64 };
             self.record.segments.insert(file.path.clone(), file.size);
-            there.add(Lying { writer, name, file, proven: true });
+            there.add(RemoteSegment { writer, name, file, proven: true });
             put += usize::try_from(name.last - name.first + 1).unwrap_or_default();
             first = name.last + 1;
         }
@@ -521,22 +526,22 @@ impl Round<'_> {
     /// is ended before that finds both, and that is no harm: the larger one is read.
     fn remove_superseded(&mut self, device: DeviceId, there: &There) -> Result<(), RemoteError> {
         let me = self.journal.device();
-        let own = self.standing(there, device, |segment| segment.writer == me);
+        let own = self.effective(there, device, |segment| segment.writer == me);
         let holds = |large: &Name, small: &Name| large.first <= small.first && small.last <= large.last;
-        let mut largest: Vec<&Lying> = Vec::new();
+        let mut largest: Vec<&RemoteSegment> = Vec::new();
         for segment in &own {
             // Sorted by their beginnings, the longer one first.
             if largest.last().is_none_or(|large| !holds(&large.name, &segment.name)) {
                 largest.push(segment);
             }
         }
-        let superseded = |segment: &&Lying| {
+        let superseded = |segment: &&RemoteSegment| {
             segment.writer == me
                 && largest.iter().any(|large| holds(&large.name, &segment.name) && large.file.path != segment.file.path)
         };
         for segment in there.segments_of(device).iter().filter(superseded) {
             self.go_on()?;
-            if !self.shelf.remove(&segment.file.path)? {
+            if !self.remote.remove(&segment.file.path)? {
                 break;
             }
             self.record.segments.remove(&segment.file.path);
@@ -596,7 +601,7 @@ impl Round<'_> {
                 if !self.read_photograph(sha256, *here, found, first)? && *here {
                     let again = self.record.photographs.remove(sha256).is_some();
                     self.put_photograph(sha256)?;
-                    self.outcome.put_again += usize::from(again);
+                    self.outcome.repaired += usize::from(again);
                     self.outcome.photographs_out += usize::from(!again);
                 }
                 self.step()?;
@@ -634,7 +639,7 @@ impl Round<'_> {
                 return Ok(true);
             }
             if !here {
-                self.outcome.troubles.push(RemoteError::DamagedPhotograph { file: file.path.clone() });
+                self.outcome.file_errors.push(RemoteError::DamagedPhotograph { file: file.path.clone() });
             }
         }
         Ok(false)
@@ -656,11 +661,11 @@ impl Round<'_> {
     /// Removes what this device put there before the place was sealed, once it lies there sealed.
     fn remove_open(&mut self, there: &There) -> Result<(), RemoteError> {
         let me = self.journal.device();
-        let before = Listed::of(there.open.clone()).admit(me, None);
-        let own = |segment: &Lying| segment.writer == me;
+        let before = RemoteListing::of(there.open.clone()).admit(me, None);
+        let own = |segment: &RemoteSegment| segment.writer == me;
         let mut sealed: Vec<&Entry> = Vec::new();
         for device in before.devices() {
-            let reached = covered(&self.standing(there, device, own));
+            let reached = covered(&self.effective(there, device, own));
             let done = before.segments_of(device).iter().filter(|segment| segment.name.last <= reached);
             sealed.extend(done.map(|segment| &segment.file));
         }
@@ -670,13 +675,13 @@ impl Round<'_> {
         let mut files = 0;
         for file in sealed {
             self.go_on()?;
-            if files > 0 || !self.shelf.remove(&file.path)? {
+            if files > 0 || !self.remote.remove(&file.path)? {
                 files += 1;
             }
             self.record.segments.remove(&file.path);
         }
         if files > 0 {
-            self.outcome.troubles.push(RemoteError::LeftUnsealed { files });
+            self.outcome.file_errors.push(RemoteError::LeftUnsealed { files });
         }
         Ok(())
     }
@@ -692,7 +697,7 @@ impl Round<'_> {
     /// A file; `None` also where it is longer than it may be.
     fn get(&mut self, path: &str, most: u64) -> Result<Option<Vec<u8>>, RemoteError> {
         self.go_on()?;
-        let file = match self.shelf.get(path, most.min(MOST_FILE)) {
+        let file = match self.remote.get(path, most.min(MOST_FILE)) {
             Err(RemoteError::TooLong) => None,
             other => other?,
         };
@@ -704,7 +709,7 @@ impl Round<'_> {
     fn get_many<'e>(&mut self, files: impl Iterator<Item = &'e Entry>) -> Result<Vec<Option<Vec<u8>>>, RemoteError> {
         self.go_on()?;
         let wanted: Vec<(&str, u64)> = files.map(|file| (file.path.as_str(), file.size.min(MOST_FILE))).collect();
-        let files = self.shelf.get_many(&wanted)?;
+        let files = self.remote.get_many(&wanted)?;
         self.so_far.bytes += files.iter().flatten().map(|bytes| bytes.len() as u64).sum::<u64>();
         Ok(files)
     }
@@ -712,7 +717,7 @@ impl Round<'_> {
     fn put(&mut self, path: &str, bytes: Vec<u8>) -> Result<(), RemoteError> {
         self.go_on()?;
         self.so_far.bytes += bytes.len() as u64;
-        self.shelf.put(path, bytes)
+        self.remote.put(path, bytes)
     }
 
     /// Puts a small file there and reads it back: only then does it count.
@@ -738,7 +743,7 @@ impl Round<'_> {
 }
 
 /// How far events are held from the first on without a gap, by segments in any order.
-fn covered(segments: &[Lying]) -> i64 {
+fn covered(segments: &[RemoteSegment]) -> i64 {
     let mut names: Vec<Name> = segments.iter().map(|segment| segment.name).collect();
     names.sort_by_key(|name| name.first);
     names.iter().fold(0, |reached, name| if name.first <= reached + 1 { reached.max(name.last) } else { reached })
@@ -746,10 +751,10 @@ fn covered(segments: &[Lying]) -> i64 {
 
 /// What of the events from 1 to `have` is held by none of these segments, which are sorted by their beginnings. Where `me` has many
 /// small segments at the end, these are put as one together with what follows.
-fn gaps(standing: &[Lying], have: i64, me: DeviceId) -> Vec<(i64, i64)> {
+fn gaps(effective: &[RemoteSegment], have: i64, me: DeviceId) -> Vec<(i64, i64)> {
     let mut gaps = Vec::new();
     let mut reached = 0;
-    for Lying { name, .. } in standing {
+    for RemoteSegment { name, .. } in effective {
         if name.first > reached + 1 {
             gaps.push((reached + 1, name.first - 1));
         }
@@ -758,7 +763,7 @@ fn gaps(standing: &[Lying], have: i64, me: DeviceId) -> Vec<(i64, i64)> {
     if reached < have {
         let mut first = reached + 1;
         let mut small = 0;
-        for segment in standing.iter().rev() {
+        for segment in effective.iter().rev() {
             if segment.name.last + 1 == first && segment.writer == me && is_small(segment) {
                 first = segment.name.first;
                 small += 1;
@@ -769,7 +774,7 @@ fn gaps(standing: &[Lying], have: i64, me: DeviceId) -> Vec<(i64, i64)> {
     gaps
 }
 
-fn is_small(segment: &Lying) -> bool {
+fn is_small(segment: &RemoteSegment) -> bool {
     segment.name.last - segment.name.first + 1 < MOST_EVENTS as i64 && segment.file.size < FULL
 }
 

@@ -6,7 +6,7 @@ import SwiftUI
 struct BucketPage: View {
     @State private var screen: BucketScreen
 
-    init(frame: Frame, id: String) {
+    init(frame: AppModel, id: String) {
         _screen = State(initialValue: BucketScreen(frame: frame, id: id))
     }
 
@@ -30,7 +30,7 @@ struct BucketPage: View {
                     Section(Words.checks) { LinesView(lines: view.checks.map(line)) }
                 }
                 Section {
-                    GoRow(title: Words.anotherBucket, mark: "plus", place: .sheet(.bucket, subject: view.glazeId))
+                    GoRow(title: Words.anotherBucket, mark: "plus", place: .editor(.bucket, subject: view.glazeId))
                 }
             }
         }

@@ -6,7 +6,7 @@ import SwiftUI
 struct BucketsPage: View {
     @State private var screen: BucketsScreen
 
-    init(frame: Frame) {
+    init(frame: AppModel) {
         _screen = State(initialValue: BucketsScreen(frame: frame))
     }
 
@@ -16,7 +16,7 @@ struct BucketsPage: View {
                 Section {
                     if view.buckets.isEmpty { Sentence(view.empty) }
                     ForEach(view.buckets, id: \.id) { BucketCard(bucket: $0) }
-                    GoRow(title: Words.addGlaze, mark: "plus", place: .sheet(.glaze))
+                    GoRow(title: Words.addGlaze, mark: "plus", place: .editor(.glaze))
                 }
                 Section {
                     NotesView(notes: view.notes)

@@ -9,13 +9,13 @@ struct DrawingPanel: View {
     let awayWords: String
     /// Whether a drag is told once, when the finger lets go; until then only what is held moves.
     var once = false
-    /// Whether something done here can be taken back.
+    /// Whether something done here can be undone.
     var canUndo = false
-    /// Is told that a new thing begins, which one Undo takes back.
+    /// Is told that a new thing begins, which one Undo undoes.
     var begun: @MainActor () -> Void = {}
     /// Is told what is done. While a grip is dragged, many times.
     let touched: @MainActor (Touch) -> Void
-    /// Is told that the last thing is to be taken back.
+    /// Is told that the last thing is to be undone.
     var undone: @MainActor () -> Void = {}
 
     /// What a finger holds, as it was when it took hold.
@@ -24,7 +24,7 @@ struct DrawingPanel: View {
         let tall: Double
     }
 
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     /// The key of the grip that stands out: the one that is held or was tapped.
     @State private var chosen: String?
     @State private var held: Held?

@@ -5,7 +5,7 @@ import SwiftUI
 struct FindingsPage: View {
     @State private var screen: FindingsScreen
 
-    init(frame: Frame) {
+    init(frame: AppModel) {
         _screen = State(initialValue: FindingsScreen(frame: frame))
     }
 

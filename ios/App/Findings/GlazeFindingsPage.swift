@@ -6,7 +6,7 @@ import SwiftUI
 struct GlazeFindingsPage: View {
     @State private var screen: GlazeFindingsScreen
 
-    init(frame: Frame, glaze: String) {
+    init(frame: AppModel, glaze: String) {
         _screen = State(initialValue: GlazeFindingsScreen(frame: frame, glaze: glaze))
     }
 
@@ -26,14 +26,14 @@ struct GlazeFindingsPage: View {
                 if !view.take.isEmpty {
                     Section {
                         Trouble(sentence: screen.refusal)
-                        Button(view.take) { screen.takeBest() }.frame(minHeight: 48)
+                        Button(view.take) { screen.adoptBest() }.frame(minHeight: 48)
                         Sentence(view.takeHelp)
                     }
                 }
-                if let drift = view.drift {
-                    Section(drift.title) {
-                        Sentence(drift.words)
-                        ChartPlot(chart: drift)
+                if let controlChart = view.controlChart {
+                    Section(controlChart.title) {
+                        Sentence(controlChart.words)
+                        ChartPlot(chart: controlChart)
                     }
                 }
                 if !view.sets.isEmpty { Section { LinesView(lines: view.sets) } }

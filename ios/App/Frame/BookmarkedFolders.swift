@@ -4,14 +4,14 @@ import LaydownKit
 
 /// Folders that the person chose, found again by the bookmarks that the system gives out for them, written as base64.
 struct BookmarkedFolders: Folders {
-    private enum Way { case reading, replacing, deleting }
+    private enum WeighMode { case reading, replacing, deleting }
 
     func handle(of folder: URL) throws -> String {
         // What has just been chosen may be used only while it is opened.
         try opened(folder) { try $0.bookmarkData().base64EncodedString() }
     }
 
-    func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer {
+    func reach<ActivityResult>(_ handle: String, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
         guard let bookmark = Data(base64Encoded: handle) else { throw FolderError.Gone }
         var isStale = false
         // A stale one still leads there: it was made before the folder was moved or renamed.
@@ -21,11 +21,11 @@ struct BookmarkedFolders: Folders {
         return try opened(folder, work)
     }
 
-    func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+    func read<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
         try coordinated(.reading, url, work)
     }
 
-    func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+    func write<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
         try coordinated(.replacing, url, work)
     }
 
@@ -41,7 +41,8 @@ struct BookmarkedFolders: Folders {
         try coordinated(.deleting, url) { try FileManager.default.removeItem(at: $0) }
     }
 
-    private func opened<Answer>(_ folder: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+    private func opened<ActivityResult>(_ folder: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult
+    {
         // Where the system does not let it be opened, what is done there fails, and tells why.
         let isOpened = folder.startAccessingSecurityScopedResource()
         defer { if isOpened { folder.stopAccessingSecurityScopedResource() } }
@@ -50,12 +51,12 @@ struct BookmarkedFolders: Folders {
 
     /// Waits for whoever else has to do with a file, then does `work` where it lies by then. The system calls back before it
     /// returns, or not at all, and then says why.
-    private func coordinated<Answer>(
-        _ way: Way, _ url: URL, _ work: (URL) throws -> Answer
-    ) throws -> Answer {
+    private func coordinated<ActivityResult>(
+        _ way: WeighMode, _ url: URL, _ work: (URL) throws -> ActivityResult
+    ) throws -> ActivityResult {
         let coordinator = NSFileCoordinator()
         var problem: NSError?
-        var outcome: Result<Answer, any Error>?
+        var outcome: Result<ActivityResult, any Error>?
         switch way {
         case .reading:
             coordinator.coordinate(readingItemAt: url, options: [], error: &problem) { url in

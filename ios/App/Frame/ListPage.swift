@@ -3,18 +3,18 @@ import SwiftUI
 
 /// A page that is one scrolling list, read anew whenever it comes to the front.
 struct ListPage<Content: View>: View {
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     let title: String
-    let offersLately: Bool
+    let offersRecent: Bool
     let refresh: () async -> Void
     @ViewBuilder let content: Content
 
     init(
-        _ title: String, offersLately: Bool = true, refresh: @escaping () async -> Void,
+        _ title: String, offersRecent: Bool = true, refresh: @escaping () async -> Void,
         @ViewBuilder content: () -> Content
     ) {
         self.title = title
-        self.offersLately = offersLately
+        self.offersRecent = offersRecent
         self.refresh = refresh
         self.content = content()
     }
@@ -27,15 +27,15 @@ struct ListPage<Content: View>: View {
             .navigationTitle(title)
             .navigationBarTitleDisplayMode(.inline)
             .toolbar {
-                if offersLately { ToolbarItem(placement: .primaryAction) { LatelyButton() } }
+                if offersRecent { ToolbarItem(placement: .primaryAction) { RecentButton() } }
             }
-            .safeAreaInset(edge: .bottom) { KeptBar() }
+            .safeAreaInset(edge: .bottom) { UndoBar() }
             .refreshed(by: refresh)
     }
 }
 
 extension View {
-    /// Reads what is shown when it comes to the front, when something was taken back, and when time has passed: what was
+    /// Reads what is shown when it comes to the front, when something was undone, and when time has passed: what was
     /// checked today may have been checked yesterday.
     func refreshed(by refresh: @escaping () async -> Void) -> some View {
         modifier(Refreshed(refresh: refresh))
@@ -43,7 +43,7 @@ extension View {
 }
 
 private struct Refreshed: ViewModifier {
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     @Environment(\.scenePhase) private var phase
     let refresh: () async -> Void
 
@@ -57,8 +57,8 @@ private struct Refreshed: ViewModifier {
 }
 
 /// What was kept last, and the way to take it back or do it again.
-struct KeptBar: View {
-    @Environment(Frame.self) private var frame
+struct UndoBar: View {
+    @Environment(AppModel.self) private var frame
 
     var body: some View {
         if !frame.offer.sentence.isEmpty {
@@ -71,7 +71,7 @@ struct KeptBar: View {
                 }
                 .frame(maxWidth: .infinity, alignment: .leading)
                 if frame.offer.canTurn {
-                    Button(frame.offer.label) { frame.turn() }
+                    Button(frame.offer.label) { frame.toggleUndo() }
                         .frame(minWidth: 48, minHeight: 48)
                 }
             }

@@ -4,7 +4,7 @@ import SwiftUI
 
 /// A row that leads to a page.
 struct GoRow: View {
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     @Environment(\.go) private var go
     let title: String
     var detail = ""
@@ -35,8 +35,8 @@ struct StillRow: View {
 }
 
 /// The way to what was done lately.
-struct LatelyButton: View {
-    @Environment(Frame.self) private var frame
+struct RecentButton: View {
+    @Environment(AppModel.self) private var frame
     @Environment(\.go) private var go
 
     var body: some View {
@@ -46,7 +46,7 @@ struct LatelyButton: View {
         } label: {
             Image(systemName: "clock.arrow.circlepath")
         }
-        .accessibilityLabel(Words.lately)
+        .accessibilityLabel(Words.recentChanges)
         .frame(minWidth: 48, minHeight: 48)
     }
 }

@@ -13,7 +13,7 @@ struct RootView: View {
         var paths: [String: [Place]] = [:]
     }
 
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     @State private var at = Whereabouts()
     @SceneStorage("whereabouts") private var saved: Data?
 
@@ -72,7 +72,7 @@ struct RootView: View {
         Task { await frame.saveReadable() }
     }
 
-    private func act(on failure: Frame.Failure) {
+    private func act(on failure: AppModel.Failure) {
         if failure.way == .back { at.paths = [:] }
         Task { await frame.open() }
     }
@@ -80,7 +80,7 @@ struct RootView: View {
 
 /// The Weigh tab: one page that fills the screen, with others on top of it.
 private struct WeighTab: View {
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     @Binding var path: [Place]
 
     var body: some View {
@@ -120,19 +120,19 @@ private struct ListTab<Root: View>: View {
 
 /// The page of a place.
 private struct PageView: View {
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     let place: Place
 
     var body: some View {
         switch place {
         case .coat(let id): CoatPage(frame: frame, id: id)
         case .bucket(let id): BucketPage(frame: frame, id: id)
-        case .sheet(let kind, let id, let subject): SheetPage(frame: frame, kind: kind, id: id, subject: subject)
+        case .editor(let kind, let id, let subject): EditorPage(frame: frame, kind: kind, id: id, subject: subject)
         case .sizes: SizesPage(frame: frame)
         case .cautions: CautionsPage(frame: frame)
         case .backup: BackupPage(frame: frame)
         case .firing(let id): FiringPage(frame: frame, id: id)
-        case .look(let firing, let piece): LookPage(frame: frame, firing: firing, piece: piece)
+        case .look(let firing, let piece): AssessmentPage(frame: frame, firing: firing, piece: piece)
         case .contactSheet(let firing): ContactSheetPage(frame: frame, firing: firing)
         case .piece(let id): PiecePage(frame: frame, id: id)
         case .compare(let piece): ComparePage(frame: frame, piece: piece)
@@ -147,8 +147,8 @@ private struct PageView: View {
 
 /// Why nothing can be shown, and what can be done about it.
 private struct FailureView: View {
-    let failure: Frame.Failure
-    let act: @MainActor (Frame.Failure) -> Void
+    let failure: AppModel.Failure
+    let act: @MainActor (AppModel.Failure) -> Void
     let save: @MainActor () -> Void
 
     var body: some View {

@@ -7,7 +7,7 @@ struct ComparePage: View {
     @State private var screen: CompareScreen
     @State private var isChoosing = false
 
-    init(frame: Frame, piece: String) {
+    init(frame: AppModel, piece: String) {
         _screen = State(initialValue: CompareScreen(frame: frame, piece: piece))
     }
 

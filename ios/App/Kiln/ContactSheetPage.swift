@@ -14,7 +14,7 @@ struct ContactSheetPage: View {
     private static let scale = 150.0 / 72.0
     private static let paperScale = 200.0 / 72.0
 
-    init(frame: Frame, firing: String) {
+    init(frame: AppModel, firing: String) {
         _screen = State(initialValue: ContactSheetScreen(frame: frame, firing: firing))
     }
 
@@ -25,7 +25,7 @@ struct ContactSheetPage: View {
                     Trouble(sentence: screen.trouble)
                     // In reach before the pages, of which there may be many.
                     Flow {
-                        Button(Words.sharePicture) { Task { shared = await sheet() } }
+                        Button(Words.sharePicture) { Task { shared = await editor() } }
                         Button(Words.sharePdf) { Task { shared = await document() } }
                         Button(Words.print) { Task { await printPages(view.title) } }
                     }
@@ -56,7 +56,7 @@ struct ContactSheetPage: View {
     }
 
     private func paper(_ page: Int, _ view: ContactSheetView) -> ContactPaper {
-        ContactPaper(sheet: view, tiles: screen.pages[page], words: Words.pageOf(page + 1, screen.pages.count))
+        ContactPaper(editor: view, tiles: screen.pages[page], words: Words.pageOf(page + 1, screen.pages.count))
     }
 
     private func picture(of content: some View, scale: CGFloat) -> UIImage? {
@@ -66,7 +66,7 @@ struct ContactSheetPage: View {
     }
 
     /// All pages below one another as one picture.
-    private func sheet() async -> SharedFile? {
+    private func editor() async -> SharedFile? {
         guard let view = screen.view else { return nil }
         let pages = screen.pages.indices.map { paper($0, view) }
         let all = VStack(spacing: 0) { ForEach(pages.indices, id: \.self) { pages[$0] } }
@@ -99,7 +99,7 @@ struct ContactSheetPage: View {
 private struct ContactPaper: View {
     static let size = CGSize(width: 595, height: 842)
 
-    let sheet: ContactSheetView
+    let editor: ContactSheetView
     let tiles: [ContactTile]
     /// Which page of how many.
     let words: String
@@ -109,8 +109,8 @@ private struct ContactPaper: View {
 
     var body: some View {
         VStack(alignment: .leading, spacing: ContactPaper.gap) {
-            Text(sheet.title).font(.system(size: 18, weight: .bold)).lineLimit(2)
-            Text(sheet.summary).font(.system(size: 9)).lineLimit(3)
+            Text(editor.title).font(.system(size: 18, weight: .bold)).lineLimit(2)
+            Text(editor.summary).font(.system(size: 9)).lineLimit(3)
             Grid(horizontalSpacing: ContactPaper.gap, verticalSpacing: ContactPaper.gap) {
                 ForEach(0..<ContactSheetScreen.down, id: \.self) { row in
                     GridRow {

@@ -13,7 +13,7 @@ struct FindPage: View {
         var id: String { filter.key }
     }
 
-    init(frame: Frame) {
+    init(frame: AppModel) {
         _screen = State(initialValue: FindScreen(frame: frame))
     }
 

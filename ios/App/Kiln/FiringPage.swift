@@ -15,7 +15,7 @@ struct FiringPage: View {
         var id: [String] { row.pieces }
     }
 
-    init(frame: Frame, id: String) {
+    init(frame: AppModel, id: String) {
         _screen = State(initialValue: FiringScreen(frame: frame, id: id))
     }
 
@@ -48,7 +48,7 @@ struct FiringPage: View {
                         Text(view.nextQuestion)
                     }
                     LinesView(lines: view.lines)
-                    GoRow(title: Words.change, detail: Words.changeFiring, place: .sheet(.firing, id: screen.id))
+                    GoRow(title: Words.change, detail: Words.changeFiring, place: .editor(.firing, id: screen.id))
                     if screen.hasContactSheet {
                         GoRow(
                             title: Words.contactSheet, detail: Words.contactSheetDetail,
@@ -72,8 +72,10 @@ struct FiringPage: View {
         if !view.before.isEmpty {
             Section(Words.beforeKiln) {
                 ForEach(view.before, id: \.code) { tick in
-                    TapRow(title: tick.text, mark: tick.done ? "checkmark.circle.fill" : "circle") { screen.turn(tick) }
-                        .accessibilityValue(tick.done ? Words.done : Words.toDo)
+                    TapRow(title: tick.text, mark: tick.done ? "checkmark.circle.fill" : "circle") {
+                        screen.toggleUndo(tick)
+                    }
+                    .accessibilityValue(tick.done ? Words.done : Words.toDo)
                 }
             }
         }

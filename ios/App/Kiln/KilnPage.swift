@@ -6,7 +6,7 @@ import SwiftUI
 struct KilnPage: View {
     @State private var screen: KilnScreen
 
-    init(frame: Frame) {
+    init(frame: AppModel) {
         _screen = State(initialValue: KilnScreen(frame: frame))
     }
 
@@ -16,9 +16,9 @@ struct KilnPage: View {
                 Section {
                     Sentence(view.waiting)
                     if view.hasKiln {
-                        GoRow(title: Words.beginFiring, mark: "plus", place: .sheet(.firing))
+                        GoRow(title: Words.beginFiring, mark: "plus", place: .editor(.firing))
                     } else {
-                        GoRow(title: Words.addKiln, detail: Words.addKilnDetail, mark: "plus", place: .sheet(.kiln))
+                        GoRow(title: Words.addKiln, detail: Words.addKilnDetail, mark: "plus", place: .editor(.kiln))
                     }
                     GoRow(
                         title: Words.findPieces, detail: Words.findPiecesDetail, mark: "magnifyingglass", place: .find)

@@ -6,7 +6,7 @@ import SwiftUI
 struct PiecePage: View {
     @State private var screen: PieceScreen
 
-    init(frame: Frame, id: String) {
+    init(frame: AppModel, id: String) {
         _screen = State(initialValue: PieceScreen(frame: frame, id: id))
     }
 

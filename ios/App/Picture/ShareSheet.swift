@@ -14,10 +14,10 @@ struct ShareSheet: UIViewControllerRepresentable {
     var done: @MainActor (Bool) -> Void = { _ in }
 
     func makeUIViewController(context: Context) -> UIActivityViewController {
-        let sheet = UIActivityViewController(activityItems: [file], applicationActivities: nil)
+        let editor = UIActivityViewController(activityItems: [file], applicationActivities: nil)
         // The system answers on the main thread.
-        sheet.completionWithItemsHandler = { _, isDone, _, _ in MainActor.assumeIsolated { done(isDone) } }
-        return sheet
+        editor.completionWithItemsHandler = { _, isDone, _, _ in MainActor.assumeIsolated { done(isDone) } }
+        return editor
     }
 
     func updateUIViewController(_ controller: UIActivityViewController, context: Context) {}

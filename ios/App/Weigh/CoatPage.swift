@@ -6,7 +6,7 @@ struct CoatPage: View {
     @Environment(\.dismiss) private var dismiss
     @State private var screen: CoatScreen
 
-    init(frame: Frame, id: String) {
+    init(frame: AppModel, id: String) {
         _screen = State(initialValue: CoatScreen(frame: frame, id: id))
     }
 

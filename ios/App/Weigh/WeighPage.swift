@@ -16,7 +16,7 @@ struct WeighPage: View {
     @State private var isAimOpen = false
     @State private var isInFront = false
 
-    init(frame: Frame) {
+    init(frame: AppModel) {
         _screen = State(
             initialValue: WeighScreen(
                 frame: frame, isListenedTo: { UIAccessibility.isVoiceOverRunning }, say: WeighPage.voice.say))
@@ -59,8 +59,8 @@ struct WeighPage: View {
     }
 
     private func adding(to choice: WeighChoice) -> (label: String, act: @MainActor () -> Void)? {
-        guard let (label, sheet) = choice.adding else { return nil }
-        return (label, { go(.sheet(sheet)) })
+        guard let (label, editor) = choice.adding else { return nil }
+        return (label, { go(.editor(editor)) })
     }
 
     private var ticks: Bool { screen.preferences?.tick == true }
@@ -105,7 +105,7 @@ struct WeighPage: View {
                     HStack {
                         Text(view.tally).font(.subheadline).foregroundStyle(Color.quiet)
                         Spacer()
-                        LatelyButton()
+                        RecentButton()
                     }
                     RecentCoats(coats: view.recent)
                 }
@@ -141,8 +141,8 @@ struct WeighPage: View {
         VStack(spacing: 8) {
             readings(view)
             KeypadView(decimal: screen.preferences?.decimal ?? "") { screen.press($0) }
-            MainButton(screen.keepLabel) { screen.keepOrNext() }
-                .disabled(!screen.canPressKeep)
+            MainButton(screen.saveLabel) { screen.saveOrNext() }
+                .disabled(!screen.canPressSave)
         }
         .padding(.bottom, 8)
         // What is read has the first right to the room that larger letters take.
@@ -173,7 +173,7 @@ struct WeighPage: View {
 
 /// What the studio still lacks before a piece can be weighed.
 private struct FirstSteps: View {
-    let steps: [Missing]
+    let steps: [SetupStep]
 
     var body: some View {
         List {
@@ -181,7 +181,7 @@ private struct FirstSteps: View {
                 ForEach(steps, id: \.title) { step in
                     GoRow(
                         title: step.title, detail: step.detail,
-                        mark: step.done ? "checkmark.circle.fill" : "circle", place: .sheet(step.sheet)
+                        mark: step.done ? "checkmark.circle.fill" : "circle", place: .editor(step.editor)
                     )
                     .accessibilityValue(step.done ? Words.done : Words.toDo)
                 }
@@ -196,7 +196,7 @@ private struct FirstSteps: View {
             }
         }
         .scrollContentBackground(.hidden)
-        .safeAreaInset(edge: .bottom) { KeptBar() }
+        .safeAreaInset(edge: .bottom) { UndoBar() }
     }
 }
 
@@ -237,7 +237,7 @@ private struct AimCard: View {
 
 /// What the reading means; what cannot be taken; or what was kept last.
 private struct VerdictPlace: View {
-    @Environment(Frame.self) private var frame
+    @Environment(AppModel.self) private var frame
     let screen: WeighScreen
     let view: WeighView
 
@@ -251,7 +251,7 @@ private struct VerdictPlace: View {
             } else if let verdict = view.verdict {
                 VerdictCard(verdict: verdict)
             } else if !frame.offer.sentence.isEmpty {
-                KeptBar()
+                UndoBar()
                 Flow {
                     ForEach(frame.offer.next, id: \.label) { coat in
                         Button(coat.label) { screen.goOn(with: coat) }

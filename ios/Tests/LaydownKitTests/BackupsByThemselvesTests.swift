@@ -9,12 +9,12 @@ import Testing
     private let place = Pottery.Folder()
 
     /// A studio whose backups go into `place`, the first of them made already.
-    private func keeping(_ folders: any Folders = FoldersHere()) async throws -> (Pottery, BackupScreen) {
+    private func saving(_ folders: any Folders = FoldersHere()) async throws -> (Pottery, BackupScreen) {
         try FileManager.default.createDirectory(at: place.url, withIntermediateDirectories: true)
         let pottery = try await Pottery.furnished(phone: .invented(folders: folders))
         let screen = BackupScreen(frame: pottery.frame)
         await screen.refresh()
-        await screen.keepBackups(in: place.url)
+        await screen.saveBackups(in: place.url)
         return (pottery, screen)
     }
 
@@ -28,7 +28,7 @@ import Testing
     }
 
     @Test func theFirstGoesThereAtOnceAndTheNextWhenItIsDue() async throws {
-        let (pottery, screen) = try await keeping()
+        let (pottery, screen) = try await saving()
         #expect(screen.said == Note(tone: .plain, text: Words.backedUpThere) && !screen.isWorking)
         #expect(screen.view?.place == place.url.lastPathComponent)
         #expect(try there().count == 1 && onTheWay(pottery).isEmpty)
@@ -43,12 +43,12 @@ import Testing
         let other = try await Pottery()
         let taking = BackupScreen(frame: other.frame)
         await taking.refresh()
-        await taking.takeIn(from: place.url.appendingPathComponent(try there()[1]))
+        await taking.restore(from: place.url.appendingPathComponent(try there()[1]))
         #expect(taking.said?.tone == .plain, "\(taking.said?.text ?? "")")
     }
 
     @Test func theNewestFiveStayAndWhatIsNotItsOwnIsLeftAlone() async throws {
-        let (_, screen) = try await keeping()
+        let (_, screen) = try await saving()
         let foreign = place.url.appendingPathComponent("laydown-2020-01-01-0000.zip")
         try Data("mine".utf8).write(to: foreign)
         for _ in 1...6 { await screen.backUpThere() }
@@ -56,7 +56,7 @@ import Testing
     }
 
     @Test func oneRunComesAfterTheOther() async throws {
-        let (pottery, _) = try await keeping()
+        let (pottery, _) = try await saving()
         let backups = pottery.frame.backups
         let runs = [Task { await backups.run(asked: true) }, Task { await backups.run(asked: true) }]
         for run in runs {
@@ -69,7 +69,7 @@ import Testing
     }
 
     @Test func howOftenIsChosen() async throws {
-        let (_, screen) = try await keeping()
+        let (_, screen) = try await saving()
         let never = try #require(screen.view?.every.last)
         #expect(screen.every?.id != never.id)
         await screen.choose(every: never).value
@@ -77,7 +77,7 @@ import Testing
     }
 
     @Test func aFolderThatIsGoneIsSaidAndNoneIsMadeInItsPlace() async throws {
-        let (pottery, screen) = try await keeping()
+        let (pottery, screen) = try await saving()
         try FileManager.default.removeItem(at: place.url)
         await screen.backUpThere()
         #expect(screen.said == nil && screen.view?.notes.isEmpty == false && pottery.frame.failure == nil)
@@ -86,11 +86,11 @@ import Testing
 
     @Test func whatGoesWrongThereIsSaidAndLeavesNothingBehind() async throws {
         let troubles: [(FoldersInTrouble.Trouble, String)] = [
-            (.full, "no room in the folder"), (.torn, "not what was written"), (.locked, "may not write"),
+            (.full, "no room in the folder"), (.torn, "not what laydown wrote"), (.locked, "may no longer write"),
         ]
         for (trouble, words) in troubles {
             let folders = FoldersInTrouble()
-            let (pottery, screen) = try await keeping(folders)
+            let (pottery, screen) = try await saving(folders)
             let before = try there()
             folders.trouble = trouble
             await screen.backUpThere()
@@ -105,7 +105,7 @@ import Testing
     }
 
     @Test func aPhoneOnWhichItCannotBeMadeSaysSo() async throws {
-        let (pottery, screen) = try await keeping()
+        let (pottery, screen) = try await saving()
         let folder = pottery.folder.appendingPathComponent("backup")
         try? FileManager.default.removeItem(at: folder)
         try Data().write(to: folder)
@@ -116,7 +116,7 @@ import Testing
     @Test func aFolderThatMayNotBeUsedIsNotTaken() async throws {
         let folders = FoldersInTrouble()
         folders.trouble = .locked
-        let (_, screen) = try await keeping(folders)
+        let (_, screen) = try await saving(folders)
         #expect(screen.said == Note(tone: .attention, text: Words.folderNotUsable) && screen.view?.place == "")
         screen.folderDidNotCome(Words.noFolder)
         #expect(screen.said?.text == Words.noFolder)
@@ -163,13 +163,15 @@ private final class FoldersInTrouble: Folders, @unchecked Sendable {
         return folder.path
     }
 
-    func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer {
+    func reach<ActivityResult>(_ handle: String, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
         try FoldersHere().reach(handle, work)
     }
 
-    func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+    func read<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
+        try work(url)
+    }
 
-    func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer {
+    func write<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
         if trouble == .locked { throw CocoaError(.fileWriteNoPermission) }
         let answer = try work(url)
         guard let trouble else { return answer }

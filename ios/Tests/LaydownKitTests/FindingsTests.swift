@@ -9,14 +9,14 @@ import Testing
     /// A row of mugs from thin to thick, fired and looked at.
     private func fired() async throws -> Pottery {
         let pottery = try await Pottery()
-        try await pottery.sheet(.form, ["name": "Small mug", "class": "cylinder_mug", "capacity": "250 ml"])
-        try await pottery.sheet(.glaze, ["name": "Ash white", "specific_gravity": "1.45"])
-        try await pottery.sheet(.scale, ["name": "Bench scale", "capacity": "2000 g", "step": "0.1 g"])
-        try await pottery.sheet(.kiln, ["name": "Garden kiln", "across": "60 cm", "deep": "60 cm", "shelves": "2"])
+        try await pottery.editor(.form, ["name": "Small mug", "class": "cylinder_mug", "capacity": "250 ml"])
+        try await pottery.editor(.glaze, ["name": "Ash white", "specific_gravity": "1.45"])
+        try await pottery.editor(.scale, ["name": "Bench scale", "capacity": "2000 g", "step": "0.1 g"])
+        try await pottery.editor(.kiln, ["name": "Garden kiln", "across": "60 cm", "deep": "60 cm", "shelves": "2"])
         for net in ["14.2", "15.6", "17.2", "18.4", "19.6", "20.6", "21.4", "23.8", "25.2"] {
             try await pottery.coat(net)
         }
-        let firing = try await pottery.sheet(.firing, ["cone": "6"]).id
+        let firing = try await pottery.editor(.firing, ["cone": "6"]).id
         let pieces = try await pottery.frame.work.ask { studio, now in
             _ = try studio.loadAll(now: now, firing: firing)
             _ = try studio.advance(now: now, firing: firing)
@@ -30,7 +30,7 @@ import Testing
             let wet = coats.map(\.value).joined(separator: " ")
             let thickness = came.first { wet.contains($0.key) }?.value ?? "right"
             _ = try await pottery.frame.work.ask {
-                try $0.look(
+                try $0.assess(
                     now: $1, firing: firing, piece: id, look: .thickness(zone: "inside", thickness: thickness))
             }
         }
@@ -52,14 +52,14 @@ import Testing
         await screen.refresh()
         let window = try #require(screen.view?.windows.first)
         #expect(window.chart.dots.count == 9 && !window.chart.words.isEmpty && screen.view?.take.isEmpty == false)
-        let (tap, second) = (screen.takeBest(), screen.takeBest())
+        let (tap, second) = (screen.adoptBest(), screen.adoptBest())
         await tap.value
         await second.value
         #expect(screen.view?.take == "" && screen.refusal.isEmpty && pottery.frame.offer.canTurn)
         // There is nothing more to take over.
-        await screen.takeBest().value
+        await screen.adoptBest().value
         #expect(screen.refusal.isEmpty && pottery.frame.failure == nil)
-        await pottery.frame.turn().value
+        await pottery.frame.toggleUndo().value
         await screen.refresh()
         #expect(screen.view?.take.isEmpty == false)
     }

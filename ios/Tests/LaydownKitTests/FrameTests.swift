@@ -11,7 +11,7 @@ import Testing
         try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true)
         let file = folder.appendingPathComponent("studio.laydown")
         try Data("not a studio".utf8).write(to: file)
-        let frame = Frame(folder: StudioFolder(folder), phone: .invented())
+        let frame = AppModel(folder: StudioFolder(folder), phone: .invented())
         await frame.open()
         let failure = try #require(frame.failure)
         #expect(!failure.sentence.isEmpty && failure.way == .tryAgain && frame.preferences == nil)
@@ -21,7 +21,7 @@ import Testing
         #expect(frame.failure == nil && frame.preferences != nil)
     }
 
-    @Test func whatCanBeReadOfADamagedStudioIsSavedAndTheDamagedFileIsKept() async throws {
+    @Test func whatCanBeReadOfADamagedStudioIsSavedAndTheDamagedFileIsSaved() async throws {
         let folder = Pottery.Folder().url.appendingPathComponent("damaged")
         try {
             // Closed by the end of this: its log is then in the file.
@@ -30,7 +30,7 @@ import Testing
         let file = folder.appendingPathComponent("studio.laydown")
         let whole = try Data(contentsOf: file)
         try whole.dropLast(100).write(to: file)
-        let frame = Frame(folder: StudioFolder(folder), phone: .invented())
+        let frame = AppModel(folder: StudioFolder(folder), phone: .invented())
         await frame.open()
         #expect(frame.failure?.way == .saveReadable)
         await frame.saveReadable()
@@ -41,15 +41,15 @@ import Testing
 
     @Test func aFailureOfTheProgramIsSaidInWords() async {
         struct Odd: Error {}
-        let handover = Handover(folder: Pottery.Folder().url)
+        let transferFolder = TransferFolder(folder: Pottery.Folder().url)
         let odd = StudioWork(recover: { _ in throw Odd() }, open: { _ in throw Odd() })
-        let frame = Frame(work: odd, handover: handover, phone: .invented())
+        let frame = AppModel(work: odd, transferFolder: transferFolder, phone: .invented())
         await frame.open()
-        #expect(frame.failure == Frame.Failure(sentence: Words.broken, way: .tryAgain))
-        let foreign = StudioWork(recover: { _ in throw Odd() }, open: { _ in throw OtherBuild() })
-        let other = Frame(work: foreign, handover: handover, phone: .invented())
+        #expect(frame.failure == AppModel.Failure(sentence: Words.broken, way: .tryAgain))
+        let foreign = StudioWork(recover: { _ in throw Odd() }, open: { _ in throw LibraryMismatch() })
+        let other = AppModel(work: foreign, transferFolder: transferFolder, phone: .invented())
         await other.open()
-        #expect(other.failure == Frame.Failure(sentence: Words.otherBuild, way: .none))
+        #expect(other.failure == AppModel.Failure(sentence: Words.otherBuild, way: .none))
     }
 
     @Test func callsAreMadeInTheOrderInWhichTheyAreAskedFor() async throws {
@@ -80,7 +80,7 @@ import Testing
     }
 
     @Test func aPlaceIsFoundAgainWhereItWasWrittenDown() throws {
-        let sheets = SheetKind.all.map { Place.sheet($0, id: "1", subject: "2") }
+        let sheets = EditorKind.all.map { Place.editor($0, id: "1", subject: "2") }
         let places: [Place] = [
             .coat("1"), .bucket("1"), .sizes, .cautions, .backup, .firing("1"), .look(firing: "1", piece: "2"),
             .contactSheet(firing: "1"), .piece("1"), .compare("1"), .find, .glazeFindings("1"),
@@ -88,7 +88,7 @@ import Testing
         ]
         let written = try JSONEncoder().encode(sheets + places)
         #expect(try JSONDecoder().decode([Place].self, from: written) == sheets + places)
-        for unknown in [#"["barn"]"#, #"["sheet","barn","",""]"#, #"["coat"]"#, "[]"] {
+        for unknown in [#"["barn"]"#, #"["editor","barn","",""]"#, #"["coat"]"#, "[]"] {
             #expect(throws: DecodingError.self) { try JSONDecoder().decode(Place.self, from: Data(unknown.utf8)) }
         }
     }
@@ -96,7 +96,7 @@ import Testing
     @Test func aPictureThatTheAppDiedOverIsSweptAndOneThatIsShownIsNot() async throws {
         let pottery = try await Pottery()
         for name in ["piece-1.jpg", "piece-2.upright.jpg"] {
-            try Data("picture".utf8).write(to: pottery.frame.handover.place(named: name))
+            try Data("picture".utf8).write(to: pottery.frame.transferFolder.place(named: name))
         }
         try await pottery.reopen()
         #expect(try pottery.handedOver() == ["piece-2.upright.jpg"])
@@ -107,7 +107,7 @@ import Testing
         let full = StudioError.Full(sentence: "The phone is full.")
         #expect(pottery.frame.refusal(of: full) == "The phone is full." && pottery.frame.failure == nil)
         #expect(pottery.frame.refusal(of: StudioError.Missing(sentence: "It is gone.")) == nil)
-        #expect(pottery.frame.failure == Frame.Failure(sentence: "It is gone.", way: .back))
+        #expect(pottery.frame.failure == AppModel.Failure(sentence: "It is gone.", way: .back))
         await pottery.frame.open()
         #expect(pottery.frame.failure == nil)
         #expect(pottery.frame.refusal(of: StudioError.Damaged(sentence: "It is damaged.")) == nil)

@@ -10,18 +10,18 @@ import Testing
         let coat = try await pottery.coat("20.5")
         let screen = HistoryScreen(frame: pottery.frame, thing: "")
         await screen.refresh()
-        let first = try #require(screen.view?.doings.first)
-        #expect(first.thing == coat.id && !first.takenBack)
+        let first = try #require(screen.view?.recentChanges.first)
+        #expect(first.thing == coat.id && !first.isUndone)
         #expect(screen.ways(about: first).map(\.title) == [Words.takeItBack, Words.itsHistory])
 
-        await screen.turn(first).value
-        let takenBack = try #require(screen.view?.doings.first { $0.takenBack })
-        #expect(takenBack.thing == coat.id && screen.refusal.isEmpty)
-        #expect(screen.ways(about: takenBack).first?.title == Words.doItAgain)
+        await screen.toggleUndo(first).value
+        let isUndone = try #require(screen.view?.recentChanges.first { $0.isUndone })
+        #expect(isUndone.thing == coat.id && screen.refusal.isEmpty)
+        #expect(screen.ways(about: isUndone).first?.title == Words.doItAgain)
         #expect(!pottery.frame.offer.sentence.isEmpty)
 
-        await screen.turn(takenBack).value
-        #expect(screen.view?.doings.contains { $0.takenBack } == false)
+        await screen.toggleUndo(isUndone).value
+        #expect(screen.view?.recentChanges.contains { $0.isUndone } == false)
     }
 
     @Test func theHistoryOfAThingIsOfThatThingAlone() async throws {
@@ -29,9 +29,10 @@ import Testing
         let coat = try await pottery.coat("20.5")
         let screen = HistoryScreen(frame: pottery.frame, thing: coat.id)
         await screen.refresh()
-        let doings = try #require(screen.view?.doings)
-        #expect(!doings.isEmpty && doings.allSatisfy { $0.thing == coat.id })
-        #expect(doings.allSatisfy { doing in !screen.ways(about: doing).contains { $0.title == Words.itsHistory } })
+        let recentChanges = try #require(screen.view?.recentChanges)
+        #expect(!recentChanges.isEmpty && recentChanges.allSatisfy { $0.thing == coat.id })
+        #expect(
+            recentChanges.allSatisfy { entry in !screen.ways(about: entry).contains { $0.title == Words.itsHistory } })
     }
 
     @Test func twoTapsTurnItOnce() async throws {
@@ -39,12 +40,12 @@ import Testing
         try await pottery.coat("20.5")
         let screen = HistoryScreen(frame: pottery.frame, thing: "")
         await screen.refresh()
-        let first = try #require(screen.view?.doings.first)
-        let (tap, second) = (screen.turn(first), screen.turn(first))
+        let first = try #require(screen.view?.recentChanges.first)
+        let (tap, second) = (screen.toggleUndo(first), screen.toggleUndo(first))
         await tap.value
         await second.value
         #expect(screen.refusal.isEmpty)
-        #expect(screen.view?.doings.filter(\.takenBack).count == 1)
+        #expect(screen.view?.recentChanges.filter(\.isUndone).count == 1)
     }
 
     @Test func thisPhoneIsTheFirstOfThePhones() async throws {

@@ -28,7 +28,7 @@ import Testing
         #expect(typed(keys) == text)
     }
 
-    @Test func theDecimalMarkIsThePotters() {
+    @Test func theDecimalMarkIsTheUsers() {
         #expect(typed("19.4", decimal: ",") == "19,4")
         #expect(typed(".", decimal: ",") == "0,")
     }

@@ -11,8 +11,8 @@ import Testing
         return screen
     }
 
-    private func look(_ pottery: Pottery, _ firing: String, piece: String = "") async -> LookScreen {
-        let screen = LookScreen(frame: pottery.frame, firing: firing, piece: piece)
+    private func look(_ pottery: Pottery, _ firing: String, piece: String = "") async -> AssessmentScreen {
+        let screen = AssessmentScreen(frame: pottery.frame, firing: firing, piece: piece)
         await screen.refresh()
         return screen
     }
@@ -43,7 +43,7 @@ import Testing
         #expect(moved.at != grip.at)
         await screen.touch(.remove(grip: grip.key)).value
         #expect(screen.view?.pieces.isEmpty == true)
-        await pottery.frame.turn().value
+        await pottery.frame.toggleUndo().value
         await screen.refresh()
         #expect(screen.view?.pieces.count == 1)
     }
@@ -54,7 +54,7 @@ import Testing
         await screen.loadAll().value
         #expect(screen.view?.pieces.count == 3 && screen.view?.waiting.isEmpty == true)
         let tick = try #require(screen.view?.before.first)
-        await screen.turn(tick).value
+        await screen.toggleUndo(tick).value
         #expect(screen.view?.before.first?.done == !tick.done)
     }
 
@@ -100,7 +100,7 @@ import Testing
 
     // MARK: Looking
 
-    @Test func everyTapIsKept() async throws {
+    @Test func everyTapIsSaved() async throws {
         let (pottery, firing) = try await Pottery.fired()
         let screen = await look(pottery, firing)
         let question = try #require(screen.view?.questions.first)
@@ -112,12 +112,12 @@ import Testing
         await screen.say(.fault(fault: fault.code, on: true)).value
         await screen.say(.where(touch: .add(at: Spot(x: 0.8, y: 0.5)))).value
         #expect(screen.view?.faults.first?.on == true && screen.view?.drawing?.grips.count == 1)
-        await pottery.frame.turn().value
+        await pottery.frame.toggleUndo().value
         await screen.refresh()
         #expect(screen.view?.drawing?.grips.isEmpty == true)
     }
 
-    @Test func whatIsWrittenIsKeptWhenOneGoesOn() async throws {
+    @Test func whatIsWrittenIsSavedWhenOneGoesOn() async throws {
         let (pottery, firing) = try await Pottery.fired()
         let screen = await look(pottery, firing)
         let first = try #require(screen.view?.piece)
@@ -137,18 +137,18 @@ import Testing
         #expect(seen.count == 3 && screen.nextLabel == Words.lastPiece)
     }
 
-    @Test func aPhotographIsKeptTakenOffAndTakenBack() async throws {
+    @Test func aPhotographIsSavedTakenOffAndTakenBack() async throws {
         let (pottery, firing) = try await Pottery.fired()
         let screen = await look(pottery, firing)
-        let work = screen.keep(picture: Picture.vase())
-        #expect(screen.isKeepingPicture)
+        let work = screen.save(picture: Picture.vase())
+        #expect(screen.isSavingPicture)
         await work.value
         let photo = try #require(screen.view?.photos.first)
-        #expect(FileManager.default.fileExists(atPath: photo.preview) && !screen.isKeepingPicture)
+        #expect(FileManager.default.fileExists(atPath: photo.preview) && !screen.isSavingPicture)
         #expect(try pottery.handedOver().isEmpty)
         await screen.takeOff(photo).value
         #expect(screen.view?.photos.isEmpty == true)
-        await pottery.frame.turn().value
+        await pottery.frame.toggleUndo().value
         let piece = PieceScreen(frame: pottery.frame, id: try #require(screen.view?.piece))
         await piece.refresh()
         #expect(piece.view?.photos.map(\.id) == [photo.id])
@@ -157,26 +157,26 @@ import Testing
     }
 
     @Test(arguments: [Data(), Data("no picture".utf8)])
-    func aPhotographThatIsNoneIsRefusedAndNothingIsKept(_ picture: Data) async throws {
+    func aPhotographThatIsNoneIsRefusedAndNothingIsSaved(_ picture: Data) async throws {
         let (pottery, firing) = try await Pottery.fired()
         let screen = await look(pottery, firing)
-        await screen.keep(picture: picture).value
+        await screen.save(picture: picture).value
         #expect(!screen.refusal.isEmpty && screen.view?.photos.isEmpty == true && pottery.frame.offer.sentence.isEmpty)
-        #expect(try pottery.handedOver().isEmpty && !screen.isKeepingPicture)
+        #expect(try pottery.handedOver().isEmpty && !screen.isSavingPicture)
     }
 
-    @Test func aPictureThatCannotBeWrittenIsSaidAndNothingIsKept() async throws {
+    @Test func aPictureThatCannotBeWrittenIsSaidAndNothingIsSaved() async throws {
         let (pottery, firing) = try await Pottery.fired()
         // As on a phone that is full: nothing can be put into the folder.
         try Data().write(to: pottery.folder.appendingPathComponent("handover"))
         let screen = await look(pottery, firing)
-        await screen.keep(picture: Picture.vase()).value
+        await screen.save(picture: Picture.vase()).value
         #expect(screen.refusal == Words.pictureNotCopied && screen.view?.photos.isEmpty == true)
-        let sheet = ContactSheetScreen(frame: pottery.frame, firing: firing)
-        await sheet.refresh()
-        #expect(await sheet.file(of: Picture.vase()) == nil)
-        #expect(await sheet.document(of: [Picture.vase()]) == nil)
-        #expect(sheet.trouble == Words.pictureNotCopied)
+        let editor = ContactSheetScreen(frame: pottery.frame, firing: firing)
+        await editor.refresh()
+        #expect(await editor.file(of: Picture.vase()) == nil)
+        #expect(await editor.document(of: [Picture.vase()]) == nil)
+        #expect(editor.trouble == Words.pictureNotCopied)
         let backup = BackupScreen(frame: pottery.frame)
         await backup.refresh()
         #expect(await backup.make() == nil)
@@ -223,7 +223,7 @@ import Testing
     @Test func theCoreBindsThePaintedPages() async throws {
         let (pottery, firing) = try await Pottery.fired()
         let looked = await look(pottery, firing)
-        await looked.keep(picture: Picture.vase()).value
+        await looked.save(picture: Picture.vase()).value
         let page = try Data(contentsOf: URL(fileURLWithPath: try #require(looked.view?.photos.first?.preview)))
         let screen = ContactSheetScreen(frame: pottery.frame, firing: firing)
         await screen.refresh()
@@ -235,11 +235,11 @@ import Testing
     }
 }
 
-@MainActor @Suite struct HouseScreensTests {
+@MainActor @Suite struct SetupScreensTests {
     @Test func theStudioListsWhatThereIsAndTheCautions() async throws {
-        let screen = HouseScreen(frame: try await Pottery.furnished().frame)
+        let screen = SetupScreen(frame: try await Pottery.furnished().frame)
         await screen.refresh()
-        #expect(screen.view?.sections.first { $0.sheet == .scale }?.rows.map(\.title) == ["Bench scale"])
+        #expect(screen.view?.sections.first { $0.editor == .scale }?.rows.map(\.title) == ["Bench scale"])
         #expect(screen.view?.cautions.isEmpty == false)
     }
 
@@ -276,11 +276,11 @@ import Testing
         let other = try await Pottery()
         let taking = BackupScreen(frame: other.frame)
         await taking.refresh()
-        await taking.takeIn(from: place)
+        await taking.restore(from: place)
         #expect(taking.said?.tone == .plain)
-        let house = HouseScreen(frame: other.frame)
-        await house.refresh()
-        #expect(house.view?.sections.first { $0.sheet == .form }?.rows.map(\.title) == ["Breakfast mug"])
+        let setup = SetupScreen(frame: other.frame)
+        await setup.refresh()
+        #expect(setup.view?.sections.first { $0.editor == .form }?.rows.map(\.title) == ["Breakfast mug"])
     }
 
     @Test func whatIsNoBackupIsRefusedAndNothingIsTakenIn() async throws {
@@ -289,11 +289,11 @@ import Testing
         await screen.refresh()
         let place = FileManager.default.temporaryDirectory.appendingPathComponent("\(UUID().uuidString).zip")
         try Data("no backup".utf8).write(to: place)
-        await screen.takeIn(from: place)
+        await screen.restore(from: place)
         let refused = try #require(screen.said)
         #expect(refused.tone == .attention && refused.text != Words.fileNotCopied)
         try FileManager.default.removeItem(at: place)
-        await screen.takeIn(from: place)
+        await screen.restore(from: place)
         #expect(screen.said == Note(tone: .attention, text: Words.fileNotCopied) && !screen.isWorking)
         screen.notChosen()
         #expect(screen.said?.text == Words.noFile && pottery.frame.failure == nil)

@@ -32,7 +32,7 @@ final class Pottery {
     var folder: URL { place.url }
     /// Outlives the app.
     let phone: Phone
-    private(set) var frame: Frame
+    private(set) var frame: AppModel
 
     /// A phone on which laydown was just opened.
     init(phone: Phone = .invented()) async throws {
@@ -42,11 +42,11 @@ final class Pottery {
         try #require(frame.failure == nil)
     }
 
-    private static func frame(in place: Folder, _ clock: Clock, _ phone: Phone) -> Frame {
+    private static func frame(in place: Folder, _ clock: Clock, _ phone: Phone) -> AppModel {
         let work = StudioWork(clock: clock.now, recover: StudioFolder(place.url).recover) {
             try StudioFolder(place.url).open($0)
         }
-        return Frame(work: work, handover: StudioFolder(place.url).handover, phone: phone)
+        return AppModel(work: work, transferFolder: StudioFolder(place.url).transferFolder, phone: phone)
     }
 
     /// Ends the app and opens it again.
@@ -59,9 +59,9 @@ final class Pottery {
     /// A studio that can weigh: a form, a glaze with its bucket, a scale.
     static func furnished(phone: Phone = .invented()) async throws -> Pottery {
         let pottery = try await Pottery(phone: phone)
-        try await pottery.sheet(.form, ["name": "Breakfast mug", "class": "cylinder_mug", "capacity": "350 ml"])
-        try await pottery.sheet(.glaze, ["name": "Ash white", "sensitivity": "medium", "specific_gravity": "1.45"])
-        try await pottery.sheet(.scale, ["name": "Bench scale", "capacity": "2000 g", "step": "0.1 g"])
+        try await pottery.editor(.form, ["name": "Breakfast mug", "class": "cylinder_mug", "capacity": "350 ml"])
+        try await pottery.editor(.glaze, ["name": "Ash white", "sensitivity": "medium", "specific_gravity": "1.45"])
+        try await pottery.editor(.scale, ["name": "Bench scale", "capacity": "2000 g", "step": "0.1 g"])
         return pottery
     }
 
@@ -71,8 +71,8 @@ final class Pottery {
     static func loading() async throws -> (Pottery, String) {
         let pottery = try await furnished()
         for net in ["20.5", "19.1", "22.9"] { try await pottery.coat(net) }
-        try await pottery.sheet(.kiln, ["name": "Garden kiln", "round": "yes", "across": "40 cm", "shelves": "2"])
-        let firing = try await pottery.sheet(.firing, ["cone": "6"]).id
+        try await pottery.editor(.kiln, ["name": "Garden kiln", "round": "yes", "across": "40 cm", "shelves": "2"])
+        let firing = try await pottery.editor(.firing, ["cone": "6"]).id
         return (pottery, firing)
     }
 
@@ -84,22 +84,22 @@ final class Pottery {
         return (pottery, firing)
     }
 
-    /// Keeps a sheet as a potter does, without a screen.
+    /// Saves a sheet as a potter does, without a screen.
     @discardableResult
-    func sheet(_ kind: SheetKind, _ values: [String: String], subject: String = "") async throws -> Kept {
+    func editor(_ kind: EditorKind, _ values: [String: String], subject: String = "") async throws -> CommandResult {
         let values = values.map { Value(key: $0.key, text: $0.value) }
-        let entry = SheetEntry(kind: kind, id: "", subject: subject, values: values)
-        return try await frame.work.ask { try $0.keepSheet(now: $1, entry: entry) }
+        let entry = EditorEntry(kind: kind, id: "", subject: subject, values: values)
+        return try await frame.work.ask { try $0.saveRecord(now: $1, entry: entry) }
     }
 
-    /// Keeps a coat.
+    /// Saves a coat.
     @discardableResult
-    func coat(_ net: String) async throws -> Kept {
+    func coat(_ net: String) async throws -> CommandResult {
         try await frame.work.ask { studio, now in
             var entry = try studio.weigh(now: now, entry: nil).entry
             entry.net = net
             entry.zone = .inside
-            return try studio.keep(now: now, entry: entry)
+            return try studio.save(now: now, entry: entry)
         }
     }
 
@@ -122,27 +122,31 @@ extension Phone {
 
 final class SecretsInMemory: Secrets, @unchecked Sendable {
     private let lock = NSLock()
-    private var kept: [String: String] = [:]
+    private var saved: [String: String] = [:]
     /// Whether it takes no secret; set before it is used.
     var isFull = false
 
-    func all() -> [String: String] { lock.withLock { kept } }
-    func keep(_ secret: String, under key: String) throws {
-        if isFull { throw SecretNotKept() }
-        lock.withLock { kept[key] = secret }
+    func all() -> [String: String] { lock.withLock { saved } }
+    func save(_ secret: String, under key: String) throws {
+        if isFull { throw SecretNotSaved() }
+        lock.withLock { saved[key] = secret }
     }
-    func forget(_ key: String) throws { lock.withLock { kept[key] = nil } }
+    func forget(_ key: String) throws { lock.withLock { saved[key] = nil } }
 }
 
 /// Folders found again by their paths.
 struct FoldersHere: Folders {
     func handle(of folder: URL) throws -> String { folder.path }
-    func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer {
+    func reach<ActivityResult>(_ handle: String, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
         guard FileManager.default.fileExists(atPath: handle) else { throw FolderError.Gone }
         return try work(URL(fileURLWithPath: handle, isDirectory: true))
     }
-    func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
-    func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer { try work(url) }
+    func read<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
+        try work(url)
+    }
+    func write<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult {
+        try work(url)
+    }
     func size(of file: URL) throws -> UInt64 {
         try #require(FileManager.default.attributesOfItem(atPath: file.path)[.size] as? NSNumber).uint64Value
     }

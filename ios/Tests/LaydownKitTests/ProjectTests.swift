@@ -44,7 +44,7 @@ import Testing
     @Test func theSystemKnowsTheTaskThatBackUpsAreMadeBy() throws {
         let info = try read("Project/Info.plist")
         let source = try String(
-            contentsOf: root.appendingPathComponent("App/House/BackupTime.swift"), encoding: .utf8)
+            contentsOf: root.appendingPathComponent("App/Setup/BackupTime.swift"), encoding: .utf8)
         let identifier = try #require(source.firstMatch(of: #/identifier = "([^"]+)"/#)).output.1
         #expect(info["BGTaskSchedulerPermittedIdentifiers"] as? [String] == [String(identifier)])
         #expect(info["UIBackgroundModes"] as? [String] == ["processing"])

@@ -230,10 +230,10 @@ private struct With {
         return try #require(all.first { folded("\($0)") == folded(name) }, "no \(key) is called \(name)")
     }
 
-    func kind() throws -> SheetKind {
-        let kinds: [SheetKind] = [
+    func kind() throws -> EditorKind {
+        let kinds: [EditorKind] = [
             .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
-            .meetingPlace,
+            .syncLocation,
         ]
         return try #require(try one("kind", of: kinds))
     }
@@ -249,9 +249,9 @@ private struct With {
             bare: entry.typed("bare"), glazed: entry.typed("glazed"))
     }
 
-    func sheetEntry() throws -> SheetEntry {
+    func editorEntry() throws -> EditorEntry {
         let entry = try of("entry")
-        return SheetEntry(
+        return EditorEntry(
             kind: try entry.kind(), id: entry.typed("id"), subject: entry.typed("subject"),
             values: entry.values("values"))
     }
@@ -273,7 +273,7 @@ private struct With {
         return try #require(try one("trouble", of: troubles))
     }
 
-    func look() throws -> Look {
+    func look() throws -> Assessment {
         let look = try of("look")
         switch try look.text("of") {
         case "thickness": return .thickness(zone: try look.text("zone"), thickness: try look.text("thickness"))
@@ -288,11 +288,11 @@ private struct With {
     }
 }
 
-/// Whether it was told how far a meeting is. The call that tells it is waited for, so that nobody reads meanwhile.
-private final class Eye: Watch, @unchecked Sendable {
+/// Whether it was told how far a sync is. The call that tells it is waited for, so that nobody reads meanwhile.
+private final class ProgressRelay: ProgressListener, @unchecked Sendable {
     private(set) var told = false
 
-    func soFar(soFar: SoFar) { told = true }
+    func progress(progress: SyncProgress) { told = true }
 }
 
 extension Studio {
@@ -301,53 +301,55 @@ extension Studio {
         switch call {
         case "weigh": return try weigh(now: now, entry: try with.weighEntry())
         case "remember": return try remember(now: now, entry: try #require(try with.weighEntry()))
-        case "keep": return try keep(now: now, entry: try #require(try with.weighEntry()))
+        case "save": return try save(now: now, entry: try #require(try with.weighEntry()))
         case "coat": return try coat(now: now, id: try text("id"))
         case "set_control": return try setControl(now: now, id: try text("id"), control: try with.flag("control"))
-        case "take_back_coat": return try takeBackCoat(now: now, id: try text("id"))
+        case "remove_coat": return try removeCoat(now: now, id: try text("id"))
         case "undo": return try undo(now: now, token: try text("token"))
         case "redo": return try redo(now: now, token: try text("token"))
-        case "doings": return try doings(now: now)
+        case "recent_changes": return try recentChanges(now: now)
         case "history": return try history(now: now, id: try text("id"))
         case "devices": return try devices(now: now)
-        case "agree":
-            let eye = Eye()
+        case "sync_now":
+            let eye = ProgressRelay()
             // The shell's own, so that every call for a file goes over the boundary and back.
             let place = URL(fileURLWithPath: try text("folder"), isDirectory: true)
             try FileManager.default.createDirectory(at: place, withIntermediateDirectories: true)
-            let folder = MeetingFolder(place, FoldersHere())
+            let folder = SyncFolder(place, FoldersHere())
             let (metered, check) = (try with.flag("metered"), try with.flag("check"))
-            let sentence = try agree(
-                now: now, secrets: with.values("secrets"), metered: metered, check: check, folder: folder, watch: eye,
+            let sentence = try syncNow(
+                now: now, secrets: with.values("secrets"), metered: metered, check: check, folder: folder,
+                listener: eye,
                 stop: Stop())
             #expect(eye.told, "nobody was told how far it was")
             return sentence
-        case "forget_meeting_place": return try forgetMeetingPlace(now: now)
+        case "forget_sync_location": return try forgetSyncLocation(now: now)
         case "set_up_as_new_phone": return try setUpAsNewPhone(now: now)
         case "buckets": return try buckets(now: now)
         case "bucket": return try bucket(now: now, id: try text("id"))
-        case "house": return try house(now: now)
-        case "sheet": return try sheet(now: now, entry: try with.sheetEntry())
-        case "keep_sheet": return try keepSheet(now: now, entry: try with.sheetEntry())
+        case "setup": return try setup(now: now)
+        case "editor": return try editor(now: now, entry: try with.editorEntry())
+        case "save_record": return try saveRecord(now: now, entry: try with.editorEntry())
         case "remove": return try remove(now: now, kind: try with.kind(), id: try text("id"))
-        case "touch": return try touch(now: now, entry: try with.sheetEntry(), touch: try with.touch())
-        case "photograph": return try photograph(now: now, entry: try with.sheetEntry(), file: try text("file"))
+        case "touch": return try touch(now: now, entry: try with.editorEntry(), touch: try with.touch())
+        case "photograph": return try photograph(now: now, entry: try with.editorEntry(), file: try text("file"))
         case "backup": return try backup(now: now)
         case "back_up": return try backUp(into: try text("into"))
         case "backed_up": return try backedUp(now: now, copy: try text("copy"))
-        case "back_up_every": return try backUpEvery(now: now, every: try text("every"))
-        case "keep_backups_in":
-            return try keepBackupsIn(now: now, place: try text("place"), called: try text("called"))
+        case "set_backup_schedule": return try setBackupSchedule(now: now, every: try text("every"))
+        case "set_backup_folder":
+            return try setBackupFolder(now: now, place: try text("place"), called: try text("called"))
         case "backup_due": return try backupDue(now: now, asked: try with.flag("asked")) as Any
-        case "backed_up_by_itself":
+        case "automatic_backup_done":
             let (place, file) = (try text("place"), try text("file"))
-            return try backedUpByItself(now: now, place: place, file: file, copy: try text("copy"))
+            return try automaticBackupDone(now: now, place: place, file: file, copy: try text("copy"))
         case "backups_removed": return try backupsRemoved(now: now, files: try with.texts("files"))
         case "backup_failed": return try backupFailed(now: now, trouble: try with.trouble())
         case "export": return try export(what: try text("what"), into: try text("into"))
-        case "take_in": return try takeIn(now: now, from: try text("from"))
+        case "restore": return try restore(now: now, from: try text("from"))
         case "import": return try `import`(now: now, file: try text("file"), columns: with.values("chosen"))
-        case "take_in_sheet": return try takeInSheet(now: now, file: try text("file"), columns: with.values("chosen"))
+        case "import_spreadsheet":
+            return try importSpreadsheet(now: now, file: try text("file"), columns: with.values("chosen"))
         case "kiln": return try kiln(now: now)
         case "firing": return try firing(now: now, id: try text("id"))
         case "load":
@@ -357,17 +359,17 @@ extension Studio {
         case "place":
             return try place(now: now, firing: try text("firing"), piece: try text("piece"), to: try with.spot("to"))
         case "take_out": return try takeOut(now: now, firing: try text("firing"), piece: try text("piece"))
-        case "tick_before":
+        case "set_checklist_item":
             let done = try with.flag("done")
-            return try tickBefore(now: now, firing: try text("firing"), what: try text("what"), done: done)
+            return try setChecklistItem(now: now, firing: try text("firing"), what: try text("what"), done: done)
         case "advance": return try advance(now: now, firing: try text("firing"))
-        case "look_at": return try lookAt(now: now, firing: try text("firing"), piece: try text("piece"))
-        case "look":
-            return try look(now: now, firing: try text("firing"), piece: try text("piece"), look: try with.look())
-        case "keep_photo":
+        case "assessment": return try assessment(now: now, firing: try text("firing"), piece: try text("piece"))
+        case "assess":
+            return try assess(now: now, firing: try text("firing"), piece: try text("piece"), look: try with.look())
+        case "save_photo":
             let (piece, firing) = (try text("piece"), try text("firing"))
-            return try keepPhoto(now: now, piece: piece, firing: firing, file: try text("file"))
-        case "take_photo_off": return try takePhotoOff(now: now, id: try text("id"))
+            return try savePhoto(now: now, piece: piece, firing: firing, file: try text("file"))
+        case "remove_photo": return try removePhoto(now: now, id: try text("id"))
         case "piece": return try piece(now: now, id: try text("id"))
         case "find_pieces": return try findPieces(now: now, wanted: with.values("wanted"))
         case "compare": return try compare(now: now, left: try text("left"), right: try text("right"))
@@ -377,7 +379,7 @@ extension Studio {
         case "sizes": return try sizes(now: now, known: try text("known"))
         case "findings": return try findings()
         case "glaze_findings": return try glazeFindings(now: now, id: try text("id"))
-        case "take_best": return try takeBest(now: now, id: try text("id"), best: try text("best"))
+        case "adopt_best": return try adoptBest(now: now, id: try text("id"), best: try text("best"))
         case "preferences": return try preferences()
         default: throw Unknown(what: call)
         }
@@ -387,7 +389,7 @@ extension Studio {
 /// A name as one word in lower case: each language writes the values of an enum in its own way.
 private func folded(_ name: String) -> String { name.replacing("_", with: "").lowercased() }
 
-/// Where an answer is not what was written. Places on a drawing or a gauge are written to a millionth of it.
+/// Where an answer is not what laydown wrote. Places on a drawing or a gauge are written to a millionth of it.
 private func compare(_ place: String, _ written: Any?, _ answer: Plain) -> [String] {
     switch (written, answer) {
     case (is NSNull, .nothing): return []

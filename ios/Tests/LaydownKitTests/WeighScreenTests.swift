@@ -22,8 +22,8 @@ import Testing
 
     @Test func anEmptyStudioSaysWhatItNeeds() async throws {
         let screen = await screen(try await Pottery())
-        #expect(screen.view?.missing.map(\.sheet) == [.form, .glaze, .scale])
-        #expect(!screen.canPressKeep)
+        #expect(screen.view?.missing.map(\.editor) == [.form, .glaze, .scale])
+        #expect(!screen.canPressSave)
     }
 
     @Test func aReadingIsJudged() async throws {
@@ -32,7 +32,7 @@ import Testing
         await type("19.4", on: screen)
         #expect(screen.entry?.net == "19.4")
         #expect(screen.view?.verdict?.headline.isEmpty == false)
-        #expect(screen.canPressKeep && screen.presses == 4)
+        #expect(screen.canPressSave && screen.presses == 4)
     }
 
     @Test func whatIsTypedShowsBeforeTheCoreHasAnswered() async throws {
@@ -62,11 +62,11 @@ import Testing
         #expect(screen.entry?.net == "12" && screen.view?.entry.net == "12")
     }
 
-    @Test func aKeptReadingIsThereAfterReopening() async throws {
+    @Test func aSavedReadingIsThereAfterReopening() async throws {
         let pottery = try await Pottery.furnished()
         let screen = await screen(pottery)
         await type("19.4", on: screen)
-        await screen.keepOrNext().value
+        await screen.saveOrNext().value
         #expect(!screen.offer.sentence.isEmpty && screen.entry?.net == "")
         try await pottery.reopen()
         #expect(await self.screen(pottery).view?.recent.map(\.wet) == ["19.4 g"])
@@ -85,32 +85,32 @@ import Testing
         let pottery = try await Pottery.furnished()
         let screen = await screen(pottery)
         await type("19.4", on: screen)
-        await screen.keepOrNext().value
-        let kept = screen.offer.sentence
-        await pottery.frame.turn().value
+        await screen.saveOrNext().value
+        let saved = screen.offer.sentence
+        await pottery.frame.toggleUndo().value
         await screen.refresh()
         #expect(screen.view?.recent.isEmpty == true && screen.offer.isTakenBack && screen.offer.label == Words.doAgain)
         #expect(screen.offer.next.isEmpty && screen.offer.turns == 1)
-        await pottery.frame.turn().value
+        await pottery.frame.toggleUndo().value
         await screen.refresh()
-        #expect(screen.view?.recent.count == 1 && screen.offer.sentence == kept && !screen.offer.isTakenBack)
+        #expect(screen.view?.recent.count == 1 && screen.offer.sentence == saved && !screen.offer.isTakenBack)
     }
 
     @Test func twoTapsOnUndoTakeBackOnce() async throws {
         let pottery = try await Pottery.furnished()
         let screen = await screen(pottery)
         await type("19.4", on: screen)
-        await screen.keepOrNext().value
-        let taps = [pottery.frame.turn(), pottery.frame.turn()]
+        await screen.saveOrNext().value
+        let taps = [pottery.frame.toggleUndo(), pottery.frame.toggleUndo()]
         for tap in taps { await tap.value }
         await screen.refresh()
         #expect(screen.view?.recent.isEmpty == true)
     }
 
-    @Test func twoTapsOnKeepKeepOneCoat() async throws {
+    @Test func twoTapsOnSaveSaveOneCoat() async throws {
         let screen = await screen(try await .furnished())
         await type("19.4", on: screen)
-        let taps = [screen.keepOrNext(), screen.keepOrNext()]
+        let taps = [screen.saveOrNext(), screen.saveOrNext()]
         for tap in taps { await tap.value }
         #expect(screen.view?.recent.count == 1)
     }
@@ -118,7 +118,7 @@ import Testing
     @Test func whatIsRefusedStaysTyped() async throws {
         let screen = await screen(try await .furnished())
         await type("0", on: screen)
-        await screen.keepOrNext().value
+        await screen.saveOrNext().value
         #expect(!screen.refusal.isEmpty && screen.entry?.net == "0")
         #expect(screen.view?.recent.isEmpty == true && screen.offer.sentence.isEmpty)
         await screen.press(.digit(9)).value
@@ -132,12 +132,12 @@ import Testing
         #expect(fields.map(\.field) == [.bare, .glazed])
         await screen.fill(.bare).value
         await type("310", on: screen)
-        #expect(screen.keepLabel == Words.nextField(fields[1].label))
-        await screen.keepOrNext().value
+        #expect(screen.saveLabel == Words.nextField(fields[1].label))
+        await screen.saveOrNext().value
         #expect(screen.entry?.field == .glazed)
         await type("330", on: screen)
-        #expect(screen.keepLabel == Words.keep && screen.view?.verdict != nil)
-        await screen.keepOrNext().value
+        #expect(screen.saveLabel == Words.save && screen.view?.verdict != nil)
+        await screen.saveOrNext().value
         #expect(screen.view?.recent.map(\.wet) == ["20.0 g"])
     }
 
@@ -156,7 +156,7 @@ import Testing
         let inside = try #require(screen.view?.zones.first { $0.id == "inside" })
         await screen.choose(.zone, inside).value
         await type("19.4", on: screen)
-        await screen.keepOrNext().value
+        await screen.saveOrNext().value
         let next = try #require(screen.offer.next.first)
         await screen.goOn(with: next).value
         #expect(screen.entry?.piece.isEmpty == false && screen.offer.sentence.isEmpty)
@@ -165,7 +165,7 @@ import Testing
     @Test func theVerdictIsSpokenWhereThePhoneIsToSpeakAndToWhoeverListens() async throws {
         for (speaks, listens) in [(true, false), (false, true), (false, false)] {
             let pottery = try await Pottery.furnished()
-            try await pottery.sheet(.preference, ["speak": speaks ? "yes" : "no"])
+            try await pottery.editor(.preference, ["speak": speaks ? "yes" : "no"])
             await pottery.frame.open()
             var said: [String] = []
             let screen = WeighScreen(frame: pottery.frame, rest: .seconds(60), isListenedTo: { listens }) {
@@ -174,7 +174,7 @@ import Testing
             await screen.refresh()
             await type("19.4", on: screen)
             let spoken = try #require(screen.view?.verdict?.spoken)
-            await screen.keepOrNext().value
+            await screen.saveOrNext().value
             #expect(said == (speaks || listens ? [spoken] : []))
         }
     }

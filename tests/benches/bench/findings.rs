@@ -53,7 +53,7 @@ fn filled(path: &Path) -> Uuid {
     store.transact(NOW, |tx| tx.put(&Kiln { id: kiln, ..shelves })).unwrap();
     let numbers: Vec<i64> = (0..COATS).collect();
     for load in numbers.chunks(OF_ONE_FIRING) {
-        let kept = store.transact(NOW, |tx| {
+        let saved = store.transact(NOW, |tx| {
             let firing = ids.next(NOW);
             let aimed = Firing { kiln, at: NOW, cone: "6".into(), cone_kind: "large".into(), ..Firing::default() };
             tx.put(&Firing { id: firing, state: "done".into(), ..aimed })?;
@@ -71,7 +71,7 @@ fn filled(path: &Path) -> Uuid {
             }
             Ok::<_, StoreError>(())
         });
-        kept.unwrap();
+        saved.unwrap();
     }
     bench.glaze.id
 }

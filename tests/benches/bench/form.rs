@@ -3,7 +3,7 @@
 use std::hint::black_box;
 use std::time::Duration;
 
-use laydown_app::{Now, SheetEntry, SheetKind, Spot, Studio, Touch, Value};
+use laydown_app::{EditorEntry, EditorKind, Now, Spot, Studio, Touch, Value};
 use laydown_domain::form::profile::Point;
 use laydown_domain::form::{Form, Known, Measured, ProfilePoint, ShapeClass, revolve};
 use laydown_domain::units::{Millilitres, Millimetres, SquareCentimetres};
@@ -51,13 +51,13 @@ fn dragged() {
     let studio = Studio::open(&folder.path().join("studio.laydown"), now).unwrap();
     let values = [("name", "Jar"), ("class", "jar"), ("way", "profile")];
     let values = values.map(|(key, text)| Value { key: key.into(), text: text.into() }).to_vec();
-    let entry = SheetEntry { kind: SheetKind::Form, id: String::new(), subject: String::new(), values };
+    let entry = EditorEntry { kind: EditorKind::Form, id: String::new(), subject: String::new(), values };
     let mut times = (Vec::new(), Vec::new());
     for round in 0..ROUNDS {
         let to = Spot { x: 0.8 + 0.0002 * round as f64, y: 0.5 };
         let touch = Touch::Move { grip: "point.3".into(), to };
         times.0.push(timed(|| _ = black_box(studio.touch(now, &entry, &touch).unwrap())));
-        times.1.push(timed(|| _ = black_box(studio.sheet(now, &entry).unwrap())));
+        times.1.push(timed(|| _ = black_box(studio.editor(now, &entry).unwrap())));
     }
     row("one step of a dragged point", times.0, times.1, Goal::Within(HALF_A_FRAME));
 }

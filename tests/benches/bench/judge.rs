@@ -1,4 +1,4 @@
-//! The pure reckoning: a verdict, its words, a target. The peer does the bare sums of a verdict and nothing else: no
+//! The pure calculation: a verdict, its words, a target. The peer does the bare sums of a verdict and nothing else: no
 //! refusals, no correction in whole steps, no control piece; that of the words formats as many plain sentences.
 
 use std::hint::black_box;

@@ -8,7 +8,7 @@ use laydown_store::events_after;
 use laydown_store::journal::{Clock, DeviceId, Event, Ids, SeededIds};
 use rusqlite::{Connection, TransactionBehavior, params};
 
-use laydown_tests::{NOW, coat, furnish, keep, open};
+use laydown_tests::{NOW, coat, furnish, open, save};
 
 use crate::{Goal, Times, row, timed, written};
 
@@ -33,7 +33,7 @@ pub fn rows() {
     let rate = |time: &Duration| events.len() as f64 / time.as_secs_f64();
     println!("  merging at {:.0} events a second; the bare insert at {:.0}", rate(&ours[1]), rate(&theirs[1]));
     row(&format!("merge {EVENTS} events of another phone"), ours, theirs, Goal::Times(GOAL));
-    keeping_meanwhile(folder.path(), &events);
+    saving_meanwhile(folder.path(), &events);
 }
 
 /// What another phone kept, and its coats: at any moment, with weights as a hand gives them.
@@ -48,8 +48,8 @@ pub fn foreign(folder: &Path) -> (Vec<Event>, Vec<Coat>) {
         Coat { id: ids.next(at), piece: ids.next(at), at, net_mg, laydown_mg_dm2: net_mg * 235 / 1_000, ..coat }
     });
     let coats: Vec<Coat> = coats.collect();
-    let kept = store.transact(NOW, |tx| coats.iter().try_for_each(|coat| tx.put(coat).map(|_| ())));
-    kept.unwrap();
+    let saved = store.transact(NOW, |tx| coats.iter().try_for_each(|coat| tx.put(coat).map(|_| ())));
+    saved.unwrap();
     let device: DeviceId = store.device();
     let mut events = store.read(|conn| events_after(conn, device, 0)).unwrap();
     // One transaction is quicker; each was kept when it was weighed.
@@ -85,15 +85,15 @@ pub fn insert_bare(path: &Path, events: &[Event], coats: &[Coat]) {
     tx.commit().unwrap();
 }
 
-/// How long a Keep takes while a merge goes on beside it.
-fn keeping_meanwhile(folder: &Path, events: &[Event]) {
+/// How long a Save takes while a merge goes on beside it.
+fn saving_meanwhile(folder: &Path, events: &[Event]) {
     let store = open(&folder.join("meanwhile"), 7);
     let bench = furnish(&store);
     let mut ids = SeededIds::new(8);
     let (mut ours, mut theirs) = (Vec::new(), Vec::new());
     for number in 0..200 {
         let coat = coat(&bench, &mut ids, number);
-        theirs.push(timed(|| keep(&store, &coat).map(|_| ()).unwrap()));
+        theirs.push(timed(|| save(&store, &coat).map(|_| ()).unwrap()));
     }
     std::thread::scope(|scope| {
         let merging = scope.spawn(|| store.merge(NOW, events).unwrap().new);
@@ -102,7 +102,7 @@ fn keeping_meanwhile(folder: &Path, events: &[Event]) {
                 break;
             }
             let coat = coat(&bench, &mut ids, number);
-            ours.push(timed(|| keep(&store, &coat).map(|_| ()).unwrap()));
+            ours.push(timed(|| save(&store, &coat).map(|_| ()).unwrap()));
             // A potter is not as fast; that the merge comes to its turn is part of the case.
             std::thread::sleep(PAUSE);
         }

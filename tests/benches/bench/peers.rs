@@ -112,7 +112,7 @@ pub fn rows() {
 /// What the child does: the segments of a folder, in order, into a new studio.
 pub fn merge_segments(studio: &Path, folder: &Path) {
     let (mut records, mut took) = (0, Duration::ZERO);
-    let needed = memory::needed(|| took = timed(|| records = segments::take_in(&open(studio, 7), folder)));
+    let needed = memory::needed(|| took = timed(|| records = segments::restore(&open(studio, 7), folder)));
     let memory = needed.expect("the peers are measured on Linux") * 1024;
     println!("{}", json!({"records": records, "seconds": took.as_secs_f64(), "memory": memory}));
 }

@@ -12,7 +12,7 @@ use image::{ImageFormat, Rgb, RgbImage};
 use laydown_app::{Now, Studio};
 use laydown_store::entity::{Coat, Firing, Kiln, Photo, Placement};
 use laydown_store::journal::{Ids, SeededIds};
-use laydown_store::photos::{Developed, develop};
+use laydown_store::photos::{PreparedPhoto, prepare_photo};
 use laydown_store::{Store, StoreError, query};
 use rusqlite::Connection;
 use uuid::Uuid;
@@ -61,7 +61,7 @@ pub fn rows() {
     let (mut looks, mut pages, mut rows, mut page_rows) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
     for one in fired.iter().step_by(PIECES / LOOKS) {
         let (firing, piece) = (one.firing.to_string(), one.piece.to_string());
-        looks.push(timed(|| assert_eq!(studio.look_at(now, &firing, &piece).unwrap().photos.len(), OF_ONE_PIECE)));
+        looks.push(timed(|| assert_eq!(studio.assessment(now, &firing, &piece).unwrap().photos.len(), OF_ONE_PIECE)));
         pages.push(timed(|| assert_eq!(studio.piece(now, &piece).unwrap().photos.len(), OF_ONE_PIECE)));
         rows.push(timed(|| look(&conn, one)));
         page_rows.push(timed(|| page(&conn, one)));
@@ -94,12 +94,12 @@ fn filled(path: &Path) -> Vec<Fired> {
     let bench = furnish(&store);
     let mut ids = SeededIds::new(5);
     let kiln = ids.next(NOW);
-    let kept = store.transact(NOW, |tx| {
+    let saved = store.transact(NOW, |tx| {
         let shelves =
             Kiln { name: "Garden kiln".into(), round: true, across_um: 400_000, shelves: 2, ..Kiln::default() };
         tx.put(&Kiln { id: kiln, ..shelves })
     });
-    kept.unwrap();
+    saved.unwrap();
     let mut fired = Vec::new();
     for first in (0..PIECES).step_by(OF_ONE_FIRING) {
         let firing = ids.next(NOW);
@@ -118,9 +118,9 @@ fn fire(
     kiln: Uuid,
     firing: Uuid,
     load: &[Coat],
-    photos: &[Developed],
+    photos: &[PreparedPhoto],
 ) -> Result<(), StoreError> {
-    let kept = store.transact(NOW, |tx| {
+    let saved = store.transact(NOW, |tx| {
         let aimed = Firing { kiln, at: NOW, cone: "6".into(), cone_kind: "large".into(), ..Firing::default() };
         tx.put(&Firing { id: firing, state: "done".into(), fired_at: Some(NOW), ..aimed })?;
         for (coat, photos) in load.iter().zip(photos.chunks(OF_ONE_PIECE)) {
@@ -143,11 +143,11 @@ fn fire(
         }
         Ok::<_, StoreError>(())
     });
-    kept.map(|_| ())
+    saved.map(|_| ())
 }
 
 /// So many pictures from the `first` on, developed on all cores.
-fn developed(first: usize, count: usize) -> Vec<Developed> {
+fn developed(first: usize, count: usize) -> Vec<PreparedPhoto> {
     let numbers: Vec<usize> = (first..first + count).collect();
     let cores = thread::available_parallelism().map_or(1, usize::from);
     thread::scope(|scope| {
@@ -159,10 +159,10 @@ fn developed(first: usize, count: usize) -> Vec<Developed> {
 }
 
 /// A picture of 16 by 12 dots, like no other.
-fn picture(number: usize) -> Developed {
+fn picture(number: usize) -> PreparedPhoto {
     let [.., high, low] = number.to_be_bytes();
     let picture = RgbImage::from_fn(16, 12, |x, y| Rgb([high, low, (x * 16 + y) as u8]));
     let mut bytes = Cursor::new(Vec::new());
     picture.write_to(&mut bytes, ImageFormat::Png).unwrap();
-    develop(bytes.get_ref()).unwrap()
+    prepare_photo(bytes.get_ref()).unwrap()
 }

@@ -13,22 +13,22 @@ use laydown_store::journal::{Ids, SeededIds};
 use laydown_store::{Store, StoreError, chosen, query};
 use rusqlite::{Connection, TransactionBehavior, params};
 
-use laydown_tests::{Bench, NOW, coat, furnish, keep, keep_the_rest, open};
+use laydown_tests::{Bench, NOW, coat, furnish, open, save, save_the_rest};
 
 use crate::{Goal, row, timed};
 
-const KEEPS: usize = 3_000;
+const SAVES: usize = 3_000;
 const OPENINGS: usize = 40;
 const DAY: i64 = 86_400_000;
 
 /// Keeping, against the bare transaction.
-const KEEP_GOAL: f64 = 1.5;
+const SAVE_GOAL: f64 = 1.5;
 /// From a closed file to all that the Weigh screen shows.
 const OPEN_GOAL: Duration = Duration::from_millis(5);
 
 pub fn rows() {
     let folder = tempfile::tempdir().unwrap();
-    keeping(folder.path());
+    saving(folder.path());
     weighing(folder.path());
     for coats in [1_000, 100_000, 1_000_000] {
         opening(folder.path(), coats);
@@ -47,7 +47,7 @@ fn bare(path: &Path) -> Connection {
     conn
 }
 
-fn keep_bare(conn: &Connection, number: i64, coat: &Coat, id: uuid::Uuid) {
+fn save_bare(conn: &Connection, number: i64, coat: &Coat, id: uuid::Uuid) {
     let tx = rusqlite::Transaction::new_unchecked(conn, TransactionBehavior::Immediate).unwrap();
     let body = serde_json::to_string(coat).unwrap();
     tx.prepare_cached("INSERT INTO event VALUES (?1, ?2, ?3, ?4, ?5, ?6)")
@@ -58,19 +58,19 @@ fn keep_bare(conn: &Connection, number: i64, coat: &Coat, id: uuid::Uuid) {
     tx.commit().unwrap();
 }
 
-fn keeping(folder: &Path) {
+fn saving(folder: &Path) {
     let store = open(&folder.join("keep"), 1);
     let bench = furnish(&store);
     let conn = bare(&folder.join("keep-bare"));
     let mut ids = SeededIds::new(2);
     let (mut ours, mut theirs) = (Vec::new(), Vec::new());
-    for number in 0..KEEPS as i64 {
+    for number in 0..SAVES as i64 {
         let coat = coat(&bench, &mut ids, number);
         let id = ids.next(coat.at);
-        ours.push(timed(|| keep(&store, &coat).map(|_| ()).unwrap()));
-        theirs.push(timed(|| keep_bare(&conn, number, &coat, id)));
+        ours.push(timed(|| save(&store, &coat).map(|_| ()).unwrap()));
+        theirs.push(timed(|| save_bare(&conn, number, &coat, id)));
     }
-    row("keep one coat in the store, durable", ours, theirs, Goal::Times(KEEP_GOAL));
+    row("keep one coat in the store, durable", ours, theirs, Goal::Times(SAVE_GOAL));
 }
 
 /// The whole of Keep: target, verdict, event, coat and the choices for the next piece.
@@ -81,24 +81,24 @@ fn weighing(folder: &Path) {
     let conn = bare(&folder.join("weigh-bare"));
     let mut ids = SeededIds::new(4);
     for number in 0..24 {
-        keep(studio.store(), &coat(&bench, &mut ids, number * 50)).unwrap();
+        save(studio.store(), &coat(&bench, &mut ids, number * 50)).unwrap();
     }
     let (mut ours, mut theirs) = (Vec::new(), Vec::new());
-    for number in 0..KEEPS as i64 {
+    for number in 0..SAVES as i64 {
         let coat = coat(&bench, &mut ids, 1_200 + number);
         let id = ids.next(coat.at);
         let entry = WeighEntry { net: format!("{:.1}", coat.net_mg as f64 / 1e3), ..WeighEntry::default() };
-        ours.push(timed(|| _ = studio.keep(now.at(coat.at), entry).unwrap()));
-        theirs.push(timed(|| keep_bare(&conn, number, &coat, id)));
+        ours.push(timed(|| _ = studio.save(now.at(coat.at), entry).unwrap()));
+        theirs.push(timed(|| save_bare(&conn, number, &coat, id)));
     }
-    row("keep one coat on the Weigh screen, durable", ours, theirs, Goal::Times(KEEP_GOAL));
+    row("keep one coat on the Weigh screen, durable", ours, theirs, Goal::Times(SAVE_GOAL));
 }
 
 /// Coats a minute apart, and what they rest on.
 pub fn filled(path: &Path, coats: i64) -> Bench {
     let store = open(path, 1);
     let bench = furnish(&store);
-    keep_the_rest(&store, &bench);
+    save_the_rest(&store, &bench);
     store.transact(NOW, |tx| tx.choose("form", Some("breakfast mug"))).unwrap();
     let mut ids = SeededIds::new(3);
     for first in (0..coats).step_by(1_000) {

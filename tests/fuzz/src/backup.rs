@@ -10,7 +10,7 @@ use std::sync::OnceLock;
 use arbitrary::Arbitrary;
 use laydown_app::Studio;
 use laydown_store::backup::{BackupError, check_backup};
-use laydown_tests::{furnish, keep_the_rest, open};
+use laydown_tests::{furnish, open, save_the_rest};
 use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
 use zip::write::SimpleFileOptions;
@@ -128,7 +128,7 @@ fn good() -> &'static [u8] {
         let bench = {
             let store = open(&path, 1);
             let bench = furnish(&store);
-            keep_the_rest(&store, &bench);
+            save_the_rest(&store, &bench);
             store.transact(laydown_tests::NOW, |tx| {
                 let coat = laydown_tests::coat(&bench, &mut laydown_store::journal::SeededIds::new(5), 1);
                 tx.put(&coat).map(|_| coat.piece)
@@ -138,7 +138,7 @@ fn good() -> &'static [u8] {
         let studio = Studio::open(&path, NOW).unwrap();
         let picture = folder.path().join("picture.png");
         image::RgbImage::from_fn(16, 12, |x, y| image::Rgb([x as u8, y as u8, 7])).save(&picture).unwrap();
-        studio.keep_photo(NOW, &piece, "", &picture).unwrap();
+        studio.save_photo(NOW, &piece, "", &picture).unwrap();
         let file = folder.path().join("backup.zip");
         studio.back_up(&file).unwrap();
         fs::read(file).unwrap()
@@ -157,7 +157,7 @@ fn lines() -> Vec<u8> {
     let folder = folder();
     let store = open(&folder.path().join("studio.laydown"), 1);
     let bench = furnish(&store);
-    keep_the_rest(&store, &bench);
+    save_the_rest(&store, &bench);
     let file = folder.path().join("journal.jsonl");
     store.write_journal(&file).unwrap();
     fs::read(file).unwrap()
@@ -287,7 +287,7 @@ pub fn read(bytes: &[u8]) {
     let checked = check_backup(&file);
     let store = open(&inner.join("studio.laydown"), 1);
     let empty = store.dump().unwrap();
-    match store.take_in(NOW.unix_ms, &file) {
+    match store.restore(NOW.unix_ms, &file) {
         Ok(taken) => {
             match checked {
                 Ok(checked) => assert_eq!(checked.contents, taken.held),
@@ -296,7 +296,7 @@ pub fn read(bytes: &[u8]) {
             }
             let dump = store.dump().unwrap();
             // A photograph that no event names goes each time as it came.
-            assert_eq!(store.take_in(NOW.unix_ms, &file).unwrap().new.events, 0);
+            assert_eq!(store.restore(NOW.unix_ms, &file).unwrap().new.events, 0);
             assert_eq!(store.dump().unwrap(), dump, "twice is as once");
             store.rebuild().unwrap();
             assert_eq!(store.dump().unwrap(), dump, "tables are folds");

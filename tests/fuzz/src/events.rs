@@ -5,7 +5,7 @@ use std::sync::OnceLock;
 
 use arbitrary::Arbitrary;
 use laydown_app::sample;
-use laydown_app::{SheetEntry, SheetKind, Studio, StudioError, WeighEntry};
+use laydown_app::{EditorEntry, EditorKind, Studio, StudioError, WeighEntry};
 use laydown_store::journal::{Clock, DeviceId, Event, Kind};
 use laydown_tests::work::all_events;
 use serde_json::{Value, json};
@@ -15,20 +15,20 @@ use crate::script::{self, Number};
 use crate::{NOW, folder, is_sentence};
 
 const DEVICE: DeviceId = DeviceId(Uuid::from_u128(0x0198_2f6e_0000_7000_8000_0000_0000_0002));
-const KINDS: [SheetKind; 13] = [
-    SheetKind::Form,
-    SheetKind::Body,
-    SheetKind::Kiln,
-    SheetKind::Firing,
-    SheetKind::Glaze,
-    SheetKind::Bucket,
-    SheetKind::Check,
-    SheetKind::Thin,
-    SheetKind::Vessel,
-    SheetKind::Scale,
-    SheetKind::Tile,
-    SheetKind::Control,
-    SheetKind::Preference,
+const KINDS: [EditorKind; 13] = [
+    EditorKind::Form,
+    EditorKind::Body,
+    EditorKind::Kiln,
+    EditorKind::Firing,
+    EditorKind::Glaze,
+    EditorKind::Bucket,
+    EditorKind::Check,
+    EditorKind::Thin,
+    EditorKind::Vessel,
+    EditorKind::Scale,
+    EditorKind::Tile,
+    EditorKind::Control,
+    EditorKind::Preference,
 ];
 
 #[derive(Debug, Arbitrary)]
@@ -141,11 +141,11 @@ pub fn read(lines: &[u8]) {
     studio.store().rebuild().unwrap();
     assert!(studio.store().dump().unwrap() == dump, "tables are folds");
 
-    shown(studio.house(NOW));
+    shown(studio.setup(NOW));
     shown(studio.kiln(NOW));
     shown(studio.buckets(NOW));
     shown(studio.devices(NOW));
-    shown(studio.doings(NOW));
+    shown(studio.recent_changes(NOW));
     shown(studio.backup(NOW));
     shown(studio.find_pieces(NOW, &[]));
     weigh(&studio, WeighEntry::default());
@@ -159,12 +159,12 @@ pub fn read(lines: &[u8]) {
         let piece = event.body.get("piece").and_then(Value::as_str).unwrap_or(&id);
         shown(studio.piece(NOW, piece));
         shown(studio.compare(NOW, &id, piece));
-        shown(studio.look_at(NOW, event.body.get("firing").and_then(Value::as_str).unwrap_or(&id), piece));
+        shown(studio.assessment(NOW, event.body.get("firing").and_then(Value::as_str).unwrap_or(&id), piece));
         weigh(&studio, WeighEntry { form: id.clone(), ..WeighEntry::default() });
         weigh(&studio, WeighEntry { bucket: id.clone(), scale: id.clone(), ..WeighEntry::default() });
         for kind in KINDS {
-            let entry = SheetEntry { kind, id: id.clone(), subject: id.clone(), values: Vec::new() };
-            shown(studio.sheet(NOW, &entry));
+            let entry = EditorEntry { kind, id: id.clone(), subject: id.clone(), values: Vec::new() };
+            shown(studio.editor(NOW, &entry));
         }
     }
     // Last, since it adds to the journal.
@@ -178,7 +178,7 @@ fn weigh(studio: &Studio, entry: WeighEntry) {
         Ok(view) => {
             let entry = WeighEntry { net: "22.0".to_owned(), ..view.entry };
             shown(studio.weigh(NOW, Some(entry.clone())));
-            shown(studio.keep(NOW, entry));
+            shown(studio.save(NOW, entry));
         }
         Err(error) => is_sentence(error),
     }

@@ -4,7 +4,7 @@
 mod archive;
 mod picture;
 mod segment;
-mod sheet;
+mod spreadsheet;
 mod studio;
 
 use std::fs;
@@ -17,7 +17,7 @@ use laydown_domain::form::silhouette::trace;
 use laydown_store::backup::check_backup;
 use laydown_store::journal::SeededIds;
 use laydown_store::journal::segment::unpack;
-use laydown_store::photos::develop;
+use laydown_store::photos::prepare_photo;
 use laydown_store::recover;
 use laydown_tests::open;
 
@@ -58,11 +58,11 @@ pub struct Reader {
 /// All of them.
 pub const READERS: [Reader; 8] = [
     Reader { name: "check a backup", read: check, makers: archive::MAKERS },
-    Reader { name: "take in a backup", read: take_in, makers: archive::MAKERS },
-    Reader { name: "take in a journal", read: take_in, makers: archive::JOURNALS },
+    Reader { name: "take in a backup", read: restore, makers: archive::MAKERS },
+    Reader { name: "take in a journal", read: restore, makers: archive::JOURNALS },
     Reader { name: "segment", read: read_segment, makers: segment::MAKERS },
-    Reader { name: "spreadsheet", read: import, makers: sheet::MAKERS },
-    Reader { name: "photograph", read: keep_photo, makers: picture::MAKERS },
+    Reader { name: "spreadsheet", read: import, makers: spreadsheet::MAKERS },
+    Reader { name: "photograph", read: save_photo, makers: picture::MAKERS },
     Reader { name: "photograph of a form", read: trace_photo, makers: picture::MAKERS },
     Reader { name: "damaged studio", read: recover_studio, makers: studio::MAKERS },
 ];
@@ -114,12 +114,12 @@ fn check(bytes: &[u8]) {
     }
 }
 
-fn take_in(bytes: &[u8]) {
+fn restore(bytes: &[u8]) {
     let folder = folder();
     let file = folder.path().join("backup.zip");
     fs::write(&file, bytes).unwrap();
     let studio = Studio::open(&folder.path().join("studio.laydown"), NOW).unwrap();
-    match studio.take_in(NOW, &file) {
+    match studio.restore(NOW, &file) {
         Ok(said) => is_sentence(said),
         Err(error) => is_sentence(error),
     }
@@ -142,8 +142,8 @@ fn import(bytes: &[u8]) {
     }
 }
 
-fn keep_photo(bytes: &[u8]) {
-    if let Err(error) = develop(bytes) {
+fn save_photo(bytes: &[u8]) {
+    if let Err(error) = prepare_photo(bytes) {
         is_sentence(error);
     }
 }

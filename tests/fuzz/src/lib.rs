@@ -14,7 +14,7 @@ mod numbers;
 mod photo;
 mod script;
 mod segment;
-mod sheet;
+mod spreadsheet;
 mod swarm;
 
 use std::fs;
@@ -55,7 +55,7 @@ pub const TARGETS: [Target; 11] = [
         read: segment::read,
         most_megabytes: 200,
     },
-    Target { name: "sheet", seeds: sheet::seeds, make: as_it_is, read: sheet::read, most_megabytes: 60 },
+    Target { name: "spreadsheet", seeds: spreadsheet::seeds, make: as_it_is, read: spreadsheet::read, most_megabytes: 60 },
     Target { name: "backup", seeds: backup::seeds, make: as_it_is, read: backup::read, most_megabytes: 80 },
     Target { name: "archive", seeds: script::seeds, make: backup::changed, read: backup::read, most_megabytes: 200 },
     Target { name: "photo", seeds: photo::seeds, make: as_it_is, read: photo::read, most_megabytes: 400 },

@@ -47,7 +47,7 @@ pub fn read(bytes: &[u8]) {
     is_read(parse::specific_gravity(&text, &style).map(|sg| sg.value()));
 }
 
-/// A number that can be reckoned with, or a sentence.
+/// A number that can be calculated with, or a sentence.
 fn is_read(quantity: Result<f64, UnitError>) {
     match quantity {
         Ok(value) => assert!(value.is_finite() && value.abs() < 1e12, "{value}"),

@@ -7,7 +7,7 @@ use std::sync::OnceLock;
 use arbitrary::Arbitrary;
 use image::{ImageFormat, Rgb, RgbImage};
 use laydown_domain::form::silhouette::{trace, upright_preview};
-use laydown_store::photos::{Photos, develop};
+use laydown_store::photos::{Photos, prepare_photo};
 
 use crate::script::{self, Number};
 use crate::{folder, is_sentence};
@@ -202,13 +202,13 @@ fn crc(bytes: &[u8]) -> u32 {
 }
 
 pub fn read(bytes: &[u8]) {
-    match develop(bytes) {
+    match prepare_photo(bytes) {
         Ok(developed) => {
             let folder = folder();
-            let photos = Photos::beside(&folder.path().join("studio.laydown"));
+            let photos = Photos::of_studio(&folder.path().join("studio.laydown"));
             photos.put(&developed).unwrap();
-            let kept = fs::read(photos.file(&developed.sha256)).unwrap();
-            assert_eq!(develop(&kept).unwrap(), developed, "what is kept is kept again as it is");
+            let saved = fs::read(photos.file(&developed.sha256)).unwrap();
+            assert_eq!(prepare_photo(&saved).unwrap(), developed, "what is kept is kept again as it is");
         }
         Err(error) => is_sentence(error),
     }

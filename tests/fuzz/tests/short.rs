@@ -34,7 +34,7 @@ macro_rules! targets {
 targets! {
     segment: 2000,
     lines: 2000,
-    sheet: 200,
+    spreadsheet: 200,
     backup: 300,
     archive: 60,
     photo: 600,

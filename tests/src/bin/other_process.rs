@@ -1,6 +1,6 @@
 //! The other process of the store's tests: it is killed, runs out of room, shares a file, or may not write.
 //!
-//! `other_process keep STUDIO [COATS]` keeps coats, as many as told or until one cannot be kept, and says `kept ID` of
+//! `other_process save STUDIO [COATS]` keeps coats, as many as told or until one cannot be kept, and says `saved ID` of
 //! each once it is durable, and `ended WHY` of the one that could not be.
 //! `other_process work STUDIO SEED COMMANDS` runs commands of every sort and says `told JSON` of each that came back.
 //! `other_process photograph STUDIO PICTURES FIRST MOST` does the same with photographs, from the FIRST picture of the folder
@@ -18,19 +18,19 @@ use std::path::{Path, PathBuf};
 
 use laydown_app::{Now, Studio};
 use laydown_store::journal::{RandomIds, SeededIds};
-use laydown_store::photos::develop;
+use laydown_store::photos::prepare_photo;
 use laydown_store::{Store, StoreError, Undo};
 use laydown_tests::work::Worker;
-use laydown_tests::{NOW, a_piece, coat, furnish, keep, memory, segments};
+use laydown_tests::{NOW, a_piece, coat, furnish, memory, save, segments};
 
 fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
     match words.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
-        ["keep", studio] => keep_coats(studio, i64::MAX),
-        ["keep", studio, coats] => keep_coats(studio, coats.parse().unwrap()),
+        ["keep", studio] => save_coats(studio, i64::MAX),
+        ["keep", studio, coats] => save_coats(studio, coats.parse().unwrap()),
         ["work", studio, seed, commands] => work(studio, seed.parse().unwrap(), commands.parse().unwrap()),
         ["photograph", studio, pictures, first, most] => {
-            keep_photos(Path::new(studio), Path::new(pictures), first.parse().unwrap(), most.parse().unwrap());
+            save_photos(Path::new(studio), Path::new(pictures), first.parse().unwrap(), most.parse().unwrap());
         }
         ["perish", studio, picture] => perish(Path::new(studio), Path::new(picture)),
         ["open", folder, names @ ..] => {
@@ -39,7 +39,7 @@ fn main() {
             }
         }
         ["merge", studio, folder] => {
-            measured(|| _ = segments::take_in(&Store::open(studio, NOW, RandomIds).unwrap(), Path::new(folder)))
+            measured(|| _ = segments::restore(&Store::open(studio, NOW, RandomIds).unwrap(), Path::new(folder)))
         }
         ["undo", studio, token] => {
             measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().undo(NOW, token_in(token)).unwrap())
@@ -48,26 +48,26 @@ fn main() {
             _ = Store::open(studio, NOW, RandomIds).unwrap().transact(NOW, |tx| tx.redo(token_in(token))).unwrap()
         }),
         ["refuse", studio, file] => {
-            measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().take_in(NOW, Path::new(file)).unwrap_err())
+            measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().restore(NOW, Path::new(file)).unwrap_err())
         }
         ["back up", studio, file] => measured(|| {
             let now = Now { unix_ms: NOW, utc_offset_s: 0 };
             _ = Studio::open(Path::new(studio), now).unwrap().back_up(Path::new(file)).unwrap()
         }),
         ["take in", studio, file] => {
-            measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().take_in(NOW, Path::new(file)).unwrap())
+            measured(|| _ = Store::open(studio, NOW, RandomIds).unwrap().restore(NOW, Path::new(file)).unwrap())
         }
         _ => panic!("see the beginning of other_process.rs"),
     }
 }
 
 /// Standard output is flushed at the end of each line, so what was said before a kill was heard.
-fn keep_coats(studio: &str, coats: i64) {
+fn save_coats(studio: &str, coats: i64) {
     let store = Store::open(studio, NOW, RandomIds).unwrap();
     let bench = furnish(&store);
     for number in 0..coats {
         let coat = coat(&bench, &mut RandomIds, number);
-        match keep(&store, &coat) {
+        match save(&store, &coat) {
             Ok(_) => println!("kept {}", coat.id),
             Err(error) => {
                 println!("ended {error:?}");
@@ -86,15 +86,15 @@ fn work(studio: &str, seed: u64, commands: usize) {
     }
 }
 
-fn keep_photos(studio: &Path, pictures: &Path, first: usize, most: usize) {
+fn save_photos(studio: &Path, pictures: &Path, first: usize, most: usize) {
     let now = Now { unix_ms: NOW, utc_offset_s: 0 };
     let studio = Studio::open(studio, now).unwrap();
     let piece = a_piece(studio.store()).to_string();
     let mut files: Vec<PathBuf> = pictures.read_dir().unwrap().map(|entry| entry.unwrap().path()).collect();
     files.sort();
     for file in files.iter().cycle().skip(first).take(most) {
-        match studio.keep_photo(now, &piece, "", file) {
-            Ok(kept) => println!("kept {}", kept.id),
+        match studio.save_photo(now, &piece, "", file) {
+            Ok(saved) => println!("kept {}", saved.id),
             Err(error) => {
                 println!("ended {error:?}");
                 return;
@@ -105,12 +105,12 @@ fn keep_photos(studio: &Path, pictures: &Path, first: usize, most: usize) {
 
 fn perish(studio: &Path, picture: &Path) {
     let store = Store::open(studio, NOW, RandomIds).unwrap();
-    let photo = develop(&fs::read(picture).unwrap()).unwrap();
-    let kept = store.transact(NOW, |_| -> Result<(), StoreError> {
+    let photo = prepare_photo(&fs::read(picture).unwrap()).unwrap();
+    let saved = store.transact(NOW, |_| -> Result<(), StoreError> {
         store.photos().put(&photo)?;
         std::process::abort()
     });
-    println!("ended {kept:?}");
+    println!("ended {saved:?}");
 }
 
 fn token_in(file: &str) -> Undo {

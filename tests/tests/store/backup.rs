@@ -28,9 +28,9 @@ fn backed_up() -> (TempDir, Studio, PathBuf) {
     for number in 0..2u8 {
         let picture = folder.path().join("picture.png");
         image::RgbImage::from_fn(40, 30, |x, y| image::Rgb([x as u8, y as u8, number])).save(&picture).unwrap();
-        let kept = studio.keep_photo(NOW, &piece, "", &picture).unwrap();
+        let saved = studio.save_photo(NOW, &piece, "", &picture).unwrap();
         if number == 1 {
-            studio.undo(NOW, &kept.undo).unwrap();
+            studio.undo(NOW, &saved.undo).unwrap();
         }
     }
     let file = folder.path().join("backup.zip");
@@ -84,18 +84,18 @@ fn a_backup_makes_the_same_studio_anywhere_and_twice_is_as_once() {
     let held = check_backup(&file).unwrap().contents;
     assert_eq!((held.photos, held.missing), (2, 0));
     let other = empty(&folder, "other.laydown");
-    let taken = other.store().take_in(NOW.unix_ms, &file).unwrap();
+    let taken = other.store().restore(NOW.unix_ms, &file).unwrap();
     assert_eq!((taken.held, taken.new.events, taken.new.photos), (held, held.events, 2));
     assert_eq!(dump(&other), dump(&studio));
-    let again = other.store().take_in(NOW.unix_ms, &file).unwrap();
+    let again = other.store().restore(NOW.unix_ms, &file).unwrap();
     assert_eq!(again.new, Contents::default());
     assert_eq!(dump(&other), dump(&studio));
-    // The photograph that was taken back is there for whoever does that again.
+    // The photograph that was undone is there for whoever does that again.
     let photos = fs::read_dir(folder.path().join("other.photos"))
         .unwrap()
         .filter(|file| file.as_ref().unwrap().path().is_file());
     assert_eq!(photos.count(), 4, "two pictures and their previews");
-    assert!(other.take_in(NOW, &file).unwrap().starts_with("All of it was here already"));
+    assert!(other.restore(NOW, &file).unwrap().starts_with("All of it was here already"));
 }
 
 #[test]
@@ -105,8 +105,8 @@ fn two_studios_take_in_each_other_and_agree() {
     sample::fill(&other, NOW).unwrap();
     let of_other = folder.path().join("other.zip");
     other.back_up(&of_other).unwrap();
-    one.take_in(NOW, &of_other).unwrap();
-    other.take_in(NOW, &of_one).unwrap();
+    one.restore(NOW, &of_other).unwrap();
+    other.restore(NOW, &of_one).unwrap();
     assert_eq!(dump(&one), dump(&other));
     let before = dump(&one);
     one.store().rebuild().unwrap();
@@ -138,7 +138,7 @@ fn whatever_was_changed_in_it_is_found_and_nothing_is_taken_in() {
             Err(BackupError::Damaged { .. } | BackupError::NotABackup | BackupError::Newer) => refused += 1,
             Err(other) => panic!("{at}: {other}"),
         }
-        assert!(other.store().take_in(NOW.unix_ms, &bad).is_err());
+        assert!(other.store().restore(NOW.unix_ms, &bad).is_err());
     }
     assert!(refused > 90, "{refused}");
     for length in [0, 1, 30, bytes.len() / 2, bytes.len() - 1] {
@@ -160,7 +160,7 @@ fn hostile_and_foreign_files_are_refused_by_name() {
     let before = dump(&other);
     let refused = |what: &str, change: &dyn Fn(&mut Files)| {
         altered(&file, &bad, |files| change(files));
-        let error = other.store().take_in(NOW.unix_ms, &bad).expect_err(what);
+        let error = other.store().restore(NOW.unix_ms, &bad).expect_err(what);
         assert_eq!(dump(&other), before, "{what}");
         error
     };
@@ -210,8 +210,8 @@ fn hostile_and_foreign_files_are_refused_by_name() {
     );
     let letter = folder.path().join("letter.zip");
     fs::write(&letter, "This is a letter.").unwrap();
-    assert!(matches!(other.take_in(NOW, &letter), Err(StudioError::Refused { field, .. }) if field == "backup"));
-    assert!(other.take_in(NOW, Path::new("/nowhere/at/all.zip")).is_err());
+    assert!(matches!(other.restore(NOW, &letter), Err(StudioError::Refused { field, .. }) if field == "backup"));
+    assert!(other.restore(NOW, Path::new("/nowhere/at/all.zip")).is_err());
     assert_eq!(dump(&other), before);
 
     // An event that no device can have made is named, and the rest comes in.
@@ -221,7 +221,7 @@ fn hostile_and_foreign_files_are_refused_by_name() {
         manifest(files, |value| value["sha256"][&name] = sum(text.as_bytes()).into());
         files.insert(name, text.into_bytes());
     });
-    let sentence = other.take_in(NOW, &bad).unwrap();
+    let sentence = other.restore(NOW, &bad).unwrap();
     assert!(sentence.contains("Not added: 1 entry that laydown cannot have made (impossible numbers)"), "{sentence}");
     assert_ne!(dump(&other), before);
 }
@@ -244,16 +244,16 @@ fn a_backup_that_cannot_be_written_leaves_nothing() {
 }
 
 #[test]
-fn the_potter_is_reminded_once_a_month() {
+fn the_user_is_reminded_once_a_month() {
     let (_folder, studio, file) = backed_up();
-    let said = |days: i64| studio.house(NOW.at(NOW.unix_ms + days * 86_400_000)).unwrap().backup;
+    let said = |days: i64| studio.setup(NOW.at(NOW.unix_ms + days * 86_400_000)).unwrap().backup;
     assert!(said(0).starts_with("Everything in one file"), "{}", said(0));
     assert!(said(40).starts_with("There has never been a backup"), "{}", said(40));
     let made = studio.backed_up(NOW, &file).unwrap();
-    assert!(made.starts_with("Backup made and read again: "), "{made}");
+    assert!(made.starts_with("Backup saved and verified: "), "{made}");
     assert!(said(0).starts_with("Last one: "), "{}", said(0));
     assert!(said(31).starts_with("Last one: "), "nothing came since, so that nothing can be lost: {}", said(31));
-    let done = studio.doings(NOW).unwrap().doings.into_iter().find(|doing| !doing.taken_back).unwrap();
+    let done = studio.recent_changes(NOW).unwrap().recent_changes.into_iter().find(|entry| !entry.is_undone).unwrap();
     studio.undo(NOW, &done.token).unwrap();
     assert!(said(31).starts_with("The last backup is 31 days old."), "{}", said(31));
 }
@@ -279,14 +279,14 @@ fn a_journal_of_json_lines_makes_the_same_tables_whatever_it_is_called() {
     let called_zip = folder.path().join("journal.zip");
     fs::rename(&file, &called_zip).unwrap();
     let other = empty(&folder, "other.laydown");
-    let taken = other.store().take_in(NOW.unix_ms, &called_zip).unwrap();
+    let taken = other.store().restore(NOW.unix_ms, &called_zip).unwrap();
     assert_eq!((taken.held.events, taken.new.events, taken.new.photos), (events.len() as u64, events.len() as u64, 0));
     assert_eq!(dump(&other), dump(&studio));
-    let again = other.store().take_in(NOW.unix_ms, &called_zip).unwrap();
+    let again = other.store().restore(NOW.unix_ms, &called_zip).unwrap();
     assert_eq!(again.new, Contents::default());
     assert_eq!(dump(&other), dump(&studio));
     // What it did not bring, the backup does.
-    let taken = other.store().take_in(NOW.unix_ms, &folder.path().join("backup.zip")).unwrap();
+    let taken = other.store().restore(NOW.unix_ms, &folder.path().join("backup.zip")).unwrap();
     assert_eq!((taken.new.events, taken.new.photos), (0, 2));
 }
 
@@ -299,7 +299,7 @@ fn a_journal_that_was_changed_or_cut_off_is_refused_whole() {
     let before = dump(&other);
     let refused = |changed: &[u8]| {
         fs::write(&bad, changed).unwrap();
-        let error = other.store().take_in(NOW.unix_ms, &bad).expect_err("it is refused");
+        let error = other.store().restore(NOW.unix_ms, &bad).expect_err("it is refused");
         assert_eq!(dump(&other), before);
         error
     };
@@ -352,9 +352,9 @@ fn a_file_that_is_gone_or_cannot_be_opened_is_said_to_be_so() {
         other => panic!("{other:?}"),
     };
     let gone = folder.path().join("gone.zip");
-    assert_eq!(said(studio.take_in(NOW, &gone)), "This file is not there any more. Choose it again.");
-    assert_eq!(said(studio.backed_up(NOW, &gone)), "This file is not there any more. Choose it again.");
-    assert!(said(studio.take_in(NOW, folder.path())).starts_with("This file cannot be read."));
+    assert_eq!(said(studio.restore(NOW, &gone)), "File not found. Choose it again.");
+    assert_eq!(said(studio.backed_up(NOW, &gone)), "File not found. Choose it again.");
+    assert!(said(studio.restore(NOW, folder.path())).starts_with("This file cannot be read."));
 }
 
 #[test]
@@ -390,12 +390,12 @@ fn a_photograph_that_is_no_picture_is_named_left_out_and_not_passed_on() {
             manifest(files, |value| value["sha256"] = sums);
         });
         let other = empty(&folder, &format!("{what}.laydown"));
-        let said = other.take_in(NOW, &bad).unwrap();
+        let said = other.restore(NOW, &bad).unwrap();
         assert!(
             said.contains("1 photograph could not be read and stayed out") && said.contains(&refused[..12]),
             "{said}"
         );
-        assert!(said.starts_with("Taken in: "), "the rest came in: {said}");
+        assert!(said.starts_with("Restored: "), "the rest came in: {said}");
         assert!(!other.store().photos().has(&refused), "{what}");
         // Nor is it passed on where an older laydown took it in.
         let folder_of_photos = folder.path().join(format!("{what}.photos"));

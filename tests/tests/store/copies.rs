@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use laydown_app::{Now, SheetEntry, SheetKind, Studio, Value};
+use laydown_app::{EditorEntry, EditorKind, Now, Studio, Value};
 use tempfile::TempDir;
 
 const NOW: Now = Now { unix_ms: 1_790_000_000_000, utc_offset_s: 0 };
@@ -43,19 +43,19 @@ impl Phone {
 
 fn glaze(studio: &Studio, name: &str) {
     let values = vec![Value { key: "name".into(), text: name.into() }];
-    let entry = SheetEntry { kind: SheetKind::Glaze, id: String::new(), subject: String::new(), values };
-    studio.keep_sheet(NOW, &entry).unwrap();
+    let entry = EditorEntry { kind: EditorKind::Glaze, id: String::new(), subject: String::new(), values };
+    studio.save_record(NOW, &entry).unwrap();
 }
 
 fn prefer_ounces(studio: &Studio) {
     let values =
         vec![Value { key: "mass".into(), text: "ounce".into() }, Value { key: "speak".into(), text: "no".into() }];
-    let entry = SheetEntry { kind: SheetKind::Preference, id: String::new(), subject: String::new(), values };
-    studio.keep_sheet(NOW, &entry).unwrap();
+    let entry = EditorEntry { kind: EditorKind::Preference, id: String::new(), subject: String::new(), values };
+    studio.save_record(NOW, &entry).unwrap();
 }
 
 #[test]
-fn a_phone_keeps_its_name_and_a_copy_gets_one_of_its_own() {
+fn a_phone_saves_its_name_and_a_copy_gets_one_of_its_own() {
     let phone = Phone::new();
     let device = {
         let studio = phone.open();
@@ -73,7 +73,7 @@ fn a_phone_keeps_its_name_and_a_copy_gets_one_of_its_own() {
 }
 
 #[test]
-fn a_studio_that_was_copied_before_anything_was_kept_has_two_names_too() {
+fn a_studio_that_was_copied_before_anything_was_saved_has_two_names_too() {
     let phone = Phone::new();
     let device = phone.open().store().device();
     let copy = phone.copied();
@@ -92,8 +92,8 @@ fn both_go_on_and_agree_when_they_meet() {
     let zip = |phone: &Phone| phone.0.path().join("backup.zip");
     one.back_up(&zip(&phone)).unwrap();
     other.back_up(&zip(&copy)).unwrap();
-    one.take_in(NOW, &zip(&copy)).unwrap();
-    other.take_in(NOW, &zip(&phone)).unwrap();
+    one.restore(NOW, &zip(&copy)).unwrap();
+    other.restore(NOW, &zip(&phone)).unwrap();
     assert_eq!(one.store().dump().unwrap(), other.store().dump().unwrap());
     assert_eq!(one.buckets(NOW).unwrap().buckets.len(), 3);
 }

@@ -15,7 +15,7 @@ use laydown_store::journal::{RandomIds, SeededIds};
 use laydown_store::{Store, StoreError, devices, events_after};
 use uuid::Uuid;
 
-use laydown_tests::{NOW, coat, furnish, keep, open, studio};
+use laydown_tests::{NOW, coat, furnish, open, save, studio};
 
 /// The program that does to a studio what another process would: `src/bin/other_process.rs`.
 pub(super) const OTHER_PROCESS: &str = env!("CARGO_BIN_EXE_other_process");
@@ -41,25 +41,25 @@ fn keeper(shell: &str, studio: &Path, coats: Option<i64>) -> Child {
 
 /// The ids of the coats that a child said were kept, and how it said it ended, if it did.
 pub(super) fn told(child: &mut Child) -> (Vec<Uuid>, Option<String>) {
-    let (mut kept, mut ended) = (Vec::new(), None);
+    let (mut saved, mut ended) = (Vec::new(), None);
     for line in BufReader::new(child.stdout.take().unwrap()).lines() {
         let line = line.unwrap();
         match line.split_once(' ') {
-            Some(("kept", id)) => kept.push(id.parse().unwrap()),
+            Some(("kept", id)) => saved.push(id.parse().unwrap()),
             Some(("ended", how)) => ended = Some(how.to_owned()),
             _ => {}
         }
     }
-    (kept, ended)
+    (saved, ended)
 }
 
-/// Everything in `kept` is there, the file is sound, and the tables are what the journal says.
-pub(super) fn whole(path: &Path, kept: &[Uuid]) -> Store {
+/// Everything in `saved` is there, the file is sound, and the tables are what the journal says.
+pub(super) fn whole(path: &Path, saved: &[Uuid]) -> Store {
     let store = open(path, 42);
     store.check().unwrap();
     let there: HashSet<Uuid> = store.read(Coat::all).unwrap().into_iter().map(|coat| coat.id).collect();
-    let lost: Vec<&Uuid> = kept.iter().filter(|id| !there.contains(id)).collect();
-    assert!(lost.is_empty(), "{} of {} acknowledged coats are lost", lost.len(), kept.len());
+    let lost: Vec<&Uuid> = saved.iter().filter(|id| !there.contains(id)).collect();
+    assert!(lost.is_empty(), "{} of {} acknowledged coats are lost", lost.len(), saved.len());
     let dump = store.dump().unwrap();
     store.rebuild().unwrap();
     assert_eq!(store.dump().unwrap(), dump);
@@ -70,19 +70,19 @@ pub(super) fn whole(path: &Path, kept: &[Uuid]) -> Store {
 fn killed_at_any_moment_nothing_acknowledged_is_lost() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("studio");
-    let mut kept = Vec::new();
+    let mut saved = Vec::new();
     for round in 0..12u64 {
         let mut child = keeper("", &path, None);
         // The earliest kills come while the file is being made; later ones anywhere within a keep or a checkpoint.
         std::thread::sleep(Duration::from_millis(5 + round * round * 4));
         child.kill().unwrap();
-        let (now_kept, ended) = told(&mut child);
+        let (now_saved, ended) = told(&mut child);
         child.wait().unwrap();
         assert_eq!(ended, None);
-        kept.extend(now_kept);
-        whole(&path, &kept);
+        saved.extend(now_saved);
+        whole(&path, &saved);
     }
-    assert!(kept.len() > 100, "only {} coats were kept: the kills tested nothing", kept.len());
+    assert!(saved.len() > 100, "only {} coats were kept: the kills tested nothing", saved.len());
 }
 
 #[test]
@@ -90,11 +90,11 @@ fn a_log_torn_anywhere_loses_only_what_came_last() {
     let (folder, store) = studio();
     let bench = furnish(&store);
     let path = folder.path().join("studio.laydown");
-    let mut kept = Vec::new();
+    let mut saved = Vec::new();
     for number in 0..6 {
         let coat = coat(&bench, &mut SeededIds::new(number as u64), number);
-        keep(&store, &coat).unwrap();
-        kept.push(coat.id);
+        save(&store, &coat).unwrap();
+        saved.push(coat.id);
     }
     let (main, log) = (fs::read(&path).unwrap(), fs::read(folder.path().join("studio.laydown-wal")).unwrap());
     let torn = folder.path().join("torn");
@@ -105,12 +105,12 @@ fn a_log_torn_anywhere_loses_only_what_came_last() {
         fs::write(torn.join("studio-wal"), &log[..length]).unwrap();
         let store = whole(&torn.join("studio"), &[]);
         let coats: Vec<Uuid> = store.read(Coat::all).unwrap().iter().map(|coat| coat.id).collect();
-        assert_eq!(coats, kept[..coats.len()], "what is there is a beginning of what was done");
+        assert_eq!(coats, saved[..coats.len()], "what is there is a beginning of what was done");
         assert!(coats.len() >= most, "a longer log holds no less");
         most = coats.len();
         fs::remove_dir_all(&torn).unwrap();
     }
-    assert_eq!(most, kept.len());
+    assert_eq!(most, saved.len());
 }
 
 #[test]
@@ -119,18 +119,18 @@ fn a_disk_that_is_really_full() {
     let path = folder.path().join("studio");
     // No file of the child may grow past 4096 blocks of 512 or 1024 bytes; the signal for it is ignored, so the write fails.
     let mut child = keeper("trap '' XFSZ; ulimit -f 4096;", &path, None);
-    let (kept, ended) = told(&mut child);
+    let (saved, ended) = told(&mut child);
     assert!(child.wait().unwrap().success());
     assert_eq!(ended.as_deref(), Some("Full"));
-    assert!(kept.len() > 20, "{}", kept.len());
-    let store = whole(&path, &kept);
+    assert!(saved.len() > 20, "{}", saved.len());
+    let store = whole(&path, &saved);
     // With room again, the same reading is kept.
     let bench = furnish(&store);
-    keep(&store, &coat(&bench, &mut RandomIds, 1)).unwrap();
+    save(&store, &coat(&bench, &mut RandomIds, 1)).unwrap();
 }
 
 #[test]
-fn a_full_disk_loses_nothing_and_the_next_keep_works_once_there_is_room() {
+fn a_full_disk_loses_nothing_and_the_next_save_works_once_there_is_room() {
     let (folder, store) = studio();
     let bench = furnish(&store);
     let pages = |most: i64| {
@@ -142,12 +142,12 @@ fn a_full_disk_loses_nothing_and_the_next_keep_works_once_there_is_room() {
         set.unwrap()
     };
     pages(60);
-    let mut kept = Vec::new();
+    let mut saved = Vec::new();
     let full = loop {
-        let coat = coat(&bench, &mut SeededIds::new(kept.len() as u64), kept.len() as i64);
+        let coat = coat(&bench, &mut SeededIds::new(saved.len() as u64), saved.len() as i64);
         let before = store.dump().unwrap();
-        match keep(&store, &coat) {
-            Ok(_) => kept.push(coat.id),
+        match save(&store, &coat) {
+            Ok(_) => saved.push(coat.id),
             Err(error) => {
                 assert_eq!(store.dump().unwrap(), before);
                 break (error, coat);
@@ -157,10 +157,10 @@ fn a_full_disk_loses_nothing_and_the_next_keep_works_once_there_is_room() {
     assert!(matches!(full.0, StoreError::Full), "{:?}", full.0);
     assert!(full.0.to_string().starts_with("The phone's storage is full. Nothing was lost"));
     pages(1_000_000);
-    keep(&store, &full.1).unwrap();
-    kept.push(full.1.id);
+    save(&store, &full.1).unwrap();
+    saved.push(full.1.id);
     drop(store);
-    whole(&folder.path().join("studio.laydown"), &kept);
+    whole(&folder.path().join("studio.laydown"), &saved);
 }
 
 #[test]
@@ -169,15 +169,15 @@ fn two_processes_on_one_file() {
     let path = folder.path().join("studio");
     // Both find no file, and both make it.
     let mut children = [keeper("", &path, Some(150)), keeper("", &path, Some(150))];
-    let mut kept = Vec::new();
+    let mut saved = Vec::new();
     for child in &mut children {
-        let (now_kept, ended) = told(child);
+        let (now_saved, ended) = told(child);
         assert!(child.wait().unwrap().success());
         assert_eq!(ended, None);
-        assert_eq!(now_kept.len(), 150);
-        kept.extend(now_kept);
+        assert_eq!(now_saved.len(), 150);
+        saved.extend(now_saved);
     }
-    let store = whole(&path, &kept);
+    let store = whole(&path, &saved);
     let known = store.read(devices).unwrap();
     assert_eq!(known.len(), 1, "one file is one device: {known:?}");
     let events = store.read(|conn| events_after(conn, store.device(), 0)).unwrap();

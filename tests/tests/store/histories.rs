@@ -9,7 +9,7 @@ use std::collections::{HashMap, HashSet};
 use fastrand::Rng;
 use laydown_store::entity::{Coat, Entity, Glaze};
 use laydown_store::journal::{Clock, DeviceId, Event, EventId, History as Written, Ids, Kind, NoRules, SeededIds};
-use laydown_store::{Kept, Store, StoreError, Undo};
+use laydown_store::{Committed, Store, StoreError, Undo};
 use laydown_tests::work::all_events;
 use laydown_tests::{Bench, NOW, coat, furnish, glaze_called, open};
 use serde_json::{Value, json};
@@ -61,16 +61,16 @@ impl History {
     }
 
     /// Runs a command and notes what was known when each of its events was made.
-    fn command(&mut self, at: usize, run: impl FnOnce(&Store, i64) -> Result<Kept<()>, StoreError>) {
+    fn command(&mut self, at: usize, run: impl FnOnce(&Store, i64) -> Result<Committed<()>, StoreError>) {
         let now = self.here(at);
         let mut known: HashSet<EventId> = all_events(&self.phones[at].store).iter().map(Event::id).collect();
-        let kept = run(&self.phones[at].store, now).unwrap();
-        for event in kept.changes.events {
+        let saved = run(&self.phones[at].store, now).unwrap();
+        for event in saved.changes.events {
             self.saw.insert(event, known.clone());
             known.insert(event);
         }
-        if !kept.undo.is_empty() {
-            self.phones[at].done.push(kept.undo);
+        if !saved.undo.is_empty() {
+            self.phones[at].done.push(saved.undo);
         }
     }
 
@@ -216,8 +216,8 @@ impl History {
     fn nothing_is_lost_unseen<E: Entity>(&self, events: &[Event]) {
         let store = &self.phones[0].store;
         let there: HashSet<Uuid> = store.read(E::all).unwrap().iter().map(E::id).collect();
-        let is_standing = Written::of(events, &NoRules).standing();
-        let stands = events.iter().filter(|event| event.kind == E::KIND && is_standing.contains(&event.id()));
+        let is_effective = Written::of(events, &NoRules).effective();
+        let stands = events.iter().filter(|event| event.kind == E::KIND && is_effective.contains(&event.id()));
         for event in
             stands.filter(|event| !there.contains(&event.entity) && event.device.0 != Uuid::from_u128(u128::MAX))
         {
@@ -234,7 +234,7 @@ impl History {
 
     /// The value of a field is never one that whoever set another value had seen.
     fn the_last_word_counts<E: Entity>(&self, events: &[Event]) {
-        let is_standing = Written::of(events, &NoRules).standing();
+        let is_effective = Written::of(events, &NoRules).effective();
         for thing in self.phones[0].store.read(E::all).unwrap() {
             let fields = serde_json::to_value(&thing).unwrap();
             for name in E::FIELDS {
@@ -250,9 +250,9 @@ impl History {
                 let is_overruled = |event: &&Event| {
                     setters
                         .iter()
-                        .any(|later| is_standing.contains(&later.id()) && self.had_seen(later.id(), event.id()))
+                        .any(|later| is_effective.contains(&later.id()) && self.had_seen(later.id(), event.id()))
                 };
-                let unset = value.is_null() && setters.iter().all(|event| !is_standing.contains(&event.id()));
+                let unset = value.is_null() && setters.iter().all(|event| !is_effective.contains(&event.id()));
                 assert!(
                     unset || setters.is_empty() || setters.iter().filter(is_value).any(|event| !is_overruled(event)),
                     "{name} is {value}, which a later edit had seen and replaced: {setters:#?}"

@@ -7,7 +7,7 @@ use laydown_store::entity::{Coat, Entity, Form, Glaze};
 use laydown_store::journal::{Clock, DeviceId, Event, Kind, SeededIds};
 use laydown_store::{Refusal, Store, StoreError, latest_commands, without_gaps};
 use laydown_tests::work::all_events;
-use laydown_tests::{Bench, NOW, coat, furnish, glaze_called, keep, open, studio};
+use laydown_tests::{Bench, NOW, coat, furnish, glaze_called, open, save, studio};
 use serde_json::{Value, json};
 use uuid::Uuid;
 
@@ -95,7 +95,7 @@ fn one_undo_undoes_one_command_whatever_clocks_are_in_the_journal() {
     let last = Clock::LATEST.millis();
     store.merge(last, &[event(1, last, bench.glaze.id, "glaze", json!({"name": "For ever"}))]).unwrap();
     for number in 0..4 {
-        keep(&store, &Coat { at: NOW, ..coat(&bench, &mut SeededIds::new(number), 1) }).unwrap();
+        save(&store, &Coat { at: NOW, ..coat(&bench, &mut SeededIds::new(number), 1) }).unwrap();
     }
     let commands = store.read(|conn| latest_commands(conn, NOW, 10, 50)).unwrap();
     let newest = commands.iter().find(|command| command.events[0].device == store.device()).unwrap();
@@ -113,22 +113,22 @@ fn one_undo_undoes_one_command_whatever_clocks_are_in_the_journal() {
 fn no_event_hides_a_thing_by_its_kind_its_clock_or_a_value_that_cannot_be() {
     let (_folder, store) = studio();
     let bench = furnish(&store);
-    keep(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
-    let kept = store.read(Coat::all).unwrap().remove(0);
+    save(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
+    let saved = store.read(Coat::all).unwrap().remove(0);
     let hostile = [
         event(1, 0, bench.glaze.id, "form", json!({"name": "Hijacked"})),
         event(2, NOW, bench.glaze.id, "glaze", json!({"name": 7, "powder_density_e3": -4, "sensitivity": null})),
         event(
             3,
             NOW,
-            kept.id,
+            saved.id,
             "coat",
             json!({"net_mg": i64::MIN, "specific_gravity_e5": 1, "at": i64::MAX, "form": "x"}),
         ),
     ];
     assert_eq!(why(&store, &hostile), []);
     assert_eq!(glaze(&store, &bench), bench.glaze);
-    assert_eq!(store.read(Coat::all).unwrap(), [kept]);
+    assert_eq!(store.read(Coat::all).unwrap(), [saved]);
     assert_eq!(store.read(Form::all).unwrap().len(), 1);
     rename(&store, &bench, "Rain");
 }
@@ -169,7 +169,7 @@ fn what_is_too_much_is_refused_and_the_rest_comes_in() {
 }
 
 #[test]
-fn numbers_that_lie_far_apart_keep_nobody_waiting() {
+fn numbers_that_lie_far_apart_save_nobody_waiting() {
     ends(|| {
         let (folder, store) = studio();
         let bench = furnish(&store);
@@ -187,7 +187,7 @@ fn numbers_that_lie_far_apart_keep_nobody_waiting() {
         store.write_journal(&lines).unwrap();
         for file in [zip, lines] {
             let other = open(&folder.path().join("other").with_extension(file.extension().unwrap()), 9);
-            other.take_in(NOW, &file).unwrap();
+            other.restore(NOW, &file).unwrap();
             assert_eq!(other.dump().unwrap(), store.dump().unwrap());
         }
         store.read(|conn| latest_commands(conn, NOW, 200, 50)).unwrap();
@@ -219,7 +219,7 @@ fn a_panic_in_a_command_leaves_nothing_behind() {
     }));
     assert!(panicked.is_err());
     assert_eq!(store.read(Coat::all).unwrap(), []);
-    keep(&store, &first).unwrap();
+    save(&store, &first).unwrap();
     assert_eq!(store.read(Coat::all).unwrap(), [first]);
     assert_eq!(all_events(&store).len(), 6);
 }
@@ -231,13 +231,13 @@ fn nothing_is_saved_into_a_file_that_was_deleted_or_replaced() {
     let path = folder.path().join("studio.laydown");
     let elsewhere = folder.path().join("moved.laydown");
     std::fs::rename(&path, &elsewhere).unwrap();
-    let kept = keep(&store, &coat(&bench, &mut SeededIds::new(1), 1));
-    assert!(matches!(kept, Err(StoreError::Removed)), "{kept:?}");
+    let saved = save(&store, &coat(&bench, &mut SeededIds::new(1), 1));
+    assert!(matches!(saved, Err(StoreError::Removed)), "{saved:?}");
     std::fs::copy(&elsewhere, &path).unwrap();
-    let kept = keep(&store, &coat(&bench, &mut SeededIds::new(1), 1));
-    assert!(matches!(kept, Err(StoreError::Removed)), "{kept:?}");
+    let saved = save(&store, &coat(&bench, &mut SeededIds::new(1), 1));
+    assert!(matches!(saved, Err(StoreError::Removed)), "{saved:?}");
     std::fs::rename(&elsewhere, &path).unwrap();
-    keep(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
+    save(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
 }
 
 #[test]
@@ -262,12 +262,12 @@ fn a_file_that_is_added_by_half_says_how_much() {
             other.transact(NOW, set).unwrap();
         };
         full(220);
-        let error = other.take_in(NOW, file).unwrap_err();
+        let error = other.restore(NOW, file).unwrap_err();
         let there = all_events(&other).len();
         assert!(there > 0, "a part of it fits: {error}");
         assert!(error.to_string().starts_with(&format!("{there} entries of this file were added")), "{error}");
         full(1 << 30);
-        other.take_in(NOW, file).unwrap();
+        other.restore(NOW, file).unwrap();
         assert_eq!(other.dump().unwrap(), store.dump().unwrap());
     }
 }

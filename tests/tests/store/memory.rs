@@ -8,7 +8,7 @@ use std::path::Path;
 
 use laydown_store::entity::{Coat, Entity};
 use laydown_store::journal::SeededIds;
-use laydown_store::{Kept, Store, StoreError, devices, events_after};
+use laydown_store::{Committed, Store, StoreError, devices, events_after};
 use serde_json::{Value, json};
 
 use laydown_tests::{NOW, coat, furnish, open, segments};
@@ -80,14 +80,14 @@ fn backing_up_a_hundred_thousand_coats_and_taking_them_in() {
     assert!(open(&restored, 7).dump().unwrap() == store.dump().unwrap());
 }
 
-/// Keeps so many coats in one command.
-fn import(store: &Store, coats: i64) -> Kept<()> {
+/// Saves so many coats in one command.
+fn import(store: &Store, coats: i64) -> Committed<()> {
     let bench = furnish(store);
     let mut ids = SeededIds::new(3);
-    let kept = store.transact::<_, StoreError>(NOW, |tx| {
+    let saved = store.transact::<_, StoreError>(NOW, |tx| {
         (0..coats).try_for_each(|number| tx.put(&coat(&bench, &mut ids, number)).map(|_| ()))
     });
-    kept.unwrap()
+    saved.unwrap()
 }
 
 fn stays_small(what: &str, studio: &Path, file: &Path) {

@@ -8,7 +8,7 @@ use proptest::sample::Index;
 use tempfile::TempDir;
 use uuid::Uuid;
 
-use laydown_tests::{NOW, coat, furnish, glaze_called, keep, open, studio};
+use laydown_tests::{NOW, coat, furnish, glaze_called, open, save, studio};
 
 fn everything(store: &Store) -> Vec<Event> {
     store
@@ -22,7 +22,7 @@ fn everything(store: &Store) -> Vec<Event> {
         .unwrap()
 }
 
-fn take_in(store: &Store, events: &[Event]) -> usize {
+fn restore(store: &Store, events: &[Event]) -> usize {
     let ingested = store.transact(NOW, |tx| tx.ingest(events)).unwrap().value;
     assert_eq!(ingested.sentences(), Vec::<String>::new());
     ingested.new
@@ -66,7 +66,7 @@ fn phones() -> Vec<Phone> {
 fn play(phones: &mut [Phone], at: usize, now: i64, act: &Act) {
     if let Act::Hear { from } = act {
         let heard = everything(&phones[*from].store);
-        take_in(&phones[at].store, &heard);
+        restore(&phones[at].store, &heard);
         return;
     }
     let phone = &mut phones[at];
@@ -114,9 +114,9 @@ proptest! {
             // Each phone hears everything in an order of its own, some of it twice, in two sittings.
             all.sort_by_key(|event| (event.entity.as_u128() as u64 ^ event.seq as u64).wrapping_mul(seed | 1));
             let (early, late) = all.split_at(all.len() / 2);
-            take_in(&phone.store, late);
-            take_in(&phone.store, early);
-            prop_assert_eq!(take_in(&phone.store, &all), 0);
+            restore(&phone.store, late);
+            restore(&phone.store, early);
+            prop_assert_eq!(restore(&phone.store, &all), 0);
         }
         let dumps: Vec<String> = phones.iter().map(|phone| phone.store.dump().unwrap()).collect();
         prop_assert_eq!(&dumps[0], &dumps[1]);
@@ -132,12 +132,12 @@ fn phones_that_change_different_fields_both_get_their_way() {
     let bench = furnish(&store);
     let folder = tempfile::tempdir().unwrap();
     let other = open(&folder.path().join("studio"), 77);
-    take_in(&other, &everything(&store));
+    restore(&other, &everything(&store));
     store.transact(NOW, |tx| tx.put(&Glaze { name: "Summer ash".into(), ..bench.glaze.clone() })).unwrap();
     let thicker = Glaze { starting_laydown_mg_dm2: 6_200, ..bench.glaze.clone() };
     other.transact(NOW, |tx| tx.put(&thicker)).unwrap();
-    take_in(&store, &everything(&other));
-    take_in(&other, &everything(&store));
+    restore(&store, &everything(&other));
+    restore(&other, &everything(&store));
     let both = store.read(|conn| Glaze::load(conn, bench.glaze.id)).unwrap().unwrap();
     assert_eq!((both.name.as_str(), both.starting_laydown_mg_dm2), ("Summer ash", 6_200));
     assert_eq!(store.dump().unwrap(), other.dump().unwrap());
@@ -149,12 +149,12 @@ fn a_change_made_after_hearing_of_another_wins_though_this_phone_runs_late() {
     let bench = furnish(&late);
     let folder = tempfile::tempdir().unwrap();
     let early = open(&folder.path().join("studio"), 77);
-    take_in(&early, &everything(&late));
+    restore(&early, &everything(&late));
     let hour = 3_600_000;
     early.transact(NOW + hour, |tx| tx.put(&glaze_called(bench.glaze.id, "An hour fast"))).unwrap();
-    take_in(&late, &everything(&early));
+    restore(&late, &everything(&early));
     late.transact(NOW + 1, |tx| tx.put(&glaze_called(bench.glaze.id, "Corrected"))).unwrap();
-    take_in(&early, &everything(&late));
+    restore(&early, &everything(&late));
     for store in [&late, &early] {
         assert_eq!(store.read(|conn| Glaze::load(conn, bench.glaze.id)).unwrap().unwrap().name, "Corrected");
     }
@@ -169,9 +169,9 @@ fn a_studio_copied_to_two_phones_is_noticed_and_nothing_is_taken_in() {
     let copy = folder.path().join("copy.laydown");
     std::fs::copy(&path, &copy).unwrap();
     let (store, copied) = (open(&path, 20), open(&copy, 21));
-    keep(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
-    keep(&copied, &coat(&bench, &mut SeededIds::new(2), 2)).unwrap();
-    keep(&copied, &coat(&bench, &mut SeededIds::new(2), 3)).unwrap();
+    save(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
+    save(&copied, &coat(&bench, &mut SeededIds::new(2), 2)).unwrap();
+    save(&copied, &coat(&bench, &mut SeededIds::new(2), 3)).unwrap();
     let before = store.dump().unwrap();
     let heard = store.transact(NOW, |tx| tx.ingest(&everything(&copied))).unwrap().value;
     assert_eq!((heard.new, heard.forked()), (0, Some((store.device(), 6))));
@@ -187,11 +187,11 @@ fn an_older_copy_of_a_studio_takes_its_own_later_events_back_in() {
     let backup = folder.path().join("backup.laydown");
     std::fs::copy(&path, &backup).unwrap();
     let store = open(&path, 20);
-    keep(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
+    save(&store, &coat(&bench, &mut SeededIds::new(1), 1)).unwrap();
     let restored = open(&backup, 21);
-    assert_eq!(take_in(&restored, &everything(&store)), 1);
-    let kept = keep(&restored, &coat(&bench, &mut SeededIds::new(2), 2)).unwrap();
-    restored.undo(NOW, kept.undo).unwrap();
+    assert_eq!(restore(&restored, &everything(&store)), 1);
+    let saved = save(&restored, &coat(&bench, &mut SeededIds::new(2), 2)).unwrap();
+    restored.undo(NOW, saved.undo).unwrap();
     assert_eq!(restored.dump().unwrap(), store.dump().unwrap());
 }
 
@@ -215,7 +215,7 @@ fn events_no_phone_can_have_made_are_refused_and_the_rest_comes_in() {
         assert_eq!(why, [Refusal::NoSuchNumber]);
     }
     assert_eq!(everything(&other), [good[1].clone()]);
-    take_in(&other, &good);
+    restore(&other, &good);
     assert_eq!(other.dump().unwrap(), store.dump().unwrap());
     let foreign = store.transact(NOW, |tx| tx.put(&glaze_called(bench.glaze.id, "Hail"))).unwrap().undo;
     assert!(matches!(other.undo(NOW, foreign), Err(StoreError::BadEvent { .. })), "undo is for one's own commands");

@@ -8,7 +8,7 @@ use laydown_store::journal::SeededIds;
 use laydown_store::{Store, StoreError};
 use rusqlite::Connection;
 
-use laydown_tests::{NOW, coat, furnish, keep, open, studio};
+use laydown_tests::{NOW, coat, furnish, open, save, studio};
 
 fn try_open(path: &Path) -> Result<Store, StoreError> {
     Store::open(path, NOW, SeededIds::new(3))
@@ -47,7 +47,7 @@ fn closed() -> (tempfile::TempDir, PathBuf) {
     let (folder, store) = studio();
     let bench = furnish(&store);
     for number in 0..200 {
-        keep(&store, &coat(&bench, &mut SeededIds::new(number as u64), number)).unwrap();
+        save(&store, &coat(&bench, &mut SeededIds::new(number as u64), number)).unwrap();
     }
     let path = folder.path().join("studio.laydown");
     (folder, path)

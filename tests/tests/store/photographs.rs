@@ -17,7 +17,7 @@ use image::{ImageEncoder, ImageFormat, Rgb, RgbImage};
 use laydown_app::{Now, Studio, StudioError};
 use laydown_store::entity::{Entity, Photo};
 use laydown_store::journal::RandomIds;
-use laydown_store::photos::{Photos, develop};
+use laydown_store::photos::{Photos, prepare_photo};
 use laydown_store::{Store, StoreError};
 use sha2::{Digest, Sha256};
 use uuid::Uuid;
@@ -68,7 +68,7 @@ fn photographer(shell: &str, studio: &Path, pictures: &Path, first: u64, most: u
     command.arg(pictures).args([first.to_string(), most.to_string()]).spawn().unwrap()
 }
 
-/// The names of all files in a studio's folder of photographs, and in its folder of newcomers.
+/// The names of all files in a studio's folder of photographs, and in its folder of staged files.
 fn files(studio: &Path) -> (BTreeSet<String>, BTreeSet<String>) {
     let names = |folder: PathBuf| match fs::read_dir(folder) {
         Ok(entries) => {
@@ -109,29 +109,29 @@ fn killed_at_any_moment_no_photograph_is_lost_and_none_is_orphaned() {
     let folder = tempfile::tempdir().unwrap();
     let (path, _) = studio_with_a_piece(folder.path());
     let pictures = pictures(folder.path(), PICTURES);
-    let (mut kept, mut between, mut round) = (Vec::new(), 0, 0);
+    let (mut saved, mut between, mut round) = (Vec::new(), 0, 0);
     // Files are written in a small part of the time: now and then it takes more rounds until a kill falls there.
     while round < ROUNDS || between == 0 && round < 10 * ROUNDS {
         let mut child = photographer("", &path, &pictures, round * 31, u64::MAX >> 1);
         // The earliest kills come while the file is being made; the later ones anywhere within a keep.
         std::thread::sleep(Duration::from_millis(5 + round * 7_919 % 211));
         child.kill().unwrap();
-        let (now_kept, ended) = told(&mut child);
+        let (now_saved, ended) = told(&mut child);
         child.wait().unwrap();
         assert_eq!(ended, None);
-        kept.extend(now_kept);
+        saved.extend(now_saved);
 
         let (_, newcomers) = files(&path);
         let store = whole(&path, &[]);
         let photos = sound(&path, &store);
         let there: HashSet<Uuid> = photos.iter().map(|photo| photo.id).collect();
-        assert!(kept.iter().all(|id| there.contains(id)), "an acknowledged photograph is lost");
+        assert!(saved.iter().all(|id| there.contains(id)), "an acknowledged photograph is lost");
         let has_record = |file: &String| photos.iter().any(|photo| file.starts_with(&photo.sha256));
         between += usize::from(newcomers.iter().any(|file| !has_record(file)));
         round += 1;
     }
-    eprintln!("{} photographs kept; {between} of {round} kills fell between a file and its record", kept.len());
-    assert!(kept.len() > 20, "only {} photographs were kept: the kills tested nothing", kept.len());
+    eprintln!("{} photographs kept; {between} of {round} kills fell between a file and its record", saved.len());
+    assert!(saved.len() > 20, "only {} photographs were kept: the kills tested nothing", saved.len());
     assert!(between > 0, "no kill fell between a file and its record");
 }
 
@@ -141,7 +141,7 @@ fn a_photograph_without_its_record_is_swept() {
     let (path, _) = studio_with_a_piece(folder.path());
     let pictures = pictures(folder.path(), 2);
     let mut child = photographer("", &path, &pictures, 0, 1);
-    let (kept, _) = told(&mut child);
+    let (saved, _) = told(&mut child);
     assert!(child.wait().unwrap().success());
     let mut child = other(Path::new(OTHER_PROCESS), "", "perish", &path);
     let mut child = child.arg(pictures.join("00001.png")).spawn().unwrap();
@@ -150,7 +150,7 @@ fn a_photograph_without_its_record_is_swept() {
     let (settled, newcomers) = files(&path);
     assert_eq!((settled.len(), newcomers.len()), (2, 2), "a picture and a preview with a record, the same without");
     let photos = sound(&path, &whole(&path, &[]));
-    assert_eq!(photos.iter().map(|photo| photo.id).collect::<Vec<_>>(), kept);
+    assert_eq!(photos.iter().map(|photo| photo.id).collect::<Vec<_>>(), saved);
 }
 
 #[test]
@@ -162,9 +162,9 @@ fn a_photograph_larger_than_a_file_may_be() {
     large_picture(&large);
     // No file of the child may grow past 2048 blocks of 512 or 1024 bytes; the signal for it is ignored, so the write fails.
     let mut child = photographer("trap '' XFSZ; ulimit -f 2048;", &path, &large, 0, 1);
-    let (kept, ended) = told(&mut child);
+    let (saved, ended) = told(&mut child);
     assert!(child.wait().unwrap().success());
-    assert!(kept.is_empty());
+    assert!(saved.is_empty());
     let ended = ended.unwrap();
     assert!(ended.contains("Nothing was lost"), "{ended}");
     // Of what was begun nothing is left; the preview, which was whole, goes when the studio is opened next.
@@ -192,35 +192,35 @@ fn a_picture_held_on_its_side_is_the_same_picture_when_another_phone_takes_it_in
     encoder.set_exif_metadata(exif).unwrap();
     picture.write_with_encoder(encoder).unwrap();
     let folder = tempfile::tempdir().unwrap();
-    let photos = Photos::beside(&folder.path().join("studio"));
+    let photos = Photos::of_studio(&folder.path().join("studio"));
     for held in [png, jpeg] {
-        let photo = develop(&held).unwrap();
+        let photo = prepare_photo(&held).unwrap();
         assert_eq!((photo.width, photo.height), (30, 40));
         photos.put(&photo).unwrap();
-        assert_eq!(develop(&fs::read(photos.file(&photo.sha256)).unwrap()).unwrap(), photo);
+        assert_eq!(prepare_photo(&fs::read(photos.file(&photo.sha256)).unwrap()).unwrap(), photo);
     }
 }
 
 #[test]
-fn what_is_kept_can_be_read_again_whatever_lay_beside_the_picture() {
+fn what_is_saved_can_be_read_again_whatever_lay_beside_the_picture() {
     let folder = tempfile::tempdir().unwrap();
     let picture = RgbImage::from_fn(24, 16, |x, y| Rgb([x as u8 * 9, y as u8 * 9, 80]));
     let mut jpeg = Cursor::new(Vec::new());
     picture.write_to(&mut jpeg, ImageFormat::Jpeg).unwrap();
-    let mut kept = 0;
+    let mut saved = 0;
     for (marker, content) in
         (0x01..=0xFE).flat_map(|marker| [(marker, [0; 6]), (marker, [0xFF, 0xDA, 0, 2, 0xFF, 0xE1])])
     {
         let mut bytes = jpeg.get_ref().clone();
         bytes.splice(2..2, [0xFF, marker, 0, 8].into_iter().chain(content));
-        let Ok(photo) = develop(&bytes) else { continue };
-        let photos = Photos::beside(&folder.path().join(format!("{marker:02x}-{}", content[0])));
+        let Ok(photo) = prepare_photo(&bytes) else { continue };
+        let photos = Photos::of_studio(&folder.path().join(format!("{marker:02x}-{}", content[0])));
         photos.put(&photo).unwrap();
-        let again = develop(&fs::read(photos.file(&photo.sha256)).unwrap());
+        let again = prepare_photo(&fs::read(photos.file(&photo.sha256)).unwrap());
         assert_eq!(again.unwrap(), photo, "{marker:02x} {content:?}");
-        kept += 1;
+        saved += 1;
     }
-    assert!(kept > 60, "{kept}");
+    assert!(saved > 60, "{saved}");
 }
 
 /// The system's own error of a full disk, from the device that is always full.
@@ -230,14 +230,14 @@ fn a_photograph_for_which_there_is_no_room() {
     let folder = tempfile::tempdir().unwrap();
     let (path, piece) = studio_with_a_piece(folder.path());
     let picture = pictures(folder.path(), 1).join("00000.png");
-    let name = develop(&fs::read(&picture).unwrap()).unwrap().sha256;
+    let name = prepare_photo(&fs::read(&picture).unwrap()).unwrap().sha256;
     let newcomers = path.with_extension("photos").join("new");
     for ending in ["preview.jpg", "picture"] {
         let studio = Studio::open(&path, NOW_HERE).unwrap();
         fs::create_dir_all(&newcomers).unwrap();
         std::os::unix::fs::symlink("/dev/full", newcomers.join(format!("{name}.{ending}.partial"))).unwrap();
         let before = studio.store().dump().unwrap();
-        let refused = studio.keep_photo(NOW_HERE, &piece, "", &picture).unwrap_err();
+        let refused = studio.save_photo(NOW_HERE, &piece, "", &picture).unwrap_err();
         let StudioError::Full { sentence } = refused else { panic!("{refused:?}") };
         assert!(sentence.starts_with("The phone's storage is full. Nothing was lost"), "{sentence}");
         assert_eq!(studio.store().dump().unwrap(), before);
@@ -245,7 +245,7 @@ fn a_photograph_for_which_there_is_no_room() {
         drop(studio);
         assert!(sound(&path, &whole(&path, &[])).is_empty());
     }
-    Studio::open(&path, NOW_HERE).unwrap().keep_photo(NOW_HERE, &piece, "", &picture).unwrap();
+    Studio::open(&path, NOW_HERE).unwrap().save_photo(NOW_HERE, &piece, "", &picture).unwrap();
     assert_eq!(sound(&path, &whole(&path, &[])).len(), 1);
 }
 
@@ -263,18 +263,18 @@ fn a_photograph_whose_record_finds_no_room() {
         });
         set.unwrap();
     };
-    let keep = |number: u32| studio.keep_photo(NOW_HERE, &piece, "", &pictures.join(format!("{number:05}.png")));
+    let save = |number: u32| studio.save_photo(NOW_HERE, &piece, "", &pictures.join(format!("{number:05}.png")));
     pages(1);
     let (full, refused) =
-        (0..PICTURES).find_map(|number| Some((number, keep(number).err()?))).expect("no room in the end");
+        (0..PICTURES).find_map(|number| Some((number, save(number).err()?))).expect("no room in the end");
     let StudioError::Full { sentence } = refused else { panic!("{refused:?}") };
     assert!(sentence.starts_with("The phone's storage is full. Nothing was lost"), "{sentence}");
-    let kept = studio.store().read(Photo::all).unwrap().len();
-    assert_eq!(kept, full as usize);
+    let saved = studio.store().read(Photo::all).unwrap().len();
+    assert_eq!(saved, full as usize);
     pages(1_000_000);
-    keep(full).unwrap();
+    save(full).unwrap();
     drop(studio);
-    assert_eq!(sound(&path, &whole(&path, &[])).len(), kept + 1);
+    assert_eq!(sound(&path, &whole(&path, &[])).len(), saved + 1);
 }
 
 #[test]
@@ -302,10 +302,10 @@ fn a_folder_of_photographs_that_may_not_be_written() {
         command.uid(65_534).gid(65_534);
     }
     let mut child = command.spawn().unwrap();
-    let (kept, ended) = told(&mut child);
+    let (saved, ended) = told(&mut child);
     assert!(child.wait().unwrap().success());
     allow(&newcomers, 0o755);
-    assert!(kept.is_empty());
+    assert!(saved.is_empty());
     let ended = ended.unwrap();
     assert!(ended.starts_with("Unreadable") && ended.contains(&StoreError::NotAllowed.to_string()), "{ended}");
     assert_eq!(files(&path), (BTreeSet::new(), BTreeSet::new()));

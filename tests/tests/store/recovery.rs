@@ -10,7 +10,7 @@ use laydown_store::journal::{DeviceId, Event, EventId, Ids, SeededIds};
 use laydown_store::{Recovered, Store, StoreError, recover, recover_here};
 use laydown_tests::faulty::{Call, Fault, Faulty};
 use laydown_tests::work::{Worker, all_events, sound};
-use laydown_tests::{NOW, furnish, keep_the_rest, open};
+use laydown_tests::{NOW, furnish, open, save_the_rest};
 use rusqlite::Connection;
 use rusqlite::ffi::SQLITE_FULL;
 use tempfile::TempDir;
@@ -212,11 +212,11 @@ fn a_second_time_on_the_same_day() {
 }
 
 #[test]
-fn the_phone_keeps_its_preferences() {
+fn the_phone_saves_its_preferences() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("studio.laydown");
     let store = open(&path, 1);
-    keep_the_rest(&store, &furnish(&store));
+    save_the_rest(&store, &furnish(&store));
     let before = store.read(|conn| Preference::load(conn, store.device().0)).unwrap().unwrap();
     drop(store);
     let mark = folder.path().join("mark");
@@ -250,12 +250,12 @@ fn what_is_not_recovered() {
 }
 
 #[test]
-fn what_the_potter_is_told() {
+fn what_the_user_is_told() {
     let device = DeviceId(SeededIds::new(1).next(NOW));
     let said = |saved, lost| Recovered { saved, lost, set_aside: PathBuf::new(), device }.to_string();
     assert_eq!(
         said(1204, 6),
-        "1204 of 1210 entries were saved. The damaged file was kept beside the new one. If you have a backup, take it in now: it may bring back the rest."
+        "1204 of 1210 entries were saved. The damaged file was kept beside the new one. If you have a backup, restore it now: it may bring back the rest."
     );
     assert_eq!(
         said(1204, 0),

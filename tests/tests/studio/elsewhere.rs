@@ -22,15 +22,15 @@ impl Bench {
     /// One of everything that can be shown.
     fn with_everything() -> Bench {
         let bench = Bench::set_up();
-        bench.keep(SheetKind::Check, &bench.bucket(), &[("way", "typed"), ("typed", "1.45")]);
-        bench.keep(SheetKind::Body, "", &[("name", "Stoneware"), ("to_bisque", "6"), ("to_fired", "12")]);
-        bench.keep(SheetKind::Vessel, "", &[("name", "Jar"), ("empty", "100"), ("with_water", "350")]);
-        bench.keep(SheetKind::Tile, "", &[("name", "Tile 1"), ("area", "35"), ("dry", "2")]);
-        bench.keep(SheetKind::Control, "", &[("zone", "outside"), ("net", "19.4"), ("specific_gravity", "1.45")]);
-        bench.keep(SheetKind::Kiln, "", &[("name", "Garden"), ("across", "50"), ("deep", "40"), ("shelves", "3")]);
-        let kept = bench.studio.keep(NOW, net("19.4")).unwrap();
-        bench.studio.set_control(NOW, &kept.id, true).unwrap();
-        let firing = bench.keep(SheetKind::Firing, "", &[("cone", "6")]);
+        bench.save(EditorKind::Check, &bench.bucket(), &[("way", "typed"), ("typed", "1.45")]);
+        bench.save(EditorKind::Body, "", &[("name", "Stoneware"), ("to_bisque", "6"), ("to_fired", "12")]);
+        bench.save(EditorKind::Vessel, "", &[("name", "Jar"), ("empty", "100"), ("with_water", "350")]);
+        bench.save(EditorKind::Tile, "", &[("name", "Tile 1"), ("area", "35"), ("dry", "2")]);
+        bench.save(EditorKind::Control, "", &[("zone", "outside"), ("net", "19.4"), ("specific_gravity", "1.45")]);
+        bench.save(EditorKind::Kiln, "", &[("name", "Garden"), ("across", "50"), ("deep", "40"), ("shelves", "3")]);
+        let saved = bench.studio.save(NOW, net("19.4")).unwrap();
+        bench.studio.set_control(NOW, &saved.id, true).unwrap();
+        let firing = bench.save(EditorKind::Firing, "", &[("cone", "6")]);
         bench.studio.load_all(NOW, &firing).unwrap();
         let coat = bench.one::<Coat>();
         bench.put(&Finding {
@@ -50,8 +50,8 @@ impl Bench {
     }
 
     fn put<E: Entity>(&self, entity: &E) {
-        let kept = self.studio.store().transact(NOW.unix_ms, |tx| tx.put(entity).map(|_| ()));
-        kept.map_err(|error: StoreError| error).unwrap();
+        let saved = self.studio.store().transact(NOW.unix_ms, |tx| tx.put(entity).map(|_| ()));
+        saved.map_err(|error: StoreError| error).unwrap();
     }
 }
 
@@ -71,7 +71,7 @@ impl Screens<'_> {
         self.comes_up(with, "weigh both", || studio.weigh(NOW, Some(two_weights("300", "319.4"))));
         self.comes_up(with, "buckets", || studio.buckets(NOW));
         self.comes_up(with, "bucket", || studio.bucket(NOW, &ids.bucket));
-        self.comes_up(with, "house", || studio.house(NOW));
+        self.comes_up(with, "house", || studio.setup(NOW));
         self.comes_up(with, "findings", || studio.findings());
         self.comes_up(with, "glaze findings", || studio.glaze_findings(NOW, &ids.glaze));
         self.comes_up(with, "sizes", || studio.sizes(NOW, ""));
@@ -79,16 +79,16 @@ impl Screens<'_> {
         self.comes_up(with, "firing", || studio.firing(NOW, &ids.firing));
         self.comes_up(with, "contact sheet", || studio.contact_sheet(NOW, &ids.firing));
         self.comes_up(with, "piece", || studio.piece(NOW, &ids.piece));
-        self.comes_up(with, "look at", || studio.look_at(NOW, &ids.firing, &ids.piece));
+        self.comes_up(with, "look at", || studio.assessment(NOW, &ids.firing, &ids.piece));
         self.comes_up(with, "compare", || studio.compare(NOW, &ids.piece, &ids.piece));
         self.comes_up(with, "find", || studio.find_pieces(NOW, &[]));
         self.comes_up(with, "coat", || studio.coat(NOW, &ids.coat));
-        self.comes_up(with, "doings", || studio.doings(NOW));
+        self.comes_up(with, "doings", || studio.recent_changes(NOW));
         self.comes_up(with, "history", || studio.history(NOW, &ids.coat));
         self.comes_up(with, "devices", || studio.devices(NOW));
         for (kind, id, subject) in ids.sheets() {
-            let entry = SheetEntry { id, subject, ..sheet(kind, "", &[]) };
-            self.watch(with, &format!("sheet {kind:?}"), || match studio.sheet(NOW, &entry) {
+            let entry = EditorEntry { id, subject, ..editor(kind, "", &[]) };
+            self.listener(with, &format!("sheet {kind:?}"), || match studio.editor(NOW, &entry) {
                 // A sheet may say what must be put right; the file is sound.
                 Err(StudioError::Damaged { sentence }) => Err(sentence),
                 answer => Ok(format!("{answer:?}")),
@@ -97,13 +97,13 @@ impl Screens<'_> {
     }
 
     fn comes_up<T: Debug>(&self, with: &str, screen: &str, show: impl FnOnce() -> Result<T, StudioError>) {
-        self.watch(with, screen, || match show() {
+        self.listener(with, screen, || match show() {
             Ok(view) => Ok(format!("{view:?}")),
             Err(error) => Err(format!("{error:?}")),
         });
     }
 
-    fn watch(&self, with: &str, screen: &str, show: impl FnOnce() -> Result<String, String>) {
+    fn listener(&self, with: &str, screen: &str, show: impl FnOnce() -> Result<String, String>) {
         let trouble = match catch_unwind(AssertUnwindSafe(show)) {
             Err(_) => "panics".to_owned(),
             Ok(Err(error)) => error,
@@ -152,22 +152,22 @@ impl Ids {
     }
 
     /// Kind, id, subject.
-    fn sheets(&self) -> Vec<(SheetKind, String, String)> {
+    fn sheets(&self) -> Vec<(EditorKind, String, String)> {
         let own = |kind, id: &String| (kind, id.clone(), String::new());
         vec![
-            own(SheetKind::Glaze, &self.glaze),
-            own(SheetKind::Bucket, &self.bucket),
-            (SheetKind::Check, String::new(), self.bucket.clone()),
-            (SheetKind::Thin, String::new(), self.bucket.clone()),
-            own(SheetKind::Form, &self.form),
-            own(SheetKind::Scale, &self.scale),
-            own(SheetKind::Tile, &self.tile),
-            own(SheetKind::Control, &self.control),
-            own(SheetKind::Control, &self.coat),
-            own(SheetKind::Kiln, &self.kiln),
-            own(SheetKind::Vessel, &self.vessel),
-            own(SheetKind::Body, &self.body),
-            own(SheetKind::Firing, &self.firing),
+            own(EditorKind::Glaze, &self.glaze),
+            own(EditorKind::Bucket, &self.bucket),
+            (EditorKind::Check, String::new(), self.bucket.clone()),
+            (EditorKind::Thin, String::new(), self.bucket.clone()),
+            own(EditorKind::Form, &self.form),
+            own(EditorKind::Scale, &self.scale),
+            own(EditorKind::Tile, &self.tile),
+            own(EditorKind::Control, &self.control),
+            own(EditorKind::Control, &self.coat),
+            own(EditorKind::Kiln, &self.kiln),
+            own(EditorKind::Vessel, &self.vessel),
+            own(EditorKind::Body, &self.body),
+            own(EditorKind::Firing, &self.firing),
         ]
     }
 }
@@ -260,17 +260,17 @@ fn what_cannot_be_seen_is_shown_as_marks_wherever_a_name_is_shown() {
     let mut shown = vec![
         format!("{:?}", studio.weigh(NOW, Some(net("19.4"))).unwrap()),
         format!("{:?}", studio.buckets(NOW).unwrap()),
-        format!("{:?}", studio.house(NOW).unwrap()),
+        format!("{:?}", studio.setup(NOW).unwrap()),
         format!("{:?}", studio.findings().unwrap()),
         format!("{:?}", studio.kiln(NOW).unwrap()),
         format!("{:?}", studio.firing(NOW, &ids.firing).unwrap()),
         format!("{:?}", studio.piece(NOW, &ids.piece).unwrap()),
         format!("{:?}", studio.coat(NOW, &ids.coat).unwrap()),
-        format!("{:?}", studio.doings(NOW).unwrap()),
+        format!("{:?}", studio.recent_changes(NOW).unwrap()),
         format!("{:?}", studio.history(NOW, &ids.glaze).unwrap()),
     ];
     for (kind, id, subject) in ids.sheets() {
-        shown.push(format!("{:?}", studio.sheet(NOW, &SheetEntry { id, subject, ..sheet(kind, "", &[]) }).unwrap()));
+        shown.push(format!("{:?}", studio.editor(NOW, &EditorEntry { id, subject, ..editor(kind, "", &[]) }).unwrap()));
     }
     for shown in &shown {
         // Debug writes what cannot be seen with its number.
@@ -280,8 +280,8 @@ fn what_cannot_be_seen_is_shown_as_marks_wherever_a_name_is_shown() {
     }
     assert!(shown[..4].iter().all(|shown| shown.contains(SHOWN)), "{shown:#?}");
     // Keeping something else of it leaves the name as it came.
-    let entry = SheetEntry { id: ids.glaze.clone(), ..sheet(SheetKind::Glaze, "", &[("sensitivity", "high")]) };
-    studio.keep_sheet(NOW, &entry).unwrap();
+    let entry = EditorEntry { id: ids.glaze.clone(), ..editor(EditorKind::Glaze, "", &[("sensitivity", "high")]) };
+    studio.save_record(NOW, &entry).unwrap();
     let journal = studio.store().read(|conn| laydown_store::events_of(conn, ids.glaze.parse().unwrap())).unwrap();
     let last = journal.iter().max_by_key(|event| event.order()).unwrap();
     assert_eq!(last.body.keys().collect::<Vec<_>>(), ["sensitivity"]);
@@ -293,12 +293,12 @@ fn what_cannot_be_seen_is_shown_as_marks_wherever_a_name_is_shown() {
 fn a_typed_name_is_one_line_that_can_be_seen() {
     let bench = Bench::set_up();
     let typed = " A\u{202e}sh\n\u{feff}white\u{200b}\t";
-    bench.keep(SheetKind::Scale, "", &[("name", typed), ("capacity", "2000"), ("step", "1")]);
+    bench.save(EditorKind::Scale, "", &[("name", typed), ("capacity", "2000"), ("step", "1")]);
     let names: Vec<String> =
         bench.studio.store().read(Scale::all).unwrap().into_iter().map(|scale| scale.name).collect();
     assert!(names.contains(&"Ash white".to_owned()), "{names:?}");
     let only_hidden =
-        bench.try_keep(SheetKind::Scale, "", &[("name", "\u{200b}"), ("capacity", "2000"), ("step", "1")]);
+        bench.try_save(EditorKind::Scale, "", &[("name", "\u{200b}"), ("capacity", "2000"), ("step", "1")]);
     assert!(matches!(only_hidden, Err(StudioError::Refused { .. })), "{only_hidden:?}");
 }
 
@@ -306,56 +306,56 @@ fn a_typed_name_is_one_line_that_can_be_seen() {
 fn a_thin_slurry_is_doubted_and_next_to_water_is_refused() {
     let bench = Bench::set_up();
     let check = |typed: &str| {
-        let entry = sheet(SheetKind::Check, &bench.bucket(), &[("way", "typed"), ("typed", typed)]);
-        bench.studio.sheet(NOW, &entry).unwrap()
+        let entry = editor(EditorKind::Check, &bench.bucket(), &[("way", "typed"), ("typed", typed)]);
+        bench.studio.editor(NOW, &entry).unwrap()
     };
     for refused in ["1.001", "1.000004", "1.019", "1001 g/l", "0.1 Bé"] {
         let view = check(refused);
-        assert!(!view.can_keep, "{refused}");
+        assert!(!view.can_save, "{refused}");
         let refusal = view.fields.iter().find(|field| field.key == "typed").unwrap().refusal.clone();
         assert!(refusal.contains("Stir the bucket to the bottom"), "{refused}: {refusal}");
     }
     let doubted = |typed: &str| {
         let view = check(typed);
-        assert!(view.can_keep, "{typed}");
+        assert!(view.can_save, "{typed}");
         view.results.iter().any(|note| note.text.contains("very thin for a glaze"))
     };
     assert!(doubted("1.02") && doubted("1.14") && !doubted("1.15") && !doubted("1.45"));
-    bench.keep(SheetKind::Check, &bench.bucket(), &[("way", "typed"), ("typed", "1.05")]);
+    bench.save(EditorKind::Check, &bench.bucket(), &[("way", "typed"), ("typed", "1.05")]);
     let notes = bench.weigh(net("19.4")).notes;
     assert!(notes.iter().any(|note| note.text.contains("SG 1.05 is very thin for a glaze")), "{notes:?}");
 }
 
 /// A sheet, what is usually typed into it, and the fields that are typed otherwise.
-type Typed = (SheetKind, &'static [(&'static str, &'static str)], &'static [&'static str]);
+type Typed = (EditorKind, &'static [(&'static str, &'static str)], &'static [&'static str]);
 
 #[test]
 fn nothing_typed_makes_a_studio_damaged() {
     let numbers = ["0", "0.0004", "0.0005", "0.001", "1.000004", "1.019996", "2.199996", "29.996", "99.9996", "1e9"];
     let sheets: [Typed; 7] = [
-        (SheetKind::Glaze, &[("name", "G")], &["specific_gravity", "powder_density", "starting_laydown"]),
+        (EditorKind::Glaze, &[("name", "G")], &["specific_gravity", "powder_density", "starting_laydown"]),
         (
-            SheetKind::Scale,
+            EditorKind::Scale,
             &[("name", "S"), ("capacity", "100"), ("step", "0.1")],
             &["capacity", "step", "minimum", "repeatability"],
         ),
         (
-            SheetKind::Body,
+            EditorKind::Body,
             &[("name", "B"), ("to_bisque", "6"), ("to_fired", "12")],
             &["to_bisque", "to_fired", "bisque_density"],
         ),
         (
-            SheetKind::Vessel,
+            EditorKind::Vessel,
             &[("name", "V"), ("empty", "50"), ("with_water", "150")],
             &["empty", "with_water", "water_temperature"],
         ),
-        (SheetKind::Tile, &[("name", "T"), ("area", "35"), ("dry", "2")], &["area", "dry", "net", "specific_gravity"]),
+        (EditorKind::Tile, &[("name", "T"), ("area", "35"), ("dry", "2")], &["area", "dry", "net", "specific_gravity"]),
         (
-            SheetKind::Control,
+            EditorKind::Control,
             &[("zone", "inside"), ("net", "19.4"), ("specific_gravity", "1.45")],
             &["net", "specific_gravity"],
         ),
-        (SheetKind::Form, &[("name", "F"), ("class", "jar"), ("capacity", "250")], &["capacity"]),
+        (EditorKind::Form, &[("name", "F"), ("class", "jar"), ("capacity", "250")], &["capacity"]),
     ];
     watched(move |told| {
         let bench = Bench::set_up();
@@ -365,27 +365,27 @@ fn nothing_typed_makes_a_studio_damaged() {
                     let mut values: Vec<(&str, &str)> = usual.iter().filter(|(key, _)| key != field).copied().collect();
                     values.push((field, number));
                     let with = format!("{kind:?} {field} = {number}");
-                    if bench.try_keep(kind, "", &values).is_err() {
+                    if bench.try_save(kind, "", &values).is_err() {
                         told.send((with, String::new())).unwrap();
                         continue;
                     }
                     let screens = Screens { bench: &bench, told };
                     let studio = &bench.studio;
                     screens.comes_up(&with, "weigh", || studio.weigh(NOW, Some(net("19.4"))));
-                    screens.comes_up(&with, "house", || studio.house(NOW));
+                    screens.comes_up(&with, "house", || studio.setup(NOW));
                     screens.comes_up(&with, "buckets", || studio.buckets(NOW));
-                    let rows: Vec<(SheetKind, String)> = studio
-                        .house(NOW)
+                    let rows: Vec<(EditorKind, String)> = studio
+                        .setup(NOW)
                         .into_iter()
-                        .flat_map(|house| house.sections)
-                        .flat_map(|section| section.rows.into_iter().map(move |row| (section.sheet, row.id)))
+                        .flat_map(|setup| setup.sections)
+                        .flat_map(|section| section.rows.into_iter().map(move |row| (section.editor, row.id)))
                         .collect();
                     for (kind, id) in rows.iter().filter(|(found, _)| *found == kind) {
-                        let entry = SheetEntry { id: id.clone(), ..sheet(*kind, "", &[]) };
+                        let entry = EditorEntry { id: id.clone(), ..editor(*kind, "", &[]) };
                         screens.comes_up(&with, "sheet", || {
-                            let view = studio.sheet(NOW, &entry)?;
+                            let view = studio.editor(NOW, &entry)?;
                             let refused: Vec<String> = view.fields.into_iter().map(|field| field.refusal).collect();
-                            if view.can_keep {
+                            if view.can_save {
                                 Ok(())
                             } else {
                                 Err(StudioError::Missing { sentence: refused.concat() })
@@ -396,14 +396,14 @@ fn nothing_typed_makes_a_studio_damaged() {
                             panic!("{with}: {kind:?} cannot be removed");
                         }
                     }
-                    if kind == SheetKind::Form || kind == SheetKind::Scale || kind == SheetKind::Glaze {
-                        bench.keep(
-                            SheetKind::Form,
+                    if kind == EditorKind::Form || kind == EditorKind::Scale || kind == EditorKind::Glaze {
+                        bench.save(
+                            EditorKind::Form,
                             "",
                             &[("name", "Mug"), ("class", "cylinder_mug"), ("capacity", "250 ml")],
                         );
-                        bench.keep(SheetKind::Glaze, "", &[("name", "Ash"), ("specific_gravity", "1.45")]);
-                        bench.keep(SheetKind::Scale, "", &[("name", "Scale"), ("capacity", "2000"), ("step", "0.1")]);
+                        bench.save(EditorKind::Glaze, "", &[("name", "Ash"), ("specific_gravity", "1.45")]);
+                        bench.save(EditorKind::Scale, "", &[("name", "Scale"), ("capacity", "2000"), ("step", "0.1")]);
                     }
                 }
             }

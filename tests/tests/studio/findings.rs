@@ -1,9 +1,9 @@
 //! From pots that were weighed, fired and looked at to what is known of their glaze.
 
-use laydown_app::{GlazeFindingsView, Look, Mark, SheetKind, Stroke, StudioError, WeighEntry};
+use laydown_app::{Assessment, EditorKind, GlazeFindingsView, Mark, Stroke, StudioError, WeighEntry};
 use laydown_domain::form::ZoneKind;
 
-use crate::{Bench, DAY_MS, NOW, net, sheet};
+use crate::{Bench, DAY_MS, NOW, editor, net};
 
 /// Net weights on a small mug with how thick each came out.
 type Pots<'a> = &'a [(&'a str, &'a str)];
@@ -25,7 +25,7 @@ impl Bench {
     fn with_kiln() -> Bench {
         let bench = Bench::set_up();
         let kiln = [("name", "Garden kiln"), ("across", "60"), ("deep", "60"), ("shelves", "3")];
-        bench.keep(SheetKind::Kiln, "", &kiln);
+        bench.save(EditorKind::Kiln, "", &kiln);
         bench
     }
 
@@ -37,22 +37,22 @@ impl Bench {
     fn pour(&self, pots: Pots<'_>, entry: &WeighEntry) -> Vec<String> {
         let poured = pots.iter().map(|(wet, _)| {
             let entry = self.weigh(WeighEntry { net: (*wet).to_owned(), ..entry.clone() }).entry;
-            let kept = self.studio.keep(NOW, entry).unwrap();
-            self.studio.coat(NOW, &kept.id).unwrap().piece
+            let saved = self.studio.save(NOW, entry).unwrap();
+            self.studio.coat(NOW, &saved.id).unwrap().piece
         });
         poured.collect()
     }
 
     fn fire_at(&self, cone: &str) -> String {
-        let firing = self.keep(SheetKind::Firing, "", &[("cone", cone)]);
+        let firing = self.save(EditorKind::Firing, "", &[("cone", cone)]);
         self.studio.load_all(NOW, &firing).unwrap();
         self.studio.advance(NOW, &firing).unwrap();
         firing
     }
 
     fn came_out(&self, firing: &str, piece: &str, zone: &str, thickness: &str) {
-        let look = Look::Thickness { zone: zone.to_owned(), thickness: thickness.to_owned() };
-        self.studio.look(NOW, firing, piece, &look).unwrap();
+        let look = Assessment::Thickness { zone: zone.to_owned(), thickness: thickness.to_owned() };
+        self.studio.assess(NOW, firing, piece, &look).unwrap();
     }
 
     /// Glazes, fires and looks at mugs.
@@ -126,7 +126,7 @@ fn a_test_row_gives_a_window_and_the_glaze_can_start_from_its_best() {
 
     assert!(view.take.starts_with("Start from 5."), "{}", view.take);
     let before = bench.dump();
-    let taken = bench.studio.take_best(NOW, &bench.first_glaze(), &view.best).unwrap();
+    let taken = bench.studio.adopt_best(NOW, &bench.first_glaze(), &view.best).unwrap();
     assert!(taken.sentence.starts_with("Ash white now starts from 5."), "{}", taken.sentence);
     assert!(bench.aim(net("")) < aim, "the next target is the studio's own");
     let after = bench.findings();
@@ -136,20 +136,20 @@ fn a_test_row_gives_a_window_and_the_glaze_can_start_from_its_best() {
     assert_eq!(bench.dump(), before);
 
     for wrong in ["", "0", "-5200", "99000000", "5,2"] {
-        let refused = bench.studio.take_best(NOW, &bench.first_glaze(), wrong);
+        let refused = bench.studio.adopt_best(NOW, &bench.first_glaze(), wrong);
         assert!(matches!(refused, Err(StudioError::Refused { .. })), "{wrong:?}: {refused:?}");
     }
     assert_eq!(bench.dump(), before);
     let unknown = "01890000-0000-7000-8000-000000000000";
     assert!(matches!(bench.studio.glaze_findings(NOW, unknown), Err(StudioError::Missing { .. })));
-    assert!(matches!(bench.studio.take_best(NOW, unknown, "5200"), Err(StudioError::Missing { .. })));
+    assert!(matches!(bench.studio.adopt_best(NOW, unknown, "5200"), Err(StudioError::Missing { .. })));
 }
 
 #[test]
 fn a_control_piece_outside_the_window_is_spoken_of() {
     let bench = Bench::with_kiln();
     let (firing, pieces) = bench.fired("6", ROW);
-    bench.studio.look(NOW, &firing, &pieces[8], &Look::Control { on: true }).unwrap();
+    bench.studio.assess(NOW, &firing, &pieces[8], &Assessment::Control { on: true }).unwrap();
     let view = bench.findings();
     assert!(view.rests[0].value.starts_with("1 control piece, 6.8 "), "{:?}", view.rests);
     assert!(view.notes[0].text.contains("outside the window. Make a pot near 5."), "{:?}", view.notes);
@@ -170,10 +170,10 @@ fn the_first_firing_counts_and_a_zone_with_two_glazes_says_nothing() {
     let bench = Bench::with_kiln();
     let pieces = bench.pour(&ROW[..2], &net(""));
     let inside = WeighEntry { piece: pieces[1].clone(), zone: Some(ZoneKind::Inside), ..net("4") };
-    bench.keep(SheetKind::Glaze, "", &[("name", "Iron red"), ("specific_gravity", "1.48")]);
+    bench.save(EditorKind::Glaze, "", &[("name", "Iron red"), ("specific_gravity", "1.48")]);
     let red = bench.studio.buckets(NOW).unwrap().buckets.iter().find(|row| row.glaze == "Iron red").unwrap().id.clone();
     let over = bench.weigh(WeighEntry { bucket: red, ..inside }).entry;
-    bench.studio.keep(NOW, over).unwrap();
+    bench.studio.save(NOW, over).unwrap();
     let first = bench.fire_at("6");
     for piece in &pieces {
         bench.came_out(&first, piece, "inside", "thin");
@@ -184,9 +184,9 @@ fn the_first_firing_counts_and_a_zone_with_two_glazes_says_nothing() {
         views.flat_map(|view| view.windows).flat_map(|window| window.chart.dots).map(|dot| dot.mark).collect::<Vec<_>>()
     };
     assert_eq!(dots(&bench), [Mark::Thin], "the second piece has two glazes inside");
-    bench.studio.look(NOW, &first, &pieces[0], &Look::Again { on: true }).unwrap();
+    bench.studio.assess(NOW, &first, &pieces[0], &Assessment::Again { on: true }).unwrap();
     let later = NOW.at(NOW.unix_ms + DAY_MS);
-    let second = bench.studio.keep_sheet(later, &sheet(SheetKind::Firing, "", &[("cone", "6")])).unwrap().id;
+    let second = bench.studio.save_record(later, &editor(EditorKind::Firing, "", &[("cone", "6")])).unwrap().id;
     bench.studio.load(NOW, &second, &pieces[..1], 0).unwrap();
     bench.came_out(&second, &pieces[0], "inside", "thick");
     assert_eq!(dots(&bench), [Mark::Thin]);
@@ -197,7 +197,7 @@ fn faults_are_counted_on_each_side_of_the_window() {
     let bench = Bench::with_kiln();
     let (firing, pieces) = bench.fired("6", ROW);
     for piece in &pieces[7..] {
-        bench.studio.look(NOW, &firing, piece, &Look::Fault { fault: "running".to_owned(), on: true }).unwrap();
+        bench.studio.assess(NOW, &firing, piece, &Assessment::Fault { fault: "running".to_owned(), on: true }).unwrap();
     }
     let faults = &bench.findings().windows[0].faults;
     assert_eq!(faults.len(), 1);
@@ -213,31 +213,31 @@ fn coats_that_run_over_their_aim_are_told() {
     let mut poured = |off: f64| {
         minute += 1;
         let entry = bench.weigh(net(&format!("{:.1}", aim * (1.0 + off)))).entry;
-        bench.studio.keep(NOW.at(NOW.unix_ms + minute * 60_000), entry).unwrap();
+        bench.studio.save(NOW.at(NOW.unix_ms + minute * 60_000), entry).unwrap();
     };
     for off in [0.01, -0.02, 0.02, -0.01, 0.0, 0.01, -0.01] {
         poured(off);
     }
-    assert_eq!(bench.findings().drift, None, "seven are too few");
+    assert_eq!(bench.findings().control_chart, None, "seven are too few");
     poured(0.0);
-    let steady = bench.findings().drift.unwrap();
+    let steady = bench.findings().control_chart.unwrap();
     assert!(steady.words.ends_with("They keep to the aim."), "{}", steady.words);
     for off in [0.04, 0.05, 0.05, 0.06] {
         poured(off);
     }
     let over = bench.findings();
-    let drift = over.drift.unwrap();
-    assert!(drift.words.contains("begun to run over: check the bucket's SG"), "{}", drift.words);
-    assert_eq!((drift.dots.len(), drift.lines.len()), (12, 2));
+    let control_chart = over.control_chart.unwrap();
+    assert!(control_chart.words.contains("begun to run over: check the bucket's SG"), "{}", control_chart.words);
+    assert_eq!((control_chart.dots.len(), control_chart.lines.len()), (12, 2));
     assert!(over.sets[0].value.starts_with("12 pieces, today: "), "{:?}", over.sets);
 }
 
 #[test]
-fn findings_are_said_in_the_potters_units() {
+fn findings_are_said_in_the_users_units() {
     let bench = Bench::with_kiln();
     bench.fired("6", ROW);
     let units = [("mass", "ounce"), ("area", "square_inch"), ("decimal", "comma")];
-    bench.studio.keep_sheet(NOW, &sheet(SheetKind::Preference, "", &units)).unwrap();
+    bench.studio.save_record(NOW, &editor(EditorKind::Preference, "", &units)).unwrap();
     let view = bench.findings();
     assert!(view.windows[0].words.starts_with("Right between 1,0"), "{}", view.windows[0].words);
     assert_eq!(view.windows[0].chart.across_title, "Laydown, oz per 100 in²");

@@ -1,10 +1,10 @@
 //! The form sheet: points, drags, bodies, refusals; and the amounts of every form from one that is known.
 
 use laydown_app::{
-    Drawing, Ink, Redrawn, SheetEntry, SheetKind, SheetView, Spot, StudioError, Touch, Value, WeighEntry,
+    Drawing, EditorEntry, EditorKind, EditorView, Ink, Redrawn, Spot, StudioError, Touch, Value, WeighEntry,
 };
 
-use crate::{Bench, NOW, leading_number, net, sheet};
+use crate::{Bench, NOW, editor, leading_number, net};
 
 const MUG: &str = "0\t7.2\t\n4\t8.4\t\n9.2\t8\t";
 
@@ -15,24 +15,24 @@ fn by_points<'a>(points: &'a str, more: &[(&'a str, &'a str)]) -> Vec<(&'a str, 
     values
 }
 
-fn entry(values: &[(&str, &str)]) -> SheetEntry {
-    sheet(SheetKind::Form, "", values)
+fn entry(values: &[(&str, &str)]) -> EditorEntry {
+    editor(EditorKind::Form, "", values)
 }
 
-fn view(bench: &Bench, values: &[(&str, &str)]) -> SheetView {
-    bench.studio.sheet(NOW, &entry(values)).unwrap()
+fn view(bench: &Bench, values: &[(&str, &str)]) -> EditorView {
+    bench.studio.editor(NOW, &entry(values)).unwrap()
 }
 
-fn text<'a>(view: &'a SheetView, key: &str) -> &'a str {
+fn text<'a>(view: &'a EditorView, key: &str) -> &'a str {
     &view.fields.iter().find(|field| field.key == key).unwrap().text
 }
 
-fn refusal<'a>(view: &'a SheetView, key: &str) -> &'a str {
+fn refusal<'a>(view: &'a EditorView, key: &str) -> &'a str {
     &view.fields.iter().find(|field| field.key == key).unwrap().refusal
 }
 
-/// The number that follows `name` in the results: "Inside: 214 cm², give or take 4 %".
-fn result(view: &SheetView, name: &str) -> f64 {
+/// The number that follows `name` in the results: "Inside: 214 cm², give or take 4%".
+fn result(view: &EditorView, name: &str) -> f64 {
     let note = view.results.iter().find_map(|note| note.text.strip_prefix(name));
     leading_number(note.unwrap_or_else(|| panic!("{name} is not in {:?}", view.results)).trim())
 }
@@ -41,15 +41,15 @@ fn grip(drawing: &Drawing, key: &str) -> Spot {
     drawing.grips.iter().find(|grip| grip.key == key).unwrap().at
 }
 
-fn with(entry: &SheetEntry, redrawn: &Redrawn) -> SheetEntry {
-    SheetEntry { values: [entry.values.clone(), redrawn.values.clone()].concat(), ..entry.clone() }
+fn with(entry: &EditorEntry, redrawn: &Redrawn) -> EditorEntry {
+    EditorEntry { values: [entry.values.clone(), redrawn.values.clone()].concat(), ..entry.clone() }
 }
 
 #[test]
 fn measured_points_give_what_it_holds_and_what_is_glazed() {
     let bench = Bench::empty();
     let view = view(&bench, &by_points(MUG, &[]));
-    assert!(view.can_keep, "{view:?}");
+    assert!(view.can_save, "{view:?}");
     // By hand: a cylinder 7.6 cm wide inside and 8.8 cm deep holds 399 ml and has 255 cm² inside.
     let holds = result(&view, "Holds ");
     assert!((370.0..=430.0).contains(&holds), "{holds}");
@@ -64,10 +64,10 @@ fn measured_points_give_what_it_holds_and_what_is_glazed() {
     assert!(drawing.shapes.iter().all(|shape| shape.spots.iter().all(inside_box)));
     assert_eq!(drawing.grips.iter().filter(|grip| grip.key.starts_with("point.")).count(), 3);
 
-    let id = bench.keep(SheetKind::Form, "", &by_points(MUG, &[]));
-    let kept = bench.studio.sheet(NOW, &SheetEntry { id, ..entry(&[]) }).unwrap();
-    assert_eq!((text(&kept, "way"), text(&kept, "points")), ("profile", MUG));
-    assert_eq!(kept.results, view.results);
+    let id = bench.save(EditorKind::Form, "", &by_points(MUG, &[]));
+    let saved = bench.studio.editor(NOW, &EditorEntry { id, ..entry(&[]) }).unwrap();
+    assert_eq!((text(&saved, "way"), text(&saved, "points")), ("profile", MUG));
+    assert_eq!(saved.results, view.results);
 }
 
 #[test]
@@ -75,17 +75,17 @@ fn a_new_form_begins_from_its_class() {
     let bench = Bench::empty();
     for class in ["open_bowl", "bottle", "plate"] {
         let view = view(&bench, &[("name", "New"), ("class", class), ("way", "profile")]);
-        assert!(view.can_keep && text(&view, "points").lines().count() >= 3, "{class}: {view:?}");
+        assert!(view.can_save && text(&view, "points").lines().count() >= 3, "{class}: {view:?}");
     }
     let tile = view(&bench, &[("name", "Tile"), ("class", "tile"), ("way", "profile")]);
-    assert!(!tile.can_keep && refusal(&tile, "way").contains("has no profile"));
+    assert!(!tile.can_save && refusal(&tile, "way").contains("has no profile"));
 }
 
 #[test]
 fn a_dragged_point_is_typed_into_the_table_and_the_area_follows() {
     let bench = Bench::empty();
     let mut entry = entry(&by_points(MUG, &[]));
-    let before = bench.studio.sheet(NOW, &entry).unwrap();
+    let before = bench.studio.editor(NOW, &entry).unwrap();
     let start = grip(before.drawing.as_ref().unwrap(), "point.1");
     let mut last = result(&before, "Inside:");
     for step in 1..=4 {
@@ -99,7 +99,7 @@ fn a_dragged_point_is_typed_into_the_table_and_the_area_follows() {
         assert!((at.x - to.x).abs() < 0.005 && (at.y - to.y).abs() < 0.005, "{at:?} {to:?}");
         entry = with(&entry, &redrawn);
     }
-    assert_ne!(text(&bench.studio.sheet(NOW, &entry).unwrap(), "points"), MUG);
+    assert_ne!(text(&bench.studio.editor(NOW, &entry).unwrap(), "points"), MUG);
 
     // Past the edge the frame grows, so that what is drawn stays in sight.
     let out = Touch::Move { grip: "point.1".into(), to: Spot { x: 0.999, y: start.y } };
@@ -112,7 +112,7 @@ fn a_dragged_point_is_typed_into_the_table_and_the_area_follows() {
 fn points_are_added_on_the_wall_and_taken_away() {
     let bench = Bench::empty();
     let entry = entry(&by_points(MUG, &[]));
-    let drawing = bench.studio.sheet(NOW, &entry).unwrap().drawing.unwrap();
+    let drawing = bench.studio.editor(NOW, &entry).unwrap().drawing.unwrap();
     let (foot, belly) = (grip(&drawing, "point.0"), grip(&drawing, "point.1"));
     let between = Spot { x: (foot.x + belly.x) / 2.0, y: (foot.y + belly.y) / 2.0 };
     let added = bench.studio.touch(NOW, &entry, &Touch::Add { at: between }).unwrap();
@@ -134,7 +134,7 @@ fn points_are_added_on_the_wall_and_taken_away() {
 fn the_glaze_lines_are_dragged_and_zones_follow() {
     let bench = Bench::empty();
     let entry = entry(&by_points(MUG, &[("bare_foot", "0.6")]));
-    let before = bench.studio.sheet(NOW, &entry).unwrap();
+    let before = bench.studio.editor(NOW, &entry).unwrap();
     let outside = result(&before, "Outside:");
     let line = grip(before.drawing.as_ref().unwrap(), "bare_foot");
     let to = Spot { y: line.y - 0.1, ..line };
@@ -163,9 +163,9 @@ fn points_that_make_no_pot_are_named_and_the_drawing_stays() {
         ("0\t7\t\n9\t4\t\n2\t5\t\n4\t12\t", "crosses itself"),
     ] {
         let view = view(&bench, &by_points(points, &[]));
-        assert!(!view.can_keep && refusal(&view, "points").contains(said), "{said}: {:?}", refusal(&view, "points"));
+        assert!(!view.can_save && refusal(&view, "points").contains(said), "{said}: {:?}", refusal(&view, "points"));
         assert!(matches!(
-            bench.try_keep(SheetKind::Form, "", &by_points(points, &[])),
+            bench.try_save(EditorKind::Form, "", &by_points(points, &[])),
             Err(StudioError::Refused { field, .. }) if field == "points"
         ));
     }
@@ -173,19 +173,19 @@ fn points_that_make_no_pot_are_named_and_the_drawing_stays() {
     assert!(refusal(&thick, "floor").contains("higher than the pot"), "{thick:?}");
     // Out of sight, it is said all the same.
     let hidden = view(&bench, &by_points(MUG, &[("floor", "12")]));
-    assert!(!hidden.can_keep && hidden.results.iter().any(|note| note.text.contains("higher than the pot")));
+    assert!(!hidden.can_save && hidden.results.iter().any(|note| note.text.contains("higher than the pot")));
 }
 
 #[test]
-fn a_fired_pot_is_reckoned_back_to_its_bisque() {
+fn a_fired_pot_is_calculated_back_to_its_bisque() {
     let bench = Bench::empty();
     let as_bisque = result(&view(&bench, &by_points(MUG, &[])), "Inside:");
     let fired = by_points(MUG, &[("stage", "fired")]);
     assert!(refusal(&view(&bench, &fired), "stage").contains("Add its body"));
-    let body = bench.keep(
-        SheetKind::Body,
+    let body = bench.save(
+        EditorKind::Body,
         "",
-        &[("name", "White stoneware"), ("to_bisque", "6"), ("to_fired", "12 %"), ("bisque_density", "1.85")],
+        &[("name", "White stoneware"), ("to_bisque", "6"), ("to_fired", "12%"), ("bisque_density", "1.85")],
     );
     assert!(refusal(&view(&bench, &fired), "body").contains("Choose its body"));
     let fired = view(&bench, &by_points(MUG, &[("stage", "fired"), ("body", &body)]));
@@ -202,7 +202,7 @@ fn a_weighed_bisque_shows_a_mistyped_point() {
         view.results.iter().find(|note| note.text.contains("weighed piece")).map(|note| note.text.clone())
     };
     let plain = view(&bench, &by_points(points, &[]));
-    assert!(plain.can_keep);
+    assert!(plain.can_save);
     assert_eq!(weighed(points, "190 g"), None);
     let mistyped = "0\t7.2\t\n2\t8\t\n4\t18.4\t\n7\t8.2\t\n9.2\t8\t";
     let said = weighed(mistyped, "190 g").unwrap();
@@ -221,24 +221,24 @@ fn a_measured_capacity_that_differs_is_said() {
 }
 
 #[test]
-fn lengths_are_in_the_potters_unit() {
+fn lengths_are_in_the_users_unit() {
     let bench = Bench::empty();
-    let id = bench.keep(SheetKind::Form, "", &by_points(MUG, &[]));
-    bench.keep(SheetKind::Preference, "", &[("length", "inch"), ("decimal", "comma")]);
-    let kept = bench.studio.sheet(NOW, &SheetEntry { id, ..entry(&[]) }).unwrap();
-    assert_eq!(text(&kept, "points"), "0\t2,83\t\n1,57\t3,31\t\n3,62\t3,15\t");
-    assert_eq!(kept.fields.iter().find(|field| field.key == "points").unwrap().columns[0], "Height, in");
+    let id = bench.save(EditorKind::Form, "", &by_points(MUG, &[]));
+    bench.save(EditorKind::Preference, "", &[("length", "inch"), ("decimal", "comma")]);
+    let saved = bench.studio.editor(NOW, &EditorEntry { id, ..entry(&[]) }).unwrap();
+    assert_eq!(text(&saved, "points"), "0\t2,83\t\n1,57\t3,31\t\n3,62\t3,15\t");
+    assert_eq!(saved.fields.iter().find(|field| field.key == "points").unwrap().columns[0], "Height, in");
 }
 
 #[test]
 fn one_known_amount_gives_every_forms_amount_with_the_reason() {
     let bench = Bench::set_up();
     let empty = bench.studio.sizes(NOW, "").unwrap();
-    assert!(empty.sizes.is_empty() && empty.intro.contains("Nothing is known to be right yet"));
-    bench.keep(SheetKind::Form, "", &[("name", "Large mug"), ("class", "cylinder_mug"), ("capacity", "450 ml")]);
-    bench.keep(SheetKind::Form, "", &by_points(MUG, &[]));
+    assert!(empty.sizes.is_empty() && empty.intro.contains("No amount is known to be right yet"));
+    bench.save(EditorKind::Form, "", &[("name", "Large mug"), ("class", "cylinder_mug"), ("capacity", "450 ml")]);
+    bench.save(EditorKind::Form, "", &by_points(MUG, &[]));
     let small = bench.weigh(net("")).forms.into_iter().find(|form| form.title == "Small mug").unwrap().id;
-    let coat = bench.studio.keep(NOW, bench.weigh(WeighEntry { form: small, ..net("19.6") }).entry).unwrap();
+    let coat = bench.studio.save(NOW, bench.weigh(WeighEntry { form: small, ..net("19.6") }).entry).unwrap();
     bench.studio.set_control(NOW, &coat.id, true).unwrap();
     let view = bench.studio.sizes(NOW, "").unwrap();
     assert_eq!(view.known.iter().filter(|row| row.chosen).count(), 1);
@@ -256,8 +256,8 @@ fn one_known_amount_gives_every_forms_amount_with_the_reason() {
 fn a_picture_that_is_none_is_refused_and_the_entry_stands() {
     let bench = Bench::empty();
     let entry = entry(&[("name", "Traced"), ("class", "rounded_mug"), ("way", "photograph"), ("size", "9.2")]);
-    let view = bench.studio.sheet(NOW, &entry).unwrap();
-    assert!(!view.can_keep);
+    let view = bench.studio.editor(NOW, &entry).unwrap();
+    assert!(!view.can_save);
     let file = bench.folder.path().join("letter.jpg");
     std::fs::write(&file, "Dear studio, this is a letter.").unwrap();
     for missing_or_no_picture in [file.as_path(), &bench.folder.path().join("gone.jpg")] {
@@ -265,8 +265,8 @@ fn a_picture_that_is_none_is_refused_and_the_entry_stands() {
         assert!(matches!(refused, StudioError::Refused { field, .. } if field == "photo"));
     }
     let carried = Value { key: "trace".into(), text: "{\"width\": -1}".into() };
-    let spoilt = SheetEntry { values: [entry.values.clone(), vec![carried]].concat(), ..entry };
-    assert!(!bench.studio.sheet(NOW, &spoilt).unwrap().can_keep);
+    let spoilt = EditorEntry { values: [entry.values.clone(), vec![carried]].concat(), ..entry };
+    assert!(!bench.studio.editor(NOW, &spoilt).unwrap().can_save);
 }
 
 /// A JPEG of a dark jar, 600 pixels high, before a light ground, seen from far away.
@@ -292,30 +292,30 @@ fn a_photograph_and_one_size_make_a_form_that_can_be_edited() {
     let drawing = redrawn.view.drawing.as_ref().unwrap();
     assert!(std::path::Path::new(&drawing.photo).is_file() && drawing.below == "photo");
     assert!(drawing.shapes.iter().any(|shape| shape.ink == Ink::Seen && shape.spots.len() > 20));
-    assert!(!redrawn.view.can_keep, "a size is wanted first");
+    assert!(!redrawn.view.can_save, "a size is wanted first");
 
     let value = |key: &str, text: &str| Value { key: key.into(), text: text.into() };
-    let sized = |more: &[Value]| SheetEntry {
+    let sized = |more: &[Value]| EditorEntry {
         values: [with(&begun, &redrawn).values, more.to_vec()].concat(),
         ..begun.clone()
     };
     // From so far away that perspective does nothing, 12 cm high is 0.2 mm a pixel.
     let far = [value("size", "12"), value("camera_distance", "9 m")];
-    let view = bench.studio.sheet(NOW, &sized(&far)).unwrap();
-    assert!(view.can_keep, "{view:?}");
-    let points = bench.studio.keep_sheet(NOW, &sized(&far)).unwrap();
-    let kept = bench.studio.sheet(NOW, &SheetEntry { id: points.id, ..entry(&[]) }).unwrap();
-    assert_eq!(text(&kept, "way"), "profile");
+    let view = bench.studio.editor(NOW, &sized(&far)).unwrap();
+    assert!(view.can_save, "{view:?}");
+    let points = bench.studio.save_record(NOW, &sized(&far)).unwrap();
+    let saved = bench.studio.editor(NOW, &EditorEntry { id: points.id, ..entry(&[]) }).unwrap();
+    assert_eq!(text(&saved, "way"), "profile");
     let across = |line: &str| line.split('\t').nth(1).unwrap().parse::<f64>().unwrap();
-    let widest = text(&kept, "points").lines().map(across).fold(0.0, f64::max);
+    let widest = text(&saved, "points").lines().map(across).fold(0.0, f64::max);
     assert!((widest - 8.8).abs() < 0.1, "{widest}");
 
     // A ruler beside it: 440 pixels, the jar's own width, are 8.8 cm.
     let ruler = [value("known", "length"), value("size", "8.8"), value("camera_distance", "9 m")];
     let marked = sized(&ruler);
-    let grips = bench.studio.sheet(NOW, &marked).unwrap().drawing.unwrap().grips;
+    let grips = bench.studio.editor(NOW, &marked).unwrap().drawing.unwrap().grips;
     assert_eq!(grips.len(), 2);
-    let moved = |entry: SheetEntry, grip: &str, x: f64| {
+    let moved = |entry: EditorEntry, grip: &str, x: f64| {
         let to = Spot { x: x / 1200.0, y: 450.0 / 1200.0 };
         let redrawn = bench.studio.touch(NOW, &entry, &Touch::Move { grip: grip.into(), to }).unwrap();
         (with(&entry, &redrawn), redrawn.view)

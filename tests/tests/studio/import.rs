@@ -4,12 +4,12 @@ use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
-use laydown_app::{ImportView, Now, SheetKind, StudioError, Value};
+use laydown_app::{EditorKind, ImportView, Now, StudioError, Value};
 use proptest::prelude::*;
 
 use super::{Bench, NOW, net};
 
-fn sheet(name: &str) -> PathBuf {
+fn editor(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/studio/sheets").join(name)
 }
 
@@ -41,8 +41,8 @@ impl Bench {
     }
 
     fn glaze(&self) -> String {
-        let sections = self.studio.house(NOW).unwrap().sections;
-        let section = sections.into_iter().find(|section| section.sheet == SheetKind::Glaze).unwrap();
+        let sections = self.studio.setup(NOW).unwrap().sections;
+        let section = sections.into_iter().find(|section| section.editor == EditorKind::Glaze).unwrap();
         section.rows[0].id.clone()
     }
 
@@ -72,13 +72,13 @@ fn stands<'a>(view: &'a ImportView, key: &str) -> &'a str {
 fn a_dry_run_says_what_would_happen_and_the_deed_does_it() {
     let bench = Bench::set_up();
     let before = bench.dump();
-    let view = bench.import(&sheet("plain.csv"), &[]);
+    let view = bench.import(&editor("plain.csv"), &[]);
     let holds: Vec<&str> = view.columns.iter().map(|field| field.text.as_str()).collect();
     assert_eq!(holds, ["date", "form", "glaze", "zone", "wet", "specific_gravity", "note"]);
     assert_eq!(view.columns[4].help, "19.4; 19.4; 21.0");
-    assert_eq!(view.found, "4 readings would be taken in. 3 lines cannot be taken in.");
+    assert_eq!(view.found, "4 readings would be imported. 3 lines cannot be imported.");
     assert_eq!(
-        view.complaints,
+        view.row_errors,
         [
             "Line 5: There is no form “Tall mug” here. Add it first, or choose above what it is.",
             "Line 6: “=E2*1.1” is a formula. Save the sheet with what it comes to.",
@@ -91,26 +91,26 @@ fn a_dry_run_says_what_would_happen_and_the_deed_does_it() {
     assert!(view.notes.iter().any(|note| note.text.starts_with("1 reading has no SG")), "{:?}", view.notes);
     assert_eq!(bench.dump(), before, "a dry run changes nothing");
 
-    let kept = bench.studio.take_in_sheet(NOW, &sheet("plain.csv"), &[]).unwrap();
-    assert_eq!(kept.sentence, "Taken in: 4 readings. 3 lines were left out.");
+    let saved = bench.studio.import_spreadsheet(NOW, &editor("plain.csv"), &[]).unwrap();
+    assert_eq!(saved.sentence, "Restored: 4 readings. 3 lines were left out.");
     assert_eq!(bench.coats(), 4);
     assert!(bench.readings().contains("\"says \"\"good\"\", dries well\""));
 
-    let again = bench.import(&sheet("plain.csv"), &[]);
-    assert_eq!(again.found, "Nothing would be taken in. 4 lines are here already. 3 lines cannot be taken in.");
-    let refused = bench.studio.take_in_sheet(NOW, &sheet("plain.csv"), &[]).unwrap_err();
-    assert!(refused.to_string().starts_with("Nothing would be taken in."));
+    let again = bench.import(&editor("plain.csv"), &[]);
+    assert_eq!(again.found, "Nothing would be imported. 4 lines are here already. 3 lines cannot be imported.");
+    let refused = bench.studio.import_spreadsheet(NOW, &editor("plain.csv"), &[]).unwrap_err();
+    assert!(refused.to_string().starts_with("Nothing would be imported."));
 
-    let undone = bench.studio.undo(NOW, &kept.undo).unwrap();
+    let undone = bench.studio.undo(NOW, &saved.undo).unwrap();
     assert_eq!(bench.dump(), before, "one undo takes it all back");
     bench.studio.undo(NOW, &undone.undo).unwrap();
     assert_eq!(bench.coats(), 4);
 }
 
 #[test]
-fn a_name_that_is_not_here_is_what_the_potter_says_it_is() {
+fn a_name_that_is_not_here_is_what_the_user_says_it_is() {
     let bench = Bench::set_up();
-    let view = bench.import(&sheet("plain.csv"), &[]);
+    let view = bench.import(&editor("plain.csv"), &[]);
     let question = view.questions.iter().find(|field| field.key == "form:tall mug").unwrap();
     assert_eq!(question.label, "What form is “Tall mug”?");
     assert_eq!(
@@ -118,42 +118,42 @@ fn a_name_that_is_not_here_is_what_the_potter_says_it_is() {
         ["Leave these lines out", "Small mug"]
     );
     let small = question.items[1].code.clone();
-    let view = bench.import(&sheet("plain.csv"), &[("form:tall mug", &small)]);
-    assert_eq!(view.found, "5 readings would be taken in. 2 lines cannot be taken in.");
+    let view = bench.import(&editor("plain.csv"), &[("form:tall mug", &small)]);
+    assert_eq!(view.found, "5 readings would be imported. 2 lines cannot be imported.");
 }
 
 #[test]
 fn a_glaze_can_be_made_with_a_bucket_and_a_form_cannot() {
     let bench = Bench::set_up();
-    let file = sheet("windows.csv");
+    let file = editor("windows.csv");
     let view = bench.import(&file, &[]);
     assert_eq!(
-        view.complaints,
+        view.row_errors,
         ["Line 2: There is no glaze “Céladon” here. Add it first, or choose above what it is."]
     );
     assert!(view.notes.iter().any(|note| note.text.contains("not in UTF-8")));
     let chosen = [("glaze:céladon", "make")];
     let view = bench.import(&file, &chosen);
-    assert_eq!(view.found, "1 reading would be taken in.");
+    assert_eq!(view.found, "1 reading would be imported.");
     assert!(view.notes.iter().any(|note| note.text == "New buckets for them: From the spreadsheet."));
-    let kept = bench.studio.take_in_sheet(NOW, &file, &values(&chosen)).unwrap();
+    let saved = bench.studio.import_spreadsheet(NOW, &file, &values(&chosen)).unwrap();
     assert!(bench.readings().contains(",“matt” at the rim,"));
     assert_eq!(bench.buckets_named("From the spreadsheet"), 1);
     assert!(bench.studio.buckets(NOW).unwrap().buckets.iter().any(|bucket| bucket.glaze == "Céladon"));
-    assert_eq!(bench.import(&file, &[]).found, "Nothing would be taken in. 1 line is here already.");
-    bench.studio.undo(NOW, &kept.undo).unwrap();
+    assert_eq!(bench.import(&file, &[]).found, "Nothing would be imported. 1 line is here already.");
+    bench.studio.undo(NOW, &saved.undo).unwrap();
     assert_eq!(bench.buckets_named("From the spreadsheet"), 0);
 }
 
 #[test]
 fn semicolons_commas_and_a_title_are_found_out() {
     let bench = Bench::set_up();
-    let view = bench.import(&sheet("semicolons.csv"), &[]);
+    let view = bench.import(&editor("semicolons.csv"), &[]);
     assert_eq!((stands(&view, "column:1"), stands(&view, "column:3")), ("date", "glaze"));
     assert_eq!((stands(&view, "column:5"), stands(&view, "column:6")), ("bare", "glazed"));
-    assert_eq!(view.found, "2 readings would be taken in.", "{:?}", view.complaints);
+    assert_eq!(view.found, "2 readings would be imported.", "{:?}", view.row_errors);
     assert!(view.readings[0].detail.starts_with("4 Mar 2024, 19.4 g"), "{:?}", view.readings[0]);
-    bench.studio.take_in_sheet(NOW, &sheet("semicolons.csv"), &[]).unwrap();
+    bench.studio.import_spreadsheet(NOW, &editor("semicolons.csv"), &[]).unwrap();
     let readings = bench.readings();
     assert!(readings.lines().nth(2).unwrap().contains(",1.455,no,"), "{readings}");
     assert!(bench.dump().contains("bare_mg=310200"));
@@ -162,18 +162,19 @@ fn semicolons_commas_and_a_title_are_found_out() {
 #[test]
 fn dates_that_can_be_read_both_ways_are_asked_about() {
     let bench = Bench::set_up();
-    let file = sheet("tabs.tsv");
+    let file = editor("tabs.tsv");
     let view = bench.import(&file, &[]);
     assert_eq!((view.found.as_str(), view.can_take_in), ("2 lines are found. Something must be said first.", false));
     let question = view.questions.iter().find(|field| field.key == "order").unwrap();
     assert_eq!(question.refusal, "Say which comes first in the dates: the day or the month.");
-    let refused = bench.studio.take_in_sheet(NOW, &file, &[]).unwrap_err();
+    let refused = bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap_err();
     assert!(matches!(refused, StudioError::Refused { field, .. } if field == "order"));
 
     // Ounces on a scale of 0.1 g: what was read off another scale is not passed off as this one's.
     let american = bench.import(&file, &[("order", "month_first")]);
-    assert!(american.complaints[0].starts_with("Line 2: This scale reads in 0.1 g steps"), "{american:?}");
-    let fine = bench.keep(SheetKind::Scale, "", &[("name", "Fine scale"), ("capacity", "500 g"), ("step", "0.001 oz")]);
+    assert!(american.row_errors[0].starts_with("Line 2: This scale reads in 0.1 g steps"), "{american:?}");
+    let fine =
+        bench.save(EditorKind::Scale, "", &[("name", "Fine scale"), ("capacity", "500 g"), ("step", "0.001 oz")]);
     let american = bench.import(&file, &[("order", "month_first"), ("scale", &fine)]);
     let days: Vec<&str> = american.readings.iter().map(|row| row.detail.split(',').next().unwrap()).collect();
     assert_eq!(days, ["4 Mar 2025", "6 May 2025"]);
@@ -192,23 +193,23 @@ fn a_day_after_the_twelfth_says_how_the_others_are_written() {
 }
 
 #[test]
-fn a_sheet_without_headers_or_columns_is_asked_for_them() {
+fn a_editor_without_headers_or_columns_is_asked_for_them() {
     let bench = Bench::set_up();
-    let view = bench.import(&sheet("bare.csv"), &[]);
+    let view = bench.import(&editor("bare.csv"), &[]);
     assert_eq!(view.columns[0].label, "Column 1");
     let said: Vec<&str> = view.notes.iter().map(|note| note.text.as_str()).collect();
-    assert!(said.contains(&"No column is taken for the date. Choose one."), "{said:?}");
+    assert!(said.contains(&"No column is set to Date. Choose one."), "{said:?}");
     let chosen =
         [("column:0", "date"), ("column:1", "form"), ("column:2", "glaze"), ("column:3", "zone"), ("column:4", "wet")];
-    assert_eq!(bench.import(&sheet("bare.csv"), &chosen).found, "2 readings would be taken in.");
+    assert_eq!(bench.import(&editor("bare.csv"), &chosen).found, "2 readings would be imported.");
 
     let form = view.questions.iter().find(|field| field.key == "form").unwrap().items[0].code.clone();
     let chosen =
         [("column:0", "date"), ("form", &form), ("column:2", "glaze"), ("zone", "outside"), ("column:4", "wet")];
-    let view = bench.import(&sheet("bare.csv"), &chosen);
+    let view = bench.import(&editor("bare.csv"), &chosen);
     assert_eq!(view.readings[0].title, "Small mug, outside");
-    let view = bench.import(&sheet("bare.csv"), &[("column:0", "date"), ("column:1", "date")]);
-    assert_eq!(view.columns[1].refusal, "Two columns are taken for the date. Leave one out.");
+    let view = bench.import(&editor("bare.csv"), &[("column:0", "date"), ("column:1", "date")]);
+    assert_eq!(view.columns[1].refusal, "Two columns are set to date. Leave one out.");
 }
 
 #[test]
@@ -221,9 +222,9 @@ fn a_decimal_mark_that_could_be_a_thousands_mark_is_asked_about() {
     let file = bench.folder.path().join("text.csv");
     assert!(!bench.import(&file, &[("decimal", "neither")]).can_take_in);
     let large = bench.import(&file, &[("decimal", "point")]);
-    assert!(large.complaints[0].contains("1,310"), "laydown still asks rather than guesses: {large:?}");
+    assert!(large.row_errors[0].contains("1,310"), "laydown still asks rather than guesses: {large:?}");
     let small = bench.import(&file, &[("decimal", "comma")]);
-    assert!(small.complaints[0].contains("cannot show"), "{small:?}");
+    assert!(small.row_errors[0].contains("cannot show"), "{small:?}");
 }
 
 #[test]
@@ -231,23 +232,23 @@ fn what_laydown_wrote_comes_back_as_it_went_out() {
     let bench = Bench::empty();
     laydown_app::sample::fill(&bench.studio, NOW).unwrap();
     let coat = bench.weigh(net("")).recent[0].id.clone();
-    bench.studio.take_back_coat(NOW, &coat).unwrap();
+    bench.studio.remove_coat(NOW, &coat).unwrap();
     let went_out = bench.readings();
     let file = bench.write("readings.csv", &went_out);
     let lines = went_out.lines().count() - 1;
     let view = bench.import(&file, &[]);
-    assert_eq!(view.found, format!("Nothing would be taken in. {lines} lines are here already."));
+    assert_eq!(view.found, format!("Nothing would be imported. {lines} lines are here already."));
 
     // The same studio on another phone, before anything was weighed there.
     for id in coat_ids(&bench) {
-        bench.studio.take_back_coat(NOW, &id).unwrap();
+        bench.studio.remove_coat(NOW, &id).unwrap();
     }
     assert_eq!(bench.coats(), 0);
     let view = bench.import(&file, &[]);
-    assert_eq!(view.found, format!("{lines} readings would be taken in."), "{:?}", view.complaints);
-    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    assert_eq!(view.found, format!("{lines} readings would be imported."), "{:?}", view.row_errors);
+    bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
     assert_eq!(sorted(&bench.readings()), sorted(&went_out));
-    assert_eq!(bench.import(&file, &[]).found, format!("Nothing would be taken in. {lines} lines are here already."));
+    assert_eq!(bench.import(&file, &[]).found, format!("Nothing would be imported. {lines} lines are here already."));
     // Its pieces are still in their firings.
     let newest = bench.weigh(net("")).recent[0].id.clone();
     let piece = bench.studio.coat(NOW, &newest).unwrap().piece;
@@ -282,7 +283,7 @@ fn a_reading_is_judged_by_what_was_known_on_its_day() {
     let view = bench.import(&file, &[]);
     let verdicts: Vec<&str> = view.readings.iter().map(|row| row.detail.rsplit(", ").next().unwrap()).collect();
     assert_eq!(verdicts, ["over", "over", "within"], "the control piece of the second day judges the third");
-    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
     assert_eq!(bench.aim(net("")), 30.0, "and today's");
 }
 
@@ -298,8 +299,8 @@ fn the_coats_of_one_piece_come_together_and_can_be_found() {
     let text = text.replace("CODE", &code);
     let file = bench.write("pieces.csv", &text);
     let view = bench.import(&file, &[]);
-    assert_eq!(view.found, "4 readings would be taken in.", "{view:?}");
-    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    assert_eq!(view.found, "4 readings would be imported.", "{view:?}");
+    bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
     let readings = bench.readings();
     let pieces: Vec<&str> = readings.lines().skip(1).map(|line| line.rsplit(',').next().unwrap()).collect();
     assert_eq!(pieces[0], pieces[1]);
@@ -316,27 +317,27 @@ fn the_coats_of_one_piece_come_together_and_can_be_found() {
         "date,code,form,glaze,zone,wet g\n2024-05-04,{code},Small mug,Ash white,out,17.0\n2024-05-05,{code},Small mug,Ash white,in,17.0\n"
     );
     let view = bench.import(&bench.write("more.csv", more), &[]);
-    assert_eq!(view.found, "1 reading would be taken in. 1 line cannot be taken in.");
-    assert!(view.complaints[0].contains(&format!("The code {code} is on another piece already")), "{view:?}");
+    assert_eq!(view.found, "1 reading would be imported. 1 line cannot be imported.");
+    assert!(view.row_errors[0].contains(&format!("The code {code} is on another piece already")), "{view:?}");
 }
 
 #[test]
-fn lines_of_one_day_and_weight_are_each_kept_once() {
+fn lines_of_one_day_and_weight_are_each_saved_once() {
     let bench = Bench::set_up();
     let header = "date,form,glaze,zone,wet g\n";
     let mug = "2025-03-04,Small mug,Ash white,in,19.4\n";
     let file = bench.write("day.csv", [header, mug, mug].concat());
-    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
     let file = bench.write("day.csv", [header, mug, mug, mug].concat());
-    assert_eq!(bench.import(&file, &[]).found, "1 reading would be taken in. 2 lines are here already.");
+    assert_eq!(bench.import(&file, &[]).found, "1 reading would be imported. 2 lines are here already.");
     // In summer the phone's clock is another hour from UTC; the day is the same.
     let summer = Now { utc_offset_s: NOW.utc_offset_s + 3600, ..NOW };
     let view = bench.studio.import(summer, &file, &[]).unwrap();
-    assert_eq!(view.found, "1 reading would be taken in. 2 lines are here already.");
+    assert_eq!(view.found, "1 reading would be imported. 2 lines are here already.");
 }
 
 #[test]
-fn an_aim_in_the_sheet_goes_before_a_reckoned_one() {
+fn an_aim_in_the_editor_goes_before_a_calculated_one() {
     let bench = Bench::set_up();
     let file = bench.write("aim.csv", "date,form,glaze,zone,wet g,sg,target g\n2025-03-04,Small mug,Ash white,in,30.0,1.45,30\n2025-03-04,Small mug,Ash white,in,40.0,1.45,30\n");
     let view = bench.import(&file, &[]);
@@ -366,10 +367,10 @@ fn what_cannot_be_is_refused_line_by_line() {
         \n\
         2025-03-04,Small mug,Ash white,in,19.4\n";
     let view = bench.import_text(text);
-    assert_eq!(view.found, "1 reading would be taken in. 14 lines cannot be taken in.", "{:#?}", view.complaints);
+    assert_eq!(view.found, "1 reading would be imported. 14 lines cannot be imported.", "{:#?}", view.row_errors);
     let expected = [
         "Line 2: 2031-01-01 is still to come. Look at the date.",
-        "Line 3: 1950-01-01 is too long ago: readings from 1970 on can be kept.",
+        "Line 3: 1950-01-01 is too long ago: readings from 1970 on can be imported.",
         "Line 4: “2025-02-30” is no date. Write it as 2026-11-25, for example.",
         "Line 5: It does not say which form.",
         "Line 6: It does not say which glaze.",
@@ -379,13 +380,13 @@ fn what_cannot_be_is_refused_line_by_line() {
         "Line 10: A weight cannot be below zero. Leave out the minus sign.",
         "Line 11: The scale shows no glaze. Weigh the piece after the coat.",
     ];
-    for (said, expected) in view.complaints.iter().zip(expected) {
+    for (said, expected) in view.row_errors.iter().zip(expected) {
         assert_eq!(said.split(':').next(), expected.split(':').next());
         if !expected.contains("minus") {
             assert_eq!(said, expected);
         }
     }
-    assert!(view.complaints[10].contains("more glaze than this piece can hold"), "{:?}", view.complaints);
+    assert!(view.row_errors[10].contains("more glaze than this piece can hold"), "{:?}", view.row_errors);
     assert_eq!(view.readings[0].id, "18");
 }
 
@@ -415,12 +416,12 @@ fn hostile_files_are_refused_in_a_sentence() {
     let refused = bench.studio.import(NOW, bench.folder.path(), &[]).unwrap_err().to_string();
     assert!(refused.starts_with("This is no file."), "{refused}");
     let refused = bench.studio.import(NOW, &bench.folder.path().join("gone.csv"), &[]).unwrap_err().to_string();
-    assert_eq!(refused, "This file is not there any more. Choose it again.");
+    assert_eq!(refused, "File not found. Choose it again.");
     assert_eq!(bench.dump(), before);
 }
 
 #[test]
-fn a_full_sheet_is_planned_and_counted() {
+fn a_full_editor_is_planned_and_counted() {
     let bench = Bench::set_up();
     let file = bench.folder.path().join("long.csv");
     let mut out = std::io::BufWriter::new(fs::File::create(&file).unwrap());
@@ -439,9 +440,9 @@ fn a_full_sheet_is_planned_and_counted() {
     }
     out.into_inner().unwrap();
     let view = bench.import(&file, &[]);
-    assert_eq!(view.found, "1800 readings would be taken in. 200 lines cannot be taken in.");
-    assert_eq!(view.complaints.len(), 51);
-    assert_eq!(view.complaints[50], "And 150 lines more.");
+    assert_eq!(view.found, "1800 readings would be imported. 200 lines cannot be imported.");
+    assert_eq!(view.row_errors.len(), 51);
+    assert_eq!(view.row_errors[50], "And 150 lines more.");
 }
 
 #[test]
@@ -453,17 +454,17 @@ fn buckets_are_found_or_made_and_old_ones_are_not_offered() {
     text += &line(5, &"x".repeat(81));
     let file = bench.write("buckets.csv", text);
     let view = bench.import(&file, &[]);
-    assert_eq!(view.found, "4 readings would be taken in. 1 line cannot be taken in.");
-    assert!(view.complaints[0].contains("is longer than 80 letters"), "{view:?}");
+    assert_eq!(view.found, "4 readings would be imported. 1 line cannot be imported.");
+    assert!(view.row_errors[0].contains("is longer than 80 letters"), "{view:?}");
     assert!(view.notes.iter().any(|note| note.text == "New buckets for them: Batch 7."), "{:?}", view.notes);
-    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
     assert_eq!(bench.buckets_named("Batch 7"), 1);
     assert_eq!(bench.studio.buckets(NOW).unwrap().buckets.len(), 1, "one of years ago is not for weighing");
 
     // With two buckets in use nobody can say which it was.
-    bench.keep(SheetKind::Bucket, &bench.glaze(), &[("name", "Second bucket")]);
+    bench.save(EditorKind::Bucket, &bench.glaze(), &[("name", "Second bucket")]);
     let file = bench.write("more.csv", format!("date,form,glaze,bucket,zone,wet g\n{}", line(6, "")));
-    bench.studio.take_in_sheet(NOW, &file, &[]).unwrap();
+    bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
     assert_eq!(bench.buckets_named("From the spreadsheet"), 1);
 }
 
@@ -519,7 +520,7 @@ proptest! {
     }
 
     #[test]
-    fn every_line_is_kept_refused_or_here_already(
+    fn every_line_is_saved_refused_or_here_already(
         rows in prop::collection::vec(prop::collection::vec(cell(), 5..7), 1..30),
         good in prop::collection::vec((0..28u32, 170..230u32), 1..20),
     ) {
@@ -537,11 +538,11 @@ proptest! {
         let chosen = [("order", "day_first"), ("decimal", "point")];
         let lines = good.len() + rows.iter().filter(|row| row.iter().any(|cell| !cell.trim().is_empty())).count();
         let view = bench.import(&file, &chosen);
-        let [kept, here, refused] = counted(&view);
-        prop_assert_eq!((kept + refused, here), (lines, 0), "{:?}", view);
-        prop_assert!(kept >= good.len());
-        bench.studio.take_in_sheet(NOW, &file, &values(&chosen)).unwrap();
-        prop_assert_eq!(bench.coats(), kept);
-        prop_assert_eq!(counted(&bench.import(&file, &chosen)), [0, kept, refused]);
+        let [saved, here, refused] = counted(&view);
+        prop_assert_eq!((saved + refused, here), (lines, 0), "{:?}", view);
+        prop_assert!(saved >= good.len());
+        bench.studio.import_spreadsheet(NOW, &file, &values(&chosen)).unwrap();
+        prop_assert_eq!(bench.coats(), saved);
+        prop_assert_eq!(counted(&bench.import(&file, &chosen)), [0, saved, refused]);
     }
 }

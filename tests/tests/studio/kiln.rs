@@ -2,22 +2,24 @@
 
 use std::path::Path;
 
-use laydown_app::{FiringView, Look, LookView, PiecesView, SheetEntry, SheetKind, Spot, StudioError, Touch, Value};
+use laydown_app::{
+    Assessment, AssessmentView, EditorEntry, EditorKind, FiringView, PiecesView, Spot, StudioError, Touch, Value,
+};
 use laydown_store::Store;
 
-use crate::{Bench, NOW, net, sheet};
+use crate::{Bench, NOW, editor, net};
 
 impl Bench {
     /// A studio with a round kiln of two shelves, 40 cm across, and `pieces` glazed mugs that wait.
     fn glazed(pieces: usize) -> (Bench, Vec<String>) {
         let bench = Bench::set_up();
-        bench.keep(
-            SheetKind::Kiln,
+        bench.save(
+            EditorKind::Kiln,
             "",
             &[("name", "Garden kiln"), ("round", "yes"), ("across", "40"), ("shelves", "2")],
         );
         for _ in 0..pieces {
-            bench.studio.keep(NOW, bench.weigh(net("19.6")).entry).unwrap();
+            bench.studio.save(NOW, bench.weigh(net("19.6")).entry).unwrap();
         }
         let firing = bench.begin();
         let waiting = bench.firing(&firing).waiting;
@@ -25,7 +27,7 @@ impl Bench {
     }
 
     fn begin(&self) -> String {
-        self.keep(SheetKind::Firing, "", &[("cone", "6"), ("program", "100 an hour to 600, then 150")])
+        self.save(EditorKind::Firing, "", &[("cone", "6"), ("program", "100 an hour to 600, then 150")])
     }
 
     fn firings(&self) -> Vec<String> {
@@ -36,12 +38,12 @@ impl Bench {
         self.studio.firing(NOW, id).unwrap()
     }
 
-    fn look_at(&self, firing: &str, piece: &str) -> LookView {
-        self.studio.look_at(NOW, firing, piece).unwrap()
+    fn assessment(&self, firing: &str, piece: &str) -> AssessmentView {
+        self.studio.assessment(NOW, firing, piece).unwrap()
     }
 
-    fn say(&self, firing: &str, piece: &str, look: Look) -> String {
-        self.studio.look(NOW, firing, piece, &look).unwrap().undo
+    fn say(&self, firing: &str, piece: &str, look: Assessment) -> String {
+        self.studio.assess(NOW, firing, piece, &look).unwrap().undo
     }
 
     fn find(&self, wanted: &[(&str, &str)]) -> Result<PiecesView, StudioError> {
@@ -71,11 +73,11 @@ impl Bench {
 #[test]
 fn each_piece_gets_a_code_that_finds_it_again() {
     let bench = Bench::set_up();
-    let kept = bench.studio.keep(NOW, bench.weigh(net("19.6")).entry).unwrap();
-    let code = kept.sentence.split(" Pencil ").nth(1).unwrap().split(' ').next().unwrap().to_owned();
+    let saved = bench.studio.save(NOW, bench.weigh(net("19.6")).entry).unwrap();
+    let code = saved.sentence.split(" Pencil ").nth(1).unwrap().split(' ').next().unwrap().to_owned();
     // The second coat of the same piece asks for no second code.
     let outside =
-        bench.studio.keep(NOW, laydown_app::WeighEntry { net: "20".into(), ..kept.next[0].entry.clone() }).unwrap();
+        bench.studio.save(NOW, laydown_app::WeighEntry { net: "20".into(), ..saved.next[0].entry.clone() }).unwrap();
     assert!(!outside.sentence.contains("Pencil"), "{}", outside.sentence);
     let found = bench.find(&[("code", &code.to_lowercase())]).unwrap().pieces;
     assert_eq!(found.len(), 1);
@@ -87,11 +89,11 @@ fn each_piece_gets_a_code_that_finds_it_again() {
         found => assert!(found.unwrap().pieces.is_empty(), "a code read backwards may be another piece's"),
     }
 
-    bench.keep(SheetKind::Preference, "", &[("code_pieces", "no")]);
+    bench.save(EditorKind::Preference, "", &[("code_pieces", "no")]);
     for _ in 0..3 {
-        assert!(!bench.studio.keep(NOW, bench.weigh(net("19.6")).entry).unwrap().sentence.contains("Pencil"));
+        assert!(!bench.studio.save(NOW, bench.weigh(net("19.6")).entry).unwrap().sentence.contains("Pencil"));
     }
-    bench.keep(SheetKind::Kiln, "", &[("name", "Small kiln"), ("across", "30"), ("deep", "30"), ("shelves", "1")]);
+    bench.save(EditorKind::Kiln, "", &[("name", "Small kiln"), ("across", "30"), ("deep", "30"), ("shelves", "1")]);
     let firing = bench.begin();
     let waiting = bench.firing(&firing).waiting;
     let mut lengths: Vec<usize> = waiting.iter().map(|row| row.pieces.len()).collect();
@@ -151,15 +153,15 @@ fn a_load_is_planned_moved_and_undone() {
 }
 
 #[test]
-fn every_tap_at_unloading_is_kept_and_taken_back() {
+fn every_tap_at_unloading_is_saved_and_taken_back() {
     let (bench, pieces) = Bench::glazed(2);
     let firing = bench.firings()[0].clone();
     bench.studio.load(NOW, &firing, &pieces, 1).unwrap();
-    bench.studio.tick_before(NOW, &firing, "foot", true).unwrap();
+    bench.studio.set_checklist_item(NOW, &firing, "foot", true).unwrap();
     assert!(bench.firing(&firing).before.iter().any(|tick| tick.code == "foot" && tick.done));
     bench.studio.advance(NOW, &firing).unwrap();
 
-    let first = bench.look_at(&firing, "");
+    let first = bench.assessment(&firing, "");
     assert_eq!((first.place.as_str(), first.previous.as_str()), ("1 of 2, shelf 2, back", ""));
     assert!(
         first.record[0].value.contains("19.6 g") && first.record[0].value.contains("SG 1.45"),
@@ -167,12 +169,12 @@ fn every_tap_at_unloading_is_kept_and_taken_back() {
         first.record
     );
     let piece = first.piece.clone();
-    bench.say(&firing, &piece, Look::Thickness { zone: "inside".into(), thickness: "thick".into() });
-    bench.say(&firing, &piece, Look::Fault { fault: "running".into(), on: true });
-    let crazed = bench.say(&firing, &piece, Look::Fault { fault: "crazing".into(), on: true });
-    bench.say(&firing, &piece, Look::Liking { stars: 4 });
+    bench.say(&firing, &piece, Assessment::Thickness { zone: "inside".into(), thickness: "thick".into() });
+    bench.say(&firing, &piece, Assessment::Fault { fault: "running".into(), on: true });
+    let crazed = bench.say(&firing, &piece, Assessment::Fault { fault: "crazing".into(), on: true });
+    bench.say(&firing, &piece, Assessment::Liking { stars: 4 });
     let bench = bench.reopen();
-    let view = bench.look_at(&firing, &piece);
+    let view = bench.assessment(&firing, &piece);
     assert_eq!(view.liking, 4);
     assert!(view.notes.iter().any(|note| note.text.contains("laboratory test")), "{:?}", view.notes);
     assert_eq!(
@@ -181,32 +183,32 @@ fn every_tap_at_unloading_is_kept_and_taken_back() {
     );
     bench.studio.undo(NOW, &crazed).unwrap();
     assert!(bench.firing(&firing).pieces[0].detail.ends_with("inside thick, running, liked 4"));
-    bench.say(&firing, &piece, Look::Thickness { zone: "inside".into(), thickness: "thick".into() });
+    bench.say(&firing, &piece, Assessment::Thickness { zone: "inside".into(), thickness: "thick".into() });
     assert!(
-        bench.look_at(&firing, &piece).questions[0].choices.iter().all(|choice| !choice.chosen),
+        bench.assessment(&firing, &piece).questions[0].choices.iter().all(|choice| !choice.chosen),
         "the same tap again"
     );
     for wrong in [
-        Look::Thickness { zone: "lid".into(), thickness: "thick".into() },
-        Look::Thickness { zone: "inside".into(), thickness: "fat".into() },
-        Look::Fault { fault: "ugly".into(), on: true },
-        Look::Liking { stars: 6 },
-        Look::Note { text: "x".repeat(401) },
+        Assessment::Thickness { zone: "lid".into(), thickness: "thick".into() },
+        Assessment::Thickness { zone: "inside".into(), thickness: "fat".into() },
+        Assessment::Fault { fault: "ugly".into(), on: true },
+        Assessment::Liking { stars: 6 },
+        Assessment::Note { text: "x".repeat(401) },
     ] {
         let before = bench.dump();
-        assert!(bench.studio.look(NOW, &firing, &piece, &wrong).is_err(), "{wrong:?}");
+        assert!(bench.studio.assess(NOW, &firing, &piece, &wrong).is_err(), "{wrong:?}");
         assert_eq!(bench.dump(), before);
     }
     // The next one not looked at is the second.
-    assert_eq!(bench.look_at(&firing, "").place, "2 of 2, shelf 2, back");
-    bench.say(&firing, &view.next, Look::Control { on: true });
+    assert_eq!(bench.assessment(&firing, "").place, "2 of 2, shelf 2, back");
+    bench.say(&firing, &view.next, Assessment::Control { on: true });
     assert_eq!(bench.controls().len(), 1);
 
     let after = [("top", "1224"), ("hours", "9.5"), ("witness", "soft")];
     let values = after.map(|(key, text)| Value { key: key.into(), text: text.into() }).to_vec();
     bench
         .studio
-        .keep_sheet(NOW, &SheetEntry { id: firing.clone(), values, ..sheet(SheetKind::Firing, "", &[]) })
+        .save_record(NOW, &EditorEntry { id: firing.clone(), values, ..editor(EditorKind::Firing, "", &[]) })
         .unwrap();
     let view = bench.firing(&firing);
     assert!(view.notes.iter().any(|note| note.text == "Cone 6 soft: under what was aimed at."), "{:?}", view.notes);
@@ -218,8 +220,8 @@ fn witness_cones_that_are_set_wait_to_be_read() {
     let (bench, _) = Bench::glazed(1);
     let firing = bench.firings()[0].clone();
     let edit = |values: &[(&str, &str)]| {
-        let entry = SheetEntry { id: firing.clone(), ..sheet(SheetKind::Firing, "", values) };
-        bench.studio.keep_sheet(NOW, &entry).unwrap();
+        let entry = EditorEntry { id: firing.clone(), ..editor(EditorKind::Firing, "", values) };
+        bench.studio.save_record(NOW, &entry).unwrap();
     };
     let said = || {
         let view = bench.firing(&firing);
@@ -243,7 +245,7 @@ fn witness_cones_that_are_set_wait_to_be_read() {
     assert_eq!(witnesses.as_deref(), Some("5, 6, 7"), "what is not read yet stays set");
     assert_eq!(verdict.as_deref(), Some("Cone 6 hard: over what was aimed at."));
     let open =
-        bench.studio.sheet(NOW, &SheetEntry { id: firing.clone(), ..sheet(SheetKind::Firing, "", &[]) }).unwrap();
+        bench.studio.editor(NOW, &EditorEntry { id: firing.clone(), ..editor(EditorKind::Firing, "", &[]) }).unwrap();
     let below = open.fields.iter().find(|field| field.key == "witness_low").unwrap();
     assert_eq!(below.items[0].name, "Not read yet");
     assert!(open.fields.iter().all(|field| field.key != "witnesses"), "asked before the firing only");
@@ -256,8 +258,8 @@ fn photographs_lie_beside_their_records_and_none_is_orphaned() {
     bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
     bench.studio.advance(NOW, &firing).unwrap();
     let file = bench.photograph("one.jpg");
-    let kept = bench.studio.keep_photo(NOW, &pieces[0], &firing, &file).unwrap();
-    let shown = bench.look_at(&firing, &pieces[0]).photos;
+    let saved = bench.studio.save_photo(NOW, &pieces[0], &firing, &file).unwrap();
+    let shown = bench.assessment(&firing, &pieces[0]).photos;
     assert_eq!(shown.len(), 1);
     assert!(Path::new(&shown[0].file).is_file() && Path::new(&shown[0].preview).is_file());
 
@@ -268,23 +270,23 @@ fn photographs_lie_beside_their_records_and_none_is_orphaned() {
     std::fs::write(folder.join("cd.picture.partial"), "less").unwrap();
     let bench = bench.reopen();
     assert_eq!(bench.photo_files(), 2, "the picture and its preview");
-    let settled = bench.look_at(&firing, &pieces[0]).photos;
+    let settled = bench.assessment(&firing, &pieces[0]).photos;
     assert!(Path::new(&settled[0].file).is_file() && !settled[0].file.contains("/new/"), "{settled:?}");
 
     // Taken back, the file stays for whoever takes that back; the same picture again is not stored twice.
-    let taken = bench.studio.undo(NOW, &kept.undo).unwrap();
+    let taken = bench.studio.undo(NOW, &saved.undo).unwrap();
     let bench = bench.reopen();
-    assert!(bench.look_at(&firing, &pieces[0]).photos.is_empty() && bench.photo_files() == 2);
+    assert!(bench.assessment(&firing, &pieces[0]).photos.is_empty() && bench.photo_files() == 2);
     bench.studio.undo(NOW, &taken.undo).unwrap();
-    bench.studio.keep_photo(NOW, &pieces[0], &firing, &file).unwrap();
-    assert_eq!((bench.look_at(&firing, &pieces[0]).photos.len(), bench.photo_files()), (2, 2));
+    bench.studio.save_photo(NOW, &pieces[0], &firing, &file).unwrap();
+    assert_eq!((bench.assessment(&firing, &pieces[0]).photos.len(), bench.photo_files()), (2, 2));
 
     // A record whose file has not come along is not shown, and stands in its way again once it has.
-    let file_kept = bench.look_at(&firing, &pieces[0]).photos[0].file.clone();
-    std::fs::rename(&file_kept, bench.folder.path().join("elsewhere")).unwrap();
-    assert!(bench.look_at(&firing, &pieces[0]).photos.is_empty());
-    std::fs::rename(bench.folder.path().join("elsewhere"), &file_kept).unwrap();
-    assert_eq!(bench.look_at(&firing, &pieces[0]).photos.len(), 2);
+    let file_saved = bench.assessment(&firing, &pieces[0]).photos[0].file.clone();
+    std::fs::rename(&file_saved, bench.folder.path().join("elsewhere")).unwrap();
+    assert!(bench.assessment(&firing, &pieces[0]).photos.is_empty());
+    std::fs::rename(bench.folder.path().join("elsewhere"), &file_saved).unwrap();
+    assert_eq!(bench.assessment(&firing, &pieces[0]).photos.len(), 2);
 
     let before = bench.dump();
     let empty = bench.folder.path().join("empty.jpg");
@@ -292,7 +294,7 @@ fn photographs_lie_beside_their_records_and_none_is_orphaned() {
     let cut = bench.folder.path().join("cut.jpg");
     std::fs::write(&cut, &std::fs::read(&file).unwrap()[..200]).unwrap();
     for wrong in [empty.as_path(), cut.as_path(), Path::new("/nowhere/at/all.jpg")] {
-        let refused = bench.studio.keep_photo(NOW, &pieces[0], "", wrong);
+        let refused = bench.studio.save_photo(NOW, &pieces[0], "", wrong);
         assert!(matches!(&refused, Err(StudioError::Refused { field, .. }) if field == "photo"), "{refused:?}");
     }
     assert_eq!((bench.dump(), bench.photo_files()), (before, 2));
@@ -302,11 +304,11 @@ fn photographs_lie_beside_their_records_and_none_is_orphaned() {
 fn what_was_never_loaded_is_missing_and_the_tables_are_the_fold() {
     let (bench, pieces) = Bench::glazed(1);
     let firing = bench.firings()[0].clone();
-    assert!(matches!(bench.studio.look_at(NOW, &firing, ""), Err(StudioError::Missing { .. })), "nothing is in it");
-    assert!(matches!(bench.studio.look_at(NOW, &firing, &pieces[0]), Err(StudioError::Missing { .. })));
+    assert!(matches!(bench.studio.assessment(NOW, &firing, ""), Err(StudioError::Missing { .. })), "nothing is in it");
+    assert!(matches!(bench.studio.assessment(NOW, &firing, &pieces[0]), Err(StudioError::Missing { .. })));
     assert!(matches!(bench.studio.firing(NOW, "nonsense"), Err(StudioError::Missing { .. })));
     bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
-    bench.studio.remove(NOW, SheetKind::Firing, &firing).unwrap();
+    bench.studio.remove(NOW, EditorKind::Firing, &firing).unwrap();
     let again = bench.begin();
     assert_eq!(bench.firing(&again).waiting.len(), 1, "a firing thrown away gives its pieces back");
     let dump = bench.dump();
@@ -326,7 +328,7 @@ fn a_firing_forgotten_in_the_plan_is_filled_in_afterwards_and_opened_again() {
     bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
     bench.studio.take_out(NOW, &firing, &pieces[1]).unwrap();
     bench.studio.load(NOW, &firing, &pieces[1..], 1).unwrap();
-    bench.say(&firing, &pieces[0], Look::Liking { stars: 3 });
+    bench.say(&firing, &pieces[0], Assessment::Liking { stars: 3 });
     assert_eq!(bench.firing(&firing).look_label, "Look at the pieces: 1 left");
     let looked_at = bench.studio.take_out(NOW, &firing, &pieces[0]);
     assert!(matches!(looked_at, Err(StudioError::Refused { .. })), "{looked_at:?}");
@@ -340,29 +342,29 @@ fn a_firing_forgotten_in_the_plan_is_filled_in_afterwards_and_opened_again() {
 }
 
 #[test]
-fn a_piece_fired_again_keeps_both_firings_and_stands_in_one_kiln_only() {
+fn a_piece_fired_again_saves_both_firings_and_stands_in_one_kiln_only() {
     let (bench, pieces) = Bench::glazed(1);
     let first = bench.firings()[0].clone();
     bench.studio.load(NOW, &first, &pieces, 0).unwrap();
     bench.studio.load(NOW, &first, &pieces, 1).unwrap();
     assert_eq!(bench.firing(&first).pieces.len(), 1, "it moved to the other shelf");
     let tomorrow = NOW.at(NOW.unix_ms + 86_400_000);
-    let second = bench.studio.keep_sheet(tomorrow, &sheet(SheetKind::Firing, "", &[("cone", "6")])).unwrap().id;
+    let second = bench.studio.save_record(tomorrow, &editor(EditorKind::Firing, "", &[("cone", "6")])).unwrap().id;
     let elsewhere = bench.studio.load(NOW, &second, &pieces, 0);
     assert!(
         matches!(&elsewhere, Err(StudioError::Refused { sentence, .. }) if sentence.contains("another load")),
         "{elsewhere:?}"
     );
     bench.studio.advance(NOW, &first).unwrap();
-    bench.say(&first, &pieces[0], Look::Fault { fault: "pinholing".into(), on: true });
+    bench.say(&first, &pieces[0], Assessment::Fault { fault: "pinholing".into(), on: true });
     assert!(bench.firing(&second).waiting.is_empty());
-    bench.say(&first, &pieces[0], Look::Again { on: true });
+    bench.say(&first, &pieces[0], Assessment::Again { on: true });
     let waiting = bench.firing(&second).waiting;
     assert!(waiting[0].detail.ends_with("to be fired again"), "{waiting:?}");
     bench.studio.load(NOW, &second, &pieces, 0).unwrap();
     assert!(bench.firing(&second).waiting.is_empty());
     bench.studio.advance(NOW, &second).unwrap();
-    bench.say(&second, &pieces[0], Look::Liking { stars: 5 });
+    bench.say(&second, &pieces[0], Assessment::Liking { stars: 5 });
     let life = bench.studio.piece(NOW, &pieces[0]).unwrap().firings;
     assert_eq!(life.len(), 2);
     assert!(life[0].detail.contains("inholing") && life[1].detail.contains("iked 5"), "{life:?}");
@@ -374,17 +376,17 @@ fn a_fault_has_a_place_on_the_outline() {
     let firing = bench.firings()[0].clone();
     bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
     bench.studio.advance(NOW, &firing).unwrap();
-    let touch = |touch: Touch| bench.studio.look(NOW, &firing, &pieces[0], &Look::Where { touch });
-    assert!(bench.look_at(&firing, &pieces[0]).drawing.is_none());
+    let touch = |touch: Touch| bench.studio.assess(NOW, &firing, &pieces[0], &Assessment::Where { touch });
+    assert!(bench.assessment(&firing, &pieces[0]).drawing.is_none());
     let early = touch(Touch::Add { at: Spot { x: 0.7, y: 0.3 } });
     assert!(matches!(early, Err(StudioError::Refused { .. })), "no fault yet: {early:?}");
-    bench.say(&firing, &pieces[0], Look::Fault { fault: "crazing".into(), on: true });
-    bench.say(&firing, &pieces[0], Look::Fault { fault: "running".into(), on: true });
-    let drawing = bench.look_at(&firing, &pieces[0]).drawing.unwrap();
+    bench.say(&firing, &pieces[0], Assessment::Fault { fault: "crazing".into(), on: true });
+    bench.say(&firing, &pieces[0], Assessment::Fault { fault: "running".into(), on: true });
+    let drawing = bench.assessment(&firing, &pieces[0]).drawing.unwrap();
     assert!(drawing.words.contains("running"), "{}", drawing.words);
     // On the right, just above the ground.
     touch(Touch::Add { at: Spot { x: 0.9, y: drawing.tall - 0.1 } }).unwrap();
-    let view = bench.look_at(&firing, &pieces[0]);
+    let view = bench.assessment(&firing, &pieces[0]);
     let hint = &view.faults.iter().find(|chip| chip.code == "running").unwrap().hint;
     assert!(hint.starts_with("Running, at the foot. Often too thick"), "{hint}");
     let grips = view.drawing.unwrap().grips;
@@ -392,7 +394,7 @@ fn a_fault_has_a_place_on_the_outline() {
     touch(Touch::Move { grip: "running".into(), to: Spot { x: 0.1, y: drawing.tall / 2.0 } }).unwrap();
     assert!(bench.firing(&firing).pieces[0].detail.contains("running halfway up inside"));
     touch(Touch::Remove { grip: "running".into() }).unwrap();
-    let view = bench.look_at(&firing, &pieces[0]);
+    let view = bench.assessment(&firing, &pieces[0]);
     assert!(view.drawing.unwrap().grips.is_empty() && view.faults.iter().filter(|chip| chip.on).count() == 2);
 }
 
@@ -402,7 +404,7 @@ fn pieces_are_found_by_what_is_known_of_them() {
     let firing = bench.firings()[0].clone();
     bench.studio.load(NOW, &firing, &pieces[..2], 0).unwrap();
     bench.studio.advance(NOW, &firing).unwrap();
-    bench.say(&firing, &pieces[0], Look::Fault { fault: "running".into(), on: true });
+    bench.say(&firing, &pieces[0], Assessment::Fault { fault: "running".into(), on: true });
     let ids = |wanted: &[(&str, &str)]| {
         let mut found: Vec<String> = bench.find(wanted).unwrap().pieces.into_iter().map(|row| row.id).collect();
         found.sort();
@@ -431,17 +433,17 @@ fn pieces_are_found_by_what_is_known_of_them() {
 }
 
 #[test]
-fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_sheet() {
+fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_editor() {
     let (bench, pieces) = Bench::glazed(2);
     let firing = bench.firings()[0].clone();
     bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
     bench.studio.advance(NOW, &firing).unwrap();
     let alone = bench.studio.compare(NOW, &pieces[0], "").unwrap();
     assert_eq!((alone.right.as_str(), alone.others.len()), ("", 1), "no control piece yet");
-    bench.say(&firing, &pieces[1], Look::Control { on: true });
-    bench.say(&firing, &pieces[1], Look::Liking { stars: 5 });
-    bench.say(&firing, &pieces[0], Look::Fault { fault: "running".into(), on: true });
-    bench.studio.keep_photo(NOW, &pieces[0], &firing, &bench.photograph("one.jpg")).unwrap();
+    bench.say(&firing, &pieces[1], Assessment::Control { on: true });
+    bench.say(&firing, &pieces[1], Assessment::Liking { stars: 5 });
+    bench.say(&firing, &pieces[0], Assessment::Fault { fault: "running".into(), on: true });
+    bench.studio.save_photo(NOW, &pieces[0], &firing, &bench.photograph("one.jpg")).unwrap();
     let view = bench.studio.compare(NOW, &pieces[0], "").unwrap();
     assert_eq!(view.right, pieces[1]);
     assert!(Path::new(&view.left_photo).is_file() && view.right_photo.is_empty());
@@ -449,10 +451,10 @@ fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_sheet() {
     assert!(!line("Inside: wet weight").differs && line("Inside: wet weight").left == "19.6 g");
     assert_eq!((line("Came out").left.as_str(), line("Came out").right.as_str()), ("Running", "Liked 5"));
 
-    let sheet = bench.studio.contact_sheet(NOW, &firing).unwrap();
-    assert_eq!(sheet.summary, "2 pieces, liked 5.0 of 5, running 1.");
-    assert!(sheet.tiles.iter().filter(|tile| Path::new(&tile.photo).is_file()).count() == 1, "{sheet:?}");
-    assert!(sheet.title.starts_with("Cone 6, Garden kiln, "), "{}", sheet.title);
+    let editor = bench.studio.contact_sheet(NOW, &firing).unwrap();
+    assert_eq!(editor.summary, "2 pieces, liked 5.0 of 5, running 1.");
+    assert!(editor.tiles.iter().filter(|tile| Path::new(&tile.photo).is_file()).count() == 1, "{editor:?}");
+    assert!(editor.title.starts_with("Cone 6, Garden kiln, "), "{}", editor.title);
 }
 
 #[test]
@@ -460,8 +462,8 @@ fn a_firing_is_compared_with_the_one_before() {
     let bench = Bench::glazed(1).0;
     let fired = |bench: &Bench, firing: &str, values: &[(&str, &str)]| {
         bench.studio.advance(NOW, firing).unwrap();
-        let entry = sheet(SheetKind::Firing, "", values);
-        bench.studio.keep_sheet(NOW, &SheetEntry { id: firing.into(), ..entry }).unwrap();
+        let entry = editor(EditorKind::Firing, "", values);
+        bench.studio.save_record(NOW, &EditorEntry { id: firing.into(), ..entry }).unwrap();
     };
     let first = bench.firings()[0].clone();
     fired(&bench, &first, &[("top", "1212"), ("hours", "9"), ("witness", "soft")]);
@@ -479,23 +481,23 @@ fn a_firing_is_compared_with_the_one_before() {
 #[test]
 fn what_came_out_is_held_against_what_was_weighed() {
     let bench = Bench::set_up();
-    bench.keep(SheetKind::Kiln, "", &[("name", "Garden kiln"), ("across", "60"), ("deep", "60"), ("shelves", "1")]);
+    bench.save(EditorKind::Kiln, "", &[("name", "Garden kiln"), ("across", "60"), ("deep", "60"), ("shelves", "1")]);
     let aim: f64 = bench.weigh(net("")).target.unwrap().wet.split(' ').next().unwrap().parse().unwrap();
     let pieces = [1.0, 1.6, 0.5].map(|part| {
-        let kept = bench.studio.keep(NOW, bench.weigh(net(&format!("{:.1}", aim * part))).entry).unwrap();
-        bench.studio.coat(NOW, &kept.id).unwrap().piece
+        let saved = bench.studio.save(NOW, bench.weigh(net(&format!("{:.1}", aim * part))).entry).unwrap();
+        bench.studio.coat(NOW, &saved.id).unwrap().piece
     });
     let firing = bench.begin();
     bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
     bench.studio.advance(NOW, &firing).unwrap();
-    let said = |piece: &str, look: Look, beginning: &str| {
+    let said = |piece: &str, look: Assessment, beginning: &str| {
         let undo = bench.say(&firing, piece, look);
-        let notes = bench.look_at(&firing, piece).notes;
+        let notes = bench.assessment(&firing, piece).notes;
         bench.studio.undo(NOW, &undo).unwrap();
         assert!(notes.iter().any(|note| note.text.contains(beginning)), "{beginning}: {notes:?}");
     };
-    let running = || Look::Fault { fault: "running".into(), on: true };
-    let thin = || Look::Thickness { zone: "inside".into(), thickness: "thin".into() };
+    let running = || Assessment::Fault { fault: "running".into(), on: true };
+    let thin = || Assessment::Thickness { zone: "inside".into(), thickness: "thin".into() };
     said(&pieces[0], running(), "the aim may be too high here");
     said(&pieces[0], thin(), "the aim may be too low here");
     said(&pieces[1], running(), "It was over when it was weighed, which fits");
@@ -503,9 +505,9 @@ fn what_came_out_is_held_against_what_was_weighed() {
     said(&pieces[2], running(), "so look for another cause");
     said(&pieces[2], thin(), "It was short when it was weighed, which fits");
     // What speaks of nothing, or of both, is left alone.
-    bench.say(&firing, &pieces[1], Look::Fault { fault: "speck".into(), on: true });
-    assert!(bench.look_at(&firing, &pieces[1]).notes.is_empty());
+    bench.say(&firing, &pieces[1], Assessment::Fault { fault: "speck".into(), on: true });
+    assert!(bench.assessment(&firing, &pieces[1]).notes.is_empty());
     bench.say(&firing, &pieces[1], running());
     bench.say(&firing, &pieces[1], thin());
-    assert!(bench.look_at(&firing, &pieces[1]).notes.is_empty());
+    assert!(bench.assessment(&firing, &pieces[1]).notes.is_empty());
 }

@@ -1,4 +1,4 @@
-//! A meeting as the page has it: what is refused, what is said of it afterwards, and that it stops while nobody answers.
+//! A sync as the page has it: what is refused, what is said of it afterwards, and that it stops while nobody answers.
 
 use std::net::TcpListener;
 use std::sync::Arc;
@@ -6,9 +6,9 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::thread;
 use std::time::{Duration, Instant};
 
-use laydown_app::{How, agree};
-use laydown_app::{Now, SheetEntry, SheetKind, Studio, StudioError, Value};
-use laydown_sync::{Connection, Patience, Place, Shelf};
+use laydown_app::{EditorEntry, EditorKind, Now, Studio, StudioError, Value};
+use laydown_app::{SyncRequest, sync_now};
+use laydown_sync::{Connection, RemoteConfig, RemoteStore, RetryPolicy};
 use tempfile::TempDir;
 
 const NOW: Now = Now { unix_ms: 1_795_600_000_000, utc_offset_s: 0 };
@@ -23,28 +23,29 @@ impl Phone {
         let folder = tempfile::tempdir().unwrap();
         let studio = Studio::open(&folder.path().join("studio.laydown"), NOW).unwrap();
         let phone = Phone { folder, studio };
-        phone.keep(SheetKind::MeetingPlace, place);
+        phone.save(EditorKind::SyncLocation, place);
         phone
     }
 
-    fn keep(&self, kind: SheetKind, values: &[(&str, &str)]) {
+    fn save(&self, kind: EditorKind, values: &[(&str, &str)]) {
         let (id, subject) = (String::new(), String::new());
-        self.studio.keep_sheet(NOW, &SheetEntry { kind, id, subject, values: of(values) }).unwrap();
+        self.studio.save_record(NOW, &EditorEntry { kind, id, subject, values: of(values) }).unwrap();
     }
 
-    fn agree(
+    fn sync_now(
         &self,
         secrets: &[(&str, &str)],
-        shelf: Option<&dyn Shelf>,
+        remote: Option<&dyn RemoteStore>,
         stop: &Arc<AtomicBool>,
     ) -> Result<String, StudioError> {
         let secrets = of(secrets);
-        let how = How { secrets: &secrets, metered: false, check: false, folder: shelf, stop: Arc::clone(stop) };
-        agree(&self.studio, NOW, &how, &mut |_| ())
+        let how =
+            SyncRequest { secrets: &secrets, metered: false, check: false, folder: remote, stop: Arc::clone(stop) };
+        sync_now(&self.studio, NOW, &how, &mut |_| ())
     }
 
     fn notes(&self) -> Vec<String> {
-        self.studio.devices(NOW).unwrap().meeting.notes.into_iter().map(|note| note.text).collect()
+        self.studio.devices(NOW).unwrap().sync.notes.into_iter().map(|note| note.text).collect()
     }
 }
 
@@ -56,7 +57,7 @@ const SERVER: [(&str, &str); 4] =
     [("kind", "webdav"), ("user", "sink"), ("password", "only for the sink"), ("photographs_wait", "no")];
 
 #[test]
-fn a_meeting_stops_while_nobody_answers() {
+fn a_sync_stops_while_nobody_answers() {
     // Takes the call, and never says a word.
     let deaf = TcpListener::bind("127.0.0.1:0").unwrap();
     let address = format!("http://{}/dav", deaf.local_addr().unwrap());
@@ -68,7 +69,7 @@ fn a_meeting_stops_while_nobody_answers() {
         thread::sleep(Duration::from_millis(300));
         setter.store(true, Ordering::Relaxed);
     });
-    let refused = phone.agree(&[("password", "only for the sink")], None, &stop).unwrap_err();
+    let refused = phone.sync_now(&[("password", "only for the sink")], None, &stop).unwrap_err();
     assert!(matches!(&refused, StudioError::Elsewhere { sentence } if sentence.starts_with("Stopped.")), "{refused:?}");
     assert!(begun.elapsed() < Duration::from_secs(3), "{:?}", begun.elapsed());
     assert!(phone.notes()[0].contains("Stopped."), "{:?}", phone.notes());
@@ -79,7 +80,7 @@ fn a_password_that_is_not_here_is_asked_for_and_nothing_is_sent() {
     let server = TcpListener::bind("127.0.0.1:0").unwrap();
     let address = format!("http://{}/dav", server.local_addr().unwrap());
     let phone = Phone::new(&[SERVER.as_slice(), &[("address", &address)]].concat());
-    let refused = phone.agree(&[("passphrase", "slip and sieve")], None, &Arc::default()).unwrap_err();
+    let refused = phone.sync_now(&[("passphrase", "slip and sieve")], None, &Arc::default()).unwrap_err();
     assert!(matches!(&refused, StudioError::Refused { field, .. } if field == "password"), "{refused:?}");
     server.set_nonblocking(true).unwrap();
     assert!(server.accept().is_err(), "somebody called");
@@ -92,29 +93,26 @@ fn a_password_that_is_not_here_is_asked_for_and_nothing_is_sent() {
 
 #[test]
 fn what_is_missing_there_is_said_with_the_phone_that_has_it() {
-    let shelf = tempfile::tempdir().unwrap();
-    let way = Connection::open(&Place::Folder(shelf.path().to_owned()), None, Patience::default()).unwrap();
+    let remote = tempfile::tempdir().unwrap();
+    let way = Connection::open(&RemoteConfig::Folder(remote.path().to_owned()), None, RetryPolicy::default()).unwrap();
     let place = [("kind", "folder"), ("folder", "Shelf\nhandle")];
     let (tablet, kiln) = (Phone::new(&place), Phone::new(&place));
     for (times, name) in ["Tablet", "Tablet by the sink", "Tablet by the door"].into_iter().enumerate() {
-        tablet.keep(SheetKind::Preference, &[("phone", name)]);
-        tablet.agree(&[], Some(&way), &Arc::default()).unwrap();
+        tablet.save(EditorKind::Preference, &[("phone", name)]);
+        tablet.sync_now(&[], Some(&way), &Arc::default()).unwrap();
         if times == 0 {
             // Takes in the first, and so knows the tablet's name.
-            assert_eq!(kiln.agree(&[], Some(&way), &Arc::default()).unwrap(), "Came: 1 entry.");
+            assert_eq!(kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap(), "Came: 1 entry.");
         }
     }
     let second = way.list().unwrap().into_iter().find(|file| file.path.contains("000000000002-")).unwrap();
-    std::fs::remove_file(shelf.path().join(&second.path)).unwrap();
-    let came = kiln.agree(&[], Some(&way), &Arc::default()).unwrap();
+    std::fs::remove_file(remote.path().join(&second.path)).unwrap();
+    let came = kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap();
     assert_eq!(came, "Nothing was new on either side.");
-    assert_eq!(
-        kiln.notes(),
-        ["Entry 2 of Tablet is missing there. Choose “Agree now” on that phone, then here again."]
-    );
+    assert_eq!(kiln.notes(), ["Entry 2 of Tablet is missing there. Choose “Sync now” on that phone, then here again."]);
     // The tablet looks through all it ever put there, and then the two agree.
-    let how = How { secrets: &[], metered: false, check: true, folder: Some(&way), stop: Arc::default() };
-    agree(&tablet.studio, NOW, &how, &mut |_| ()).unwrap();
-    assert_eq!(kiln.agree(&[], Some(&way), &Arc::default()).unwrap(), "Came: 2 entries.");
+    let how = SyncRequest { secrets: &[], metered: false, check: true, folder: Some(&way), stop: Arc::default() };
+    sync_now(&tablet.studio, NOW, &how, &mut |_| ()).unwrap();
+    assert_eq!(kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap(), "Came: 2 entries.");
     assert_eq!(kiln.notes(), Vec::<String>::new());
 }

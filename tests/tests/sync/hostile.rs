@@ -11,7 +11,7 @@ use std::sync::mpsc;
 use std::thread;
 use std::time::{Duration, Instant};
 
-use laydown_sync::{Connection, Options, Patience, Place, RemoteError, Secret, Shelf};
+use laydown_sync::{Connection, Options, RemoteConfig, RemoteError, RemoteStore, RetryPolicy, Secret};
 use laydown_tests::memory;
 
 use crate::adversary::{Adversary, Asked, Trick, list_page, multistatus};
@@ -21,7 +21,7 @@ const PASSWORD: &str = "slip and sieve";
 const MB: usize = 1 << 20;
 
 /// Few and short waits, and time for a machine that has much else to do.
-const QUICK: Patience = Patience {
+const QUICK: RetryPolicy = RetryPolicy {
     times: 2,
     first: Duration::from_millis(20),
     longest: Duration::from_millis(100),
@@ -29,7 +29,7 @@ const QUICK: Patience = Patience {
 };
 
 /// For answers that are to be given up.
-const HASTY: Patience = Patience { answer: Duration::from_millis(500), ..QUICK };
+const HASTY: RetryPolicy = RetryPolicy { answer: Duration::from_millis(500), ..QUICK };
 
 /// After this long something hangs.
 const HANGS: Duration = Duration::from_secs(180);
@@ -42,14 +42,14 @@ enum Kind {
 
 const BOTH: [Kind; 2] = [Kind::WebDav, Kind::S3];
 
-fn place(kind: Kind, server: &str) -> Place {
+fn place(kind: Kind, server: &str) -> RemoteConfig {
     match kind {
-        Kind::WebDav => Place::WebDav {
+        Kind::WebDav => RemoteConfig::WebDav {
             address: format!("http://{server}/dav/"),
             user: "potter".to_owned(),
             password: Secret::from(PASSWORD.to_owned()),
         },
-        Kind::S3 => Place::S3 {
+        Kind::S3 => RemoteConfig::S3 {
             address: format!("http://{server}"),
             region: "us-east-1".to_owned(),
             bucket: "pots".to_owned(),
@@ -64,8 +64,8 @@ fn connect(kind: Kind, server: &Adversary) -> Connection {
     connect_with(kind, server, QUICK)
 }
 
-fn connect_with(kind: Kind, server: &Adversary, patience: Patience) -> Connection {
-    Connection::open(&place(kind, &server.at().to_string()), None, patience).unwrap()
+fn connect_with(kind: Kind, server: &Adversary, retry: RetryPolicy) -> Connection {
+    Connection::open(&place(kind, &server.at().to_string()), None, retry).unwrap()
 }
 
 /// Where a file lies on the server.
@@ -210,8 +210,8 @@ fn a_list_without_end_ends_in_an_error() {
     for page in [list_page(&[("studio/devices/x", 3)], Some("again")), list_page(&[], Some("again"))] {
         let server = Adversary::start();
         server.plan(move |_| Trick::Body(200, page.clone()));
-        let shelf = connect(Kind::S3, &server);
-        let listed = ends("an endless list", move || shelf.list());
+        let remote = connect(Kind::S3, &server);
+        let listed = ends("an endless list", move || remote.list());
         assert!(listed.is_err(), "{:?}", listed.map(|list| list.len()));
     }
     // Ever new keys, ever new tokens.
@@ -222,8 +222,8 @@ fn a_list_without_end_ends_in_an_error() {
         let key = format!("studio/devices/{number}");
         Trick::Body(200, list_page(&[(&key, 3)], Some(&key)))
     });
-    let shelf = connect(Kind::S3, &server);
-    let listed = ends("an endless list", move || shelf.list());
+    let remote = connect(Kind::S3, &server);
+    let listed = ends("an endless list", move || remote.list());
     assert!(listed.is_err(), "{:?}", listed.map(|list| list.len()));
 
     let server = Adversary::start();
@@ -232,8 +232,8 @@ fn a_list_without_end_ends_in_an_error() {
         let inner = ["a", "b", "c"].map(|name| (format!("{here}{name}/"), None));
         Trick::Body(207, multistatus(&[[(here, None)].as_slice(), &inner].concat()))
     });
-    let shelf = connect(Kind::WebDav, &server);
-    let listed = ends("folders in folders", move || shelf.list());
+    let remote = connect(Kind::WebDav, &server);
+    let listed = ends("folders in folders", move || remote.list());
     assert!(listed.map_or(true, |list| list.is_empty()));
     assert!(server.take_asked().len() < 20_000);
 }
@@ -273,8 +273,8 @@ fn a_redirect_on_the_same_host_is_followed_but_not_in_a_circle() {
         }
     });
     // Round and round: the server's root does not matter to it.
-    let shelf = connect(Kind::WebDav, &server);
-    let went = ends("a circle of redirects", move || shelf.list());
+    let remote = connect(Kind::WebDav, &server);
+    let went = ends("a circle of redirects", move || remote.list());
     assert!(went.is_err());
     assert!(server.take_asked().len() < 40, "a circle was followed");
     let mut first = true;
@@ -302,8 +302,8 @@ fn a_server_that_says_a_byte_now_and_then_is_given_up() {
             let server = Adversary::start();
             met(kind, &server);
             server.plan(move |asked| if asked.lists() == lists { Trick::Slow(300) } else { Trick::Honest });
-            let shelf = connect_with(kind, &server, HASTY);
-            let went = ends("a slow server", move || Device::new(3).sync(&shelf).map(|_| ()));
+            let remote = connect_with(kind, &server, HASTY);
+            let went = ends("a slow server", move || Device::new(3).sync(&remote).map(|_| ()));
             let error = went.unwrap_err();
             assert!(error.to_string().contains("slow"), "{kind:?}: {error:?}");
         }
@@ -311,13 +311,13 @@ fn a_server_that_says_a_byte_now_and_then_is_given_up() {
 }
 
 /// Sets stop after a while, and says how long it took from then on till `work` ended and the connection was gone.
-fn stopped(shelf: Connection, work: impl FnOnce(&Connection) -> Result<(), RemoteError> + Send + 'static) -> Duration {
+fn stopped(remote: Connection, work: impl FnOnce(&Connection) -> Result<(), RemoteError> + Send + 'static) -> Duration {
     let stop = Arc::new(AtomicBool::new(false));
-    let shelf = shelf.until(Arc::clone(&stop));
+    let remote = remote.until(Arc::clone(&stop));
     let (done, waiting) = mpsc::channel();
     thread::spawn(move || {
-        let went = work(&shelf);
-        drop(shelf);
+        let went = work(&remote);
+        drop(remote);
         done.send(went)
     });
     thread::sleep(Duration::from_millis(600));
@@ -330,12 +330,13 @@ fn stopped(shelf: Connection, work: impl FnOnce(&Connection) -> Result<(), Remot
 
 #[test]
 fn stop_is_obeyed_whatever_is_waited_for() {
-    let patient = Patience { first: Duration::from_secs(50), longest: Duration::from_secs(50), ..Patience::default() };
+    let patient =
+        RetryPolicy { first: Duration::from_secs(50), longest: Duration::from_secs(50), ..RetryPolicy::default() };
     let path = "devices/a/journal/b/c";
     type Work = fn(&Connection) -> Result<(), RemoteError>;
-    let list: Work = |shelf| shelf.list().map(|_| ());
-    let get: Work = |shelf| shelf.get("devices/a/journal/b/c", 66 * MB as u64).map(|_| ());
-    let put: Work = |shelf| shelf.put("devices/a/journal/b/c", vec![0; 64 * MB]);
+    let list: Work = |remote| remote.list().map(|_| ());
+    let get: Work = |remote| remote.get("devices/a/journal/b/c", 66 * MB as u64).map(|_| ());
+    let put: Work = |remote| remote.put("devices/a/journal/b/c", vec![0; 64 * MB]);
     let tricks = [
         // The head of an answer, its body, the wait before the next try, and a body that nobody takes.
         Trick::Silent,
@@ -360,8 +361,8 @@ fn stop_is_obeyed_whatever_is_waited_for() {
                     Trick::Endless(..) => Trick::Slow(20),
                     other => other.clone(),
                 });
-                let shelf = connect_with(kind, &server, patient);
-                let took = stopped(shelf, work);
+                let remote = connect_with(kind, &server, patient);
+                let took = stopped(remote, work);
                 assert!(took < Duration::from_secs(5), "{kind:?} {name} {trick:?}: {took:?}");
             }
         }
@@ -374,8 +375,9 @@ fn stop_is_obeyed_where_a_folder_does_not_answer() {
     let folder = tempfile::tempdir().unwrap();
     // Whoever opens it waits till somebody writes.
     assert!(Command::new("mkfifo").arg(folder.path().join("pipe")).status().unwrap().success());
-    let shelf = Connection::open(&Place::Folder(folder.path().to_owned()), None, Patience::default()).unwrap();
-    let took = stopped(shelf, |shelf| shelf.get("pipe", 9).map(|_| ()));
+    let remote =
+        Connection::open(&RemoteConfig::Folder(folder.path().to_owned()), None, RetryPolicy::default()).unwrap();
+    let took = stopped(remote, |remote| remote.get("pipe", 9).map(|_| ()));
     assert!(took < Duration::from_secs(5), "{took:?}");
     // Lets the thread that still waits go.
     drop(std::fs::OpenOptions::new().read(true).write(true).open(folder.path().join("pipe")).unwrap());
@@ -388,11 +390,11 @@ fn reading_all_there_is() {
     let told = |name| std::env::var(name).unwrap();
     let kind = if told("KIND") == "s3" { Kind::S3 } else { Kind::WebDav };
     let needed = memory::needed(|| {
-        let shelf = Connection::open(&place(kind, &told("SERVER")), None, HASTY).unwrap();
+        let remote = Connection::open(&place(kind, &told("SERVER")), None, HASTY).unwrap();
         let went = if told("WHAT") == "list" {
-            shelf.list().map(|_| ())
+            remote.list().map(|_| ())
         } else {
-            shelf.get("devices/a/journal/b/c", 66 * MB as u64).map(|_| ())
+            remote.get("devices/a/journal/b/c", 66 * MB as u64).map(|_| ())
         };
         assert!(went.is_err(), "{went:?}");
     });
@@ -503,7 +505,7 @@ fn rounds(seed: u64) {
     server.plan(move |_| if tricks.below(one_in) == 0 { tricks.trick(&elsewhere) } else { Trick::Honest });
     for phone in [&a, &b, &a, &b] {
         match phone.sync(&connect_with(kind, &server, HASTY)) {
-            Ok(outcome) => assert!(outcome.troubles.iter().all(|trouble| !trouble.to_string().is_empty())),
+            Ok(outcome) => assert!(outcome.file_errors.iter().all(|trouble| !trouble.to_string().is_empty())),
             Err(error) => {
                 let said = format!("{error} {error:?} {}", error.details());
                 assert!(!error.to_string().is_empty() && !said.contains(PASSWORD), "{said}");
@@ -527,7 +529,7 @@ fn rounds(seed: u64) {
     server.take_asked();
     for phone in [&a, &b] {
         let outcome = phone.sync(&connect(kind, &server)).unwrap();
-        assert!(outcome.troubles.iter().all(|trouble| !trouble.to_string().is_empty()));
+        assert!(outcome.file_errors.iter().all(|trouble| !trouble.to_string().is_empty()));
     }
     let again: BTreeMap<String, Vec<u8>> =
         server.take_asked().into_iter().filter(|asked| asked.method == "PUT").map(|put| (put.path, put.body)).collect();

@@ -1,4 +1,4 @@
-//! Whoever can write where the phones meet can be absent, and no more.
+//! Whoever can write the sync location can be absent, and no more.
 
 use std::io::Write;
 
@@ -42,7 +42,7 @@ fn knows(device: &Device, other: &Device) -> bool {
 }
 
 fn strange_files(outcome: &Outcome) -> usize {
-    let counts = outcome.troubles.iter().map(|trouble| match trouble {
+    let counts = outcome.file_errors.iter().map(|trouble| match trouble {
         RemoteError::StrangeFiles { files } => *files,
         other => panic!("{other:?}"),
     });
@@ -51,108 +51,108 @@ fn strange_files(outcome: &Outcome) -> usize {
 
 #[test]
 fn a_strangers_key_locks_nobody_out() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (mut a, b) = (Device::new(1), Device::new(2));
     a.weigh(3);
-    shelf.lay(format!("devices/{STRANGER}/key.age"), strange_key(10));
-    a.sync_so(&shelf, &Options { afresh: true, ..sealed(PASSPHRASE) }).unwrap();
+    remote.lay(format!("devices/{STRANGER}/key.age"), strange_key(10));
+    a.sync_so(&remote, &Options { afresh: true, ..sealed(PASSPHRASE) }).unwrap();
     // B comes new, and finds the stranger's key first.
-    let outcome = b.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
+    let outcome = b.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
     assert!(knows(&b, &a));
     assert_eq!(strange_files(&outcome), 1);
-    assert!(outcome.troubles[0].to_string().contains("1 file "), "{}", outcome.troubles[0]);
+    assert!(outcome.file_errors[0].to_string().contains("1 file "), "{}", outcome.file_errors[0]);
 }
 
 #[test]
 fn a_crowd_of_keys_is_neither_fetched_nor_stretched() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (a, b) = (Device::new(1), Device::new(2));
-    all_agree(&[&a, &b], &shelf, &sealed(PASSPHRASE));
+    all_agree(&[&a, &b], &remote, &sealed(PASSPHRASE));
     let key = strange_key(2);
     for number in 0..5_000 {
-        shelf.lay(format!("devices/00000000-0000-7000-8000-{number:012x}/key.age"), key.clone());
+        remote.lay(format!("devices/00000000-0000-7000-8000-{number:012x}/key.age"), key.clone());
     }
-    shelf.gets.set(0);
-    a.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
-    assert!(shelf.gets.get() < 20, "{} reads", shelf.gets.get());
+    remote.gets.set(0);
+    a.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
+    assert!(remote.gets.get() < 20, "{} reads", remote.gets.get());
 }
 
 #[test]
 fn a_mistyped_passphrase_founds_no_second_secret_unless_that_is_wished() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (mut a, b) = (Device::new(1), Device::new(2));
     a.weigh(3);
-    a.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
-    let before = shelf.files.borrow().clone();
-    let refused = b.sync_so(&shelf, &sealed("slip or sieve")).unwrap_err();
+    a.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
+    let before = remote.files.borrow().clone();
+    let refused = b.sync_so(&remote, &sealed("slip or sieve")).unwrap_err();
     assert!(matches!(refused, RemoteError::WrongPassphrase { keys: 1 }), "{refused:?}");
-    assert!(*shelf.files.borrow() == before, "nothing was put there");
-    b.sync_so(&shelf, &Options { afresh: true, ..sealed("slip or sieve") }).unwrap();
+    assert!(*remote.files.borrow() == before, "nothing was put there");
+    b.sync_so(&remote, &Options { afresh: true, ..sealed("slip or sieve") }).unwrap();
     assert!(!knows(&b, &a));
     // From then on it is its own.
-    b.sync_so(&shelf, &sealed("slip or sieve")).unwrap();
+    b.sync_so(&remote, &sealed("slip or sieve")).unwrap();
     // A's own key is remembered: what B did does not keep it from anything.
-    assert!(strange_files(&a.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap()) > 0);
+    assert!(strange_files(&a.sync_so(&remote, &sealed(PASSPHRASE)).unwrap()) > 0);
 }
 
 #[test]
 fn with_a_passphrase_unsealed_files_count_for_nothing() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (mut a, b) = (Device::new(1), Device::new(2));
     a.weigh(3);
     a.photograph(1);
-    a.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
-    let forger = shelf.forge(9);
-    let outcome = b.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
+    a.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
+    let forger = remote.forge(9);
+    let outcome = b.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
     assert!(knows(&b, &a) && !knows(&b, &forger));
     assert_eq!(strange_files(&outcome), 1);
 }
 
 #[test]
 fn sealed_files_that_lie_elsewhere_or_under_another_name_are_refused() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (mut a, mut b) = (Device::new(1), Device::new(2));
     a.weigh(3);
     b.weigh(3);
-    all_agree(&[&a, &b], &shelf, &sealed(PASSPHRASE));
-    let of = |device: &Device| shelf.paths(&format!("/journal/{}/", device.store.device().0)).remove(0);
+    all_agree(&[&a, &b], &remote, &sealed(PASSPHRASE));
+    let of = |device: &Device| remote.paths(&format!("/journal/{}/", device.store.device().0)).remove(0);
     let (of_a, of_b) = (of(&a), of(&b));
-    let file = shelf.files.borrow()[&of_a].clone();
+    let file = remote.files.borrow()[&of_a].clone();
     // A's file under B's name, in a stranger's folder, and claiming more than it holds.
-    shelf.lay(of_b, file.clone());
-    shelf.lay(of_a.replacen(&a.store.device().0.to_string(), STRANGER, 1), file.clone());
-    shelf.lay(of_a.replace("000000000001-", "000000000002-"), file);
+    remote.lay(of_b, file.clone());
+    remote.lay(of_a.replacen(&a.store.device().0.to_string(), STRANGER, 1), file.clone());
+    remote.lay(of_a.replace("000000000001-", "000000000002-"), file);
     let c = Device::new(3);
-    let outcome = c.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
+    let outcome = c.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
     assert!(knows(&c, &a) && !knows(&c, &b));
-    let [RemoteError::DamagedSegment(_), RemoteError::StrangeFiles { files: 2 }] = &outcome.troubles[..] else {
-        panic!("{:?}", outcome.troubles)
+    let [RemoteError::DamagedSegment(_), RemoteError::StrangeFiles { files: 2 }] = &outcome.file_errors[..] else {
+        panic!("{:?}", outcome.file_errors)
     };
 }
 
 #[test]
 fn absurd_names_and_counts_cost_a_bounded_number_of_reads() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (mut a, mut b) = (Device::new(1), Device::new(2));
     a.weigh(3);
-    all_agree(&[&a, &b], &shelf, &sealed(PASSPHRASE));
+    all_agree(&[&a, &b], &remote, &sealed(PASSPHRASE));
     b.weigh(3);
     let of = [a.store.device().0.to_string(), b.store.device().0.to_string(), STRANGER.to_owned()];
     for number in 0..3_000 {
         for (writer, device) in of.iter().zip(of.iter().cycle().skip(1)) {
             for ending in ["", ".age", ".0123456789abcdef0123456789abcdef.age"] {
                 let name = format!("{:012}-{:012}.jsonl.zst{ending}", 1 + number, 3_000 + number);
-                shelf.lay(format!("devices/{writer}/journal/{device}/{name}"), vec![0; 9]);
+                remote.lay(format!("devices/{writer}/journal/{device}/{name}"), vec![0; 9]);
             }
         }
         let lone = format!("devices/{STRANGER}/journal/00000000-0000-7000-8000-{number:012x}");
-        shelf.lay(format!("{lone}/000000000001-999999999999.jsonl.zst.age"), vec![0; 9]);
+        remote.lay(format!("{lone}/000000000001-999999999999.jsonl.zst.age"), vec![0; 9]);
     }
-    shelf.gets.set(0);
-    b.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
-    let reads = shelf.gets.get();
+    remote.gets.set(0);
+    b.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
+    let reads = remote.gets.get();
     assert!(reads < 200, "{reads} reads");
-    a.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
+    a.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
     let shown = |device: &Device| device.holds().coats.len();
     assert_eq!((shown(&a), shown(&b)), (6, 6));
 }
@@ -160,105 +160,105 @@ fn absurd_names_and_counts_cost_a_bounded_number_of_reads() {
 #[test]
 fn whoever_claims_to_have_everything_stops_nobody_from_publishing() {
     for options in [Options::default(), sealed(PASSPHRASE)] {
-        let shelf = Memory::default();
+        let remote = Memory::default();
         let (mut a, b) = (Device::new(1), Device::new(2));
         a.weigh(3);
-        all_agree(&[&a, &b], &shelf, &options);
+        all_agree(&[&a, &b], &remote, &options);
         let (me, mine) = (a.store.device().0, format!("/journal/{}/", a.store.device().0));
         let ending = if options.passphrase.is_some() { ".age" } else { "" };
         // All of A's is gone, and a stranger says that it has it, also in A's own folder.
-        shelf.files.borrow_mut().retain(|path, _| !path.contains(&mine));
+        remote.files.borrow_mut().retain(|path, _| !path.contains(&mine));
         for writer in [STRANGER.to_owned(), me.to_string()] {
             for name in ["000000000001-999999999999", "000000000001-000000005000"] {
-                shelf.lay(format!("devices/{writer}{mine}{name}.jsonl.zst{ending}"), vec![7; 4_000]);
+                remote.lay(format!("devices/{writer}{mine}{name}.jsonl.zst{ending}"), vec![7; 4_000]);
             }
         }
         // A is lost: B has its events and brings them; and A, where it is not lost, does so itself.
-        b.sync_so(&shelf, &options).unwrap();
+        b.sync_so(&remote, &options).unwrap();
         let c = Device::new(3);
-        c.sync_so(&shelf, &options).unwrap();
+        c.sync_so(&remote, &options).unwrap();
         assert!(c.holds().coats.len() == 3, "B put nothing of A's");
-        shelf.files.borrow_mut().retain(|path, _| !path.contains(&format!("devices/{}", b.store.device().0)));
+        remote.files.borrow_mut().retain(|path, _| !path.contains(&format!("devices/{}", b.store.device().0)));
         a.weigh(1);
-        a.sync_so(&shelf, &options).unwrap();
+        a.sync_so(&remote, &options).unwrap();
         let d = Device::new(4);
-        d.sync_so(&shelf, &options).unwrap();
+        d.sync_so(&remote, &options).unwrap();
         assert_eq!(d.holds().coats.len(), 4);
     }
 }
 
 #[test]
 fn a_photograph_counts_as_there_only_once_it_was_read() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (mut a, b) = (Device::new(1), Device::new(2));
     a.photograph(1);
     let photo = a.holds().photos[0].sha256.clone();
     let size = std::fs::metadata(a.store.photos().file(&photo)).unwrap().len();
-    shelf.lay(format!("devices/{STRANGER}/photos/{photo}.picture"), vec![7; usize::try_from(size).unwrap()]);
-    assert_eq!(a.sync(&shelf).unwrap().photographs_out, 1);
-    b.sync(&shelf).unwrap();
+    remote.lay(format!("devices/{STRANGER}/photos/{photo}.picture"), vec![7; usize::try_from(size).unwrap()]);
+    assert_eq!(a.sync(&remote).unwrap().photographs_out, 1);
+    b.sync(&remote).unwrap();
     assert_eq!(b.holds().pictures, a.holds().pictures);
 }
 
 #[test]
 fn older_data_and_removed_files_are_noticed_and_put_back() {
     for options in [Options::default(), sealed(PASSPHRASE)] {
-        let shelf = Memory::default();
+        let remote = Memory::default();
         let (mut a, mut b) = (Device::new(1), Device::new(2));
         a.weigh(3);
         b.weigh(3);
-        all_agree(&[&a, &b], &shelf, &options);
-        let older = shelf.files.borrow().clone();
+        all_agree(&[&a, &b], &remote, &options);
+        let older = remote.files.borrow().clone();
         a.weigh(2);
         b.photograph(1);
-        all_agree(&[&a, &b], &shelf, &options);
-        *shelf.files.borrow_mut() = older;
-        let outcome = b.sync_so(&shelf, &options).unwrap();
-        assert!(matches!(outcome.troubles[..], [RemoteError::OlderThanLastTime]), "{:?}", outcome.troubles);
+        all_agree(&[&a, &b], &remote, &options);
+        *remote.files.borrow_mut() = older;
+        let outcome = b.sync_so(&remote, &options).unwrap();
+        assert!(matches!(outcome.file_errors[..], [RemoteError::OlderThanLastTime]), "{:?}", outcome.file_errors);
         // Said once, and mended: also what A had put there.
         let c = Device::new(3);
-        all_agree(&[&b, &c], &shelf, &options);
+        all_agree(&[&b, &c], &remote, &options);
         assert_eq!(c.holds().coats.len(), 8);
         // Removed as a whole.
-        shelf.files.borrow_mut().clear();
-        let outcome = b.sync_so(&shelf, &options).unwrap();
-        assert!(matches!(outcome.troubles[..], [RemoteError::OlderThanLastTime]), "{:?}", outcome.troubles);
+        remote.files.borrow_mut().clear();
+        let outcome = b.sync_so(&remote, &options).unwrap();
+        assert!(matches!(outcome.file_errors[..], [RemoteError::OlderThanLastTime]), "{:?}", outcome.file_errors);
     }
 }
 
 #[test]
 fn sealing_later_seals_what_lies_there_and_removes_what_is_open() {
     for removes in [true, false] {
-        let shelf = Memory { keeps_all: !removes, ..Memory::default() };
+        let remote = Memory { saves_all: !removes, ..Memory::default() };
         let (mut a, mut b) = (Device::new(1), Device::new(2));
         a.weigh(3);
         a.photograph(1);
         b.weigh(3);
-        all_agree(&[&a, &b], &shelf, &Options::default());
-        let a_says = a.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
-        let b_says = b.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
-        let open = shelf.paths("").iter().filter(|path| !path.ends_with(".age")).count();
+        all_agree(&[&a, &b], &remote, &Options::default());
+        let a_says = a.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
+        let b_says = b.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
+        let open = remote.paths("").iter().filter(|path| !path.ends_with(".age")).count();
         assert_eq!(open, if removes { 0 } else { 3 });
         let left = |outcome: &Outcome| {
-            outcome.troubles.iter().any(|trouble| matches!(trouble, RemoteError::LeftUnsealed { .. }))
+            outcome.file_errors.iter().any(|trouble| matches!(trouble, RemoteError::LeftUnsealed { .. }))
         };
         assert_eq!((left(&a_says), left(&b_says)), (!removes, !removes));
         let c = Device::new(3);
-        c.sync_so(&shelf, &sealed(PASSPHRASE)).unwrap();
+        c.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
         assert_eq!((c.holds().coats.len(), c.holds().pictures), (6, a.holds().pictures));
     }
 }
 
 #[test]
 fn a_sealed_file_stops_no_phone_that_met_the_others_unsealed() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let (mut a, b) = (Device::new(1), Device::new(2));
-    all_agree(&[&a, &b], &shelf, &Options::default());
-    shelf.lay(format!("devices/{STRANGER}/key.age"), strange_key(2));
-    shelf.lay(format!("devices/{STRANGER}/photos/{}.picture.age", "0".repeat(64)), vec![0; 300]);
+    all_agree(&[&a, &b], &remote, &Options::default());
+    remote.lay(format!("devices/{STRANGER}/key.age"), strange_key(2));
+    remote.lay(format!("devices/{STRANGER}/photos/{}.picture.age", "0".repeat(64)), vec![0; 300]);
     a.weigh(1);
-    let outcome = a.sync(&shelf).unwrap();
-    assert!(matches!(outcome.troubles[..], [RemoteError::SealedFiles { files: 1 }]), "{:?}", outcome.troubles);
-    b.sync(&shelf).unwrap();
+    let outcome = a.sync(&remote).unwrap();
+    assert!(matches!(outcome.file_errors[..], [RemoteError::SealedFiles { files: 1 }]), "{:?}", outcome.file_errors);
+    b.sync(&remote).unwrap();
     assert_eq!(b.holds().coats.len(), 1);
 }

@@ -7,9 +7,9 @@ use std::sync::atomic::AtomicBool;
 use image::{ImageFormat, Rgb, RgbImage};
 use laydown_store::entity::{Coat, Photo};
 use laydown_store::journal::{DeviceId, Event, SeededIds};
-use laydown_store::photos::develop;
+use laydown_store::photos::prepare_photo;
 use laydown_store::{Entity, Store, StoreError, devices, events_after};
-use laydown_sync::{Options, Outcome, RemoteError, Shelf, sync};
+use laydown_sync::{Options, Outcome, RemoteError, RemoteStore, sync};
 use laydown_tests::{Bench, NOW, coat, furnish, open};
 use tempfile::TempDir;
 
@@ -32,14 +32,14 @@ impl Device {
 
     /// Weighs so many coats.
     pub fn weigh(&mut self, coats: i64) {
-        let kept = self.store.transact(NOW, |tx| {
+        let saved = self.store.transact(NOW, |tx| {
             for _ in 0..coats {
                 self.made += 1;
                 tx.put(&coat(&self.bench, &mut self.ids, self.made))?;
             }
             Ok::<_, StoreError>(())
         });
-        kept.unwrap();
+        saved.unwrap();
     }
 
     /// Takes a photograph of about 20 kB that nobody else has.
@@ -52,8 +52,8 @@ impl Device {
         });
         let mut bytes = Cursor::new(Vec::new());
         picture.write_to(&mut bytes, ImageFormat::Png).unwrap();
-        let photo = develop(&bytes.into_inner()).unwrap();
-        let kept = self.store.transact(NOW, |tx| {
+        let photo = prepare_photo(&bytes.into_inner()).unwrap();
+        let saved = self.store.transact(NOW, |tx| {
             self.store.photos().put(&photo)?;
             let record = Photo {
                 id: tx.new_id(),
@@ -66,16 +66,16 @@ impl Device {
             };
             tx.put(&record)
         });
-        kept.unwrap();
-        self.store.settle_photos().unwrap();
+        saved.unwrap();
+        self.store.commit_staged_photos().unwrap();
     }
 
-    pub fn sync(&self, shelf: &dyn Shelf) -> Result<Outcome, RemoteError> {
-        self.sync_so(shelf, &Options::default())
+    pub fn sync(&self, remote: &dyn RemoteStore) -> Result<Outcome, RemoteError> {
+        self.sync_so(remote, &Options::default())
     }
 
-    pub fn sync_so(&self, shelf: &dyn Shelf, options: &Options) -> Result<Outcome, RemoteError> {
-        sync(&self.store, shelf, options, &AtomicBool::new(false), &mut |_| ())
+    pub fn sync_so(&self, remote: &dyn RemoteStore, options: &Options) -> Result<Outcome, RemoteError> {
+        sync(&self.store, remote, options, &AtomicBool::new(false), &mut |_| ())
     }
 
     /// The journal of each device, as far as it is here.
@@ -105,10 +105,10 @@ pub struct Held {
 }
 
 /// Syncs each in turn until all have seen all, then holds them against each other.
-pub fn all_agree(devices: &[&Device], shelf: &dyn Shelf, options: &Options) {
+pub fn all_agree(devices: &[&Device], remote: &dyn RemoteStore, options: &Options) {
     for device in devices.iter().chain(devices) {
-        let outcome = device.sync_so(shelf, options).unwrap();
-        assert!(outcome.troubles.is_empty(), "{:?}", outcome.troubles);
+        let outcome = device.sync_so(remote, options).unwrap();
+        assert!(outcome.file_errors.is_empty(), "{:?}", outcome.file_errors);
     }
     let first = devices[0].holds();
     for device in &devices[1..] {
@@ -116,7 +116,7 @@ pub fn all_agree(devices: &[&Device], shelf: &dyn Shelf, options: &Options) {
         assert_eq!(device.store.read(|conn| Ok::<_, StoreError>(Coat::all(conn)?.len())).unwrap(), first.coats.len());
     }
     for device in devices {
-        let idle = device.sync_so(shelf, options).unwrap();
+        let idle = device.sync_so(remote, options).unwrap();
         assert_eq!((idle.events_in, idle.events_out, idle.photographs_in, idle.photographs_out), (0, 0, 0, 0));
     }
 }

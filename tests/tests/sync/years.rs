@@ -1,4 +1,4 @@
-//! Years of meetings: how many files lie there in the end, and what a new phone asks for.
+//! Years of syncs: how many files lie there in the end, and what a new phone asks for.
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
@@ -40,8 +40,8 @@ impl Paper {
         }
     }
 
-    fn sync(&self, shelf: &Memory) -> Outcome {
-        sync(self, shelf, &Options::default(), &AtomicBool::new(false), &mut |_| ()).unwrap()
+    fn sync(&self, remote: &Memory) -> Outcome {
+        sync(self, remote, &Options::default(), &AtomicBool::new(false), &mut |_| ()).unwrap()
     }
 }
 
@@ -60,7 +60,7 @@ impl Journal for Paper {
         Ok(of.iter().filter(|event| (first..=last).contains(&event.seq)).cloned().collect())
     }
 
-    fn take_in(&self, events: &[Event]) -> Result<Ingested, StoreError> {
+    fn ingest_events(&self, events: &[Event]) -> Result<Ingested, StoreError> {
         let mut all = self.events.borrow_mut();
         let mut new = 0;
         for event in events {
@@ -97,49 +97,49 @@ impl Journal for Paper {
 
 #[test]
 fn four_years_of_daily_meetings_leave_few_files() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let phones = [Paper::new(1), Paper::new(2)];
     for day in 0..DAYS {
         for phone in &phones {
             phone.write(day);
-            phone.sync(&shelf);
+            phone.sync(&remote);
         }
     }
     // Each phone's full segments, and at most 17 that are not full.
     let full = (DAYS * A_DAY) as usize / MOST_EVENTS;
-    let files = shelf.paths("").len();
+    let files = remote.paths("").len();
     assert!(files <= 2 * (full + 17), "{files} files");
     eprintln!("{files} files after {DAYS} days");
 
-    shelf.gets.set(0);
+    remote.gets.set(0);
     let new = Paper::new(3);
-    let came = new.sync(&shelf);
-    assert_eq!((came.events_in as i64, came.troubles.len()), (DAYS * A_DAY * 2, 0));
-    assert!(shelf.gets.get() <= files, "{} reads", shelf.gets.get());
+    let came = new.sync(&remote);
+    assert_eq!((came.events_in as i64, came.file_errors.len()), (DAYS * A_DAY * 2, 0));
+    assert!(remote.gets.get() <= files, "{} reads", remote.gets.get());
 }
 
 #[test]
 fn a_phone_ended_between_putting_and_removing_loses_nothing() {
-    let shelf = Memory::default();
+    let remote = Memory::default();
     let phone = Paper::new(1);
     for day in 0..16 {
         phone.write(day);
-        phone.sync(&shelf);
+        phone.sync(&remote);
     }
-    let small = shelf.files.borrow().clone();
+    let small = remote.files.borrow().clone();
     phone.write(16);
-    phone.sync(&shelf);
-    assert!(shelf.paths("").len() < small.len());
+    phone.sync(&remote);
+    assert!(remote.paths("").len() < small.len());
     // As if it had ended before anything was removed, or before it remembered what it had put.
     for forgets in [false, true] {
-        shelf.files.borrow_mut().extend(small.clone());
+        remote.files.borrow_mut().extend(small.clone());
         if forgets {
             phone.remembered.take();
         }
         let new = Paper::new(2);
-        let came = new.sync(&shelf);
-        assert_eq!((came.events_in as i64, came.troubles.len()), (17 * A_DAY, 0));
-        assert_eq!(phone.sync(&shelf).troubles.len(), 0);
-        assert!(shelf.paths("").len() < small.len(), "what is superseded goes the next time");
+        let came = new.sync(&remote);
+        assert_eq!((came.events_in as i64, came.file_errors.len()), (17 * A_DAY, 0));
+        assert_eq!(phone.sync(&remote).file_errors.len(), 0);
+        assert!(remote.paths("").len() < small.len(), "what is superseded goes the next time");
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! The shell reaches the folder, since only the phone's system can; everything else is decided here. What is chosen belongs
 //! to this phone alone. A run goes so: [`Studio::backup_due`]; [`Studio::back_up`] into a file of the app's own; the shell
-//! puts it into the folder and reads it from there; [`Studio::backed_up_by_itself`] looks at what was read, and says which
+//! puts it into the folder and reads it from there; [`Studio::automatic_backup_done`] looks at what was read, and says which
 //! older ones may now go; [`Studio::backups_removed`]. Where a step fails: [`Studio::backup_failed`].
 
 use std::collections::BTreeMap;
@@ -12,22 +12,22 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
 use super::{BACKED_UP, Done};
-use crate::remembered::{relied_on, remember};
-use crate::words::sentence_case;
+use crate::date_text::sentence_case;
+use crate::local_settings::{relied_on, remember};
 use crate::{Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coded::coded;
-use laydown_store::backup::{Reach, covers, reach};
+use laydown_store::backup::{VersionVector, covers, version_vector};
 use laydown_store::{Store, Transaction, query};
 
 /// Under this name it is remembered what was chosen and done.
 const BY_ITSELF: &str = "backup_by_itself";
 /// So many of its own backups stay in the folder.
-const KEPT: usize = 5;
+const SAVED: usize = 5;
 /// After a failure it is not tried again before so long: making a backup takes the phone's strength.
 const TRY_AGAIN_MS: i64 = 6 * 3_600_000;
 
 coded! {
-    /// How often a backup is made by itself.
+    /// How often a backup is made automatically.
     "rhythm of backups" Rhythm {
         /// Seven days after the last.
         Week = "week" "every week",
@@ -49,21 +49,21 @@ impl Rhythm {
 }
 
 coded! {
-    /// Why a backup was not made by itself. The name is what to say of it, and what to do.
+    /// Why a backup was not made automatically. The name is what to say of it, and what to do.
     #[derive(uniffi::Enum)]
     "trouble with a backup" BackupTrouble {
         /// The folder is not there.
-        PlaceGone = "place_gone" "the folder is not there any more. Put the card back in, or choose the folder again.",
+        PlaceGone = "place_gone" "backup folder not found. Your data is safe on this phone. Reconnect the card, or choose another folder.",
         /// The phone's system no longer lets the app write there.
-        NotAllowed = "not_allowed" "laydown may not write into the folder any more. Choose the folder again.",
+        NotAllowed = "not_allowed" "laydown may no longer write into the folder. Choose the folder again.",
         /// No room in the folder.
         PlaceFull = "place_full" "there is no room in the folder. Make room there, or choose another folder.",
         /// No room on the phone itself.
         PhoneFull = "phone_full" "there is no room left on this phone. Free some space, then try again.",
         /// It could not be made for another reason than room.
         NotMade = "not_made" "it could not be made on this phone. Use “Make a backup” to see why.",
-        /// What lies in the folder is not what was written.
-        NotWhole = "not_whole" "what came to lie in the folder is not what was written. Try again, or choose another folder.",
+        /// What lies in the folder is not what laydown wrote.
+        NotWhole = "not_whole" "the file in the folder is not what laydown wrote. Try again, or choose another folder.",
         /// Any other failure of the folder.
         NoAnswer = "no_answer" "the folder did not answer. Try again; if that does not help, choose another folder.",
     }
@@ -94,7 +94,7 @@ struct ByItself {
     /// The backups it has made in this place and that are not removed yet, the oldest first.
     files: Vec<String>,
     /// How far each of them goes.
-    reaches: BTreeMap<String, Reach>,
+    reaches: BTreeMap<String, VersionVector>,
     /// The last of them.
     last: Option<Done>,
     /// What went wrong since, and when, unix ms.
@@ -106,7 +106,7 @@ impl ByItself {
         Ok(relied_on(conn, BY_ITSELF)?.unwrap_or_default())
     }
 
-    fn keep(&self, tx: &mut Transaction<'_>) -> Result<()> {
+    fn save(&self, tx: &mut Transaction<'_>) -> Result<()> {
         remember(tx, BY_ITSELF, self)
     }
 
@@ -115,13 +115,13 @@ impl ByItself {
         // Of those made before it was noted no more is known than how far the last of them goes.
         if let Some(last) = &self.last {
             for before in &self.files {
-                self.reaches.entry(before.clone()).or_insert_with(|| last.reach.clone());
+                self.reaches.entry(before.clone()).or_insert_with(|| last.version_vector.clone());
             }
         }
         self.files.retain(|before| before != file);
         self.files.push(file.to_owned());
         self.reaches.retain(|name, _| self.files.contains(name));
-        self.reaches.insert(file.to_owned(), done.reach.clone());
+        self.reaches.insert(file.to_owned(), done.version_vector.clone());
         self.last = Some(done);
         self.trouble = None;
     }
@@ -129,8 +129,10 @@ impl ByItself {
     /// The backups that may go: those beyond the newest few which have nothing that the newest lacks.
     fn removable(&self) -> Vec<String> {
         let Some(last) = &self.last else { return Vec::new() };
-        let too_many = self.files.len().saturating_sub(KEPT);
-        let is_covered = |file: &&String| self.reaches.get(*file).is_some_and(|reach| covers(&last.reach, reach));
+        let too_many = self.files.len().saturating_sub(SAVED);
+        let is_covered = |file: &&String| {
+            self.reaches.get(*file).is_some_and(|version_vector| covers(&last.version_vector, version_vector))
+        };
         self.files[..too_many].iter().filter(is_covered).cloned().collect()
     }
 
@@ -149,7 +151,7 @@ impl ByItself {
     /// Whether anything came since the last one: entries, or the files of photographs that were missing then.
     fn has_news(&self, store: &Store, conn: &Connection) -> Result<bool> {
         let Some(last) = &self.last else { return Ok(true) };
-        Ok(reach(conn)? != last.reach || last.missing > 0 && missing(store, conn)? != last.missing)
+        Ok(version_vector(conn)? != last.version_vector || last.missing > 0 && missing(store, conn)? != last.missing)
     }
 }
 
@@ -161,11 +163,11 @@ fn missing(store: &Store, conn: &Connection) -> Result<u64> {
 
 #[uniffi::export]
 impl Studio {
-    /// Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
+    /// Chooses how often a backup is made automatically: the id of a row of [`super::BackupView::every`].
     ///
     /// # Errors
     /// [`StudioError::Refused`] for another text.
-    pub fn back_up_every(&self, now: Now, every: &str) -> Result<()> {
+    pub fn set_backup_schedule(&self, now: Now, every: &str) -> Result<()> {
         let every = every.parse().map_err(|_| StudioError::refused("every", "Choose how often from the list."))?;
         self.by_itself(now, |known| Ok(ByItself { every: Some(every), trouble: None, ..known }))
     }
@@ -175,7 +177,7 @@ impl Studio {
     ///
     /// # Errors
     /// [`StudioError::Refused`] when no folder is named.
-    pub fn keep_backups_in(&self, now: Now, place: &str, called: &str) -> Result<()> {
+    pub fn set_backup_folder(&self, now: Now, place: &str, called: &str) -> Result<()> {
         if place.is_empty() {
             return Err(StudioError::refused("place", "No folder was chosen."));
         }
@@ -214,7 +216,7 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
     /// may be removed then.
-    pub fn backed_up_by_itself(&self, now: Now, place: &str, file: &str, copy: &Path) -> Result<Vec<String>> {
+    pub fn automatic_backup_done(&self, now: Now, place: &str, file: &str, copy: &Path) -> Result<Vec<String>> {
         let checked = match self.arrived(copy) {
             Ok(checked) => checked,
             Err(error) => {
@@ -231,7 +233,7 @@ impl Studio {
                 return Ok(Vec::new());
             }
             known.add(file, done);
-            known.keep(tx)?;
+            known.save(tx)?;
             Ok(known.removable())
         })?;
         Ok(stored.value)
@@ -248,7 +250,7 @@ impl Studio {
         })
     }
 
-    /// Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+    /// Remembers that a backup was not made automatically: it is said on the Backup page until one is, or another folder is
     /// chosen. It counts as not backed up.
     ///
     /// # Errors
@@ -260,7 +262,7 @@ impl Studio {
 
 impl Studio {
     fn by_itself(&self, now: Now, change: impl FnOnce(ByItself) -> Result<ByItself>) -> Result<()> {
-        self.command(now, |tx| change(ByItself::load(tx.conn())?)?.keep(tx))?;
+        self.command(now, |tx| change(ByItself::load(tx.conn())?)?.save(tx))?;
         Ok(())
     }
 }
@@ -287,13 +289,13 @@ pub(super) fn shown(conn: &Connection, now: Now) -> Result<Shown> {
         outline: Vec::new(),
     });
     let sentence = match (&known.place, known.every()) {
-        (_, Rhythm::Never) => "No backup is made by itself.".to_owned(),
+        (_, Rhythm::Never) => "Automatic backup is off.".to_owned(),
         (None, _) => {
-            "Choose a folder, and backups are made there by themselves: on a memory card, or where another app takes them to your computer."
+            "Choose a folder for automatic backups: on a memory card, or one that another app copies to your computer."
                 .to_owned()
         }
         (Some(_), rhythm) => format!(
-            "Made {} if there is something new. The newest {KEPT} stay; laydown removes only older ones of its own.{}",
+            "Made {} if something is new. laydown keeps its newest {SAVED} and removes only older ones of its own.{}",
             rhythm.name(),
             known.last.as_ref().map_or(String::new(), |last| format!(" Last one: {}.", now.moment(last.at)))
         ),

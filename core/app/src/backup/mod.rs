@@ -10,10 +10,10 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
 use self::tables::TABLES;
-use super::remembered::{relied_on, remember};
-use super::words::count;
+use super::date_text::count;
+use super::local_settings::{relied_on, remember};
 use super::{Note, Now, Result, Row, Studio, StudioError};
-use laydown_store::backup::{BackupError, Checked, Contents, Reach, check_backup, covers, reach};
+use laydown_store::backup::{BackupError, Checked, Contents, VersionVector, check_backup, covers, version_vector};
 use laydown_store::query;
 
 pub(super) use by_itself::place_of_backups;
@@ -39,7 +39,7 @@ pub struct BackupView {
     pub name: String,
     /// What to mind.
     pub notes: Vec<Note>,
-    /// How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+    /// How often one is made automatically, to choose from; the id is for [`Studio::set_backup_schedule`].
     pub every: Vec<Row>,
     /// What is done by itself, or what to do so that something is.
     pub by_itself: String,
@@ -72,14 +72,15 @@ struct Done {
     /// When, unix ms.
     at: i64,
     /// How far its journal goes.
-    reach: Reach,
+    #[serde(alias = "reach")]
+    version_vector: VersionVector,
     /// Photographs whose files were not here.
     missing: u64,
 }
 
 impl Done {
     fn new(now: Now, checked: Checked) -> Done {
-        Done { at: now.unix_ms, reach: checked.reach, missing: checked.contents.missing }
+        Done { at: now.unix_ms, version_vector: checked.version_vector, missing: checked.contents.missing }
     }
 }
 
@@ -95,7 +96,7 @@ impl Studio {
             let by_itself = by_itself::shown(conn, now)?;
             let reminder = reminder(conn, now)?.map(Note::attention);
             Ok(BackupView {
-                intro: "Everything in one file: all weights, firings and photographs. Keep it somewhere else than on this phone, and laydown takes it in again on any phone. Whoever has the file can read it.".to_owned(),
+                intro: "Everything in one file: weights, firings and photos. Keep a copy off this phone; laydown can restore it on any phone. Anyone who has the file can read it.".to_owned(),
                 last: match last {
                     Some(last) => format!("Last backup: {}.", now.moment(last.at)),
                     None => "No backup has been made on this phone.".to_owned(),
@@ -109,7 +110,7 @@ impl Studio {
                 journal: Export {
                     what: JOURNAL.to_owned(),
                     title: "The journal as JSON lines".to_owned(),
-                    detail: "Every entry as it was made, for a program to read. Without photographs. laydown takes it in again."
+                    detail: "Every entry as it was made, for a program to read. Without photos. laydown can restore it."
                         .to_owned(),
                     name: format!("laydown-journal-{}.jsonl", now.stamp(DAY)),
                     media_type: "application/x-ndjson".to_owned(),
@@ -124,14 +125,14 @@ impl Studio {
     /// [`StudioError::Full`] or [`StudioError::Unreadable`] when it cannot be written; then it is not there.
     pub fn back_up(&self, into: &Path) -> Result<String> {
         let tables: Vec<_> = TABLES.iter().map(tables::TableKind::writer).collect();
-        let before = self.store.read(reach)?;
+        let before = self.store.read(version_vector)?;
         self.store.back_up(into, &tables)?;
         let checked = check_backup(into)?;
-        if !covers(&checked.reach, &before) {
+        if !covers(&checked.version_vector, &before) {
             return Err(BackupError::Behind.into());
         }
         let sentence = in_words(checked.contents);
-        *self.last_backup_made.lock() = Some(checked.reach);
+        *self.last_backup_made.lock() = Some(checked.version_vector);
         Ok(sentence)
     }
 
@@ -142,7 +143,7 @@ impl Studio {
     /// [`StudioError::Refused`] when it did not arrive whole.
     pub fn backed_up(&self, now: Now, copy: &Path) -> Result<String> {
         let checked = self.arrived(copy)?;
-        let sentence = format!("Backup made and read again: {}.", in_words(checked.contents));
+        let sentence = format!("Backup saved and verified: {}.", in_words(checked.contents));
         self.command(now, |tx| remember(tx, BACKED_UP, &Done::new(now, checked)))?;
         Ok(sentence)
     }
@@ -153,14 +154,15 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
     /// was.
-    pub fn take_in(&self, now: Now, from: &Path) -> Result<String> {
-        let taken = self.store.take_in(now.unix_ms, from)?;
-        let mut sentences: Vec<String> = photos_left_out(&taken.photos_refused).into_iter().collect();
-        sentences.extend(taken.refused.sentences());
-        if taken.new != Contents::default() {
-            sentences.insert(0, format!("Taken in: {}, of {} in the file.", in_words(taken.new), in_words(taken.held)));
+    pub fn restore(&self, now: Now, from: &Path) -> Result<String> {
+        let report = self.store.restore(now.unix_ms, from)?;
+        let mut sentences: Vec<String> = photos_left_out(&report.photos_refused).into_iter().collect();
+        sentences.extend(report.refused.sentences());
+        if report.new != Contents::default() {
+            sentences
+                .insert(0, format!("Restored: {}, of {} in the file.", in_words(report.new), in_words(report.held)));
         } else if sentences.is_empty() {
-            sentences.push(format!("All of it was here already: {}.", in_words(taken.held)));
+            sentences.push(format!("All of it was here already: {}.", in_words(report.held)));
         } else {
             sentences.insert(0, "Nothing was new.".to_owned());
         }
@@ -176,10 +178,7 @@ impl Studio {
     pub fn export(&self, what: &str, into: &Path) -> Result<String> {
         if what == JOURNAL {
             let entries = self.store.write_journal(into)?;
-            return Ok(format!(
-                "Written: {}. laydown takes them in again as it does a backup.",
-                entries_in_words(entries)
-            ));
+            return Ok(format!("Written: {}. laydown can restore them like a backup.", entries_in_words(entries)));
         }
         if what == ALL_TABLES {
             let all: Vec<_> = TABLES.iter().map(tables::TableKind::writer).collect();
@@ -199,8 +198,8 @@ impl Studio {
     fn arrived(&self, copy: &Path) -> Result<Checked, StudioError> {
         let checked = check_backup(copy)?;
         let made = self.last_backup_made.lock().clone();
-        let needed = made.map_or_else(|| self.store.read(reach), Ok)?;
-        if covers(&checked.reach, &needed) { Ok(checked) } else { Err(BackupError::Behind.into()) }
+        let needed = made.map_or_else(|| self.store.read(version_vector), Ok)?;
+        if covers(&checked.version_vector, &needed) { Ok(checked) } else { Err(BackupError::Behind.into()) }
     }
 }
 
@@ -243,10 +242,12 @@ pub(super) fn in_a_line(conn: &Connection, now: Now) -> Result<String> {
 fn reminder(conn: &Connection, now: Now) -> Result<Option<String>> {
     let Some(first) = query::first_coat_at(conn)? else { return Ok(None) };
     Ok(match last_backup(conn)? {
-        Some(last) if now.days_since(last.at) > REMIND_AFTER_DAYS && reach(conn)? != last.reach => Some(format!(
-            "The last backup is {} days old. A lost phone loses what came since.",
-            now.days_since(last.at)
-        )),
+        Some(last) if now.days_since(last.at) > REMIND_AFTER_DAYS && version_vector(conn)? != last.version_vector => {
+            Some(format!(
+                "The last backup is {} days old. A lost phone loses everything since.",
+                now.days_since(last.at)
+            ))
+        }
         None if now.days_since(first) > REMIND_AFTER_DAYS => {
             Some("There has never been a backup. A lost phone loses everything: Studio, Backup.".to_owned())
         }
@@ -259,14 +260,15 @@ fn last_backup(conn: &Connection) -> Result<Option<Done>> {
 }
 
 fn in_words(contents: Contents) -> String {
-    let mut words = entries_in_words(contents.events);
+    let mut strings = entries_in_words(contents.events);
     if contents.photos > 0 {
-        words += &format!(" and {}", count(contents.photos as i64, "photograph", "photographs"));
+        strings += &format!(" and {}", count(contents.photos as i64, "photograph", "photographs"));
     }
     if contents.missing > 0 {
-        words += &format!(" ({} more could not be found)", count(contents.missing as i64, "photograph", "photographs"));
+        strings +=
+            &format!(" ({} more could not be found)", count(contents.missing as i64, "photograph", "photographs"));
     }
-    words
+    strings
 }
 
 /// What to say of photographs that cannot be read. Their names are long and all alike: how they begin tells them apart.

@@ -11,8 +11,8 @@ use chrono::{DateTime, Utc};
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use crate::facts::code;
-use crate::shapes::shape;
+use crate::evidence::code;
+use crate::form_geometry::shape;
 use laydown_domain::form::{ShapeClass, ZoneKind};
 use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, SquareCentimetres};
 use laydown_domain::visible::after_hidden;
@@ -233,7 +233,7 @@ fn forms(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
     let headers = ["form", "shape", "body", "capacity_ml", "inside_area_cm2", "outside_area_cm2", "in_use"];
     let mut table = Table::begin(to, &headers)?;
     for form in Form::all(conn)? {
-        // One that this version cannot reckon has no areas here: its measures are in the journal, and no backup fails by it.
+        // One that this version cannot calculate has no areas here: its measures are in the journal, and no backup fails by it.
         let shape = shape(conn, &form).ok();
         let area = |zone: ZoneKind| {
             let area = shape.as_ref().and_then(|shape| shape.zone(zone)).map(|zone| zone.area);

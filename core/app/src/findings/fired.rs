@@ -6,10 +6,10 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use crate::Result;
-use crate::facts::code;
+use crate::evidence::code;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
-use laydown_domain::learn::look::Look;
+use laydown_domain::learning::observation::FiredObservation;
 use laydown_domain::units::Laydown;
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::{self, CoatAndFinding};
@@ -38,7 +38,7 @@ pub(super) struct OfGlaze {
     /// Its coats, newest first.
     pub(super) coats: Vec<Weighed>,
     /// Those of them that were fired and looked at, newest first, at most [`MOST_LOOKS`].
-    pub(super) looks: Vec<Look>,
+    pub(super) observations: Vec<FiredObservation>,
 }
 
 /// The newest coats of the studio, by glaze.
@@ -83,10 +83,10 @@ impl Fired {
             firings.extend(entity::Firing::load(conn, id)?.filter(|firing| !firing.gone).map(|firing| (id, firing)));
         }
         for (_, rows) in pieces {
-            for (glaze, look) in looks(&rows, &firings, &bodies)? {
-                let looks = &mut glazes.entry(glaze).or_default().looks;
-                if looks.len() < MOST_LOOKS {
-                    looks.push(look);
+            for (glaze, observation) in observations(&rows, &firings, &bodies)? {
+                let observations = &mut glazes.entry(glaze).or_default().observations;
+                if observations.len() < MOST_LOOKS {
+                    observations.push(observation);
                 }
             }
         }
@@ -96,11 +96,11 @@ impl Fired {
 
 /// What one piece says of its glazes. Its first firing counts, since a later one has changed more than the amount, and only
 /// coats that were on it by then. Coats of one glaze in one zone count as one; a zone with two glazes says nothing of either.
-fn looks(
+fn observations(
     rows: &[CoatAndFinding],
     firings: &BTreeMap<Uuid, entity::Firing>,
     bodies: &BTreeMap<Uuid, Option<Uuid>>,
-) -> Result<Vec<(Uuid, Look)>> {
+) -> Result<Vec<(Uuid, FiredObservation)>> {
     let fired = rows.iter().filter_map(|row| firings.get(&row.firing?));
     let Some(first) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Ok(Vec::new()) };
     let by_then = first.fired_at.unwrap_or(i64::MAX);
@@ -111,13 +111,13 @@ fn looks(
         zones.entry(coat.zone.as_str()).or_default().push(coat);
     }
     let has_whole = zones.contains_key(ZoneKind::Whole.code());
-    let mut looks = Vec::new();
+    let mut observations = Vec::new();
     for (zone, coats) in &zones {
         let zone: ZoneKind = code(zone)?;
         let Some(coat) = coats.first() else { continue };
         let is_mixed = coats.iter().any(|other| other.glaze != coat.glaze) || (has_whole && zones.len() > 1);
         let Some(thickness) = thickness(zone, coat)?.filter(|_| !is_mixed) else { continue };
-        let look = Look {
+        let observation = FiredObservation {
             laydown: Laydown::from_milligrams_per_dm2(coats.iter().map(|coat| coat.laydown_mg_dm2).sum()),
             thickness,
             zone,
@@ -125,9 +125,9 @@ fn looks(
             body: bodies.get(&coat.form).copied().flatten(),
             faults: faults(zone, coat)?,
         };
-        looks.push((coat.glaze, look));
+        observations.push((coat.glaze, observation));
     }
-    Ok(looks)
+    Ok(observations)
 }
 
 /// How thick a zone looks; `None` where it was not said, or where one coat over all came out otherwise inside than outside: then

@@ -2,22 +2,22 @@
 
 mod chart;
 mod fired;
-mod telling;
+mod text;
 
 use rusqlite::Connection;
 
-use super::facts::{parse_id, style};
-use super::rows::{found, in_use};
-use super::words::count;
-use super::{Kept, Line, Note, Now, Result, Row, Studio, StudioError};
+use super::archive::{found, in_use};
+use super::date_text::count;
+use super::evidence::{parse_id, style};
+use super::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError};
 use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze};
 use laydown_domain::coat::MOST_LAYDOWN;
 use laydown_domain::form::ZoneKind;
-use laydown_domain::learn::look::{Look, groups};
-use laydown_domain::learn::window::{Lesson, Window, lesson};
+use laydown_domain::learning::observation::{FiredObservation, groups};
+use laydown_domain::learning::window::{Window, WindowEstimate, estimate};
 use laydown_domain::units::{Laydown, Style};
 use laydown_store::entity;
-use telling::{Rest, drift_chart, fault_lines, last_set, rests, scope, sentence, sureness, window_chart};
+use text::{Rest, drift_chart, fault_lines, last_set, rests, scope, sentence, sureness, window_chart};
 
 pub use chart::{AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Stroke};
 
@@ -64,10 +64,10 @@ pub struct GlazeFindingsView {
     pub take: String,
     /// What it does.
     pub take_help: String,
-    /// What to hand to [`Studio::take_best`].
+    /// What to hand to [`Studio::adopt_best`].
     pub best: String,
     /// Whether coats keep to their aims; `None` while there are too few.
-    pub drift: Option<ChartView>,
+    pub control_chart: Option<ChartView>,
     /// The last set; none while there is none.
     pub sets: Vec<Line>,
     /// What else should be known.
@@ -87,11 +87,11 @@ impl Studio {
             let mut rows = Vec::new();
             for glaze in in_use::<entity::Glaze>(conn, None)? {
                 let known = fired.glazes.remove(&glaze.id).unwrap_or_default();
-                rows.push((known.looks.len(), row(conn, &glaze, known, &style)?));
+                rows.push((known.observations.len(), row(conn, &glaze, known, &style)?));
             }
             // Those of which most is known first.
             rows.sort_by(|a, b| b.0.cmp(&a.0).then_with(|| a.1.title.cmp(&b.1.title)));
-            let is_empty = rows.iter().all(|(looks, _)| *looks == 0);
+            let is_empty = rows.iter().all(|(observations, _)| *observations == 0);
             let mut notes = Vec::new();
             if !is_empty {
                 notes.push(Note::plain(AMOUNT_ONLY));
@@ -115,8 +115,8 @@ impl Studio {
             let style = style(conn)?;
             let glaze: entity::Glaze = found(conn, glaze_id)?;
             let mut fired = Fired::read(conn)?;
-            let OfGlaze { coats, looks } = fired.glazes.remove(&glaze_id).unwrap_or_default();
-            let groups = groups(looks).into_iter().map(Group::of).collect::<Vec<_>>();
+            let OfGlaze { coats, observations } = fired.glazes.remove(&glaze_id).unwrap_or_default();
+            let groups = groups(observations).into_iter().map(Group::of).collect::<Vec<_>>();
             let rests = rests(conn, &glaze, &coats, &groups)?;
             let windows = groups.iter().map(|group| group.view(conn, &glaze, &rests, &style));
             let windows = windows.collect::<Result<Vec<_>>>()?;
@@ -135,7 +135,7 @@ impl Studio {
                 take: offer.as_ref().map(|offer| offer.label.clone()).unwrap_or_default(),
                 take_help: offer.as_ref().map(|offer| offer.help.clone()).unwrap_or_default(),
                 best: offer.map(|offer| offer.best.milligrams_per_dm2().to_string()).unwrap_or_default(),
-                drift: drift_chart(&coats, now, &style),
+                control_chart: drift_chart(&coats, now, &style),
                 sets: last_set(conn, &coats, now, &style)?.into_iter().collect(),
                 notes,
             })
@@ -146,7 +146,7 @@ impl Studio {
     ///
     /// # Errors
     /// [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
-    pub fn take_best(&self, now: Now, id: &str, best: &str) -> Result<Kept> {
+    pub fn adopt_best(&self, now: Now, id: &str, best: &str) -> Result<CommandResult> {
         let glaze_id = parse_id(id, "glaze")?;
         let best = best.parse().ok().map(Laydown::from_milligrams_per_dm2);
         let best = best.filter(|best| best.is_positive() && *best <= MOST_LAYDOWN);
@@ -157,7 +157,7 @@ impl Studio {
             tx.put(&entity::Glaze { starting_laydown_mg_dm2: best.milligrams_per_dm2(), ..glaze })?;
             Ok(sentence)
         })?;
-        Ok(Kept::new(id.to_owned(), stored.value, stored.undo))
+        Ok(CommandResult::new(id.to_owned(), stored.value, stored.undo))
     }
 }
 
@@ -176,8 +176,8 @@ fn cut(fired: &Fired) -> Option<Note> {
 }
 
 fn row(conn: &Connection, glaze: &entity::Glaze, known: OfGlaze, style: &Style) -> Result<Row> {
-    let detail = match groups(known.looks).into_iter().next().map(Group::of) {
-        Some(group) => format!("{}: {}", scope(conn, &group.looks)?, group.sentence_in_line(style)),
+    let detail = match groups(known.observations).into_iter().next().map(Group::of) {
+        Some(group) => format!("{}: {}", scope(conn, &group.observations)?, group.sentence_in_line(style)),
         None => match known.coats.len() {
             0 => "No coat weighed yet.".to_owned(),
             coats => format!("{} weighed, none looked at after its firing yet.", count(coats as i64, "coat", "coats")),
@@ -188,45 +188,45 @@ fn row(conn: &Connection, glaze: &entity::Glaze, known: OfGlaze, style: &Style) 
 
 /// Pots that are spoken of together, with what they say.
 struct Group {
-    looks: Vec<Look>,
-    lesson: Lesson,
+    observations: Vec<FiredObservation>,
+    estimate: WindowEstimate,
 }
 
 impl Group {
-    fn of(looks: Vec<Look>) -> Group {
-        let of: Vec<_> = looks.iter().map(|look| (look.laydown, look.thickness)).collect();
-        Group { lesson: lesson(&of), looks }
+    fn of(observations: Vec<FiredObservation>) -> Group {
+        let of: Vec<_> = observations.iter().map(|observation| (observation.laydown, observation.thickness)).collect();
+        Group { estimate: estimate(&of), observations }
     }
 
     fn window(&self) -> Option<&Window> {
-        match &self.lesson {
-            Lesson::Window(window) => Some(window),
-            Lesson::TooFew | Lesson::NoneRight | Lesson::Mixed => None,
+        match &self.estimate {
+            WindowEstimate::Window(window) => Some(window),
+            WindowEstimate::TooFew | WindowEstimate::NoneRight | WindowEstimate::Mixed => None,
         }
     }
 
     /// The zone, where all of its pots share it.
     fn zone(&self) -> Option<ZoneKind> {
-        let first = self.looks.first()?.zone;
-        self.looks.iter().all(|look| look.zone == first).then_some(first)
+        let first = self.observations.first()?.zone;
+        self.observations.iter().all(|observation| observation.zone == first).then_some(first)
     }
 
     /// For the middle of a line, after a colon.
     fn sentence_in_line(&self, style: &Style) -> String {
-        let sentence = sentence(&self.looks, &self.lesson, style);
+        let sentence = sentence(&self.observations, &self.estimate, style);
         let mut letters = sentence.chars();
         letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
     }
 
     fn view(&self, conn: &Connection, glaze: &entity::Glaze, rests: &[Rest], style: &Style) -> Result<WindowView> {
-        let title = scope(conn, &self.looks)?;
-        let words = sentence(&self.looks, &self.lesson, style);
+        let title = scope(conn, &self.observations)?;
+        let words = sentence(&self.observations, &self.estimate, style);
         let aim = self.zone().and_then(|zone| rests.iter().find(|rest| rest.zone == zone)).map(|rest| rest.laydown);
         let aim = aim.unwrap_or_else(|| starting(glaze));
         Ok(WindowView {
             sure: self.window().map(|window| sureness(window, style)).unwrap_or_default(),
-            chart: window_chart(&title, &words, &self.looks, self.window(), aim, style),
-            faults: fault_lines(&self.looks, self.window()),
+            chart: window_chart(&title, &words, &self.observations, self.window(), aim, style),
+            faults: fault_lines(&self.observations, self.window()),
             title,
             words,
         })
@@ -243,7 +243,7 @@ impl Group {
         }
         Some(Note::attention(format!(
             "{}: {} lie at {}, outside the window. Make a pot near {} a control piece.",
-            super::words::sentence_case(zone.name()),
+            super::date_text::sentence_case(zone.name()),
             rest.what(),
             style.laydown(rest.laydown),
             style.laydown(best)

@@ -2,7 +2,7 @@
 
 use chrono::{FixedOffset, NaiveDate, NaiveTime, TimeZone};
 
-use super::words;
+use super::vocabulary;
 use crate::Now;
 use laydown_domain::coded::coded;
 use laydown_domain::form::ZoneKind;
@@ -206,13 +206,13 @@ pub(super) fn yes(text: &str) -> Option<bool> {
     match text.to_lowercase().as_str() {
         "" | "0" | "-" => Some(false),
         "1" | "x" | "✓" | "✔" => Some(true),
-        word => words::yes(word),
+        word => vocabulary::yes(word),
     }
 }
 
 /// A side of the piece in the words that are in use.
 pub(super) fn zone(text: &str) -> Option<ZoneKind> {
-    words::zone(&plain(text))
+    vocabulary::zone(&plain(text))
 }
 
 /// The text as it is compared: in small letters, with one space between words.

@@ -1,12 +1,12 @@
 //! What each column of a sheet holds: guessed from what it is called, and changed by the potter.
 
-use super::words;
-use crate::sheet::Value;
+use super::vocabulary;
+use crate::editor::Value;
 use laydown_domain::coded::coded;
 
 coded! {
     /// What a column holds.
-    "column" Holds {
+    "column" ColumnRole {
         /// Nothing that is taken in.
         Nothing = "nothing" "leave it out",
         /// The day, or the day and the time.
@@ -23,7 +23,7 @@ coded! {
         Zone = "zone" "zone",
         /// The wet weight of the coat.
         Wet = "wet" "wet weight",
-        /// The piece before the coat.
+        /// Previous piece the coat.
         Bare = "bare" "bare piece",
         /// The piece with the coat.
         Glazed = "glazed" "glazed piece",
@@ -48,15 +48,23 @@ coded! {
     }
 }
 
-impl Holds {
+impl ColumnRole {
     /// Whether a number is read from it.
     pub(super) fn is_number(self) -> bool {
-        self.is_weight() || self == Holds::SpecificGravity
+        self.is_weight() || self == ColumnRole::SpecificGravity
     }
 
     /// Whether a weight is read from it.
     pub(super) fn is_weight(self) -> bool {
-        matches!(self, Holds::Wet | Holds::Bare | Holds::Glazed | Holds::Aim | Holds::Low | Holds::High)
+        matches!(
+            self,
+            ColumnRole::Wet
+                | ColumnRole::Bare
+                | ColumnRole::Glazed
+                | ColumnRole::Aim
+                | ColumnRole::Low
+                | ColumnRole::High
+        )
     }
 }
 
@@ -78,7 +86,7 @@ pub(super) struct Column {
     /// What it is called.
     pub(super) header: String,
     /// What it holds.
-    pub(super) holds: Holds,
+    pub(super) holds: ColumnRole,
     /// The unit of its weights, where its name says one.
     pub(super) unit: Option<&'static str>,
 }
@@ -95,16 +103,17 @@ pub(super) fn chosen<'a>(values: &'a [Value], key: &str) -> Option<&'a str> {
 
 /// The columns: as chosen, else as guessed. A second column for the same thing is never a guess.
 pub(super) fn columns(headers: &[String], values: &[Value]) -> Vec<Column> {
-    let mut taken: Vec<Holds> = Vec::new();
-    let picked = |place: usize| chosen(values, &key(place)).and_then(|code| code.parse::<Holds>().ok());
-    let all_picked: Vec<Holds> = (0..headers.len()).filter_map(picked).collect();
+    let mut taken: Vec<ColumnRole> = Vec::new();
+    let picked = |place: usize| chosen(values, &key(place)).and_then(|code| code.parse::<ColumnRole>().ok());
+    let all_picked: Vec<ColumnRole> = (0..headers.len()).filter_map(picked).collect();
     headers
         .iter()
         .enumerate()
         .map(|(place, header)| {
             let words = in_words(header);
-            let guess = || words::column(&words).filter(|holds| !taken.contains(holds) && !all_picked.contains(holds));
-            let holds = picked(place).or_else(guess).unwrap_or(Holds::Nothing);
+            let guess =
+                || vocabulary::column(&words).filter(|holds| !taken.contains(holds) && !all_picked.contains(holds));
+            let holds = picked(place).or_else(guess).unwrap_or(ColumnRole::Nothing);
             taken.push(holds);
             let unit = words.iter().rev().find_map(|word| unit(word)).filter(|_| holds.is_weight());
             Column { header: header.clone(), holds, unit }
@@ -119,21 +128,21 @@ fn in_words(header: &str) -> Vec<String> {
 
 fn unit(word: &str) -> Option<&'static str> {
     let other = || UNITS.iter().find(|(name, _)| *name == word).map(|(_, unit)| *unit);
-    if words::is_grams(word) { Some("g") } else { other() }
+    if vocabulary::is_grams(word) { Some("g") } else { other() }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    fn guessed(headers: &[&str]) -> Vec<Holds> {
+    fn guessed(headers: &[&str]) -> Vec<ColumnRole> {
         let headers: Vec<String> = headers.iter().map(|header| (*header).to_owned()).collect();
         columns(&headers, &[]).into_iter().map(|column| column.holds).collect()
     }
 
     #[test]
     fn columns_are_known_by_their_names() {
-        use Holds::*;
+        use ColumnRole::*;
         let headers = [
             "Weight after glazing (g)",
             "Date glazed",
@@ -175,7 +184,7 @@ mod tests {
 
     #[test]
     fn columns_are_known_in_the_languages_of_the_studio() {
-        use Holds::*;
+        use ColumnRole::*;
         let holds = [Date, Form, Glaze, Zone, Wet, SpecificGravity, Bare, Glazed, Bucket, Control, Note];
         for headers in [
             [
@@ -253,11 +262,11 @@ mod tests {
     }
 
     #[test]
-    fn what_the_potter_says_goes_before_a_guess() {
+    fn what_the_user_says_goes_before_a_guess() {
         let headers = ["Weight".to_owned(), "Scale".to_owned()];
         let values = [Value { key: key(1), text: "wet".to_owned() }];
-        let holds: Vec<Holds> = columns(&headers, &values).into_iter().map(|column| column.holds).collect();
-        assert_eq!(holds, [Holds::Nothing, Holds::Wet]);
+        let holds: Vec<ColumnRole> = columns(&headers, &values).into_iter().map(|column| column.holds).collect();
+        assert_eq!(holds, [ColumnRole::Nothing, ColumnRole::Wet]);
     }
 
     #[test]

@@ -5,14 +5,14 @@
 
 mod cells;
 mod columns;
-mod ground;
-mod here;
+mod existing_coats;
 mod plan;
 mod read;
+mod studio_snapshot;
 mod table;
 #[cfg(test)]
 mod tests;
-mod words;
+mod vocabulary;
 
 use std::path::Path;
 
@@ -20,16 +20,16 @@ use rusqlite::Connection;
 use uuid::{Builder, Uuid};
 
 use self::cells::DateOrder;
-use self::columns::{Holds, chosen};
-use self::ground::Ground;
-use self::here::Here;
+use self::columns::{ColumnRole, chosen};
+use self::existing_coats::Here;
 use self::plan::{Piece, Plan, Planned, plan};
 use self::read::{ASKED, MAKE, UNITS, Unknown, read, short};
+use self::studio_snapshot::Ground;
 use self::table::{Table, TableError};
-use super::facts::code;
-use super::sheet::{FieldKind, Item, SheetField, Value, coded_item, item};
-use super::words::{count, sentence_case, word};
-use super::{Kept, Note, Now, Result, Row, Studio, StudioError};
+use super::editor::{EditorField, FieldKind, Item, Value, coded_item, item};
+use super::evidence::code;
+use super::{CommandResult, Note, Now, Result, Row, Studio, StudioError};
+use crate::date_text::{count, sentence_case, word};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::coded::Coded;
 use laydown_domain::form::ZoneKind;
@@ -49,17 +49,17 @@ pub struct ImportView {
     /// What to do here.
     pub intro: String,
     /// The columns of the sheet: a choice each, with a few of its cells.
-    pub columns: Vec<SheetField>,
+    pub columns: Vec<EditorField>,
     /// What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
-    pub questions: Vec<SheetField>,
-    /// How many readings would be taken in, and how many lines not.
+    pub questions: Vec<EditorField>,
+    /// How many readings would be imported, and how many lines not.
     pub found: String,
     /// What to mind.
     pub notes: Vec<Note>,
     /// The first readings as they would be kept; their ids are the numbers of their lines.
     pub readings: Vec<Row>,
-    /// What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
-    pub complaints: Vec<String>,
+    /// What is wrong with the lines that cannot be imported: "Line 7: …". The first of them; the last says how many more.
+    pub row_errors: Vec<String>,
     /// What the button says.
     pub take_in_label: String,
     /// Whether it can be taken in as it stands.
@@ -86,7 +86,7 @@ impl Studio {
     /// # Errors
     /// As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
     /// take in. Nothing is half taken in.
-    pub fn take_in_sheet(&self, now: Now, file: &Path, columns: &[Value]) -> Result<Kept> {
+    pub fn import_spreadsheet(&self, now: Now, file: &Path, columns: &[Value]) -> Result<CommandResult> {
         let table = Table::open(file)?;
         let stored = self.command(now, |tx| {
             let plan = planned(tx.conn(), now, &table, columns)?;
@@ -100,7 +100,7 @@ impl Studio {
             write(tx, plan)?;
             Ok(sentence)
         })?;
-        Ok(Kept::new(String::new(), stored.value, stored.undo))
+        Ok(CommandResult::new(String::new(), stored.value, stored.undo))
     }
 }
 
@@ -116,7 +116,7 @@ fn planned(conn: &Connection, now: Now, table: &Table, values: &[Value]) -> Resu
     Ok(plan(read, here))
 }
 
-/// Keeps what is planned: the glazes and buckets that are to be made and used, then the coats.
+/// Saves what is planned: the glazes and buckets that are to be made and used, then the coats.
 fn write(tx: &mut Transaction<'_>, plan: Plan) -> Result<()> {
     let Plan { mut ground, coats, pieces, .. } = plan;
     let used_glazes = used(&coats, ground.glazes.len(), |planned| planned.glaze);
@@ -166,14 +166,14 @@ fn dated(id: Uuid, unix_ms: i64) -> Uuid {
 
 fn view(plan: &Plan, now: Now, table: &Table, values: &[Value]) -> Result<ImportView> {
     let readings = plan.coats.iter().take(PREVIEW).map(|planned| reading(plan, now, planned));
-    let mut complaints: Vec<String> = plan
-        .complaints
+    let mut row_errors: Vec<String> = plan
+        .row_errors
         .shown
         .iter()
         .map(|(line, sentence)| format!("Line {line}: {}", sentence_case(sentence)))
         .collect();
-    if let Some(more) = plan.complaints.all.checked_sub(complaints.len()).filter(|more| *more > 0) {
-        complaints.push(format!("And {} more.", count(more as i64, "line", "lines")));
+    if let Some(more) = plan.row_errors.all.checked_sub(row_errors.len()).filter(|more| *more > 0) {
+        row_errors.push(format!("And {} more.", count(more as i64, "line", "lines")));
     }
     Ok(ImportView {
         intro: "See what each column is taken for, and change what is wrong. Nothing is kept before you take it in, and one step takes it all back.".to_owned(),
@@ -182,9 +182,9 @@ fn view(plan: &Plan, now: Now, table: &Table, values: &[Value]) -> Result<Import
         found: found(plan),
         notes: notes(plan, table),
         readings: readings.collect::<Result<_>>()?,
-        complaints,
+        row_errors,
         take_in_label: match plan.coats.len() {
-            0 => "Take in".to_owned(),
+            0 => "Restore and import".to_owned(),
             coats => format!("Take in {}", readings_in_words(coats)),
         },
         can_take_in: plan.terms.open.is_empty() && !plan.coats.is_empty(),
@@ -195,7 +195,7 @@ fn readings_in_words(n: usize) -> String {
     count(n as i64, "reading", "readings")
 }
 
-/// "48 readings would be taken in. 2 lines are here already. 3 lines cannot be taken in."
+/// "48 readings would be imported. 2 lines are here already. 3 lines cannot be imported."
 fn found(plan: &Plan) -> String {
     if !plan.terms.open.is_empty() {
         return format!(
@@ -208,21 +208,21 @@ fn found(plan: &Plan) -> String {
         n => format!(" {}.", count(n as i64, &format!("line {one}"), &format!("lines {many}"))),
     };
     let would = match plan.coats.len() {
-        0 => "Nothing would be taken in.".to_owned(),
-        coats => format!("{} would be taken in.", readings_in_words(coats)),
+        0 => "Nothing would be imported.".to_owned(),
+        coats => format!("{} would be imported.", readings_in_words(coats)),
     };
     would
         + &lines(plan.already, "is here already", "are here already")
-        + &lines(plan.complaints.all, "cannot be taken in", "cannot be taken in")
+        + &lines(plan.row_errors.all, "cannot be imported", "cannot be imported")
 }
 
-/// "Taken in: 48 readings. 3 lines were left out."
+/// "Restored: 48 readings. 3 lines were left out."
 fn taken_in(plan: &Plan) -> String {
-    let left = match plan.complaints.all {
+    let left = match plan.row_errors.all {
         0 => String::new(),
         lines => format!(" {} left out.", count(lines as i64, "line was", "lines were")),
     };
-    format!("Taken in: {}.{left}", readings_in_words(plan.coats.len()))
+    format!("Restored: {}.{left}", readings_in_words(plan.coats.len()))
 }
 
 fn reading(plan: &Plan, now: Now, planned: &Planned) -> Result<Row> {
@@ -282,8 +282,8 @@ fn notes(plan: &Plan, table: &Table) -> Vec<Note> {
     notes
 }
 
-fn column_fields(plan: &Plan, table: &Table) -> Vec<SheetField> {
-    let items = coded_items::<Holds>(Holds::ALL);
+fn column_fields(plan: &Plan, table: &Table) -> Vec<EditorField> {
+    let items = coded_items::<ColumnRole>(ColumnRole::ALL);
     plan.terms
         .columns
         .iter()
@@ -298,7 +298,7 @@ fn column_fields(plan: &Plan, table: &Table) -> Vec<SheetField> {
         .collect()
 }
 
-fn questions(plan: &Plan, values: &[Value]) -> Vec<SheetField> {
+fn questions(plan: &Plan, values: &[Value]) -> Vec<EditorField> {
     let mut questions = Vec::new();
     let mut ask = |key: &str, label: &str, help: &str, text: &str, items: Vec<Item>| {
         questions.push(choice(plan, key, label, help, text, items));
@@ -326,14 +326,14 @@ fn questions(plan: &Plan, values: &[Value]) -> Vec<SheetField> {
         let in_use = ground.glazes.iter().filter(|glaze| !glaze.row.gone && !glaze.made);
         in_use.map(|glaze| item(&glaze.row.id.to_string(), &glaze.row.name, "")).collect::<Vec<_>>()
     };
-    let lacks = |holds: Holds| plan.terms.columns.iter().all(|column| column.holds != holds);
-    if lacks(Holds::Form) {
+    let lacks = |holds: ColumnRole| plan.terms.columns.iter().all(|column| column.holds != holds);
+    if lacks(ColumnRole::Form) {
         ask(read::FORM, "The form of them all", "", picked(read::FORM), forms());
     }
-    if lacks(Holds::Glaze) {
+    if lacks(ColumnRole::Glaze) {
         ask(read::GLAZE, "The glaze of them all", "", picked(read::GLAZE), glazes());
     }
-    if lacks(Holds::Zone) {
+    if lacks(ColumnRole::Zone) {
         ask(read::ZONE, "The zone of them all", "", picked(read::ZONE), coded_items(ZoneKind::ALL));
     }
     let scales: Vec<Item> = ground.scales.iter().map(|(row, _)| item(&row.id.to_string(), &row.name, "")).collect();
@@ -368,9 +368,9 @@ fn unknown_in_words(unknown: &Unknown, known: Vec<Item>) -> (String, String, Vec
     (label, help, items)
 }
 
-fn choice(plan: &Plan, key: &str, label: &str, help: &str, text: &str, items: Vec<Item>) -> SheetField {
+fn choice(plan: &Plan, key: &str, label: &str, help: &str, text: &str, items: Vec<Item>) -> EditorField {
     let refusal = plan.terms.open.iter().find(|open| open.key == key).map(|open| open.sentence.clone());
-    SheetField {
+    EditorField {
         key: key.to_owned(),
         label: label.to_owned(),
         text: text.to_owned(),

@@ -7,10 +7,10 @@ use std::collections::HashMap;
 
 use uuid::Uuid;
 
-use super::ground::Ground;
-use super::here::Here;
-use super::read::{Aim, Complaints, PieceName, Read, Reading, Terms};
-use crate::facts::uncertainty_e5;
+use super::existing_coats::Here;
+use super::read::{Aim, PieceName, Read, Reading, RowErrors, Terms};
+use super::studio_snapshot::Ground;
+use crate::evidence::uncertainty_e5;
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Control, Job, Source, Target, target};
 use laydown_domain::coat::verdict::{Reading as Weighed, judge};
@@ -49,7 +49,7 @@ pub(super) struct Plan {
     /// The coats that would be kept, in the order of time.
     pub(super) coats: Vec<Planned>,
     pub(super) pieces: Vec<Piece>,
-    pub(super) complaints: Complaints,
+    pub(super) row_errors: RowErrors,
     /// How many lines are here already.
     pub(super) already: usize,
     /// How many coats have no SG, so that one was assumed.
@@ -67,7 +67,7 @@ struct Group {
 
 /// Judges what is not here yet, in the order of time and as it would have been judged that day.
 pub(super) fn plan(read: Read, mut here: Here) -> Plan {
-    let Read { mut ground, terms, mut readings, mut complaints } = read;
+    let Read { mut ground, terms, mut readings, mut row_errors } = read;
     readings.sort_by_key(|reading| (reading.at, reading.line));
     let mut groups: HashMap<PieceName, Group> = HashMap::new();
     let mut pieces = Vec::new();
@@ -99,13 +99,13 @@ pub(super) fn plan(read: Read, mut here: Here) -> Plan {
     for reading in readings {
         let line = reading.line;
         if let Some(sentence) = code_is_taken(&reading, &groups, &here) {
-            complaints.add(line, sentence);
+            row_errors.add(line, sentence);
             continue;
         }
         let judged = match judged(&reading, &ground, terms.scale) {
             Ok(judged) => judged,
             Err(sentence) => {
-                complaints.add(line, sentence);
+                row_errors.add(line, sentence);
                 continue;
             }
         };
@@ -122,17 +122,17 @@ pub(super) fn plan(read: Read, mut here: Here) -> Plan {
         };
         coats.push(Planned { line, form: reading.form, glaze: reading.glaze, bucket: reading.bucket, piece, coat });
     }
-    Plan { ground, terms, coats, pieces, complaints, already, assumed }
+    Plan { ground, terms, coats, pieces, row_errors, already, assumed }
 }
 
 /// Why a coat cannot be on the piece whose code it bears.
 fn code_is_taken(reading: &Reading, groups: &HashMap<PieceName, Group>, here: &Here) -> Option<String> {
     let name = reading.piece.as_ref().filter(|name| matches!(name, PieceName::Code(_)))?;
     let code = reading.code.as_ref()?;
-    let of_sheet = groups.get(name).map(|group| (group.form, &group.zones));
+    let of_editor = groups.get(name).map(|group| (group.form, &group.zones));
     let of_studio = here.codes.get(code).map(|borne| (borne.form, &borne.zones));
     let is_taken = |(form, zones): (usize, &Vec<ZoneKind>)| form != reading.form || zones.contains(&reading.zone);
-    of_sheet.into_iter().chain(of_studio).any(is_taken).then(|| {
+    of_editor.into_iter().chain(of_studio).any(is_taken).then(|| {
         format!("the code {code} is on another piece already, or this zone of it is coated. Look at the foot again.")
     })
 }
@@ -270,7 +270,7 @@ fn as_told(aim: &Aim, job: &Job) -> Target {
         interval: (aim.wet, aim.wet),
         dry,
         laydown: Laydown::of(dry, job.zone.area),
-        source: Source::Told,
+        source: Source::Imported,
         pots: 0,
         tolerance,
     }

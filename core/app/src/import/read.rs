@@ -6,16 +6,16 @@ use std::collections::BTreeMap;
 use uuid::Uuid;
 
 use super::cells::{self, DateError, DateOrder, TwoWays, plain};
-use super::columns::{self, Column, Holds, chosen};
-use super::ground::Ground;
+use super::columns::{self, Column, ColumnRole, chosen};
+use super::studio_snapshot::Ground;
 use super::table::{Row, Table};
 use crate::Now;
-use crate::sheet::{LONGEST_NAME, LONGEST_REMARK, Value};
-use crate::words::DAY_MS;
+use crate::date_text::DAY_MS;
+use crate::editor::{LONGEST_NAME, LONGEST_REMARK, Value};
 use laydown_domain::coat::verdict::{Reading as Weighed, VerdictKind};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::piece_code;
-use laydown_domain::repeated::repeated;
+use laydown_domain::truncate::truncate;
 use laydown_domain::units::{DecimalMark, Grams, SpecificGravity, Style, parse};
 use laydown_store::query;
 
@@ -40,7 +40,7 @@ pub(super) const UNITS: [(&str, &str); 4] = [("g", "Grams"), ("kg", "Kilograms")
 
 /// Something to answer before anything can be taken in.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(super) struct Open {
+pub(super) struct OpenQuestion {
     /// The key of the choice that answers it.
     pub(super) key: String,
     pub(super) sentence: String,
@@ -113,14 +113,14 @@ pub(super) struct Read {
     pub(super) ground: Ground,
     pub(super) terms: Terms,
     pub(super) readings: Vec<Reading>,
-    pub(super) complaints: Complaints,
+    pub(super) row_errors: RowErrors,
 }
 
 /// What the sheet says and what the potter said of it.
 pub(super) struct Terms {
     pub(super) columns: Vec<Column>,
     /// What must be answered first; as long as there is something, no line is read.
-    pub(super) open: Vec<Open>,
+    pub(super) open: Vec<OpenQuestion>,
     /// Names that the studio does not know.
     pub(super) unknown: Vec<Unknown>,
     /// How many lines there are.
@@ -133,16 +133,16 @@ pub(super) struct Terms {
     pub(super) asks_unit: bool,
 }
 
-/// Lines that cannot be taken in, and why.
+/// Lines that cannot be imported, and why.
 #[derive(Debug, Default)]
-pub(super) struct Complaints {
+pub(super) struct RowErrors {
     /// The first of them, by line.
     pub(super) shown: BTreeMap<u64, String>,
     /// How many there are.
     pub(super) all: usize,
 }
 
-impl Complaints {
+impl RowErrors {
     pub(super) fn add(&mut self, line: u64, sentence: String) {
         self.all += 1;
         self.shown.insert(line, sentence);
@@ -172,11 +172,11 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
     let columns = columns::columns(&table.headers, values);
     let mut open = missing(&columns, &ground);
     let cells = |column: usize| table.rows.iter().map(move |row| row.cell(column));
-    let dates = (0..columns.len()).filter(|place| columns[*place].holds == Holds::Date);
+    let dates = (0..columns.len()).filter(|place| columns[*place].holds == ColumnRole::Date);
 
     let (order, asks_order) = order(dates.flat_map(cells), chosen(values, ORDER));
     if asks_order && order.is_none() {
-        open.push(Open {
+        open.push(OpenQuestion {
             key: ORDER.to_owned(),
             sentence: "Say which comes first in the dates: the day or the month.".to_owned(),
         });
@@ -190,7 +190,7 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
     let decimal = chosen(values, DECIMAL).and_then(|code| code.parse().ok());
     let (marks, asks_decimal) = marks(&found, decimal);
     if asks_decimal && decimal.is_none() {
-        open.push(Open {
+        open.push(OpenQuestion {
             key: DECIMAL.to_owned(),
             sentence: "Say which decimal mark the weights have: 1,234 may be little or much.".to_owned(),
         });
@@ -200,32 +200,32 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
     let glaze = chosen_id(values, GLAZE).and_then(|id| ground.glazes.iter().position(|glaze| glaze.row.id == id));
     let scale = chosen_id(values, SCALE).and_then(|id| ground.scales.iter().position(|(scale, _)| scale.id == id));
     let zone = chosen(values, ZONE).and_then(|code| code.parse().ok());
-    let lacks = |holds: Holds| columns.iter().all(|column| column.holds != holds);
+    let lacks = |holds: ColumnRole| columns.iter().all(|column| column.holds != holds);
     for (holds, key, is_known, sentence) in [
-        (Holds::Form, FORM, form.is_some(), "No column is taken for the form. Choose one, or the form of them all."),
+        (ColumnRole::Form, FORM, form.is_some(), "No column is set to Form. Choose one, or one form for all lines."),
         (
-            Holds::Glaze,
+            ColumnRole::Glaze,
             GLAZE,
             glaze.is_some(),
-            "No column is taken for the glaze. Choose one, or the glaze of them all.",
+            "No column is set to Glaze. Choose one, or one glaze for all lines.",
         ),
-        (Holds::Zone, ZONE, zone.is_some(), "No column is taken for the zone. Choose one, or the zone of them all."),
+        (ColumnRole::Zone, ZONE, zone.is_some(), "No column is set to Zone. Choose one, or one zone for all lines."),
     ] {
         if lacks(holds) && !is_known {
-            open.push(Open { key: key.to_owned(), sentence: sentence.to_owned() });
+            open.push(OpenQuestion { key: key.to_owned(), sentence: sentence.to_owned() });
         }
     }
     let unit = chosen(values, UNIT).and_then(|unit| UNITS.iter().find(|(code, _)| *code == unit));
     let unit = unit.map_or(ground.style.mass.symbol(), |(code, _)| code);
     let reader = Reader { now, values, columns: &columns, order, marks, unit, form, glaze, zone };
     let mut readings = Vec::new();
-    let mut complaints = Complaints::default();
+    let mut row_errors = RowErrors::default();
     let mut unknown = BTreeMap::new();
     if open.is_empty() {
         for row in &table.rows {
             match reader.reading(row, &mut ground, &mut unknown) {
                 Ok(reading) => readings.push(reading),
-                Err(sentence) => complaints.add(row.line, sentence),
+                Err(sentence) => row_errors.add(row.line, sentence),
             }
         }
     }
@@ -241,7 +241,7 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
         asks_decimal,
         asks_unit,
     };
-    Read { ground, terms, readings, complaints }
+    Read { ground, terms, readings, row_errors }
 }
 
 fn chosen_id(values: &[Value], key: &str) -> Option<Uuid> {
@@ -249,24 +249,23 @@ fn chosen_id(values: &[Value], key: &str) -> Option<Uuid> {
 }
 
 /// What a reading cannot do without.
-fn missing(columns: &[Column], ground: &Ground) -> Vec<Open> {
+fn missing(columns: &[Column], ground: &Ground) -> Vec<OpenQuestion> {
     let mut open = Vec::new();
-    let mut ask = |key: &str, sentence: String| open.push(Open { key: key.to_owned(), sentence });
-    let has = |holds: Holds| columns.iter().any(|column| column.holds == holds);
+    let mut ask = |key: &str, sentence: String| open.push(OpenQuestion { key: key.to_owned(), sentence });
+    let has = |holds: ColumnRole| columns.iter().any(|column| column.holds == holds);
     for (place, column) in columns.iter().enumerate() {
-        if column.holds != Holds::Nothing && columns[..place].iter().any(|before| before.holds == column.holds) {
+        if column.holds != ColumnRole::Nothing && columns[..place].iter().any(|before| before.holds == column.holds) {
             let key = columns::key(place);
-            ask(&key, format!("Two columns are taken for the {}. Leave one out.", column.holds));
+            ask(&key, format!("Two columns are set to {}. Leave one out.", column.holds));
         }
     }
-    if !has(Holds::Date) {
-        ask("", "No column is taken for the date. Choose one.".to_owned());
+    if !has(ColumnRole::Date) {
+        ask("", "No column is set to Date. Choose one.".to_owned());
     }
-    if !(has(Holds::Wet) || has(Holds::Bare) && has(Holds::Glazed)) {
+    if !(has(ColumnRole::Wet) || has(ColumnRole::Bare) && has(ColumnRole::Glazed)) {
         ask(
             "",
-            "No column is taken for the wet weight. Choose one, or one for the bare and one for the glazed piece."
-                .to_owned(),
+            "No column is set to Wet weight. Choose one, or one for the bare and one for the glazed piece.".to_owned(),
         );
     }
     if ground.scales.is_empty() {
@@ -311,7 +310,7 @@ fn marks(
 }
 
 impl Reader<'_> {
-    fn cell<'r>(&self, row: &'r Row, holds: Holds) -> &'r str {
+    fn cell<'r>(&self, row: &'r Row, holds: ColumnRole) -> &'r str {
         self.columns.iter().position(|column| column.holds == holds).map_or("", |place| row.cell(place))
     }
 
@@ -332,14 +331,14 @@ impl Reader<'_> {
         let form = self.form(row, ground, unknown);
         let glaze = self.glaze(row, ground, unknown);
         let (form, glaze) = (form?, glaze?);
-        let zone = match (self.cell(row, Holds::Zone), self.zone) {
+        let zone = match (self.cell(row, ColumnRole::Zone), self.zone) {
             ("", Some(zone)) => zone,
             ("", None) => return Err("it does not say which zone. Write inside, outside or both.".to_owned()),
             (text, _) => cells::zone(text)
                 .ok_or_else(|| format!("“{}” is no zone. Write inside, outside or both.", short(text)))?,
         };
         let (weighed, net_mg) = self.weighed(row, ground)?;
-        let sg = match self.number_cell(row, Holds::SpecificGravity)? {
+        let sg = match self.number_cell(row, ColumnRole::SpecificGravity)? {
             Some((text, style)) => {
                 let sg = parse::specific_gravity(
                     text,
@@ -349,23 +348,23 @@ impl Reader<'_> {
             }
             None => None,
         };
-        let code = match self.cell(row, Holds::Code) {
+        let code = match self.cell(row, ColumnRole::Code) {
             "" => None,
             text => Some(piece_code::read(text).map_err(|_| {
                 format!("“{}” is no code of laydown’s. Take that column for the piece instead.", short(text))
             })?),
         };
-        let control = self.cell(row, Holds::Control);
+        let control = self.cell(row, ColumnRole::Control);
         let control = cells::yes(control)
             .ok_or_else(|| format!("“{}” is neither yes nor no, under “control piece”.", short(control)))?;
-        let (piece, label) = match self.cell(row, Holds::Piece) {
+        let (piece, label) = match self.cell(row, ColumnRole::Piece) {
             "" => (code.clone().map(PieceName::Code), None),
             text => match named_by_laydown(text, at) {
                 Some(id) => (Some(PieceName::Id(id)), None),
                 None => (Some(code.clone().map_or_else(|| PieceName::Label(plain(text)), PieceName::Code)), Some(text)),
             },
         };
-        let note = self.cell(row, Holds::Note);
+        let note = self.cell(row, ColumnRole::Note);
         let note = match label {
             Some(label) if note.is_empty() => format!("Piece {label}"),
             Some(label) if !note.starts_with(&format!("Piece {label}")) => format!("Piece {label}. {note}"),
@@ -375,7 +374,7 @@ impl Reader<'_> {
             return Err(format!("its note is longer than {LONGEST_REMARK} letters. Shorten it."));
         }
         let aim = self.aim(row, ground)?;
-        let bucket = ground.bucket(glaze, &new_name(self.cell(row, Holds::Bucket))?, at);
+        let bucket = ground.bucket(glaze, &new_name(self.cell(row, ColumnRole::Bucket))?, at);
         let note = Some(note).filter(|note| !note.is_empty());
         Ok(Reading {
             line: row.line,
@@ -397,14 +396,14 @@ impl Reader<'_> {
     }
 
     fn at(&self, row: &Row) -> Result<(i64, bool), String> {
-        let text = self.cell(row, Holds::Date);
+        let text = self.cell(row, ColumnRole::Date);
         let stamp = match cells::stamp(text, self.order) {
             Ok(stamp) => stamp,
             Err(_) if text.is_empty() => return Err("it has no date.".to_owned()),
             Err(_) if text.starts_with('=') => return Err(formula(text)),
             Err(_) => return Err(format!("“{}” is no date. Write it as 2026-11-25, for example.", short(text))),
         };
-        let stamp = match self.cell(row, Holds::Time) {
+        let stamp = match self.cell(row, ColumnRole::Time) {
             "" => stamp,
             _ if stamp.has_time() => stamp,
             time => stamp
@@ -416,7 +415,7 @@ impl Reader<'_> {
                 Err(format!("{} is still to come. Look at the date.", short(text)))
             }
             Some(at) if at >= 0 => Ok((at, stamp.is_exact())),
-            _ => Err(format!("{} is too long ago: readings from 1970 on can be kept.", short(text))),
+            _ => Err(format!("{} is too long ago: readings from 1970 on can be imported.", short(text))),
         }
     }
 
@@ -426,7 +425,7 @@ impl Reader<'_> {
         ground: &Ground,
         unknown: &mut BTreeMap<(&'static str, String), Unknown>,
     ) -> Result<usize, String> {
-        let name = self.cell(row, Holds::Form);
+        let name = self.cell(row, ColumnRole::Form);
         if name.is_empty() {
             return self.form.ok_or_else(|| "it does not say which form.".to_owned());
         }
@@ -445,7 +444,7 @@ impl Reader<'_> {
         ground: &mut Ground,
         unknown: &mut BTreeMap<(&'static str, String), Unknown>,
     ) -> Result<usize, String> {
-        let name = self.cell(row, Holds::Glaze);
+        let name = self.cell(row, ColumnRole::Glaze);
         if name.is_empty() {
             return self.glaze.ok_or_else(|| "it does not say which glaze.".to_owned());
         }
@@ -478,7 +477,7 @@ impl Reader<'_> {
     }
 
     /// The number in the column for this, with how it is to be read; `None` where there is none.
-    fn number_cell<'r>(&self, row: &'r Row, holds: Holds) -> Result<Option<(&'r str, Style)>, String> {
+    fn number_cell<'r>(&self, row: &'r Row, holds: ColumnRole) -> Result<Option<(&'r str, Style)>, String> {
         let Some(place) = self.columns.iter().position(|column| column.holds == holds) else { return Ok(None) };
         let text = row.cell(place);
         if text.is_empty() {
@@ -490,7 +489,7 @@ impl Reader<'_> {
         Ok(Some((text, Style { decimal: self.marks[place].unwrap_or(DecimalMark::Point), ..Style::default() })))
     }
 
-    fn weight(&self, row: &Row, holds: Holds) -> Result<Option<Grams>, String> {
+    fn weight(&self, row: &Row, holds: ColumnRole) -> Result<Option<Grams>, String> {
         let Some((text, style)) = self.number_cell(row, holds)? else { return Ok(None) };
         let unit = self.columns.iter().find(|column| column.holds == holds).and_then(|column| column.unit);
         let has_unit = text.contains(char::is_alphabetic);
@@ -500,8 +499,8 @@ impl Reader<'_> {
 
     /// What was weighed, and the wet weight as it is stored.
     fn weighed(&self, row: &Row, ground: &Ground) -> Result<(Weighed, i64), String> {
-        let wet = self.weight(row, Holds::Wet)?;
-        let both = self.weight(row, Holds::Bare)?.zip(self.weight(row, Holds::Glazed)?);
+        let wet = self.weight(row, ColumnRole::Wet)?;
+        let both = self.weight(row, ColumnRole::Bare)?.zip(self.weight(row, ColumnRole::Glazed)?);
         match (wet, both) {
             (None, None) => Err("it has no weight.".to_owned()),
             (Some(wet), None) => Ok((Weighed::Net(wet), wet.milligrams())),
@@ -521,8 +520,8 @@ impl Reader<'_> {
     }
 
     fn aim(&self, row: &Row, ground: &Ground) -> Result<Option<Aim>, String> {
-        let Some(wet) = self.weight(row, Holds::Aim)? else { return Ok(None) };
-        let span = self.weight(row, Holds::Low)?.zip(self.weight(row, Holds::High)?);
+        let Some(wet) = self.weight(row, ColumnRole::Aim)? else { return Ok(None) };
+        let span = self.weight(row, ColumnRole::Low)?.zip(self.weight(row, ColumnRole::High)?);
         let (low, high) = span.unwrap_or((wet, wet));
         if !(wet.is_positive() && low <= wet && wet <= high) {
             let written = |grams: Grams| ground.style.mass(grams, Grams::new(0.1));
@@ -533,7 +532,7 @@ impl Reader<'_> {
                 written(high)
             ));
         }
-        let verdict = match self.cell(row, Holds::Verdict) {
+        let verdict = match self.cell(row, ColumnRole::Verdict) {
             "" => None,
             text => Some(verdict(text).ok_or_else(|| {
                 format!(
@@ -578,5 +577,5 @@ const REPEATED: usize = 36;
 
 /// What stands in a cell, short enough to repeat in a sentence.
 pub(super) fn short(text: &str) -> String {
-    repeated(text, REPEATED)
+    truncate(text, REPEATED)
 }

@@ -36,7 +36,7 @@ const WINDOWS_1252: [char; 32] = [
 pub(super) enum TableError {
     #[error("This file cannot be read: {details}. Choose it again.")]
     Unreadable { details: String },
-    #[error("This file is not there any more. Choose it again.")]
+    #[error("File not found. Choose it again.")]
     Gone,
     #[error("This is no file. Choose the spreadsheet, saved as CSV.")]
     NoFile,
@@ -45,7 +45,7 @@ pub(super) enum TableError {
     #[error("This file is empty. Choose the spreadsheet, saved as CSV.")]
     Empty,
     #[error(
-        "This is the spreadsheet in its program’s own form. In that program choose Save as, CSV, and take in that file."
+        "This is the spreadsheet in its program’s own format. In that program choose Save as, CSV, and import that file."
     )]
     Workbook,
     #[error(
@@ -54,7 +54,7 @@ pub(super) enum TableError {
     NoText,
     #[error("This sheet has {columns} columns, and {MOST_COLUMNS} are read at most. Save only those with readings.")]
     Columns { columns: usize },
-    #[error("This sheet has more than {MOST_LINES} lines. Split it into several files and take them in one by one.")]
+    #[error("This sheet has more than {MOST_LINES} lines. Split it into several files and import them one by one.")]
     Lines,
     #[error(
         "Line {line}: A quotation mark is opened and not closed, so that nothing after it can be told apart. Close it, or take it out, and save again."

@@ -5,8 +5,8 @@ use uuid::Uuid;
 
 use super::record::{in_a_line, photos};
 use super::{firing_title_and_day, glazes, piece_id, piece_name};
-use crate::facts::{sg_in_words, step_of, style, verdict_kind};
-use crate::words::{sentence_case, word};
+use crate::date_text::{sentence_case, word};
+use crate::evidence::{sg_in_words, step_of, style, verdict_kind};
 use crate::{Now, Result, Row, Studio, StudioError};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Laydown, Style};

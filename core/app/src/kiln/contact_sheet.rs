@@ -5,7 +5,7 @@ use super::load::faults_counted;
 use super::plan::place_words;
 use super::record::{in_a_line, photos};
 use super::{firing_of, firing_title_and_day, glazes, piece_name};
-use crate::words::{count, sentence_case};
+use crate::date_text::{count, sentence_case};
 use crate::{Now, Result, Studio};
 use laydown_store::query;
 

@@ -6,9 +6,9 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::{firing_title_and_day, glazes, outline_of, piece_name};
-use crate::facts::{code, parse_id, style};
-use crate::sheet::Value;
-use crate::words::{DAY_MS, count, sentence_case};
+use crate::date_text::{DAY_MS, count, sentence_case};
+use crate::editor::Value;
+use crate::evidence::{code, parse_id, style};
 use crate::{Now, Result, Row, Studio, StudioError};
 use laydown_domain::coded::{Coded, coded};
 use laydown_domain::kiln::fault::Fault;

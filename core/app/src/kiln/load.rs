@@ -6,11 +6,11 @@ use uuid::Uuid;
 use super::plan::{AIR, Plan, Stands, place_words};
 use super::record::in_a_line;
 use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting, when};
-use crate::facts::{code, style};
-use crate::rows::found;
-use crate::sheet::{Drawing, MOST_SHELVES, Spot};
-use crate::words::{count, sentence_case};
-use crate::{Kept, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
+use crate::archive::found;
+use crate::date_text::{count, sentence_case};
+use crate::editor::{Drawing, MOST_SHELVES, Spot};
+use crate::evidence::{code, style};
+use crate::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
 use laydown_domain::kiln::cone::{self, Cone, ConeKind, Witness};
 use laydown_domain::kiln::fault::Fault;
 use laydown_domain::units::{Celsius, Style};
@@ -33,7 +33,7 @@ const BEFORE: &[(&str, &str)] = &[
 
 /// Something to look at before the firing.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
-pub struct Tick {
+pub struct ChecklistItem {
     /// What to hand back.
     pub code: String,
     /// What to look at.
@@ -80,7 +80,7 @@ pub struct FiringView {
     /// Whether it is still being loaded.
     pub is_loading: bool,
     /// What to look at before; empty once it is fired.
-    pub before: Vec<Tick>,
+    pub before: Vec<ChecklistItem>,
     /// The shelves, the lowest first; empty once all is done.
     pub shelves: Vec<ShelfView>,
     /// The pieces that could be put in; empty once all is done.
@@ -118,12 +118,12 @@ impl Studio {
             let pieces: Vec<PlacedPiece> =
                 placed.iter().map(|placed| placed_piece(conn, placed)).collect::<Result<_>>()?;
             let before_it = fired_before(conn, &firing)?;
-            let standing = standing(conn, &kiln, &placed)?;
+            let effective = effective(conn, &kiln, &placed)?;
             let left = pieces.iter().filter(|piece| !piece.looked_at).count();
             let (next, next_question) = next(state, pieces.len(), left);
             let mut notes = notes(&firing, state, &before_it)?;
             if is_loading {
-                notes.extend(crowded(&standing));
+                notes.extend(crowded(&effective));
             }
             Ok(FiringView {
                 id: id.to_owned(),
@@ -132,7 +132,7 @@ impl Studio {
                 state: sentence_case(state.name()),
                 is_loading,
                 before: if is_loading { before(&firing) } else { Vec::new() },
-                shelves: if is_open { shelves(conn, &standing)? } else { Vec::new() },
+                shelves: if is_open { shelves(conn, &effective)? } else { Vec::new() },
                 waiting: if is_open { waiting(conn, now)? } else { Vec::new() },
                 waiting_label: if is_loading { "Waiting: tap to put on a shelf" } else { "Was another piece in it?" }
                     .to_owned(),
@@ -156,11 +156,11 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
     /// [`StudioError::Missing`] for what is gone.
-    pub fn load(&self, now: Now, firing: &str, pieces: &[String], shelf: u32) -> Result<Kept> {
+    pub fn load(&self, now: Now, firing: &str, pieces: &[String], shelf: u32) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
-            let mut stands = standing(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
+            let mut stands = effective(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
             let shelf = usize::try_from(shelf).ok().filter(|shelf| *shelf < stands.len());
             let shelf = shelf.ok_or_else(|| StudioError::missing("shelf"))?;
             for piece in pieces {
@@ -174,18 +174,18 @@ impl Studio {
             Ok(())
         })?;
         let sentence = format!("{} on shelf {}.", count(pieces.len() as i64, "piece", "pieces"), shelf + 1);
-        Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
+        Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
 
     /// Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
     ///
     /// # Errors
     /// As [`Studio::load`].
-    pub fn load_all(&self, now: Now, firing: &str) -> Result<Kept> {
+    pub fn load_all(&self, now: Now, firing: &str) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
-            let mut stands = standing(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
+            let mut stands = effective(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
             let (mut fit, mut left) = (0, 0);
             for piece in waiting(tx.conn(), now)?.into_iter().flat_map(|row| row.pieces) {
                 let piece = piece_id(&piece)?;
@@ -202,14 +202,14 @@ impl Studio {
             0 => format!("{} put in.", count(fit, "piece", "pieces")),
             left => format!("{} put in; for {left} there is no room.", count(fit, "piece", "pieces")),
         };
-        Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
+        Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
 
     /// Moves a piece on its shelf, as its grip was dragged to `to`.
     ///
     /// # Errors
     /// [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
-    pub fn place(&self, now: Now, firing: &str, piece: &str, to: Spot) -> Result<Kept> {
+    pub fn place(&self, now: Now, firing: &str, piece: &str, to: Spot) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
@@ -218,7 +218,7 @@ impl Studio {
             tx.put(&entity::Placement { x_e4, y_e4, ..placed })?;
             Ok(())
         })?;
-        Ok(Kept::new(piece.to_owned(), "Moved.", stored.undo))
+        Ok(CommandResult::new(piece.to_owned(), "Moved.", stored.undo))
     }
 
     /// Takes a piece out of a firing.
@@ -226,7 +226,7 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
     /// [`StudioError::Missing`] for what is gone.
-    pub fn take_out(&self, now: Now, firing: &str, piece: &str) -> Result<Kept> {
+    pub fn take_out(&self, now: Now, firing: &str, piece: &str) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
             let firing = open_firing(tx.conn(), firing)?;
             let piece = piece_id(piece)?;
@@ -237,14 +237,14 @@ impl Studio {
             tx.put(&entity::Placement { gone: true, ..placed })?;
             Ok(())
         })?;
-        Ok(Kept::new(piece.to_owned(), "Taken out again.", stored.undo))
+        Ok(CommandResult::new(piece.to_owned(), "Taken out again.", stored.undo))
     }
 
     /// Ticks off, or on again, something to look at before the firing.
     ///
     /// # Errors
     /// [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
-    pub fn tick_before(&self, now: Now, firing: &str, what: &str, done: bool) -> Result<Kept> {
+    pub fn set_checklist_item(&self, now: Now, firing: &str, what: &str, done: bool) -> Result<CommandResult> {
         if !BEFORE.iter().any(|(code, _)| *code == what) {
             return Err(StudioError::refused("", "This is not on the list of what to look at before a firing."));
         }
@@ -255,14 +255,18 @@ impl Studio {
             tx.put(&entity::Firing { checked: Some(codes.join(",")).filter(|codes| !codes.is_empty()), ..firing })?;
             Ok(())
         })?;
-        Ok(Kept::new(firing.to_owned(), if done { "Looked at." } else { "Still to be looked at." }, stored.undo))
+        Ok(CommandResult::new(
+            firing.to_owned(),
+            if done { "Looked at." } else { "Still to be looked at." },
+            stored.undo,
+        ))
     }
 
     /// Takes a firing on to its next state; one that is done is opened again.
     ///
     /// # Errors
     /// [`StudioError::Missing`] when there is no such firing.
-    pub fn advance(&self, now: Now, firing: &str) -> Result<Kept> {
+    pub fn advance(&self, now: Now, firing: &str) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
             let firing = firing_of(tx.conn(), firing)?;
             let before: FiringState = code(&firing.state)?;
@@ -279,7 +283,7 @@ impl Studio {
             FiringState::Fired => "Done with this firing.",
             FiringState::Done => "Open again.",
         };
-        Ok(Kept::new(firing.to_owned(), sentence, stored.undo))
+        Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
 }
 
@@ -310,19 +314,19 @@ fn next(state: FiringState, pieces: usize, left: usize) -> (String, String) {
 fn put(
     tx: &mut Transaction<'_>,
     firing: &entity::Firing,
-    standing: &mut [Stands],
+    effective: &mut [Stands],
     piece: Uuid,
     shelf: usize,
     close: bool,
 ) -> Result<bool> {
     let stood = stands_in(tx.conn(), firing, piece)?;
-    let radius = standing[shelf].radius(tx.conn(), piece)?;
-    let Some((x_e4, y_e4)) = standing[shelf].place_for(radius, piece, close) else { return Ok(false) };
+    let radius = effective[shelf].radius(tx.conn(), piece)?;
+    let Some((x_e4, y_e4)) = effective[shelf].place_for(radius, piece, close) else { return Ok(false) };
     let id = stood.map_or_else(|| tx.new_id(), |stood| stood.id);
-    let shelf_number = standing[shelf].number;
+    let shelf_number = effective[shelf].number;
     tx.put(&entity::Placement { id, firing: firing.id, piece, shelf: shelf_number, x_e4, y_e4, gone: false })?;
-    standing.iter_mut().for_each(|stands| stands.remove(piece));
-    standing[shelf].add(piece, x_e4, y_e4, radius);
+    effective.iter_mut().for_each(|stands| stands.remove(piece));
+    effective[shelf].add(piece, x_e4, y_e4, radius);
     Ok(true)
 }
 
@@ -362,8 +366,8 @@ fn placement(conn: &Connection, firing: Uuid, piece: Uuid) -> Result<entity::Pla
     placed.ok_or_else(|| StudioError::missing("piece"))
 }
 
-fn before(firing: &entity::Firing) -> Vec<Tick> {
-    let tick = |(code, text): &(&str, &str)| Tick {
+fn before(firing: &entity::Firing) -> Vec<ChecklistItem> {
+    let tick = |(code, text): &(&str, &str)| ChecklistItem {
         code: (*code).to_owned(),
         text: (*text).to_owned(),
         done: is_checked(firing, code),
@@ -455,17 +459,17 @@ fn is_photographed(conn: &Connection, placed: &entity::Placement) -> Result<bool
 }
 
 /// The plan of the shelves with what stands on each, the lowest first.
-fn standing(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<Stands>> {
+fn effective(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement]) -> Result<Vec<Stands>> {
     (0..kiln.shelves.clamp(1, MOST_SHELVES)).map(|number| Stands::on(conn, kiln, placed, number)).collect()
 }
 
-fn shelves(conn: &Connection, standing: &[Stands]) -> Result<Vec<ShelfView>> {
-    standing.iter().map(|stands| stands.shelf(conn)).collect()
+fn shelves(conn: &Connection, effective: &[Stands]) -> Result<Vec<ShelfView>> {
+    effective.iter().map(|stands| stands.shelf(conn)).collect()
 }
 
 /// Pieces that stand so close that they may melt together.
-fn crowded(standing: &[Stands]) -> Option<Note> {
-    let (stands, close) = standing.iter().map(|stands| (stands, stands.crowded())).find(|(_, close)| *close > 0)?;
+fn crowded(effective: &[Stands]) -> Option<Note> {
+    let (stands, close) = effective.iter().map(|stands| (stands, stands.crowded())).find(|(_, close)| *close > 0)?;
     let pairs = count(close as i64, "pair stands", "pairs stand");
     Some(Note::attention(format!(
         "Shelf {}: {pairs} closer than {AIR:.0} mm at the widest, as drawn. Glazes that touch melt together.",
@@ -539,8 +543,8 @@ pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) ->
     let mut counted: Vec<(Fault, usize)> = Fault::ALL.iter().map(|fault| (*fault, 0)).collect();
     for placed in placed {
         let Some(finding) = query::finding(conn, placed.piece, placed.firing)? else { continue };
-        for (kept, _) in finding.faults.iter().flat_map(|faults| &faults.0) {
-            let fault: Fault = code(kept)?;
+        for (saved, _) in finding.faults.iter().flat_map(|faults| &faults.0) {
+            let fault: Fault = code(saved)?;
             counted.iter_mut().filter(|(known, _)| *known == fault).for_each(|(_, pieces)| *pieces += 1);
         }
     }

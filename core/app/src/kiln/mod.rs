@@ -1,10 +1,10 @@
 //! The Kiln screen: what waits for a firing, and the firings.
 
+mod assessment;
 mod compare;
 mod contact_sheet;
 mod find;
 mod load;
-mod look;
 mod paper;
 mod piece;
 mod plan;
@@ -16,12 +16,12 @@ use std::collections::BTreeMap;
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use crate::facts::{code, parse_id, usable};
+use crate::archive::{found, in_use};
+use crate::date_text::{count, sentence_case};
+use crate::editor::Point;
+use crate::evidence::{code, parse_id, usable};
+use crate::form_geometry::shape;
 use crate::lists::outline;
-use crate::rows::{found, in_use};
-use crate::shapes::shape;
-use crate::sheet::Point;
-use crate::words::{count, sentence_case};
 use crate::{Now, Result, Row, Studio};
 use laydown_domain::caution::{self, Place};
 use laydown_domain::coded::coded;
@@ -29,11 +29,11 @@ use laydown_domain::form::ZoneKind;
 use laydown_store::entity::{self, Entity};
 use laydown_store::query;
 
+pub use assessment::{Assessment, AssessmentView, Choice, FaultChip, ZoneQuestion};
 pub use compare::{CompareLine, CompareView};
 pub use contact_sheet::{ContactSheetView, ContactTile};
 pub use find::{Filter, PiecesView};
-pub use load::{FiringView, PlacedPiece, ShelfView, Tick};
-pub use look::{Choice, FaultChip, Look, LookView, ZoneQuestion};
+pub use load::{ChecklistItem, FiringView, PlacedPiece, ShelfView};
 pub use piece::PieceView;
 pub use record::PhotoView;
 

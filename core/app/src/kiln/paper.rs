@@ -63,10 +63,10 @@ fn bound(title: &str, pages: &[Page]) -> Vec<u8> {
     pdf.document_info(info).title(TextStr(title));
     pdf.pages(tree).kids(ids.iter().map(|[page, ..]| *page)).count(i32::try_from(pages.len()).unwrap_or(i32::MAX));
     for (painted, [page, content, picture]) in pages.iter().zip(&ids) {
-        let mut sheet = pdf.page(*page);
-        sheet.media_box(A4).parent(tree).contents(*content);
-        sheet.resources().x_objects().pair(PICTURE, *picture);
-        sheet.finish();
+        let mut editor = pdf.page(*page);
+        editor.media_box(A4).parent(tree).contents(*content);
+        editor.resources().x_objects().pair(PICTURE, *picture);
+        editor.finish();
 
         let mut drawn = Content::new();
         // The unit square of the picture, drawn out over the whole page.

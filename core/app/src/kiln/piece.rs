@@ -3,9 +3,9 @@
 use super::plan::place_words;
 use super::record::{PhotoView, in_a_line, photos, record};
 use super::{firing_title, piece_id, piece_name, when};
-use crate::facts::style;
-use crate::rows::found;
-use crate::words::sentence_case;
+use crate::archive::found;
+use crate::date_text::sentence_case;
+use crate::evidence::style;
 use crate::{Line, Now, Result, Row, Studio, StudioError};
 use laydown_store::entity;
 use laydown_store::query;

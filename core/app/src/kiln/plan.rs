@@ -6,11 +6,11 @@ use uuid::Uuid;
 
 use super::{ShelfView, piece_name};
 use crate::Result;
-use crate::facts::usable;
-use crate::shapes::shape;
-use crate::sheet::{Drawing, Grip, Ink, Shape, Spot};
-use crate::sheet::{LARGEST_SHELF, SMALLEST_SHELF};
-use crate::words::count;
+use crate::date_text::count;
+use crate::editor::{Drawing, Grip, Ink, Shape, Spot};
+use crate::editor::{LARGEST_SHELF, SMALLEST_SHELF};
+use crate::evidence::usable;
+use crate::form_geometry::shape;
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::units::Millimetres;
 use laydown_store::entity::{self, Entity};
@@ -74,14 +74,14 @@ impl Plan {
         let finite = |value: f64| if value.is_finite() { value } else { 0.5 };
         let (x, y) = (finite(spot.x), self.tall() - finite(spot.y));
         if !self.round {
-            return self.kept(x.clamp(0.0, 1.0), y.clamp(0.0, self.tall()));
+            return self.saved(x.clamp(0.0, 1.0), y.clamp(0.0, self.tall()));
         }
         let (from_x, from_y) = (x - 0.5, y - 0.5);
         let shrink = (0.5 / from_x.hypot(from_y).max(0.5)).min(1.0);
-        self.kept(0.5 + from_x * shrink, 0.5 + from_y * shrink)
+        self.saved(0.5 + from_x * shrink, 0.5 + from_y * shrink)
     }
 
-    fn kept(&self, x: f64, y: f64) -> (i64, i64) {
+    fn saved(&self, x: f64, y: f64) -> (i64, i64) {
         let part = |part: f64| (part * PARTS).round() as i64;
         (part(x), part(y / self.tall()))
     }
@@ -159,13 +159,13 @@ impl Stands {
             let gap = |stand: &&Stand| (stand.x - x).hypot(stand.y - y) - stand.radius - radius;
             let room = others.iter().map(gap).fold(f64::INFINITY, f64::min);
             if room * plan.across >= AIR {
-                return Some(plan.kept(x, y));
+                return Some(plan.saved(x, y));
             }
             if room > best.0 {
                 best = (room, x, y);
             }
         }
-        (close || others.is_empty()).then(|| plan.kept(best.1, best.2))
+        (close || others.is_empty()).then(|| plan.saved(best.1, best.2))
     }
 
     /// How many pairs of pieces stand closer than [`AIR`].
@@ -202,7 +202,7 @@ impl Stands {
         let free = (100.0 * (1.0 - covered / plan.area())).clamp(0.0, 100.0);
         Ok(ShelfView {
             number: u32::try_from(number).unwrap_or_default(),
-            title: format!("{title}, {free:.0} % of it free"),
+            title: format!("{title}, {free:.0}% of it free"),
             drawing: Drawing {
                 below: String::new(),
                 tall: plan.tall(),

@@ -5,8 +5,8 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::whereabouts::Whereabouts;
-use crate::facts::{code, sg_in_words, step_of, verdict_kind};
-use crate::words::{sentence_case, word};
+use crate::date_text::{sentence_case, word};
+use crate::evidence::{code, sg_in_words, step_of, verdict_kind};
 use crate::{Line, Now, Result};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};

@@ -1,8 +1,8 @@
 //! Where on a piece a fault is: a place on its outline, kept as the side and the height, so that it means the same on a
 //! form that is measured again.
 
-use super::look::FaultChip;
-use crate::sheet::{Drawing, Grip, Ink, Point, Shape, Spot};
+use super::assessment::FaultChip;
+use crate::editor::{Drawing, Grip, Ink, Point, Shape, Spot};
 use laydown_domain::kiln::fault::Fault;
 
 /// Room around the outline, as a part of its size.
@@ -151,15 +151,15 @@ mod tests {
     }
 
     #[test]
-    fn a_place_is_kept_and_found_where_it_was_tapped() {
+    fn a_place_is_saved_and_found_where_it_was_tapped() {
         let mug = mug();
         for (height, side) in [(0.05, 1.0), (0.5, 1.0), (0.97, 1.0), (0.5, -1.0)] {
             let tapped = Spot { x: 0.5 + side * 0.3, y: mug.tall - MARGIN - height * mug.height() };
             let place = mug.at(tapped);
             assert_eq!(place.inside, side < 0.0);
-            let kept = Whereabouts::read(&place.text()).unwrap();
-            assert!((kept.height - height).abs() < 1e-3, "{kept:?}");
-            assert!((mug.spot_of(kept).y - tapped.y).abs() < 1e-3);
+            let saved = Whereabouts::read(&place.text()).unwrap();
+            assert!((saved.height - height).abs() < 1e-3, "{saved:?}");
+            assert!((mug.spot_of(saved).y - tapped.y).abs() < 1e-3);
         }
     }
 

@@ -1,18 +1,18 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
-mod bench;
+mod context;
 mod view;
 
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use self::bench::Bench;
+use self::context::WeighContext;
 use self::view::view;
-use super::facts::{parse_id, preference, style_of};
-use super::remembered::{remember, remembered};
-use super::words::word;
-use super::{Kept, Note, Now, Result, Row, SheetKind, Studio, StudioError};
+use super::date_text::word;
+use super::evidence::{parse_id, preference, style_of};
+use super::local_settings::{remember, remembered};
+use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::piece_code;
@@ -20,7 +20,7 @@ use laydown_store::{entity, query};
 
 /// How the coat's weight is read off the scale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, uniffi::Enum)]
-pub enum Way {
+pub enum WeighMode {
     /// The scale was tared on the bare piece: it shows the coat alone.
     #[default]
     Net,
@@ -34,7 +34,7 @@ pub enum Field {
     /// The coat, net after tare.
     #[default]
     Net,
-    /// The piece before the coat.
+    /// Previous piece the coat.
     Bare,
     /// The piece with its wet coat.
     Glazed,
@@ -53,7 +53,7 @@ pub struct WeighEntry {
     /// The scale's id.
     pub scale: String,
     /// How the scale is read.
-    pub way: Option<Way>,
+    pub way: Option<WeighMode>,
     /// The piece, when this coat goes onto one that already carries a coat; else empty.
     pub piece: String,
     /// The field that the keypad fills.
@@ -91,9 +91,9 @@ pub struct NextCoat {
 
 /// What the studio still lacks before a piece can be weighed.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
-pub struct Missing {
+pub struct SetupStep {
     /// The sheet that adds it.
-    pub sheet: SheetKind,
+    pub editor: EditorKind,
     /// What it is and why it is wanted.
     pub title: String,
     /// One sentence more.
@@ -157,7 +157,7 @@ pub struct VerdictView {
 
 /// A field that cannot be taken as it stands.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
-pub struct Refusal {
+pub struct FieldError {
     /// The field to go back to.
     pub field: Field,
     /// What is wrong and what to do.
@@ -204,7 +204,7 @@ pub struct WeighView {
     /// The entry with everything that was left open filled in.
     pub entry: WeighEntry,
     /// What must be added first; empty when the studio can weigh.
-    pub missing: Vec<Missing>,
+    pub missing: Vec<SetupStep>,
     /// The chosen form, glaze and bucket, zone and scale, each in a word or two.
     pub form: String,
     /// The glaze and bucket in use.
@@ -230,15 +230,15 @@ pub struct WeighView {
     /// What the reading means, once there is one.
     pub verdict: Option<VerdictView>,
     /// What cannot be taken as it stands.
-    pub refusal: Option<Refusal>,
+    pub refusal: Option<FieldError>,
     /// What else should be known here.
     pub notes: Vec<Note>,
     /// The coats kept last, newest first.
     pub recent: Vec<RecentCoat>,
     /// Today's count.
     pub tally: String,
-    /// Whether Keep would take it.
-    pub can_keep: bool,
+    /// Whether Save would take it.
+    pub can_save: bool,
 }
 
 const ENTRY_KEY: &str = "weigh";
@@ -268,38 +268,38 @@ impl Studio {
         Ok(())
     }
 
-    /// Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+    /// Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
     ///
     /// # Errors
     /// [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
     /// [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
-    pub fn keep(&self, now: Now, entry: WeighEntry) -> Result<Kept> {
+    pub fn save(&self, now: Now, entry: WeighEntry) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
             let preference = preference(tx.conn())?;
-            let Some(bench) = Bench::lay(tx.conn(), style_of(&preference)?, &entry)? else {
+            let Some(context) = WeighContext::load(tx.conn(), style_of(&preference)?, &entry)? else {
                 return Err(nothing_to_weigh_with(&entry));
             };
-            bench.is_what_was_shown(&entry)?;
-            let (reading, typed) = bench.reading()?;
-            let target = bench.target()?;
-            let verdict = bench.judge(&reading, &target)?;
+            context.is_what_was_shown(&entry)?;
+            let (reading, typed) = context.reading()?;
+            let target = context.target()?;
+            let verdict = context.judge(&reading, &target)?;
             let id = tx.new_id();
-            let piece = match bench.entry.piece.as_str() {
+            let piece = match context.entry.piece.as_str() {
                 "" => tx.new_id(),
                 piece => parse_id(piece, "piece")?,
             };
-            let is_coded = preference.code_pieces && bench.entry.piece.is_empty();
+            let is_coded = preference.code_pieces && context.entry.piece.is_empty();
             let code = if is_coded { new_code(tx.conn(), piece)? } else { None };
-            let coat = bench.coat(id, now, piece, typed, &target, &verdict);
+            let coat = context.coat(id, now, piece, typed, &target, &verdict);
             tx.put(&entity::Coat { code: code.clone(), ..coat })?;
-            remember(tx, ENTRY_KEY, &bench.next_piece())?;
+            remember(tx, ENTRY_KEY, &context.next_piece())?;
             let foot = code.map(|code| format!(" Pencil {code} on the foot.")).unwrap_or_default();
             let sentence =
-                format!("Kept: {}, {}, {}.{foot}", bench.title(), bench.mass(verdict.net), word(verdict.kind));
-            Ok((id, sentence, bench.next_coats(piece)))
+                format!("Saved: {}, {}, {}.{foot}", context.title(), context.mass(verdict.net), word(verdict.kind));
+            Ok((id, sentence, context.next_coats(piece)))
         })?;
         let (id, sentence, next) = stored.value;
-        Ok(Kept { next, ..Kept::new(id.to_string(), sentence, stored.undo) })
+        Ok(CommandResult { next, ..CommandResult::new(id.to_string(), sentence, stored.undo) })
     }
 }
 
@@ -339,17 +339,17 @@ impl Field {
 }
 
 /// The field that the keypad fills first.
-fn first_field(way: Way) -> Field {
+fn first_field(way: WeighMode) -> Field {
     match way {
-        Way::Net => Field::Net,
-        Way::TwoWeights => Field::Bare,
+        WeighMode::Net => Field::Net,
+        WeighMode::TwoWeights => Field::Bare,
     }
 }
 
 /// The field whose reading completes the weight.
-fn last_field(way: Way) -> Field {
+fn last_field(way: WeighMode) -> Field {
     match way {
-        Way::Net => Field::Net,
-        Way::TwoWeights => Field::Glazed,
+        WeighMode::Net => Field::Net,
+        WeighMode::TwoWeights => Field::Glazed,
     }
 }

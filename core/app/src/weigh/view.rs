@@ -2,14 +2,15 @@
 
 use rusqlite::Connection;
 
-use super::bench::Bench;
+use super::context::WeighContext;
 use super::{
-    Field, Gauge, Missing, RecentCoat, Refusal, TargetView, VerdictView, Way, WeighEntry, WeighField, WeighView,
+    Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
+    WeighView,
 };
-use crate::facts::{code, step_of, style, usable, verdict_kind};
+use crate::date_text::{count, sentence_case, word};
+use crate::evidence::{code, step_of, style, usable, verdict_kind};
 use crate::lists::{buckets, forms, scales};
-use crate::words::{count, sentence_case, word};
-use crate::{Note, Now, Result, Row, SheetKind, StudioError};
+use crate::{EditorKind, Note, Now, Result, Row, StudioError};
 use laydown_domain::coat::target::Target;
 use laydown_domain::coat::verdict::{Verdict, VerdictKind};
 use laydown_domain::form::ZoneKind;
@@ -23,11 +24,11 @@ const RECENT: u32 = 8;
 pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
     let style = style(conn)?;
     // What is chosen may have come from elsewhere with figures that cannot be: something else can still be chosen.
-    let (bench, trouble) = match Bench::lay(conn, style, &entry) {
+    let (context, trouble) = match WeighContext::load(conn, style, &entry) {
         Err(StudioError::Refused { sentence, .. } | StudioError::Newer { sentence }) => (None, Some(sentence)),
         laid => (laid?, None),
     };
-    let entry = bench.as_ref().map_or(entry, |bench| bench.entry.clone());
+    let entry = context.as_ref().map_or(entry, |context| context.entry.clone());
     let mut view = WeighView {
         missing: Vec::new(),
         form: String::new(),
@@ -46,22 +47,22 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
         notes: Vec::new(),
         recent: recent(conn, now, &style)?,
         tally: tally(conn, now)?,
-        can_keep: false,
+        can_save: false,
         entry,
     };
-    let Some(bench) = bench else {
+    let Some(context) = context else {
         match trouble {
             Some(sentence) => view.notes.push(Note::attention(sentence)),
             None => view.missing = missing(&view),
         }
         return Ok(view);
     };
-    view.form = bench.form.name.clone();
-    view.bucket = format!("{}, {}", bench.glaze.name, bench.bucket.name);
-    view.zone = sentence_case(bench.zone().name());
-    view.scale = bench.scale_row.name.clone();
-    view.zones = zones(&bench);
-    let target = match bench.target() {
+    view.form = context.form.name.clone();
+    view.bucket = format!("{}, {}", context.glaze.name, context.bucket.name);
+    view.zone = sentence_case(context.zone().name());
+    view.scale = context.scale_row.name.clone();
+    view.zones = zones(&context);
+    let target = match context.target() {
         Ok(target) => target,
         Err(StudioError::Refused { sentence, .. }) => {
             view.notes.push(Note::attention(sentence));
@@ -69,31 +70,31 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
         }
         Err(error) => return Err(error),
     };
-    view.notes = bench.notes(now, &target);
-    view.target = Some(target_view(&bench, &target));
+    view.notes = context.notes(now, &target);
+    view.target = Some(target_view(&context, &target));
     let mut net = None;
     if ready_to_judge(&view.entry) {
-        match bench.reading().and_then(|(reading, _)| bench.judge(&reading, &target)) {
+        match context.reading().and_then(|(reading, _)| context.judge(&reading, &target)) {
             Ok(verdict) => {
                 net = Some(verdict.net);
-                view.verdict = Some(verdict_view(&bench, &verdict));
-                view.can_keep = true;
+                view.verdict = Some(verdict_view(&context, &verdict));
+                view.can_save = true;
             }
             Err(StudioError::Refused { field, sentence }) => {
-                view.refusal = Field::from_key(&field).map(|field| Refusal { field, sentence });
+                view.refusal = Field::from_key(&field).map(|field| FieldError { field, sentence });
             }
             Err(error) => return Err(error),
         }
     }
-    view.gauge = Some(gauge(&bench, &target, net));
+    view.gauge = Some(gauge(&context, &target, net));
     Ok(view)
 }
 
 /// Whether there is enough typed to say something.
 fn ready_to_judge(entry: &WeighEntry) -> bool {
     match entry.way.unwrap_or_default() {
-        Way::Net => !entry.net.trim().is_empty(),
-        Way::TwoWeights => {
+        WeighMode::Net => !entry.net.trim().is_empty(),
+        WeighMode::TwoWeights => {
             let (bare, glazed) = (entry.bare.trim(), entry.glazed.trim());
             !bare.is_empty() && !glazed.is_empty() && !still_being_typed(bare, glazed)
         }
@@ -107,25 +108,25 @@ fn still_being_typed(bare: &str, glazed: &str) -> bool {
     glazed.chars().all(|c| c.is_ascii_digit()) && whole_digits(glazed) < whole_digits(bare)
 }
 
-fn target_view(bench: &Bench, target: &Target) -> TargetView {
-    let words = target.in_words(&bench.style, bench.scale.step);
+fn target_view(context: &WeighContext, target: &Target) -> TargetView {
+    let words = target.in_words(&context.style, context.scale.step);
     TargetView {
-        wet: bench.mass(target.wet),
+        wet: context.mass(target.wet),
         span: words.span,
         source: words.source,
         rests_on: words.rests_on,
         sure: words.sure,
         tolerance: format!(
-            "{} either way is accepted: {} is set to “{}”.",
-            bench.style.percent(target.tolerance, 0),
-            bench.glaze.name,
-            bench.job.sensitivity.name()
+            "±{} is accepted: {} is set to “{}”.",
+            context.style.percent(target.tolerance, 0),
+            context.glaze.name,
+            context.job.sensitivity.name()
         ),
     }
 }
 
-fn verdict_view(bench: &Bench, verdict: &Verdict) -> VerdictView {
-    let words = verdict.in_words(&bench.style);
+fn verdict_view(context: &WeighContext, verdict: &Verdict) -> VerdictView {
+    let words = verdict.in_words(&context.style);
     VerdictView {
         kind: verdict.kind,
         headline: words.headline,
@@ -134,16 +135,16 @@ fn verdict_view(bench: &Bench, verdict: &Verdict) -> VerdictView {
         certainty: words.certainty,
         carries: words.carries,
         // Said only where it says something new: not when it is the weight just read.
-        on_control: words.on_control.filter(|_| differs_on_control(bench, verdict)).unwrap_or_default(),
+        on_control: words.on_control.filter(|_| differs_on_control(context, verdict)).unwrap_or_default(),
         spoken: words.spoken,
     }
 }
 
-fn differs_on_control(bench: &Bench, verdict: &Verdict) -> bool {
-    verdict.on_control.is_some_and(|wet| bench.mass(wet) != bench.mass(verdict.net))
+fn differs_on_control(context: &WeighContext, verdict: &Verdict) -> bool {
+    verdict.on_control.is_some_and(|wet| context.mass(wet) != context.mass(verdict.net))
 }
 
-fn gauge(bench: &Bench, target: &Target, net: Option<Grams>) -> Gauge {
+fn gauge(context: &WeighContext, target: &Target, net: Option<Grams>) -> Gauge {
     let half_span = 2.5 * target.wet.value() * target.tolerance;
     let place = |grams: f64| ((grams - target.wet.value()) / (2.0 * half_span) + 0.5).clamp(0.0, 1.0);
     Gauge {
@@ -151,7 +152,7 @@ fn gauge(bench: &Bench, target: &Target, net: Option<Grams>) -> Gauge {
         high: place(target.high.value()),
         aim: place(target.wet.value()),
         reading: net.map(|net| place(net.value())),
-        blur: (bench.scale.net_half_width().value() / (2.0 * half_span)).min(0.5),
+        blur: (context.scale.net_half_width().value() / (2.0 * half_span)).min(0.5),
     }
 }
 
@@ -164,46 +165,46 @@ fn fields(entry: &WeighEntry, style: &Style) -> Vec<WeighField> {
         active: field == entry.field,
     };
     match entry.way.unwrap_or_default() {
-        Way::Net => vec![field(Field::Net, "Coat, after tare", &entry.net)],
-        Way::TwoWeights => {
+        WeighMode::Net => vec![field(Field::Net, "Coat, after tare", &entry.net)],
+        WeighMode::TwoWeights => {
             vec![field(Field::Bare, "Bare piece", &entry.bare), field(Field::Glazed, "Glazed piece", &entry.glazed)]
         }
     }
 }
 
-fn missing(view: &WeighView) -> Vec<Missing> {
-    let step = |sheet, title: &str, detail: &str, done| Missing {
-        sheet,
+fn missing(view: &WeighView) -> Vec<SetupStep> {
+    let step = |editor, title: &str, detail: &str, done| SetupStep {
+        editor,
         title: title.to_owned(),
         detail: detail.to_owned(),
         done,
     };
     vec![
         step(
-            SheetKind::Form,
+            EditorKind::Form,
             "A form",
             "What you throw again and again: its shape and how much it holds.",
             !view.forms.is_empty(),
         ),
         step(
-            SheetKind::Glaze,
+            EditorKind::Glaze,
             "A glaze",
-            "Its name, how touchy it is about thickness, and the bucket's SG.",
+            "Its name, how sensitive it is to thickness, and the bucket's SG.",
             !view.buckets.is_empty(),
         ),
-        step(SheetKind::Scale, "A scale", "How much it carries and the step it reads in.", !view.scales.is_empty()),
+        step(EditorKind::Scale, "A scale", "How much it carries and the step it reads in.", !view.scales.is_empty()),
     ]
 }
 
-fn zones(bench: &Bench) -> Vec<Row> {
-    bench
+fn zones(context: &WeighContext) -> Vec<Row> {
+    context
         .zones
         .iter()
         .map(|kind| Row {
             id: kind.code().to_owned(),
             title: sentence_case(kind.name()),
             detail: String::new(),
-            chosen: *kind == bench.zone(),
+            chosen: *kind == context.zone(),
             outline: Vec::new(),
         })
         .collect()

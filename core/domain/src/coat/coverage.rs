@@ -1,15 +1,15 @@
-//! How many standard uncertainties a 95 % interval reaches out.
+//! How many standard uncertainties a 95% interval reaches out.
 
 use statrs::distribution::{ContinuousCDF, StudentsT};
 
-/// 97.5 % point of the normal distribution.
+/// 97.5% point of the normal distribution.
 pub const NORMAL_95: f64 = 1.959_963_984_540_054;
 
 /// From so many degrees of freedom on, the quantile is taken from the normal distribution: the library's search loses its
 /// way above some millions and does not end above 1e7.
 const NEARLY_NORMAL: f64 = 1e4;
 
-/// 97.5 % point of Student's t distribution, for a 95 % interval with `freedom` degrees of freedom; `None` for fewer than
+/// 97.5% point of Student's t distribution, for a 95% interval with `freedom` degrees of freedom; `None` for fewer than
 /// one.
 ///
 /// Above 1e4 degrees of freedom it is the normal quantile z with the first term of its series, `z + (z³ + z)/(4ν)`

@@ -144,9 +144,9 @@ impl Scale {
         Grams::new((self.step.value() / 6f64.sqrt()).hypot(self.repeatability_of_net()))
     }
 
-    /// Half the width of the 95 % interval of a net weight. Two roundings alone are triangular, `(1 − √0.05) step`
+    /// Half the width of the 95% interval of a net weight. Two roundings alone are triangular, `(1 − √0.05) step`
     /// exactly; a tested repeatability is combined with that as root of the sum of squares of the two half-widths, which
-    /// is within 1 % of the exact convolution (`tests/oracle`).
+    /// is within 1% of the exact convolution (`tests/oracle`).
     pub fn net_half_width(&self) -> Grams {
         let rounding = (1.0 - 0.05f64.sqrt()) * self.step.value();
         Grams::new(rounding.hypot(NORMAL_95 * self.repeatability_of_net()))

@@ -5,12 +5,12 @@
 //!
 //! | part | one standard uncertainty |
 //! |---|---|
-//! | from pot to pot | sample standard deviation of ln(wet), pooled with an assumed 5 % worth 8 degrees of freedom |
+//! | from pot to pot | sample standard deviation of ln(wet), pooled with an assumed 5% worth 8 degrees of freedom |
 //! | scale | that of each control's net weight |
 //! | specific gravity | control's side (the same bucket as a rule, so not averaged down) and today's |
 //! | area | none for the same form; another form: see [`carry_over`] |
-//! | tile | 10 % from tile to pot, plus each tile's own |
-//! | starting laydown | ln(10/3) / (2 × 1.96), the plausible span 3 to 10 g per 100 cm² taken as 95 % |
+//! | tile | 10% from tile to pot, plus each tile's own |
+//! | starting laydown | ln(10/3) / (2 × 1.96), the plausible span 3 to 10 g per 100 cm² taken as 95% |
 
 use super::Solids;
 use super::coverage::{NORMAL_95, student_t_95};
@@ -42,9 +42,9 @@ coded! {
         /// Forgiving.
         Low = "low" "forgiving",
         /// As most.
-        Medium = "medium" "usual",
+        Medium = "medium" "normal",
         /// Runs, breaks or goes dry at little more or less.
-        High = "high" "touchy",
+        High = "high" "sensitive",
     }
 }
 
@@ -140,7 +140,7 @@ pub enum Source {
     /// The glaze's starting laydown.
     Starting,
     /// An aim that was told with the reading, as in a potter's own spreadsheet.
-    Told,
+    Imported,
 }
 
 impl Source {
@@ -152,7 +152,7 @@ impl Source {
             Self::ControlOtherSizeByCapacity { .. } => "control_by_capacity",
             Self::Tile => "tile",
             Self::Starting => "starting",
-            Self::Told => "told",
+            Self::Imported => "told",
         }
     }
 }
@@ -166,7 +166,7 @@ pub struct Target {
     pub low: Grams,
     /// Most that is right.
     pub high: Grams,
-    /// 95 % interval of the aim itself.
+    /// 95% interval of the aim itself.
     pub interval: (Grams, Grams),
     /// Dry glaze in the aim.
     pub dry: Grams,
@@ -192,18 +192,18 @@ pub enum TargetError {
     },
     /// A control piece whose figures cannot be.
     #[error(
-        "The control piece of “{form_name}” has a weight or area that cannot be. Correct it, or choose another control piece."
+        "The control piece of “{form_name}” has an impossible weight or area. Correct it, or choose another control piece."
     )]
     UnusableControl {
         /// The control's form.
         form_name: String,
     },
     /// A tile whose laydown cannot be.
-    #[error("A test tile of this glaze has a weight or area that cannot be. Correct it, or leave the tile out.")]
+    #[error("A test tile of this glaze has an impossible weight or area. Correct it, or leave the tile out.")]
     UnusableTile,
     /// The glaze has no starting laydown either.
     #[error(
-        "Nothing says yet how thick this glaze should lie. Weigh a piece you like and keep it as the control piece."
+        "laydown does not know yet how thick this glaze should be. Weigh a piece you like and save it as the control piece."
     )]
     NothingToGoBy,
     /// The budget came out as no number.
@@ -224,8 +224,8 @@ pub struct CarryOver {
 
 /// The ratio of areas from a control piece to the job. The same form: exactly 1. Otherwise the surer of two ways:
 ///
-/// - by area, `A₂/A₁`: both areas' uncertainties, and 8 % more for another class of shape;
-/// - by capacity, `(V₂/V₁)^(2/3)`, for forms of one class: 3 %, since the class's own factor cancels.
+/// - by area, `A₂/A₁`: both areas' uncertainties, and 8% more for another class of shape;
+/// - by capacity, `(V₂/V₁)^(2/3)`, for forms of one class: 3%, since the class's own factor cancels.
 pub fn carry_over(control: &Control, job: &Job) -> CarryOver {
     if control.same_form {
         return CarryOver { area_ratio: 1.0, relative_uncertainty: 0.0, by_capacity: false };
@@ -421,16 +421,16 @@ impl Target {
             }
             Source::Tile => format!("From your test tiles: {}.", style.laydown(self.laydown)),
             Source::Starting => format!("A usual start for a glaze: {}.", style.laydown(self.laydown)),
-            Source::Told => "As it was noted with the reading.".to_owned(),
+            Source::Imported => "As noted with the reading.".to_owned(),
         }
     }
 
     fn pots_in_words(&self) -> String {
         match (self.pots, &self.source) {
-            (0, Source::Tile) => "Rests on test tiles, no pot yet.".to_owned(),
-            (0, _) => "Rests on no pot yet. Keep one you like as your control piece.".to_owned(),
-            (1, _) => "Rests on 1 pot.".to_owned(),
-            (pots, _) => format!("Rests on {pots} pots."),
+            (0, Source::Tile) => "Based on test tiles, no pots yet.".to_owned(),
+            (0, _) => "Not based on any pots yet. Save one you like as your control piece.".to_owned(),
+            (1, _) => "Based on 1 pot.".to_owned(),
+            (pots, _) => format!("Based on {pots} pots."),
         }
     }
 
@@ -438,9 +438,9 @@ impl Target {
         let (low, high) = self.interval;
         let between = format!("between {} and {}", style.mass_number(low, step), style.mass(high, step));
         if high / self.wet - 1.0 > FIRST_GUESS {
-            format!("A first guess: the right amount may lie anywhere {between}.")
+            format!("A first guess: the right amount may be anywhere {between}.")
         } else {
-            format!("The right amount most likely lies {between}.")
+            format!("The right amount is most likely {between}.")
         }
     }
 }

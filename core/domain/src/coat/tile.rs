@@ -113,7 +113,7 @@ mod tests {
         assert_eq!(thin_warning(Laydown::new(4.0), Laydown::new(5.5), &style), None);
         assert_eq!(
             thin_warning(Laydown::new(3.3), Laydown::new(5.5), &style).unwrap(),
-            "This tile carries only 60 % of what the pots will. It will not show how they come out: glaze a thicker one."
+            "This tile carries only 60% of what the pots will. It will not show how they come out: glaze a thicker one."
         );
     }
 

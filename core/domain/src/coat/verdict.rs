@@ -1,6 +1,6 @@
 //! Whether a reading of the scale is right, and what to do about it.
 //!
-//! Decisions keep a guard band as wide as the reading's 95 % half-width U (JCGM 106, ISO 14253-1): a coat is within only
+//! Decisions keep a guard band as wide as the reading's 95% half-width U (JCGM 106, ISO 14253-1): a coat is within only
 //! when all of reading ± U lies in the accepted span, short or over only when all of it lies outside, and otherwise this
 //! scale cannot tell.
 
@@ -18,7 +18,7 @@ const NOISE: Grams = Grams::new(1e-6);
 pub enum Reading {
     /// The coat alone, the scale having been tared with the bare piece.
     Net(Grams),
-    /// The piece before and after.
+    /// Previous piece and after.
     TwoWeights {
         /// The bare piece, just before the coat.
         bare: Grams,
@@ -48,7 +48,7 @@ pub struct Verdict {
     pub kind: VerdictKind,
     /// Wet weight of the coat.
     pub net: Grams,
-    /// 95 % half-width of the wet weight.
+    /// 95% half-width of the wet weight.
     pub half_width: Grams,
     /// To the aim: above nothing, add so much; below, take so much off.
     pub to_aim: Grams,
@@ -318,7 +318,7 @@ pub struct VerdictWords {
 impl Verdict {
     /// In words.
     pub fn in_words(&self, style: &Style) -> VerdictWords {
-        let certainty = format!("This scale is sure to {} either way.", style.mass(self.half_width, self.step / 10.0));
+        let certainty = format!("Accurate to ±{}.", style.mass(self.half_width, self.step / 10.0));
         let carries = format!("{} dry, {}", style.mass(self.dry, self.step), style.laydown(self.laydown));
         let on_control = self
             .on_control
@@ -337,7 +337,7 @@ impl Verdict {
     fn act(&self, style: &Style) -> String {
         let written = |grams: Grams| style.mass(grams.abs(), self.step);
         match self.kind {
-            VerdictKind::Within => "Keep it".to_owned(),
+            VerdictKind::Within => "Save it".to_owned(),
             VerdictKind::Short => format!("Add {}", written(self.to_aim)),
             VerdictKind::Over => format!("Take off {}", written(self.to_aim)),
             VerdictKind::CannotTell if self.too_coarse => "Use a finer scale".to_owned(),
@@ -358,17 +358,14 @@ impl Verdict {
             }
             VerdictKind::Within => format!("{} over the aim, inside {span}.", written(self.to_aim)),
             VerdictKind::Short | VerdictKind::Over if self.too_coarse => {
-                format!("Right is {span}. This scale is too coarse to bring it in for certain.")
+                format!("Target {span}. This scale is too coarse to be certain.")
             }
-            VerdictKind::Short => format!("Right is {span}. {} more brings it in.", written(self.to_within)),
+            VerdictKind::Short => format!("Target {span}. Add {}.", written(self.to_within)),
             VerdictKind::Over => {
-                format!(
-                    "Right is {span}. Sponge, scrape or wash it off; {} less brings it in.",
-                    written(self.to_within)
-                )
+                format!("Target {span}. Sponge, scrape or wash off {}.", written(self.to_within))
             }
             VerdictKind::CannotTell if self.too_coarse => format!(
-                "Too coarse: this scale reads in {} steps, and right is {span}.",
+                "Too coarse: this scale reads in {} steps, and the target is {span}.",
                 style.mass(self.step, self.step)
             ),
             VerdictKind::CannotTell => format!(
@@ -390,7 +387,7 @@ impl Verdict {
             if number == "1" { format!("1 {}", unit.trim_end_matches('s')) } else { format!("{number} {unit}") }
         };
         match self.kind {
-            VerdictKind::Within => "Within. Keep it.".to_owned(),
+            VerdictKind::Within => "Within. Save it.".to_owned(),
             VerdictKind::Short => format!("Short. Add {}.", said(self.to_aim)),
             VerdictKind::Over => format!("Over. Take off {}.", said(self.to_aim)),
             VerdictKind::CannotTell if self.too_coarse => "Cannot tell. This scale is too coarse.".to_owned(),

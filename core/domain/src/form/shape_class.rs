@@ -90,7 +90,7 @@ impl ShapeClass {
         self.drawn().map_or_else(slab, |drawn| drawn.outline.clone())
     }
 
-    /// What the class's profile comes to at its usual size, reckoned once.
+    /// What the class's profile comes to at its usual size, calculated once.
     fn drawn(self) -> Option<&'static Drawn> {
         static ALL: OnceLock<Vec<Option<Drawn>>> = OnceLock::new();
         let all = ALL.get_or_init(|| Self::ALL.iter().map(|class| Drawn::of(*class)).collect());

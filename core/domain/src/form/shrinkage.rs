@@ -14,7 +14,7 @@ coded! {
     }
 }
 
-/// The most a clay shrinks, of the thrown size. From memory: fine porcelains come near 20 %.
+/// The most a clay shrinks, of the thrown size. From memory: fine porcelains come near 20%.
 const MOST: f64 = 0.3;
 
 /// Linear shrinkages, as fractions of the thrown size.
@@ -27,7 +27,7 @@ pub struct Shrinkage {
 /// Why two shrinkages cannot be of one clay.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 #[error(
-    "Clay shrinks by 0 to 30 % from thrown to fired, and not less by then than at the bisque. Check both figures: each is measured from the thrown size."
+    "Clay shrinks by 0 to 30% from thrown to fired, and not less by then than at the bisque. Check both figures: each is measured from the thrown size."
 )]
 pub struct ShrinkageError;
 

@@ -94,7 +94,7 @@ impl SgReading {
     }
 
     /// A check by [`sg_by_volume`] with its uncertainty from the scale's `step`: two weighings, each rounded, a volume
-    /// mark good to 0.5 % (common practice, no source), and the level and stirring.
+    /// mark good to 0.5% (common practice, no source), and the level and stirring.
     ///
     /// # Errors
     /// As [`sg_by_volume`], and when the scale is too coarse for so little glaze.
@@ -269,7 +269,7 @@ pub fn water_density(temperature: Celsius) -> Result<f64, SlurryError> {
 }
 
 /// Specific gravity from one vessel weighed empty, full of water and full of glaze to the same mark. The water's weight
-/// is reduced to 20 °C, where the glaze is taken to be: 10 °C of error there is 0.2 % at most.
+/// is reduced to 20 °C, where the glaze is taken to be: 10 °C of error there is 0.2% at most.
 ///
 /// # Errors
 /// When a weight is out of order, the water is not between 0 and 40 °C, or the result is no specific gravity.

@@ -6,7 +6,7 @@ use super::{
     Celsius, Grams, Millilitres, Millimetres, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError, VolumeUnit,
 };
 use crate::glaze::slurry;
-use crate::repeated::repeated;
+use crate::truncate::truncate;
 
 /// More characters than any quantity needs; what is longer was not typed as one.
 const LONGEST: usize = 40;
@@ -477,7 +477,7 @@ fn decimal(figures: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Result<
 
 /// What was typed, short enough to repeat in a sentence.
 fn shortened(text: &str) -> String {
-    repeated(text.trim(), 24)
+    truncate(text.trim(), 24)
 }
 
 #[cfg(test)]

@@ -244,9 +244,9 @@ impl Style {
         laydown.value() / self.mass.grams() * self.area.square_centimetres()
     }
 
-    /// A fraction as a percentage with so many decimals, for example 0.07 as "7 %".
+    /// A fraction as a percentage with so many decimals, for example 0.07 as "7%".
     pub fn percent(&self, fraction: f64, decimals: usize) -> String {
-        format!("{} %", self.number(fraction * 100.0, decimals))
+        format!("{}%", self.number(fraction * 100.0, decimals))
     }
 
     /// A specific gravity: two decimals, or three where the third is not nothing.
@@ -323,7 +323,7 @@ mod tests {
         assert_eq!(millimetres.length(Millimetres::new(84.5)), "84,5 mm");
         assert_eq!(metric.laydown(Laydown::new(5.5)), "5.5 g per 100 cm²");
         assert_eq!(american().laydown(Laydown::new(5.5)), "1.25 oz per 100 in²");
-        assert_eq!(metric.percent(0.07, 0), "7 %");
+        assert_eq!(metric.percent(0.07, 0), "7%");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.45).unwrap()), "1.45");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.447).unwrap()), "1.447");
         assert_eq!(comma().specific_gravity(SpecificGravity::new(1.5).unwrap()), "1,50");

@@ -38,7 +38,7 @@ pub struct DeviceId(pub Uuid);
 pub struct Kind(Cow<'static, str>);
 
 impl Kind {
-    /// Takes back the event that its body names as an [`EventId`]. Its entity is that event's entity.
+    /// Undoes the event that its body names as an [`EventId`]. Its entity is that event's entity.
     pub const RETRACT: Kind = Kind::of("retract");
 
     /// A kind known when the program was built.
@@ -85,7 +85,7 @@ impl Event {
         (self.clock, self.id())
     }
 
-    /// The event this one takes back, if it is a retraction that names one.
+    /// The event this one undoes, if it is a retraction that names one.
     pub fn retracted(&self) -> Option<EventId> {
         if self.kind != Kind::RETRACT {
             return None;
@@ -169,7 +169,7 @@ impl Ids for SeededIds {
 
 /// Bytes that the events in a text of JSON may need: those of the text, and room for as many values as can begin in it, since
 /// two bytes of text can be a value of thirty. Asked before any is made of a file that somebody else wrote.
-pub(crate) fn burden(text: &[u8]) -> usize {
+pub(crate) fn estimated_bytes(text: &[u8]) -> usize {
     text.len() + 32 * text.iter().filter(|byte| matches!(byte, b',' | b'[' | b'{')).count()
 }
 

@@ -76,7 +76,7 @@ impl<'a> History<'a> {
     /// The history of one entity; its events in any order, however often each.
     pub fn of(events: impl IntoIterator<Item = &'a Event>, rules: &dyn Rules) -> History<'a> {
         let ordered = in_order(events);
-        let Standing { stands, restored } = standing(&ordered, rules);
+        let Standing { stands, restored } = effective(&ordered, rules);
         History { ordered, stands, restored }
     }
 
@@ -86,7 +86,7 @@ impl<'a> History<'a> {
     }
 
     /// The events that stand.
-    pub fn standing(&self) -> HashSet<EventId> {
+    pub fn effective(&self) -> HashSet<EventId> {
         self.events().filter(|(_, stands)| *stands).map(|(event, _)| event.id()).collect()
     }
 
@@ -118,7 +118,7 @@ fn in_order<'a>(events: impl IntoIterator<Item = &'a Event>) -> Vec<&'a Event> {
     ordered.sort_by_key(|event| event.order());
     ordered.dedup_by_key(|event| event.id());
     let before = Before::of(&ordered);
-    if before.are_kept() { ordered } else { before.order(&ordered) }
+    if before.are_saved() { ordered } else { before.order(&ordered) }
 }
 
 /// What must come before each event, whatever the clocks say.
@@ -147,7 +147,7 @@ impl Before {
     }
 
     /// Whether the order by the clocks does already.
-    fn are_kept(&self) -> bool {
+    fn are_saved(&self) -> bool {
         self.0.iter().enumerate().all(|(at, before)| before.iter().all(|earlier| *earlier < at))
     }
 
@@ -189,7 +189,7 @@ struct Standing {
 
 /// Walks back from the last event: a retraction comes after its target and is settled before the walk reaches that, so no
 /// ring of retractions can arise. What makes whole things is looked at in the end, since that depends on what else stands.
-fn standing(ordered: &[&Event], rules: &dyn Rules) -> Standing {
+fn effective(ordered: &[&Event], rules: &dyn Rules) -> Standing {
     if ordered.iter().all(|event| event.kind != Kind::RETRACT) {
         return Standing { stands: vec![true; ordered.len()], restored: Vec::new() };
     }
@@ -308,8 +308,8 @@ mod tests {
         super::fold(events, &GLAZE, &NoRules)
     }
 
-    fn standing<'a>(events: impl IntoIterator<Item = &'a Event>) -> HashSet<EventId> {
-        History::of(events, &NoRules).standing()
+    fn effective<'a>(events: impl IntoIterator<Item = &'a Event>) -> HashSet<EventId> {
+        History::of(events, &NoRules).effective()
     }
 
     fn id(number: i64) -> EventId {
@@ -377,7 +377,7 @@ mod tests {
         check(&[retract(2, 5, 1), set.clone()], Value::Null);
         // 2 and 3 name each other: only the later one can have seen the other.
         let ring = [set.clone(), retract(2, 20, 3), retract(3, 30, 2)];
-        assert_eq!(standing(&ring), HashSet::from([id(1), id(3)]));
+        assert_eq!(effective(&ring), HashSet::from([id(1), id(3)]));
         check(&[set, retract(4, 40, 4)], json!({"name": "Rain"}));
     }
 
@@ -385,7 +385,7 @@ mod tests {
     fn a_retraction_takes_nothing_from_another_entity() {
         let set = event(1, 10, json!({"name": "Rain"}));
         let elsewhere = Event { entity: Uuid::from_u128(2), ..retract(2, 20, 1) };
-        assert_eq!(standing(&[set.clone(), elsewhere]), HashSet::from([id(1), id(2)]));
+        assert_eq!(effective(&[set.clone(), elsewhere]), HashSet::from([id(1), id(2)]));
     }
 
     fn on(device: u128, event: Event) -> Event {
@@ -468,10 +468,10 @@ mod tests {
     /// A history of one entity on three phones that share a clock: sets, clearings and retractions of earlier ones.
     fn history() -> impl Strategy<Value = Vec<Event>> {
         let step = (0..4i64, 0..3u128, 0..3u8, 0..4i64, any::<Index>());
-        prop::collection::vec(step, 1..24).prop_map(|steps| {
+        prop::collection::vec(step, 1..24).prop_map(|migrations| {
             let mut events: Vec<Event> = Vec::new();
             let mut at = 10;
-            for (wait, device, act, value, target) in steps {
+            for (wait, device, act, value, target) in migrations {
                 at += wait;
                 let number = events.len() as i64 + 1;
                 let made = match act {
@@ -502,7 +502,7 @@ mod tests {
         #[test]
         fn any_order_and_any_repetition_folds_the_same((events, arrived) in history_and_arrival()) {
             prop_assert_eq!(fold(&arrived), fold(&events));
-            prop_assert_eq!(standing(&arrived), standing(&events));
+            prop_assert_eq!(effective(&arrived), effective(&events));
         }
 
         #[test]

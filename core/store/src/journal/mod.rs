@@ -9,6 +9,6 @@ pub mod fold;
 pub mod segment;
 
 pub use clock::Clock;
-pub(crate) use event::burden;
+pub(crate) use event::estimated_bytes;
 pub use event::{Body, DeviceId, Event, EventId, Ids, Kind, RandomIds, SEEN, SeededIds};
 pub use fold::{History, NoRules, Restored, Rules, State, fold};

@@ -36,9 +36,9 @@ use sha2::{Digest, Sha256};
 use uuid::Uuid;
 
 use super::clock::Clock;
-use super::event::{Body, DeviceId, Event, Kind, burden};
+use super::event::{Body, DeviceId, Event, Kind, estimated_bytes};
 
-/// The most events in one segment. More would make it little smaller (10,000: 2 %), and it is read and taken in whole.
+/// The most events in one segment. More would make it little smaller (10,000: 2%), and it is read and taken in whole.
 pub const MOST_EVENTS: usize = 5_000;
 /// The most bytes of text in one segment, and the most that its values amount to when all are written out.
 pub const MOST_TEXT: usize = 32 << 20;
@@ -384,7 +384,7 @@ fn read(name: &Name, text: &str) -> Result<Vec<Event>, Wrong> {
     let mut size = 0;
     for (line, number) in lines {
         // A definition, too, may need far more than it takes.
-        size += burden(line.as_bytes());
+        size += estimated_bytes(line.as_bytes());
         if size > MOST_TEXT {
             return Err(Wrong::TooLarge);
         }
@@ -506,7 +506,7 @@ fn weight_of(body: &Body) -> usize {
 fn weight(value: &Value) -> usize {
     match value {
         Value::Null | Value::Bool(_) | Value::Number(_) => 32,
-        Value::String(text) => 32 + 5 * text.len() + burden(text.as_bytes()),
+        Value::String(text) => 32 + 5 * text.len() + estimated_bytes(text.as_bytes()),
         Value::Array(values) => 32 + values.iter().map(weight).sum::<usize>(),
         Value::Object(fields) => 32 + weight_of(fields),
     }

@@ -8,13 +8,13 @@ public final class BucketScreen {
     /// The bucket's id.
     public let id: String
 
-    private let frame: Frame
+    private let frame: AppModel
     private let latest = Latest<BucketView>()
 
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - id: The bucket's id.
-    public init(frame: Frame, id: String) {
+    public init(frame: AppModel, id: String) {
         self.frame = frame
         self.id = id
     }
@@ -28,9 +28,9 @@ public final class BucketScreen {
     /// What one does to it, each with its label and the page it leads to.
     public var ways: [(label: String, place: Place)] {
         [
-            (Words.check, .sheet(.check, subject: id)),
-            (Words.thin, .sheet(.thin, subject: id)),
-            (Words.change, .sheet(.bucket, id: id)),
+            (Words.check, .editor(.check, subject: id)),
+            (Words.thin, .editor(.thin, subject: id)),
+            (Words.change, .editor(.bucket, id: id)),
         ]
     }
 }

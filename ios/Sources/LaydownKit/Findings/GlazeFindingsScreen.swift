@@ -9,7 +9,7 @@ public final class GlazeFindingsScreen {
     /// Why the best could not be taken over; empty when nothing is wrong.
     public private(set) var refusal = ""
 
-    private let frame: Frame
+    private let frame: AppModel
     private let glaze: String
     private let latest = Latest<GlazeFindingsView>()
     private var isTaking = false
@@ -17,7 +17,7 @@ public final class GlazeFindingsScreen {
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - glaze: The glaze's id.
-    public init(frame: Frame, glaze: String) {
+    public init(frame: AppModel, glaze: String) {
         self.frame = frame
         self.glaze = glaze
     }
@@ -30,15 +30,15 @@ public final class GlazeFindingsScreen {
 
     /// Takes the best laydown over as the glaze's starting value.
     @discardableResult
-    public func takeBest() -> Task<Void, Never> {
+    public func adoptBest() -> Task<Void, Never> {
         // A second tap that comes before the answer would take it over twice.
         guard let view, !view.take.isEmpty, !isTaking else { return Task {} }
         isTaking = true
         refusal = ""
         let (id, best) = (view.id, view.best)
         return Task {
-            _ = await frame.keep(
-                { try $0.takeBest(now: $1, id: id, best: best) },
+            _ = await frame.save(
+                { try $0.adoptBest(now: $1, id: id, best: best) },
                 refused: { refusal = frame.refusal(of: $0) ?? "" })
             isTaking = false
             await refresh()

@@ -33,14 +33,14 @@ extension StudioError {
 }
 
 /// The library on this device is not the one that this shell was built with.
-struct OtherBuild: Error {}
+struct LibraryMismatch: Error {}
 
 /// What a failure is called, in words for the potter.
 func sentence(of problem: any Error) -> String {
     switch problem {
     case let problem as StudioError: problem.sentence
-    case is OtherBuild: Words.otherBuild
-    case is SecretNotKept: Words.secretNotKept
+    case is LibraryMismatch: Words.otherBuild
+    case is SecretNotSaved: Words.secretNotSaved
     default: Words.broken
     }
 }

@@ -21,34 +21,34 @@ public struct Phone: Sendable {
     }
 }
 
-/// The passwords and the passphrase of the place where the phones meet, by the keys of the sheet's fields. Nothing of them is
+/// The passwords and the passphrase of the place the sync location, by the keys of the sheet's fields. Nothing of them is
 /// written down anywhere else.
 public protocol Secrets: Sendable {
     /// All that are kept. One that cannot be read is asked for again, like one that was never typed.
     func all() -> [String: String]
 
-    /// Keeps a secret in the place of the one under this key.
+    /// Saves a secret in the place of the one under this key.
     ///
-    /// - Throws: `SecretNotKept`.
-    func keep(_ secret: String, under key: String) throws
+    /// - Throws: `SecretNotSaved`.
+    func save(_ secret: String, under key: String) throws
 
     /// Forgets the secret under this key, if there is one.
     ///
-    /// - Throws: `SecretNotKept`.
+    /// - Throws: `SecretNotSaved`.
     func forget(_ key: String) throws
 }
 
 /// The phone did not take a secret, or did not let go of it.
-public struct SecretNotKept: Error {
+public struct SecretNotSaved: Error {
     /// There is nothing to say of it that the potter could use.
     public init() {}
 }
 
 extension Secrets {
-    /// Keeps what was typed in the sheet's secret fields, where it is not empty, and forgets what is no field any more.
-    func keep(_ typed: [String: String], of fields: Set<String>) throws {
+    /// Saves what was typed in the sheet's secret fields, where it is not empty, and forgets what is no field any more.
+    func save(_ typed: [String: String], of fields: Set<String>) throws {
         for key in all().keys where !fields.contains(key) { try forget(key) }
-        for (key, secret) in typed where fields.contains(key) && !secret.isEmpty { try keep(secret, under: key) }
+        for (key, secret) in typed where fields.contains(key) && !secret.isEmpty { try save(secret, under: key) }
     }
 
     /// Forgets them all.
@@ -68,13 +68,13 @@ public protocol Folders: Sendable {
     /// Does `work` where the folder lies now, which may be used only as long as that takes.
     ///
     /// - Throws: `FolderError` where the folder cannot be reached, else what `work` throws.
-    func reach<Answer>(_ handle: String, _ work: (URL) throws -> Answer) throws -> Answer
+    func reach<ActivityResult>(_ handle: String, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult
 
     /// Reads a file or a folder inside of it, once whoever keeps it has fetched it, and while nobody else writes it.
-    func read<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer
+    func read<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult
 
     /// Writes a file inside of it while nobody else reads or writes it.
-    func write<Answer>(_ url: URL, _ work: (URL) throws -> Answer) throws -> Answer
+    func write<ActivityResult>(_ url: URL, _ work: (URL) throws -> ActivityResult) throws -> ActivityResult
 
     /// How long a file inside of it is, bytes, also where whoever keeps it has not fetched it yet.
     func size(of file: URL) throws -> UInt64

@@ -7,7 +7,7 @@ public enum Place: Hashable, Sendable {
     /// One bucket.
     case bucket(String)
     /// Something that is filled in: a new one where `id` is empty. `subject` is the glaze of a bucket, the bucket of a check.
-    case sheet(SheetKind, id: String = "", subject: String = "")
+    case editor(EditorKind, id: String = "", subject: String = "")
     /// What every form should take.
     case sizes
     /// Every caution in full.
@@ -49,10 +49,10 @@ extension Place: Codable {
         case "bucket": self = .bucket(try id())
         case "sheet":
             let name = try id()
-            guard let kind = SheetKind.all.first(where: { $0.name == name }) else {
+            guard let kind = EditorKind.all.first(where: { $0.name == name }) else {
                 throw DecodingError.dataCorruptedError(in: parts, debugDescription: "no sheet is called \(name)")
             }
-            self = .sheet(kind, id: try id(), subject: try id())
+            self = .editor(kind, id: try id(), subject: try id())
         case "sizes": self = .sizes
         case "cautions": self = .cautions
         case "backup": self = .backup
@@ -80,7 +80,7 @@ extension Place: Codable {
         switch self {
         case .coat(let id): ["coat", id]
         case .bucket(let id): ["bucket", id]
-        case .sheet(let kind, let id, let subject): ["sheet", kind.name, id, subject]
+        case .editor(let kind, let id, let subject): ["sheet", kind.name, id, subject]
         case .sizes: ["sizes"]
         case .cautions: ["cautions"]
         case .backup: ["backup"]
@@ -98,10 +98,10 @@ extension Place: Codable {
     }
 }
 
-extension SheetKind {
-    static let all: [SheetKind] = [
+extension EditorKind {
+    static let all: [EditorKind] = [
         .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
-        .meetingPlace,
+        .syncLocation,
     ]
 
     /// By what name it is written down.
@@ -121,7 +121,7 @@ extension SheetKind {
         case .tile: "tile"
         case .control: "control"
         case .preference: "preference"
-        case .meetingPlace: "meeting_place"
+        case .syncLocation: "meeting_place"
         }
     }
 }

@@ -18,8 +18,8 @@ public struct StudioFolder: Sendable {
     }
 
     /// What is on its way to or from another app.
-    public var handover: Handover {
-        Handover(folder: folder.appendingPathComponent("handover", isDirectory: true))
+    public var transferFolder: TransferFolder {
+        TransferFolder(folder: folder.appendingPathComponent("handover", isDirectory: true))
     }
 
     /// Opens the studio, making an empty one if there is none.
@@ -27,7 +27,7 @@ public struct StudioFolder: Sendable {
     /// - Throws: `StudioError` with what to do; a file that cannot be opened is left as it was.
     public func open(_ now: Now) throws -> Studio {
         // Generated code that belongs to another library would read its records wrongly, field by field.
-        guard buildStamp() == generatedBuildStamp else { throw OtherBuild() }
+        guard buildStamp() == generatedBuildStamp else { throw LibraryMismatch() }
         try makeFolder(folder)
         try makeFolder(markFolder)
         try leaveOutOfBackups(markFolder)
@@ -47,7 +47,7 @@ public struct StudioFolder: Sendable {
     /// By this a studio knows that it is still on the phone it was made on.
     private var mark: URL { markFolder.appendingPathComponent("mark") }
 
-    /// In a folder of its own, since what is written whole is a new file, which would be taken into the phone's backups again.
+    /// In a folder of its own, since what is written whole is a new file, which would be importedto the phone's backups again.
     private var markFolder: URL { folder.appendingPathComponent("this_phone", isDirectory: true) }
 }
 

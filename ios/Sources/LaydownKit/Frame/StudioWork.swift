@@ -6,7 +6,7 @@ import LaydownCore
 @MainActor
 public final class StudioWork {
     /// A question or a command, and the moment it is asked at.
-    public typealias Call<Answer> = @Sendable (Studio, Now) throws -> Answer
+    public typealias Call<ActivityResult> = @Sendable (Studio, Now) throws -> ActivityResult
 
     private let queue = DispatchQueue(label: "studio", qos: .userInitiated)
     private let opening: Opening
@@ -28,7 +28,7 @@ public final class StudioWork {
     }
 
     /// Makes `call` on the studio's queue. Calls are made in the order in which they are asked for here.
-    public func ask<Answer: Sendable>(_ call: @escaping Call<Answer>) async throws -> Answer {
+    public func ask<ActivityResult: Sendable>(_ call: @escaping Call<ActivityResult>) async throws -> ActivityResult {
         let now = clock()
         let opening = opening
         return try await withCheckedThrowingContinuation { answer in
@@ -52,7 +52,9 @@ public final class StudioWork {
     }
 
     /// As `ask`, but beside the queue once the studio is open: for what takes long, while weighing goes on.
-    public func aside<Answer: Sendable>(_ call: @escaping Call<Answer>) async throws -> Answer {
+    public func inBackground<ActivityResult: Sendable>(_ call: @escaping Call<ActivityResult>) async throws
+        -> ActivityResult
+    {
         let studio = try await ask { studio, _ in studio }
         let now = clock()
         return try await withCheckedThrowingContinuation { answer in

@@ -6,7 +6,7 @@ public final class CompareScreen {
     /// All that it shows; nil until the studio has answered.
     public var view: CompareView? { latest.view }
 
-    private let frame: Frame
+    private let frame: AppModel
     private let left: String
     /// The id of the other piece; empty for a control piece.
     private var right = ""
@@ -15,7 +15,7 @@ public final class CompareScreen {
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - piece: The id of the left piece.
-    public init(frame: Frame, piece: String) {
+    public init(frame: AppModel, piece: String) {
         self.frame = frame
         left = piece
     }

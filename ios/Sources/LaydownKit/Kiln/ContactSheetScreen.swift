@@ -15,14 +15,14 @@ public final class ContactSheetScreen {
     /// Why it could not be handed on; empty when nothing is wrong.
     public private(set) var trouble = ""
 
-    private let frame: Frame
+    private let frame: AppModel
     private let firing: String
     private let latest = Latest<ContactSheetView>()
 
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - firing: The firing's id.
-    public init(frame: Frame, firing: String) {
+    public init(frame: AppModel, firing: String) {
         self.frame = frame
         self.firing = firing
     }
@@ -57,8 +57,8 @@ public final class ContactSheetScreen {
     /// - Returns: The file; nil if it could not be written, which is then said.
     public func document(of pages: [Data]) async -> URL? {
         let title = view?.title ?? ""
-        return await handOn(ending: "pdf") { handover, file, studio in
-            guard let paths = try? pages.map({ try handover.write(picture: $0).path }) else {
+        return await handOn(ending: "pdf") { transferFolder, file, studio in
+            guard let paths = try? pages.map({ try transferFolder.write(picture: $0).path }) else {
                 throw NoPicture(sentence: Words.pictureNotCopied)
             }
             try studio.writePdf(title: title, pages: paths, into: file.path)
@@ -67,20 +67,20 @@ public final class ContactSheetScreen {
 
     /// Writes a file beside the weighing, since it takes long.
     private func handOn(
-        ending: String, _ write: @escaping @Sendable (Handover, URL, Studio) throws -> Void
+        ending: String, _ write: @escaping @Sendable (TransferFolder, URL, Studio) throws -> Void
     ) async -> URL? {
         guard let view else { return nil }
         // A title may hold what no file's name can.
         let name = view.title.components(separatedBy: CharacterSet(charactersIn: "/\\:")).joined(separator: "-")
-        let handover = frame.handover
+        let transferFolder = frame.transferFolder
         trouble = ""
         do {
-            return try await frame.work.aside { studio, _ in
-                handover.clear()
-                guard let file = try? handover.place(named: "\(name).\(ending)") else {
+            return try await frame.work.inBackground { studio, _ in
+                transferFolder.clear()
+                guard let file = try? transferFolder.place(named: "\(name).\(ending)") else {
                     throw NoPicture(sentence: Words.pictureNotCopied)
                 }
-                try write(handover, file, studio)
+                try write(transferFolder, file, studio)
                 return file
             }
         } catch let problem as NoPicture {

@@ -11,7 +11,7 @@ public final class FindScreen {
     /// What is wrong with the code; empty when nothing is.
     public private(set) var refusal = ""
 
-    private let frame: Frame
+    private let frame: AppModel
     private let pause: Duration
     private let latest = Latest<PiecesView>()
     /// What was picked, by the filters' keys.
@@ -20,7 +20,7 @@ public final class FindScreen {
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - pause: How long the fingers pause before the code is looked for.
-    public init(frame: Frame, pause: Duration = .milliseconds(150)) {
+    public init(frame: AppModel, pause: Duration = .milliseconds(150)) {
         self.frame = frame
         self.pause = pause
     }

@@ -23,14 +23,14 @@ public final class FiringScreen {
     /// The firing's id.
     public let id: String
 
-    private let frame: Frame
+    private let frame: AppModel
     private let latest = Latest<FiringView>()
     private var isAdvancing = false
 
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - id: The firing's id.
-    public init(frame: Frame, id: String) {
+    public init(frame: AppModel, id: String) {
         self.frame = frame
         self.id = id
     }
@@ -96,8 +96,8 @@ public final class FiringScreen {
 
     /// Ticks off something to look at before the firing, or takes the tick away.
     @discardableResult
-    public func turn(_ tick: Tick) -> Task<Void, Never> {
-        act { try $0.tickBefore(now: $1, firing: $2, what: tick.code, done: !tick.done) }
+    public func toggleUndo(_ tick: ChecklistItem) -> Task<Void, Never> {
+        act { try $0.setChecklistItem(now: $1, firing: $2, what: tick.code, done: !tick.done) }
     }
 
     /// Takes the firing on to its next state; where there is a question, it has been answered with yes.
@@ -122,12 +122,13 @@ public final class FiringScreen {
         view.map { !$0.isLoading && !$0.pieces.isEmpty } ?? false
     }
 
-    /// Keeps something and shows the firing with it; what is refused is said on the page.
-    private func act(_ command: @escaping @Sendable (Studio, Now, String) throws -> Kept) -> Task<Void, Never> {
+    /// Saves something and shows the firing with it; what is refused is said on the page.
+    private func act(_ command: @escaping @Sendable (Studio, Now, String) throws -> CommandResult) -> Task<Void, Never>
+    {
         let id = id
         return Task {
             refusal = ""
-            _ = await frame.keep({ try command($0, $1, id) }, refused: { refusal = frame.refusal(of: $0) ?? "" })
+            _ = await frame.save({ try command($0, $1, id) }, refused: { refusal = frame.refusal(of: $0) ?? "" })
             await refresh()
         }
     }

@@ -6,11 +6,11 @@ public final class KilnScreen {
     /// All that it shows; nil until the studio has answered.
     public var view: KilnView? { latest.view }
 
-    private let frame: Frame
+    private let frame: AppModel
     private let latest = Latest<KilnView>()
 
     /// - Parameter frame: The house around the screen.
-    public init(frame: Frame) {
+    public init(frame: AppModel) {
         self.frame = frame
     }
 

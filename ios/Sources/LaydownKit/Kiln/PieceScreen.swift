@@ -8,13 +8,13 @@ public final class PieceScreen {
     /// The piece's id.
     public let id: String
 
-    private let frame: Frame
+    private let frame: AppModel
     private let latest = Latest<PieceView>()
 
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - id: The piece's id.
-    public init(frame: Frame, id: String) {
+    public init(frame: AppModel, id: String) {
         self.frame = frame
         self.id = id
     }
@@ -29,7 +29,7 @@ public final class PieceScreen {
     @discardableResult
     public func takeOff(_ photo: PhotoView) -> Task<Void, Never> {
         Task {
-            if await frame.keep({ try $0.takePhotoOff(now: $1, id: photo.id) }, refused: frame.fail) { await refresh() }
+            if await frame.save({ try $0.removePhoto(now: $1, id: photo.id) }, refused: frame.fail) { await refresh() }
         }
     }
 }

@@ -6,7 +6,7 @@ public final class CoatScreen {
     /// The record; nil until the studio has answered.
     public var view: CoatView? { latest.view }
 
-    private let frame: Frame
+    private let frame: AppModel
     private let id: String
     private let latest = Latest<CoatView>()
     /// It was taken out of the record, or is being so.
@@ -15,7 +15,7 @@ public final class CoatScreen {
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - id: The coat's id.
-    public init(frame: Frame, id: String) {
+    public init(frame: AppModel, id: String) {
         self.frame = frame
         self.id = id
     }
@@ -32,7 +32,7 @@ public final class CoatScreen {
         Task {
             guard let view else { return }
             let (id, control) = (id, !view.control)
-            if await frame.keep({ try $0.setControl(now: $1, id: id, control: control) }, refused: frame.fail) {
+            if await frame.save({ try $0.setControl(now: $1, id: id, control: control) }, refused: frame.fail) {
                 await refresh()
             }
         }
@@ -46,7 +46,7 @@ public final class CoatScreen {
         guard !isTakenBack else { return false }
         isTakenBack = true
         let id = id
-        isTakenBack = await frame.keep({ try $0.takeBackCoat(now: $1, id: id) }, refused: frame.fail)
+        isTakenBack = await frame.save({ try $0.removeCoat(now: $1, id: id) }, refused: frame.fail)
         return isTakenBack
     }
 }

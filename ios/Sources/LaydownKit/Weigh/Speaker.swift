@@ -1,6 +1,6 @@
 import Observation
 
-/// Decides when a verdict is said: when the digits have rested, or when Keep is pressed, and never twice for one reading.
+/// Decides when a verdict is said: when the digits have rested, or when Save is pressed, and never twice for one reading.
 @MainActor
 final class Speaker {
     private let rest: Duration

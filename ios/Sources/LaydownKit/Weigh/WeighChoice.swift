@@ -35,7 +35,7 @@ public enum WeighChoice: CaseIterable, Identifiable, Sendable {
     }
 
     /// What the button says that adds one, and the sheet it leads to; a zone is not added.
-    public var adding: (label: String, sheet: SheetKind)? {
+    public var adding: (label: String, editor: EditorKind)? {
         switch self {
         case .form: (Words.addForm, .form)
         case .zone: nil

@@ -17,10 +17,10 @@ public final class WeighScreen {
     /// What this phone does beside showing.
     public var preferences: Preferences? { frame.preferences }
 
-    private let frame: Frame
+    private let frame: AppModel
     private let latest = Latest<WeighView>()
     private let speaker: Speaker
-    private var isKeeping = false
+    private var isSaving = false
 
     /// - Parameters:
     ///   - frame: The house around the screen.
@@ -28,7 +28,7 @@ public final class WeighScreen {
     ///   - isListenedTo: Whether somebody has the screen read out to them, who is told the verdict in any case.
     ///   - say: Says words aloud. Only called on a phone that is to speak, or for whoever listens.
     public init(
-        frame: Frame, rest: Duration = .milliseconds(900),
+        frame: AppModel, rest: Duration = .milliseconds(900),
         isListenedTo: @escaping @MainActor () -> Bool = { false },
         say: @escaping @MainActor (String) -> Void = { _ in }
     ) {
@@ -91,8 +91,8 @@ public final class WeighScreen {
 
     /// Goes to the field that is still empty; keeps the coat when none is.
     @discardableResult
-    public func keepOrNext() -> Task<Void, Never> {
-        if let next = nextField { fill(next.field) } else { Task { await keep() } }
+    public func saveOrNext() -> Task<Void, Never> {
+        if let next = nextField { fill(next.field) } else { Task { await save() } }
     }
 
     /// Goes on with the next coat of the same piece.
@@ -115,12 +115,12 @@ public final class WeighScreen {
     }
 
     /// What the button below the keypad says.
-    public var keepLabel: String {
-        nextField.map { Words.nextField($0.label) } ?? Words.keep
+    public var saveLabel: String {
+        nextField.map { Words.nextField($0.label) } ?? Words.save
     }
 
     /// Whether that button can be pressed: something is typed, which the core then takes or refuses with a sentence.
-    public var canPressKeep: Bool {
+    public var canPressSave: Bool {
         entry.map { !$0.typed.text.isEmpty } ?? false
     }
 
@@ -153,13 +153,13 @@ public final class WeighScreen {
         await frame.tell { try $0.remember(now: $1, entry: entry) }
     }
 
-    private func keep() async {
-        guard let entry, !isKeeping else { return }
-        isKeeping = true
-        defer { isKeeping = false }
+    private func save() async {
+        guard let entry, !isSaving else { return }
+        isSaving = true
+        defer { isSaving = false }
         speaker.now()
         refusal = ""
-        guard await frame.keep({ try $0.keep(now: $1, entry: entry) }, refused: refuse) else { return }
+        guard await frame.save({ try $0.save(now: $1, entry: entry) }, refused: refuse) else { return }
         speaker.next()
         // The studio has remembered what stays chosen, with the digits cleared.
         self.entry = nil

@@ -366,7 +366,7 @@ fn told(device: usize, seq: usize, entity: usize, kind: &str, body: &str) -> Str
     )
 }
 
-/// Each takes back the one before it, so that all hang together.
+/// Each undoes the one before it, so that all hang together.
 fn retractions(number: usize) -> String {
     let before = number.saturating_sub(1).max(1);
     told(1, number, 1, "retract", &format!(r#"{{"device":"00000000-0000-7000-8000-000000000001","seq":{before}}}"#))

@@ -662,8 +662,8 @@ internal interface UniffiCallbackInterfaceFolderMethod2 : com.sun.jna.Callback {
 internal interface UniffiCallbackInterfaceFolderMethod3 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,)
 }
-internal interface UniffiCallbackInterfaceWatchMethod0 : com.sun.jna.Callback {
-    fun callback(`uniffiHandle`: Long,`soFar`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
+internal interface UniffiCallbackInterfaceProgressListenerMethod0 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`progress`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
 }
 @Structure.FieldOrder("uniffiFree", "uniffiClone", "get", "put", "remove", "list")
 internal open class UniffiVTableCallbackInterfaceFolder(
@@ -693,22 +693,22 @@ internal open class UniffiVTableCallbackInterfaceFolder(
     }
 
 }
-@Structure.FieldOrder("uniffiFree", "uniffiClone", "soFar")
-internal open class UniffiVTableCallbackInterfaceWatch(
+@Structure.FieldOrder("uniffiFree", "uniffiClone", "progress")
+internal open class UniffiVTableCallbackInterfaceProgressListener(
     @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
     @JvmField internal var `uniffiClone`: UniffiCallbackInterfaceClone? = null,
-    @JvmField internal var `soFar`: UniffiCallbackInterfaceWatchMethod0? = null,
+    @JvmField internal var `progress`: UniffiCallbackInterfaceProgressListenerMethod0? = null,
 ) : Structure() {
     class UniffiByValue(
         `uniffiFree`: UniffiCallbackInterfaceFree? = null,
         `uniffiClone`: UniffiCallbackInterfaceClone? = null,
-        `soFar`: UniffiCallbackInterfaceWatchMethod0? = null,
-    ): UniffiVTableCallbackInterfaceWatch(`uniffiFree`,`uniffiClone`,`soFar`,), Structure.ByValue
+        `progress`: UniffiCallbackInterfaceProgressListenerMethod0? = null,
+    ): UniffiVTableCallbackInterfaceProgressListener(`uniffiFree`,`uniffiClone`,`progress`,), Structure.ByValue
 
-   internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceWatch) {
+   internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceProgressListener) {
         `uniffiFree` = other.`uniffiFree`
         `uniffiClone` = other.`uniffiClone`
-        `soFar` = other.`soFar`
+        `progress` = other.`progress`
     }
 
 }
@@ -755,11 +755,9 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_export(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_take_in(
+    external fun uniffi_laydown_app_checksum_method_studio_restore(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_back_up_every(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_backed_up_by_itself(
+    external fun uniffi_laydown_app_checksum_method_studio_automatic_backup_done(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_backup_due(
     ): Int
@@ -767,7 +765,9 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_backups_removed(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_keep_backups_in(
+    external fun uniffi_laydown_app_checksum_method_studio_set_backup_folder(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_set_backup_schedule(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_bucket(
     ): Int
@@ -775,35 +775,51 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_coat(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_set_control(
+    external fun uniffi_laydown_app_checksum_method_studio_remove_coat(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_take_back_coat(
+    external fun uniffi_laydown_app_checksum_method_studio_set_control(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_devices(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_editor(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_remove(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_save_record(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_photograph(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_touch(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_adopt_best(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_findings(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_glaze_findings(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_take_best(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_agree(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_doings(
+    external fun uniffi_laydown_app_checksum_method_studio_sync_now(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_history(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_redo(
+    external fun uniffi_laydown_app_checksum_method_studio_recent_changes(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_house(
+    external fun uniffi_laydown_app_checksum_method_studio_redo(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_import(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_take_in_sheet(
+    external fun uniffi_laydown_app_checksum_method_studio_import_spreadsheet(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_kiln(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_assess(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_assessment(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_remove_photo(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_save_photo(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_compare(
     ): Int
@@ -821,39 +837,23 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_place(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_set_checklist_item(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_take_out(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_tick_before(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_keep_photo(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_look(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_look_at(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_take_photo_off(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_write_pdf(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_piece(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_forget_meeting_place(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_keep_sheet(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_remove(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_sheet(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_photograph(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_touch(
+    external fun uniffi_laydown_app_checksum_method_studio_setup(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_sizes(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_keep(
+    external fun uniffi_laydown_app_checksum_method_studio_forget_sync_location(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_remember(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_save(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_weigh(
     ): Int
@@ -865,9 +865,9 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_folder_list(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_stop_stop(
+    external fun uniffi_laydown_app_checksum_method_progresslistener_progress(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_watch_so_far(
+    external fun uniffi_laydown_app_checksum_method_stop_stop(
     ): Int
     external fun uniffi_laydown_app_checksum_constructor_studio_open(
     ): Int
@@ -892,7 +892,7 @@ internal object UniffiLib {
     init {
         Native.register(UniffiLib::class.java, findLibraryName(componentName = "laydown_app"))
         uniffiCallbackInterfaceFolder.register(this)
-        uniffiCallbackInterfaceWatch.register(this)
+        uniffiCallbackInterfaceProgressListener.register(this)
         
     }
 
@@ -917,11 +917,9 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_export(`ptr`: Long,`what`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_take_in(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_restore(`ptr`: Long,`now`: RustBuffer.ByValue,`from`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_back_up_every(`ptr`: Long,`now`: RustBuffer.ByValue,`every`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
-    external fun uniffi_laydown_app_fn_method_studio_backed_up_by_itself(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_automatic_backup_done(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_backup_due(`ptr`: Long,`now`: RustBuffer.ByValue,`asked`: Byte,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -929,7 +927,9 @@ internal object UniffiLib {
     ): Unit
     external fun uniffi_laydown_app_fn_method_studio_backups_removed(`ptr`: Long,`now`: RustBuffer.ByValue,`files`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
-    external fun uniffi_laydown_app_fn_method_studio_keep_backups_in(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`called`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_set_backup_folder(`ptr`: Long,`now`: RustBuffer.ByValue,`place`: RustBuffer.ByValue,`called`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_app_fn_method_studio_set_backup_schedule(`ptr`: Long,`now`: RustBuffer.ByValue,`every`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
     external fun uniffi_laydown_app_fn_method_studio_bucket(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -937,35 +937,51 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_set_control(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`control`: Byte,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_remove_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_take_back_coat(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_set_control(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`control`: Byte,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_devices(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_editor(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_remove(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_save_record(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_photograph(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_touch(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`touch`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_adopt_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_take_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_agree(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`watch`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_doings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_sync_now(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`listener`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_redo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_recent_changes(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_house(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_redo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_import(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`columns`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_take_in_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`columns`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_import_spreadsheet(`ptr`: Long,`now`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,`columns`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_kiln(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_assess(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`look`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_assessment(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_remove_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_save_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_compare(`ptr`: Long,`now`: RustBuffer.ByValue,`left`: RustBuffer.ByValue,`right`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -983,40 +999,24 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_place(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`to`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_set_checklist_item(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`what`: RustBuffer.ByValue,`done`: Byte,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_take_out(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_tick_before(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`what`: RustBuffer.ByValue,`done`: Byte,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_keep_photo(`ptr`: Long,`now`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_look(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`look`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_look_at(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_take_photo_off(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_write_pdf(`ptr`: Long,`title`: RustBuffer.ByValue,`pages`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
     external fun uniffi_laydown_app_fn_method_studio_piece(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_forget_meeting_place(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_keep_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_remove(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_photograph(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`file`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_touch(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`touch`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_setup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_sizes(`ptr`: Long,`now`: RustBuffer.ByValue,`known`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_keep(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_forget_sync_location(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_remember(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
+    external fun uniffi_laydown_app_fn_method_studio_save(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_weigh(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_clone_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
@@ -1033,6 +1033,14 @@ internal object UniffiLib {
     ): Byte
     external fun uniffi_laydown_app_fn_method_folder_list(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_clone_progresslistener(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_app_fn_free_progresslistener(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_app_fn_init_callback_vtable_progresslistener(`vtable`: UniffiVTableCallbackInterfaceProgressListener,
+    ): Unit
+    external fun uniffi_laydown_app_fn_method_progresslistener_progress(`ptr`: Long,`progress`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_app_fn_clone_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
     external fun uniffi_laydown_app_fn_free_stop(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
@@ -1040,14 +1048,6 @@ internal object UniffiLib {
     external fun uniffi_laydown_app_fn_constructor_stop_new(uniffi_out_err: UniffiRustCallStatus, 
     ): Long
     external fun uniffi_laydown_app_fn_method_stop_stop(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
-    external fun uniffi_laydown_app_fn_clone_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
-    ): Long
-    external fun uniffi_laydown_app_fn_free_watch(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
-    external fun uniffi_laydown_app_fn_init_callback_vtable_watch(`vtable`: UniffiVTableCallbackInterfaceWatch,
-    ): Unit
-    external fun uniffi_laydown_app_fn_method_watch_so_far(`ptr`: Long,`soFar`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
     external fun uniffi_laydown_app_fn_func_build_stamp(uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1177,7 +1177,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_func_build_stamp() and 0xFFFF) != 16358) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_func_recover_studio() and 0xFFFF) != 22853) {
+    if ((lib.uniffi_laydown_app_checksum_func_recover_studio() and 0xFFFF) != 36012) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_func_folder_at() and 0xFFFF) != 50671) {
@@ -1186,172 +1186,172 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_preferences() and 0xFFFF) != 59032) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_undo() and 0xFFFF) != 63993) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_undo() and 0xFFFF) != 16844) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_back_up() and 0xFFFF) != 4229) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_backed_up() and 0xFFFF) != 48605) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backed_up() and 0xFFFF) != 45251) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_backup() and 0xFFFF) != 55621) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backup() and 0xFFFF) != 48551) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_export() and 0xFFFF) != 63432) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_take_in() and 0xFFFF) != 35874) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_restore() and 0xFFFF) != 58911) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_back_up_every() and 0xFFFF) != 57917) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_automatic_backup_done() and 0xFFFF) != 51463) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_backed_up_by_itself() and 0xFFFF) != 39785) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backup_due() and 0xFFFF) != 31738) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_backup_due() and 0xFFFF) != 31469) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backup_failed() and 0xFFFF) != 59853) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_backup_failed() and 0xFFFF) != 8859) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_backups_removed() and 0xFFFF) != 37045) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_backups_removed() and 0xFFFF) != 8518) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_backup_folder() and 0xFFFF) != 54262) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_keep_backups_in() and 0xFFFF) != 33479) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_backup_schedule() and 0xFFFF) != 7010) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_bucket() and 0xFFFF) != 50535) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_bucket() and 0xFFFF) != 12097) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_buckets() and 0xFFFF) != 10682) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_buckets() and 0xFFFF) != 20806) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_coat() and 0xFFFF) != 48015) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_coat() and 0xFFFF) != 32524) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_set_control() and 0xFFFF) != 16747) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remove_coat() and 0xFFFF) != 26743) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_take_back_coat() and 0xFFFF) != 19442) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_control() and 0xFFFF) != 10116) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_devices() and 0xFFFF) != 12461) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_devices() and 0xFFFF) != 245) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() and 0xFFFF) != 31871) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() and 0xFFFF) != 27373) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_editor() and 0xFFFF) != 12606) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remove() and 0xFFFF) != 1867) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save_record() and 0xFFFF) != 60880) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_photograph() and 0xFFFF) != 30000) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_touch() and 0xFFFF) != 25079) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_adopt_best() and 0xFFFF) != 11697) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_findings() and 0xFFFF) != 22940) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_glaze_findings() and 0xFFFF) != 12925) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_glaze_findings() and 0xFFFF) != 10301) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_take_best() and 0xFFFF) != 36745) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_sync_now() and 0xFFFF) != 18323) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_agree() and 0xFFFF) != 9224) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_history() and 0xFFFF) != 2169) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_doings() and 0xFFFF) != 43097) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_recent_changes() and 0xFFFF) != 570) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_history() and 0xFFFF) != 62226) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_redo() and 0xFFFF) != 41782) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_redo() and 0xFFFF) != 50095) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_import() and 0xFFFF) != 9255) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_house() and 0xFFFF) != 65390) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_import_spreadsheet() and 0xFFFF) != 35726) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_import() and 0xFFFF) != 41127) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_kiln() and 0xFFFF) != 19020) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_take_in_sheet() and 0xFFFF) != 6692) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_assess() and 0xFFFF) != 23630) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_kiln() and 0xFFFF) != 32209) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_assessment() and 0xFFFF) != 39551) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 10198) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remove_photo() and 0xFFFF) != 40127) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_contact_sheet() and 0xFFFF) != 9074) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save_photo() and 0xFFFF) != 7622) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_find_pieces() and 0xFFFF) != 2090) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 2323) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_advance() and 0xFFFF) != 18356) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_contact_sheet() and 0xFFFF) != 47467) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_firing() and 0xFFFF) != 13790) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_find_pieces() and 0xFFFF) != 45575) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_load() and 0xFFFF) != 27437) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_advance() and 0xFFFF) != 2263) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_load_all() and 0xFFFF) != 49049) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_firing() and 0xFFFF) != 55852) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_place() and 0xFFFF) != 46565) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_load() and 0xFFFF) != 2944) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_take_out() and 0xFFFF) != 35682) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_load_all() and 0xFFFF) != 1457) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_tick_before() and 0xFFFF) != 52040) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_place() and 0xFFFF) != 7252) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_keep_photo() and 0xFFFF) != 36024) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_checklist_item() and 0xFFFF) != 61609) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_look() and 0xFFFF) != 23598) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_look_at() and 0xFFFF) != 50539) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_take_photo_off() and 0xFFFF) != 63874) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_take_out() and 0xFFFF) != 28438) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_write_pdf() and 0xFFFF) != 224) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_piece() and 0xFFFF) != 5999) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_piece() and 0xFFFF) != 28324) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_forget_meeting_place() and 0xFFFF) != 35670) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_setup() and 0xFFFF) != 53535) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_keep_sheet() and 0xFFFF) != 5990) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_sizes() and 0xFFFF) != 38283) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_remove() and 0xFFFF) != 18863) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_forget_sync_location() and 0xFFFF) != 21964) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_sheet() and 0xFFFF) != 36457) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remember() and 0xFFFF) != 24437) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_photograph() and 0xFFFF) != 40564) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save() and 0xFFFF) != 25178) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_touch() and 0xFFFF) != 41291) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_sizes() and 0xFFFF) != 10601) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_keep() and 0xFFFF) != 25677) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_remember() and 0xFFFF) != 11525) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_weigh() and 0xFFFF) != 6290) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_weigh() and 0xFFFF) != 41116) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_folder_get() and 0xFFFF) != 34120) {
@@ -1366,16 +1366,16 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_folder_list() and 0xFFFF) != 32500) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_stop_stop() and 0xFFFF) != 59574) {
+    if ((lib.uniffi_laydown_app_checksum_method_progresslistener_progress() and 0xFFFF) != 58122) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_watch_so_far() and 0xFFFF) != 34464) {
+    if ((lib.uniffi_laydown_app_checksum_method_stop_stop() and 0xFFFF) != 53578) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_constructor_studio_open() and 0xFFFF) != 34907) {
+    if ((lib.uniffi_laydown_app_checksum_constructor_studio_open() and 0xFFFF) != 3733) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_constructor_studio_open_here() and 0xFFFF) != 12126) {
+    if ((lib.uniffi_laydown_app_checksum_constructor_studio_open_here() and 0xFFFF) != 43056) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_constructor_stop_new() and 0xFFFF) != 22825) {
@@ -2359,12 +2359,335 @@ public object FfiConverterTypeFolder: FfiConverter<Folder, Long> {
 
 
 /**
- * Stops a meeting.
+ * Told how far a sync is, on the thread that it was called on.
+ */
+public interface ProgressListener {
+    
+    /**
+     * It is so far.
+     */
+    fun `progress`(`progress`: SyncProgress)
+    
+    companion object
+}
+
+/**
+ * Told how far a sync is, on the thread that it was called on.
+ */
+open class ProgressListenerImpl: Disposable, AutoCloseable, ProgressListener
+{
+
+    @Suppress("UNUSED_PARAMETER")
+    /**
+     * @suppress
+     */
+    constructor(withHandle: UniffiWithHandle, handle: Long) {
+        this.handle = handle
+        this.cleanable = UniffiLib.CLEANER.register(this, UniffiCleanAction(handle))
+    }
+
+    /**
+     * @suppress
+     *
+     * This constructor can be used to instantiate a fake object. Only used for tests. Any
+     * attempt to actually use an object constructed this way will fail as there is no
+     * connected Rust object.
+     */
+    @Suppress("UNUSED_PARAMETER")
+    constructor(noHandle: NoHandle) {
+        this.handle = 0
+        this.cleanable = null
+    }
+
+    protected val handle: Long
+    protected val cleanable: UniffiCleaner.Cleanable?
+
+    private val wasDestroyed = AtomicBoolean(false)
+    private val callCounter = AtomicLong(1)
+
+    /**
+     * Whether the current object has been destroyed and its reference is gone in the Rust side.
+     */
+    val uniffiIsDestroyed: Boolean get() = wasDestroyed.get()
+
+    override fun destroy() {
+        // Only allow a single call to this method.
+        // TODO: maybe we should log a warning if called more than once?
+        if (this.wasDestroyed.compareAndSet(false, true)) {
+            // This decrement always matches the initial count of 1 given at creation time.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    @Synchronized
+    override fun close() {
+        this.destroy()
+    }
+
+    internal inline fun <R> callWithHandle(block: (handle: Long) -> R): R {
+        // Check and increment the call counter, to keep the object alive.
+        // This needs a compare-and-set retry loop in case of concurrent updates.
+        do {
+            val c = this.callCounter.get()
+            if (c == 0L) {
+                throw IllegalStateException("${this.javaClass.simpleName} object has already been destroyed")
+            }
+            if (c == Long.MAX_VALUE) {
+                throw IllegalStateException("${this.javaClass.simpleName} call counter would overflow")
+            }
+        } while (! this.callCounter.compareAndSet(c, c + 1L))
+        // Now we can safely do the method call without the handle being freed concurrently.
+        try {
+            return block(this.uniffiCloneHandle())
+        } finally {
+            // This decrement always matches the increment we performed above.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    // Use a static inner class instead of a closure so as not to accidentally
+    // capture `this` as part of the cleanable's action.
+    private class UniffiCleanAction(private val handle: Long) : Runnable {
+        override fun run() {
+            if (handle == 0.toLong()) {
+                // Fake object created with `NoHandle`, don't try to free.
+                return;
+            }
+            uniffiRustCall { status ->
+                UniffiLib.uniffi_laydown_app_fn_free_progresslistener(handle, status)
+            }
+        }
+    }
+
+    /**
+     * @suppress
+     */
+    fun uniffiCloneHandle(): Long {
+        if (handle == 0.toLong()) {
+            throw InternalException("uniffiCloneHandle() called on NoHandle object");
+        }
+        return uniffiRustCall() { status ->
+            UniffiLib.uniffi_laydown_app_fn_clone_progresslistener(handle, status)
+        }
+    }
+
+    
+    /**
+     * It is so far.
+     */override fun `progress`(`progress`: SyncProgress)
+        = 
+    callWithHandle {
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_progresslistener_progress(
+        it,
+        
+        FfiConverterTypeSyncProgress.lower(`progress`),_status)
+}
+    }
+    
+    
+
+    
+
+    
+
+
+    
+    
+    /**
+     * @suppress
+     */
+    companion object
+    
+}
+
+
+
+// Put the implementation in an object so we don't pollute the top-level namespace
+internal object uniffiCallbackInterfaceProgressListener {
+    internal object `progress`: UniffiCallbackInterfaceProgressListenerMethod0 {
+        override fun callback(`uniffiHandle`: Long,`progress`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeProgressListener.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`progress`(
+                    FfiConverterTypeSyncProgress.lift(`progress`),
+                )
+            }
+            val writeReturn = { _: Unit -> Unit }
+            uniffiTraitInterfaceCall(uniffiCallStatus, makeCall, writeReturn)
+        }
+    }
+
+    internal object uniffiFree: UniffiCallbackInterfaceFree {
+        override fun callback(handle: Long) {
+            FfiConverterTypeProgressListener.handleMap.remove(handle)
+        }
+    }
+
+    internal object uniffiClone: UniffiCallbackInterfaceClone {
+        override fun callback(handle: Long): Long {
+            return FfiConverterTypeProgressListener.handleMap.clone(handle)
+        }
+    }
+
+    internal var vtable = UniffiVTableCallbackInterfaceProgressListener.UniffiByValue(
+        uniffiFree,
+        uniffiClone,
+        `progress`,
+    )
+
+    // Registers the foreign callback with the Rust side.
+    // This method is generated for each callback interface.
+    internal fun register(lib: UniffiLib) {
+        lib.uniffi_laydown_app_fn_init_callback_vtable_progresslistener(vtable)
+    }
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeProgressListener: FfiConverter<ProgressListener, Long> {
+    internal val handleMap = UniffiHandleMap<ProgressListener>()
+
+    override fun lower(value: ProgressListener): Long {
+        if (value is ProgressListenerImpl) {
+             // Rust-implemented object.  Clone the handle and return it
+            return value.uniffiCloneHandle()
+         } else {
+            // Kotlin object, generate a new vtable handle and return that.
+            return handleMap.insert(value)
+         }
+    }
+
+    override fun lift(value: Long): ProgressListener {
+        if ((value and 1.toLong()) == 0.toLong()) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return ProgressListenerImpl(UniffiWithHandle, value)
+        } else {
+            // Kotlin-generated handle, get the object from the handle map
+            return handleMap.remove(value)
+        }
+    }
+
+    override fun read(buf: ByteBuffer): ProgressListener {
+        return lift(buf.getLong())
+    }
+
+    override fun allocationSize(value: ProgressListener) = 8UL
+
+    override fun write(value: ProgressListener, buf: ByteBuffer) {
+        buf.putLong(lower(value))
+    }
+}
+
+
+// This template implements a class for working with a Rust struct via a handle
+// to the live Rust struct on the other side of the FFI.
+//
+// There's some subtlety here, because we have to be careful not to operate on a Rust
+// struct after it has been dropped, and because we must expose a public API for freeing
+// theq Kotlin wrapper object in lieu of reliable finalizers. The core requirements are:
+//
+//   * Each instance holds an opaque handle to the underlying Rust struct.
+//     Method calls need to read this handle from the object's state and pass it in to
+//     the Rust FFI.
+//
+//   * When an instance is no longer needed, its handle should be passed to a
+//     special destructor function provided by the Rust FFI, which will drop the
+//     underlying Rust struct.
+//
+//   * Given an instance, calling code is expected to call the special
+//     `destroy` method in order to free it after use, either by calling it explicitly
+//     or by using a higher-level helper like the `use` method. Failing to do so risks
+//     leaking the underlying Rust struct.
+//
+//   * We can't assume that calling code will do the right thing, and must be prepared
+//     to handle Kotlin method calls executing concurrently with or even after a call to
+//     `destroy`, and to handle multiple (possibly concurrent!) calls to `destroy`.
+//
+//   * We must never allow Rust code to operate on the underlying Rust struct after
+//     the destructor has been called, and must never call the destructor more than once.
+//     Doing so may trigger memory unsafety.
+//
+//   * To mitigate many of the risks of leaking memory and use-after-free unsafety, a `Cleaner`
+//     is implemented to call the destructor when the Kotlin object becomes unreachable.
+//     This is done in a background thread. This is not a panacea, and client code should be aware that
+//      1. the thread may starve if some there are objects that have poorly performing
+//     `drop` methods or do significant work in their `drop` methods.
+//      2. the thread is shared across the whole library. This can be tuned by using `android_cleaner = true`,
+//         or `android = true` in the [`kotlin` section of the `uniffi.toml` file](https://mozilla.github.io/uniffi-rs/kotlin/configuration.html).
+//
+// If we try to implement this with mutual exclusion on access to the handle, there is the
+// possibility of a race between a method call and a concurrent call to `destroy`:
+//
+//    * Thread A starts a method call, reads the value of the handle, but is interrupted
+//      before it can pass the handle over the FFI to Rust.
+//    * Thread B calls `destroy` and frees the underlying Rust struct.
+//    * Thread A resumes, passing the already-read handle value to Rust and triggering
+//      a use-after-free.
+//
+// One possible solution would be to use a `ReadWriteLock`, with each method call taking
+// a read lock (and thus allowed to run concurrently) and the special `destroy` method
+// taking a write lock (and thus blocking on live method calls). However, we aim not to
+// generate methods with any hidden blocking semantics, and a `destroy` method that might
+// block if called incorrectly seems to meet that bar.
+//
+// So, we achieve our goals by giving each instance an associated `AtomicLong` counter to track
+// the number of in-flight method calls, and an `AtomicBoolean` flag to indicate whether `destroy`
+// has been called. These are updated according to the following rules:
+//
+//    * The initial value of the counter is 1, indicating a live object with no in-flight calls.
+//      The initial value for the flag is false.
+//
+//    * At the start of each method call, we atomically check the counter.
+//      If it is 0 then the underlying Rust struct has already been destroyed and the call is aborted.
+//      If it is nonzero them we atomically increment it by 1 and proceed with the method call.
+//
+//    * At the end of each method call, we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+//    * When `destroy` is called, we atomically flip the flag from false to true.
+//      If the flag was already true we silently fail.
+//      Otherwise we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+// Astute readers may observe that this all sounds very similar to the way that Rust's `Arc<T>` works,
+// and indeed it is, with the addition of a flag to guard against multiple calls to `destroy`.
+//
+// The overall effect is that the underlying Rust struct is destroyed only when `destroy` has been
+// called *and* all in-flight method calls have completed, avoiding violating any of the expectations
+// of the underlying Rust code.
+//
+// This makes a cleaner a better alternative to _not_ calling `destroy()` as
+// and when the object is finished with, but the abstraction is not perfect: if the Rust object's `drop`
+// method is slow, and/or there are many objects to cleanup, and it's on a low end Android device, then the cleaner
+// thread may be starved, and the app will leak memory.
+//
+// In this case, `destroy`ing manually may be a better solution.
+//
+// The cleaner can live side by side with the manual calling of `destroy`. In the order of responsiveness, uniffi objects
+// with Rust peers are reclaimed:
+//
+// 1. By calling the `destroy` method of the object, which calls `rustObject.free()`. If that doesn't happen:
+// 2. When the object becomes unreachable, AND the Cleaner thread gets to call `rustObject.free()`. If the thread is starved then:
+// 3. The memory is reclaimed when the process terminates.
+//
+// [1] https://stackoverflow.com/questions/24376768/can-java-finalize-an-object-when-it-is-still-in-scope/24380219
+//
+
+
+/**
+ * Stops a sync.
  */
 public interface StopInterface {
     
     /**
-     * Has the meeting end soon. What is done stays done.
+     * Has the sync end soon. What is done stays done.
      */
     fun `stop`()
     
@@ -2372,7 +2695,7 @@ public interface StopInterface {
 }
 
 /**
- * Stops a meeting.
+ * Stops a sync.
  */
 open class Stop: Disposable, AutoCloseable, StopInterface
 {
@@ -2488,7 +2811,7 @@ open class Stop: Disposable, AutoCloseable, StopInterface
 
     
     /**
-     * Has the meeting end soon. What is done stays done.
+     * Has the sync end soon. What is done stays done.
      */override fun `stop`()
         = 
     callWithHandle {
@@ -2649,12 +2972,12 @@ public interface StudioInterface {
     fun `preferences`(): Preferences
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Undoes the command that answered with `token`; the answer's own token does it again.
      *
      * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is undone already.
      */
-    fun `undo`(`now`: Now, `token`: kotlin.String): Kept
+    fun `undo`(`now`: Now, `token`: kotlin.String): CommandResult
     
     /**
      * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
@@ -2699,15 +3022,7 @@ public interface StudioInterface {
      * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
      * was.
      */
-    fun `takeIn`(`now`: Now, `from`: PathBuf): kotlin.String
-    
-    /**
-     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
-     *
-     * # Errors
-     * [`StudioError::Refused`] for another text.
-     */
-    fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
+    fun `restore`(`now`: Now, `from`: PathBuf): kotlin.String
     
     /**
      * Reads the backup that has arrived in the folder: `copy` is what was read from there, `place` the task's folder, `file`
@@ -2717,7 +3032,7 @@ public interface StudioInterface {
      * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
      * may be removed then.
      */
-    fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: PathBuf): List<kotlin.String>
+    fun `automaticBackupDone`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: PathBuf): List<kotlin.String>
     
     /**
      * The backup to make now by itself; `None` where there is none to make. With `asked`, the potter wants one now, whatever
@@ -2729,7 +3044,7 @@ public interface StudioInterface {
     fun `backupDue`(`now`: Now, `asked`: kotlin.Boolean): BackupTask?
     
     /**
-     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * Remembers that a backup was not made automatically: it is said on the Backup page until one is, or another folder is
      * chosen. It counts as not backed up.
      *
      * # Errors
@@ -2752,7 +3067,15 @@ public interface StudioInterface {
      * # Errors
      * [`StudioError::Refused`] when no folder is named.
      */
-    fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
+    fun `setBackupFolder`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
+    
+    /**
+     * Chooses how often a backup is made automatically: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+    fun `setBackupSchedule`(`now`: Now, `every`: kotlin.String)
     
     /**
      * The page of the bucket `id`.
@@ -2779,20 +3102,20 @@ public interface StudioInterface {
     fun `coat`(`now`: Now, `id`: kotlin.String): CoatView
     
     /**
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be undone too.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such coat.
+     */
+    fun `removeCoat`(`now`: Now, `id`: kotlin.String): CommandResult
+    
+    /**
      * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
      *
      * # Errors
      * [`StudioError::Missing`] when there is no such coat.
      */
-    fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): Kept
-    
-    /**
-     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
-     */
-    fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept
+    fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): CommandResult
     
     /**
      * The phones that have written here.
@@ -2812,6 +3135,56 @@ public interface StudioInterface {
     fun `setUpAsNewPhone`(`now`: Now): kotlin.String
     
     /**
+     * The editor as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+     */
+    fun `editor`(`now`: Now, `entry`: EditorEntry): EditorView
+    
+    /**
+     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
+     */
+    fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult
+    
+    /**
+     * Saves the editor.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+    fun `saveRecord`(`now`: Now, `entry`: EditorEntry): CommandResult
+    
+    /**
+     * The editor after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
+     */
+    fun `photograph`(`now`: Now, `entry`: EditorEntry, `file`: PathBuf): Redrawn
+    
+    /**
+     * The editor after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::editor`]. A touch that means nothing changes nothing.
+     */
+    fun `touch`(`now`: Now, `entry`: EditorEntry, `touch`: Touch): Redrawn
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+    fun `adoptBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): CommandResult
+    
+    /**
      * The Findings screen.
      *
      * # Errors
@@ -2828,29 +3201,13 @@ public interface StudioInterface {
     fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView
     
     /**
-     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
-     */
-    fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept
-    
-    /**
-     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
      * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
      * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
      * error.
      */
-    fun `agree`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `watch`: Watch, `stop`: Stop): kotlin.String
-    
-    /**
-     * What was done lately, on all phones.
-     *
-     * # Errors
-     * Only when the file cannot be read.
-     */
-    fun `doings`(`now`: Now): HistoryView
+    fun `syncNow`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `listener`: ProgressListener, `stop`: Stop): kotlin.String
     
     /**
      * All that was ever said of the thing with this id, what no longer counts included.
@@ -2861,20 +3218,20 @@ public interface StudioInterface {
     fun `history`(`now`: Now, `id`: kotlin.String): HistoryView
     
     /**
-     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
-     *
-     * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
-     */
-    fun `redo`(`now`: Now, `token`: kotlin.String): Kept
-    
-    /**
-     * The Studio screen.
+     * Recent changes, on all phones.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    fun `house`(`now`: Now): HouseView
+    fun `recentChanges`(`now`: Now): HistoryView
+    
+    /**
+     * Does again what was undone: the command with this token, as [`HistoryEntry::token`] gives it.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is undone.
+     */
+    fun `redo`(`now`: Now, `token`: kotlin.String): CommandResult
     
     /**
      * What taking in the spreadsheet in `file` would do. `columns` holds what was chosen: under the key of a column or a
@@ -2892,7 +3249,7 @@ public interface StudioInterface {
      * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
      * take in. Nothing is half taken in.
      */
-    fun `takeInSheet`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): Kept
+    fun `importSpreadsheet`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): CommandResult
     
     /**
      * The Kiln screen.
@@ -2901,6 +3258,40 @@ public interface StudioInterface {
      * Only when the file cannot be read.
      */
     fun `kiln`(`now`: Now): KilnView
+    
+    /**
+     * Saves what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
+     */
+    fun `assess`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Assessment): CommandResult
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
+     */
+    fun `assessment`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): AssessmentView
+    
+    /**
+     * Takes a photograph off its piece; the file stays, so that this can be undone.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
+     */
+    fun `removePhoto`(`now`: Now, `id`: kotlin.String): CommandResult
+    
+    /**
+     * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+    fun `savePhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: PathBuf): CommandResult
     
     /**
      * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
@@ -2934,7 +3325,7 @@ public interface StudioInterface {
      * # Errors
      * [`StudioError::Missing`] when there is no such firing.
      */
-    fun `advance`(`now`: Now, `firing`: kotlin.String): Kept
+    fun `advance`(`now`: Now, `firing`: kotlin.String): CommandResult
     
     /**
      * A firing's page.
@@ -2951,7 +3342,7 @@ public interface StudioInterface {
      * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
      * [`StudioError::Missing`] for what is gone.
      */
-    fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): Kept
+    fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): CommandResult
     
     /**
      * Puts all that waits into a firing, from the lowest shelf up, as far as there is room.
@@ -2959,7 +3350,7 @@ public interface StudioInterface {
      * # Errors
      * As [`Studio::load`].
      */
-    fun `loadAll`(`now`: Now, `firing`: kotlin.String): Kept
+    fun `loadAll`(`now`: Now, `firing`: kotlin.String): CommandResult
     
     /**
      * Moves a piece on its shelf, as its grip was dragged to `to`.
@@ -2967,7 +3358,15 @@ public interface StudioInterface {
      * # Errors
      * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
      */
-    fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept
+    fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): CommandResult
+    
+    /**
+     * Ticks off, or on again, something to look at before the firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
+     */
+    fun `setChecklistItem`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): CommandResult
     
     /**
      * Takes a piece out of a firing.
@@ -2976,49 +3375,7 @@ public interface StudioInterface {
      * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
      * [`StudioError::Missing`] for what is gone.
      */
-    fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept
-    
-    /**
-     * Ticks off, or on again, something to look at before the firing.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
-     */
-    fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept
-    
-    /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
-     *
-     * # Errors
-     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
-     * [`StudioError::Full`] when there is no room. Then nothing is kept.
-     */
-    fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: PathBuf): Kept
-    
-    /**
-     * Keeps what is said of a piece with one tap.
-     *
-     * # Errors
-     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
-     */
-    fun `look`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Look): Kept
-    
-    /**
-     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such firing or piece.
-     */
-    fun `lookAt`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): LookView
-    
-    /**
-     * Takes a photograph off its piece; the file stays, so that this can be taken back.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such photograph.
-     */
-    fun `takePhotoOff`(`now`: Now, `id`: kotlin.String): Kept
+    fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): CommandResult
     
     /**
      * Writes `pages`, JPEG files of A4's shape, into one PDF at `into`, which is there whole or not at all.
@@ -3038,55 +3395,12 @@ public interface StudioInterface {
     fun `piece`(`now`: Now, `id`: kotlin.String): PieceView
     
     /**
-     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
-     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     * The Studio screen.
      *
      * # Errors
-     * When the file cannot be written.
+     * Only when the file cannot be read.
      */
-    fun `forgetMeetingPlace`(`now`: Now): kotlin.String
-    
-    /**
-     * Keeps the sheet.
-     *
-     * # Errors
-     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
-     */
-    fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept
-    
-    /**
-     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
-     */
-    fun `remove`(`now`: Now, `kind`: SheetKind, `id`: kotlin.String): Kept
-    
-    /**
-     * The sheet as it stands with what is entered in `entry`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
-     */
-    fun `sheet`(`now`: Now, `entry`: SheetEntry): SheetView
-    
-    /**
-     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
-     * read; a smaller, upright copy without location is written beside it, and that one is shown.
-     *
-     * # Errors
-     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
-     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
-     */
-    fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: PathBuf): Redrawn
-    
-    /**
-     * The sheet after a finger has touched its drawing. Nothing is kept by it.
-     *
-     * # Errors
-     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
-     */
-    fun `touch`(`now`: Now, `entry`: SheetEntry, `touch`: Touch): Redrawn
+    fun `setup`(`now`: Now): SetupView
     
     /**
      * Every form's amount, going by the known one with the id `known`, or by the newest if it is empty or gone.
@@ -3097,13 +3411,13 @@ public interface StudioInterface {
     fun `sizes`(`now`: Now, `known`: kotlin.String): SizesView
     
     /**
-     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Forgets the place and what came of the sync_history there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
      *
      * # Errors
-     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
-     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     * When the file cannot be written.
      */
-    fun `keep`(`now`: Now, `entry`: WeighEntry): Kept
+    fun `forgetSyncLocation`(`now`: Now): kotlin.String
     
     /**
      * Remembers what is chosen and half typed, for the next start. Not part of the journal.
@@ -3112,6 +3426,15 @@ public interface StudioInterface {
      * When the file cannot be written.
      */
     fun `remember`(`now`: Now, `entry`: WeighEntry)
+    
+    /**
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+    fun `save`(`now`: Now, `entry`: WeighEntry): CommandResult
     
     /**
      * The Weigh screen for `entry`, or for what was remembered if there is none.
@@ -3250,13 +3573,13 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes back the command that answered with `token`; the answer's own token does it again.
+     * Undoes the command that answered with `token`; the answer's own token does it again.
      *
      * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is taken back already.
+     * [`StudioError::Refused`] when the token is not one of this studio's, or all of that is undone already.
      */
-    @Throws(StudioException::class)override fun `undo`(`now`: Now, `token`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `undo`(`now`: Now, `token`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_undo(
@@ -3368,11 +3691,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * [`StudioError::Refused`] when it is neither, not there, damaged or newer. Nothing is taken in then, or the sentence says what
      * was.
      */
-    @Throws(StudioException::class)override fun `takeIn`(`now`: Now, `from`: PathBuf): kotlin.String {
+    @Throws(StudioException::class)override fun `restore`(`now`: Now, `from`: PathBuf): kotlin.String {
             return FfiConverterString.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_take_in(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_restore(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3385,27 +3708,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Chooses how often a backup is made by itself: the id of a row of [`super::BackupView::every`].
-     *
-     * # Errors
-     * [`StudioError::Refused`] for another text.
-     */
-    @Throws(StudioException::class)override fun `backUpEvery`(`now`: Now, `every`: kotlin.String)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_back_up_every(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`every`),_status)
-}
-    }
-    
-    
-
-    
-    /**
      * Reads the backup that has arrived in the folder: `copy` is what was read from there, `place` the task's folder, `file`
      * what the phone's system calls the file there. Answers with the older ones of its own that may now be removed.
      *
@@ -3413,11 +3715,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * [`StudioError::Refused`] when it did not arrive whole, which is remembered as [`BackupTrouble::NotWhole`]; no older one
      * may be removed then.
      */
-    @Throws(StudioException::class)override fun `backedUpByItself`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: PathBuf): List<kotlin.String> {
+    @Throws(StudioException::class)override fun `automaticBackupDone`(`now`: Now, `place`: kotlin.String, `file`: kotlin.String, `copy`: PathBuf): List<kotlin.String> {
             return FfiConverterSequenceString.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_backed_up_by_itself(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_automatic_backup_done(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3455,7 +3757,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Remembers that a backup was not made by itself: it is said on the Backup page until one is, or another folder is
+     * Remembers that a backup was not made automatically: it is said on the Backup page until one is, or another folder is
      * chosen. It counts as not backed up.
      *
      * # Errors
@@ -3504,16 +3806,37 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * # Errors
      * [`StudioError::Refused`] when no folder is named.
      */
-    @Throws(StudioException::class)override fun `keepBackupsIn`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
+    @Throws(StudioException::class)override fun `setBackupFolder`(`now`: Now, `place`: kotlin.String, `called`: kotlin.String)
         = 
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_keep_backups_in(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_set_backup_folder(
         it,
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterString.lower(`place`),
         FfiConverterString.lower(`called`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * Chooses how often a backup is made automatically: the id of a row of [`super::BackupView::every`].
+     *
+     * # Errors
+     * [`StudioError::Refused`] for another text.
+     */
+    @Throws(StudioException::class)override fun `setBackupSchedule`(`now`: Now, `every`: kotlin.String)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_set_backup_schedule(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`every`),_status)
 }
     }
     
@@ -3586,21 +3909,20 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Takes the coat `id` out of the record. The journal keeps it, so that this can be undone too.
      *
      * # Errors
      * [`StudioError::Missing`] when there is no such coat.
      */
-    @Throws(StudioException::class)override fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `removeCoat`(`now`: Now, `id`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_set_control(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_remove_coat(
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),
-        FfiConverterBoolean.lower(`control`),_status)
+        FfiConverterString.lower(`id`),_status)
 }
     }
     )
@@ -3609,20 +3931,21 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes the coat `id` out of the record. The journal keeps it, so that this can be taken back too.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
      *
      * # Errors
      * [`StudioError::Missing`] when there is no such coat.
      */
-    @Throws(StudioException::class)override fun `takeBackCoat`(`now`: Now, `id`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_take_back_coat(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_set_control(
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
+        FfiConverterString.lower(`id`),
+        FfiConverterBoolean.lower(`control`),_status)
 }
     }
     )
@@ -3674,6 +3997,144 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * The editor as it stands with what is entered in `entry`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+     */
+    @Throws(StudioException::class)override fun `editor`(`now`: Now, `entry`: EditorEntry): EditorView {
+            return FfiConverterTypeEditorView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_editor(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeEditorEntry.lower(`entry`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
+     */
+    @Throws(StudioException::class)override fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_remove(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeEditorKind.lower(`kind`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Saves the editor.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+     */
+    @Throws(StudioException::class)override fun `saveRecord`(`now`: Now, `entry`: EditorEntry): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_save_record(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeEditorEntry.lower(`entry`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The editor after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
+     * read; a smaller, upright copy without location is written beside it, and that one is shown.
+     *
+     * # Errors
+     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
+     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
+     */
+    @Throws(StudioException::class)override fun `photograph`(`now`: Now, `entry`: EditorEntry, `file`: PathBuf): Redrawn {
+            return FfiConverterTypeRedrawn.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_photograph(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeEditorEntry.lower(`entry`),
+        FfiConverterTypePathBuf.lower(`file`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The editor after a finger has touched its drawing. Nothing is kept by it.
+     *
+     * # Errors
+     * As [`Studio::editor`]. A touch that means nothing changes nothing.
+     */
+    @Throws(StudioException::class)override fun `touch`(`now`: Now, `entry`: EditorEntry, `touch`: Touch): Redrawn {
+            return FfiConverterTypeRedrawn.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_touch(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeEditorEntry.lower(`entry`),
+        FfiConverterTypeTouch.lower(`touch`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
+     */
+    @Throws(StudioException::class)override fun `adoptBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_adopt_best(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),
+        FfiConverterString.lower(`best`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * The Findings screen.
      *
      * # Errors
@@ -3716,40 +4177,17 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Refused`] when `best` is no laydown.
-     */
-    @Throws(StudioException::class)override fun `takeBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_take_best(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),
-        FfiConverterString.lower(`best`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Keeps this studio alike with what lies where its phones meet, once; answers with what came and what went. Takes as long
+     * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
      * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
      * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
      * error.
      */
-    @Throws(StudioException::class)override fun `agree`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `watch`: Watch, `stop`: Stop): kotlin.String {
+    @Throws(StudioException::class)override fun `syncNow`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `listener`: ProgressListener, `stop`: Stop): kotlin.String {
             return FfiConverterString.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_agree(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_sync_now(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3757,29 +4195,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         FfiConverterBoolean.lower(`metered`),
         FfiConverterBoolean.lower(`check`),
         FfiConverterOptionalTypeFolder.lower(`folder`),
-        FfiConverterTypeWatch.lower(`watch`),
+        FfiConverterTypeProgressListener.lower(`listener`),
         FfiConverterTypeStop.lower(`stop`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * What was done lately, on all phones.
-     *
-     * # Errors
-     * Only when the file cannot be read.
-     */
-    @Throws(StudioException::class)override fun `doings`(`now`: Now): HistoryView {
-            return FfiConverterTypeHistoryView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_doings(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),_status)
 }
     }
     )
@@ -3810,20 +4227,19 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Does again what was taken back: the command with this token, as [`Doing::token`] gives it.
+     * Recent changes, on all phones.
      *
      * # Errors
-     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is taken back.
+     * Only when the file cannot be read.
      */
-    @Throws(StudioException::class)override fun `redo`(`now`: Now, `token`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `recentChanges`(`now`: Now): HistoryView {
+            return FfiConverterTypeHistoryView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_redo(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_recent_changes(
         it,
         
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`token`),_status)
+        FfiConverterTypeNow.lower(`now`),_status)
 }
     }
     )
@@ -3832,19 +4248,20 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The Studio screen.
+     * Does again what was undone: the command with this token, as [`HistoryEntry::token`] gives it.
      *
      * # Errors
-     * Only when the file cannot be read.
+     * [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is undone.
      */
-    @Throws(StudioException::class)override fun `house`(`now`: Now): HouseView {
-            return FfiConverterTypeHouseView.lift(
+    @Throws(StudioException::class)override fun `redo`(`now`: Now, `token`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_house(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_redo(
         it,
         
-        FfiConverterTypeNow.lower(`now`),_status)
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`token`),_status)
 }
     }
     )
@@ -3883,11 +4300,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * As [`Studio::import`], and [`StudioError::Refused`] with the key of what is still open, or when nothing is left to
      * take in. Nothing is half taken in.
      */
-    @Throws(StudioException::class)override fun `takeInSheet`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `importSpreadsheet`(`now`: Now, `file`: PathBuf, `columns`: List<Value>): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_take_in_sheet(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_import_spreadsheet(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -3914,6 +4331,101 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         it,
         
         FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Saves what is said of a piece with one tap.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
+     */
+    @Throws(StudioException::class)override fun `assess`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Assessment): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_assess(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterTypeAssessment.lower(`look`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such firing or piece.
+     */
+    @Throws(StudioException::class)override fun `assessment`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): AssessmentView {
+            return FfiConverterTypeAssessmentView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_assessment(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes a photograph off its piece; the file stays, so that this can be undone.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such photograph.
+     */
+    @Throws(StudioException::class)override fun `removePhoto`(`now`: Now, `id`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_remove_photo(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
+     * empty.
+     *
+     * # Errors
+     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
+     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     */
+    @Throws(StudioException::class)override fun `savePhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: PathBuf): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_save_photo(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterTypePathBuf.lower(`file`),_status)
 }
     }
     )
@@ -3996,8 +4508,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * # Errors
      * [`StudioError::Missing`] when there is no such firing.
      */
-    @Throws(StudioException::class)override fun `advance`(`now`: Now, `firing`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `advance`(`now`: Now, `firing`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_advance(
@@ -4041,8 +4553,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * [`StudioError::Refused`] when they do not fit, stand in another kiln, or the firing is done;
      * [`StudioError::Missing`] for what is gone.
      */
-    @Throws(StudioException::class)override fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `load`(`now`: Now, `firing`: kotlin.String, `pieces`: List<kotlin.String>, `shelf`: kotlin.UInt): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_load(
@@ -4065,8 +4577,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * # Errors
      * As [`Studio::load`].
      */
-    @Throws(StudioException::class)override fun `loadAll`(`now`: Now, `firing`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `loadAll`(`now`: Now, `firing`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_load_all(
@@ -4087,8 +4599,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * # Errors
      * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
      */
-    @Throws(StudioException::class)override fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_place(
@@ -4106,40 +4618,16 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Takes a piece out of a firing.
-     *
-     * # Errors
-     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
-     * [`StudioError::Missing`] for what is gone.
-     */
-    @Throws(StudioException::class)override fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_take_out(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`firing`),
-        FfiConverterString.lower(`piece`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
      * Ticks off, or on again, something to look at before the firing.
      *
      * # Errors
      * [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
      */
-    @Throws(StudioException::class)override fun `tickBefore`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `setChecklistItem`(`now`: Now, `firing`: kotlin.String, `what`: kotlin.String, `done`: kotlin.Boolean): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_tick_before(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_set_checklist_item(
         it,
         
         FfiConverterTypeNow.lower(`now`),
@@ -4154,93 +4642,22 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Keeps a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * Takes a piece out of a firing.
      *
      * # Errors
-     * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
-     * [`StudioError::Full`] when there is no room. Then nothing is kept.
+     * [`StudioError::Refused`] when the firing is done, or the piece has been looked at after it;
+     * [`StudioError::Missing`] for what is gone.
      */
-    @Throws(StudioException::class)override fun `keepPhoto`(`now`: Now, `piece`: kotlin.String, `firing`: kotlin.String, `file`: PathBuf): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `takeOut`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_keep_photo(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`piece`),
-        FfiConverterString.lower(`firing`),
-        FfiConverterTypePathBuf.lower(`file`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Keeps what is said of a piece with one tap.
-     *
-     * # Errors
-     * [`StudioError::Refused`] for what cannot be said; [`StudioError::Missing`] for what is gone.
-     */
-    @Throws(StudioException::class)override fun `look`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `look`: Look): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_look(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`firing`),
-        FfiConverterString.lower(`piece`),
-        FfiConverterTypeLook.lower(`look`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * A piece of a firing beside its record; the first one not yet looked at where `piece` is empty.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such firing or piece.
-     */
-    @Throws(StudioException::class)override fun `lookAt`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): LookView {
-            return FfiConverterTypeLookView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_look_at(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_take_out(
         it,
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterString.lower(`firing`),
         FfiConverterString.lower(`piece`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Takes a photograph off its piece; the file stays, so that this can be taken back.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such photograph.
-     */
-    @Throws(StudioException::class)override fun `takePhotoOff`(`now`: Now, `id`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_take_photo_off(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
 }
     }
     )
@@ -4294,135 +4711,19 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Forgets the place and what came of the meetings there. What lies there stays there. Answers with the folder that nothing
-     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
+     * The Studio screen.
      *
      * # Errors
-     * When the file cannot be written.
+     * Only when the file cannot be read.
      */
-    @Throws(StudioException::class)override fun `forgetMeetingPlace`(`now`: Now): kotlin.String {
-            return FfiConverterString.lift(
+    @Throws(StudioException::class)override fun `setup`(`now`: Now): SetupView {
+            return FfiConverterTypeSetupView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_forget_meeting_place(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_setup(
         it,
         
         FfiConverterTypeNow.lower(`now`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Keeps the sheet.
-     *
-     * # Errors
-     * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
-     */
-    @Throws(StudioException::class)override fun `keepSheet`(`now`: Now, `entry`: SheetEntry): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_keep_sheet(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeSheetEntry.lower(`entry`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Removes the entity of the sheet `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a sheet that removes nothing.
-     */
-    @Throws(StudioException::class)override fun `remove`(`now`: Now, `kind`: SheetKind, `id`: kotlin.String): Kept {
-            return FfiConverterTypeKept.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_remove(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeSheetKind.lower(`kind`),
-        FfiConverterString.lower(`id`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * The sheet as it stands with what is entered in `entry`.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
-     */
-    @Throws(StudioException::class)override fun `sheet`(`now`: Now, `entry`: SheetEntry): SheetView {
-            return FfiConverterTypeSheetView.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_sheet(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeSheetEntry.lower(`entry`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * The sheet after a photograph was chosen for its field: `file` is a JPEG or PNG as the camera left it. It is only
-     * read; a smaller, upright copy without location is written beside it, and that one is shown.
-     *
-     * # Errors
-     * `StudioError::Refused` for a picture in which no form can be found, `StudioError::Full` or
-     * `StudioError::Unreadable` when a file cannot be read or written; then the entry stands as it was.
-     */
-    @Throws(StudioException::class)override fun `photograph`(`now`: Now, `entry`: SheetEntry, `file`: PathBuf): Redrawn {
-            return FfiConverterTypeRedrawn.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_photograph(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeSheetEntry.lower(`entry`),
-        FfiConverterTypePathBuf.lower(`file`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * The sheet after a finger has touched its drawing. Nothing is kept by it.
-     *
-     * # Errors
-     * As [`Studio::sheet`]. A touch that means nothing changes nothing.
-     */
-    @Throws(StudioException::class)override fun `touch`(`now`: Now, `entry`: SheetEntry, `touch`: Touch): Redrawn {
-            return FfiConverterTypeRedrawn.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_touch(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeSheetEntry.lower(`entry`),
-        FfiConverterTypeTouch.lower(`touch`),_status)
 }
     }
     )
@@ -4453,21 +4754,20 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Keeps the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Forgets the place and what came of the sync_history there. What lies there stays there. Answers with the folder that nothing
+     * needs any more, so that the shell gives back its leave for it; empty where the place was none, or backups go there.
      *
      * # Errors
-     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
-     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     * When the file cannot be written.
      */
-    @Throws(StudioException::class)override fun `keep`(`now`: Now, `entry`: WeighEntry): Kept {
-            return FfiConverterTypeKept.lift(
+    @Throws(StudioException::class)override fun `forgetSyncLocation`(`now`: Now): kotlin.String {
+            return FfiConverterString.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_keep(
+    UniffiLib.uniffi_laydown_app_fn_method_studio_forget_sync_location(
         it,
         
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeWeighEntry.lower(`entry`),_status)
+        FfiConverterTypeNow.lower(`now`),_status)
 }
     }
     )
@@ -4493,6 +4793,29 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 }
     }
     
+    
+
+    
+    /**
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     *
+     * # Errors
+     * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
+     * [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
+     */
+    @Throws(StudioException::class)override fun `save`(`now`: Now, `entry`: WeighEntry): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_save(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeWeighEntry.lower(`entry`),_status)
+}
+    }
+    )
+    }
     
 
     
@@ -4599,325 +4922,161 @@ public object FfiConverterTypeStudio: FfiConverter<Studio, Long> {
 }
 
 
-// This template implements a class for working with a Rust struct via a handle
-// to the live Rust struct on the other side of the FFI.
-//
-// There's some subtlety here, because we have to be careful not to operate on a Rust
-// struct after it has been dropped, and because we must expose a public API for freeing
-// theq Kotlin wrapper object in lieu of reliable finalizers. The core requirements are:
-//
-//   * Each instance holds an opaque handle to the underlying Rust struct.
-//     Method calls need to read this handle from the object's state and pass it in to
-//     the Rust FFI.
-//
-//   * When an instance is no longer needed, its handle should be passed to a
-//     special destructor function provided by the Rust FFI, which will drop the
-//     underlying Rust struct.
-//
-//   * Given an instance, calling code is expected to call the special
-//     `destroy` method in order to free it after use, either by calling it explicitly
-//     or by using a higher-level helper like the `use` method. Failing to do so risks
-//     leaking the underlying Rust struct.
-//
-//   * We can't assume that calling code will do the right thing, and must be prepared
-//     to handle Kotlin method calls executing concurrently with or even after a call to
-//     `destroy`, and to handle multiple (possibly concurrent!) calls to `destroy`.
-//
-//   * We must never allow Rust code to operate on the underlying Rust struct after
-//     the destructor has been called, and must never call the destructor more than once.
-//     Doing so may trigger memory unsafety.
-//
-//   * To mitigate many of the risks of leaking memory and use-after-free unsafety, a `Cleaner`
-//     is implemented to call the destructor when the Kotlin object becomes unreachable.
-//     This is done in a background thread. This is not a panacea, and client code should be aware that
-//      1. the thread may starve if some there are objects that have poorly performing
-//     `drop` methods or do significant work in their `drop` methods.
-//      2. the thread is shared across the whole library. This can be tuned by using `android_cleaner = true`,
-//         or `android = true` in the [`kotlin` section of the `uniffi.toml` file](https://mozilla.github.io/uniffi-rs/kotlin/configuration.html).
-//
-// If we try to implement this with mutual exclusion on access to the handle, there is the
-// possibility of a race between a method call and a concurrent call to `destroy`:
-//
-//    * Thread A starts a method call, reads the value of the handle, but is interrupted
-//      before it can pass the handle over the FFI to Rust.
-//    * Thread B calls `destroy` and frees the underlying Rust struct.
-//    * Thread A resumes, passing the already-read handle value to Rust and triggering
-//      a use-after-free.
-//
-// One possible solution would be to use a `ReadWriteLock`, with each method call taking
-// a read lock (and thus allowed to run concurrently) and the special `destroy` method
-// taking a write lock (and thus blocking on live method calls). However, we aim not to
-// generate methods with any hidden blocking semantics, and a `destroy` method that might
-// block if called incorrectly seems to meet that bar.
-//
-// So, we achieve our goals by giving each instance an associated `AtomicLong` counter to track
-// the number of in-flight method calls, and an `AtomicBoolean` flag to indicate whether `destroy`
-// has been called. These are updated according to the following rules:
-//
-//    * The initial value of the counter is 1, indicating a live object with no in-flight calls.
-//      The initial value for the flag is false.
-//
-//    * At the start of each method call, we atomically check the counter.
-//      If it is 0 then the underlying Rust struct has already been destroyed and the call is aborted.
-//      If it is nonzero them we atomically increment it by 1 and proceed with the method call.
-//
-//    * At the end of each method call, we atomically decrement and check the counter.
-//      If it has reached zero then we destroy the underlying Rust struct.
-//
-//    * When `destroy` is called, we atomically flip the flag from false to true.
-//      If the flag was already true we silently fail.
-//      Otherwise we atomically decrement and check the counter.
-//      If it has reached zero then we destroy the underlying Rust struct.
-//
-// Astute readers may observe that this all sounds very similar to the way that Rust's `Arc<T>` works,
-// and indeed it is, with the addition of a flag to guard against multiple calls to `destroy`.
-//
-// The overall effect is that the underlying Rust struct is destroyed only when `destroy` has been
-// called *and* all in-flight method calls have completed, avoiding violating any of the expectations
-// of the underlying Rust code.
-//
-// This makes a cleaner a better alternative to _not_ calling `destroy()` as
-// and when the object is finished with, but the abstraction is not perfect: if the Rust object's `drop`
-// method is slow, and/or there are many objects to cleanup, and it's on a low end Android device, then the cleaner
-// thread may be starved, and the app will leak memory.
-//
-// In this case, `destroy`ing manually may be a better solution.
-//
-// The cleaner can live side by side with the manual calling of `destroy`. In the order of responsiveness, uniffi objects
-// with Rust peers are reclaimed:
-//
-// 1. By calling the `destroy` method of the object, which calls `rustObject.free()`. If that doesn't happen:
-// 2. When the object becomes unreachable, AND the Cleaner thread gets to call `rustObject.free()`. If the thread is starved then:
-// 3. The memory is reclaimed when the process terminates.
-//
-// [1] https://stackoverflow.com/questions/24376768/can-java-finalize-an-object-when-it-is-still-in-scope/24380219
-//
-
 
 /**
- * Told how far a meeting is, on the thread that it was called on.
+ * A piece after its firing.
  */
-public interface Watch {
-    
+data class AssessmentView (
     /**
-     * It is so far.
+     * The firing's id.
      */
-    fun `soFar`(`soFar`: SoFar)
+    val `firing`: kotlin.String
+    , 
+    /**
+     * The piece's id.
+     */
+    val `piece`: kotlin.String
+    , 
+    /**
+     * Its form and code.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Which of how many.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * Its coats as they were weighed.
+     */
+    val `record`: List<Line>
+    , 
+    /**
+     * Its photographs from this firing.
+     */
+    val `photos`: List<PhotoView>
+    , 
+    /**
+     * How thick the glaze looks.
+     */
+    val `questions`: List<ZoneQuestion>
+    , 
+    /**
+     * The faults.
+     */
+    val `faults`: List<FaultChip>
+    , 
+    /**
+     * The piece's outline with the faults that have a place; none while there is no fault.
+     */
+    val `drawing`: Drawing?
+    , 
+    /**
+     * How much the potter likes it, 1 to 5; 0 while not said.
+     */
+    val `liking`: kotlin.UByte
+    , 
+    /**
+     * What the potter noted.
+     */
+    val `note`: kotlin.String
+    , 
+    /**
+     * Whether one of its coats is a control piece.
+     */
+    val `control`: kotlin.Boolean
+    , 
+    /**
+     * Whether it is to be fired again.
+     */
+    val `again`: kotlin.Boolean
+    , 
+    /**
+     * What to mind.
+     */
+    val `notes`: List<Note>
+    , 
+    /**
+     * Previous piece; empty for the first.
+     */
+    val `previous`: kotlin.String
+    , 
+    /**
+     * The piece after; empty for the last.
+     */
+    val `next`: kotlin.String
+    
+){
+    
+
+    
+
     
     companion object
-}
-
-/**
- * Told how far a meeting is, on the thread that it was called on.
- */
-open class WatchImpl: Disposable, AutoCloseable, Watch
-{
-
-    @Suppress("UNUSED_PARAMETER")
-    /**
-     * @suppress
-     */
-    constructor(withHandle: UniffiWithHandle, handle: Long) {
-        this.handle = handle
-        this.cleanable = UniffiLib.CLEANER.register(this, UniffiCleanAction(handle))
-    }
-
-    /**
-     * @suppress
-     *
-     * This constructor can be used to instantiate a fake object. Only used for tests. Any
-     * attempt to actually use an object constructed this way will fail as there is no
-     * connected Rust object.
-     */
-    @Suppress("UNUSED_PARAMETER")
-    constructor(noHandle: NoHandle) {
-        this.handle = 0
-        this.cleanable = null
-    }
-
-    protected val handle: Long
-    protected val cleanable: UniffiCleaner.Cleanable?
-
-    private val wasDestroyed = AtomicBoolean(false)
-    private val callCounter = AtomicLong(1)
-
-    /**
-     * Whether the current object has been destroyed and its reference is gone in the Rust side.
-     */
-    val uniffiIsDestroyed: Boolean get() = wasDestroyed.get()
-
-    override fun destroy() {
-        // Only allow a single call to this method.
-        // TODO: maybe we should log a warning if called more than once?
-        if (this.wasDestroyed.compareAndSet(false, true)) {
-            // This decrement always matches the initial count of 1 given at creation time.
-            if (this.callCounter.decrementAndGet() == 0L) {
-                cleanable?.clean()
-            }
-        }
-    }
-
-    @Synchronized
-    override fun close() {
-        this.destroy()
-    }
-
-    internal inline fun <R> callWithHandle(block: (handle: Long) -> R): R {
-        // Check and increment the call counter, to keep the object alive.
-        // This needs a compare-and-set retry loop in case of concurrent updates.
-        do {
-            val c = this.callCounter.get()
-            if (c == 0L) {
-                throw IllegalStateException("${this.javaClass.simpleName} object has already been destroyed")
-            }
-            if (c == Long.MAX_VALUE) {
-                throw IllegalStateException("${this.javaClass.simpleName} call counter would overflow")
-            }
-        } while (! this.callCounter.compareAndSet(c, c + 1L))
-        // Now we can safely do the method call without the handle being freed concurrently.
-        try {
-            return block(this.uniffiCloneHandle())
-        } finally {
-            // This decrement always matches the increment we performed above.
-            if (this.callCounter.decrementAndGet() == 0L) {
-                cleanable?.clean()
-            }
-        }
-    }
-
-    // Use a static inner class instead of a closure so as not to accidentally
-    // capture `this` as part of the cleanable's action.
-    private class UniffiCleanAction(private val handle: Long) : Runnable {
-        override fun run() {
-            if (handle == 0.toLong()) {
-                // Fake object created with `NoHandle`, don't try to free.
-                return;
-            }
-            uniffiRustCall { status ->
-                UniffiLib.uniffi_laydown_app_fn_free_watch(handle, status)
-            }
-        }
-    }
-
-    /**
-     * @suppress
-     */
-    fun uniffiCloneHandle(): Long {
-        if (handle == 0.toLong()) {
-            throw InternalException("uniffiCloneHandle() called on NoHandle object");
-        }
-        return uniffiRustCall() { status ->
-            UniffiLib.uniffi_laydown_app_fn_clone_watch(handle, status)
-        }
-    }
-
-    
-    /**
-     * It is so far.
-     */override fun `soFar`(`soFar`: SoFar)
-        = 
-    callWithHandle {
-    uniffiRustCall() { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_watch_so_far(
-        it,
-        
-        FfiConverterTypeSoFar.lower(`soFar`),_status)
-}
-    }
-    
-    
-
-    
-
-    
-
-
-    
-    
-    /**
-     * @suppress
-     */
-    companion object
-    
-}
-
-
-
-// Put the implementation in an object so we don't pollute the top-level namespace
-internal object uniffiCallbackInterfaceWatch {
-    internal object `soFar`: UniffiCallbackInterfaceWatchMethod0 {
-        override fun callback(`uniffiHandle`: Long,`soFar`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,) {
-            val uniffiObj = FfiConverterTypeWatch.handleMap.get(uniffiHandle)
-            val makeCall = { ->
-                uniffiObj.`soFar`(
-                    FfiConverterTypeSoFar.lift(`soFar`),
-                )
-            }
-            val writeReturn = { _: Unit -> Unit }
-            uniffiTraitInterfaceCall(uniffiCallStatus, makeCall, writeReturn)
-        }
-    }
-
-    internal object uniffiFree: UniffiCallbackInterfaceFree {
-        override fun callback(handle: Long) {
-            FfiConverterTypeWatch.handleMap.remove(handle)
-        }
-    }
-
-    internal object uniffiClone: UniffiCallbackInterfaceClone {
-        override fun callback(handle: Long): Long {
-            return FfiConverterTypeWatch.handleMap.clone(handle)
-        }
-    }
-
-    internal var vtable = UniffiVTableCallbackInterfaceWatch.UniffiByValue(
-        uniffiFree,
-        uniffiClone,
-        `soFar`,
-    )
-
-    // Registers the foreign callback with the Rust side.
-    // This method is generated for each callback interface.
-    internal fun register(lib: UniffiLib) {
-        lib.uniffi_laydown_app_fn_init_callback_vtable_watch(vtable)
-    }
 }
 
 /**
  * @suppress
  */
-public object FfiConverterTypeWatch: FfiConverter<Watch, Long> {
-    internal val handleMap = UniffiHandleMap<Watch>()
-
-    override fun lower(value: Watch): Long {
-        if (value is WatchImpl) {
-             // Rust-implemented object.  Clone the handle and return it
-            return value.uniffiCloneHandle()
-         } else {
-            // Kotlin object, generate a new vtable handle and return that.
-            return handleMap.insert(value)
-         }
+public object FfiConverterTypeAssessmentView: FfiConverterRustBuffer<AssessmentView> {
+    override fun read(buf: ByteBuffer): AssessmentView {
+        return AssessmentView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterSequenceTypePhotoView.read(buf),
+            FfiConverterSequenceTypeZoneQuestion.read(buf),
+            FfiConverterSequenceTypeFaultChip.read(buf),
+            FfiConverterOptionalTypeDrawing.read(buf),
+            FfiConverterUByte.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
     }
 
-    override fun lift(value: Long): Watch {
-        if ((value and 1.toLong()) == 0.toLong()) {
-            // Rust-generated handle, construct a new class that uses the handle to implement the
-            // interface
-            return WatchImpl(UniffiWithHandle, value)
-        } else {
-            // Kotlin-generated handle, get the object from the handle map
-            return handleMap.remove(value)
-        }
-    }
+    override fun allocationSize(value: AssessmentView) = (
+            FfiConverterString.allocationSize(value.`firing`) +
+            FfiConverterString.allocationSize(value.`piece`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`record`) +
+            FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`) +
+            FfiConverterSequenceTypeZoneQuestion.allocationSize(value.`questions`) +
+            FfiConverterSequenceTypeFaultChip.allocationSize(value.`faults`) +
+            FfiConverterOptionalTypeDrawing.allocationSize(value.`drawing`) +
+            FfiConverterUByte.allocationSize(value.`liking`) +
+            FfiConverterString.allocationSize(value.`note`) +
+            FfiConverterBoolean.allocationSize(value.`control`) +
+            FfiConverterBoolean.allocationSize(value.`again`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
+            FfiConverterString.allocationSize(value.`previous`) +
+            FfiConverterString.allocationSize(value.`next`)
+    )
 
-    override fun read(buf: ByteBuffer): Watch {
-        return lift(buf.getLong())
-    }
-
-    override fun allocationSize(value: Watch) = 8UL
-
-    override fun write(value: Watch, buf: ByteBuffer) {
-        buf.putLong(lower(value))
+    override fun write(value: AssessmentView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`firing`, buf)
+            FfiConverterString.write(value.`piece`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterSequenceTypeLine.write(value.`record`, buf)
+            FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
+            FfiConverterSequenceTypeZoneQuestion.write(value.`questions`, buf)
+            FfiConverterSequenceTypeFaultChip.write(value.`faults`, buf)
+            FfiConverterOptionalTypeDrawing.write(value.`drawing`, buf)
+            FfiConverterUByte.write(value.`liking`, buf)
+            FfiConverterString.write(value.`note`, buf)
+            FfiConverterBoolean.write(value.`control`, buf)
+            FfiConverterBoolean.write(value.`again`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+            FfiConverterString.write(value.`previous`, buf)
+            FfiConverterString.write(value.`next`, buf)
     }
 }
 
@@ -5042,7 +5201,7 @@ data class BackupView (
     val `notes`: List<Note>
     , 
     /**
-     * How often one is made by itself, to choose from; the id is for [`Studio::back_up_every`].
+     * How often one is made automatically, to choose from; the id is for [`Studio::set_backup_schedule`].
      */
     val `every`: List<Row>
     , 
@@ -5704,6 +5863,61 @@ public object FfiConverterTypeCheckRow: FfiConverterRustBuffer<CheckRow> {
 
 
 /**
+ * Something to look at before the firing.
+ */
+data class ChecklistItem (
+    /**
+     * What to hand back.
+     */
+    val `code`: kotlin.String
+    , 
+    /**
+     * What to look at.
+     */
+    val `text`: kotlin.String
+    , 
+    /**
+     * Whether it was.
+     */
+    val `done`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChecklistItem: FfiConverterRustBuffer<ChecklistItem> {
+    override fun read(buf: ByteBuffer): ChecklistItem {
+        return ChecklistItem(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChecklistItem) = (
+            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterBoolean.allocationSize(value.`done`)
+    )
+
+    override fun write(value: ChecklistItem, buf: ByteBuffer) {
+            FfiConverterString.write(value.`code`, buf)
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterBoolean.write(value.`done`, buf)
+    }
+}
+
+
+
+/**
  * One of the answers to a question.
  */
 data class Choice (
@@ -5832,6 +6046,69 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
             FfiConverterSequenceTypeLine.write(value.`lines`, buf)
             FfiConverterBoolean.write(value.`control`, buf)
             FfiConverterString.write(value.`controlLabel`, buf)
+    }
+}
+
+
+
+/**
+ * The answer to a command: what was kept and how to take it back.
+ */
+data class CommandResult (
+    /**
+     * The id of what was kept.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * What happened, in one short sentence.
+     */
+    val `sentence`: kotlin.String
+    , 
+    /**
+     * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to undo.
+     */
+    val `undo`: kotlin.String
+    , 
+    /**
+     * The coats that may follow on the same piece, each ready to weigh.
+     */
+    val `next`: List<NextCoat>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCommandResult: FfiConverterRustBuffer<CommandResult> {
+    override fun read(buf: ByteBuffer): CommandResult {
+        return CommandResult(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeNextCoat.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CommandResult) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`sentence`) +
+            FfiConverterString.allocationSize(value.`undo`) +
+            FfiConverterSequenceTypeNextCoat.allocationSize(value.`next`)
+    )
+
+    override fun write(value: CommandResult, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`sentence`, buf)
+            FfiConverterString.write(value.`undo`, buf)
+            FfiConverterSequenceTypeNextCoat.write(value.`next`, buf)
     }
 }
 
@@ -6123,9 +6400,9 @@ data class DevicesView (
     val `intro`: kotlin.String
     , 
     /**
-     * Where they meet.
+     * Sync location.
      */
-    val `meeting`: MeetingView
+    val `sync`: SyncView
     , 
     /**
      * The phones, this one first.
@@ -6153,7 +6430,7 @@ public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
     override fun read(buf: ByteBuffer): DevicesView {
         return DevicesView(
             FfiConverterString.read(buf),
-            FfiConverterTypeMeetingView.read(buf),
+            FfiConverterTypeSyncView.read(buf),
             FfiConverterSequenceTypeRow.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
         )
@@ -6161,87 +6438,16 @@ public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
 
     override fun allocationSize(value: DevicesView) = (
             FfiConverterString.allocationSize(value.`intro`) +
-            FfiConverterTypeMeetingView.allocationSize(value.`meeting`) +
+            FfiConverterTypeSyncView.allocationSize(value.`sync`) +
             FfiConverterSequenceTypeRow.allocationSize(value.`devices`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
 
     override fun write(value: DevicesView, buf: ByteBuffer) {
             FfiConverterString.write(value.`intro`, buf)
-            FfiConverterTypeMeetingView.write(value.`meeting`, buf)
+            FfiConverterTypeSyncView.write(value.`sync`, buf)
             FfiConverterSequenceTypeRow.write(value.`devices`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
-    }
-}
-
-
-
-/**
- * Something that was done.
- */
-data class Doing (
-    /**
-     * What it was about.
-     */
-    val `title`: kotlin.String
-    , 
-    /**
-     * When, on which phone, and what became of it.
-     */
-    val `detail`: kotlin.String
-    , 
-    /**
-     * To hand to undo, or to redo where it is taken back; empty where it cannot be turned on this phone.
-     */
-    val `token`: kotlin.String
-    , 
-    /**
-     * Whether it is taken back.
-     */
-    val `takenBack`: kotlin.Boolean
-    , 
-    /**
-     * The id of what it was about, whose history can be asked for.
-     */
-    val `thing`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeDoing: FfiConverterRustBuffer<Doing> {
-    override fun read(buf: ByteBuffer): Doing {
-        return Doing(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterBoolean.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: Doing) = (
-            FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterString.allocationSize(value.`detail`) +
-            FfiConverterString.allocationSize(value.`token`) +
-            FfiConverterBoolean.allocationSize(value.`takenBack`) +
-            FfiConverterString.allocationSize(value.`thing`)
-    )
-
-    override fun write(value: Doing, buf: ByteBuffer) {
-            FfiConverterString.write(value.`title`, buf)
-            FfiConverterString.write(value.`detail`, buf)
-            FfiConverterString.write(value.`token`, buf)
-            FfiConverterBoolean.write(value.`takenBack`, buf)
-            FfiConverterString.write(value.`thing`, buf)
     }
 }
 
@@ -6368,6 +6574,259 @@ public object FfiConverterTypeDrawing: FfiConverterRustBuffer<Drawing> {
             FfiConverterSequenceTypeShape.write(value.`shapes`, buf)
             FfiConverterSequenceTypeGrip.write(value.`grips`, buf)
             FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
+ * An editor as it is being filled in.
+ */
+data class EditorEntry (
+    /**
+     * Which editor.
+     */
+    val `kind`: EditorKind
+    , 
+    /**
+     * The entity being changed; empty for a new one.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * What the editor is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
+     */
+    val `subject`: kotlin.String
+    , 
+    /**
+     * What has been entered so far; a field not named here shows what is kept, or its usual value.
+     */
+    val `values`: List<Value>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEditorEntry: FfiConverterRustBuffer<EditorEntry> {
+    override fun read(buf: ByteBuffer): EditorEntry {
+        return EditorEntry(
+            FfiConverterTypeEditorKind.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeValue.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EditorEntry) = (
+            FfiConverterTypeEditorKind.allocationSize(value.`kind`) +
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`subject`) +
+            FfiConverterSequenceTypeValue.allocationSize(value.`values`)
+    )
+
+    override fun write(value: EditorEntry, buf: ByteBuffer) {
+            FfiConverterTypeEditorKind.write(value.`kind`, buf)
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`subject`, buf)
+            FfiConverterSequenceTypeValue.write(value.`values`, buf)
+    }
+}
+
+
+
+/**
+ * One field of an editor.
+ */
+data class EditorField (
+    /**
+     * Its key.
+     */
+    val `key`: kotlin.String
+    , 
+    /**
+     * What it asks for.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * What stands in it.
+     */
+    val `text`: kotlin.String
+    , 
+    /**
+     * An example or a unit, shown while it is empty; may be empty.
+     */
+    val `hint`: kotlin.String
+    , 
+    /**
+     * What it is for, or what it means; may be empty.
+     */
+    val `help`: kotlin.String
+    , 
+    /**
+     * How it is filled in.
+     */
+    val `kind`: FieldKind
+    , 
+    /**
+     * The things to choose from.
+     */
+    val `items`: List<Item>
+    , 
+    /**
+     * What the columns of a table are called; empty for every other kind.
+     */
+    val `columns`: List<kotlin.String>
+    , 
+    /**
+     * What is wrong with what stands in it; empty when nothing is.
+     */
+    val `refusal`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEditorField: FfiConverterRustBuffer<EditorField> {
+    override fun read(buf: ByteBuffer): EditorField {
+        return EditorField(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeFieldKind.read(buf),
+            FfiConverterSequenceTypeItem.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EditorField) = (
+            FfiConverterString.allocationSize(value.`key`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterString.allocationSize(value.`hint`) +
+            FfiConverterString.allocationSize(value.`help`) +
+            FfiConverterTypeFieldKind.allocationSize(value.`kind`) +
+            FfiConverterSequenceTypeItem.allocationSize(value.`items`) +
+            FfiConverterSequenceString.allocationSize(value.`columns`) +
+            FfiConverterString.allocationSize(value.`refusal`)
+    )
+
+    override fun write(value: EditorField, buf: ByteBuffer) {
+            FfiConverterString.write(value.`key`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterString.write(value.`hint`, buf)
+            FfiConverterString.write(value.`help`, buf)
+            FfiConverterTypeFieldKind.write(value.`kind`, buf)
+            FfiConverterSequenceTypeItem.write(value.`items`, buf)
+            FfiConverterSequenceString.write(value.`columns`, buf)
+            FfiConverterString.write(value.`refusal`, buf)
+    }
+}
+
+
+
+/**
+ * An editor as it is shown.
+ */
+data class EditorView (
+    /**
+     * What the editor is called.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Its fields, in order.
+     */
+    val `fields`: List<EditorField>
+    , 
+    /**
+     * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
+     */
+    val `drawing`: Drawing?
+    , 
+    /**
+     * What follows from what is entered: areas, an SG, an amount of water.
+     */
+    val `results`: List<Note>
+    , 
+    /**
+     * What the button that keeps it says; empty on an editor that only calculates.
+     */
+    val `saveLabel`: kotlin.String
+    , 
+    /**
+     * Whether keeping would be accepted.
+     */
+    val `canSave`: kotlin.Boolean
+    , 
+    /**
+     * What the button that removes it says; empty where nothing can be removed.
+     */
+    val `removeLabel`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
+    override fun read(buf: ByteBuffer): EditorView {
+        return EditorView(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeEditorField.read(buf),
+            FfiConverterOptionalTypeDrawing.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EditorView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceTypeEditorField.allocationSize(value.`fields`) +
+            FfiConverterOptionalTypeDrawing.allocationSize(value.`drawing`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`results`) +
+            FfiConverterString.allocationSize(value.`saveLabel`) +
+            FfiConverterBoolean.allocationSize(value.`canSave`) +
+            FfiConverterString.allocationSize(value.`removeLabel`)
+    )
+
+    override fun write(value: EditorView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceTypeEditorField.write(value.`fields`, buf)
+            FfiConverterOptionalTypeDrawing.write(value.`drawing`, buf)
+            FfiConverterSequenceTypeNote.write(value.`results`, buf)
+            FfiConverterString.write(value.`saveLabel`, buf)
+            FfiConverterBoolean.write(value.`canSave`, buf)
+            FfiConverterString.write(value.`removeLabel`, buf)
     }
 }
 
@@ -6502,6 +6961,53 @@ public object FfiConverterTypeFaultChip: FfiConverterRustBuffer<FaultChip> {
             FfiConverterString.write(value.`name`, buf)
             FfiConverterBoolean.write(value.`on`, buf)
             FfiConverterString.write(value.`hint`, buf)
+    }
+}
+
+
+
+/**
+ * A field that cannot be taken as it stands.
+ */
+data class FieldError (
+    /**
+     * The field to go back to.
+     */
+    val `field`: Field
+    , 
+    /**
+     * What is wrong and what to do.
+     */
+    val `sentence`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFieldError: FfiConverterRustBuffer<FieldError> {
+    override fun read(buf: ByteBuffer): FieldError {
+        return FieldError(
+            FfiConverterTypeField.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FieldError) = (
+            FfiConverterTypeField.allocationSize(value.`field`) +
+            FfiConverterString.allocationSize(value.`sentence`)
+    )
+
+    override fun write(value: FieldError, buf: ByteBuffer) {
+            FfiConverterTypeField.write(value.`field`, buf)
+            FfiConverterString.write(value.`sentence`, buf)
     }
 }
 
@@ -6657,7 +7163,7 @@ data class FiringView (
     /**
      * What to look at before; empty once it is fired.
      */
-    val `before`: List<Tick>
+    val `before`: List<ChecklistItem>
     , 
     /**
      * The shelves, the lowest first; empty once all is done.
@@ -6724,7 +7230,7 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterSequenceTypeLine.read(buf),
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
-            FfiConverterSequenceTypeTick.read(buf),
+            FfiConverterSequenceTypeChecklistItem.read(buf),
             FfiConverterSequenceTypeShelfView.read(buf),
             FfiConverterSequenceTypeWaitingRow.read(buf),
             FfiConverterString.read(buf),
@@ -6743,7 +7249,7 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
             FfiConverterString.allocationSize(value.`state`) +
             FfiConverterBoolean.allocationSize(value.`isLoading`) +
-            FfiConverterSequenceTypeTick.allocationSize(value.`before`) +
+            FfiConverterSequenceTypeChecklistItem.allocationSize(value.`before`) +
             FfiConverterSequenceTypeShelfView.allocationSize(value.`shelves`) +
             FfiConverterSequenceTypeWaitingRow.allocationSize(value.`waiting`) +
             FfiConverterString.allocationSize(value.`waitingLabel`) +
@@ -6761,7 +7267,7 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterSequenceTypeLine.write(value.`lines`, buf)
             FfiConverterString.write(value.`state`, buf)
             FfiConverterBoolean.write(value.`isLoading`, buf)
-            FfiConverterSequenceTypeTick.write(value.`before`, buf)
+            FfiConverterSequenceTypeChecklistItem.write(value.`before`, buf)
             FfiConverterSequenceTypeShelfView.write(value.`shelves`, buf)
             FfiConverterSequenceTypeWaitingRow.write(value.`waiting`, buf)
             FfiConverterString.write(value.`waitingLabel`, buf)
@@ -6934,14 +7440,14 @@ data class GlazeFindingsView (
     val `takeHelp`: kotlin.String
     , 
     /**
-     * What to hand to [`Studio::take_best`].
+     * What to hand to [`Studio::adopt_best`].
      */
     val `best`: kotlin.String
     , 
     /**
      * Whether coats keep to their aims; `None` while there are too few.
      */
-    val `drift`: ChartView?
+    val `controlChart`: ChartView?
     , 
     /**
      * The last set; none while there is none.
@@ -6991,7 +7497,7 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.allocationSize(value.`take`) +
             FfiConverterString.allocationSize(value.`takeHelp`) +
             FfiConverterString.allocationSize(value.`best`) +
-            FfiConverterOptionalTypeChartView.allocationSize(value.`drift`) +
+            FfiConverterOptionalTypeChartView.allocationSize(value.`controlChart`) +
             FfiConverterSequenceTypeLine.allocationSize(value.`sets`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
@@ -7005,7 +7511,7 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.write(value.`take`, buf)
             FfiConverterString.write(value.`takeHelp`, buf)
             FfiConverterString.write(value.`best`, buf)
-            FfiConverterOptionalTypeChartView.write(value.`drift`, buf)
+            FfiConverterOptionalTypeChartView.write(value.`controlChart`, buf)
             FfiConverterSequenceTypeLine.write(value.`sets`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
@@ -7085,6 +7591,77 @@ public object FfiConverterTypeGrip: FfiConverterRustBuffer<Grip> {
 
 
 /**
+ * Something that was done.
+ */
+data class HistoryEntry (
+    /**
+     * What it was about.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * When, on which phone, and what became of it.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * To hand to undo, or to redo where it is undone; empty where it cannot be turned on this phone.
+     */
+    val `token`: kotlin.String
+    , 
+    /**
+     * Whether it is undone.
+     */
+    val `isUndone`: kotlin.Boolean
+    , 
+    /**
+     * The id of what it was about, whose history can be asked for.
+     */
+    val `thing`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHistoryEntry: FfiConverterRustBuffer<HistoryEntry> {
+    override fun read(buf: ByteBuffer): HistoryEntry {
+        return HistoryEntry(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HistoryEntry) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`token`) +
+            FfiConverterBoolean.allocationSize(value.`isUndone`) +
+            FfiConverterString.allocationSize(value.`thing`)
+    )
+
+    override fun write(value: HistoryEntry, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`token`, buf)
+            FfiConverterBoolean.write(value.`isUndone`, buf)
+            FfiConverterString.write(value.`thing`, buf)
+    }
+}
+
+
+
+/**
  * A list of what was done, the newest first.
  */
 data class HistoryView (
@@ -7101,7 +7678,7 @@ data class HistoryView (
     /**
      * What was done.
      */
-    val `doings`: List<Doing>
+    val `recentChanges`: List<HistoryEntry>
     
 ){
     
@@ -7120,75 +7697,20 @@ public object FfiConverterTypeHistoryView: FfiConverterRustBuffer<HistoryView> {
         return HistoryView(
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterSequenceTypeDoing.read(buf),
+            FfiConverterSequenceTypeHistoryEntry.read(buf),
         )
     }
 
     override fun allocationSize(value: HistoryView) = (
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterString.allocationSize(value.`intro`) +
-            FfiConverterSequenceTypeDoing.allocationSize(value.`doings`)
+            FfiConverterSequenceTypeHistoryEntry.allocationSize(value.`recentChanges`)
     )
 
     override fun write(value: HistoryView, buf: ByteBuffer) {
             FfiConverterString.write(value.`title`, buf)
             FfiConverterString.write(value.`intro`, buf)
-            FfiConverterSequenceTypeDoing.write(value.`doings`, buf)
-    }
-}
-
-
-
-/**
- * All that the Studio screen shows.
- */
-data class HouseView (
-    /**
-     * The lists.
-     */
-    val `sections`: List<Section>
-    , 
-    /**
-     * What is to be said of backups.
-     */
-    val `backup`: kotlin.String
-    , 
-    /**
-     * The cautions.
-     */
-    val `cautions`: List<CautionView>
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeHouseView: FfiConverterRustBuffer<HouseView> {
-    override fun read(buf: ByteBuffer): HouseView {
-        return HouseView(
-            FfiConverterSequenceTypeSection.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeCautionView.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: HouseView) = (
-            FfiConverterSequenceTypeSection.allocationSize(value.`sections`) +
-            FfiConverterString.allocationSize(value.`backup`) +
-            FfiConverterSequenceTypeCautionView.allocationSize(value.`cautions`)
-    )
-
-    override fun write(value: HouseView, buf: ByteBuffer) {
-            FfiConverterSequenceTypeSection.write(value.`sections`, buf)
-            FfiConverterString.write(value.`backup`, buf)
-            FfiConverterSequenceTypeCautionView.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeHistoryEntry.write(value.`recentChanges`, buf)
     }
 }
 
@@ -7206,15 +7728,15 @@ data class ImportView (
     /**
      * The columns of the sheet: a choice each, with a few of its cells.
      */
-    val `columns`: List<SheetField>
+    val `columns`: List<EditorField>
     , 
     /**
      * What the sheet leaves open: how its dates and numbers are written, what a name means, which scale was used.
      */
-    val `questions`: List<SheetField>
+    val `questions`: List<EditorField>
     , 
     /**
-     * How many readings would be taken in, and how many lines not.
+     * How many readings would be imported, and how many lines not.
      */
     val `found`: kotlin.String
     , 
@@ -7229,9 +7751,9 @@ data class ImportView (
     val `readings`: List<Row>
     , 
     /**
-     * What is wrong with the lines that cannot be taken in: "Line 7: …". The first of them; the last says how many more.
+     * What is wrong with the lines that cannot be imported: "Line 7: …". The first of them; the last says how many more.
      */
-    val `complaints`: List<kotlin.String>
+    val `rowErrors`: List<kotlin.String>
     , 
     /**
      * What the button says.
@@ -7259,8 +7781,8 @@ public object FfiConverterTypeImportView: FfiConverterRustBuffer<ImportView> {
     override fun read(buf: ByteBuffer): ImportView {
         return ImportView(
             FfiConverterString.read(buf),
-            FfiConverterSequenceTypeSheetField.read(buf),
-            FfiConverterSequenceTypeSheetField.read(buf),
+            FfiConverterSequenceTypeEditorField.read(buf),
+            FfiConverterSequenceTypeEditorField.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterSequenceTypeRow.read(buf),
@@ -7272,24 +7794,24 @@ public object FfiConverterTypeImportView: FfiConverterRustBuffer<ImportView> {
 
     override fun allocationSize(value: ImportView) = (
             FfiConverterString.allocationSize(value.`intro`) +
-            FfiConverterSequenceTypeSheetField.allocationSize(value.`columns`) +
-            FfiConverterSequenceTypeSheetField.allocationSize(value.`questions`) +
+            FfiConverterSequenceTypeEditorField.allocationSize(value.`columns`) +
+            FfiConverterSequenceTypeEditorField.allocationSize(value.`questions`) +
             FfiConverterString.allocationSize(value.`found`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterSequenceTypeRow.allocationSize(value.`readings`) +
-            FfiConverterSequenceString.allocationSize(value.`complaints`) +
+            FfiConverterSequenceString.allocationSize(value.`rowErrors`) +
             FfiConverterString.allocationSize(value.`takeInLabel`) +
             FfiConverterBoolean.allocationSize(value.`canTakeIn`)
     )
 
     override fun write(value: ImportView, buf: ByteBuffer) {
             FfiConverterString.write(value.`intro`, buf)
-            FfiConverterSequenceTypeSheetField.write(value.`columns`, buf)
-            FfiConverterSequenceTypeSheetField.write(value.`questions`, buf)
+            FfiConverterSequenceTypeEditorField.write(value.`columns`, buf)
+            FfiConverterSequenceTypeEditorField.write(value.`questions`, buf)
             FfiConverterString.write(value.`found`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterSequenceTypeRow.write(value.`readings`, buf)
-            FfiConverterSequenceString.write(value.`complaints`, buf)
+            FfiConverterSequenceString.write(value.`rowErrors`, buf)
             FfiConverterString.write(value.`takeInLabel`, buf)
             FfiConverterBoolean.write(value.`canTakeIn`, buf)
     }
@@ -7355,69 +7877,6 @@ public object FfiConverterTypeItem: FfiConverterRustBuffer<Item> {
             FfiConverterString.write(value.`name`, buf)
             FfiConverterString.write(value.`detail`, buf)
             FfiConverterSequenceTypePoint.write(value.`outline`, buf)
-    }
-}
-
-
-
-/**
- * The answer to a command: what was kept and how to take it back.
- */
-data class Kept (
-    /**
-     * The id of what was kept.
-     */
-    val `id`: kotlin.String
-    , 
-    /**
-     * What happened, in one short sentence.
-     */
-    val `sentence`: kotlin.String
-    , 
-    /**
-     * Hand this to [`Studio::undo`] to take the command back; empty where there is nothing to take back.
-     */
-    val `undo`: kotlin.String
-    , 
-    /**
-     * The coats that may follow on the same piece, each ready to weigh.
-     */
-    val `next`: List<NextCoat>
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeKept: FfiConverterRustBuffer<Kept> {
-    override fun read(buf: ByteBuffer): Kept {
-        return Kept(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeNextCoat.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: Kept) = (
-            FfiConverterString.allocationSize(value.`id`) +
-            FfiConverterString.allocationSize(value.`sentence`) +
-            FfiConverterString.allocationSize(value.`undo`) +
-            FfiConverterSequenceTypeNextCoat.allocationSize(value.`next`)
-    )
-
-    override fun write(value: Kept, buf: ByteBuffer) {
-            FfiConverterString.write(value.`id`, buf)
-            FfiConverterString.write(value.`sentence`, buf)
-            FfiConverterString.write(value.`undo`, buf)
-            FfiConverterSequenceTypeNextCoat.write(value.`next`, buf)
     }
 }
 
@@ -7591,307 +8050,6 @@ public object FfiConverterTypeLine: FfiConverterRustBuffer<Line> {
     override fun write(value: Line, buf: ByteBuffer) {
             FfiConverterString.write(value.`label`, buf)
             FfiConverterString.write(value.`value`, buf)
-    }
-}
-
-
-
-/**
- * A piece after its firing.
- */
-data class LookView (
-    /**
-     * The firing's id.
-     */
-    val `firing`: kotlin.String
-    , 
-    /**
-     * The piece's id.
-     */
-    val `piece`: kotlin.String
-    , 
-    /**
-     * Its form and code.
-     */
-    val `title`: kotlin.String
-    , 
-    /**
-     * Which of how many.
-     */
-    val `place`: kotlin.String
-    , 
-    /**
-     * Its coats as they were weighed.
-     */
-    val `record`: List<Line>
-    , 
-    /**
-     * Its photographs from this firing.
-     */
-    val `photos`: List<PhotoView>
-    , 
-    /**
-     * How thick the glaze looks.
-     */
-    val `questions`: List<ZoneQuestion>
-    , 
-    /**
-     * The faults.
-     */
-    val `faults`: List<FaultChip>
-    , 
-    /**
-     * The piece's outline with the faults that have a place; none while there is no fault.
-     */
-    val `drawing`: Drawing?
-    , 
-    /**
-     * How much the potter likes it, 1 to 5; 0 while not said.
-     */
-    val `liking`: kotlin.UByte
-    , 
-    /**
-     * What the potter noted.
-     */
-    val `note`: kotlin.String
-    , 
-    /**
-     * Whether one of its coats is a control piece.
-     */
-    val `control`: kotlin.Boolean
-    , 
-    /**
-     * Whether it is to be fired again.
-     */
-    val `again`: kotlin.Boolean
-    , 
-    /**
-     * What to mind.
-     */
-    val `notes`: List<Note>
-    , 
-    /**
-     * The piece before; empty for the first.
-     */
-    val `previous`: kotlin.String
-    , 
-    /**
-     * The piece after; empty for the last.
-     */
-    val `next`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeLookView: FfiConverterRustBuffer<LookView> {
-    override fun read(buf: ByteBuffer): LookView {
-        return LookView(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeLine.read(buf),
-            FfiConverterSequenceTypePhotoView.read(buf),
-            FfiConverterSequenceTypeZoneQuestion.read(buf),
-            FfiConverterSequenceTypeFaultChip.read(buf),
-            FfiConverterOptionalTypeDrawing.read(buf),
-            FfiConverterUByte.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterBoolean.read(buf),
-            FfiConverterBoolean.read(buf),
-            FfiConverterSequenceTypeNote.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: LookView) = (
-            FfiConverterString.allocationSize(value.`firing`) +
-            FfiConverterString.allocationSize(value.`piece`) +
-            FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterString.allocationSize(value.`place`) +
-            FfiConverterSequenceTypeLine.allocationSize(value.`record`) +
-            FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`) +
-            FfiConverterSequenceTypeZoneQuestion.allocationSize(value.`questions`) +
-            FfiConverterSequenceTypeFaultChip.allocationSize(value.`faults`) +
-            FfiConverterOptionalTypeDrawing.allocationSize(value.`drawing`) +
-            FfiConverterUByte.allocationSize(value.`liking`) +
-            FfiConverterString.allocationSize(value.`note`) +
-            FfiConverterBoolean.allocationSize(value.`control`) +
-            FfiConverterBoolean.allocationSize(value.`again`) +
-            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
-            FfiConverterString.allocationSize(value.`previous`) +
-            FfiConverterString.allocationSize(value.`next`)
-    )
-
-    override fun write(value: LookView, buf: ByteBuffer) {
-            FfiConverterString.write(value.`firing`, buf)
-            FfiConverterString.write(value.`piece`, buf)
-            FfiConverterString.write(value.`title`, buf)
-            FfiConverterString.write(value.`place`, buf)
-            FfiConverterSequenceTypeLine.write(value.`record`, buf)
-            FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
-            FfiConverterSequenceTypeZoneQuestion.write(value.`questions`, buf)
-            FfiConverterSequenceTypeFaultChip.write(value.`faults`, buf)
-            FfiConverterOptionalTypeDrawing.write(value.`drawing`, buf)
-            FfiConverterUByte.write(value.`liking`, buf)
-            FfiConverterString.write(value.`note`, buf)
-            FfiConverterBoolean.write(value.`control`, buf)
-            FfiConverterBoolean.write(value.`again`, buf)
-            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
-            FfiConverterString.write(value.`previous`, buf)
-            FfiConverterString.write(value.`next`, buf)
-    }
-}
-
-
-
-/**
- * Where the phones of the studio meet, as it is shown.
- */
-data class MeetingView (
-    /**
-     * Where they meet; or, while no place is chosen, what one is good for.
-     */
-    val `place`: kotlin.String
-    , 
-    /**
-     * Whether a place is chosen.
-     */
-    val `chosen`: kotlin.Boolean
-    , 
-    /**
-     * What the shell finds the chosen folder again by; empty where the place is no folder.
-     */
-    val `folder`: kotlin.String
-    , 
-    /**
-     * When they last agreed, and what came and went; empty while no place is chosen.
-     */
-    val `last`: kotlin.String
-    , 
-    /**
-     * What waits here; empty when nothing does.
-     */
-    val `waits`: kotlin.String
-    , 
-    /**
-     * What went wrong, and what is to be done.
-     */
-    val `notes`: List<Note>
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeMeetingView: FfiConverterRustBuffer<MeetingView> {
-    override fun read(buf: ByteBuffer): MeetingView {
-        return MeetingView(
-            FfiConverterString.read(buf),
-            FfiConverterBoolean.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeNote.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: MeetingView) = (
-            FfiConverterString.allocationSize(value.`place`) +
-            FfiConverterBoolean.allocationSize(value.`chosen`) +
-            FfiConverterString.allocationSize(value.`folder`) +
-            FfiConverterString.allocationSize(value.`last`) +
-            FfiConverterString.allocationSize(value.`waits`) +
-            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
-    )
-
-    override fun write(value: MeetingView, buf: ByteBuffer) {
-            FfiConverterString.write(value.`place`, buf)
-            FfiConverterBoolean.write(value.`chosen`, buf)
-            FfiConverterString.write(value.`folder`, buf)
-            FfiConverterString.write(value.`last`, buf)
-            FfiConverterString.write(value.`waits`, buf)
-            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
-    }
-}
-
-
-
-/**
- * What the studio still lacks before a piece can be weighed.
- */
-data class Missing (
-    /**
-     * The sheet that adds it.
-     */
-    val `sheet`: SheetKind
-    , 
-    /**
-     * What it is and why it is wanted.
-     */
-    val `title`: kotlin.String
-    , 
-    /**
-     * One sentence more.
-     */
-    val `detail`: kotlin.String
-    , 
-    /**
-     * Whether it is there already.
-     */
-    val `done`: kotlin.Boolean
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeMissing: FfiConverterRustBuffer<Missing> {
-    override fun read(buf: ByteBuffer): Missing {
-        return Missing(
-            FfiConverterTypeSheetKind.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterBoolean.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: Missing) = (
-            FfiConverterTypeSheetKind.allocationSize(value.`sheet`) +
-            FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterString.allocationSize(value.`detail`) +
-            FfiConverterBoolean.allocationSize(value.`done`)
-    )
-
-    override fun write(value: Missing, buf: ByteBuffer) {
-            FfiConverterTypeSheetKind.write(value.`sheet`, buf)
-            FfiConverterString.write(value.`title`, buf)
-            FfiConverterString.write(value.`detail`, buf)
-            FfiConverterBoolean.write(value.`done`, buf)
     }
 }
 
@@ -8480,7 +8638,7 @@ public object FfiConverterTypeRecentCoat: FfiConverterRustBuffer<RecentCoat> {
 
 
 /**
- * A sheet after a touch or a photograph.
+ * An editor after a touch or a photograph.
  */
 data class Redrawn (
     /**
@@ -8489,9 +8647,9 @@ data class Redrawn (
     val `values`: List<Value>
     , 
     /**
-     * The sheet with that.
+     * The editor with that.
      */
-    val `view`: SheetView
+    val `view`: EditorView
     
 ){
     
@@ -8509,65 +8667,18 @@ public object FfiConverterTypeRedrawn: FfiConverterRustBuffer<Redrawn> {
     override fun read(buf: ByteBuffer): Redrawn {
         return Redrawn(
             FfiConverterSequenceTypeValue.read(buf),
-            FfiConverterTypeSheetView.read(buf),
+            FfiConverterTypeEditorView.read(buf),
         )
     }
 
     override fun allocationSize(value: Redrawn) = (
             FfiConverterSequenceTypeValue.allocationSize(value.`values`) +
-            FfiConverterTypeSheetView.allocationSize(value.`view`)
+            FfiConverterTypeEditorView.allocationSize(value.`view`)
     )
 
     override fun write(value: Redrawn, buf: ByteBuffer) {
             FfiConverterSequenceTypeValue.write(value.`values`, buf)
-            FfiConverterTypeSheetView.write(value.`view`, buf)
-    }
-}
-
-
-
-/**
- * A field that cannot be taken as it stands.
- */
-data class Refusal (
-    /**
-     * The field to go back to.
-     */
-    val `field`: Field
-    , 
-    /**
-     * What is wrong and what to do.
-     */
-    val `sentence`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeRefusal: FfiConverterRustBuffer<Refusal> {
-    override fun read(buf: ByteBuffer): Refusal {
-        return Refusal(
-            FfiConverterTypeField.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: Refusal) = (
-            FfiConverterTypeField.allocationSize(value.`field`) +
-            FfiConverterString.allocationSize(value.`sentence`)
-    )
-
-    override fun write(value: Refusal, buf: ByteBuffer) {
-            FfiConverterTypeField.write(value.`field`, buf)
-            FfiConverterString.write(value.`sentence`, buf)
+            FfiConverterTypeEditorView.write(value.`view`, buf)
     }
 }
 
@@ -8651,7 +8762,7 @@ data class Section (
     /**
      * The sheet that opens from its rows and adds to it.
      */
-    val `sheet`: SheetKind
+    val `editor`: EditorKind
     , 
     /**
      * What the list is called.
@@ -8688,7 +8799,7 @@ data class Section (
 public object FfiConverterTypeSection: FfiConverterRustBuffer<Section> {
     override fun read(buf: ByteBuffer): Section {
         return Section(
-            FfiConverterTypeSheetKind.read(buf),
+            FfiConverterTypeEditorKind.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
@@ -8697,7 +8808,7 @@ public object FfiConverterTypeSection: FfiConverterRustBuffer<Section> {
     }
 
     override fun allocationSize(value: Section) = (
-            FfiConverterTypeSheetKind.allocationSize(value.`sheet`) +
+            FfiConverterTypeEditorKind.allocationSize(value.`editor`) +
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterString.allocationSize(value.`addLabel`) +
             FfiConverterString.allocationSize(value.`empty`) +
@@ -8705,11 +8816,129 @@ public object FfiConverterTypeSection: FfiConverterRustBuffer<Section> {
     )
 
     override fun write(value: Section, buf: ByteBuffer) {
-            FfiConverterTypeSheetKind.write(value.`sheet`, buf)
+            FfiConverterTypeEditorKind.write(value.`editor`, buf)
             FfiConverterString.write(value.`title`, buf)
             FfiConverterString.write(value.`addLabel`, buf)
             FfiConverterString.write(value.`empty`, buf)
             FfiConverterSequenceTypeRow.write(value.`rows`, buf)
+    }
+}
+
+
+
+/**
+ * What the studio still lacks before a piece can be weighed.
+ */
+data class SetupStep (
+    /**
+     * The sheet that adds it.
+     */
+    val `editor`: EditorKind
+    , 
+    /**
+     * What it is and why it is wanted.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * One sentence more.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * Whether it is there already.
+     */
+    val `done`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSetupStep: FfiConverterRustBuffer<SetupStep> {
+    override fun read(buf: ByteBuffer): SetupStep {
+        return SetupStep(
+            FfiConverterTypeEditorKind.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SetupStep) = (
+            FfiConverterTypeEditorKind.allocationSize(value.`editor`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterBoolean.allocationSize(value.`done`)
+    )
+
+    override fun write(value: SetupStep, buf: ByteBuffer) {
+            FfiConverterTypeEditorKind.write(value.`editor`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterBoolean.write(value.`done`, buf)
+    }
+}
+
+
+
+/**
+ * All that the Studio screen shows.
+ */
+data class SetupView (
+    /**
+     * The lists.
+     */
+    val `sections`: List<Section>
+    , 
+    /**
+     * What is to be said of backups.
+     */
+    val `backup`: kotlin.String
+    , 
+    /**
+     * The cautions.
+     */
+    val `cautions`: List<CautionView>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSetupView: FfiConverterRustBuffer<SetupView> {
+    override fun read(buf: ByteBuffer): SetupView {
+        return SetupView(
+            FfiConverterSequenceTypeSection.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeCautionView.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SetupView) = (
+            FfiConverterSequenceTypeSection.allocationSize(value.`sections`) +
+            FfiConverterString.allocationSize(value.`backup`) +
+            FfiConverterSequenceTypeCautionView.allocationSize(value.`cautions`)
+    )
+
+    override fun write(value: SetupView, buf: ByteBuffer) {
+            FfiConverterSequenceTypeSection.write(value.`sections`, buf)
+            FfiConverterString.write(value.`backup`, buf)
+            FfiConverterSequenceTypeCautionView.write(value.`cautions`, buf)
     }
 }
 
@@ -8757,259 +8986,6 @@ public object FfiConverterTypeShape: FfiConverterRustBuffer<Shape> {
     override fun write(value: Shape, buf: ByteBuffer) {
             FfiConverterTypeInk.write(value.`ink`, buf)
             FfiConverterSequenceTypeSpot.write(value.`spots`, buf)
-    }
-}
-
-
-
-/**
- * A sheet as it is being filled in.
- */
-data class SheetEntry (
-    /**
-     * Which sheet.
-     */
-    val `kind`: SheetKind
-    , 
-    /**
-     * The entity being changed; empty for a new one.
-     */
-    val `id`: kotlin.String
-    , 
-    /**
-     * What the sheet is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
-     */
-    val `subject`: kotlin.String
-    , 
-    /**
-     * What has been entered so far; a field not named here shows what is kept, or its usual value.
-     */
-    val `values`: List<Value>
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeSheetEntry: FfiConverterRustBuffer<SheetEntry> {
-    override fun read(buf: ByteBuffer): SheetEntry {
-        return SheetEntry(
-            FfiConverterTypeSheetKind.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeValue.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: SheetEntry) = (
-            FfiConverterTypeSheetKind.allocationSize(value.`kind`) +
-            FfiConverterString.allocationSize(value.`id`) +
-            FfiConverterString.allocationSize(value.`subject`) +
-            FfiConverterSequenceTypeValue.allocationSize(value.`values`)
-    )
-
-    override fun write(value: SheetEntry, buf: ByteBuffer) {
-            FfiConverterTypeSheetKind.write(value.`kind`, buf)
-            FfiConverterString.write(value.`id`, buf)
-            FfiConverterString.write(value.`subject`, buf)
-            FfiConverterSequenceTypeValue.write(value.`values`, buf)
-    }
-}
-
-
-
-/**
- * One field of a sheet.
- */
-data class SheetField (
-    /**
-     * Its key.
-     */
-    val `key`: kotlin.String
-    , 
-    /**
-     * What it asks for.
-     */
-    val `label`: kotlin.String
-    , 
-    /**
-     * What stands in it.
-     */
-    val `text`: kotlin.String
-    , 
-    /**
-     * An example or a unit, shown while it is empty; may be empty.
-     */
-    val `hint`: kotlin.String
-    , 
-    /**
-     * What it is for, or what it means; may be empty.
-     */
-    val `help`: kotlin.String
-    , 
-    /**
-     * How it is filled in.
-     */
-    val `kind`: FieldKind
-    , 
-    /**
-     * The things to choose from.
-     */
-    val `items`: List<Item>
-    , 
-    /**
-     * What the columns of a table are called; empty for every other kind.
-     */
-    val `columns`: List<kotlin.String>
-    , 
-    /**
-     * What is wrong with what stands in it; empty when nothing is.
-     */
-    val `refusal`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeSheetField: FfiConverterRustBuffer<SheetField> {
-    override fun read(buf: ByteBuffer): SheetField {
-        return SheetField(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterTypeFieldKind.read(buf),
-            FfiConverterSequenceTypeItem.read(buf),
-            FfiConverterSequenceString.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: SheetField) = (
-            FfiConverterString.allocationSize(value.`key`) +
-            FfiConverterString.allocationSize(value.`label`) +
-            FfiConverterString.allocationSize(value.`text`) +
-            FfiConverterString.allocationSize(value.`hint`) +
-            FfiConverterString.allocationSize(value.`help`) +
-            FfiConverterTypeFieldKind.allocationSize(value.`kind`) +
-            FfiConverterSequenceTypeItem.allocationSize(value.`items`) +
-            FfiConverterSequenceString.allocationSize(value.`columns`) +
-            FfiConverterString.allocationSize(value.`refusal`)
-    )
-
-    override fun write(value: SheetField, buf: ByteBuffer) {
-            FfiConverterString.write(value.`key`, buf)
-            FfiConverterString.write(value.`label`, buf)
-            FfiConverterString.write(value.`text`, buf)
-            FfiConverterString.write(value.`hint`, buf)
-            FfiConverterString.write(value.`help`, buf)
-            FfiConverterTypeFieldKind.write(value.`kind`, buf)
-            FfiConverterSequenceTypeItem.write(value.`items`, buf)
-            FfiConverterSequenceString.write(value.`columns`, buf)
-            FfiConverterString.write(value.`refusal`, buf)
-    }
-}
-
-
-
-/**
- * A sheet as it is shown.
- */
-data class SheetView (
-    /**
-     * What the sheet is called.
-     */
-    val `title`: kotlin.String
-    , 
-    /**
-     * Its fields, in order.
-     */
-    val `fields`: List<SheetField>
-    , 
-    /**
-     * What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
-     */
-    val `drawing`: Drawing?
-    , 
-    /**
-     * What follows from what is entered: areas, an SG, an amount of water.
-     */
-    val `results`: List<Note>
-    , 
-    /**
-     * What the button that keeps it says; empty on a sheet that only reckons.
-     */
-    val `keepLabel`: kotlin.String
-    , 
-    /**
-     * Whether keeping would be accepted.
-     */
-    val `canKeep`: kotlin.Boolean
-    , 
-    /**
-     * What the button that removes it says; empty where nothing can be removed.
-     */
-    val `removeLabel`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeSheetView: FfiConverterRustBuffer<SheetView> {
-    override fun read(buf: ByteBuffer): SheetView {
-        return SheetView(
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeSheetField.read(buf),
-            FfiConverterOptionalTypeDrawing.read(buf),
-            FfiConverterSequenceTypeNote.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterBoolean.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: SheetView) = (
-            FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterSequenceTypeSheetField.allocationSize(value.`fields`) +
-            FfiConverterOptionalTypeDrawing.allocationSize(value.`drawing`) +
-            FfiConverterSequenceTypeNote.allocationSize(value.`results`) +
-            FfiConverterString.allocationSize(value.`keepLabel`) +
-            FfiConverterBoolean.allocationSize(value.`canKeep`) +
-            FfiConverterString.allocationSize(value.`removeLabel`)
-    )
-
-    override fun write(value: SheetView, buf: ByteBuffer) {
-            FfiConverterString.write(value.`title`, buf)
-            FfiConverterSequenceTypeSheetField.write(value.`fields`, buf)
-            FfiConverterOptionalTypeDrawing.write(value.`drawing`, buf)
-            FfiConverterSequenceTypeNote.write(value.`results`, buf)
-            FfiConverterString.write(value.`keepLabel`, buf)
-            FfiConverterBoolean.write(value.`canKeep`, buf)
-            FfiConverterString.write(value.`removeLabel`, buf)
     }
 }
 
@@ -9205,53 +9181,6 @@ public object FfiConverterTypeSizesView: FfiConverterRustBuffer<SizesView> {
 
 
 /**
- * How far a meeting is.
- */
-data class SoFar (
-    /**
-     * In words.
-     */
-    val `sentence`: kotlin.String
-    , 
-    /**
-     * From 0 to 1; goes back where more becomes known on the way.
-     */
-    val `fraction`: kotlin.Double
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeSoFar: FfiConverterRustBuffer<SoFar> {
-    override fun read(buf: ByteBuffer): SoFar {
-        return SoFar(
-            FfiConverterString.read(buf),
-            FfiConverterDouble.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: SoFar) = (
-            FfiConverterString.allocationSize(value.`sentence`) +
-            FfiConverterDouble.allocationSize(value.`fraction`)
-    )
-
-    override fun write(value: SoFar, buf: ByteBuffer) {
-            FfiConverterString.write(value.`sentence`, buf)
-            FfiConverterDouble.write(value.`fraction`, buf)
-    }
-}
-
-
-
-/**
  * A place in a drawing, both ways in widths of the drawing: x from its left edge, y from its upper one.
  */
 data class Spot (
@@ -9293,6 +9222,132 @@ public object FfiConverterTypeSpot: FfiConverterRustBuffer<Spot> {
     override fun write(value: Spot, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`x`, buf)
             FfiConverterDouble.write(value.`y`, buf)
+    }
+}
+
+
+
+/**
+ * How far a sync is.
+ */
+data class SyncProgress (
+    /**
+     * In words.
+     */
+    val `sentence`: kotlin.String
+    , 
+    /**
+     * From 0 to 1; goes back where more becomes known on the way.
+     */
+    val `fraction`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSyncProgress: FfiConverterRustBuffer<SyncProgress> {
+    override fun read(buf: ByteBuffer): SyncProgress {
+        return SyncProgress(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SyncProgress) = (
+            FfiConverterString.allocationSize(value.`sentence`) +
+            FfiConverterDouble.allocationSize(value.`fraction`)
+    )
+
+    override fun write(value: SyncProgress, buf: ByteBuffer) {
+            FfiConverterString.write(value.`sentence`, buf)
+            FfiConverterDouble.write(value.`fraction`, buf)
+    }
+}
+
+
+
+/**
+ * The sync location, as it is shown.
+ */
+data class SyncView (
+    /**
+     * Sync location; or, while no place is chosen, what one is good for.
+     */
+    val `place`: kotlin.String
+    , 
+    /**
+     * Whether a place is chosen.
+     */
+    val `chosen`: kotlin.Boolean
+    , 
+    /**
+     * What the shell finds the chosen folder again by; empty where the place is no folder.
+     */
+    val `folder`: kotlin.String
+    , 
+    /**
+     * When they last agreed, and what came and went; empty while no place is chosen.
+     */
+    val `last`: kotlin.String
+    , 
+    /**
+     * What waits here; empty when nothing does.
+     */
+    val `waits`: kotlin.String
+    , 
+    /**
+     * What went wrong, and what is to be done.
+     */
+    val `notes`: List<Note>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSyncView: FfiConverterRustBuffer<SyncView> {
+    override fun read(buf: ByteBuffer): SyncView {
+        return SyncView(
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SyncView) = (
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterBoolean.allocationSize(value.`chosen`) +
+            FfiConverterString.allocationSize(value.`folder`) +
+            FfiConverterString.allocationSize(value.`last`) +
+            FfiConverterString.allocationSize(value.`waits`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
+    )
+
+    override fun write(value: SyncView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterBoolean.write(value.`chosen`, buf)
+            FfiConverterString.write(value.`folder`, buf)
+            FfiConverterString.write(value.`last`, buf)
+            FfiConverterString.write(value.`waits`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
 
@@ -9372,61 +9427,6 @@ public object FfiConverterTypeTargetView: FfiConverterRustBuffer<TargetView> {
             FfiConverterString.write(value.`restsOn`, buf)
             FfiConverterString.write(value.`sure`, buf)
             FfiConverterString.write(value.`tolerance`, buf)
-    }
-}
-
-
-
-/**
- * Something to look at before the firing.
- */
-data class Tick (
-    /**
-     * What to hand back.
-     */
-    val `code`: kotlin.String
-    , 
-    /**
-     * What to look at.
-     */
-    val `text`: kotlin.String
-    , 
-    /**
-     * Whether it was.
-     */
-    val `done`: kotlin.Boolean
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeTick: FfiConverterRustBuffer<Tick> {
-    override fun read(buf: ByteBuffer): Tick {
-        return Tick(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterBoolean.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: Tick) = (
-            FfiConverterString.allocationSize(value.`code`) +
-            FfiConverterString.allocationSize(value.`text`) +
-            FfiConverterBoolean.allocationSize(value.`done`)
-    )
-
-    override fun write(value: Tick, buf: ByteBuffer) {
-            FfiConverterString.write(value.`code`, buf)
-            FfiConverterString.write(value.`text`, buf)
-            FfiConverterBoolean.write(value.`done`, buf)
     }
 }
 
@@ -9656,7 +9656,7 @@ data class WeighEntry (
     /**
      * How the scale is read.
      */
-    val `way`: Way?
+    val `way`: WeighMode?
     , 
     /**
      * The piece, when this coat goes onto one that already carries a coat; else empty.
@@ -9702,7 +9702,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.read(buf),
             FfiConverterOptionalTypeZoneKind.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterOptionalTypeWay.read(buf),
+            FfiConverterOptionalTypeWeighMode.read(buf),
             FfiConverterString.read(buf),
             FfiConverterTypeField.read(buf),
             FfiConverterString.read(buf),
@@ -9716,7 +9716,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.allocationSize(value.`bucket`) +
             FfiConverterOptionalTypeZoneKind.allocationSize(value.`zone`) +
             FfiConverterString.allocationSize(value.`scale`) +
-            FfiConverterOptionalTypeWay.allocationSize(value.`way`) +
+            FfiConverterOptionalTypeWeighMode.allocationSize(value.`way`) +
             FfiConverterString.allocationSize(value.`piece`) +
             FfiConverterTypeField.allocationSize(value.`field`) +
             FfiConverterString.allocationSize(value.`net`) +
@@ -9729,7 +9729,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.write(value.`bucket`, buf)
             FfiConverterOptionalTypeZoneKind.write(value.`zone`, buf)
             FfiConverterString.write(value.`scale`, buf)
-            FfiConverterOptionalTypeWay.write(value.`way`, buf)
+            FfiConverterOptionalTypeWeighMode.write(value.`way`, buf)
             FfiConverterString.write(value.`piece`, buf)
             FfiConverterTypeField.write(value.`field`, buf)
             FfiConverterString.write(value.`net`, buf)
@@ -9823,7 +9823,7 @@ data class WeighView (
     /**
      * What must be added first; empty when the studio can weigh.
      */
-    val `missing`: List<Missing>
+    val `missing`: List<SetupStep>
     , 
     /**
      * The chosen form, glaze and bucket, zone and scale, each in a word or two.
@@ -9888,7 +9888,7 @@ data class WeighView (
     /**
      * What cannot be taken as it stands.
      */
-    val `refusal`: Refusal?
+    val `refusal`: FieldError?
     , 
     /**
      * What else should be known here.
@@ -9906,9 +9906,9 @@ data class WeighView (
     val `tally`: kotlin.String
     , 
     /**
-     * Whether Keep would take it.
+     * Whether Save would take it.
      */
-    val `canKeep`: kotlin.Boolean
+    val `canSave`: kotlin.Boolean
     
 ){
     
@@ -9926,7 +9926,7 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
     override fun read(buf: ByteBuffer): WeighView {
         return WeighView(
             FfiConverterTypeWeighEntry.read(buf),
-            FfiConverterSequenceTypeMissing.read(buf),
+            FfiConverterSequenceTypeSetupStep.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
@@ -9939,7 +9939,7 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.read(buf),
             FfiConverterOptionalTypeGauge.read(buf),
             FfiConverterOptionalTypeVerdictView.read(buf),
-            FfiConverterOptionalTypeRefusal.read(buf),
+            FfiConverterOptionalTypeFieldError.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterSequenceTypeRecentCoat.read(buf),
             FfiConverterString.read(buf),
@@ -9949,7 +9949,7 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
 
     override fun allocationSize(value: WeighView) = (
             FfiConverterTypeWeighEntry.allocationSize(value.`entry`) +
-            FfiConverterSequenceTypeMissing.allocationSize(value.`missing`) +
+            FfiConverterSequenceTypeSetupStep.allocationSize(value.`missing`) +
             FfiConverterString.allocationSize(value.`form`) +
             FfiConverterString.allocationSize(value.`bucket`) +
             FfiConverterString.allocationSize(value.`zone`) +
@@ -9962,16 +9962,16 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.allocationSize(value.`target`) +
             FfiConverterOptionalTypeGauge.allocationSize(value.`gauge`) +
             FfiConverterOptionalTypeVerdictView.allocationSize(value.`verdict`) +
-            FfiConverterOptionalTypeRefusal.allocationSize(value.`refusal`) +
+            FfiConverterOptionalTypeFieldError.allocationSize(value.`refusal`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterSequenceTypeRecentCoat.allocationSize(value.`recent`) +
             FfiConverterString.allocationSize(value.`tally`) +
-            FfiConverterBoolean.allocationSize(value.`canKeep`)
+            FfiConverterBoolean.allocationSize(value.`canSave`)
     )
 
     override fun write(value: WeighView, buf: ByteBuffer) {
             FfiConverterTypeWeighEntry.write(value.`entry`, buf)
-            FfiConverterSequenceTypeMissing.write(value.`missing`, buf)
+            FfiConverterSequenceTypeSetupStep.write(value.`missing`, buf)
             FfiConverterString.write(value.`form`, buf)
             FfiConverterString.write(value.`bucket`, buf)
             FfiConverterString.write(value.`zone`, buf)
@@ -9984,11 +9984,11 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.write(value.`target`, buf)
             FfiConverterOptionalTypeGauge.write(value.`gauge`, buf)
             FfiConverterOptionalTypeVerdictView.write(value.`verdict`, buf)
-            FfiConverterOptionalTypeRefusal.write(value.`refusal`, buf)
+            FfiConverterOptionalTypeFieldError.write(value.`refusal`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterSequenceTypeRecentCoat.write(value.`recent`, buf)
             FfiConverterString.write(value.`tally`, buf)
-            FfiConverterBoolean.write(value.`canKeep`, buf)
+            FfiConverterBoolean.write(value.`canSave`, buf)
     }
 }
 
@@ -10121,7 +10121,269 @@ public object FfiConverterTypeZoneQuestion: FfiConverterRustBuffer<ZoneQuestion>
 
 
 /**
- * Why a backup was not made by itself. The name is what to say of it, and what to do.
+ * What is said of a piece with one tap.
+ */
+sealed class Assessment {
+    
+    /**
+     * How thick a zone looks; the same again takes it back.
+     */
+    data class Thickness(
+        /**
+         * The zone's key.
+         */
+        val `zone`: kotlin.String, 
+        /**
+         * The code of the thickness.
+         */
+        val `thickness`: kotlin.String) : Assessment()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A fault, on or off.
+     */
+    data class Fault(
+        /**
+         * Its code.
+         */
+        val `fault`: kotlin.String, 
+        /**
+         * Whether the piece has it.
+         */
+        val `on`: kotlin.Boolean) : Assessment()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Where on the piece a fault is, as the drawing was touched.
+     */
+    data class Where(
+        /**
+         * A tap places the fault that was put on last.
+         */
+        val `touch`: studio.laydown.core.Touch) : Assessment()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * How much it is liked, 1 to 5; the same again, or 0, takes it back.
+     */
+    data class Liking(
+        /**
+         * So many.
+         */
+        val `stars`: kotlin.UByte) : Assessment()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A note.
+     */
+    data class Note(
+        /**
+         * The note; empty takes it away.
+         */
+        val `text`: kotlin.String) : Assessment()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Whether it is a control piece.
+     */
+    data class Control(
+        /**
+         * Whether it is.
+         */
+        val `on`: kotlin.Boolean) : Assessment()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Whether it is to be fired again.
+     */
+    data class Again(
+        /**
+         * Whether it is.
+         */
+        val `on`: kotlin.Boolean) : Assessment()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAssessment : FfiConverterRustBuffer<Assessment>{
+    override fun read(buf: ByteBuffer): Assessment {
+        return when(buf.getInt()) {
+            1 -> Assessment.Thickness(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            2 -> Assessment.Fault(
+                FfiConverterString.read(buf),
+                FfiConverterBoolean.read(buf),
+                )
+            3 -> Assessment.Where(
+                FfiConverterTypeTouch.read(buf),
+                )
+            4 -> Assessment.Liking(
+                FfiConverterUByte.read(buf),
+                )
+            5 -> Assessment.Note(
+                FfiConverterString.read(buf),
+                )
+            6 -> Assessment.Control(
+                FfiConverterBoolean.read(buf),
+                )
+            7 -> Assessment.Again(
+                FfiConverterBoolean.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Assessment): ULong = when(value) {
+        is Assessment.Thickness -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`zone`)
+                + FfiConverterString.allocationSize(value.`thickness`)
+            )
+        }
+        is Assessment.Fault -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`fault`)
+                + FfiConverterBoolean.allocationSize(value.`on`)
+            )
+        }
+        is Assessment.Where -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTouch.allocationSize(value.`touch`)
+            )
+        }
+        is Assessment.Liking -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUByte.allocationSize(value.`stars`)
+            )
+        }
+        is Assessment.Note -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`text`)
+            )
+        }
+        is Assessment.Control -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterBoolean.allocationSize(value.`on`)
+            )
+        }
+        is Assessment.Again -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterBoolean.allocationSize(value.`on`)
+            )
+        }
+    }
+
+    override fun write(value: Assessment, buf: ByteBuffer) {
+        when(value) {
+            is Assessment.Thickness -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`zone`, buf)
+                FfiConverterString.write(value.`thickness`, buf)
+                Unit
+            }
+            is Assessment.Fault -> {
+                buf.putInt(2)
+                FfiConverterString.write(value.`fault`, buf)
+                FfiConverterBoolean.write(value.`on`, buf)
+                Unit
+            }
+            is Assessment.Where -> {
+                buf.putInt(3)
+                FfiConverterTypeTouch.write(value.`touch`, buf)
+                Unit
+            }
+            is Assessment.Liking -> {
+                buf.putInt(4)
+                FfiConverterUByte.write(value.`stars`, buf)
+                Unit
+            }
+            is Assessment.Note -> {
+                buf.putInt(5)
+                FfiConverterString.write(value.`text`, buf)
+                Unit
+            }
+            is Assessment.Control -> {
+                buf.putInt(6)
+                FfiConverterBoolean.write(value.`on`, buf)
+                Unit
+            }
+            is Assessment.Again -> {
+                buf.putInt(7)
+                FfiConverterBoolean.write(value.`on`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * Why a backup was not made automatically. The name is what to say of it, and what to do.
  */
 
 enum class BackupTrouble {
@@ -10147,7 +10409,7 @@ enum class BackupTrouble {
      */
     NOT_MADE,
     /**
-     * What lies in the folder is not what was written.
+     * What lies in the folder is not what laydown wrote.
      */
     NOT_WHOLE,
     /**
@@ -10186,6 +10448,99 @@ public object FfiConverterTypeBackupTrouble: FfiConverterRustBuffer<BackupTroubl
 
 
 /**
+ * Which editor.
+ */
+
+enum class EditorKind {
+    
+    /**
+     * A form: a shape at a size.
+     */
+    FORM,
+    /**
+     * A clay body: how it shrinks.
+     */
+    BODY,
+    /**
+     * A kiln: its shelves.
+     */
+    KILN,
+    /**
+     * A firing.
+     */
+    FIRING,
+    /**
+     * A glaze; a new one comes with its first bucket.
+     */
+    GLAZE,
+    /**
+     * A bucket of a glaze; its subject is the glaze.
+     */
+    BUCKET,
+    /**
+     * A check of a bucket's SG; its subject is the bucket.
+     */
+    CHECK,
+    /**
+     * Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
+     */
+    THIN,
+    /**
+     * A vessel for checking SG.
+     */
+    VESSEL,
+    /**
+     * A scale.
+     */
+    SCALE,
+    /**
+     * A test tile.
+     */
+    TILE,
+    /**
+     * A control piece: a coat weighed here, or an amount known to be right.
+     */
+    CONTROL,
+    /**
+     * Units, sound and touch on this phone.
+     */
+    PREFERENCE,
+    /**
+     * The sync location. Its secrets are the shell's to keep.
+     */
+    SYNC_LOCATION;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEditorKind: FfiConverterRustBuffer<EditorKind> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        EditorKind.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: EditorKind) = 4UL
+
+    override fun write(value: EditorKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * A field of the Weigh screen that the keypad can fill.
  */
 
@@ -10196,7 +10551,7 @@ enum class Field {
      */
     NET,
     /**
-     * The piece before the coat.
+     * Previous piece the coat.
      */
     BARE,
     /**
@@ -10250,7 +10605,7 @@ enum class FieldKind {
     EXACT,
     /**
      * A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
-     * the field's key, once the sheet is kept. Left empty, the one that is kept there stays.
+     * the field's key, once the editor is kept. Left empty, the one that is kept there stays.
      */
     SECRET,
     /**
@@ -10276,7 +10631,7 @@ enum class FieldKind {
     SWITCH,
     /**
      * A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
-     * [`SheetField::columns`] over them and lets rows be added and taken away.
+     * [`EditorField::columns`] over them and lets rows be added and taken away.
      */
     TABLE,
     /**
@@ -10496,268 +10851,6 @@ public object FfiConverterTypeInk: FfiConverterRustBuffer<Ink> {
 
 
 /**
- * What is said of a piece with one tap.
- */
-sealed class Look {
-    
-    /**
-     * How thick a zone looks; the same again takes it back.
-     */
-    data class Thickness(
-        /**
-         * The zone's key.
-         */
-        val `zone`: kotlin.String, 
-        /**
-         * The code of the thickness.
-         */
-        val `thickness`: kotlin.String) : Look()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * A fault, on or off.
-     */
-    data class Fault(
-        /**
-         * Its code.
-         */
-        val `fault`: kotlin.String, 
-        /**
-         * Whether the piece has it.
-         */
-        val `on`: kotlin.Boolean) : Look()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Where on the piece a fault is, as the drawing was touched.
-     */
-    data class Where(
-        /**
-         * A tap places the fault that was put on last.
-         */
-        val `touch`: studio.laydown.core.Touch) : Look()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * How much it is liked, 1 to 5; the same again, or 0, takes it back.
-     */
-    data class Liking(
-        /**
-         * So many.
-         */
-        val `stars`: kotlin.UByte) : Look()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * A note.
-     */
-    data class Note(
-        /**
-         * The note; empty takes it away.
-         */
-        val `text`: kotlin.String) : Look()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Whether it is a control piece.
-     */
-    data class Control(
-        /**
-         * Whether it is.
-         */
-        val `on`: kotlin.Boolean) : Look()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Whether it is to be fired again.
-     */
-    data class Again(
-        /**
-         * Whether it is.
-         */
-        val `on`: kotlin.Boolean) : Look()
-        
-    {
-        
-
-        companion object
-    }
-    
-
-    
-
-    
-    
-
-
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeLook : FfiConverterRustBuffer<Look>{
-    override fun read(buf: ByteBuffer): Look {
-        return when(buf.getInt()) {
-            1 -> Look.Thickness(
-                FfiConverterString.read(buf),
-                FfiConverterString.read(buf),
-                )
-            2 -> Look.Fault(
-                FfiConverterString.read(buf),
-                FfiConverterBoolean.read(buf),
-                )
-            3 -> Look.Where(
-                FfiConverterTypeTouch.read(buf),
-                )
-            4 -> Look.Liking(
-                FfiConverterUByte.read(buf),
-                )
-            5 -> Look.Note(
-                FfiConverterString.read(buf),
-                )
-            6 -> Look.Control(
-                FfiConverterBoolean.read(buf),
-                )
-            7 -> Look.Again(
-                FfiConverterBoolean.read(buf),
-                )
-            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
-        }
-    }
-
-    override fun allocationSize(value: Look): ULong = when(value) {
-        is Look.Thickness -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`zone`)
-                + FfiConverterString.allocationSize(value.`thickness`)
-            )
-        }
-        is Look.Fault -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`fault`)
-                + FfiConverterBoolean.allocationSize(value.`on`)
-            )
-        }
-        is Look.Where -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterTypeTouch.allocationSize(value.`touch`)
-            )
-        }
-        is Look.Liking -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUByte.allocationSize(value.`stars`)
-            )
-        }
-        is Look.Note -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`text`)
-            )
-        }
-        is Look.Control -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterBoolean.allocationSize(value.`on`)
-            )
-        }
-        is Look.Again -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterBoolean.allocationSize(value.`on`)
-            )
-        }
-    }
-
-    override fun write(value: Look, buf: ByteBuffer) {
-        when(value) {
-            is Look.Thickness -> {
-                buf.putInt(1)
-                FfiConverterString.write(value.`zone`, buf)
-                FfiConverterString.write(value.`thickness`, buf)
-                Unit
-            }
-            is Look.Fault -> {
-                buf.putInt(2)
-                FfiConverterString.write(value.`fault`, buf)
-                FfiConverterBoolean.write(value.`on`, buf)
-                Unit
-            }
-            is Look.Where -> {
-                buf.putInt(3)
-                FfiConverterTypeTouch.write(value.`touch`, buf)
-                Unit
-            }
-            is Look.Liking -> {
-                buf.putInt(4)
-                FfiConverterUByte.write(value.`stars`, buf)
-                Unit
-            }
-            is Look.Note -> {
-                buf.putInt(5)
-                FfiConverterString.write(value.`text`, buf)
-                Unit
-            }
-            is Look.Control -> {
-                buf.putInt(6)
-                FfiConverterBoolean.write(value.`on`, buf)
-                Unit
-            }
-            is Look.Again -> {
-                buf.putInt(7)
-                FfiConverterBoolean.write(value.`on`, buf)
-                Unit
-            }
-        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
-    }
-}
-
-
-
-
-
-/**
  * The shape of a dot. Each is told from the others without its colour.
  */
 
@@ -10806,99 +10899,6 @@ public object FfiConverterTypeMark: FfiConverterRustBuffer<Mark> {
     override fun allocationSize(value: Mark) = 4UL
 
     override fun write(value: Mark, buf: ByteBuffer) {
-        buf.putInt(value.ordinal + 1)
-    }
-}
-
-
-
-
-
-/**
- * Which sheet.
- */
-
-enum class SheetKind {
-    
-    /**
-     * A form: a shape at a size.
-     */
-    FORM,
-    /**
-     * A clay body: how it shrinks.
-     */
-    BODY,
-    /**
-     * A kiln: its shelves.
-     */
-    KILN,
-    /**
-     * A firing.
-     */
-    FIRING,
-    /**
-     * A glaze; a new one comes with its first bucket.
-     */
-    GLAZE,
-    /**
-     * A bucket of a glaze; its subject is the glaze.
-     */
-    BUCKET,
-    /**
-     * A check of a bucket's SG; its subject is the bucket.
-     */
-    CHECK,
-    /**
-     * Water to thin a bucket, or to take off; its subject is the bucket. Reckons only, keeps nothing.
-     */
-    THIN,
-    /**
-     * A vessel for checking SG.
-     */
-    VESSEL,
-    /**
-     * A scale.
-     */
-    SCALE,
-    /**
-     * A test tile.
-     */
-    TILE,
-    /**
-     * A control piece: a coat weighed here, or an amount known to be right.
-     */
-    CONTROL,
-    /**
-     * Units, sound and touch on this phone.
-     */
-    PREFERENCE,
-    /**
-     * Where the phones of the studio meet. Its secrets are the shell's to keep.
-     */
-    MEETING_PLACE;
-
-    
-
-
-    companion object
-}
-
-
-/**
- * @suppress
- */
-public object FfiConverterTypeSheetKind: FfiConverterRustBuffer<SheetKind> {
-    override fun read(buf: ByteBuffer) = try {
-        
-        SheetKind.entries[buf.getInt() - 1]
-        
-    } catch (e: IndexOutOfBoundsException) {
-        throw RuntimeException("invalid enum value, something is very wrong!!", e)
-    }
-
-    override fun allocationSize(value: SheetKind) = 4UL
-
-    override fun write(value: SheetKind, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -11081,7 +11081,7 @@ sealed class StudioException: kotlin.Exception() {
     }
     
     /**
-     * The place where the phones meet did not do what was asked of it.
+     * The place the sync location did not do what was asked of it.
      */
     class Elsewhere(
         
@@ -11492,7 +11492,7 @@ public object FfiConverterTypeVerdictKind: FfiConverterRustBuffer<VerdictKind> {
  * How the coat's weight is read off the scale.
  */
 
-enum class Way {
+enum class WeighMode {
     
     /**
      * The scale was tared on the bare piece: it shows the coat alone.
@@ -11513,18 +11513,18 @@ enum class Way {
 /**
  * @suppress
  */
-public object FfiConverterTypeWay: FfiConverterRustBuffer<Way> {
+public object FfiConverterTypeWeighMode: FfiConverterRustBuffer<WeighMode> {
     override fun read(buf: ByteBuffer) = try {
         
-        Way.entries[buf.getInt() - 1]
+        WeighMode.entries[buf.getInt() - 1]
         
     } catch (e: IndexOutOfBoundsException) {
         throw RuntimeException("invalid enum value, something is very wrong!!", e)
     }
 
-    override fun allocationSize(value: Way) = 4UL
+    override fun allocationSize(value: WeighMode) = 4UL
 
-    override fun write(value: Way, buf: ByteBuffer) {
+    override fun write(value: WeighMode, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -11778,6 +11778,38 @@ public object FfiConverterOptionalTypeDrawing: FfiConverterRustBuffer<Drawing?> 
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeFieldError: FfiConverterRustBuffer<FieldError?> {
+    override fun read(buf: ByteBuffer): FieldError? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFieldError.read(buf)
+    }
+
+    override fun allocationSize(value: FieldError?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFieldError.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FieldError?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFieldError.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeGauge: FfiConverterRustBuffer<Gauge?> {
     override fun read(buf: ByteBuffer): Gauge? {
         if (buf.get().toInt() == 0) {
@@ -11800,38 +11832,6 @@ public object FfiConverterOptionalTypeGauge: FfiConverterRustBuffer<Gauge?> {
         } else {
             buf.put(1)
             FfiConverterTypeGauge.write(value, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
-public object FfiConverterOptionalTypeRefusal: FfiConverterRustBuffer<Refusal?> {
-    override fun read(buf: ByteBuffer): Refusal? {
-        if (buf.get().toInt() == 0) {
-            return null
-        }
-        return FfiConverterTypeRefusal.read(buf)
-    }
-
-    override fun allocationSize(value: Refusal?): ULong {
-        if (value == null) {
-            return 1UL
-        } else {
-            return 1UL + FfiConverterTypeRefusal.allocationSize(value)
-        }
-    }
-
-    override fun write(value: Refusal?, buf: ByteBuffer) {
-        if (value == null) {
-            buf.put(0)
-        } else {
-            buf.put(1)
-            FfiConverterTypeRefusal.write(value, buf)
         }
     }
 }
@@ -12002,28 +12002,28 @@ public object FfiConverterOptionalTypeStroke: FfiConverterRustBuffer<Stroke?> {
 /**
  * @suppress
  */
-public object FfiConverterOptionalTypeWay: FfiConverterRustBuffer<Way?> {
-    override fun read(buf: ByteBuffer): Way? {
+public object FfiConverterOptionalTypeWeighMode: FfiConverterRustBuffer<WeighMode?> {
+    override fun read(buf: ByteBuffer): WeighMode? {
         if (buf.get().toInt() == 0) {
             return null
         }
-        return FfiConverterTypeWay.read(buf)
+        return FfiConverterTypeWeighMode.read(buf)
     }
 
-    override fun allocationSize(value: Way?): ULong {
+    override fun allocationSize(value: WeighMode?): ULong {
         if (value == null) {
             return 1UL
         } else {
-            return 1UL + FfiConverterTypeWay.allocationSize(value)
+            return 1UL + FfiConverterTypeWeighMode.allocationSize(value)
         }
     }
 
-    override fun write(value: Way?, buf: ByteBuffer) {
+    override fun write(value: WeighMode?, buf: ByteBuffer) {
         if (value == null) {
             buf.put(0)
         } else {
             buf.put(1)
-            FfiConverterTypeWay.write(value, buf)
+            FfiConverterTypeWeighMode.write(value, buf)
         }
     }
 }
@@ -12290,6 +12290,34 @@ public object FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer<List<Chec
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeChecklistItem: FfiConverterRustBuffer<List<ChecklistItem>> {
+    override fun read(buf: ByteBuffer): List<ChecklistItem> {
+        val len = buf.getInt()
+        return List<ChecklistItem>(len) {
+            FfiConverterTypeChecklistItem.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ChecklistItem>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeChecklistItem.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ChecklistItem>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeChecklistItem.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeChoice: FfiConverterRustBuffer<List<Choice>> {
     override fun read(buf: ByteBuffer): List<Choice> {
         val len = buf.getInt()
@@ -12374,34 +12402,6 @@ public object FfiConverterSequenceTypeContactTile: FfiConverterRustBuffer<List<C
 /**
  * @suppress
  */
-public object FfiConverterSequenceTypeDoing: FfiConverterRustBuffer<List<Doing>> {
-    override fun read(buf: ByteBuffer): List<Doing> {
-        val len = buf.getInt()
-        return List<Doing>(len) {
-            FfiConverterTypeDoing.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<Doing>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeDoing.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<Doing>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeDoing.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
 public object FfiConverterSequenceTypeDot: FfiConverterRustBuffer<List<Dot>> {
     override fun read(buf: ByteBuffer): List<Dot> {
         val len = buf.getInt()
@@ -12420,6 +12420,34 @@ public object FfiConverterSequenceTypeDot: FfiConverterRustBuffer<List<Dot>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeDot.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeEditorField: FfiConverterRustBuffer<List<EditorField>> {
+    override fun read(buf: ByteBuffer): List<EditorField> {
+        val len = buf.getInt()
+        return List<EditorField>(len) {
+            FfiConverterTypeEditorField.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<EditorField>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeEditorField.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<EditorField>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeEditorField.write(it, buf)
         }
     }
 }
@@ -12570,6 +12598,34 @@ public object FfiConverterSequenceTypeGrip: FfiConverterRustBuffer<List<Grip>> {
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeHistoryEntry: FfiConverterRustBuffer<List<HistoryEntry>> {
+    override fun read(buf: ByteBuffer): List<HistoryEntry> {
+        val len = buf.getInt()
+        return List<HistoryEntry>(len) {
+            FfiConverterTypeHistoryEntry.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<HistoryEntry>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeHistoryEntry.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<HistoryEntry>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeHistoryEntry.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeItem: FfiConverterRustBuffer<List<Item>> {
     override fun read(buf: ByteBuffer): List<Item> {
         val len = buf.getInt()
@@ -12644,34 +12700,6 @@ public object FfiConverterSequenceTypeLine: FfiConverterRustBuffer<List<Line>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeLine.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
-public object FfiConverterSequenceTypeMissing: FfiConverterRustBuffer<List<Missing>> {
-    override fun read(buf: ByteBuffer): List<Missing> {
-        val len = buf.getInt()
-        return List<Missing>(len) {
-            FfiConverterTypeMissing.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<Missing>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeMissing.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<Missing>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeMissing.write(it, buf)
         }
     }
 }
@@ -12906,6 +12934,34 @@ public object FfiConverterSequenceTypeSection: FfiConverterRustBuffer<List<Secti
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeSetupStep: FfiConverterRustBuffer<List<SetupStep>> {
+    override fun read(buf: ByteBuffer): List<SetupStep> {
+        val len = buf.getInt()
+        return List<SetupStep>(len) {
+            FfiConverterTypeSetupStep.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SetupStep>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSetupStep.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SetupStep>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSetupStep.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeShape: FfiConverterRustBuffer<List<Shape>> {
     override fun read(buf: ByteBuffer): List<Shape> {
         val len = buf.getInt()
@@ -12924,34 +12980,6 @@ public object FfiConverterSequenceTypeShape: FfiConverterRustBuffer<List<Shape>>
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeShape.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
-public object FfiConverterSequenceTypeSheetField: FfiConverterRustBuffer<List<SheetField>> {
-    override fun read(buf: ByteBuffer): List<SheetField> {
-        val len = buf.getInt()
-        return List<SheetField>(len) {
-            FfiConverterTypeSheetField.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<SheetField>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeSheetField.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<SheetField>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeSheetField.write(it, buf)
         }
     }
 }
@@ -13036,34 +13064,6 @@ public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSpot.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
-public object FfiConverterSequenceTypeTick: FfiConverterRustBuffer<List<Tick>> {
-    override fun read(buf: ByteBuffer): List<Tick> {
-        val len = buf.getInt()
-        return List<Tick>(len) {
-            FfiConverterTypeTick.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<Tick>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeTick.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<Tick>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeTick.write(it, buf)
         }
     }
 }

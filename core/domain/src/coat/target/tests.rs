@@ -152,7 +152,7 @@ fn the_span_on_a_coarse_scale_names_no_reading_that_is_not_accepted() {
     let same = Control { same_form: true, ..control(&form, 19.5, 1.45) };
     let aim = target(&job(&form, 1.45), &controls(vec![same])).unwrap();
     let span = |step: f64| aim.in_words(&Style::default(), Grams::new(step)).span;
-    // 19.5 g and 7 % either way: 18.135 to 20.865 g.
+    // 19.5 g and 7% either way: 18.135 to 20.865 g.
     assert_eq!(span(0.1), "18.1 to 20.9 g");
     assert_eq!(span(0.2), "18.1 to 20.9 g");
     assert_eq!(span(0.5), "18.15 to 20.85 g");
@@ -175,13 +175,13 @@ fn words_name_source_pots_and_sureness() {
     assert_eq!(words.aim, "19.4 g");
     assert_eq!(words.span, "18.0 to 20.8 g");
     assert_eq!(words.source, "From your control pieces of this form.");
-    assert_eq!(words.rests_on, "Rests on 3 pots.");
-    assert_eq!(words.sure, "The right amount most likely lies between 18.3 and 20.6 g.");
+    assert_eq!(words.rests_on, "Based on 3 pots.");
+    assert_eq!(words.sure, "The right amount is most likely between 18.3 and 20.6 g.");
 
     let words = target(&job(&form, 1.45), &controls(Vec::new())).unwrap().in_words(&style, Grams::new(1.0));
     assert_eq!(words.source, "A usual start for a glaze: 5.5 g per 100 cm².");
-    assert_eq!(words.rests_on, "Rests on no pot yet. Keep one you like as your control piece.");
-    assert!(words.sure.starts_with("A first guess: the right amount may lie anywhere between "), "{}", words.sure);
+    assert_eq!(words.rests_on, "Not based on any pots yet. Save one you like as your control piece.");
+    assert!(words.sure.starts_with("A first guess: the right amount may be anywhere between "), "{}", words.sure);
 }
 
 proptest! {

@@ -114,19 +114,19 @@ fn the_same_coat_on_the_control_piece_counts_its_own_bucket_and_size() {
 fn words_for_each_verdict() {
     let short = words(16.3, 0.1, Sensitivity::Medium);
     assert_eq!((short.headline.as_str(), short.act.as_str()), ("SHORT", "Add 3.1 g"));
-    assert_eq!(short.detail, "Right is 18.0 to 20.8 g. 1.9 g more brings it in.");
+    assert_eq!(short.detail, "Target 18.0 to 20.8 g. Add 1.9 g.");
     assert_eq!(short.spoken, "Short. Add 3.1 grams.");
-    assert_eq!(short.certainty, "This scale is sure to 0.08 g either way.");
+    assert_eq!(short.certainty, "Accurate to ±0.08 g.");
     assert_eq!(short.carries, "8.2 g dry, 4.4 g per 100 cm²");
     assert_eq!(short.on_control.unwrap(), "On your control piece this coat would weigh 16.3 g.");
 
     let over = words(22.4, 0.1, Sensitivity::Medium);
     assert_eq!((over.headline.as_str(), over.act.as_str()), ("OVER", "Take off 3.0 g"));
-    assert_eq!(over.detail, "Right is 18.0 to 20.8 g. Sponge, scrape or wash it off; 1.8 g less brings it in.");
+    assert_eq!(over.detail, "Target 18.0 to 20.8 g. Sponge, scrape or wash off 1.8 g.");
     assert_eq!(over.spoken, "Over. Take off 3.0 grams.");
 
     let within = words(19.1, 0.1, Sensitivity::Medium);
-    assert_eq!((within.headline.as_str(), within.act.as_str()), ("WITHIN", "Keep it"));
+    assert_eq!((within.headline.as_str(), within.act.as_str()), ("WITHIN", "Save it"));
     assert_eq!(within.detail, "0.3 g under the aim, inside 18.0 to 20.8 g.");
     assert_eq!(words(19.4, 0.1, Sensitivity::Medium).detail, "Right on the aim.");
 
@@ -136,7 +136,7 @@ fn words_for_each_verdict() {
 
     let coarse = words(19.0, 1.0, Sensitivity::High);
     assert_eq!((coarse.headline.as_str(), coarse.act.as_str()), ("CANNOT TELL", "Use a finer scale"));
-    assert_eq!(coarse.detail, "Too coarse: this scale reads in 1 g steps, and right is 18.7 to 20.1 g.");
+    assert_eq!(coarse.detail, "Too coarse: this scale reads in 1 g steps, and the target is 18.7 to 20.1 g.");
     assert_eq!(coarse.spoken, "Cannot tell. This scale is too coarse.");
     assert!(net(19.0, 1.0, Sensitivity::High).unwrap().too_coarse);
     let coarse_edge = words(18.0, 1.0, Sensitivity::Medium);
@@ -251,7 +251,7 @@ proptest! {
         let reading = Reading::TwoWeights { bare: shown(true_bare), glazed: shown(true_bare + true_net) };
         let (job, _, target) = mug(Sensitivity::Medium);
         if let Ok(verdict) = judge(&reading, &target, &scale(step), &job, None) {
-            // The rounding errs by a whole step at the most, the half-width covers 95 %: the rest is under a quarter step.
+            // The rounding errs by a whole step at the most, the half-width covers 95%: the rest is under a quarter step.
             let slack = Grams::new(step) - verdict.half_width;
             let truth = Grams::new(true_net);
             match verdict.kind {

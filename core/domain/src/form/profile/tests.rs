@@ -25,7 +25,7 @@ fn tumbler() -> Profile {
 }
 
 #[test]
-fn a_straight_tumbler_is_reckoned_by_hand() {
+fn a_straight_tumbler_is_calculated_by_hand() {
     let cut = tumbler().cut().unwrap();
     assert_relative_eq!(cut.capacity().value(), PI * 35.0 * 35.0 * 94.0 / 1e3, max_relative = 1e-9);
     assert_relative_eq!(cut.capacity_to(mm(20.0)).value(), PI * 35.0 * 35.0 * 74.0 / 1e3, max_relative = 1e-9);
@@ -216,7 +216,7 @@ proptest! {
     }
 
     #[test]
-    fn pots_of_any_points_are_reckoned_or_refused(
+    fn pots_of_any_points_are_calculated_or_refused(
         steps in prop::collection::vec((-30.0f64..60.0, 1.0f64..90.0), 3..12), wall in 0.5f64..12.0, floor in 1.0f64..20.0,
         bare in 0.0f64..30.0, overlap in 0.0f64..30.0,
     ) {

@@ -5,7 +5,7 @@
 //! radii at heights, as a lens at arm's length sees them ([`perspective`]). A picture that cannot be trusted is refused
 //! in words: better no outline than a wrong one.
 
-mod ground;
+mod background;
 mod outline;
 mod perspective;
 mod picture;
@@ -90,7 +90,7 @@ coded! {
         /// Both sides agree and the edge is sharp.
         Sure = "sure" "The outline is clear.",
         /// They agree less well.
-        Fair = "fair" "The outline is fair: look it over, and drag what is off once it is kept.",
+        Fair = "fair" "The outline is fair: look it over, and drag what is off once it is saved.",
         /// They hardly agree.
         Doubtful = "doubtful" "The outline is doubtful: compare it with the piece, or take the picture again.",
     }
@@ -163,7 +163,7 @@ pub struct Traced {
 /// When it is no picture, or none that can be trusted; the sentence says what to do.
 pub fn trace(bytes: &[u8]) -> Result<Trace, PhotoError> {
     let picture = picture::read(bytes)?;
-    let (ground, mask) = ground::pot(&picture)?;
+    let (ground, mask) = background::pot(&picture)?;
     outline::follow(&picture, &ground, &mask)
 }
 

@@ -2,7 +2,7 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::ground::{Ground, Mask};
+use super::background::{Ground, Mask};
 use super::picture::Picture;
 use super::{Axis, PhotoError, STEPS, Side, Sureness, Trace};
 
@@ -33,7 +33,7 @@ const ROOM: f64 = 0.015;
 /// Two sides of one pot differ by at most this part of the width, the handle left out.
 const MOST_UNLIKE: f64 = 0.02;
 /// A piece flatter than this, height over width, cannot be measured from the side at arm's length: one degree by which the
-/// lens is not level then changes its area by more than 2 %.
+/// lens is not level then changes its area by more than 2%.
 const FLATTEST: f64 = 0.36;
 /// Part of the height at each end where foot and rim are seen as ellipses, which say little about the axis.
 const END: f64 = 0.06;
@@ -552,7 +552,7 @@ fn arc(line: &[Place], upright: &Upright, at: usize, part: f64) -> Option<Arc> {
 fn stretches(out: &[f64]) -> Vec<bool> {
     let least = (LEAST_HANDLE * STEPS as f64) as usize;
     let room = (ROOM * STEPS as f64).ceil() as usize;
-    let mut kept = vec![false; out.len()];
+    let mut saved = vec![false; out.len()];
     let mut at = 0;
     while at < out.len() {
         let end = (at..out.len()).find(|&place| out[place] <= HANDLE).unwrap_or(out.len());
@@ -561,9 +561,9 @@ fn stretches(out: &[f64]) -> Vec<bool> {
         if end - at >= least && most > OUT && end as f64 > SHADOW * STEPS as f64 {
             let from = (0..at).rev().find(|&place| out[place] < ROOT).map_or(0, |place| place + 1);
             let to = (end..out.len()).find(|&place| out[place] < ROOT).unwrap_or(out.len());
-            kept[from.saturating_sub(room)..(to + room).min(out.len())].fill(true);
+            saved[from.saturating_sub(room)..(to + room).min(out.len())].fill(true);
         }
         at = end + 1;
     }
-    kept
+    saved
 }

@@ -16,14 +16,14 @@ private const val LEAVE = Intent.FLAG_GRANT_READ_URI_PERMISSION or Intent.FLAG_G
 /** Asks for one in the platform's own way. */
 internal fun folderRequest() = Intent(Intent.ACTION_OPEN_DOCUMENT_TREE).addFlags(LEAVE or Intent.FLAG_GRANT_PERSISTABLE_URI_PERMISSION)
 
-/** Keeps the leave that came with the choice, also after the app has ended. */
-internal fun ContentResolver.keepLeave(tree: Uri) = takePersistableUriPermission(tree, LEAVE)
+/** Saves the leave that came with the choice, also after the app has ended. */
+internal fun ContentResolver.persistPermission(tree: Uri) = takePersistableUriPermission(tree, LEAVE)
 
 /** Whether it may still be written in. */
-internal fun ContentResolver.hasLeave(tree: Uri) = persistedUriPermissions.any { it.uri == tree && it.isWritePermission }
+internal fun ContentResolver.hasPermission(tree: Uri) = persistedUriPermissions.any { it.uri == tree && it.isWritePermission }
 
 /** Gives the leave back. */
-internal fun ContentResolver.giveBackLeave(tree: String) =
+internal fun ContentResolver.releasePermission(tree: String) =
     persistedUriPermissions.filter { it.uri.toString() == tree }.forEach { releasePersistableUriPermission(it.uri, LEAVE) }
 
 /** The folder itself as a document. */

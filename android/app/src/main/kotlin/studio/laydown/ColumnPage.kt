@@ -9,12 +9,12 @@ abstract class ColumnPage(host: MainActivity) : Page(host) {
     private val column = Column(host)
     final override val view: View get() = column.view
 
-    override fun open(saved: Bundle) {
-        column.restore(saved)
+    override fun open(savedState: Bundle) {
+        column.restore(savedState)
         refresh()
     }
 
-    override fun save(into: Bundle) = column.save(into)
+    override fun saveState(into: Bundle) = column.saveState(into)
 
     /** What is filled in next is shown from its beginning. */
     protected fun toTop() = column.toTop()

@@ -7,10 +7,10 @@ import studio.laydown.core.Studio
 import studio.laydown.core.buildStamp
 import studio.laydown.core.recoverStudio
 import studio.laydown.core.uniffiEnsureInitialized
-import studio.laydown.house.BackupJob
-import studio.laydown.house.BackupsByThemselves
-import studio.laydown.meeting.Meeting
-import studio.laydown.meeting.Secrets
+import studio.laydown.setup.BackupJob
+import studio.laydown.setup.BackupsByThemselves
+import studio.laydown.sync.SyncRunner
+import studio.laydown.sync.Secrets
 import java.io.File
 import java.time.Clock
 
@@ -22,11 +22,11 @@ open class LaydownApplication : Application() {
     /** The way to the studio. Opened by the first question; a question after a failure opens it again. */
     val work: StudioWork by lazy { StudioWork(::openStudio, ::recover) { clock() } }
 
-    /** What is secret about the place where the phones meet. */
+    /** What is secret about the place the sync location. */
     val secrets: Secrets by lazy { Secrets(File(noBackupFilesDir, SECRETS)) }
 
     /** The meeting of the phones, if one is under way. */
-    val meeting: Meeting by lazy { Meeting(this, work, secrets) }
+    val sync: SyncRunner by lazy { SyncRunner(this, work, secrets) }
 
     /** Makes the backups that are made by themselves. */
     val backups: BackupsByThemselves by lazy { BackupsByThemselves(this, work) }
@@ -39,7 +39,7 @@ open class LaydownApplication : Application() {
     private fun openStudio(now: Now): Studio {
         uniffiEnsureInitialized()
         // Generated code that belongs to another library would read its records wrongly, field by field.
-        if (buildStamp() != BUILD_STAMP) throw OtherBuild()
+        if (buildStamp() != BUILD_STAMP) throw LibraryMismatch()
         return Studio.openHere(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
     }
 
@@ -60,4 +60,4 @@ open class LaydownApplication : Application() {
 }
 
 /** The library on this phone is not the one that this shell was built with. */
-class OtherBuild : Exception()
+class LibraryMismatch : Exception()

@@ -14,39 +14,39 @@ import studio.laydown.core.Preferences
 import studio.laydown.core.StudioException
 import studio.laydown.findings.FindingsScreen
 import studio.laydown.findings.GlazeFindingsPage
-import studio.laydown.house.BackupPage
-import studio.laydown.house.BackupsByThemselves
-import studio.laydown.house.CautionsScreen
-import studio.laydown.house.DevicesPage
-import studio.laydown.house.HistoryPage
-import studio.laydown.house.ImportPage
-import studio.laydown.house.SizesScreen
-import studio.laydown.house.StudioScreen
+import studio.laydown.setup.BackupPage
+import studio.laydown.setup.BackupsByThemselves
+import studio.laydown.setup.CautionsScreen
+import studio.laydown.setup.DevicesPage
+import studio.laydown.setup.HistoryPage
+import studio.laydown.setup.ImportPage
+import studio.laydown.setup.SizesScreen
+import studio.laydown.setup.StudioScreen
 import studio.laydown.kiln.ComparePage
 import studio.laydown.kiln.ContactSheetPage
 import studio.laydown.kiln.FindPage
 import studio.laydown.kiln.FiringPage
 import studio.laydown.kiln.KilnScreen
-import studio.laydown.kiln.LookPage
+import studio.laydown.kiln.AssessmentPage
 import studio.laydown.kiln.PiecePage
-import studio.laydown.meeting.Meeting
-import studio.laydown.meeting.SecretNotKept
-import studio.laydown.meeting.Secrets
-import studio.laydown.sheet.SheetScreen
+import studio.laydown.sync.SyncRunner
+import studio.laydown.sync.SecretNotSaved
+import studio.laydown.sync.Secrets
+import studio.laydown.editor.EditorScreen
 import studio.laydown.weigh.CoatPage
 import studio.laydown.weigh.WeighScreen
 
 /** The house around the pages: the tabs, the way back, what was kept last, and the screen that says why nothing can be shown. */
 class MainActivity : Activity() {
     /** A place one has been at, with what its page saved. */
-    private class Step(val place: Place, val saved: Bundle = Bundle())
+    private class Step(val place: Place, val savedState: Bundle = Bundle())
 
     private val stack = ArrayDeque<Step>()
     private var page: Page? = null
 
     /** What another app answered before there was a page again to hand it to. */
-    private var unheard: Answer? = null
-    private lateinit var keptBar: KeptBar
+    private var unheard: ActivityResult? = null
+    private lateinit var savedBar: UndoBar
     private lateinit var voice: Voice
 
     /** What this phone does beside showing: speak and tick. */
@@ -55,7 +55,7 @@ class MainActivity : Activity() {
 
     val work: StudioWork get() = app.work
     val secrets: Secrets get() = app.secrets
-    val meeting: Meeting get() = app.meeting
+    val sync: SyncRunner get() = app.sync
     val backups: BackupsByThemselves get() = app.backups
     private val app: LaydownApplication get() = application as LaydownApplication
 
@@ -64,13 +64,13 @@ class MainActivity : Activity() {
         setContentView(R.layout.main)
         part<View>(R.id.frame).padBySystemBars()
         voice = Voice(this)
-        keptBar = KeptBar(part(R.id.kept), next = {}, turn = ::turnKept)
+        savedBar = UndoBar(part(R.id.saved), next = {}, toggleUndo = ::toggleUndo)
         part<View>(R.id.back).setOnClickListener { goBack() }
-        part<View>(R.id.lately).setOnClickListener { go(Place(PageKind.HISTORY)) }
+        part<View>(R.id.recent_changes).setOnClickListener { go(Place(PageKind.HISTORY)) }
         for ((tab, kind) in TABS) part<View>(tab).setOnClickListener { if (stack.last().place.page != kind) goTab(kind) }
-        savedInstanceState?.bundles(STACK)?.forEach { stack.addLast(Step(Place.read(it.part(PLACE)), it.part(SAVED))) }
+        savedInstanceState?.bundles(STACK)?.forEach { stack.addLast(Step(Place.read(it.part(PLACE)), it.part(SAVED_STATE))) }
         if (stack.isEmpty()) stack.addLast(Step(Place(PageKind.WEIGH)))
-        keptBar.state = savedInstanceState?.getBundle(KEPT)?.let(KeptState::read)
+        savedBar.state = savedInstanceState?.getBundle(SAVED)?.let(UndoState::read)
         start()
         // Behind the first view. Phones end jobs of apps that are seldom opened: then this is when one is overdue.
         if (savedInstanceState == null) backups.run()
@@ -90,25 +90,25 @@ class MainActivity : Activity() {
 
     @Deprecated("The replacement is not of the platform.")
     override fun onActivityResult(requestCode: Int, resultCode: Int, data: Intent?) {
-        if (requestCode != Answer.CODE) return
-        val answer = Answer(resultCode == RESULT_OK, data?.data)
+        if (requestCode != ActivityResult.CODE) return
+        val answer = ActivityResult(resultCode == RESULT_OK, data?.data)
         // After the end of the process the page is only there once the studio is open.
         page?.answered(answer) ?: run { unheard = answer }
     }
 
     override fun onSaveInstanceState(outState: Bundle) {
         super.onSaveInstanceState(outState)
-        page?.save(stack.last().saved)
+        page?.saveState(stack.last().savedState)
         outState.putParcelableArrayList(
             STACK,
             stack.mapTo(ArrayList()) { step ->
                 Bundle().apply {
-                    putBundle(PLACE, step.place.save())
-                    putBundle(SAVED, step.saved)
+                    putBundle(PLACE, step.place.saveState())
+                    putBundle(SAVED_STATE, step.savedState)
                 }
             },
         )
-        keptBar.state?.let { outState.putBundle(KEPT, it.save()) }
+        savedBar.state?.let { outState.putBundle(SAVED, it.saveState()) }
     }
 
     override fun onDestroy() {
@@ -124,7 +124,7 @@ class MainActivity : Activity() {
 
     /** Opens a page on top of this one. */
     fun go(place: Place) {
-        page?.save(stack.last().saved)
+        page?.saveState(stack.last().savedState)
         stack.addLast(Step(place))
         open()
     }
@@ -156,13 +156,13 @@ class MainActivity : Activity() {
     // ---- what pages ask of the house ----
 
     /** Says what was kept, where the page in front wants it said. */
-    fun tell(kept: KeptState) {
-        if (page?.showKept(kept) != true) tellBelow(kept)
+    fun tell(saved: UndoState) {
+        if (page?.showSaved(saved) != true) tellBelow(saved)
     }
 
     /** Says under the page what was kept. */
-    fun tellBelow(kept: KeptState) {
-        keptBar.state = kept
+    fun tellBelow(saved: UndoState) {
+        savedBar.state = saved
     }
 
     /** Asks again whether this phone speaks and ticks. */
@@ -177,7 +177,7 @@ class MainActivity : Activity() {
     fun fail(problem: Throwable) {
         page?.leave()
         page = null
-        keptBar.state = null
+        savedBar.state = null
         part<View>(R.id.bar).showIf(false)
         part<View>(R.id.tabs).showIf(false)
         val room = part<ViewGroup>(R.id.page)
@@ -185,7 +185,7 @@ class MainActivity : Activity() {
         val failure = room.put<View>(R.layout.failure)
         failure.get<TextView>(R.id.failure_sentence).text = sentence(problem)
         failure.get<Button>(R.id.failure_again).apply {
-            showIf(problem !is OtherBuild)
+            showIf(problem !is LibraryMismatch)
             // What is gone is not asked for again.
             if (problem is StudioException.Missing) setText(R.string.back)
             setOnClickListener {
@@ -217,8 +217,8 @@ class MainActivity : Activity() {
     /** What a failure is called, in words for the potter. */
     fun sentence(problem: Throwable): String = when (problem) {
         is StudioException -> problem.sentence
-        is OtherBuild -> getString(R.string.other_build)
-        is SecretNotKept -> getString(R.string.secret_not_kept)
+        is LibraryMismatch -> getString(R.string.other_build)
+        is SecretNotSaved -> getString(R.string.secret_not_saved)
         else -> getString(R.string.broken)
     }
 
@@ -229,15 +229,15 @@ class MainActivity : Activity() {
         result.fold(
             {
                 preferences = it
-                open(keepSaying = true)
+                open(saveSaying = true)
             },
             ::fail,
         )
     }
 
-    private fun open(keepSaying: Boolean = false) {
+    private fun open(saveSaying: Boolean = false) {
         page?.leave()
-        if (!keepSaying) keptBar.state = null
+        if (!saveSaying) savedBar.state = null
         val step = stack.last()
         val next = make(step.place)
         page = next
@@ -247,9 +247,9 @@ class MainActivity : Activity() {
         part<View>(R.id.tabs).showIf(stack.size == 1)
         for ((tab, kind) in TABS) part<View>(tab).isSelected = step.place.page == kind
         part<View>(R.id.back).showIf(stack.size > 1)
-        part<View>(R.id.lately).showIf(step.place.page != PageKind.HISTORY)
+        part<View>(R.id.recent_changes).showIf(step.place.page != PageKind.HISTORY)
         nameIt(next.title)
-        next.open(step.saved)
+        next.open(step.savedState)
         unheard?.let(next::answered)
         unheard = null
     }
@@ -268,11 +268,11 @@ class MainActivity : Activity() {
         PageKind.STUDIO -> StudioScreen(this)
         PageKind.COAT -> CoatPage(this, place.id)
         PageKind.BUCKET -> BucketPage(this, place.id)
-        PageKind.SHEET -> SheetScreen(this, checkNotNull(place.sheet) { "a sheet's place names the sheet" }, place.id, place.subject)
+        PageKind.EDITOR -> EditorScreen(this, checkNotNull(place.editor) { "a sheet's place names the sheet" }, place.id, place.subject)
         PageKind.SIZES -> SizesScreen(this)
         PageKind.CAUTIONS -> CautionsScreen(this)
         PageKind.FIRING -> FiringPage(this, place.id)
-        PageKind.LOOK -> LookPage(this, place.id, place.subject)
+        PageKind.LOOK -> AssessmentPage(this, place.id, place.subject)
         PageKind.CONTACT_SHEET -> ContactSheetPage(this, place.id)
         PageKind.PIECE -> PiecePage(this, place.id)
         PageKind.COMPARE -> ComparePage(this, place.id)
@@ -284,10 +284,10 @@ class MainActivity : Activity() {
         PageKind.IMPORT -> ImportPage(this)
     }
 
-    private fun turnKept(state: KeptState) = work.ask(turn(state)) { result ->
+    private fun toggleUndo(state: UndoState) = work.ask(toggle(state)) { result ->
         result.fold(
             {
-                keptBar.state = it
+                savedBar.state = it
                 page?.refresh()
             },
             ::fail,
@@ -299,8 +299,8 @@ class MainActivity : Activity() {
     private companion object {
         const val STACK = "stack"
         const val PLACE = "place"
-        const val SAVED = "saved"
-        const val KEPT = "kept"
+        const val SAVED_STATE = "saved"
+        const val SAVED = "kept"
 
         val TABS = listOf(
             R.id.tab_weigh to PageKind.WEIGH, R.id.tab_buckets to PageKind.BUCKETS, R.id.tab_kiln to PageKind.KILN,
@@ -311,7 +311,7 @@ class MainActivity : Activity() {
     }
 }
 
-/** Keeps the content clear of the system's bars and the keyboard: from Android 15 on the window reaches under them. */
+/** Saves the content clear of the system's bars and the keyboard: from Android 15 on the window reaches under them. */
 private fun View.padBySystemBars() = setOnApplyWindowInsetsListener { view, insets ->
     @Suppress("DEPRECATION") // the replacement needs Android 11; with adjustResize this counts the keyboard too
     view.setPadding(

@@ -3,13 +3,13 @@ package studio.laydown
 import android.net.Uri
 import android.os.Bundle
 import android.view.View
-import studio.laydown.core.Kept
+import studio.laydown.core.CommandResult
 import studio.laydown.core.Now
 import studio.laydown.core.Row
 import studio.laydown.core.Studio
 
 /** What another app answered: whether it gave what it was asked for, and where that lies if it says so. */
-class Answer(val given: Boolean, val uri: Uri?) {
+class ActivityResult(val given: Boolean, val uri: Uri?) {
     companion object {
         /** The code of every request to another app: a page waits for one answer at a time. */
         const val CODE = 1
@@ -32,10 +32,10 @@ abstract class Page(protected val host: MainActivity) {
         private set
 
     /** The page is in front, and [saved] is what it saved when it was left, if it was. */
-    abstract fun open(saved: Bundle)
+    abstract fun open(savedState: Bundle)
 
     /** Writes down what must survive a rotation, a page on top of this one, or the end of the process. */
-    open fun save(into: Bundle) = Unit
+    open fun saveState(into: Bundle) = Unit
 
     /** The app goes out of sight, or another page comes. */
     open fun pause() {
@@ -53,10 +53,10 @@ abstract class Page(protected val host: MainActivity) {
     open fun back(): Boolean = false
 
     /** Shows what was kept in a place of the page's own; false to have it shown under the page. */
-    open fun showKept(kept: KeptState): Boolean = false
+    open fun showSaved(saved: UndoState): Boolean = false
 
     /** Another app that was asked for something has answered. */
-    open fun answered(answer: Answer) = Unit
+    open fun answered(answer: ActivityResult) = Unit
 
     /** Ends the page: answers that are still on their way are dropped. */
     fun leave() {
@@ -90,10 +90,10 @@ abstract class Page(protected val host: MainActivity) {
     }
 
     /** Gives a command that keeps something, then tells what was kept under the page that is in front by then. */
-    protected fun keep(call: Studio.(Now) -> Kept, refused: (Throwable) -> Unit = host::fail, done: () -> Unit) =
-        command(call, refused) { kept ->
+    protected fun save(call: Studio.(Now) -> CommandResult, refused: (Throwable) -> Unit = host::fail, done: () -> Unit) =
+        command(call, refused) { saved ->
             done()
             // Behind the page that `done` asked for: what is tapped next is then the new page, and not one about to go.
-            host.work.ask({ kept }) { host.tell(KeptState(kept)) }
+            host.work.ask({ saved }) { host.tell(UndoState(saved)) }
         }
 }

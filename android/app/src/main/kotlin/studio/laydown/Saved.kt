@@ -2,7 +2,7 @@ package studio.laydown
 
 import android.os.Bundle
 import studio.laydown.core.Field
-import studio.laydown.core.Way
+import studio.laydown.core.WeighMode
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.ZoneKind
 
@@ -11,7 +11,7 @@ import studio.laydown.core.ZoneKind
 fun Bundle.bundles(key: String): List<Bundle> = getParcelableArrayList<Bundle>(key).orEmpty()
 
 /** Writes a Weigh entry down. */
-fun WeighEntry.save() = Bundle().apply {
+fun WeighEntry.saveState() = Bundle().apply {
     putStringArray("ids", arrayOf(form, bucket, scale, piece))
     putStringArray("typed", arrayOf(net, bare, glazed))
     putString("zone", zone?.name)
@@ -20,11 +20,11 @@ fun WeighEntry.save() = Bundle().apply {
 }
 
 /** Reads a Weigh entry that was written by [save]. */
-fun readWeighEntry(saved: Bundle): WeighEntry {
-    val (form, bucket, scale, piece) = checkNotNull(saved.getStringArray("ids")) { "a saved entry names its form" }
-    val (net, bare, glazed) = checkNotNull(saved.getStringArray("typed")) { "a saved entry has its digits" }
+fun readWeighEntry(savedState: Bundle): WeighEntry {
+    val (form, bucket, scale, piece) = checkNotNull(savedState.getStringArray("ids")) { "a saved entry names its form" }
+    val (net, bare, glazed) = checkNotNull(savedState.getStringArray("typed")) { "a saved entry has its digits" }
     return WeighEntry(
-        form, bucket, saved.getString("zone")?.let(ZoneKind::valueOf), scale, saved.getString("way")?.let(Way::valueOf), piece,
-        Field.valueOf(saved.getString("field", Field.NET.name)), net, bare, glazed,
+        form, bucket, savedState.getString("zone")?.let(ZoneKind::valueOf), scale, savedState.getString("way")?.let(WeighMode::valueOf), piece,
+        Field.valueOf(savedState.getString("field", Field.NET.name)), net, bare, glazed,
     )
 }

@@ -28,7 +28,7 @@ class StudioWork(private val open: (Now) -> Studio, private val recover: (Now) -
     }
 
     /** As [ask], but on a thread of its own once the studio is open: for what takes long, while weighing goes on. */
-    fun <T> aside(call: Studio.(Now) -> T, answer: (Result<T>) -> Unit) = ask({ this }) { opened ->
+    fun <T> inBackground(call: Studio.(Now) -> T, answer: (Result<T>) -> Unit) = ask({ this }) { opened ->
         val now = now()
         thread(name = "aside", isDaemon = true) {
             val result = opened.mapCatching { it.call(now) }
@@ -48,7 +48,7 @@ class StudioWork(private val open: (Now) -> Studio, private val recover: (Now) -
     }
 
     /** Does [work] that needs no studio on a thread of its own: a file may lie far away. */
-    fun <T> elsewhere(work: () -> T, answer: (Result<T>) -> Unit) {
+    fun <T> io(work: () -> T, answer: (Result<T>) -> Unit) {
         thread(name = "elsewhere", isDaemon = true) {
             val result = runCatching(work)
             main.post { answer(result) }

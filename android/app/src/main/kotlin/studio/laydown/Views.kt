@@ -144,7 +144,7 @@ class Column(context: Context) {
     /** What is shown next is shown from its beginning. */
     fun toTop() = scroll.scrollTo(0, 0)
 
-    fun save(into: Bundle) = into.putInt(SCROLLED, scroll.scrollY)
+    fun saveState(into: Bundle) = into.putInt(SCROLLED, scroll.scrollY)
 
     fun restore(from: Bundle) {
         wanted = from.getInt(SCROLLED)

@@ -20,9 +20,9 @@ import org.robolectric.Shadows.shadowOf
 import org.robolectric.shadow.api.Shadow
 import studio.laydown.core.Now
 import studio.laydown.core.Studio
-import studio.laydown.desk.Card
-import studio.laydown.desk.Phone
-import studio.laydown.house.BackupJob
+import studio.laydown.desktop.Card
+import studio.laydown.desktop.Phone
+import studio.laydown.setup.BackupJob
 import java.io.File
 import java.time.Clock
 import java.time.Duration
@@ -44,10 +44,10 @@ class BackupByItselfTest {
     @Test
     fun aFolderIsChosenAndAFirstBackupGoesThereAtOnce() = page { phone ->
         phone.chooseCard()
-        phone.await("the first backup") { phone.said("A backup was made there") != null }
+        phone.await("the first backup") { phone.said("Backup saved and verified.") != null }
         val made = card.files.single()
         assertTrue(made, made.matches(Regex("laydown-\\d{4}-\\d\\d-\\d\\d-\\d{4}\\.zip")))
-        assertTrue(takenIn(card.file(made)).startsWith("Taken in: "))
+        assertTrue(takenIn(card.file(made)).startsWith("Restored: "))
         assertTrue(phone.texts().any { it.startsWith("Last backup: ") })
         assertTrue(phone.scrollTo(Card.NAME))
         phone.restart()
@@ -59,20 +59,20 @@ class BackupByItselfTest {
     @Test
     fun theJobMakesOneOnlyWhenItIsDueAndSomethingIsNew() = page { phone ->
         phone.chooseCard()
-        phone.await("the first backup") { card.files.size == 1 && phone.said("A backup was made there") != null }
+        phone.await("the first backup") { card.files.size == 1 && phone.said("Backup saved and verified.") != null }
         pass(Duration.ofDays(8))
         job()
         assertEquals("nothing is new", 1, card.files.size)
-        phone.keepACoat()
+        phone.saveACoat()
         job()
         assertEquals(2, card.files.size)
-        phone.keepACoat()
+        phone.saveACoat()
         job()
         assertEquals("not due yet", 2, card.files.size)
         phone.toBackup()
         phone.touch("How often")
         phone.touch("Never")
-        phone.await("the choice") { phone.said("No backup is made by itself.") != null }
+        phone.await("the choice") { phone.said("Automatic backup is off.") != null }
         pass(Duration.ofDays(60))
         job()
         assertEquals(2, card.files.size)
@@ -83,7 +83,7 @@ class BackupByItselfTest {
         Pottery.furnished().close()
         useCard()
         job()
-        assertTrue(takenIn(card.file(card.files.single())).startsWith("Taken in: "))
+        assertTrue(takenIn(card.file(card.files.single())).startsWith("Restored: "))
         assertNotNull("the system starts it from time to time", app.getSystemService(JobScheduler::class.java).allPendingJobs.singleOrNull())
     }
 
@@ -99,7 +99,7 @@ class BackupByItselfTest {
         card.file("laydown-2020-01-01-0900.zip").writeText("a backup of another phone")
         card.file("holiday.jpg").writeText("a picture")
         phone.chooseCard()
-        phone.await("the first backup") { phone.said("A backup was made there") != null }
+        phone.await("the first backup") { phone.said("Backup saved and verified.") != null }
         repeat(6) {
             pass(Duration.ofMinutes(1))
             phone.touch("Back up there now")
@@ -113,21 +113,21 @@ class BackupByItselfTest {
     @Test
     fun whatGoesWrongIsSaidAndNothingOlderIsLost() = page { phone ->
         phone.chooseCard()
-        phone.await("the first backup") { phone.said("A backup was made there") != null }
+        phone.await("the first backup") { phone.said("Backup saved and verified.") != null }
         val made = card.files
         card.isIn = false
-        phone.triesAndSays("the folder is not there any more")
+        phone.triesAndSays("backup folder not found")
         card.isIn = true
         card.isFull = true
         phone.triesAndSays("there is no room in the folder")
         assertEquals("what could not be finished does not stay", made, card.files)
         card.isFull = false
         card.isWornOut = true
-        phone.triesAndSays("what came to lie in the folder is not what was written")
+        phone.triesAndSays("the file in the folder is not what laydown wrote")
         assertEquals(made, card.files)
         card.isWornOut = false
         app.contentResolver.releasePersistableUriPermission(Card.tree, LEAVE)
-        phone.triesAndSays("laydown may not write into the folder any more")
+        phone.triesAndSays("laydown may no longer write into the folder")
         phone.back()
         phone.await("the Studio screen") { phone.texts().any { it.startsWith("No backup was made (") } }
         phone.touch("Backup")
@@ -139,7 +139,7 @@ class BackupByItselfTest {
 
     @Test
     fun turningBackFromTheFolderIsSaid() = page { phone ->
-        phone.touch("Into the folder")
+        phone.touch("Backup folder")
         phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
         phone.kill()
         phone.answer(Activity.RESULT_CANCELED)
@@ -159,20 +159,20 @@ class BackupByItselfTest {
     }
 
     /** Back to Weigh, and one more coat. */
-    private fun Phone.keepACoat() {
+    private fun Phone.saveACoat() {
         if (!shows("Weigh")) back()
         touch("Weigh")
         until("Coat, after tare")
         key("20.4")
-        touch("Keep")
-        await("what was kept") { texts().any { it.startsWith("Kept: ") } }
+        touch("Save")
+        await("what was kept") { texts().any { it.startsWith("Saved: ") } }
     }
 
     /** Chosen in the core, as before the app was ended. */
     private fun useCard() {
         app.contentResolver.takePersistableUriPermission(Card.tree, LEAVE)
         var chosen: Result<Unit>? = null
-        app.work.ask({ now -> keepBackupsIn(now, Card.tree.toString(), Card.NAME) }) { chosen = it }
+        app.work.ask({ now -> setBackupFolder(now, Card.tree.toString(), Card.NAME) }) { chosen = it }
         await { chosen != null }
         checkNotNull(chosen).getOrThrow()
     }
@@ -200,7 +200,7 @@ class BackupByItselfTest {
     /** What a studio of its own says when it takes the file in. */
     private fun takenIn(file: File): String {
         val now = Now(app.clock().millis(), 0)
-        return Studio.open(File(folder.root, "other.laydown").path, now).use { it.takeIn(now, file.path) }
+        return Studio.open(File(folder.root, "other.laydown").path, now).use { it.restore(now, file.path) }
     }
 
     private companion object {
@@ -217,7 +217,7 @@ fun Phone.toBackup() {
 
 /** Chooses the card that is in the phone as the folder for backups. */
 fun Phone.chooseCard() {
-    touch("Into the folder")
+    touch("Backup folder")
     await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT_TREE }
     answer(Activity.RESULT_OK, Intent().setData(Card.tree))
     await("the folder") { said("Working.") == null && scrollTo(Card.NAME) }

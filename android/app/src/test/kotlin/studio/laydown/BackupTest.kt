@@ -9,7 +9,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.Shadows.shadowOf
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Phone
 import java.io.ByteArrayOutputStream
 
 /** A backup is made, read again from where it came to lie, and taken in on another phone. */
@@ -19,9 +19,9 @@ class BackupTest {
 
     @Test
     fun aBackupIsMadeAndReadAgain() = page(Pottery.furnished()) { phone ->
-        val kept = phone.makeBackup()
-        phone.await("what was made") { phone.said("Backup made and read again: ") != null }
-        assertTrue("a zip", kept.decodeToString(0, 2) == "PK")
+        val saved = phone.makeBackup()
+        phone.await("what was made") { phone.said("Backup saved and verified: ") != null }
+        assertTrue("a zip", saved.decodeToString(0, 2) == "PK")
         assertTrue(phone.texts().any { it.startsWith("Last backup: ") })
         phone.back()
         phone.await("the row") { phone.scrollTo("Backup") }
@@ -30,24 +30,24 @@ class BackupTest {
 
     @Test
     fun aBackupIsTakenInTwiceAsOnce() = page(Pottery.furnished()) { phone ->
-        val kept = phone.makeBackup()
-        phone.await("what was made") { phone.said("Backup made and read again: ") != null }
-        phone.takeIn(kept)
+        val saved = phone.makeBackup()
+        phone.await("what was made") { phone.said("Backup saved and verified: ") != null }
+        phone.restore(saved)
         phone.await("that it was there") { phone.said("All of it was here already: ") != null }
-        phone.takeIn(kept.copyOf(kept.size / 2))
-        phone.await("that it is no backup") { phone.said("This file is no backup of laydown's.") != null }
+        phone.restore(saved.copyOf(saved.size / 2))
+        phone.await("that it is no backup") { phone.said("This file is not a laydown backup.") != null }
     }
 
     @Test
     fun whatDidNotArriveWholeIsNoBackup() = page(Pottery.furnished()) { phone ->
         phone.makeBackup { it.copyOf(it.size - 100) }
-        phone.await("that it is no backup") { phone.said("This file is no backup of laydown's.") != null }
+        phone.await("that it is no backup") { phone.said("This file is not a laydown backup.") != null }
         assertTrue(phone.texts().contains("No backup has been made on this phone."))
     }
 
     @Test
     fun turningBackIsSaidAndThePageOutlivesTheProcess() = page(Pottery.furnished()) { phone ->
-        phone.touch("Take in a backup, or what another phone sent")
+        phone.touch("Restore a backup, or what another phone sent")
         phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT }
         phone.answer(Activity.RESULT_CANCELED)
         phone.await("the sentence") { phone.said("No file was chosen.") != null }
@@ -56,13 +56,13 @@ class BackupTest {
         phone.kill()
         val out = phone.place(then = { it })
         phone.answer(Activity.RESULT_OK, Intent().setData(place))
-        phone.await("what was made") { phone.said("Backup made and read again: ") != null }
+        phone.await("what was made") { phone.said("Backup saved and verified: ") != null }
         assertTrue(out.size() > 0)
     }
 
     @Test
     fun aPlaceThatCannotBeReachedIsSaid() = page(Pottery.furnished()) { phone ->
-        phone.touch("Take in a backup, or what another phone sent")
+        phone.touch("Restore a backup, or what another phone sent")
         phone.await("the request") { phone.request != null }
         phone.answer(Activity.RESULT_OK, Intent().setData(Uri.parse("content://studio.laydown.pictures/gone")))
         phone.await("the sentence") { phone.said("That place cannot be read or written, or is full.") != null }
@@ -90,8 +90,8 @@ class BackupTest {
 
         phone.touch("The journal as JSON lines")
         val journal = phone.putExport("application/x-ndjson", "laydown-journal-2026-11-25.jsonl")
-        phone.await("what was written") { phone.said("Written: ")?.endsWith("as it does a backup.") == true }
-        phone.takeIn(journal)
+        phone.await("what was written") { phone.said("Written: ")?.endsWith("like a backup.") == true }
+        phone.restore(journal)
         phone.await("that it was there") { phone.said("All of it was here already: ") != null }
     }
 
@@ -153,8 +153,8 @@ class BackupTest {
         return out
     }
 
-    private fun Phone.takeIn(bytes: ByteArray) {
-        touch("Take in a backup, or what another phone sent")
+    private fun Phone.restore(bytes: ByteArray) {
+        touch("Restore a backup, or what another phone sent")
         await("the request") { request?.intent?.action == Intent.ACTION_OPEN_DOCUMENT }
         shadowOf(activity.contentResolver).registerInputStreamSupplier(place) { bytes.inputStream() }
         answer(Activity.RESULT_OK, Intent().setData(place))

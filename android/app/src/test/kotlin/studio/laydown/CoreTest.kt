@@ -34,8 +34,8 @@ class CoreTest {
     @Test
     fun aNewStudioOpensAndOpensAgain() {
         val file = File(folder.root, "studio.db")
-        val first = Studio.open(file.path, now).use { it.house(now) }
-        val second = Studio.open(file.path, now).use { it.house(now) }
+        val first = Studio.open(file.path, now).use { it.setup(now) }
+        val second = Studio.open(file.path, now).use { it.setup(now) }
         assertTrue(first.sections.isNotEmpty())
         assertEquals(first, second)
     }
@@ -52,6 +52,6 @@ class CoreTest {
     fun aClosedStudioSaysSo() {
         val studio = Studio.open(File(folder.root, "studio.db").path, now)
         studio.close()
-        assertThrows(IllegalStateException::class.java) { studio.house(now) }
+        assertThrows(IllegalStateException::class.java) { studio.setup(now) }
     }
 }

@@ -10,16 +10,16 @@ import org.robolectric.RobolectricTestRunner
 @RunWith(RobolectricTestRunner::class)
 class DamageTest {
     @Test
-    fun whatCanBeReadIsSavedAndTheDamagedFileIsKept() {
+    fun whatCanBeReadIsSavedAndTheDamagedFileIsSaved() {
         Pottery.damaged().use { phone ->
-            phone.await("what is wrong") { phone.said("The studio's file is damaged.") != null }
+            phone.await("what is wrong") { phone.said("The studio's file is damaged and was left unchanged.") != null }
             phone.touch("Save what can be read")
             phone.await("how much was saved") { phone.texts().any { "were saved" in it } }
             phone.touch("OK")
             phone.until("Coat, after tare")
             assertTrue(phone.texts().any { it.startsWith("Form: ") })
         }
-        val aside = Pottery.file.parentFile?.listFiles().orEmpty().filter { "damaged" in it.name }
-        assertEquals("${Pottery.file.parentFile?.list()?.toList()}", 1, aside.size)
+        val damaged = Pottery.file.parentFile?.listFiles().orEmpty().filter { "damaged" in it.name }
+        assertEquals("${Pottery.file.parentFile?.list()?.toList()}", 1, damaged.size)
     }
 }

@@ -9,8 +9,8 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import studio.laydown.core.Mark
-import studio.laydown.desk.Look
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Look
+import studio.laydown.desktop.Phone
 import studio.laydown.findings.ChartPlot
 
 /** What fired pots say of a glaze, from the tab to the button that takes it over. */
@@ -42,7 +42,7 @@ class FindingsTest {
         phone.await("what was kept") { phone.said("Ash white now starts from") != null }
         phone.await("no button, since nothing is left to take") { phone.takes().isEmpty() }
         phone.touch("Undo")
-        phone.until("Taken back.")
+        phone.until("Undone.")
         phone.await("the button again") { phone.takes() == listOf(button) }
     }
 

@@ -11,7 +11,7 @@ import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Phone
 import java.util.concurrent.CountDownLatch
 
 /** Forms drawn, dragged, typed into a table and photographed, as a potter does it. */
@@ -39,10 +39,10 @@ class FormTest {
         val (x, y) = phone.holdGrip("point.4", byX = 0.2f, byY = -0.2f)
         phone.await("a higher rim") { phone.table()[4][0] != "9.2" }
         phone.idle()
-        val reached = phone.tableAtRest()[4]
+        val foreignFolder = phone.tableAtRest()[4]
         repeat(10) { phone.moveTo(x + it % 2, y) }
         phone.idle()
-        assertEquals("the finger rests", reached, phone.table()[4])
+        assertEquals("the finger rests", foreignFolder, phone.table()[4])
         phone.lift(x, y)
     }
 
@@ -79,7 +79,7 @@ class FormTest {
         phone.tapAt((lower.first + upper.first) / 2, (lower.second + upper.second) / 2)
         phone.await("one more point") { phone.table().size == before.size + 1 }
         phone.tapGrip("point.4")
-        phone.touch("Take this point away")
+        phone.touch("Remove this point")
         phone.await("the points of before") { phone.table() == before }
         phone.touch("Undo")
         phone.await("the added point") { phone.table().size == before.size + 1 }
@@ -98,12 +98,12 @@ class FormTest {
         phone.touch("Add a row")
         phone.await("an empty row") { phone.table().last() == listOf("", "", "") }
         val rows = phone.table().size
-        phone.touch("Take row $rows away")
+        phone.touch("Remove row $rows")
         phone.await("one row less") { phone.table().size == rows - 1 }
     }
 
     @Test
-    fun whatWasDraggedIsKept() = points { phone ->
+    fun whatWasDraggedIsSaved() = points { phone ->
         phone.dragGrip("point.4", byX = -0.12f, byY = 0f)
         phone.await("another table") { phone.table()[4][1] != "8" }
         val table = phone.tableAtRest()
@@ -112,8 +112,8 @@ class FormTest {
         phone.rotate()
         phone.await("the same table") { phone.table() == table }
         phone.fillField("Name", "Little cup")
-        phone.tap("Keep")
-        phone.until("Little cup is kept.")
+        phone.tap("Save")
+        phone.until("Little cup is saved.")
         phone.touch("Little cup")
         phone.await("the points kept") { phone.table() == table }
     }

@@ -12,7 +12,7 @@ import android.view.ViewGroup
 import android.widget.EditText
 import android.widget.TextView
 import studio.laydown.core.Grip
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Phone
 import studio.laydown.drawing.DrawingView
 import java.io.ByteArrayOutputStream
 

@@ -5,24 +5,24 @@ import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Phone
 
-/** What was done lately is taken back and done again, from wherever one is. */
+/** Recent changes is undone and done again, from wherever one is. */
 @RunWith(RobolectricTestRunner::class)
 class HistoryTest {
     @Test
     fun aCoatIsTakenBackAndDoneAgainFromAnotherTab() = Pottery.furnished().use { phone ->
         phone.touch("Buckets")
         phone.await("the buckets") { phone.said("Ash white") != null }
-        phone.touch("What was done lately")
+        phone.touch("Recent changes")
         phone.touch("Coat: Breakfast mug, inside, 20.9 g")
-        phone.touch("Take it back")
-        phone.until("Taken back.")
+        phone.touch("Undo")
+        phone.until("Undone.")
         phone.touch("Coat: Breakfast mug, inside, 20.9 g")
-        phone.touch("Do it again")
-        phone.until("Done again.")
+        phone.touch("Redo")
+        phone.until("Redone.")
         phone.touch("Coat: Breakfast mug, inside, 20.9 g")
-        phone.touch("Its history")
+        phone.touch("History")
         phone.await("all that was said of it") { phone.texts().any { "Wet weight: 20.9 g" in it } }
     }
 
@@ -30,21 +30,21 @@ class HistoryTest {
     fun whatWasSaidOfAGlazeIsTakenBackAlone() = Pottery.furnished().use { phone ->
         phone.touch("Studio")
         phone.touch("Ash white")
-        phone.await("the sheet as it is kept") { phone.window().any { it is EditText && it.text.toString() == "Ash white" } }
+        phone.await("the sheet as it is saved") { phone.window().any { it is EditText && it.text.toString() == "Ash white" } }
         phone.fillField("Name", "Snow")
-        phone.tap("Keep")
-        phone.until("Snow is kept.")
+        phone.tap("Save")
+        phone.until("Snow is saved.")
         phone.touch("Snow")
-        phone.touch("Its history")
+        phone.touch("History")
         phone.touch("Name: Snow")
-        phone.touch("Take it back")
+        phone.touch("Undo")
         phone.until("Glaze: Ash white")
-        assertTrue(phone.texts().any { it.endsWith("taken back") })
+        assertTrue(phone.texts().any { it.endsWith("undone") })
     }
 
     @Test
     fun theHistoryIsThereAgainOnceThePhoneIsTurned() = Pottery.furnished().use { phone ->
-        phone.touch("What was done lately")
+        phone.touch("Recent changes")
         phone.until("Coat: Breakfast mug, inside, 20.9 g")
         phone.rotate()
         phone.until("Coat: Breakfast mug, inside, 20.9 g")
@@ -56,7 +56,7 @@ class HistoryTest {
         phone.touch("Phones of this studio")
         phone.touch("This phone")
         phone.fillField("Name of this phone", "Tablet by the sink")
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.await("the name") { phone.scrollTo("This phone (Tablet by the sink)") }
     }
 }

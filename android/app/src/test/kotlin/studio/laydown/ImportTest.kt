@@ -8,30 +8,30 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.Shadows.shadowOf
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Phone
 
-/** A potter's own spreadsheet: looked at, corrected, taken in, and taken back. */
+/** A potter's own spreadsheet: looked at, corrected, taken in, and undone. */
 @RunWith(RobolectricTestRunner::class)
 class ImportTest {
     private val place = Uri.parse("content://elsewhere/readings.csv")
 
     @Test
-    fun aSheetIsLookedAtCorrectedAndTakenIn() = page { phone ->
+    fun aEditorIsLookedAtCorrectedAndTakenIn() = page { phone ->
         phone.choose("Date,Form,Glaze,Side,Wet weight (g),Mood\n2025-03-04,Breakfast mug,Ash white,inside,20.4,good\n2025-03-05,Tall jug,Ash white,inside,31.0,tired\n")
-        phone.await("what was found") { phone.scrollTo("1 reading would be taken in. 1 line cannot be taken in.") }
+        phone.await("what was found") { phone.scrollTo("1 reading would be imported. 1 line cannot be imported.") }
         phone.await("the question") { phone.scrollTo("What form is “Tall jug”?") }
         // What the jug is can be said: then both lines can be taken in.
         phone.touch("What form is “Tall jug”?")
         phone.touch("Breakfast mug")
-        phone.await("both") { phone.scrollTo("2 readings would be taken in.") }
+        phone.await("both") { phone.scrollTo("2 readings would be imported.") }
         phone.touch("Take in 2 readings")
         phone.await("that they are in") { phone.texts().any { it.startsWith("2 readings") } }
         phone.touch("Undo")
-        phone.await("that they are out again") { phone.shows("Taken back.") }
+        phone.await("that they are out again") { phone.shows("Undone.") }
     }
 
     @Test
-    fun whatIsNoSheetIsSaid() = page { phone ->
+    fun whatIsNoEditorIsSaid() = page { phone ->
         phone.choose("")
         phone.await("the sentence") { phone.texts().any { "empty" in it || "nothing" in it.lowercase() } }
         phone.touch("Choose the file")
@@ -43,15 +43,15 @@ class ImportTest {
     @Test
     fun whatWasChosenOutlivesATurn() = page { phone ->
         phone.choose("Date,Form,Glaze,Side,Wet weight (g)\n2025-03-04,Breakfast mug,Ash white,inside,20.4\n")
-        phone.await("what was found") { phone.scrollTo("1 reading would be taken in.") }
+        phone.await("what was found") { phone.scrollTo("1 reading would be imported.") }
         phone.rotate()
-        phone.await("what was found") { phone.scrollTo("1 reading would be taken in.") }
+        phone.await("what was found") { phone.scrollTo("1 reading would be imported.") }
     }
 
     private fun page(work: (Phone) -> Unit) = Pottery.furnished().use { phone ->
         phone.touch("Studio")
         phone.touch("Backup")
-        phone.touch("A spreadsheet of yours")
+        phone.touch("Your spreadsheet")
         work(phone)
     }
 

@@ -11,7 +11,7 @@ class KeypadTest {
     fun writesDigitsAndOneMark() = assertEquals("19.4", keys("19..4"))
 
     @Test
-    fun writesThePottersOwnMark() = assertEquals("19,4", keys("19,4", decimal = ","))
+    fun writesTheUsersOwnMark() = assertEquals("19,4", keys("19,4", decimal = ","))
 
     @Test
     fun aMarkOfTheOtherKindIsStillTheOnlyOne() = assertEquals("19,45", keys(",5", decimal = ".", from = "19,4"))
@@ -23,7 +23,7 @@ class KeypadTest {
     fun noughtIsNoFirstDigit() = assertEquals("7", keys("007"))
 
     @Test
-    fun aThumbThatRestsStopsAtEightSigns() = assertEquals("11111111", keys("1".repeat(20)))
+    fun aTouchThatRestsStopsAtEightSigns() = assertEquals("11111111", keys("1".repeat(20)))
 
     @Test
     fun deleteTakesTheLastAndClearTakesAll() {

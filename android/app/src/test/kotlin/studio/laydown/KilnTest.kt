@@ -22,7 +22,7 @@ import org.robolectric.RobolectricTestRunner
 import org.robolectric.Shadows.shadowOf
 import studio.laydown.core.ContactSheetView
 import studio.laydown.core.ContactTile
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Phone
 import studio.laydown.kiln.ContactSheet
 import studio.laydown.kiln.Pages
 import java.io.File
@@ -39,10 +39,10 @@ class KilnTest {
         phone.touch("Round shelves")
         phone.fillField("A shelf, across", "40")
         phone.fillField("Shelves it takes", "1")
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.touch("Begin a firing")
         phone.touch("Cone 8")
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.touch("Cone 8, Little kiln")
         phone.until("Being loaded")
     }
@@ -53,7 +53,7 @@ class KilnTest {
         val mug = phone.first("Breakfast mug, ")
         phone.touch(mug)
         phone.until("Which shelf?")
-        phone.touch("Shelf 1: 0 pieces, 100 % of it free")
+        phone.touch("Shelf 1: 0 pieces, 100% of it free")
         phone.until("1 piece on shelf 1.")
         phone.await("the piece in the plan") { phone.grips()?.map { it.name } == listOf(mug) }
         phone.drawingOnTop()
@@ -84,7 +84,7 @@ class KilnTest {
     @Test
     fun aFiringIsAskedAboutBeforeItIsFired() = Pottery.loading().use { phone ->
         phone.firing()
-        phone.touch("Put all that waits in")
+        phone.touch("Load all waiting pieces")
         phone.until("4 pieces put in.")
         phone.touch("It is fired")
         phone.touch("Not yet")
@@ -96,19 +96,19 @@ class KilnTest {
     }
 
     @Test
-    fun everyTapIsKeptAndTheWayOnIsShort() = looking { phone ->
+    fun everyTapIsSavedAndTheWayOnIsShort() = looking { phone ->
         phone.touch("Inside: Right")
         phone.until("Inside: Right, chosen")
         phone.touch("How much do you like it?: 4")
         phone.until("How much do you like it?: 4, chosen")
-        phone.until("Kept: inside right, liked 4.")
+        phone.until("Saved: inside right, liked 4.")
         phone.touch("Undo")
         phone.until("How much do you like it?: 4")
-        phone.touch("Do it again")
+        phone.touch("Redo")
         phone.until("How much do you like it?: 4, chosen")
         phone.touch("Next piece")
         phone.await("the next piece") { phone.said("3 of 4") != null }
-        phone.touch("The piece before")
+        phone.touch("Previous piece")
         phone.until("Inside: Right, chosen")
     }
 
@@ -120,10 +120,10 @@ class KilnTest {
         phone.kill()
         phone.await("the piece again") { phone.said("2 of 4") != null }
         phone.await("what was written") { phone.noteLine()?.text?.toString() == "drips at the foot" }
-        assertTrue("the fault is kept", phone.isChosen("Running"))
+        assertTrue("the fault is saved", phone.isChosen("Running"))
         phone.touch("Next piece")
         phone.await("the next piece") { phone.said("3 of 4") != null }
-        phone.touch("The piece before")
+        phone.touch("Previous piece")
         phone.await("the note still") { phone.said("2 of 4") != null && phone.noteLine()?.text?.toString() == "drips at the foot" }
     }
 
@@ -140,12 +140,12 @@ class KilnTest {
         phone.await("its new place") { phone.grips()?.singleOrNull()?.name?.endsWith("inside") == true }
         phone.drawingOnTop()
         phone.tapGrip("crawling")
-        phone.touch("Take this place away")
+        phone.touch("Remove this mark")
         phone.await("no place") { phone.grips()?.isEmpty() == true }
     }
 
     @Test
-    fun aPhotographIsKeptEvenIfTheProcessEnds() = looking { phone ->
+    fun aPhotographIsSavedEvenIfTheProcessEnds() = looking { phone ->
         phone.touch("Photograph")
         phone.answerPhoto(Picture.vase())
         phone.await("the photograph") { phone.photographs() == 1 }
@@ -154,7 +154,7 @@ class KilnTest {
         phone.answerPhoto(Picture.plain())
         phone.await("two photographs") { phone.photographs() == 2 }
         phone.touch("Photograph 1 of 2. Tap to look closer.")
-        phone.touch("Take it off")
+        phone.touch("Remove photo")
         phone.await("one photograph") { phone.photographs() == 1 }
         phone.touch("Undo")
         phone.await("two photographs") { phone.photographs() == 2 }
@@ -271,9 +271,9 @@ class KilnTest {
     fun theContactSheetIsPrintedPageByPage() = Pottery.empty().use {
         val document = File.createTempFile("contact", ".pdf").apply { writeText("what was bound") }
         val tiles = (1..13).map { ContactTile("", "Mug $it", "Ash white inside", "Shelf 1, back") }
-        val sheet = ContactSheet(ContactSheetView("Cone 6", "13 pieces.", tiles), "No photograph") { page, of -> "$page/$of" }
-        assertEquals(2, sheet.size)
-        val pages = Pages(document, sheet.size, "Cone 6")
+        val editor = ContactSheet(ContactSheetView("Cone 6", "13 pieces.", tiles), "No photograph") { page, of -> "$page/$of" }
+        assertEquals(2, editor.size)
+        val pages = Pages(document, editor.size, "Cone 6")
         var info: PrintDocumentInfo? = null
         pages.onLayout(null, PrintAttributes.Builder().build(), null, laidOut { info = it }, Bundle())
         assertEquals(2 to "Cone 6.pdf", info?.pageCount to info?.name)
@@ -286,7 +286,7 @@ class KilnTest {
             }
         })
         assertEquals(listOf(PageRange.ALL_PAGES) to "what was bound", written?.toList() to printed.readText())
-        val second = sheet.picture(1f)
+        val second = editor.picture(1f)
         assertEquals("one below the other", 595 to 2 * 842, second.width to second.height)
     }
 
@@ -306,10 +306,10 @@ class KilnTest {
         phone.await("the pieces that wait") { phone.scrollTo("Was another piece in it?") }
         assertFalse(phone.texts().any { it.startsWith("Look at the pieces") })
         phone.touch(phone.first("Breakfast mug, "))
-        phone.touch("Shelf 2: 0 pieces, 100 % of it free")
+        phone.touch("Shelf 2: 0 pieces, 100% of it free")
         phone.touch("Look at the pieces")
         phone.await("the piece") { phone.said("1 of 1, shelf 2") != null }
-        phone.touch("To the firing")
+        phone.touch("Back to firing")
         phone.await("the firing") { phone.scrollTo("Fired, to be unloaded") }
     }
 

@@ -1,20 +1,20 @@
 package studio.laydown
 
 import org.robolectric.RuntimeEnvironment
-import studio.laydown.core.Kept
+import studio.laydown.core.CommandResult
 import studio.laydown.core.Now
-import studio.laydown.core.SheetEntry
-import studio.laydown.core.SheetKind
+import studio.laydown.core.EditorEntry
+import studio.laydown.core.EditorKind
 import studio.laydown.core.Spot
 import studio.laydown.core.Studio
 import studio.laydown.core.Touch
 import studio.laydown.core.Value
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.ZoneKind
-import studio.laydown.desk.Look
-import studio.laydown.desk.NothingToTap
-import studio.laydown.desk.Phone
-import studio.laydown.core.Look as CoreLook
+import studio.laydown.desktop.Look
+import studio.laydown.desktop.NothingToTap
+import studio.laydown.desktop.Phone
+import studio.laydown.core.Assessment as CoreLook
 import java.io.File
 import java.io.RandomAccessFile
 import java.time.Clock
@@ -77,7 +77,7 @@ object Pottery {
             studio.advance(at(Duration.ofMinutes(4)), firing)
             val piece = studio.firing(at(Duration.ofMinutes(3)), firing).pieces.first().piece
             val picture = File.createTempFile("fired", ".jpg", app.cacheDir).apply { writeBytes(Picture.vase()) }
-            studio.keepPhoto(at(Duration.ofMinutes(3)), piece, firing, picture.path)
+            studio.savePhoto(at(Duration.ofMinutes(3)), piece, firing, picture.path)
             studio.say(firing, piece, CoreLook.Thickness("inside", "thick"))
             studio.say(firing, piece, CoreLook.Fault("running", true))
             studio.say(firing, piece, CoreLook.Where(Touch.Add(Spot(0.8, 0.9))))
@@ -114,22 +114,22 @@ object Pottery {
         "21.1" to "right", "21.8" to "right", "22.6" to "right", "23.5" to "thick", "24.2" to "thick", "25.6" to "thick",
     )
 
-    private fun Studio.say(firing: String, piece: String, look: CoreLook) = look(at(Duration.ofMinutes(2)), firing, piece, look)
+    private fun Studio.say(firing: String, piece: String, look: CoreLook) = assess(at(Duration.ofMinutes(2)), firing, piece, look)
 
     private fun Studio.beginFiring(): String {
         val then = Duration.ofMinutes(9)
-        sheet(then, SheetKind.KILN, "name" to "Garden kiln", "round" to "yes", "across" to "40 cm", "shelves" to "2")
-        return sheet(then, SheetKind.FIRING, "cone" to "6", "program" to "100 an hour to 600, then 150").id
+        editor(then, EditorKind.KILN, "name" to "Garden kiln", "round" to "yes", "across" to "40 cm", "shelves" to "2")
+        return editor(then, EditorKind.FIRING, "cone" to "6", "program" to "100 an hour to 600, then 150").id
     }
 
     private fun furnish(studio: Studio) {
         val then = Duration.ofDays(12)
-        val mug = studio.sheet(then, SheetKind.FORM, "name" to "Breakfast mug", "class" to "cylinder_mug", "capacity" to "350 ml").id
-        studio.sheet(then, SheetKind.FORM, "name" to "Soup bowl", "class" to "deep_bowl", "capacity" to "700 ml")
-        studio.sheet(then, SheetKind.GLAZE, "name" to "Iron red", "sensitivity" to "high")
-        studio.sheet(Duration.ofDays(3), SheetKind.GLAZE, "name" to "Ash white", "sensitivity" to "medium", "specific_gravity" to "1.45")
-        studio.sheet(then, SheetKind.SCALE, "name" to "Bench scale", "capacity" to "2000 g", "step" to "0.1 g")
-        studio.sheet(then, SheetKind.VESSEL, "name" to "Jam jar", "empty" to "186.4 g", "with_water" to "498.2 g")
+        val mug = studio.editor(then, EditorKind.FORM, "name" to "Breakfast mug", "class" to "cylinder_mug", "capacity" to "350 ml").id
+        studio.editor(then, EditorKind.FORM, "name" to "Soup bowl", "class" to "deep_bowl", "capacity" to "700 ml")
+        studio.editor(then, EditorKind.GLAZE, "name" to "Iron red", "sensitivity" to "high")
+        studio.editor(Duration.ofDays(3), EditorKind.GLAZE, "name" to "Ash white", "sensitivity" to "medium", "specific_gravity" to "1.45")
+        studio.editor(then, EditorKind.SCALE, "name" to "Bench scale", "capacity" to "2000 g", "step" to "0.1 g")
+        studio.editor(then, EditorKind.VESSEL, "name" to "Jam jar", "empty" to "186.4 g", "with_water" to "498.2 g")
         val bucket = studio.buckets(at(then)).buckets.single { it.glaze == "Ash white" }.id
         val entry = studio.weigh(at(then), null).entry.copy(form = mug, bucket = bucket, zone = ZoneKind.INSIDE)
         studio.coat(entry, "20.5", Duration.ofHours(50)).let { studio.setControl(at(Duration.ofHours(50)), it.id, true) }
@@ -138,10 +138,10 @@ object Pottery {
         studio.coat(entry, "20.9", Duration.ofMinutes(10))
     }
 
-    private fun Studio.coat(entry: WeighEntry, net: String, ago: Duration): Kept = keep(at(ago), entry.copy(net = net))
+    private fun Studio.coat(entry: WeighEntry, net: String, ago: Duration): CommandResult = save(at(ago), entry.copy(net = net))
 
-    private fun Studio.sheet(ago: Duration, kind: SheetKind, vararg values: Pair<String, String>): Kept =
-        keepSheet(at(ago), SheetEntry(kind, "", "", values.map { (key, text) -> Value(key, text) }))
+    private fun Studio.editor(ago: Duration, kind: EditorKind, vararg values: Pair<String, String>): CommandResult =
+        saveRecord(at(ago), EditorEntry(kind, "", "", values.map { (key, text) -> Value(key, text) }))
 
     private fun at(ago: Duration) = Now(today.minus(ago).toEpochMilli(), 0)
 }

@@ -10,19 +10,19 @@ import studio.laydown.core.BackupTrouble
 import studio.laydown.core.Field
 import studio.laydown.core.Folder
 import studio.laydown.core.FolderEntry
-import studio.laydown.core.Look
+import studio.laydown.core.Assessment
 import studio.laydown.core.Now
-import studio.laydown.core.SheetEntry
-import studio.laydown.core.SheetKind
-import studio.laydown.core.SoFar
+import studio.laydown.core.EditorEntry
+import studio.laydown.core.EditorKind
+import studio.laydown.core.SyncProgress
 import studio.laydown.core.Spot
 import studio.laydown.core.Stop
 import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import studio.laydown.core.Touch
 import studio.laydown.core.Value
-import studio.laydown.core.Watch
-import studio.laydown.core.Way
+import studio.laydown.core.ProgressListener
+import studio.laydown.core.WeighMode
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.ZoneKind
 import java.io.File
@@ -118,15 +118,15 @@ class ScenarioTest {
         fun weighEntry(): WeighEntry? = given.optJSONObject("entry")?.let(::With)?.run {
             fun typed(key: String) = given.optString(key)
             WeighEntry(
-                typed("form"), typed("bucket"), oneOf<ZoneKind>("zone"), typed("scale"), oneOf<Way>("way"), typed("piece"),
+                typed("form"), typed("bucket"), oneOf<ZoneKind>("zone"), typed("scale"), oneOf<WeighMode>("way"), typed("piece"),
                 oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"),
             )
         }
 
-        fun kind(): SheetKind = oneOf<SheetKind>("kind")!!
+        fun kind(): EditorKind = oneOf<EditorKind>("kind")!!
 
-        fun sheetEntry(): SheetEntry = of("entry").run {
-            SheetEntry(kind(), given.optString("id"), given.optString("subject"), values("values"))
+        fun editorEntry(): EditorEntry = of("entry").run {
+            EditorEntry(kind(), given.optString("id"), given.optString("subject"), values("values"))
         }
 
         fun touch(): Touch = of("touch").run {
@@ -138,15 +138,15 @@ class ScenarioTest {
             }
         }
 
-        fun look(): Look = of("look").run {
+        fun look(): Assessment = of("look").run {
             when (text("of")) {
-                "thickness" -> Look.Thickness(text("zone"), text("thickness"))
-                "fault" -> Look.Fault(text("fault"), flag("on"))
-                "where" -> Look.Where(touch())
-                "liking" -> Look.Liking(number("stars").toUByte())
-                "note" -> Look.Note(text("text"))
-                "control" -> Look.Control(flag("on"))
-                "again" -> Look.Again(flag("on"))
+                "thickness" -> Assessment.Thickness(text("zone"), text("thickness"))
+                "fault" -> Assessment.Fault(text("fault"), flag("on"))
+                "where" -> Assessment.Where(touch())
+                "liking" -> Assessment.Liking(number("stars").toUByte())
+                "note" -> Assessment.Note(text("text"))
+                "control" -> Assessment.Control(flag("on"))
+                "again" -> Assessment.Again(flag("on"))
                 else -> error("no look is called ${text("of")}")
             }
         }
@@ -216,59 +216,59 @@ class ScenarioTest {
             when (call) {
                 "weigh" -> weigh(now, with.weighEntry())
                 "remember" -> remember(now, with.weighEntry()!!)
-                "keep" -> keep(now, with.weighEntry()!!)
+                "save" -> save(now, with.weighEntry()!!)
                 "coat" -> coat(now, with.text("id"))
                 "set_control" -> setControl(now, with.text("id"), with.flag("control"))
-                "take_back_coat" -> takeBackCoat(now, with.text("id"))
+                "remove_coat" -> removeCoat(now, with.text("id"))
                 "undo" -> undo(now, with.text("token"))
                 "redo" -> redo(now, with.text("token"))
-                "doings" -> doings(now)
+                "recent_changes" -> recentChanges(now)
                 "history" -> history(now, with.text("id"))
                 "devices" -> devices(now)
-                "agree" -> {
+                "sync_now" -> {
                     val told = AtomicBoolean()
-                    val watch = object : Watch {
-                        override fun soFar(soFar: SoFar) = told.set(true)
+                    val listener = object : ProgressListener {
+                        override fun progress(progress: SyncProgress) = told.set(true)
                     }
                     val folder = FilesFolder(File(with.text("folder")))
-                    Stop().use { agree(now, with.values("secrets"), with.flag("metered"), with.flag("check"), folder, watch, it) }
+                    Stop().use { syncNow(now, with.values("secrets"), with.flag("metered"), with.flag("check"), folder, listener, it) }
                         .also { check(told.get()) { "nobody was told how far it was" } }
                 }
-                "forget_meeting_place" -> forgetMeetingPlace(now)
+                "forget_sync_location" -> forgetSyncLocation(now)
                 "set_up_as_new_phone" -> setUpAsNewPhone(now)
                 "buckets" -> buckets(now)
                 "bucket" -> bucket(now, with.text("id"))
-                "house" -> house(now)
-                "sheet" -> sheet(now, with.sheetEntry())
-                "keep_sheet" -> keepSheet(now, with.sheetEntry())
+                "setup" -> setup(now)
+                "editor" -> editor(now, with.editorEntry())
+                "save_record" -> saveRecord(now, with.editorEntry())
                 "remove" -> remove(now, with.kind(), with.text("id"))
-                "touch" -> touch(now, with.sheetEntry(), with.touch())
-                "photograph" -> photograph(now, with.sheetEntry(), with.text("file"))
+                "touch" -> touch(now, with.editorEntry(), with.touch())
+                "photograph" -> photograph(now, with.editorEntry(), with.text("file"))
                 "backup" -> backup(now)
                 "back_up" -> backUp(with.text("into"))
                 "backed_up" -> backedUp(now, with.text("copy"))
-                "back_up_every" -> backUpEvery(now, with.text("every"))
-                "keep_backups_in" -> keepBackupsIn(now, with.text("place"), with.text("called"))
+                "set_backup_schedule" -> setBackupSchedule(now, with.text("every"))
+                "set_backup_folder" -> setBackupFolder(now, with.text("place"), with.text("called"))
                 "backup_due" -> backupDue(now, with.flag("asked"))
-                "backed_up_by_itself" -> backedUpByItself(now, with.text("place"), with.text("file"), with.text("copy"))
+                "automatic_backup_done" -> automaticBackupDone(now, with.text("place"), with.text("file"), with.text("copy"))
                 "backups_removed" -> backupsRemoved(now, with.texts("files"))
                 "backup_failed" -> backupFailed(now, with.oneOf<BackupTrouble>("trouble")!!)
                 "export" -> export(with.text("what"), with.text("into"))
-                "take_in" -> takeIn(now, with.text("from"))
+                "restore" -> restore(now, with.text("from"))
                 "import" -> import(now, with.text("file"), with.values("chosen"))
-                "take_in_sheet" -> takeInSheet(now, with.text("file"), with.values("chosen"))
+                "import_spreadsheet" -> importSpreadsheet(now, with.text("file"), with.values("chosen"))
                 "kiln" -> kiln(now)
                 "firing" -> firing(now, with.text("id"))
                 "load" -> load(now, with.text("firing"), with.texts("pieces"), with.number("shelf").toUInt())
                 "load_all" -> loadAll(now, with.text("firing"))
                 "place" -> place(now, with.text("firing"), with.text("piece"), with.spot("to"))
                 "take_out" -> takeOut(now, with.text("firing"), with.text("piece"))
-                "tick_before" -> tickBefore(now, with.text("firing"), with.text("what"), with.flag("done"))
+                "set_checklist_item" -> setChecklistItem(now, with.text("firing"), with.text("what"), with.flag("done"))
                 "advance" -> advance(now, with.text("firing"))
-                "look_at" -> lookAt(now, with.text("firing"), with.text("piece"))
-                "look" -> look(now, with.text("firing"), with.text("piece"), with.look())
-                "keep_photo" -> keepPhoto(now, with.text("piece"), with.text("firing"), with.text("file"))
-                "take_photo_off" -> takePhotoOff(now, with.text("id"))
+                "assessment" -> assessment(now, with.text("firing"), with.text("piece"))
+                "assess" -> assess(now, with.text("firing"), with.text("piece"), with.look())
+                "save_photo" -> savePhoto(now, with.text("piece"), with.text("firing"), with.text("file"))
+                "remove_photo" -> removePhoto(now, with.text("id"))
                 "piece" -> piece(now, with.text("id"))
                 "find_pieces" -> findPieces(now, with.values("wanted"))
                 "compare" -> compare(now, with.text("left"), with.text("right"))
@@ -277,7 +277,7 @@ class ScenarioTest {
                 "sizes" -> sizes(now, with.text("known"))
                 "findings" -> findings()
                 "glaze_findings" -> glazeFindings(now, with.text("id"))
-                "take_best" -> takeBest(now, with.text("id"), with.text("best"))
+                "adopt_best" -> adoptBest(now, with.text("id"), with.text("best"))
                 "preferences" -> preferences()
                 else -> error("no call is named $call")
             },

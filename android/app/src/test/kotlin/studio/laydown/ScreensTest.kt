@@ -9,9 +9,9 @@ import org.junit.runner.RunWith
 import org.robolectric.ParameterizedRobolectricTestRunner
 import org.robolectric.ParameterizedRobolectricTestRunner.Parameters
 import org.robolectric.Shadows.shadowOf
-import studio.laydown.desk.Card
-import studio.laydown.desk.Look
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Card
+import studio.laydown.desktop.Look
+import studio.laydown.desktop.Phone
 import java.io.File
 import java.util.concurrent.CountDownLatch
 
@@ -45,17 +45,17 @@ class ScreensTest(private val look: Look) {
         await("two fields") { shows("Bare piece") }
         key("412.3")
         touch("Next: Glazed piece")
-        await("the last field") { shows("Keep") }
+        await("the last field") { shows("Save") }
         key("433.1")
         await("a verdict") { shows("WITHIN") }
     }
 
     @Test
-    fun weighKept() = screen("weigh-kept") {
+    fun weighSaved() = screen("weigh-kept") {
         until("Coat, after tare")
         key("20.9")
         await("a verdict") { shows("WITHIN") }
-        tap("Keep")
+        tap("Save")
         until("Undo")
     }
 
@@ -126,7 +126,7 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
-    fun firingSheet() = screen("sheet-firing", Pottery::fired) {
+    fun firingEditor() = screen("sheet-firing", Pottery::fired) {
         firing()
         touch("Change")
         until("Top temperature, °C")
@@ -141,7 +141,7 @@ class ScreensTest(private val look: Look) {
     @Test
     fun loaded() = screen("firing-loaded", Pottery::loading) {
         firing()
-        touch("Put all that waits in")
+        touch("Load all waiting pieces")
         await("pieces on the shelf") { grips().orEmpty().isNotEmpty() }
         drawingOnTop()
         tapGrip(checkNotNull(grips()).first().key)
@@ -164,7 +164,7 @@ class ScreensTest(private val look: Look) {
     fun looked() = screen("look-seen", Pottery::fired) {
         firing()
         touch("Look at the pieces: 3 left")
-        touch("The piece before")
+        touch("Previous piece")
         until("Photograph 1 of 1. Tap to look closer.")
     }
 
@@ -172,7 +172,7 @@ class ScreensTest(private val look: Look) {
     fun lookFaults() = screen("look-faults", Pottery::fired) {
         firing()
         touch("Look at the pieces: 3 left")
-        touch("The piece before")
+        touch("Previous piece")
         await("the drawing") { grips().orEmpty().isNotEmpty() }
         drawingOnTop()
     }
@@ -181,9 +181,9 @@ class ScreensTest(private val look: Look) {
     fun lookPhoto() = screen("look-photo", Pottery::fired) {
         firing()
         touch("Look at the pieces: 3 left")
-        touch("The piece before")
+        touch("Previous piece")
         touch("Photograph 1 of 1. Tap to look closer.")
-        until("Take it off")
+        until("Remove photo")
     }
 
     @Test
@@ -263,7 +263,7 @@ class ScreensTest(private val look: Look) {
         chooseCard()
         card.isIn = false
         touch("Back up there now")
-        await("what went wrong") { scrollTo("By itself") && said("No backup was made (") != null }
+        await("what went wrong") { scrollTo("Automatic backup") && said("No backup was made (") != null }
     }
 
     @Test
@@ -314,7 +314,7 @@ class ScreensTest(private val look: Look) {
         drawingOnTop()
         dragGrip("overlap", byX = 0f, byY = 0.2f)
         tapGrip("point.3")
-        await("the way to take it away") { scrollTo("Take this point away") }
+        await("the way to take it away") { scrollTo("Remove this point") }
     }
 
     @Test
@@ -348,23 +348,23 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
-    fun lately() = screen("lately") {
-        touch("What was done lately")
+    fun recent() = screen("lately") {
+        touch("Recent changes")
         until("Coat: Breakfast mug, inside, 20.9 g")
     }
 
     @Test
-    fun latelyChoosing() = screen("lately-choosing") {
-        touch("What was done lately")
+    fun recentChoosing() = screen("lately-choosing") {
+        touch("Recent changes")
         touch("Coat: Breakfast mug, inside, 20.9 g")
-        until("Take it back")
+        until("Undo")
     }
 
     @Test
     fun history() = screen("history") {
         touch("Studio")
         touch("Ash white")
-        touch("Its history")
+        touch("History")
         until("Glaze: Ash white")
     }
 
@@ -372,13 +372,13 @@ class ScreensTest(private val look: Look) {
     fun devices() = screen("devices") {
         touch("Studio")
         touch("Phones of this studio")
-        until("Where they meet")
+        until("Sync location")
     }
 
     @Test
-    fun placeSheet() = screen("sheet-meeting-place") {
+    fun placeEditor() = screen("sheet-meeting-place") {
         devicesPage()
-        touch("Choose a place")
+        touch("Choose a location")
         touch("A WebDAV server")
         fillField("Address", "http://files.example.org/dav/studio")
         fillField("Password", "only for the sink")
@@ -388,20 +388,20 @@ class ScreensTest(private val look: Look) {
     @Test
     fun placeSealed() = screen("sheet-meeting-place-sealed") {
         devicesPage()
-        touch("Choose a place")
-        touch("Seal everything with a passphrase")
+        touch("Choose a location")
+        touch("Encrypt with a passphrase")
         fillField("Passphrase", "slip")
         await("the refusal") { refusals().any { it.startsWith("Longer, please") } }
     }
 
     @Test
-    fun meeting() {
+    fun sync() {
         val leave = CountDownLatch(1)
         Loopback { leave.await() }.use { server ->
             screen("devices-meeting") {
                 devicesPage()
                 meetAt(server.address)
-                touch("Agree now")
+                touch("Sync now")
                 until("Stop")
             }
             leave.countDown()
@@ -409,12 +409,12 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
-    fun met() = screen("devices-met") {
+    fun record_sync() = screen("devices-met") {
         devicesPage()
         shelf()
         meetThere(passphrase = "slip and sieve")
-        touch("Agree now")
-        await("what went") { said("Last agreed: 10:15. Went: ") != null }
+        touch("Sync now")
+        await("what went") { said("Last sync: 10:15. Went: ") != null }
     }
 
     @Test
@@ -422,12 +422,12 @@ class ScreensTest(private val look: Look) {
         devicesPage()
         shelf()
         meetThere(passphrase = "slip and sieve")
-        touch("Agree now")
-        await("what went") { said("Last agreed: 10:15. Went: ") != null }
-        touch("Change the place")
+        touch("Sync now")
+        await("what went") { said("Last sync: 10:15. Went: ") != null }
+        touch("Change the location")
         fillField("Passphrase", "slip and seive")
-        keepPlace()
-        touch("Agree now")
+        savePlace()
+        touch("Sync now")
         await("the refusal") { said("Tried 10:15. ") != null }
     }
 
@@ -456,7 +456,7 @@ class ScreensTest(private val look: Look) {
     fun glazeRefused() = screen("sheet-glaze-refused") {
         touch("Studio")
         touch("Add a glaze")
-        touch("Keep")
+        touch("Save")
         await("the sentence") { texts().any { "write a few letters" in it } }
     }
 
@@ -474,7 +474,7 @@ class ScreensTest(private val look: Look) {
         touch("Bench scale")
         type("Little scale")
         tap("Back")
-        until("Keep or throw away?")
+        until("Save changes?")
     }
 
     @Test
@@ -490,7 +490,7 @@ class ScreensTest(private val look: Look) {
     fun importing() = screen("import") {
         touch("Studio")
         touch("Backup")
-        touch("A spreadsheet of yours")
+        touch("Your spreadsheet")
         touch("Choose the file")
         await("the request") { request != null }
         val place = Uri.parse("content://elsewhere/readings.csv")
@@ -503,7 +503,7 @@ class ScreensTest(private val look: Look) {
     private fun Phone.devicesPage() {
         touch("Studio")
         touch("Phones of this studio")
-        until("Choose a place")
+        until("Choose a location")
     }
 
     private fun Phone.findings(glaze: String) {

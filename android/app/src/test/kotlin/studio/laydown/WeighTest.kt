@@ -9,31 +9,31 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.Shadows.shadowOf
-import studio.laydown.desk.Look
-import studio.laydown.desk.Phone
+import studio.laydown.desktop.Look
+import studio.laydown.desktop.Phone
 
 /** The main job, as a potter does it on the phone, with the real core. */
 @RunWith(RobolectricTestRunner::class)
 class WeighTest {
     @Test
-    fun aPieceIsDigitsAndKeep() = weighing { phone ->
+    fun aPieceIsDigitsAndSave() = weighing { phone ->
         phone.key("20.9")
         phone.until("WITHIN")
-        phone.tap("Keep")
-        phone.await("what was kept") { phone.said("Kept: Breakfast mug, inside, 20.9 g, within.") != null }
+        phone.tap("Save")
+        phone.await("what was kept") { phone.said("Saved: Breakfast mug, inside, 20.9 g, within.") != null }
         phone.await("the digits to go") { phone.reading("Coat, after tare") == "" }
     }
 
     @Test
-    fun keepIsUndoneAndDoneAgain() = weighing { phone ->
+    fun saveIsUndoneAndDoneAgain() = weighing { phone ->
         phone.key("20.9")
         phone.until("WITHIN")
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.touch("Undo")
-        phone.until("Taken back.")
+        phone.until("Undone.")
         phone.await("the count before") { phone.shows("3 coats today, 1 within.") }
-        phone.tap("Do it again")
-        phone.await("what was kept") { phone.said("Kept: Breakfast mug, inside, 20.9 g, within.") != null }
+        phone.tap("Redo")
+        phone.await("what was kept") { phone.said("Saved: Breakfast mug, inside, 20.9 g, within.") != null }
         phone.key("1")
         phone.await("the bar to go") { !phone.shows("Undo") }
         phone.tap("Delete a digit; hold to clear")
@@ -41,9 +41,9 @@ class WeighTest {
     }
 
     @Test
-    fun whatWasKeptStaysSaidUntilTheNextDigit() = weighing { phone ->
+    fun whatWasSavedStaysSaidUntilTheNextDigit() = weighing { phone ->
         phone.key("20.9")
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.until("Undo")
         phone.rotate()
         phone.until("Undo")
@@ -57,14 +57,14 @@ class WeighTest {
         assertTrue(staysOn())
         shadowOf(phone.activity.getSystemService(PowerManager::class.java)).setIsPowerSaveMode(true)
         phone.rotate()
-        phone.until("Keep")
+        phone.until("Save")
         assertFalse(staysOn())
     }
 
     @Test
     fun theOutsideFollowsTheInside() = weighing { phone ->
         phone.key("20.9")
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.touch("Outside of this piece")
         phone.until("Zone: Outside. Tap to change.")
         // The wall is damp by now; the core says what to mind.
@@ -86,11 +86,11 @@ class WeighTest {
         phone.until("Bare piece")
         phone.key("412.3")
         phone.touch("Next: Glazed piece")
-        phone.await("the last field") { phone.shows("Keep") }
+        phone.await("the last field") { phone.shows("Save") }
         phone.key("433.2")
         phone.until("WITHIN")
-        phone.tap("Keep")
-        phone.await("what was kept") { phone.said("Kept: Breakfast mug, inside, 20.9 g, within.") != null }
+        phone.tap("Save")
+        phone.await("what was kept") { phone.said("Saved: Breakfast mug, inside, 20.9 g, within.") != null }
         // The way stays for the next piece, and its bare weight comes first.
         phone.await("the first field again") { phone.shows("Next: Glazed piece") }
         assertEquals("", phone.reading("Bare piece"))
@@ -102,20 +102,20 @@ class WeighTest {
         phone.until("Bare piece")
         phone.key("412.3")
         phone.touch("Next: Glazed piece")
-        phone.await("the last field") { phone.shows("Keep") }
+        phone.await("the last field") { phone.shows("Save") }
         phone.key("402.0")
         phone.await("the sentence") { phone.texts().any { it.startsWith("It weighs less glazed") } }
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.idle(500)
         assertFalse(phone.shows("Undo"))
         assertEquals("402.0", phone.reading("Glazed piece"))
     }
 
     @Test
-    fun whatNoScaleShowsIsRefusedAndNothingIsKept() = weighing { phone ->
+    fun whatNoScaleShowsIsRefusedAndNothingIsSaved() = weighing { phone ->
         phone.key("20.93")
         phone.await("the sentence") { phone.texts().any { "reads in 0.1 g steps" in it } }
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.idle(500)
         assertFalse(phone.shows("Undo"))
         assertTrue(phone.texts().toString(), phone.shows("3 coats today, 1 within."))
@@ -150,15 +150,15 @@ class WeighTest {
         phone.until(ON_20_9)
         assertEquals("not while one still types", emptyList<String>(), phone.said)
         phone.await("the verdict to be said") { phone.said.size == 1 }
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.until("Undo")
         phone.idle(1_000)
         assertEquals("not twice", 1, phone.said.size)
         phone.key("20.9")
         phone.until(ON_20_9)
-        phone.tap("Keep")
+        phone.tap("Save")
         phone.until("Undo")
-        assertEquals("the next piece anew, at once when it is kept", 2, phone.said.size)
+        assertEquals("the next piece anew, at once when it is saved", 2, phone.said.size)
         assertEquals(phone.said[0], phone.said[1])
     }
 
@@ -179,10 +179,10 @@ class WeighTest {
     fun aCoatBecomesTheControlPieceAndIsTakenBack() = weighing { phone ->
         phone.tap("22.9 g")
         phone.touch("Make this a control piece")
-        phone.until("Now a control piece: targets rest on it.")
+        phone.until("Now a control piece: targets use it.")
         phone.until("No longer a control piece")
-        phone.tap("Take this coat back")
-        phone.until("Coat taken back.")
+        phone.tap("Remove this coat")
+        phone.until("Coat removed.")
         phone.await("the count") { phone.shows("2 coats today, 1 within.") }
         phone.tap("Undo")
         phone.await("the count before") { phone.shows("3 coats today, 1 within.") }

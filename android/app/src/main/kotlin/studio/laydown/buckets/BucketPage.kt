@@ -8,7 +8,7 @@ import studio.laydown.MainActivity
 import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.BucketView
-import studio.laydown.core.SheetKind
+import studio.laydown.core.EditorKind
 import studio.laydown.get
 import studio.laydown.put
 import studio.laydown.putButton
@@ -30,16 +30,16 @@ class BucketPage(host: MainActivity, private val bucketId: String) : ColumnPage(
             head.get<TextView>(R.id.head_sg).text = bucket.sg
             head.get<TextView>(R.id.head_since).text = bucket.since
             for ((button, place) in mapOf(
-                R.id.head_check to Place.sheet(SheetKind.CHECK, subject = bucketId),
-                R.id.head_thin to Place.sheet(SheetKind.THIN, subject = bucketId),
-                R.id.head_change to Place.sheet(SheetKind.BUCKET, bucketId),
+                R.id.head_check to Place.editor(EditorKind.CHECK, subject = bucketId),
+                R.id.head_thin to Place.editor(EditorKind.THIN, subject = bucketId),
+                R.id.head_change to Place.editor(EditorKind.BUCKET, bucketId),
             )) head.get<View>(button).setOnClickListener { host.go(place) }
             bucket.notes.forEach { putNote(it) }
             if (bucket.lines.isNotEmpty()) put<View>(R.layout.gap)
             putLines(bucket.lines)
             if (bucket.checks.isNotEmpty()) putChecks(bucket)
             putButton(R.layout.add, host.getText(R.string.another_bucket)) {
-                host.go(Place.sheet(SheetKind.BUCKET, subject = bucket.glazeId))
+                host.go(Place.editor(EditorKind.BUCKET, subject = bucket.glazeId))
             }
         }
     }

@@ -8,7 +8,7 @@ import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.BucketsView
-import studio.laydown.core.SheetKind
+import studio.laydown.core.EditorKind
 import studio.laydown.get
 import studio.laydown.put
 import studio.laydown.putButton
@@ -33,7 +33,7 @@ class BucketsScreen(host: MainActivity) : ColumnPage(host) {
             card.get<View>(R.id.bucket_attention).showIf(bucket.attention)
             card.setOnClickListener { host.go(Place(PageKind.BUCKET, bucket.id)) }
         }
-        putButton(R.layout.add, host.getText(R.string.add_glaze)) { host.go(Place.sheet(SheetKind.GLAZE)) }
+        putButton(R.layout.add, host.getText(R.string.add_glaze)) { host.go(Place.editor(EditorKind.GLAZE)) }
         view.notes.forEach { putNote(it) }
     }
 }

@@ -28,13 +28,13 @@ class DrawingPanel(
         /** Whether taking hold is to be felt. */
         val ticks: Boolean
 
-        /** A new thing is begun, which one Undo takes back. */
+        /** A new thing is begun, which one Undo undoes. */
         fun begin() = Unit
 
         /** What is done. While a grip is dragged, many times. */
         fun touch(touch: Touch)
 
-        /** The last thing is to be taken back; not asked where [show] says that nothing can be. */
+        /** The last thing is to be undone; not asked where [show] says that nothing can be. */
         fun undo() = Unit
     }
 
@@ -63,7 +63,7 @@ class DrawingPanel(
         }
     }
 
-    /** Shows the drawing; [canUndo] if something done to it can be taken back. */
+    /** Shows the drawing; [canUndo] if something done to it can be undone. */
     fun show(drawing: Drawing, canUndo: Boolean) {
         view.drawing = drawing
         words.text = drawing.words

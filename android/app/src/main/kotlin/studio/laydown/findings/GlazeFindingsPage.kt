@@ -34,10 +34,10 @@ class GlazeFindingsPage(host: MainActivity, private val glazeId: String) : Colum
             }
             if (view.take.isNotEmpty()) {
                 put<View>(R.layout.gap)
-                putButton(R.layout.add, view.take) { keep({ now -> takeBest(now, view.id, view.best) }, done = ::refresh) }
+                putButton(R.layout.add, view.take) { save({ now -> adoptBest(now, view.id, view.best) }, done = ::refresh) }
                 putSentence(view.takeHelp)
             }
-            view.drift?.let {
+            view.controlChart?.let {
                 putHeading(it.title)
                 putSentence(it.words)
                 putChart(it)

@@ -24,13 +24,13 @@ class ComparePage(host: MainActivity, private val pieceId: String) : ColumnPage(
     /** The id of the other piece; empty for a control piece. */
     private var other = ""
 
-    override fun open(saved: Bundle) {
-        other = saved.getString(OTHER, "")
-        super.open(saved)
+    override fun open(savedState: Bundle) {
+        other = savedState.getString(OTHER, "")
+        super.open(savedState)
     }
 
-    override fun save(into: Bundle) {
-        super.save(into)
+    override fun saveState(into: Bundle) {
+        super.saveState(into)
         into.putString(OTHER, other)
     }
 

@@ -14,8 +14,8 @@ import studio.laydown.core.ContactTile
 import kotlin.math.min
 
 /** A firing on pages of A4, in points of 1/72 inch: black on white, since it is to be printed. */
-class ContactSheet(private val sheet: ContactSheetView, private val noPhoto: String, private val pageOf: (Int, Int) -> String) {
-    private val pages = sheet.tiles.chunked(ACROSS * DOWN).ifEmpty { listOf(emptyList()) }
+class ContactSheet(private val editor: ContactSheetView, private val noPhoto: String, private val pageOf: (Int, Int) -> String) {
+    private val pages = editor.tiles.chunked(ACROSS * DOWN).ifEmpty { listOf(emptyList()) }
 
     private val title = words(18f, bold = true)
     private val strong = words(10f, bold = true)
@@ -58,8 +58,8 @@ class ContactSheet(private val sheet: ContactSheetView, private val noPhoto: Str
 
     private fun draw(canvas: Canvas, page: Int) {
         var y = EDGE
-        y += canvas.write(sheet.title, title, EDGE, y, WIDTH - 2 * EDGE, lines = 2) + GAP / 2
-        y += canvas.write(sheet.summary, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 3) + GAP
+        y += canvas.write(editor.title, title, EDGE, y, WIDTH - 2 * EDGE, lines = 2) + GAP / 2
+        y += canvas.write(editor.summary, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 3) + GAP
         val width = (WIDTH - 2 * EDGE - (ACROSS - 1) * GAP) / ACROSS
         val height = (HEIGHT - EDGE - FOOT - y - (DOWN - 1) * GAP) / DOWN
         pages[page].forEachIndexed { at, tile ->

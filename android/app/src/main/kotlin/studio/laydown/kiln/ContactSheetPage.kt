@@ -37,8 +37,8 @@ class ContactSheetPage(host: MainActivity, private val firingId: String) : Colum
     override fun refresh() = show({ now -> contactSheet(now, firingId) }, ::render)
 
     private fun render(view: ContactSheetView) = fill {
-        val sheet = ContactSheet(view, host.getString(R.string.no_photo)) { page, of -> host.getString(R.string.page_of, page, of) }
-        val picture = sheet.picture(SCALE)
+        val editor = ContactSheet(view, host.getString(R.string.no_photo)) { page, of -> host.getString(R.string.page_of, page, of) }
+        val picture = editor.picture(SCALE)
         put<ImageView>(R.layout.contact_sheet).apply {
             setImageBitmap(picture)
             contentDescription = "${view.title}. ${view.summary}"
@@ -46,9 +46,9 @@ class ContactSheetPage(host: MainActivity, private val firingId: String) : Colum
         if (trouble.isNotEmpty()) putNote(Note(Tone.ATTENTION, trouble))
         putButton(R.layout.add, host.getText(R.string.share_picture)) { share(picture, view.title) }
         putButton(R.layout.add, host.getText(R.string.share_pdf)) {
-            bind(sheet, view.title) { host.share(it, PDF, host.getText(R.string.share_pdf), view.title) }
+            bind(editor, view.title) { host.share(it, PDF, host.getText(R.string.share_pdf), view.title) }
         }
-        putButton(R.layout.add, host.getText(R.string.print)) { bind(sheet, view.title) { print(it, sheet.size, view.title) } }
+        putButton(R.layout.add, host.getText(R.string.print)) { bind(editor, view.title) { print(it, editor.size, view.title) } }
     }
 
     private fun share(picture: Bitmap, title: String) {
@@ -70,15 +70,15 @@ class ContactSheetPage(host: MainActivity, private val firingId: String) : Colum
     }
 
     /** Has the core bind the pages into a document, and hands it on. */
-    private fun bind(sheet: ContactSheet, title: String, then: (File) -> Unit) {
+    private fun bind(editor: ContactSheet, title: String, then: (File) -> Unit) {
         val document = try {
             pictures.clear()
             pictures.place(DOCUMENT)
         } catch (full: IOException) {
             return report(R.string.picture_not_copied)
         }
-        host.work.aside({
-            val pages = List(sheet.size) { number -> pictures.place().also { write(sheet.page(number, PAPER_SCALE), it) } }
+        host.work.inBackground({
+            val pages = List(editor.size) { number -> pictures.place().also { write(editor.page(number, PAPER_SCALE), it) } }
             writePdf(title, pages.map(File::getPath), document.path)
         }) { result ->
             result.fold({ if (!gone) then(document) }) { problem ->

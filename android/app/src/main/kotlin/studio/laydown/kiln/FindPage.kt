@@ -37,10 +37,10 @@ class FindPage(host: MainActivity) : Page(host) {
     private val wanted = linkedMapOf<String, String>()
     private val later = Handler(Looper.getMainLooper())
 
-    override fun open(saved: Bundle) {
+    override fun open(savedState: Bundle) {
         view.get<ViewGroup>(R.id.find_column).addView(column.view)
-        saved.getBundle(WANTED)?.let { was -> for (key in was.keySet()) wanted[key] = was.getString(key, "") }
-        column.restore(saved)
+        savedState.getBundle(WANTED)?.let { was -> for (key in was.keySet()) wanted[key] = was.getString(key, "") }
+        column.restore(savedState)
         code.isSaveEnabled = false
         code.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_CAP_CHARACTERS or InputType.TYPE_TEXT_FLAG_NO_SUGGESTIONS
         code.setText(wanted[CODE].orEmpty())
@@ -52,9 +52,9 @@ class FindPage(host: MainActivity) : Page(host) {
         refresh()
     }
 
-    override fun save(into: Bundle) {
+    override fun saveState(into: Bundle) {
         into.putBundle(WANTED, Bundle().apply { for ((key, text) in wanted) putString(key, text) })
-        column.save(into)
+        column.saveState(into)
     }
 
     override fun pause() {

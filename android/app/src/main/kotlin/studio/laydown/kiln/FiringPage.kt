@@ -10,15 +10,15 @@ import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.FiringView
-import studio.laydown.core.Kept
+import studio.laydown.core.CommandResult
 import studio.laydown.core.Note
 import studio.laydown.core.Now
 import studio.laydown.core.Row
-import studio.laydown.core.SheetKind
+import studio.laydown.core.EditorKind
 import studio.laydown.core.ShelfView
 import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
-import studio.laydown.core.Tick
+import studio.laydown.core.ChecklistItem
 import studio.laydown.core.Tone
 import studio.laydown.core.Touch
 import studio.laydown.core.WaitingRow
@@ -58,7 +58,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             put<View>(R.layout.gap)
             val card = put<ViewGroup>(R.layout.card)
             card.putRow(host.getText(R.string.change), host.getText(R.string.change_firing), R.drawable.ic_on) {
-                host.go(Place.sheet(SheetKind.FIRING, firingId))
+                host.go(Place.editor(EditorKind.FIRING, firingId))
             }
             if (!firing.isLoading && firing.pieces.isNotEmpty()) {
                 card.putRow(host.getText(R.string.contact_sheet), host.getText(R.string.contact_sheet_detail), R.drawable.ic_on) {
@@ -69,7 +69,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
         }
     }
 
-    private fun ViewGroup.putBefore(ticks: List<Tick>) {
+    private fun ViewGroup.putBefore(ticks: List<ChecklistItem>) {
         putHeading(host.getText(R.string.before_kiln))
         val card = put<ViewGroup>(R.layout.card)
         for (tick in ticks) {
@@ -77,7 +77,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             row.get<TextView>(R.id.tick_text).text = tick.text
             row.get<View>(R.id.tick_mark).isSelected = tick.done
             row.contentDescription = "${tick.text} ${host.getText(if (tick.done) R.string.done else R.string.to_do)}"
-            row.setOnClickListener { act { now -> tickBefore(now, firingId, tick.code, !tick.done) } }
+            row.setOnClickListener { act { now -> setChecklistItem(now, firingId, tick.code, !tick.done) } }
         }
     }
 
@@ -156,8 +156,8 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
         is Touch.Add -> Unit
     }
 
-    /** Keeps something and shows the firing with it; what is refused is said on the page. */
-    private fun act(done: () -> Unit = {}, call: Studio.(Now) -> Kept) {
+    /** Saves something and shows the firing with it; what is refused is said on the page. */
+    private fun act(done: () -> Unit = {}, call: Studio.(Now) -> CommandResult) {
         val refused = { problem: Throwable ->
             if (problem is StudioException.Refused) {
                 refusal = host.sentence(problem)
@@ -166,7 +166,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
                 host.fail(problem)
             }
         }
-        keep(call, refused) {
+        save(call, refused) {
             refusal = ""
             done()
             refresh()

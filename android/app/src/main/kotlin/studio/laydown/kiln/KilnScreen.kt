@@ -9,7 +9,7 @@ import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.KilnView
 import studio.laydown.core.Note
-import studio.laydown.core.SheetKind
+import studio.laydown.core.EditorKind
 import studio.laydown.core.Tone
 import studio.laydown.put
 import studio.laydown.putButton
@@ -27,9 +27,9 @@ class KilnScreen(host: MainActivity) : ColumnPage(host) {
     private fun render(view: KilnView) = fill {
         putSentence(view.waiting)
         if (view.hasKiln) {
-            putButton(R.layout.add, host.getText(R.string.begin_firing)) { host.go(Place.sheet(SheetKind.FIRING)) }
+            putButton(R.layout.add, host.getText(R.string.begin_firing)) { host.go(Place.editor(EditorKind.FIRING)) }
         } else {
-            putButton(R.layout.add, host.getText(R.string.add_kiln)) { host.go(Place.sheet(SheetKind.KILN)) }
+            putButton(R.layout.add, host.getText(R.string.add_kiln)) { host.go(Place.editor(EditorKind.KILN)) }
             putSentence(host.getText(R.string.add_kiln_detail))
         }
         put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.find_pieces), host.getText(R.string.find_pieces_detail), R.drawable.ic_on) {

@@ -9,7 +9,7 @@ import android.os.Bundle
 import android.os.Handler
 import android.os.Looper
 import android.provider.MediaStore
-import studio.laydown.Answer
+import studio.laydown.ActivityResult
 import studio.laydown.R
 import java.io.File
 import java.io.IOException
@@ -46,7 +46,7 @@ class Photographer(private val host: Activity, private val look: (File) -> Unit,
             file = place
             stage = if (way == CAMERA) Stage.CAMERA else Stage.GALLERY
             @Suppress("DEPRECATION") // the platform has nothing else
-            host.startActivityForResult(if (way == CAMERA) camera(place) else gallery(), Answer.CODE)
+            host.startActivityForResult(if (way == CAMERA) camera(place) else gallery(), ActivityResult.CODE)
         } catch (nobody: ActivityNotFoundException) {
             fail(if (way == CAMERA) R.string.no_camera else R.string.no_gallery)
         } catch (refused: SecurityException) {
@@ -57,7 +57,7 @@ class Photographer(private val host: Activity, private val look: (File) -> Unit,
     }
 
     /** The other app has answered. */
-    fun answered(answer: Answer) {
+    fun answered(answer: ActivityResult) {
         when (stage) {
             Stage.CAMERA -> when {
                 !answer.given -> fail(R.string.no_picture)
@@ -84,7 +84,7 @@ class Photographer(private val host: Activity, private val look: (File) -> Unit,
     /** Deletes every picture: the sheet is left for good. */
     fun clear() = pictures.clear()
 
-    fun save() = Bundle().apply {
+    fun saveState() = Bundle().apply {
         putString(STAGE, stage.name)
         putString(FILE, file?.path)
         putString(FROM, from?.toString())
@@ -92,11 +92,11 @@ class Photographer(private val host: Activity, private val look: (File) -> Unit,
     }
 
     /** Goes on where [saved] was written down. */
-    fun restore(saved: Bundle) {
-        stage = saved.getString(STAGE)?.let(Stage::valueOf) ?: Stage.NONE
-        file = saved.getString(FILE)?.let(::File)
-        trouble = saved.getString(TROUBLE, "")
-        val uri = saved.getString(FROM)?.let(Uri::parse)
+    fun restore(savedState: Bundle) {
+        stage = savedState.getString(STAGE)?.let(Stage::valueOf) ?: Stage.NONE
+        file = savedState.getString(FILE)?.let(::File)
+        trouble = savedState.getString(TROUBLE, "")
+        val uri = savedState.getString(FROM)?.let(Uri::parse)
         when (stage) {
             Stage.COPIED -> if (uri != null) copy(uri)
             Stage.LOOKED_AT -> look()

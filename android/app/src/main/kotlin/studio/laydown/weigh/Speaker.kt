@@ -3,7 +3,7 @@ package studio.laydown.weigh
 import android.os.Handler
 import android.os.Looper
 
-/** Decides when a verdict is said: when the digits have rested, or when Keep is pressed, and never twice for one reading. */
+/** Decides when a verdict is said: when the digits have rested, or when Save is pressed, and never twice for one reading. */
 class Speaker(private val say: (String) -> Unit) {
     private val later = Handler(Looper.getMainLooper())
     private var waiting: String? = null

@@ -10,21 +10,21 @@ import android.widget.ImageView
 import android.widget.ScrollView
 import android.widget.TextView
 import studio.laydown.Chooser
-import studio.laydown.KeptBar
-import studio.laydown.KeptState
+import studio.laydown.UndoBar
+import studio.laydown.UndoState
 import studio.laydown.MainActivity
 import studio.laydown.Page
 import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.Field
-import studio.laydown.core.Missing
+import studio.laydown.core.SetupStep
 import studio.laydown.core.RecentCoat
 import studio.laydown.core.Row
-import studio.laydown.core.SheetKind
+import studio.laydown.core.EditorKind
 import studio.laydown.core.StudioException
 import studio.laydown.core.TargetView
-import studio.laydown.core.Way
+import studio.laydown.core.WeighMode
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.WeighField
 import studio.laydown.core.WeighView
@@ -35,7 +35,7 @@ import studio.laydown.put
 import studio.laydown.putNote
 import studio.laydown.sentence
 import studio.laydown.showIf
-import studio.laydown.turn
+import studio.laydown.toggle
 import studio.laydown.views
 import studio.laydown.words
 
@@ -51,18 +51,18 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private var choosing: Choice? = null
     private var chooser: Chooser? = null
     private var wordsOpen = false
-    private var keeping = false
+    private var saving = false
 
     private val keypad = Keypad(view.get(R.id.keypad), ::press)
-    private val kept = KeptBar(view.get(R.id.kept), next = { goOn(it.entry) }, turn = ::turnKept)
+    private val saved = UndoBar(view.get(R.id.saved), next = { goOn(it.entry) }, toggleUndo = ::toggleUndo)
     private val speaker = Speaker(host::say)
     private val readings = view.get<ViewGroup>(R.id.readings)
-    private val keep = view.get<Button>(R.id.keep)
+    private val save = view.get<Button>(R.id.save)
 
-    override fun open(saved: Bundle) {
-        wordsOpen = saved.getBoolean(WORDS)
-        choosing = saved.getString(CHOOSING)?.let(Choice::valueOf)
-        kept.state = saved.getBundle(KEPT)?.let(KeptState::read)
+    override fun open(savedState: Bundle) {
+        wordsOpen = savedState.getBoolean(WORDS)
+        choosing = savedState.getString(CHOOSING)?.let(Choice::valueOf)
+        saved.state = savedState.getBundle(SAVED)?.let(UndoState::read)
         stayAwake()
         for (choice in Choice.entries) view.get<View>(choice.chip).setOnClickListener { choose(choice) }
         view.get<View>(R.id.target).setOnClickListener {
@@ -70,16 +70,16 @@ class WeighScreen(host: MainActivity) : Page(host) {
             renderTarget(shown?.target)
         }
         view.get<View>(R.id.way).setOnClickListener { change { it.copy(way = it.way.other) } }
-        keep.setOnClickListener { keepOrNext() }
-        view.get<View>(R.id.weigh_lately).setOnClickListener { host.go(Place(PageKind.HISTORY)) }
+        save.setOnClickListener { saveOrNext() }
+        view.get<View>(R.id.weigh_recent).setOnClickListener { host.go(Place(PageKind.HISTORY)) }
         view.get<View>(R.id.bench).visibility = View.INVISIBLE
         refresh()
     }
 
-    override fun save(into: Bundle) {
+    override fun saveState(into: Bundle) {
         into.putBoolean(WORDS, wordsOpen)
         into.putString(CHOOSING, choosing?.name)
-        into.putBundle(KEPT, kept.state?.save())
+        into.putBundle(SAVED, saved.state?.saveState())
     }
 
     override fun pause() {
@@ -106,10 +106,10 @@ class WeighScreen(host: MainActivity) : Page(host) {
         show({ now -> weigh(now, asked) }, ::render)
     }
 
-    override fun showKept(kept: KeptState): Boolean {
+    override fun showSaved(saved: UndoState): Boolean {
         // Before the first piece there is no place for it.
         if (shown?.missing?.isNotEmpty() == true) return false
-        this.kept.state = kept
+        this.saved.state = saved
         shown?.let(::renderVerdict)
         return true
     }
@@ -129,7 +129,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         val before = entry ?: return
         val text = press(before.typed, key, host.preferences.decimal)
         if (text == before.typed) return
-        kept.state = null
+        saved.state = null
         if (before.blank) speaker.next()
         speaker.changed()
         val after = before.typing(text)
@@ -138,20 +138,20 @@ class WeighScreen(host: MainActivity) : Page(host) {
         refresh()
     }
 
-    private fun keepOrNext() {
+    private fun saveOrNext() {
         val entry = entry ?: return
         val next = shown?.fields?.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field }
-        if (next != null) change { it.copy(field = next.field) } else keep(entry)
+        if (next != null) change { it.copy(field = next.field) } else save(entry)
     }
 
-    private fun keep(entry: WeighEntry) {
-        if (keeping) return
-        keeping = true
+    private fun save(entry: WeighEntry) {
+        if (saving) return
+        saving = true
         speaker.now()
-        command({ now -> keep(now, entry) }, ::refuse) { answer ->
-            keeping = false
+        command({ now -> save(now, entry) }, ::refuse) { answer ->
+            saving = false
             speaker.next()
-            kept.state = KeptState(answer)
+            saved.state = UndoState(answer)
             // The studio has remembered what stays chosen, with the digits cleared.
             this.entry = null
             refresh()
@@ -160,20 +160,20 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     /** What could not be kept: said in the verdict's place, and the digits stay. */
     private fun refuse(problem: Throwable) {
-        keeping = false
+        saving = false
         if (problem is StudioException.Damaged || problem is StudioException.NotAStudio) return host.fail(problem)
         if (problem is StudioException.Refused) entry?.fieldOf(problem.field)?.let { field -> change { it.copy(field = field) } }
         renderProblem(host.sentence(problem))
     }
 
     private fun goOn(with: WeighEntry) {
-        kept.state = null
+        saved.state = null
         entry = with
         change { it }
     }
 
-    private fun turnKept(state: KeptState): Unit = command(turn(state), ::refuse) {
-        kept.state = it
+    private fun toggleUndo(state: UndoState): Unit = command(toggle(state), ::refuse) {
+        saved.state = it
         refresh()
     }
 
@@ -185,7 +185,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         chooser = Chooser(
             host, host.getText(choice.question), choice.rows(view), choice.add?.let(host::getText),
             picked = { row -> change { choice.pick(it, row) } },
-            adding = { choice.sheet?.let { host.go(Place.sheet(it)) } },
+            adding = { choice.editor?.let { host.go(Place.editor(it)) } },
         ).also {
             it.show {
                 choosing = null
@@ -218,10 +218,10 @@ class WeighScreen(host: MainActivity) : Page(host) {
         if (choosing != null && chooser == null) choosing?.let(::choose)
     }
 
-    private fun renderFirst(steps: List<Missing>) {
+    private fun renderFirst(steps: List<SetupStep>) {
         // The place of the verdict is not there yet.
-        kept.state?.let(host::tellBelow)
-        kept.state = null
+        saved.state?.let(host::tellBelow)
+        saved.state = null
         val list = view.get<ViewGroup>(R.id.first_steps)
         list.removeAllViews()
         for (step in steps) {
@@ -232,7 +232,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
                 setImageResource(if (step.done) R.drawable.ic_ring_check else R.drawable.ic_ring)
                 contentDescription = host.getText(if (step.done) R.string.done else R.string.to_do)
             }
-            row.setOnClickListener { host.go(Place.sheet(step.sheet)) }
+            row.setOnClickListener { host.go(Place.editor(step.editor)) }
         }
     }
 
@@ -273,14 +273,14 @@ class WeighScreen(host: MainActivity) : Page(host) {
             cell.contentDescription = listOf(field.label, text, field.unit).joinToString(" ")
             if (fields.size > 1) cell.setOnClickListener { if (!active) change { it.copy(field = field.field) } }
         }
-        val two = entry.way == Way.TWO_WEIGHTS
+        val two = entry.way == WeighMode.TWO_WEIGHTS
         view.get<View>(R.id.way_net).isActivated = !two
         view.get<View>(R.id.way_two).isActivated = two
         val ways = listOf(R.string.way_net, R.string.way_two).map(host::getString).let { if (two) it.reversed() else it }
         view.get<View>(R.id.way).contentDescription = host.getString(R.string.way_is, ways[0], ways[1])
         val next = fields.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field }
-        keep.text = next?.let { host.getString(R.string.next_field, it.label) } ?: host.getText(R.string.keep)
-        keep.isEnabled = entry.typed.isNotEmpty()
+        save.text = next?.let { host.getString(R.string.next_field, it.label) } ?: host.getText(R.string.save)
+        save.isEnabled = entry.typed.isNotEmpty()
     }
 
     private fun renderVerdict(view: WeighView) {
@@ -293,13 +293,13 @@ class WeighScreen(host: MainActivity) : Page(host) {
         val facts = listOfNotNull(verdict?.carries, verdict?.onControl, verdict?.certainty).filter { it.isNotEmpty() }
         this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
         // A note says more than the prompt, and stands where it is seen.
-        val silent = verdict == null && refusal == null && kept.state == null
+        val silent = verdict == null && refusal == null && saved.state == null
         this.view.get<View>(R.id.prompt).showIf(silent && view.target != null && view.notes.isEmpty())
         this.view.get<View>(R.id.problem).showIf(false)
         card.showIf(verdict != null)
         if (refusal != null) return renderProblem(refusal.sentence)
         if (verdict == null) {
-            bringIntoView(this.view.get(if (kept.state == null) R.id.target else R.id.kept))
+            bringIntoView(this.view.get(if (saved.state == null) R.id.target else R.id.saved))
             return
         }
         card.setBackgroundResource(verdict.kind.card)
@@ -350,11 +350,11 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     /** The four things that are chosen. */
     private enum class Choice(
-        val chip: Int, val text: Int, val label: Int, val question: Int, val add: Int?, val sheet: SheetKind?,
+        val chip: Int, val text: Int, val label: Int, val question: Int, val add: Int?, val editor: EditorKind?,
         val chosen: (WeighView) -> String, val rows: (WeighView) -> List<Row>, val pick: (WeighEntry, Row) -> WeighEntry,
     ) {
         FORM(
-            R.id.choose_form, R.id.chosen_form, R.string.form, R.string.choose_form, R.string.add_form, SheetKind.FORM,
+            R.id.choose_form, R.id.chosen_form, R.string.form, R.string.choose_form, R.string.add_form, EditorKind.FORM,
             WeighView::form, WeighView::forms, { entry, row -> entry.copy(form = row.id, piece = "") },
         ),
         ZONE(
@@ -362,11 +362,11 @@ class WeighScreen(host: MainActivity) : Page(host) {
             WeighView::zone, WeighView::zones, { entry, row -> entry.copy(zone = ZoneKind.valueOf(row.id.uppercase()), piece = "") },
         ),
         GLAZE(
-            R.id.choose_glaze, R.id.chosen_glaze, R.string.glaze, R.string.choose_glaze, R.string.add_glaze, SheetKind.GLAZE,
+            R.id.choose_glaze, R.id.chosen_glaze, R.string.glaze, R.string.choose_glaze, R.string.add_glaze, EditorKind.GLAZE,
             WeighView::bucket, WeighView::buckets, { entry, row -> entry.copy(bucket = row.id) },
         ),
         SCALE(
-            R.id.choose_scale, R.id.chosen_scale, R.string.scale, R.string.choose_scale, R.string.add_scale, SheetKind.SCALE,
+            R.id.choose_scale, R.id.chosen_scale, R.string.scale, R.string.choose_scale, R.string.add_scale, EditorKind.SCALE,
             WeighView::scale, WeighView::scales, { entry, row -> entry.copy(scale = row.id) },
         ),
     }
@@ -374,7 +374,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private companion object {
         const val WORDS = "words"
         const val CHOOSING = "choosing"
-        const val KEPT = "kept"
+        const val SAVED = "kept"
     }
 }
 
@@ -401,4 +401,4 @@ private fun WeighEntry.fieldOf(key: String): Field? = Field.entries.firstOrNull 
 
 private fun WeighField.textIn(entry: WeighEntry): String = entry.textOf(field)
 
-private val Way?.other: Way get() = if (this == Way.TWO_WEIGHTS) Way.NET else Way.TWO_WEIGHTS
+private val WeighMode?.other: WeighMode get() = if (this == WeighMode.TWO_WEIGHTS) WeighMode.NET else WeighMode.TWO_WEIGHTS

@@ -1,0 +1,60 @@
+//! The things of the studio as lists show them: in use, or archived while the records that name them stay whole.
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use super::{Result, StudioError};
+use laydown_store::entity::{Body, Bucket, Control, Entity, Firing, Form, Glaze, Kiln, Scale, Tile, Vessel};
+
+/// Something that can be archived.
+pub(super) trait Archivable: Entity {
+    /// What it is called in a sentence.
+    const WHAT: &'static str;
+    /// Whether it has been archived.
+    fn gone(&self) -> bool;
+    /// The same, archived.
+    fn archive(self) -> Self;
+    /// What it is called by the potter.
+    fn called(&self) -> String;
+}
+
+macro_rules! keepsakes {
+    ($($entity:ident $what:literal $called:expr;)*) => {
+        $(impl Archivable for $entity {
+            const WHAT: &'static str = $what;
+            fn gone(&self) -> bool {
+                self.gone
+            }
+            fn archive(self) -> Self {
+                $entity { gone: true, ..self }
+            }
+            fn called(&self) -> String {
+                let called: fn(&$entity) -> String = $called;
+                called(self)
+            }
+        })*
+    };
+}
+
+keepsakes! {
+    Form "form" |form| form.name.clone();
+    Body "body" |body| body.name.clone();
+    Kiln "kiln" |kiln| kiln.name.clone();
+    Firing "firing" |_| "The firing".to_owned();
+    Glaze "glaze" |glaze| glaze.name.clone();
+    Bucket "bucket" |bucket| bucket.name.clone();
+    Vessel "vessel" |vessel| vessel.name.clone();
+    Scale "scale" |scale| scale.name.clone();
+    Tile "test tile" |tile| tile.name.clone();
+    Control "control piece" |_| "The control piece".to_owned();
+}
+
+/// The one with this id, archived or not.
+pub(super) fn found<E: Archivable>(conn: &Connection, id: Uuid) -> Result<E> {
+    E::load(conn, id)?.ok_or_else(|| StudioError::missing(E::WHAT))
+}
+
+/// All that are in use, and the one named `saved` even if it has been archived since.
+pub(super) fn in_use<E: Archivable>(conn: &Connection, saved: Option<Uuid>) -> Result<Vec<E>> {
+    Ok(E::all(conn)?.into_iter().filter(|entity| !entity.gone() || saved == Some(entity.id())).collect())
+}

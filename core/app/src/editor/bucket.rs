@@ -1,0 +1,40 @@
+//! The editor of a bucket: one mixed lot of a glaze.
+
+use super::builder::{Ask, EditorBuilder, volume_text};
+use super::{EditContext, PendingWrite};
+use crate::Result;
+use crate::archive::found;
+use laydown_domain::units::{Millilitres, parse};
+use laydown_store::entity;
+
+pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
+    let current: Option<entity::Bucket> = context.current()?;
+    let saved = current.as_ref();
+    let glaze_id = match saved {
+        Some(bucket) => bucket.glaze,
+        None => context.subject::<entity::Glaze>()?.id,
+    };
+    let glaze: entity::Glaze = found(context.conn, glaze_id)?;
+    let style = builder.style;
+    builder.title = format!("{}: {}", glaze.name, saved.map_or("new bucket", |_| "bucket"));
+    builder.remove_label = "Archive this bucket";
+
+    let name = builder.text(Ask::new("name", "Name").hint("Big bucket"), saved.map(|bucket| bucket.name.as_str()));
+    let volume = builder.optional(
+        Ask::new("volume", "How much is in it, if known").hint(style.volume.symbol()),
+        saved.and_then(|bucket| bucket.volume_ul).map(|ul| volume_text(style, ul)),
+        parse::volume,
+    );
+    let (Some(name), Some(volume)) = (name, volume) else { return Ok(None) };
+    let sentence = format!("{name} is saved.");
+    let mixed_at = saved.map_or(context.now.unix_ms, |bucket| bucket.mixed_at);
+    let bucket = move |id| entity::Bucket {
+        id,
+        glaze: glaze_id,
+        name,
+        volume_ul: volume.map(Millilitres::microlitres),
+        mixed_at,
+        gone: false,
+    };
+    Ok(Some(PendingWrite::one(context.id, sentence, bucket)))
+}

@@ -1,0 +1,371 @@
+//! The fields of an editor while it is laid out and read.
+
+use super::{Drawing, EditorField, EditorView, FieldKind, Item, Note, StudioError, Value};
+use crate::date_text::sentence_case;
+use laydown_domain::coat::MOST_LAYDOWN;
+use laydown_domain::coded::Coded;
+use laydown_domain::units::{
+    Grams, Laydown, Millilitres, Millimetres, PowderDensity, SquareCentimetres, Style, UnitError, parse,
+};
+use laydown_domain::visible::cleaned;
+
+/// The most letters of a name.
+pub(crate) const LONGEST_NAME: usize = 80;
+/// The most letters of a remark.
+pub(crate) const LONGEST_REMARK: usize = 400;
+
+/// How a quantity is read from what was typed.
+type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
+
+/// What a field is called and how it explains itself.
+pub(super) struct Ask {
+    /// Its key.
+    pub key: &'static str,
+    /// What it asks for.
+    pub label: &'static str,
+    /// An example or a unit.
+    pub hint: String,
+    /// What it is for.
+    pub help: &'static str,
+}
+
+impl Ask {
+    pub(super) fn new(key: &'static str, label: &'static str) -> Ask {
+        Ask { key, label, hint: String::new(), help: "" }
+    }
+
+    pub(super) fn hint(self, hint: impl Into<String>) -> Ask {
+        Ask { hint: hint.into(), ..self }
+    }
+
+    pub(super) fn help(self, help: &'static str) -> Ask {
+        Ask { help, ..self }
+    }
+}
+
+/// An editor being laid out: what was entered, and the fields so far.
+pub(super) struct EditorBuilder<'a> {
+    pub(super) style: &'a Style,
+    values: &'a [Value],
+    pub(super) title: String,
+    pub(super) save_label: String,
+    pub(super) remove_label: &'static str,
+    fields: Vec<EditorField>,
+    /// Whether fields are shown; one that must be put right is shown all the same.
+    pub(super) shown: bool,
+    results: Vec<Note>,
+    drawing: Option<Drawing>,
+    wanting: Option<StudioError>,
+}
+
+impl<'a> EditorBuilder<'a> {
+    pub(super) fn new(style: &'a Style, values: &'a [Value]) -> EditorBuilder<'a> {
+        EditorBuilder {
+            style,
+            values,
+            title: String::new(),
+            save_label: "Save".to_owned(),
+            remove_label: "",
+            fields: Vec::new(),
+            shown: true,
+            results: Vec::new(),
+            drawing: None,
+            wanting: None,
+        }
+    }
+
+    /// A line of text that must not be empty.
+    pub(super) fn text(&mut self, ask: Ask, saved: Option<&str>) -> Option<String> {
+        self.line(ask, saved, FieldKind::Text, LONGEST_NAME)
+    }
+
+    /// A line that counts letter by letter, such as an address, and must not be empty.
+    pub(super) fn exact(&mut self, ask: Ask, saved: Option<&str>) -> Option<String> {
+        self.line(ask, saved, FieldKind::Exact, LONGEST_REMARK)
+    }
+
+    /// The same, and empty where it is left out; `None` when it cannot be taken as it stands.
+    pub(super) fn exact_or_none(&mut self, ask: Ask, saved: Option<&str>) -> Option<String> {
+        if self.entered(&ask, saved).trim().is_empty() {
+            self.push(ask, String::new(), FieldKind::Exact, Vec::new(), String::new());
+            return Some(String::new());
+        }
+        self.exact(ask, saved)
+    }
+
+    fn line(&mut self, ask: Ask, saved: Option<&str>, kind: FieldKind, longest: usize) -> Option<String> {
+        let text = self.entered(&ask, saved);
+        let wanting = format!("{}: write a few letters here.", ask.label);
+        let trimmed = if kind == FieldKind::Exact { text.trim().to_owned() } else { cleaned(&text) };
+        if trimmed.chars().count() > longest {
+            self.push(ask, text, kind, Vec::new(), format!("Shorter, please: {longest} letters at most."));
+            return None;
+        }
+        let key = ask.key;
+        self.push(ask, text, kind, Vec::new(), String::new());
+        if trimmed.is_empty() {
+            self.require(key, wanting);
+            return None;
+        }
+        Some(trimmed)
+    }
+
+    /// A secret, of which no letter is shown again: whether it can be taken. Left empty it stays as it was `given` before.
+    pub(super) fn secret(&mut self, ask: Ask, given: bool, fewest: usize) -> bool {
+        let typed = self.entered(&ask, None).chars().count();
+        let ask = if given { ask.hint("Saved on this phone. Type to replace it.") } else { ask };
+        let key = ask.key;
+        let wanting = format!("{}: type it here.", ask.label);
+        let refusal = match typed {
+            0 => String::new(),
+            typed if typed < fewest => format!("Longer, please: {fewest} letters at least."),
+            typed if typed > LONGEST_REMARK => format!("Shorter, please: {LONGEST_REMARK} letters at most."),
+            _ => String::new(),
+        };
+        let good = refusal.is_empty();
+        self.push(ask, String::new(), FieldKind::Secret, Vec::new(), refusal);
+        if typed == 0 && !given {
+            self.require(key, wanting);
+            return false;
+        }
+        good
+    }
+
+    /// A folder that the shell reaches: what it is called, and what the shell finds it again by.
+    pub(super) fn folder(&mut self, ask: Ask, saved: Option<String>) -> Option<(String, String)> {
+        let text = self.entered(&ask, saved.as_deref());
+        let (key, wanting) = (ask.key, format!("{}: choose it here.", ask.label));
+        let found = text.split_once('\n').map(|(name, handle)| (name.to_owned(), handle.to_owned()));
+        let found = found.filter(|(name, handle)| !name.is_empty() && !handle.is_empty());
+        self.push(ask, text, FieldKind::Folder, Vec::new(), String::new());
+        if found.is_none() {
+            self.require(key, wanting);
+        }
+        found
+    }
+
+    /// A remark that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
+    pub(super) fn remark(&mut self, ask: Ask, saved: Option<&str>) -> Option<Option<String>> {
+        let text = self.entered(&ask, saved);
+        let trimmed = cleaned(&text);
+        let too_long = trimmed.chars().count() > LONGEST_REMARK;
+        let refusal =
+            if too_long { format!("Shorter, please: {LONGEST_REMARK} letters at most.") } else { String::new() };
+        self.push(ask, text, FieldKind::Text, Vec::new(), refusal);
+        (!too_long).then(|| Some(trimmed).filter(|text| !text.is_empty()))
+    }
+
+    /// A quantity that must be there.
+    pub(super) fn quantity<T>(&mut self, ask: Ask, saved: Option<String>, parse: Parse<T>) -> Option<T> {
+        let wanting = format!("{}: fill this in.", ask.label);
+        let key = ask.key;
+        let found = self.optional(ask, saved, parse)?;
+        if found.is_none() {
+            self.require(key, wanting);
+        }
+        found
+    }
+
+    /// A quantity that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
+    pub(super) fn optional<T>(&mut self, ask: Ask, saved: Option<String>, parse: Parse<T>) -> Option<Option<T>> {
+        let text = self.entered(&ask, saved.as_deref());
+        if text.trim().is_empty() {
+            self.push(ask, text, FieldKind::Number, Vec::new(), String::new());
+            return Some(None);
+        }
+        match parse(&text, self.style) {
+            Ok(quantity) => {
+                self.push(ask, text, FieldKind::Number, Vec::new(), String::new());
+                Some(Some(quantity))
+            }
+            Err(error) => {
+                self.push(ask, text, FieldKind::Number, Vec::new(), error.to_string());
+                None
+            }
+        }
+    }
+
+    /// One of `items`; the first unless another is kept or entered. What is entered and is none of them is refused, and the
+    /// editor is laid out as with the first.
+    pub(super) fn choice(
+        &mut self,
+        ask: Ask,
+        saved: Option<&str>,
+        kind: FieldKind,
+        items: Vec<Item>,
+    ) -> Option<String> {
+        let is_one = |code: &str| items.iter().any(|item| item.code == code);
+        let unknown = self.entered_value(ask.key).filter(|code| !code.is_empty() && !is_one(code)).map(str::to_owned);
+        let entered = self.entered(&ask, saved);
+        let chosen =
+            items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
+        let refusal = if unknown.is_some() { format!("{}: choose one of the list.", ask.label) } else { String::new() };
+        self.push(ask, unknown.or_else(|| chosen.clone()).unwrap_or_default(), kind, items, refusal);
+        chosen
+    }
+
+    /// Yes or no.
+    pub(super) fn switch(&mut self, ask: Ask, saved: bool) -> bool {
+        let text = self.entered(&ask, Some(if saved { "yes" } else { "no" }));
+        let on = text == "yes";
+        self.push(ask, text, FieldKind::Switch, Vec::new(), String::new());
+        on
+    }
+
+    /// A table of numbers, as it is typed: one line for each row, with tabs between the cells.
+    pub(super) fn table(&mut self, ask: Ask, saved: &str, columns: Vec<String>) -> String {
+        let text = self.entered(&ask, Some(saved));
+        self.push(ask, text.clone(), FieldKind::Table, Vec::new(), String::new());
+        if let Some(field) = self.fields.last_mut() {
+            field.columns = columns;
+        }
+        text
+    }
+
+    /// A photograph, to be had in the ways of `items`; answers with the name of its file.
+    pub(super) fn photo(&mut self, ask: Ask, items: Vec<Item>) -> Option<String> {
+        let file = self.entered(&ask, None);
+        self.push(ask, file.clone(), FieldKind::Photo, items, String::new());
+        Some(file).filter(|file| !file.is_empty())
+    }
+
+    /// What travels with the entry under `key` and is no field.
+    pub(super) fn entered_value(&self, key: &str) -> Option<&str> {
+        self.values.iter().rev().find(|value| value.key == key).map(|value| value.text.as_str())
+    }
+
+    /// Draws what is entered.
+    pub(super) fn draw(&mut self, drawing: Drawing) {
+        self.drawing = Some(drawing);
+    }
+
+    /// Says beside the field `key` why it cannot be taken together with the others.
+    pub(super) fn field_error(&mut self, key: &'static str, sentence: impl ToString) {
+        if let Some(field) = self.fields.iter_mut().find(|field| field.key == key) {
+            field.refusal = sentence.to_string();
+        } else {
+            // The field is not in sight: it is said where it can be read.
+            self.results.push(Note::attention(sentence.to_string()));
+            self.require(key, sentence.to_string());
+        }
+    }
+
+    /// Shows what follows from what is entered.
+    pub(super) fn result(&mut self, note: Note) {
+        self.results.push(note);
+    }
+
+    /// The same, if there is something to show.
+    pub(super) fn result_if(&mut self, note: Option<Note>) {
+        self.results.extend(note);
+    }
+
+    /// Whether a field cannot be taken as it stands.
+    pub(super) fn has_error(&self) -> bool {
+        self.fields.iter().any(|field| !field.refusal.is_empty())
+    }
+
+    /// The first thing that keeps the editor from being kept.
+    pub(super) fn first_error(self) -> StudioError {
+        let refused = self.fields.into_iter().find(|field| !field.refusal.is_empty());
+        match (refused, self.wanting) {
+            (Some(field), _) => StudioError::refused(&field.key, field.refusal),
+            (None, Some(wanting)) => wanting,
+            (None, None) => StudioError::refused("", "There is nothing to save here."),
+        }
+    }
+
+    pub(super) fn into_view(self, can_save: bool, exists: bool) -> EditorView {
+        EditorView {
+            title: self.title,
+            fields: self.fields,
+            drawing: self.drawing,
+            results: self.results,
+            save_label: self.save_label,
+            can_save,
+            remove_label: if exists { self.remove_label } else { "" }.to_owned(),
+        }
+    }
+
+    /// Says what is still to be filled in before it can be kept.
+    pub(super) fn require(&mut self, key: &str, sentence: String) {
+        if self.wanting.is_none() {
+            self.wanting = Some(StudioError::refused(key, sentence));
+        }
+    }
+
+    fn entered(&self, ask: &Ask, saved: Option<&str>) -> String {
+        self.entered_value(ask.key).or(saved).unwrap_or_default().to_owned()
+    }
+
+    fn push(&mut self, ask: Ask, text: String, kind: FieldKind, items: Vec<Item>, refusal: String) {
+        if !self.shown && refusal.is_empty() {
+            return;
+        }
+        self.fields.push(EditorField {
+            key: ask.key.to_owned(),
+            label: ask.label.to_owned(),
+            text,
+            hint: ask.hint,
+            help: ask.help.to_owned(),
+            kind,
+            items,
+            columns: Vec::new(),
+            refusal,
+        });
+    }
+}
+
+/// A mass as it stands in a field: a bare number in the potter's unit.
+pub(super) fn mass_text(style: &Style, milligrams: i64) -> String {
+    bare(style, Grams::from_milligrams(milligrams).value() / style.mass.grams())
+}
+
+/// A volume as it stands in a field.
+pub(super) fn volume_text(style: &Style, microlitres: i64) -> String {
+    bare(style, Millilitres::from_microlitres(microlitres).value() / style.volume.millilitres())
+}
+
+/// An area as it stands in a field.
+pub(super) fn area_text(style: &Style, square_millimetres: i64) -> String {
+    bare(
+        style,
+        SquareCentimetres::from_square_millimetres(square_millimetres).value() / style.area.square_centimetres(),
+    )
+}
+
+/// A length as it stands in a field.
+pub(super) fn length_text(style: &Style, micrometres: i64) -> String {
+    style.length_number(Millimetres::from_micrometres(micrometres))
+}
+
+/// A plain number as it stands in a field, without zeros that say nothing.
+pub(super) fn bare(style: &Style, value: f64) -> String {
+    let written = style.number(value, 3);
+    written.trim_end_matches('0').trim_end_matches(style.decimal.mark()).to_owned()
+}
+
+/// Reads the density of a dry powder.
+pub(super) fn powder_density(text: &str, style: &Style) -> Result<PowderDensity, UnitError> {
+    PowderDensity::new(parse::number(text, style)?)
+}
+
+/// Reads a laydown in dry grams on 100 cm², above nothing and no more than a bisque wall can hold.
+pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
+    let laydown = Laydown::new(parse::number(text, style)?).as_stored();
+    if laydown.is_positive() && laydown <= MOST_LAYDOWN {
+        Ok(laydown)
+    } else {
+        Err(UnitError::NoLaydown { value: laydown.value(), most: MOST_LAYDOWN.value() })
+    }
+}
+
+/// An item for one of a closed list.
+pub(crate) fn coded_item(value: &impl Coded, detail: &str) -> Item {
+    item(value.code(), &sentence_case(value.name()), detail)
+}
+
+/// An item without an outline.
+pub(crate) fn item(code: &str, name: &str, detail: &str) -> Item {
+    Item { code: code.to_owned(), name: name.to_owned(), detail: detail.to_owned(), outline: Vec::new() }
+}

@@ -1,0 +1,163 @@
+//! The editor of a bucket's check: SG from any vessel, from a known volume, or as read off a hydrometer.
+
+use super::builder::{Ask, EditorBuilder, item};
+use super::{EditContext, FieldKind, Note, PendingWrite};
+use crate::archive::{found, in_use};
+use crate::evidence::{check, finest_step, powder_density, sg_of, usable};
+use crate::{Now, Result};
+use laydown_domain::glaze::slurry::{SgReading, SlurryError, solids_fraction};
+use laydown_domain::units::{Celsius, Grams, Seconds, SpecificGravity, parse};
+use laydown_store::entity;
+use laydown_store::query::latest_check;
+
+/// A change of SG under this is within what two careful checks differ by. Common practice, no source.
+const SAME_SG: f64 = 0.01;
+/// A flow time longer than before by this factor is slower and not chance. Common practice, no source.
+const SLOWER: f64 = 1.25;
+
+pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
+    let bucket: entity::Bucket = context.subject()?;
+    let glaze: entity::Glaze = found(context.conn, bucket.glaze)?;
+    let style = builder.style;
+    builder.title = format!("Check {}, {}", glaze.name, bucket.name);
+    builder.save_label = "Save this check".to_owned();
+
+    let vessels: Vec<entity::Vessel> = in_use(context.conn, None)?;
+    let step = finest_step(context.conn)?;
+    let before = latest_check(context.conn, bucket.id)?;
+    let mut ways = vec![
+        item("typed", "SG or hydrometer", "1.45, 40 Bé or 90 Tw"),
+        item("volume", "A measured volume", "A cup or syringe with a mark"),
+    ];
+    if !vessels.is_empty() {
+        ways.insert(0, item("vessel", "My vessel", "Weighed once with water, then with glaze"));
+    }
+    let way = builder.choice(
+        Ask::new("way", "Checked with").help("Stir well first, down to the bottom; let the froth settle."),
+        before.as_ref().map(|check| check.how.as_str()),
+        FieldKind::Choice,
+        ways,
+    );
+    let mass = |key, label| Ask::new(key, label).hint(style.mass.symbol());
+    let mut vessel_id = None;
+    let mut full = None;
+    let found: Option<Result<SgReading, SlurryError>> = match way.as_deref() {
+        Some("vessel") => {
+            let items = vessels.iter().map(|vessel| item(&vessel.id.to_string(), &vessel.name, "")).collect();
+            let chosen = builder.choice(Ask::new("vessel", "Vessel"), None, FieldKind::Choice, items);
+            let weight = builder.quantity(mass("full", "Full of glaze, to the same line"), None, parse::mass);
+            let vessel = vessels.iter().find(|vessel| chosen.as_deref() == Some(vessel.id.to_string().as_str()));
+            vessel.zip(weight).map(|(vessel, weight)| {
+                vessel_id = Some(vessel.id);
+                full = Some(weight);
+                SgReading::by_vessel(
+                    Grams::from_milligrams(vessel.empty_mg),
+                    Grams::from_milligrams(vessel.with_water_mg),
+                    Celsius::from_millidegrees(vessel.water_temperature_mc),
+                    weight,
+                    step,
+                )
+            })
+        }
+        Some("volume") => {
+            let empty = builder.quantity(
+                mass("empty", "Empty").help("0 if you tared the scale on it."),
+                Some("0".to_owned()),
+                parse::mass,
+            );
+            let weight = builder.quantity(mass("full", "With glaze"), None, parse::mass);
+            let volume = builder.quantity(
+                Ask::new("volume", "Volume of the glaze").hint(style.volume.symbol()),
+                None,
+                parse::volume,
+            );
+            match (empty, weight, volume) {
+                (Some(empty), Some(weight), Some(volume)) => {
+                    full = Some(weight);
+                    Some(SgReading::by_volume(empty, weight, volume, step))
+                }
+                _ => None,
+            }
+        }
+        _ => builder
+            .quantity(
+                Ask::new("typed", "SG").hint("1.45").help("Also 1450 g/l, 40 Bé or 90 Tw."),
+                None,
+                parse::specific_gravity,
+            )
+            .map(|sg| Ok(SgReading::checked(sg))),
+    };
+    let flow = builder.optional(
+        Ask::new("flow", "Flow cup, seconds, if you use one")
+            .help("Not a viscosity: only to compare this bucket with itself."),
+        None,
+        parse::seconds,
+    );
+    let density = powder_density(&glaze);
+    let found = found.map(|reading| reading.and_then(|reading| Ok((reading, solids_fraction(reading.sg, density)?))));
+    let (reading, solids) = match found {
+        None => return Ok(None),
+        Some(Ok(found)) => found,
+        Some(Err(error)) => {
+            builder.field_error(if way.as_deref() == Some("typed") { "typed" } else { "full" }, error);
+            return Ok(None);
+        }
+    };
+    let sg = reading.sg;
+    builder.result_if(sg.doubt(style).map(Note::attention));
+    builder.result(Note::plain(format!(
+        "SG {}, {} powder by weight.",
+        style.specific_gravity(sg),
+        style.percent(solids.value(), 0)
+    )));
+    if let Some(before) = before {
+        change_notes(context.now, builder, &before, sg, flow.flatten())?;
+    }
+    let Some(flow) = flow else { return Ok(None) };
+    let (bucket_id, at) = (bucket.id, context.now.unix_ms);
+    let check = move |id| entity::Check {
+        vessel: vessel_id,
+        full_mg: full.map(Grams::milligrams),
+        flow_ms: flow.map(Seconds::milliseconds),
+        ..check(id, bucket_id, at, reading, &way.unwrap_or_default())
+    };
+    let sentence = format!("{} checked: SG {}.", bucket.name, style.specific_gravity(sg));
+    Ok(Some(PendingWrite::one(None, sentence, check)))
+}
+
+/// What changed since the last check, and what not to do about it by habit.
+fn change_notes(
+    now: Now,
+    builder: &mut EditorBuilder<'_>,
+    before: &entity::Check,
+    sg: SpecificGravity,
+    flow: Option<Seconds>,
+) -> Result<()> {
+    let style = builder.style;
+    let Some(sg_before) = usable(sg_of(before))?.map(|reading| reading.sg) else { return Ok(()) };
+    let change = sg.value() - sg_before.value();
+    let when = now.days_ago(before.at);
+    builder.result(Note::plain(if change.abs() < SAME_SG {
+        format!("As before: SG was {} {when}.", style.specific_gravity(sg_before))
+    } else if change > 0.0 {
+        format!(
+            "Thicker than {when}, when SG was {}. Targets follow; thin it only if it coats badly.",
+            style.specific_gravity(sg_before)
+        )
+    } else {
+        format!(
+            "Thinner than {when}, when SG was {}. Was it stirred down to the bottom?",
+            style.specific_gravity(sg_before)
+        )
+    }));
+    let slower = before
+        .flow_ms
+        .zip(flow)
+        .is_some_and(|(before, now)| now.value() > SLOWER * Seconds::from_milliseconds(before).value());
+    if slower && change.abs() < SAME_SG {
+        builder.result(Note::attention(
+            "Same SG but it flows slower: it has gelled. Stir hard and check again before adding any water; water would only thin the coat.",
+        ));
+    }
+    Ok(())
+}

@@ -1,0 +1,34 @@
+//! The editor of a control piece that was weighed here: what it weighed, and what the potter says of it.
+
+use super::builder::{Ask, EditorBuilder};
+use super::{EditContext, Note, PendingWrite};
+use crate::Result;
+use crate::archive::found;
+use crate::date_text::sentence_case;
+use crate::evidence::{code, sg_in_words};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::units::{Grams, Laydown};
+use laydown_store::entity;
+
+pub(super) fn build(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    coat: entity::Coat,
+) -> Result<Option<PendingWrite>> {
+    let style = builder.style;
+    let form: entity::Form = found(context.conn, coat.form)?;
+    let glaze: entity::Glaze = found(context.conn, coat.glaze)?;
+    let zone: ZoneKind = code(&coat.zone)?;
+    builder.title = format!("{}, {}", form.name, zone.name());
+    builder.remove_label = "No longer a control piece";
+
+    let note = builder
+        .remark(Ask::new("note", "What is right about it").hint("Breaks brown at the rim"), coat.note.as_deref());
+    let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
+    let sg = sg_in_words(style, coat.specific_gravity_e5);
+    builder.result(Note::plain(format!("{}: {wet} wet at SG {sg}.", sentence_case(&glaze.name))));
+    builder.result(Note::plain(format!("{}.", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)))));
+    builder.result(Note::plain(format!("Weighed {}.", context.now.moment(coat.at))));
+    let Some(note) = note else { return Ok(None) };
+    Ok(Some(PendingWrite::one(Some(coat.id), "Saved.".to_owned(), move |_| entity::Coat { note, ..coat })))
+}

@@ -1,0 +1,534 @@
+//! The editor of a form: by its capacity, by points measured with calipers, by a photograph, or by areas calculated otherwise.
+
+mod draw;
+mod photo;
+mod points;
+mod touch;
+
+use self::draw::{BARE_FOOT, FILL, Frame, OVERLAP, Sketch};
+use self::photo::{Marks, TAKEN};
+use super::builder::{Ask, EditorBuilder, area_text, coded_item, item, length_text, mass_text, volume_text};
+use super::{EditContext, FieldKind, Item, Note, PendingWrite};
+use crate::Result;
+use crate::archive::{Archivable, in_use};
+use crate::date_text::sentence_case;
+use crate::evidence::code;
+use crate::form_geometry::{self, zone_cautions};
+use crate::lists;
+use laydown_domain::form::silhouette::{KnownSize, Sureness, Trace, Traced};
+use laydown_domain::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind};
+use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style, parse};
+use laydown_store::entity;
+
+pub(super) use self::photo::photographed;
+pub(super) use self::touch::touched;
+
+/// Distance from the lens to the pot unless told: an arm's length. Common practice, no source.
+const CAMERA: Millimetres = Millimetres::new(600.0);
+
+/// Two ways of knowing what a form holds may differ by this much before it is said. Common practice, no source.
+const CAPACITIES_SYNC_NOW: f64 = 0.1;
+
+pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
+    let current: Option<entity::Form> = context.current()?;
+    let saved = current.as_ref();
+    builder.title = saved.map_or("New form", |_| "Form").to_owned();
+    builder.remove_label = "Archive this form";
+
+    let name = builder.text(Ask::new("name", "Name").hint("Breakfast mug"), saved.map(|form| form.name.as_str()));
+    let shapes = ShapeClass::ALL.iter().map(|class| shape_item(*class)).collect();
+    let class = builder.choice(
+        Ask::new("class", "Shape").help("The outline nearest to yours."),
+        saved.map(|form| form.class.as_str()),
+        FieldKind::Outline,
+        shapes,
+    );
+    let Some(class) = class else { return Ok(None) };
+    let way = builder.choice(Ask::new("way", "Known by"), saved.map(way_of), FieldKind::Choice, ways());
+    let blank = entity::Form { class, ..entity::Form::default() };
+    let found = match way.as_deref() {
+        Some(AREA) => by_areas(builder, saved, blank),
+        Some(PROFILE) => by_profile(context, builder, saved, blank)?,
+        Some(PHOTO) => by_photo(context, builder, saved, blank)?,
+        _ => by_capacity(builder, saved, blank),
+    };
+    let Some(form) = found else { return Ok(None) };
+    let shape = match form_geometry::try_shape(context.conn, &form)? {
+        Ok(shape) => shape,
+        Err(error) => {
+            builder.field_error(field_of(&error, way.as_deref() == Some(AREA)), error);
+            return Ok(None);
+        }
+    };
+    for note in follows(&shape, &form, builder.style) {
+        builder.result(note);
+    }
+    builder.result_if(form_geometry::bisque_check(context.conn, &form)?.map(Note::attention));
+    let Some(name) = name else { return Ok(None) };
+    let sentence = format!("{name} is saved.");
+    let form = move |id| entity::Form { id, name, ..form };
+    Ok(Some(PendingWrite::one(context.id, sentence, form)))
+}
+
+const CAPACITY: &str = "capacity";
+const PROFILE: &str = "profile";
+const PHOTO: &str = "photograph";
+const AREA: &str = "area";
+
+fn ways() -> Vec<Item> {
+    vec![
+        item(
+            CAPACITY,
+            "Capacity",
+            "Fill the bisque piece to the rim and weigh or measure the water. Quick, and a little rough.",
+        ),
+        item(PROFILE, "Measured points", "A few widths taken with calipers, the wall, the foot. The surest."),
+        item(
+            PHOTO,
+            "A photograph",
+            "From the side, level with its middle, before a plain ground, with one size known.",
+        ),
+        item(AREA, "Areas", "If you know the glazed areas: your measured areas take precedence."),
+    ]
+}
+
+fn way_of(form: &entity::Form) -> &'static str {
+    if form.inside_area_mm2.is_some() || form.outside_area_mm2.is_some() {
+        AREA
+    } else if form.profile.is_some() {
+        PROFILE
+    } else {
+        CAPACITY
+    }
+}
+
+fn by_capacity(
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+    blank: entity::Form,
+) -> Option<entity::Form> {
+    let ask = Ask::new("capacity", "Capacity to the rim")
+        .hint(builder.style.volume.symbol())
+        .help("Of the bisque piece, not of the fired one.");
+    let saved = saved.and_then(|form| form.capacity_ul).map(|ul| volume_text(builder.style, ul));
+    let capacity = builder.quantity(ask, saved, parse::volume)?;
+    Some(entity::Form { capacity_ul: Some(capacity.microlitres()), ..blank })
+}
+
+fn by_areas(
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+    blank: entity::Form,
+) -> Option<entity::Form> {
+    let inside = area(builder, Ask::new("inside_area", "Area inside"), saved.and_then(|form| form.inside_area_mm2));
+    let outside = area(
+        builder,
+        Ask::new("outside_area", "Area outside, as far as it is glazed"),
+        saved.and_then(|form| form.outside_area_mm2),
+    );
+    let capacity = capacity_if_known(builder, saved);
+    Some(entity::Form { inside_area_mm2: inside?, outside_area_mm2: outside?, capacity_ul: capacity?, ..blank })
+}
+
+/// From points: those kept, those a photograph gave, or the class's own to begin with.
+fn by_profile(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+    blank: entity::Form,
+) -> Result<Option<entity::Form>> {
+    let style = builder.style;
+    let Some(usual) = usual(builder, saved, &blank)? else { return Ok(None) };
+    let traced = traced(builder).and_then(Result::ok);
+    let begin = match (&traced, saved.and_then(|form| form.profile.as_ref())) {
+        (Some((_, traced)), _) => profile_points(traced),
+        (None, Some(points)) => form_geometry::profile_points(points)?,
+        (None, None) => usual.profile.points.clone(),
+    };
+    let symbol = style.length.symbol();
+    let table = builder.table(
+        Ask::new("points", "Outside, from the ground up")
+            .help("Height above the ground and width across, where the outline bends: foot, belly, neck, rim."),
+        &points::text(&begin, style),
+        vec![format!("Height, {symbol}"), format!("Across, {symbol}"), format!("Wall, {symbol}")],
+    );
+    let points = points::read(&table, style);
+    let details = details(context, builder, saved, &usual, blank)?;
+    let points = match points {
+        Ok(points) => points,
+        Err(sentence) => {
+            builder.field_error("points", sentence);
+            return Ok(None);
+        }
+    };
+    let Some(details) = details else { return Ok(None) };
+    let form = entity::Form {
+        profile: Some(points::stored(&points)),
+        traced_e4: traced.map_or(saved.and_then(|form| form.traced_e4), |(_, traced)| Some(uncertainty_e4(&traced))),
+        ..details
+    };
+    draw(builder, &form, &points, "way")?;
+    Ok(Some(form))
+}
+
+/// From the outline found in a photograph.
+fn by_photo(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+    blank: entity::Form,
+) -> Result<Option<entity::Form>> {
+    let Some(usual) = usual(builder, saved, &blank)? else { return Ok(None) };
+    let file = builder.photo(
+        Ask::new(TAKEN.photo, "Photograph").help(
+            "Stand the piece before a plain wall or cloth, its handle to one side. Hold the phone level, at half the height of the piece, an arm's length away.",
+        ),
+        vec![
+            item("camera", "Take the photograph", ""),
+            item("gallery", "Choose a picture", ""),
+        ],
+    );
+    let known = builder.choice(
+        Ask::new("known", "What do you know of it?"),
+        None,
+        FieldKind::Choice,
+        vec![
+            item("height", "Its height", ""),
+            item("width", "Its width at the widest", "Without the handle."),
+            item(
+                "length",
+                "A coin or a ruler in the picture",
+                "It must stand upright or lie beside the piece, as far from the phone as the middle of the piece.",
+            ),
+        ],
+    );
+    let symbol = builder.style.length.symbol();
+    let size = builder.quantity(Ask::new("size", "How much is that?").hint(symbol), None, parse::length);
+    let camera = builder.quantity(
+        Ask::new("camera_distance", "From the phone to the piece").hint(symbol).help("About is good enough."),
+        Some(builder.style.length_number(CAMERA)),
+        parse::length,
+    );
+    let details = details(context, builder, saved, &usual, blank)?;
+    let (Some(file), Some(trace)) = (file, carried_trace(builder)) else {
+        builder.require("photo", "Photograph: take one, or choose a picture.".to_owned());
+        return Ok(None);
+    };
+    let by_length = known.as_deref() == Some("length");
+    builder.draw(photo::draw(TAKEN.photo, &file, &trace, by_length.then(|| marks(builder))));
+    builder.result(sureness(&trace));
+    let (Some(_), Some(_)) = (size, camera) else { return Ok(None) };
+    let traced = match traced(builder) {
+        Some(Ok((_, traced))) => traced,
+        Some(Err(sentence)) => {
+            builder.field_error("size", sentence);
+            return Ok(None);
+        }
+        None => return Ok(None),
+    };
+    let points = profile_points(&traced);
+    Ok(details.map(|details| entity::Form {
+        profile: Some(points::stored(&points)),
+        traced_e4: Some(uncertainty_e4(&traced)),
+        ..details
+    }))
+}
+
+/// The class's own profile, at the size that is kept: what a form begins from. A tile has none.
+fn usual(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>, blank: &entity::Form) -> Result<Option<Usual>> {
+    let class: ShapeClass = code(&blank.class)?;
+    let usual = class.usual(saved.and_then(|form| form.capacity_ul).map(Millilitres::from_microlitres));
+    if usual.is_none() {
+        builder.field_error("way", "A tile has no profile. Choose “Areas” and give the area of its glazed face.");
+    }
+    Ok(usual)
+}
+
+/// What is known beside the outline: the size it was taken at, the wall, the foot, the glaze lines, the handle.
+fn details(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+    usual: &Usual,
+    blank: entity::Form,
+) -> Result<Option<entity::Form>> {
+    let saved = saved.filter(|form| form.profile.is_some());
+    let or_usual = |pick: fn(&entity::Form) -> Option<i64>, usual: Option<Millimetres>| {
+        saved.map_or(usual.map(Millimetres::micrometres), pick)
+    };
+    let foot = usual.profile.foot;
+    let Some((stage, body)) = made_of(context, builder, saved)? else { return Ok(None) };
+    let wall = length(
+        builder,
+        Ask::new("wall", "Wall").help("Its usual thickness; a point may have its own."),
+        or_usual(|form| form.wall_um, Some(usual.profile.wall)),
+    );
+    let opened = saved
+        .is_some_and(|form| form.handle_length_um.or(form.overlap_um).or(form.bisque_mg).or(form.fill_um).is_some());
+    builder.shown = builder.switch(Ask::new("more", "Foot, glaze lines, handle, weight"), opened);
+    let floor = length(
+        builder,
+        Ask::new("floor", "Floor, in the middle"),
+        or_usual(|form| form.floor_um, Some(usual.profile.floor)),
+    );
+    let foot_width = length(
+        builder,
+        Ask::new("foot_width", "Foot ring, width of the clay").help("Empty for a flat bottom."),
+        or_usual(|form| form.foot_width_um, foot.map(|foot| foot.width)),
+    );
+    let foot_height = length(
+        builder,
+        Ask::new("foot_height", "Foot ring, height"),
+        or_usual(|form| form.foot_height_um, foot.map(|foot| foot.height)),
+    );
+    let bare_foot = length(
+        builder,
+        Ask::new(BARE_FOOT, "Bare foot").help("The height above the ground at which the glaze begins."),
+        or_usual(|form| form.bare_foot_um, Some(usual.lines.bare_foot)),
+    );
+    let overlap = length(
+        builder,
+        Ask::new(OVERLAP, "Overlap below the rim")
+            .help("How far down, outside, both glazes lie on each other. Empty for none."),
+        or_usual(|form| form.overlap_um, None),
+    );
+    let fill = length(
+        builder,
+        Ask::new(FILL, "Filled to, below the rim")
+            .help("Where the drink ends, if you want to know what it holds in use."),
+        or_usual(|form| form.fill_um, None),
+    );
+    let handle_length = length(
+        builder,
+        Ask::new("handle_length", "Handle, length along it"),
+        or_usual(|form| form.handle_length_um, None),
+    );
+    let handle_girth = length(
+        builder,
+        Ask::new("handle_girth", "Handle, girth").help("A strip of paper around it."),
+        or_usual(|form| form.handle_girth_um, None),
+    );
+    let extra = area(
+        builder,
+        Ask::new("extra_area", "Knob, spout and the like, area"),
+        saved.and_then(|form| form.extra_area_mm2),
+    );
+    let bisque = builder.optional(
+        Ask::new("bisque", "Weight of a bisque piece")
+            .hint(builder.style.mass.symbol())
+            .help("With its handle. It shows whether a size was mistyped."),
+        saved.and_then(|form| form.bisque_mg).map(|mg| mass_text(builder.style, mg)),
+        parse::mass,
+    );
+    let capacity = capacity_if_known(builder, saved);
+    builder.shown = true;
+    // A band or a line at no depth is none.
+    let some = |um: Option<i64>| um.filter(|um| *um > 0);
+    let whole = || {
+        Some(entity::Form {
+            stage: Some(stage.code().to_owned()),
+            body,
+            wall_um: wall?,
+            floor_um: floor?,
+            foot_width_um: some(foot_width?),
+            foot_height_um: some(foot_height?),
+            bare_foot_um: bare_foot?,
+            overlap_um: some(overlap?),
+            fill_um: some(fill?),
+            handle_length_um: some(handle_length?),
+            handle_girth_um: some(handle_girth?),
+            extra_area_mm2: some(extra?),
+            bisque_mg: bisque?.map(Grams::milligrams),
+            capacity_ul: capacity?,
+            ..blank
+        })
+    };
+    Ok(whole())
+}
+
+/// When it was measured, and the body that tells what it was as bisque.
+fn made_of(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+) -> Result<Option<(Stage, Option<uuid::Uuid>)>> {
+    let stages = Stage::ALL.iter().map(|stage| coded_item(stage, "")).collect();
+    let saved_stage = saved.and_then(|form| form.stage.as_deref()).unwrap_or(Stage::Bisque.code());
+    let stage = builder.choice(
+        Ask::new("stage", "Measured when").help("Glaze goes onto bisque: other sizes are converted to it."),
+        Some(saved_stage),
+        FieldKind::Choice,
+        stages,
+    );
+    let stage: Stage = code(&stage.unwrap_or_default())?;
+    let saved_body = saved.and_then(|form| form.body);
+    let bodies = in_use::<entity::Body>(context.conn, saved_body)?;
+    if bodies.is_empty() {
+        if stage != Stage::Bisque {
+            builder.field_error(
+                "stage",
+                "Add its body under Studio first: how it shrinks says how large it was as bisque.",
+            );
+            return Ok(None);
+        }
+        return Ok(Some((stage, None)));
+    }
+    let none = item("", "Not said", "");
+    let items =
+        std::iter::once(none).chain(bodies.iter().map(|body| item(&body.id.to_string(), &body.called(), ""))).collect();
+    let chosen = builder.choice(
+        Ask::new("body", "Body"),
+        saved_body.map(|id| id.to_string()).as_deref(),
+        FieldKind::Choice,
+        items,
+    );
+    let body = bodies.iter().map(|body| body.id).find(|id| Some(id.to_string()) == chosen);
+    if body.is_none() && stage != Stage::Bisque {
+        builder.field_error("body", "Choose its body: how it shrinks says how large it was as bisque.");
+        return Ok(None);
+    }
+    Ok(Some((stage, body)))
+}
+
+/// Draws the form as it was measured.
+fn draw(builder: &mut EditorBuilder<'_>, form: &entity::Form, points: &[ProfilePoint], below: &str) -> Result<()> {
+    let Some(measured) = form_geometry::measured(form)? else { return Ok(()) };
+    let cut = measured.profile.cut().ok();
+    let frame = Frame::around(points, builder.entered_value(touch::FRAME).and_then(Frame::read));
+    let fill = form.fill_um.map(Millimetres::from_micrometres);
+    let sketch = Sketch { points, frame, lines: &measured.lines, fill, style: builder.style };
+    builder.draw(sketch.draw(below, cut.as_ref()));
+    Ok(())
+}
+
+/// What follows from the measures: what it holds, what is glazed, and what to mind.
+fn follows(shape: &Form, form: &entity::Form, style: &Style) -> Vec<Note> {
+    let mut notes = Vec::new();
+    if form.profile.is_some() {
+        notes.extend(holds(shape, form, style).map(Note::plain));
+    }
+    for zone in &shape.zones {
+        if zone.kind != ZoneKind::Whole || shape.zones.len() == 1 {
+            notes.push(Note::plain(format!(
+                "{}: {}, give or take {}",
+                sentence_case(zone.kind.name()),
+                style.area(zone.area),
+                style.percent(2.0 * zone.relative_uncertainty, 0)
+            )));
+        }
+    }
+    if !shape.parts.is_empty() {
+        let parts: Vec<String> = shape
+            .parts
+            .iter()
+            .filter(|part| part.area.is_positive())
+            .map(|part| format!("{} {}", part.part.name(), style.area(part.area)))
+            .collect();
+        notes.push(Note::plain(format!("{}.", sentence_case(&parts.join(", ")))));
+    }
+    if let Some(off) = shape.capacity_disagreement().filter(|off| off.abs() > CAPACITIES_SYNC_NOW) {
+        notes.push(Note::attention(format!(
+            "The measured capacity is {} {} than the points give. Look for a mistyped width or height.",
+            style.percent(off.abs(), 0),
+            if off > 0.0 { "more" } else { "less" }
+        )));
+    }
+    notes.extend(zone_cautions(shape, form, ZoneKind::Whole, style).into_iter().map(Note::attention));
+    notes
+}
+
+fn holds(shape: &Form, form: &entity::Form, style: &Style) -> Option<String> {
+    let holds = format!("Holds {} to the rim", style.volume(shape.profile_capacity?));
+    let in_use = form.fill_um.and_then(|um| Some((um, shape.capacity_in_use?)));
+    Some(match in_use {
+        Some((um, capacity)) => format!(
+            "{holds}, {} filled to {} below it",
+            style.volume(capacity),
+            style.length(Millimetres::from_micrometres(um))
+        ),
+        None => holds,
+    })
+}
+
+/// The outline in a photograph at the size that is entered; `None` while there is none, the sentence where it cannot be.
+fn traced(builder: &EditorBuilder<'_>) -> Option<Result<(Trace, Traced), String>> {
+    let trace = carried_trace(builder)?;
+    let length = |key| builder.entered_value(key).and_then(|text| parse::length(text, builder.style).ok());
+    let size = length("size")?;
+    let camera = length("camera_distance").unwrap_or(CAMERA);
+    let known = match builder.entered_value("known") {
+        Some("width") => KnownSize::Width(size),
+        Some("length") => marks(builder).known(size, &trace),
+        _ => KnownSize::Height(size),
+    };
+    let traced = trace.profile(&known, camera);
+    Some(traced.map(|traced| (trace, traced)).map_err(|error| error.to_string()))
+}
+
+fn carried_trace(builder: &EditorBuilder<'_>) -> Option<Trace> {
+    builder.entered_value(TAKEN.trace).and_then(|text| serde_json::from_str(text).ok())
+}
+
+fn marks(builder: &EditorBuilder<'_>) -> Marks {
+    builder.entered_value(TAKEN.marks).and_then(Marks::read).unwrap_or_default()
+}
+
+fn profile_points(traced: &Traced) -> Vec<ProfilePoint> {
+    traced.points.iter().map(|&(height, radius)| ProfilePoint { height, radius, wall: None }).collect()
+}
+
+fn uncertainty_e4(traced: &Traced) -> i64 {
+    (traced.relative_uncertainty * 1e4).round() as i64
+}
+
+/// How far the outline is to be trusted.
+fn sureness(trace: &Trace) -> Note {
+    let handle = match trace.handle {
+        Some(side) => format!(" The handle on the {} is left out: give its size below.", side.name()),
+        None => String::new(),
+    };
+    let sentence = format!("{}{handle}", trace.sure.name());
+    match trace.sure {
+        Sureness::Sure => Note::plain(sentence),
+        Sureness::Fair | Sureness::Doubtful => Note::attention(sentence),
+    }
+}
+
+fn length(builder: &mut EditorBuilder<'_>, ask: Ask, um: Option<i64>) -> Option<Option<i64>> {
+    let saved = um.map(|um| length_text(builder.style, um));
+    let read = builder.optional(ask.hint(builder.style.length.symbol()), saved, parse::length)?;
+    Some(read.map(Millimetres::micrometres))
+}
+
+fn area(builder: &mut EditorBuilder<'_>, ask: Ask, mm2: Option<i64>) -> Option<Option<i64>> {
+    let saved = mm2.map(|mm2| area_text(builder.style, mm2));
+    let read = builder.optional(ask.hint(builder.style.area.symbol()), saved, parse::area)?;
+    Some(read.map(SquareCentimetres::square_millimetres))
+}
+
+fn capacity_if_known(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>) -> Option<Option<i64>> {
+    let ask = Ask::new("capacity", "Capacity to the rim, if measured").hint(builder.style.volume.symbol());
+    let saved = saved.and_then(|form| form.capacity_ul).map(|ul| volume_text(builder.style, ul));
+    Some(builder.optional(ask, saved, parse::volume)?.map(Millilitres::microlitres))
+}
+
+fn shape_item(class: ShapeClass) -> Item {
+    Item { outline: lists::points(class.outline()), ..coded_item(&class, "") }
+}
+
+/// The field to go back to.
+fn field_of(error: &FormError, by_area: bool) -> &'static str {
+    match error {
+        FormError::Profile(error) => match error {
+            ProfileError::NoWall => "wall",
+            ProfileError::Floor => "floor",
+            ProfileError::FootRing => "foot_width",
+            ProfileError::NothingToGlaze => BARE_FOOT,
+            _ => "points",
+        },
+        FormError::Capacity { .. } => "capacity",
+        FormError::Area { .. } => "inside_area",
+        _ if by_area => "inside_area",
+        _ => "capacity",
+    }
+}

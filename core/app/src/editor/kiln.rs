@@ -1,0 +1,65 @@
+//! The editor of a kiln: how large its shelves are, and how many it takes.
+
+use super::builder::{Ask, EditorBuilder, bare, length_text};
+use super::{EditContext, PendingWrite};
+use crate::Result;
+use laydown_domain::units::{Millimetres, parse};
+use laydown_store::entity;
+
+/// The most shelves of a kiln.
+pub(crate) const MOST_SHELVES: i64 = 30;
+/// Sizes of a shelf, mm.
+pub(crate) const SMALLEST_SHELF: Millimetres = Millimetres::new(50.0);
+pub(crate) const LARGEST_SHELF: Millimetres = Millimetres::new(3_000.0);
+
+pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
+    let current: Option<entity::Kiln> = context.current()?;
+    let saved = current.as_ref();
+    let style = builder.style;
+    builder.title = saved.map_or("New kiln", |_| "Kiln").to_owned();
+    builder.remove_label = "Archive this kiln";
+
+    let name = builder.text(Ask::new("name", "Name").hint("Garden kiln"), saved.map(|kiln| kiln.name.as_str()));
+    let round = builder.switch(Ask::new("round", "Round shelves"), saved.is_some_and(|kiln| kiln.round));
+    let symbol = style.length.symbol();
+    let label = if round { "A shelf, across" } else { "A shelf, from left to right" };
+    let across = builder.quantity(
+        Ask::new("across", label).hint(symbol),
+        saved.map(|kiln| length_text(style, kiln.across_um)),
+        parse::length,
+    );
+    let deep = if round {
+        Some(None)
+    } else {
+        let saved = saved.and_then(|kiln| kiln.deep_um).map(|um| length_text(style, um));
+        builder.quantity(Ask::new("deep", "And from front to back").hint(symbol), saved, parse::length).map(Some)
+    };
+    let shelves = builder.quantity(
+        Ask::new("shelves", "Shelves it takes").hint("4"),
+        saved.map(|kiln| bare(style, kiln.shelves as f64)),
+        parse::number,
+    );
+    let (Some(across), Some(deep), Some(shelves)) = (across, deep, shelves) else { return Ok(None) };
+    for (key, length) in [("across", Some(across)), ("deep", deep)] {
+        if length.is_some_and(|length| length < SMALLEST_SHELF || length > LARGEST_SHELF) {
+            builder.field_error(key, "A shelf is between 5 cm and 3 m. Check the figure and the unit.");
+            return Ok(None);
+        }
+    }
+    if !(1.0..=MOST_SHELVES as f64).contains(&shelves) || shelves.fract() != 0.0 {
+        builder.field_error("shelves", "A kiln takes between 1 and 30 shelves, in whole numbers.");
+        return Ok(None);
+    }
+    let Some(name) = name else { return Ok(None) };
+    let sentence = format!("{name} is saved.");
+    let kiln = move |id| entity::Kiln {
+        id,
+        name,
+        round,
+        across_um: across.micrometres(),
+        deep_um: deep.map(Millimetres::micrometres),
+        shelves: shelves as i64,
+        gone: false,
+    };
+    Ok(Some(PendingWrite::one(context.id, sentence, kiln)))
+}

@@ -1,0 +1,354 @@
+//! An editor is one thing to fill in: a form, a glaze, a bucket's check. It is described here field by field,
+//! so that a shell needs one screen for all of them and decides nothing itself.
+//!
+//! Each kind has a file with one function that lays out the fields, reads them and, when all are good,
+//! says what to keep. The same function serves the view and the command, so the two cannot disagree.
+
+mod body;
+mod bucket;
+mod builder;
+mod check;
+mod control;
+mod control_coat;
+mod drawing;
+mod firing;
+mod form;
+mod glaze;
+mod kiln;
+mod preference;
+mod scale;
+mod sync_location;
+mod thin;
+mod tile;
+mod vessel;
+
+use rusqlite::Connection;
+use serde::Serialize;
+use uuid::Uuid;
+
+use self::builder::EditorBuilder;
+pub(super) use self::builder::{LONGEST_NAME, LONGEST_REMARK, coded_item, item};
+pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
+pub(super) use self::kiln::{LARGEST_SHELF, MOST_SHELVES, SMALLEST_SHELF};
+use super::archive::{Archivable, found, in_use};
+use super::evidence::{parse_id, style};
+use super::{CommandResult, Note, Now, Result, Studio, StudioError};
+use laydown_domain::units::Style;
+use laydown_store::entity::{self, Entity};
+use laydown_store::{Transaction, query};
+
+/// Which editor.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, uniffi::Enum)]
+pub enum EditorKind {
+    /// A form: a shape at a size.
+    Form,
+    /// A clay body: how it shrinks.
+    Body,
+    /// A kiln: its shelves.
+    Kiln,
+    /// A firing.
+    Firing,
+    /// A glaze; a new one comes with its first bucket.
+    Glaze,
+    /// A bucket of a glaze; its subject is the glaze.
+    Bucket,
+    /// A check of a bucket's SG; its subject is the bucket.
+    Check,
+    /// Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
+    Thin,
+    /// A vessel for checking SG.
+    Vessel,
+    /// A scale.
+    Scale,
+    /// A test tile.
+    Tile,
+    /// A control piece: a coat weighed here, or an amount known to be right.
+    Control,
+    /// Units, sound and touch on this phone.
+    Preference,
+    /// The sync location. Its secrets are the shell's to keep.
+    SyncLocation,
+}
+
+/// A field's key and what is entered in it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct Value {
+    /// The field's key.
+    pub key: String,
+    /// What is entered: text as typed, an item's code, or "yes" and "no".
+    pub text: String,
+}
+
+/// An editor as it is being filled in.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct EditorEntry {
+    /// Which editor.
+    pub kind: EditorKind,
+    /// The entity being changed; empty for a new one.
+    pub id: String,
+    /// What the editor is about where it needs that: the glaze of a bucket, the bucket of a check; else empty.
+    pub subject: String,
+    /// What has been entered so far; a field not named here shows what is kept, or its usual value.
+    pub values: Vec<Value>,
+}
+
+/// How a field is filled in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, uniffi::Enum)]
+pub enum FieldKind {
+    /// Free text.
+    Text,
+    /// A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
+    Exact,
+    /// A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
+    /// the field's key, once the editor is kept. Left empty, the one that is kept there stays.
+    Secret,
+    /// A folder, chosen in the platform's own way: what stands in it has two lines, the folder's name and what the shell
+    /// finds it again by.
+    Folder,
+    /// A number or quantity in people's notation; the shell shows digits.
+    Number,
+    /// One of the items.
+    Choice,
+    /// One of the items, each with an outline to pick by looking.
+    Outline,
+    /// Yes or no.
+    Switch,
+    /// A table of numbers: what stands in it has one line for each row, with tabs between the cells. The shell shows
+    /// [`EditorField::columns`] over them and lets rows be added and taken away.
+    Table,
+    /// A photograph: what stands in it is the name of the file. The items are the ways to get one.
+    Photo,
+}
+
+/// A point of an outline: from 0 to 1 from the axis outwards, and from 0 to 1 upwards from the foot.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, uniffi::Record)]
+pub struct Point {
+    /// Distance from the axis.
+    pub radius: f64,
+    /// Height above the foot.
+    pub height: f64,
+}
+
+/// One of the things to choose from in a field.
+#[derive(Debug, Clone, PartialEq, Serialize, uniffi::Record)]
+pub struct Item {
+    /// What to hand back.
+    pub code: String,
+    /// What it is called.
+    pub name: String,
+    /// One line about it; may be empty.
+    pub detail: String,
+    /// The right half of its outline, from the axis at the foot to the rim; empty where there is none.
+    pub outline: Vec<Point>,
+}
+
+/// One field of an editor.
+#[derive(Debug, Clone, PartialEq, Serialize, uniffi::Record)]
+pub struct EditorField {
+    /// Its key.
+    pub key: String,
+    /// What it asks for.
+    pub label: String,
+    /// What stands in it.
+    pub text: String,
+    /// An example or a unit, shown while it is empty; may be empty.
+    pub hint: String,
+    /// What it is for, or what it means; may be empty.
+    pub help: String,
+    /// How it is filled in.
+    pub kind: FieldKind,
+    /// The things to choose from.
+    pub items: Vec<Item>,
+    /// What the columns of a table are called; empty for every other kind.
+    pub columns: Vec<String>,
+    /// What is wrong with what stands in it; empty when nothing is.
+    pub refusal: String,
+}
+
+/// An editor as it is shown.
+#[derive(Debug, Clone, PartialEq, Serialize, uniffi::Record)]
+pub struct EditorView {
+    /// What the editor is called.
+    pub title: String,
+    /// Its fields, in order.
+    pub fields: Vec<EditorField>,
+    /// What is drawn of it, to look at and to take hold of; shown below the field [`Drawing::below`].
+    pub drawing: Option<Drawing>,
+    /// What follows from what is entered: areas, an SG, an amount of water.
+    pub results: Vec<Note>,
+    /// What the button that keeps it says; empty on an editor that only calculates.
+    pub save_label: String,
+    /// Whether keeping would be accepted.
+    pub can_save: bool,
+    /// What the button that removes it says; empty where nothing can be removed.
+    pub remove_label: String,
+}
+
+/// Writes what an editor keeps.
+type Write = Box<dyn FnOnce(&mut Transaction<'_>) -> Result<Uuid>>;
+
+/// What a filled-in editor would keep.
+struct PendingWrite {
+    /// The sentence said afterwards.
+    sentence: String,
+    /// Writes it, and answers with the id of what was written.
+    write: Write,
+}
+
+impl PendingWrite {
+    /// Saves one entity under `id`, or under a new id.
+    fn one<E: Entity>(id: Option<Uuid>, sentence: String, entity: impl FnOnce(Uuid) -> E + 'static) -> PendingWrite {
+        PendingWrite {
+            sentence,
+            write: Box::new(move |tx| {
+                let entity = entity(id.unwrap_or_else(|| tx.new_id()));
+                tx.put(&entity)?;
+                Ok(entity.id())
+            }),
+        }
+    }
+}
+
+/// What the fields are laid out from.
+struct EditContext<'a> {
+    conn: &'a Connection,
+    now: Now,
+    id: Option<Uuid>,
+    subject: Option<Uuid>,
+}
+
+impl EditContext<'_> {
+    /// The entity that the editor changes; `None` for a new one.
+    fn current<E: Archivable>(&self) -> Result<Option<E>> {
+        self.id.map(|id| found(self.conn, id)).transpose()
+    }
+
+    /// The coat weighed here that the editor of a control piece shows; `None` for an amount that was typed in.
+    fn control_coat(&self) -> Result<Option<entity::Coat>> {
+        Ok(self.id.map(|id| entity::Coat::load(self.conn, id)).transpose()?.flatten())
+    }
+
+    /// What the editor is about.
+    fn subject<E: Archivable>(&self) -> Result<E> {
+        found(self.conn, self.subject.ok_or_else(|| StudioError::missing(E::WHAT))?)
+    }
+}
+
+/// Lays out the editor in `builder`; answers with what to keep once every field is good.
+fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
+    let saving = match kind {
+        EditorKind::Form => form::build(context, builder),
+        EditorKind::Body => body::build(context, builder),
+        EditorKind::Kiln => kiln::build(context, builder),
+        EditorKind::Firing => firing::build(context, builder),
+        EditorKind::Glaze => glaze::build(context, builder),
+        EditorKind::Bucket => bucket::build(context, builder),
+        EditorKind::Check => check::build(context, builder),
+        EditorKind::Thin => thin::build(context, builder),
+        EditorKind::Vessel => vessel::build(context, builder),
+        EditorKind::Scale => scale::build(context, builder),
+        EditorKind::Tile => tile::build(context, builder),
+        EditorKind::Control => match context.control_coat()? {
+            Some(coat) => control_coat::build(context, builder, coat),
+            None => control::build(context, builder),
+        },
+        EditorKind::Preference => preference::build(context, builder),
+        EditorKind::SyncLocation => sync_location::build(context, builder),
+    };
+    Ok(saving?.filter(|_| !builder.has_error()))
+}
+
+impl EditorEntry {
+    fn ids(&self) -> Result<(Option<Uuid>, Option<Uuid>)> {
+        let id = |text: &str| if text.is_empty() { Ok(None) } else { parse_id(text, "record").map(Some) };
+        Ok((id(&self.id)?, id(&self.subject)?))
+    }
+
+    fn view(&self, conn: &Connection, now: Now, style: &Style) -> Result<EditorView> {
+        let (id, subject) = self.ids()?;
+        let mut builder = EditorBuilder::new(style, &self.values);
+        let saving = build(self.kind, &EditContext { conn, now, id, subject }, &mut builder)?;
+        Ok(builder.into_view(saving.is_some(), id.is_some()))
+    }
+}
+
+#[uniffi::export]
+impl Studio {
+    /// The editor as it stands with what is entered in `entry`.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
+    pub fn editor(&self, now: Now, entry: &EditorEntry) -> Result<EditorView> {
+        self.store.read(|conn| entry.view(conn, now, &style(conn)?))
+    }
+
+    /// Saves the editor.
+    ///
+    /// # Errors
+    /// [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
+    pub fn save_record(&self, now: Now, entry: &EditorEntry) -> Result<CommandResult> {
+        let (id, subject) = entry.ids()?;
+        let stored = self.command(now, |tx| {
+            let style = style(tx.conn())?;
+            let mut builder = EditorBuilder::new(&style, &entry.values);
+            let saving = build(entry.kind, &EditContext { conn: tx.conn(), now, id, subject }, &mut builder)?;
+            let Some(saving) = saving else { return Err(builder.first_error()) };
+            Ok(((saving.write)(tx)?, saving.sentence))
+        })?;
+        let (id, sentence) = stored.value;
+        Ok(CommandResult::new(id.to_string(), sentence, stored.undo))
+    }
+
+    /// Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
+    pub fn remove(&self, now: Now, kind: EditorKind, id: &str) -> Result<CommandResult> {
+        let entity = parse_id(id, "record")?;
+        let stored = self.command(now, |tx| {
+            let name = match kind {
+                EditorKind::Form => archive::<entity::Form>(tx, entity)?,
+                EditorKind::Body => archive::<entity::Body>(tx, entity)?,
+                EditorKind::Kiln => archive::<entity::Kiln>(tx, entity)?,
+                EditorKind::Firing => {
+                    for placed in query::placements(tx.conn(), entity)? {
+                        tx.put(&entity::Placement { gone: true, ..placed })?;
+                    }
+                    archive::<entity::Firing>(tx, entity)?
+                }
+                EditorKind::Glaze => {
+                    for bucket in in_use::<entity::Bucket>(tx.conn(), None)? {
+                        if bucket.glaze == entity {
+                            archive::<entity::Bucket>(tx, bucket.id)?;
+                        }
+                    }
+                    archive::<entity::Glaze>(tx, entity)?
+                }
+                EditorKind::Bucket => archive::<entity::Bucket>(tx, entity)?,
+                EditorKind::Vessel => archive::<entity::Vessel>(tx, entity)?,
+                EditorKind::Scale => archive::<entity::Scale>(tx, entity)?,
+                EditorKind::Tile => archive::<entity::Tile>(tx, entity)?,
+                EditorKind::Control => match entity::Coat::load(tx.conn(), entity)? {
+                    Some(coat) => {
+                        tx.put(&entity::Coat { control: false, ..coat })?;
+                        "The control piece".to_owned()
+                    }
+                    None => archive::<entity::Control>(tx, entity)?,
+                },
+                EditorKind::Check | EditorKind::Thin | EditorKind::Preference | EditorKind::SyncLocation => {
+                    return Err(StudioError::refused("", "This cannot be removed."));
+                }
+            };
+            Ok(format!("{name} is archived."))
+        })?;
+        Ok(CommandResult::new(id.to_owned(), stored.value, stored.undo))
+    }
+}
+
+/// Puts one entity away; answers with what it is called.
+fn archive<E: Archivable>(tx: &mut Transaction<'_>, id: Uuid) -> Result<String> {
+    let entity: E = found(tx.conn(), id)?;
+    let called = entity.called();
+    tx.put(&entity.archive())?;
+    Ok(called)
+}

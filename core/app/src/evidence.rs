@@ -1,0 +1,265 @@
+//! From the rows of the store to the quantities that the pure modules calculate with.
+
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
+use std::str::FromStr;
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use super::archive::in_use;
+use super::form_geometry::shape;
+use super::{Result, StudioError};
+use laydown_domain::UnknownCode;
+use laydown_domain::coat::scale::Scale;
+use laydown_domain::coat::target::{Control, Sensitivity, TileEvidence};
+use laydown_domain::coat::verdict::VerdictKind;
+use laydown_domain::coat::{Solids, tile};
+use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{
+    AreaUnit, DecimalMark, Grams, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
+    VolumeUnit,
+};
+use laydown_store::entity::{self, Entity};
+use laydown_store::query::ControlPiece;
+use laydown_store::{query, this_device};
+
+/// The most control pieces a target rests on: the newest ones, so that a target follows the studio's hand.
+pub(super) const MOST_CONTROLS: u32 = 24;
+
+/// An id as the shell hands it back.
+pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {
+    text.parse().map_err(|_| StudioError::missing(what))
+}
+
+/// A code kept in a row; one that this version does not know came from a newer one.
+pub(super) fn code<T: FromStr<Err = UnknownCode>>(text: &str) -> Result<T> {
+    Ok(text.parse()?)
+}
+
+/// This device's preferences, or the defaults.
+pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
+    let device = this_device(conn)?.0;
+    Ok(entity::Preference::load(conn, device)?.unwrap_or_else(|| entity::Preference {
+        id: device,
+        mass: MassUnit::Gram.code().to_owned(),
+        volume: VolumeUnit::Millilitre.code().to_owned(),
+        area: AreaUnit::SquareCentimetre.code().to_owned(),
+        length: LengthUnit::Centimetre.code().to_owned(),
+        decimal: DecimalMark::Point.code().to_owned(),
+        speak: true,
+        tick: true,
+        code_pieces: true,
+        phone: None,
+    }))
+}
+
+/// The units and the decimal mark the potter wants to read.
+pub(super) fn style(conn: &Connection) -> Result<Style> {
+    style_of(&preference(conn)?)
+}
+
+/// The same from preferences that have been read.
+pub(super) fn style_of(preference: &entity::Preference) -> Result<Style> {
+    Ok(Style {
+        mass: code::<MassUnit>(&preference.mass)?,
+        volume: code::<VolumeUnit>(&preference.volume)?,
+        area: code::<AreaUnit>(&preference.area)?,
+        length: code::<LengthUnit>(&preference.length)?,
+        decimal: code::<DecimalMark>(&preference.decimal)?,
+    })
+}
+
+/// What was made of a row; `None` where its figures or codes cannot be, as when they came from elsewhere: a screen shows the
+/// rest.
+pub(super) fn usable<T>(made: Result<T>) -> Result<Option<T>> {
+    match made {
+        Ok(made) => Ok(Some(made)),
+        Err(StudioError::Refused { .. } | StudioError::Newer { .. }) => Ok(None),
+        Err(error) => Err(error),
+    }
+}
+
+/// The density of a glaze's powder; the usual one where the row's cannot be.
+pub(super) fn powder_density(glaze: &entity::Glaze) -> PowderDensity {
+    PowderDensity::from_thousandths(glaze.powder_density_e3).unwrap_or_default()
+}
+
+/// A kept SG in words, also one that cannot be.
+pub(super) fn sg_in_words(style: &Style, hundred_thousandths: i64) -> String {
+    match SpecificGravity::from_hundred_thousandths(hundred_thousandths) {
+        Ok(sg) => style.specific_gravity(sg),
+        Err(_) => format!("{} (impossible)", style.number(hundred_thousandths as f64 / 1e5, 2)),
+    }
+}
+
+/// The scale as the verdict needs it.
+pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
+    Scale::new(
+        Grams::from_milligrams(scale.capacity_mg),
+        Grams::from_milligrams(scale.step_mg),
+        scale.minimum_mg.map(Grams::from_milligrams),
+        scale.repeatability_mg.map(Grams::from_milligrams),
+    )
+    .map_err(|error| StudioError::refused("scale", error))
+}
+
+/// The bucket's last SG and when it was read; an assumed one and `None` if it never was, or what was kept cannot be.
+pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
+    let Some(check) = query::latest_check(conn, bucket)? else { return Ok((SgReading::unchecked(), None)) };
+    Ok(usable(sg_of(&check))?.map_or((SgReading::unchecked(), None), |reading| (reading, Some(check.at))))
+}
+
+/// What a check found.
+pub(super) fn sg_of(check: &entity::Check) -> Result<SgReading> {
+    sg_reading(check.specific_gravity_e5, check.standard_uncertainty_e5)
+}
+
+/// An SG and its uncertainty from their scaled integers.
+pub(super) fn sg_reading(hundred_thousandths: i64, uncertainty: i64) -> Result<SgReading> {
+    let sg = SpecificGravity::from_hundred_thousandths(hundred_thousandths)?;
+    Ok(SgReading::new(sg, uncertainty as f64 / 1e5)?)
+}
+
+/// The glaze's sensitivity.
+pub(super) fn sensitivity(glaze: &entity::Glaze) -> Result<Sensitivity> {
+    code(&glaze.sensitivity)
+}
+
+/// The verdict kept with a coat.
+pub(super) fn verdict_kind(coat: &entity::Coat) -> Result<VerdictKind> {
+    code(&coat.verdict)
+}
+
+/// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.
+pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
+    let mut pieces = Pieces::new(conn);
+    let known = query::control_pieces(conn, glaze, zone.code(), MOST_CONTROLS)?;
+    let controls = known.into_iter().map(|known| pieces.control(&known, zone, form));
+    Ok(controls.collect::<Result<Vec<_>>>()?.into_iter().flatten().collect())
+}
+
+/// The forms and scales that the control pieces share: each is read once, since Save waits for this.
+pub(super) struct Pieces<'a> {
+    conn: &'a Connection,
+    forms: BTreeMap<Uuid, Option<(String, Form)>>,
+    scales: BTreeMap<Uuid, Grams>,
+}
+
+impl<'a> Pieces<'a> {
+    pub(super) fn new(conn: &'a Connection) -> Pieces<'a> {
+        Pieces { conn, forms: BTreeMap::new(), scales: BTreeMap::new() }
+    }
+
+    /// `None` when the form is not known here, as when only some of a studio's events have arrived, or a figure cannot be.
+    pub(super) fn control(&mut self, known: &ControlPiece, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
+        // How sure an amount from memory is lies in the spread from pot to pot.
+        let net_standard_uncertainty =
+            known.scale.map_or(Ok(Grams::ZERO), |scale| self.net_standard_uncertainty(scale))?;
+        let Some((form_name, shape)) = self.form(known.form)? else { return Ok(None) };
+        let (wet, area) =
+            (Grams::from_milligrams(known.net_mg), SquareCentimetres::from_square_millimetres(known.area_mm2));
+        let Some(solids) = usable(solids_then(known))?.filter(|_| wet.is_positive() && area.is_positive()) else {
+            return Ok(None);
+        };
+        Ok(Some(Control {
+            wet,
+            solids,
+            area,
+            area_relative_uncertainty: shape.zone(zone).map_or(AREA_FROM_CAPACITY, |zone| zone.relative_uncertainty),
+            class: shape.class,
+            capacity: shape.capacity,
+            form_name: form_name.clone(),
+            same_form: known.form == form,
+            net_standard_uncertainty,
+        }))
+    }
+
+    fn form(&mut self, id: Uuid) -> Result<Option<&(String, Form)>> {
+        let known = match self.forms.entry(id) {
+            Entry::Occupied(known) => known.into_mut(),
+            Entry::Vacant(new) => {
+                let known = match entity::Form::load(self.conn, id)? {
+                    Some(form) => usable(shape(self.conn, &form))?.map(|shape| (form.name, shape)),
+                    None => None,
+                };
+                new.insert(known)
+            }
+        };
+        Ok(known.as_ref())
+    }
+
+    fn net_standard_uncertainty(&mut self, scale: Uuid) -> Result<Grams> {
+        match self.scales.entry(scale) {
+            Entry::Occupied(known) => Ok(*known.get()),
+            Entry::Vacant(new) => {
+                let scale = entity::Scale::load(self.conn, scale)?;
+                let scale = scale.map(|scale| usable(scale_of(&scale))).transpose()?.flatten();
+                Ok(*new.insert(scale.map_or(Grams::ZERO, |scale| scale.net_standard_uncertainty())))
+            }
+        }
+    }
+}
+
+/// Dry glaze per gram of the bucket when a control piece was weighed.
+fn solids_then(known: &ControlPiece) -> Result<Solids> {
+    let sg = sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?;
+    Ok(Solids::of(sg, PowderDensity::from_thousandths(known.powder_density_e3)?)?)
+}
+
+/// The glaze's test tiles.
+pub(super) fn tiles(conn: &Connection, glaze: &entity::Glaze) -> Result<Vec<TileEvidence>> {
+    let tiles = query::tiles(conn, glaze.id, MOST_CONTROLS)?;
+    let evidence = tiles.iter().map(|tile| usable(tile_evidence(tile, glaze))).collect::<Result<Vec<_>>>()?;
+    Ok(evidence.into_iter().flatten().flatten().collect())
+}
+
+/// A tile's laydown, from its dry weight if there is one, else from its wet weight and SG.
+pub(super) fn tile_evidence(tile: &entity::Tile, glaze: &entity::Glaze) -> Result<Option<TileEvidence>> {
+    let area = SquareCentimetres::from_square_millimetres(tile.area_mm2);
+    let evidence = match (tile.dry_mg, tile.net_mg, tile.specific_gravity_e5) {
+        (Some(dry), ..) => tile::tile_from_dry(area, Grams::from_milligrams(dry)),
+        (None, Some(net), Some(sg)) => {
+            let reading = SgReading::checked(SpecificGravity::from_hundred_thousandths(sg)?);
+            let solids = Solids::of(reading, powder_density(glaze))?;
+            tile::tile(area, Grams::from_milligrams(net), &solids)
+        }
+        _ => return Ok(None),
+    };
+    evidence.map(Some).map_err(|error| StudioError::refused("area", error))
+}
+
+/// A check of a bucket as it is kept.
+pub(super) fn check(id: Uuid, bucket: Uuid, at: i64, reading: SgReading, how: &str) -> entity::Check {
+    entity::Check {
+        id,
+        bucket,
+        at,
+        specific_gravity_e5: reading.sg.hundred_thousandths(),
+        standard_uncertainty_e5: uncertainty_e5(reading),
+        how: how.to_owned(),
+        vessel: None,
+        full_mg: None,
+        temperature_mc: None,
+        flow_ms: None,
+        note: None,
+    }
+}
+
+/// The uncertainty of an SG as it is stored, in hundred-thousandths.
+pub(super) fn uncertainty_e5(reading: SgReading) -> i64 {
+    (reading.standard_uncertainty * 1e5).round() as i64
+}
+
+/// The finest step among the scales in use: the one a potter takes to the bucket. A gram if there is none.
+pub(super) fn finest_step(conn: &Connection) -> Result<Grams> {
+    let steps = in_use::<entity::Scale>(conn, None)?.into_iter().map(|scale| scale.step_mg).min();
+    Ok(steps.map_or(Grams::new(1.0), Grams::from_milligrams))
+}
+
+/// The step of the scale a coat was weighed on, so that its weight is shown as it was read.
+pub(super) fn step_of(conn: &Connection, coat: &entity::Coat) -> Result<Grams> {
+    let scale = entity::Scale::load(conn, coat.scale)?;
+    Ok(scale.map_or(Grams::new(0.1), |scale| Grams::from_milligrams(scale.step_mg)))
+}

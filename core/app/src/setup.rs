@@ -1,0 +1,235 @@
+//! The Studio screen: everything that is set up once and used for years.
+
+use rusqlite::Connection;
+
+use super::archive::in_use;
+use super::backup;
+use super::date_text::{count, sentence_case};
+use super::evidence::{code, style, tile_evidence, usable};
+use super::lists::{self, by_name, scale_detail};
+use super::{EditorKind, Now, Result, Row, Studio};
+use laydown_domain::caution::Caution;
+use laydown_domain::coat::target::Sensitivity;
+use laydown_domain::form::ZoneKind;
+use laydown_domain::units::{Grams, Millimetres, Style};
+use laydown_store::entity::{self, Entity};
+use laydown_store::query;
+
+/// The most control pieces listed: the newest ones.
+const MOST_CONTROL_COATS: u32 = 60;
+
+/// A list on the Studio screen.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct Section {
+    /// The sheet that opens from its rows and adds to it.
+    pub editor: EditorKind,
+    /// What the list is called.
+    pub title: String,
+    /// What the button that adds to it says.
+    pub add_label: String,
+    /// What stands there while it is empty.
+    pub empty: String,
+    /// Its rows.
+    pub rows: Vec<Row>,
+}
+
+/// A caution in full.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct CautionView {
+    /// What it is about.
+    pub title: String,
+    /// What to mind and whom to ask.
+    pub text: String,
+}
+
+/// All that the Studio screen shows.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct SetupView {
+    /// The lists.
+    pub sections: Vec<Section>,
+    /// What is to be said of backups.
+    pub backup: String,
+    /// The cautions.
+    pub cautions: Vec<CautionView>,
+}
+
+#[uniffi::export]
+impl Studio {
+    /// The Studio screen.
+    ///
+    /// # Errors
+    /// Only when the file cannot be read.
+    pub fn setup(&self, now: Now) -> Result<SetupView> {
+        self.store.read(|conn| {
+            let style = style(conn)?;
+            Ok(SetupView {
+                sections: vec![
+                    section(
+                        EditorKind::Form,
+                        "Forms",
+                        "Add a form",
+                        "What you throw again and again.",
+                        forms(conn, &style)?,
+                    ),
+                    section(
+                        EditorKind::Body,
+                        "Bodies",
+                        "Add a body",
+                        "Your clays and how they shrink, so that a fired pot can be measured for its bisque size.",
+                        bodies(conn, &style)?,
+                    ),
+                    section(
+                        EditorKind::Glaze,
+                        "Glazes",
+                        "Add a glaze",
+                        "Each with how sensitive it is to thickness.",
+                        glazes(conn)?,
+                    ),
+                    section(
+                        EditorKind::Control,
+                        "Control pieces",
+                        "Add an amount you know is right",
+                        "A pot that came out right. Mark a saved coat as a control piece, or type an amount you trust.",
+                        known_amounts(conn, now, &style)?,
+                    ),
+                    section(
+                        EditorKind::Tile,
+                        "Test tiles",
+                        "Add a test tile",
+                        "Weigh the coat on a tile to see how thick your tests really are.",
+                        tiles(conn, &style)?,
+                    ),
+                    section(
+                        EditorKind::Scale,
+                        "Scales",
+                        "Add a scale",
+                        "How much it carries and the step it reads in.",
+                        scales(conn, &style)?,
+                    ),
+                    section(
+                        EditorKind::Kiln,
+                        "Kilns",
+                        "Add a kiln",
+                        "How large its shelves are, to plan a load.",
+                        kilns(conn, &style)?,
+                    ),
+                    section(
+                        EditorKind::Vessel,
+                        "Vessels",
+                        "Add a vessel",
+                        "Any jar: weighed once with water, it checks SG for good.",
+                        vessels(conn)?,
+                    ),
+                ],
+                backup: backup::in_a_line(conn, now)?,
+                cautions: Caution::ALL
+                    .iter()
+                    .map(|caution| CautionView { title: caution.title().to_owned(), text: caution.text().to_owned() })
+                    .collect(),
+            })
+        })
+    }
+}
+
+fn section(editor: EditorKind, title: &str, add_label: &str, empty: &str, rows: Vec<Row>) -> Section {
+    Section {
+        editor,
+        title: title.to_owned(),
+        add_label: add_label.to_owned(),
+        empty: empty.to_owned(),
+        rows: by_name(rows),
+    }
+}
+
+fn row(id: uuid::Uuid, title: String, detail: String) -> Row {
+    Row { id: id.to_string(), title, detail, chosen: false, outline: Vec::new() }
+}
+
+fn forms(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    lists::forms(conn, style, "")
+}
+
+fn bodies(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let bodies = in_use::<entity::Body>(conn, None)?.into_iter();
+    Ok(bodies
+        .map(|body| {
+            let percent = |e4: i64| style.percent(e4 as f64 / 1e4, 1);
+            let detail =
+                format!("shrinks {} to bisque, {} fired", percent(body.to_bisque_e4), percent(body.to_fired_e4));
+            row(body.id, body.name, detail)
+        })
+        .collect())
+}
+
+fn glazes(conn: &Connection) -> Result<Vec<Row>> {
+    in_use::<entity::Glaze>(conn, None)?
+        .into_iter()
+        .map(|glaze| {
+            let sensitivity: Option<Sensitivity> = usable(code(&glaze.sensitivity))?;
+            let detail = sensitivity.map(|level| format!("Thickness: {}", sentence_case(level.name())));
+            Ok(row(glaze.id, glaze.name, detail.unwrap_or_default()))
+        })
+        .collect()
+}
+
+fn scales(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let scales = in_use::<entity::Scale>(conn, None)?.into_iter();
+    Ok(scales.map(|scale| row(scale.id, scale.name.clone(), scale_detail(&scale, style))).collect())
+}
+
+fn kilns(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let kilns = in_use::<entity::Kiln>(conn, None)?.into_iter();
+    Ok(kilns
+        .map(|kiln| {
+            let across = style.length(Millimetres::from_micrometres(kiln.across_um));
+            let shelf = match kiln.deep_um {
+                Some(deep) => format!("{across} by {}", style.length(Millimetres::from_micrometres(deep))),
+                None => format!("{across} across"),
+            };
+            row(kiln.id, kiln.name, format!("{} of {shelf}", count(kiln.shelves, "shelf", "shelves")))
+        })
+        .collect())
+}
+
+fn vessels(conn: &Connection) -> Result<Vec<Row>> {
+    let vessels = in_use::<entity::Vessel>(conn, None)?.into_iter();
+    Ok(vessels.map(|vessel| row(vessel.id, vessel.name, String::new())).collect())
+}
+
+fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
+    let mut rows = Vec::new();
+    for tile in in_use::<entity::Tile>(conn, None)? {
+        let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
+        let detail = usable(tile_evidence(&tile, &glaze))?
+            .flatten()
+            .map_or_else(|| glaze.name.clone(), |tile| format!("{}, {}", glaze.name, style.laydown(tile.laydown)));
+        rows.push(row(tile.id, tile.name, detail));
+    }
+    Ok(rows)
+}
+
+/// The amounts known to be right, the newest first.
+pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Result<Vec<Row>> {
+    let mut rows = Vec::new();
+    for coat in query::latest_control_coats(conn, MOST_CONTROL_COATS)? {
+        let (Some(form), Some(glaze)) = (entity::Form::load(conn, coat.form)?, entity::Glaze::load(conn, coat.glaze)?)
+        else {
+            continue;
+        };
+        let zone: ZoneKind = code(&coat.zone)?;
+        let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
+        let detail = format!("{}: {wet} wet, {}", glaze.name, now.moment(coat.at));
+        rows.push(row(coat.id, format!("{}, {}", form.name, zone.name()), detail));
+    }
+    for known in in_use::<entity::Control>(conn, None)? {
+        let (Some(form), Some(glaze)) =
+            (entity::Form::load(conn, known.form)?, entity::Glaze::load(conn, known.glaze)?)
+        else {
+            continue;
+        };
+        let zone: ZoneKind = code(&known.zone)?;
+        let wet = style.mass(Grams::from_milligrams(known.net_mg), Grams::new(0.1));
+        rows.push(row(known.id, format!("{}, {}", form.name, zone.name()), format!("{}: {wet} wet", glaze.name)));
+    }
+    Ok(rows)
+}

@@ -1,0 +1,277 @@
+//! Everything one weighing rests on, read from the studio: what lies on the bench beside the scale.
+
+use rusqlite::Connection;
+use uuid::Uuid;
+
+use super::{Field, NextCoat, WeighEntry, WeighMode, last_field};
+use crate::archive::{Archivable, found, in_use};
+use crate::buckets::is_old;
+use crate::date_text::sentence_case;
+use crate::evidence::{controls, latest_sg, powder_density, scale_of, sensitivity, tiles, uncertainty_e5};
+use crate::form_geometry::{shape, zone_cautions};
+use crate::{Note, Now, Result, StudioError};
+use laydown_domain::coat::scale::{Scale, ScaleAdvice};
+use laydown_domain::coat::target::{Evidence, Job, Target, target};
+use laydown_domain::coat::verdict::{Reading, Verdict, judge};
+use laydown_domain::coat::{Solids, when_to_read};
+use laydown_domain::form::ZoneKind;
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{Grams, Laydown, PowderDensity, Style, parse};
+use laydown_store::entity;
+
+/// What lies on the bench.
+pub(super) struct WeighContext {
+    pub(super) entry: WeighEntry,
+    pub(super) style: Style,
+    pub(super) form: entity::Form,
+    pub(super) glaze: entity::Glaze,
+    pub(super) bucket: entity::Bucket,
+    pub(super) scale_row: entity::Scale,
+    pub(super) scale: Scale,
+    pub(super) zones: Vec<ZoneKind>,
+    pub(super) job: Job,
+    pub(super) sg: SgReading,
+    pub(super) checked_at: Option<i64>,
+    pub(super) evidence: Evidence,
+    zone_cautions: Vec<String>,
+}
+
+impl WeighContext {
+    /// Reads what `entry` names and fills what it leaves open; `None` while the studio lacks a form, a bucket or a scale.
+    pub(super) fn load(conn: &Connection, style: Style, entry: &WeighEntry) -> Result<Option<WeighContext>> {
+        let (Some(form), Some(bucket), Some(scale)) = (
+            pick::<entity::Form>(conn, &entry.form)?,
+            pick::<entity::Bucket>(conn, &entry.bucket)?,
+            pick::<entity::Scale>(conn, &entry.scale)?,
+        ) else {
+            return Ok(None);
+        };
+        let glaze: entity::Glaze = found(conn, bucket.glaze)?;
+        let shape = shape(conn, &form)?;
+        let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
+        let Some(zone) = entry.zone.and_then(|kind| shape.zone(kind)).or_else(|| shape.zones.first()) else {
+            return Err(StudioError::refused(
+                "form",
+                format!("{} has no area to glaze. Open it in Studio and give one.", form.name),
+            ));
+        };
+        let way = entry.way.unwrap_or_default();
+        let field = match (way, entry.field) {
+            (WeighMode::TwoWeights, Field::Net) => Field::Bare,
+            (WeighMode::Net, _) => Field::Net,
+            (_, field) => field,
+        };
+        let (sg, checked_at) = latest_sg(conn, bucket.id)?;
+        let job = Job {
+            form_name: form.name.clone(),
+            zone: *zone,
+            capacity: shape.capacity,
+            class: shape.class,
+            solids: Solids::of(sg, powder_density(&glaze))?,
+            sensitivity: sensitivity(&glaze)?,
+        };
+        let zone_cautions = zone_cautions(&shape, &form, zone.kind, &style);
+        let evidence = Evidence {
+            controls: controls(conn, bucket.glaze, zone.kind, form.id)?,
+            tiles: tiles(conn, &glaze)?,
+            starting: Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2),
+        };
+        let entry = WeighEntry {
+            form: form.id.to_string(),
+            bucket: bucket.id.to_string(),
+            zone: Some(zone.kind),
+            scale: scale.id.to_string(),
+            way: Some(way),
+            field,
+            ..entry.clone()
+        };
+        Ok(Some(WeighContext {
+            entry,
+            style,
+            form,
+            glaze,
+            bucket,
+            scale: scale_of(&scale)?,
+            scale_row: scale,
+            zones,
+            job,
+            sg,
+            checked_at,
+            evidence,
+            zone_cautions,
+        }))
+    }
+
+    /// What was shown is what is kept: nothing that has gone since is replaced behind the potter's back.
+    pub(super) fn is_what_was_shown(&self, entry: &WeighEntry) -> Result<()> {
+        let ids = [
+            (&entry.form, &self.entry.form, entity::Form::WHAT),
+            (&entry.bucket, &self.entry.bucket, entity::Bucket::WHAT),
+            (&entry.scale, &self.entry.scale, entity::Scale::WHAT),
+        ];
+        if let Some((.., what)) = ids.into_iter().find(|(shown, found, _)| !shown.is_empty() && shown != found) {
+            return Err(StudioError::missing(what));
+        }
+        match entry.zone {
+            Some(zone) if zone != self.zone() => Err(StudioError::missing("zone")),
+            _ => Ok(()),
+        }
+    }
+
+    pub(super) fn zone(&self) -> ZoneKind {
+        self.job.zone.kind
+    }
+
+    pub(super) fn title(&self) -> String {
+        format!("{}, {}", self.form.name, self.zone().name())
+    }
+
+    pub(super) fn mass(&self, grams: Grams) -> String {
+        self.style.mass(grams, self.scale.step)
+    }
+
+    pub(super) fn target(&self) -> Result<Target> {
+        target(&self.job, &self.evidence).map_err(|error| StudioError::refused("", error))
+    }
+
+    /// The reading as typed, and the weights to keep with it.
+    pub(super) fn reading(&self) -> Result<(Reading, Typed)> {
+        let mass = |field: Field, text: &str| {
+            parse::mass(text, &self.style).map_err(|error| StudioError::refused(field.key(), error))
+        };
+        match self.entry.way.unwrap_or_default() {
+            WeighMode::Net => {
+                let net = mass(Field::Net, &self.entry.net)?;
+                Ok((Reading::Net(net), Typed { bare: None, glazed: None }))
+            }
+            WeighMode::TwoWeights => {
+                let bare = mass(Field::Bare, &self.entry.bare)?;
+                let glazed = mass(Field::Glazed, &self.entry.glazed)?;
+                Ok((Reading::TwoWeights { bare, glazed }, Typed { bare: Some(bare), glazed: Some(glazed) }))
+            }
+        }
+    }
+
+    pub(super) fn judge(&self, reading: &Reading, target: &Target) -> Result<Verdict> {
+        judge(reading, target, &self.scale, &self.job, self.evidence.controls.first()).map_err(|refused| {
+            StudioError::refused(last_field(self.entry.way.unwrap_or_default()).key(), refused.in_words(&self.style))
+        })
+    }
+
+    pub(super) fn coat(
+        &self,
+        id: Uuid,
+        now: Now,
+        piece: Uuid,
+        typed: Typed,
+        target: &Target,
+        verdict: &Verdict,
+    ) -> entity::Coat {
+        entity::Coat {
+            id,
+            piece,
+            form: self.form.id,
+            bucket: self.bucket.id,
+            glaze: self.bucket.glaze,
+            zone: self.zone().code().to_owned(),
+            scale: self.scale_row.id,
+            at: now.unix_ms,
+            bare_mg: typed.bare.map(Grams::milligrams),
+            glazed_mg: typed.glazed.map(Grams::milligrams),
+            net_mg: verdict.net.milligrams(),
+            specific_gravity_e5: self.sg.sg.hundred_thousandths(),
+            sg_uncertainty_e5: uncertainty_e5(self.sg),
+            powder_density_e3: self.glaze.powder_density_e3,
+            area_mm2: self.job.zone.area.square_millimetres(),
+            aim_mg: target.wet.milligrams(),
+            low_mg: target.low.milligrams(),
+            high_mg: target.high.milligrams(),
+            source: target.source.code().to_owned(),
+            verdict: verdict.kind.code().to_owned(),
+            laydown_mg_dm2: verdict.laydown.milligrams_per_dm2(),
+            control: false,
+            note: None,
+            code: None,
+        }
+    }
+
+    /// The entry for the piece after this one. After a second coat it begins where the piece before it began.
+    pub(super) fn next_piece(&self) -> WeighEntry {
+        let begun = if self.entry.piece.is_empty() { None } else { other_side(self.zone()) };
+        WeighEntry { zone: Some(begun.unwrap_or(self.zone())), ..self.entry.clone().cleared() }
+    }
+
+    /// The other zones of the same piece, offered once this coat is kept.
+    pub(super) fn next_coats(&self, piece: Uuid) -> Vec<NextCoat> {
+        let Some(other) = other_side(self.zone()) else { return Vec::new() };
+        if !self.entry.piece.is_empty() || !self.zones.contains(&other) {
+            return Vec::new();
+        }
+        vec![NextCoat {
+            label: format!("{} of this piece", sentence_case(other.name())),
+            entry: WeighEntry { piece: piece.to_string(), zone: Some(other), ..self.entry.clone().cleared() },
+        }]
+    }
+
+    pub(super) fn notes(&self, now: Now, target: &Target) -> Vec<Note> {
+        let mut notes = Vec::new();
+        if !self.entry.piece.is_empty() {
+            notes.push(Note::attention(when_to_read(1)));
+        }
+        match self.checked_at {
+            None => notes.push(Note::attention(format!(
+                "{} has no SG yet: {} is assumed, and the target is only as good as that. Check the bucket.",
+                self.bucket.name,
+                self.style.specific_gravity(self.sg.sg)
+            ))),
+            Some(at) if is_old(now, Some(at)) => notes.push(Note::attention(format!(
+                "SG was checked {}. Stir and check the bucket: glaze thickens and settles.",
+                now.days_ago(at)
+            ))),
+            Some(_) => {}
+        }
+        if self.checked_at.is_some() {
+            notes.extend(self.sg.sg.doubt(&self.style).map(Note::attention));
+        }
+        if PowderDensity::from_thousandths(self.glaze.powder_density_e3).is_err() {
+            notes.push(Note::attention(format!(
+                "The powder density of {} is impossible, so laydown calculates with {}. Correct it in the glaze.",
+                self.glaze.name,
+                self.style.number(f64::from(PowderDensity::default()), 1)
+            )));
+        }
+        notes.extend(self.zone_cautions.iter().map(Note::plain));
+        let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);
+        if advice != ScaleAdvice::Decides {
+            notes.push(Note::attention(self.scale.advice_in_words(advice, &self.style)));
+        }
+        notes
+    }
+}
+
+/// The side that a second coat goes onto.
+fn other_side(zone: ZoneKind) -> Option<ZoneKind> {
+    match zone {
+        ZoneKind::Inside => Some(ZoneKind::Outside),
+        ZoneKind::Outside => Some(ZoneKind::Inside),
+        ZoneKind::Whole => None,
+    }
+}
+
+/// The weights typed in the two-weights way.
+pub(super) struct Typed {
+    bare: Option<Grams>,
+    glazed: Option<Grams>,
+}
+
+/// The one named, or the one in use that was made first while none is named or the named one is archived.
+fn pick<E: Archivable>(conn: &Connection, id: &str) -> Result<Option<E>> {
+    let named = match id.parse() {
+        Ok(id) => E::load(conn, id)?.filter(|entity| !entity.gone()),
+        Err(_) => None,
+    };
+    match named {
+        Some(entity) => Ok(Some(entity)),
+        None => Ok(in_use(conn, None)?.into_iter().next()),
+    }
+}

@@ -1,8 +1,0 @@
-//! What fired pots say about the amount of glaze: the window in which a glaze comes out right, whether the hand drifts from its
-//! aim, how alike the pieces of a set are. It says how often, never why.
-
-pub mod drift;
-pub mod fault;
-pub mod look;
-pub mod set;
-pub mod window;
