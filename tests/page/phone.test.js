@@ -116,7 +116,7 @@ test('a photograph given to the page reaches the form', async () => {
   await phone.give('letter.png', 'image/png', Buffer.from('This is a letter and no picture.'));
   await phone.until('the sentence', async () => (await phone.texts()).some((text) => text.startsWith('This file is no JPEG or PNG picture.')));
   await phone.press('Escape');
-  await phone.tap('Throw away');
+  await phone.tap('Discard');
   await phone.tap('Weigh');
 });
 

@@ -13,12 +13,12 @@ public enum Words {
     public static let undo = "Undo"
     public static let doAgain = "Redo"
     public static let otherBuild = """
-        This copy of laydown was put together wrongly: its two halves do not belong together. Install it \
-        again. Nothing was opened or changed.
+        This install is incomplete. Install laydown again. \
+        Nothing was opened or changed.
         """
     public static let broken = """
-        Something inside laydown broke off. Nothing was changed. Try again; if it happens again, close \
-        laydown and open it anew.
+        Something went wrong in laydown. Nothing was changed. \
+        Try again; if it happens again, close laydown and open it again.
         """
     public static let form = "Form"
     public static let glaze = "Glaze, bucket"
@@ -146,8 +146,8 @@ public enum Words {
     public static let chooseKnown = "Going by which amount?"
     public static let importSpreadsheet = "Your spreadsheet"
     public static let importIntro = """
-        Readings that you kept in a spreadsheet can be taken in. Save it as CSV, then choose it here. \
-        You see what would happen before anything does.
+        Import readings from a spreadsheet. Save it as CSV, then choose it here. \
+        You see what would be added before anything is.
         """
     public static let chooseSpreadsheet = "Choose the file"
     public static let chooseAnotherSpreadsheet = "Choose another file"
@@ -196,8 +196,8 @@ public enum Words {
     public static let showSecret = "Show"
     public static let hideSecret = "Hide"
     public static let secretNotSaved = """
-        This phone could not put the password away, so it has to be typed again. Make room on the phone, \
-        then keep this once more.
+        This phone could not store the password. \
+        Free some space, then type it and save again.
         """
     public static let backup = "Backup"
     public static let backupForOthers = "Send everything to another phone, or restore what it sent"
