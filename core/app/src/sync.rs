@@ -326,7 +326,7 @@ impl SyncConfig {
                 format!("in “{folder}” of the bucket “{bucket}” at {address}")
             }
         };
-        let sealed = if self.sealed { "Encrypted with a passphrase." } else { "Not sealed." };
+        let sealed = if self.sealed { "Encrypted with a passphrase." } else { "Not encrypted." };
         format!("The phones sync {at}. {sealed}")
     }
 }
