@@ -133,7 +133,7 @@ fn ready(sha256: String, plain: Vec<u8>) -> Result<PreparedPhoto, PhotoError> {
 }
 
 /// The SHA-256 of some bytes, in hexadecimal.
-pub(super) fn sha256_of(bytes: &[u8]) -> String {
+pub fn sha256_of(bytes: &[u8]) -> String {
     hex(Sha256::new_with_prefix(bytes))
 }
 

@@ -1,14 +1,12 @@
 //! The places that a shelf can be: a folder, a WebDAV server, an S3 bucket.
 
 use std::collections::BTreeMap;
-use std::future::poll_fn;
 use std::path::PathBuf;
-use std::pin::Pin;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::time::Duration;
 
-use futures_core::Stream;
+use futures_util::StreamExt;
 use futures_util::future::join_all;
 use http::StatusCode;
 use opendal::services::{Fs, S3, Webdav};
@@ -236,12 +234,14 @@ impl Connection {
         let reader = self.operator.reader(&format!("{}{path}", self.root)).await?;
         let mut stream = reader.into_stream(..).await?;
         let mut bytes = Vec::new();
-        while let Some(part) = next(&mut stream).await {
+        while let Some(part) = stream.next().await {
             let part = part?;
             if bytes.len() as u64 + part.len() as u64 > most {
                 return Err(Refusal::TooLong.into());
             }
-            part.for_each(|part| bytes.extend_from_slice(&part));
+            for part in part {
+                bytes.extend_from_slice(&part);
+            }
         }
         Ok(bytes)
     }
@@ -258,7 +258,7 @@ impl Connection {
     async fn files_of_bucket(&self) -> opendal::Result<BTreeMap<String, u64>> {
         let mut files = BTreeMap::new();
         let mut lister = self.operator.lister_with(&format!("{}{DEVICES}", self.root)).recursive(true).await?;
-        while let Some(entry) = next(&mut lister).await {
+        while let Some(entry) = lister.next().await {
             let entry = entry?;
             let path = entry.path().strip_prefix(&self.root).filter(|path| is_path(path));
             if let (Some(path), EntryMode::FILE) = (path, entry.metadata().mode()) {
@@ -311,7 +311,7 @@ impl Connection {
     async fn children_by_operator(&self, folder: &str) -> opendal::Result<Option<Vec<Child>>> {
         let mut lister = self.operator.lister(folder).await?;
         let mut children = None;
-        while let Some(entry) = next(&mut lister).await {
+        while let Some(entry) = lister.next().await {
             let entry = entry?;
             // The first is the folder itself, where there is one.
             let children = children.get_or_insert_with(Vec::new);
@@ -360,11 +360,6 @@ impl RemoteStore for Connection {
         let files = self.wait(self.with_retries(ANSWERS_TO_LIST, 0, async || self.files().await))??;
         Ok(files.into_iter().map(|(path, size)| Entry { path, size }).collect())
     }
-}
-
-/// The next of a stream.
-async fn next<S: Stream + Unpin>(stream: &mut S) -> Option<S::Item> {
-    poll_fn(|context| Pin::new(&mut *stream).poll_next(context)).await
 }
 
 /// Whether it is a path below `devices/` that leads nowhere else.

@@ -7,7 +7,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use laydown_store::StoreError;
 use laydown_store::journal::segment::{self, MOST_EVENTS, Name, SegmentError, Wrong};
 use laydown_store::journal::{DeviceId, Event};
-use sha2::{Digest, Sha256};
+use laydown_store::photos::sha256_of;
 
 use crate::encryption::{Key, MOST_KEY, SEALED};
 use crate::error::damaged;
@@ -801,10 +801,6 @@ fn batches<T>(files: &[T], size: impl Fn(&T) -> (u64, bool)) -> Vec<&[T]> {
 /// This device's own events could not be packed: its journal is not what it should be.
 fn of_own(error: SegmentError) -> RemoteError {
     RemoteError::Store(StoreError::Damaged { details: error.to_string() })
-}
-
-fn sha256_of(bytes: &[u8]) -> String {
-    hex(&Sha256::digest(bytes))
 }
 
 fn hex(bytes: &[u8]) -> String {
