@@ -6,6 +6,7 @@ use uuid::Uuid;
 use super::archive::found;
 use super::date_text::{sentence_case, word};
 use super::evidence::{code, parse_id, sg_in_words, step_of, style, verdict_kind};
+use super::messages::coat as say;
 use super::{CommandResult, Now, Result, Studio, StudioError};
 use laydown_domain::coat::target::span;
 use laydown_domain::form::ZoneKind;
@@ -56,33 +57,28 @@ impl Studio {
             let glaze: entity::Glaze = found(conn, coat.glaze)?;
             let zone: ZoneKind = code(&coat.zone)?;
             let mut lines = Vec::new();
-            let mut line = |label: &str, value: String| lines.push(Line { label: label.to_owned(), value });
-            line("Saved", now.moment(coat.at));
-            line("Wet weight", mass(coat.net_mg));
+            let mut line = |label: String, value: String| lines.push(Line { label, value });
+            line(say::saved(), now.moment(coat.at));
+            line(say::wet_weight(), mass(coat.net_mg));
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
-                line("Bare, glazed", format!("{}, {}", mass(bare), mass(glazed)));
+                line(say::bare_glazed(), format!("{}, {}", mass(bare), mass(glazed)));
             }
-            line("Verdict", sentence_case(word(verdict_kind(&coat)?)));
+            line(say::verdict(), sentence_case(word(verdict_kind(&coat)?)));
             line(
-                "Target then",
-                format!(
-                    "{}, accepted {}",
-                    mass(coat.aim_mg),
-                    span(&style, grams(coat.low_mg), grams(coat.high_mg), step)
-                ),
+                say::target_then(),
+                say::aim_and_span(mass(coat.aim_mg), span(&style, grams(coat.low_mg), grams(coat.high_mg), step)),
             );
-            line("Laydown", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
-            line("Glaze, bucket", format!("{}, {}", glaze.name, bucket.name));
-            line("SG", sg_in_words(&style, coat.specific_gravity_e5));
-            line("Area", style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));
+            line(say::laydown(), style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
+            line(say::glaze_bucket(), format!("{}, {}", glaze.name, bucket.name));
+            line(say::sg(), sg_in_words(&style, coat.specific_gravity_e5));
+            line(say::area(), style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));
             Ok(CoatView {
                 id: id.to_owned(),
                 piece: coat.piece.to_string(),
                 title: format!("{}, {}", form.name, zone.name()),
                 lines,
                 control: coat.control,
-                control_label: if coat.control { "No longer a control piece" } else { "Make this a control piece" }
-                    .to_owned(),
+                control_label: if coat.control { say::no_longer_control() } else { say::make_control() },
             })
         })
     }
@@ -97,7 +93,7 @@ impl Studio {
             tx.put(&entity::Coat { control, ..saved(tx.conn(), coat_id)? })?;
             Ok(())
         })?;
-        let sentence = if control { "Now a control piece: targets use it." } else { "No longer a control piece." };
+        let sentence = if control { say::control_marked() } else { say::control_unmarked() };
         Ok(CommandResult::new(id.to_owned(), sentence, stored.undo))
     }
 
@@ -111,7 +107,7 @@ impl Studio {
             let coat = saved(tx.conn(), coat_id)?;
             Ok(tx.retract_all(coat.id)?)
         })?;
-        Ok(CommandResult::new(id.to_owned(), "Coat removed.", stored.undo))
+        Ok(CommandResult::new(id.to_owned(), say::removed(), stored.undo))
     }
 }
 

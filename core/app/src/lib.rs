@@ -20,6 +20,7 @@ mod import;
 mod kiln;
 mod lists;
 mod local_settings;
+mod messages;
 pub mod sample;
 mod setup;
 mod sizes;

@@ -1,25 +1,23 @@
-//! Stamps the library with a hash of all that crosses the boundary: uniffi's checksums do not cover records, so the shells
-//! compare this stamp with the one that their generated code was made with.
+//! A hash of all that crosses the boundary: uniffi's checksums do not cover records, so the shells compare this stamp with
+//! the one that their generated code was made with.
 
 use std::error::Error;
+use std::fs;
 use std::path::Path;
-use std::{env, fs};
 
 use quote::ToTokens;
 use sha2::{Digest, Sha256};
 use syn::visit_mut::VisitMut;
 use syn::{Attribute, ImplItem, Item, ItemEnum, ItemStruct, ItemTrait, Signature};
 
-fn main() -> Result<(), Box<dyn Error>> {
+/// Sixteen hexadecimal digits for what the source files below `folder` send across.
+pub fn stamp(folder: &Path) -> Result<String, Box<dyn Error>> {
     let mut crossing = Vec::new();
-    collect(&Path::new(&env::var("CARGO_MANIFEST_DIR")?).join("src"), &mut crossing)?;
+    collect(folder, &mut crossing)?;
     // In one order, whatever the order of the files.
     crossing.sort();
     let hash = Sha256::digest(crossing.join("\n"));
-    let stamp: String = hash.iter().take(8).map(|byte| format!("{byte:02x}")).collect();
-    println!("cargo::rustc-env=LAYDOWN_BUILD_STAMP={stamp}");
-    println!("cargo::rerun-if-changed=src");
-    Ok(())
+    Ok(hash.iter().take(8).map(|byte| format!("{byte:02x}")).collect())
 }
 
 /// Adds what each source file below `folder` sends across the boundary, without its comments and its code.
