@@ -180,7 +180,7 @@ impl Photos {
 
     /// As [`Photos::put`], for one that was developed elsewhere; `sha256` is that of `picture`.
     pub(super) fn adopt(&self, sha256: &str, picture: &[u8], preview: &[u8]) -> Result<(), StoreError> {
-        make_folder(&self.staging())?;
+        make_folder(&self.staging(), &mut |within| File::open(within)?.sync_all())?;
         for (ending, bytes) in [(PREVIEW_ENDING, preview), (PICTURE, picture)] {
             let name = format!("{sha256}.{ending}");
             if !self.find(&name).exists() {
@@ -309,16 +309,37 @@ fn way_up(orientation: u8) -> Vec<u8> {
     exif
 }
 
-/// Makes a folder, and those that it lies in, so that they stay there when the power goes.
-fn make_folder(folder: &Path) -> io::Result<()> {
+/// Makes a folder, and those that it lies in. `sync` writes a folder's list of names to the disk, so that a new folder is
+/// still there when the power goes.
+fn make_folder(folder: &Path, sync: &mut impl FnMut(&Path) -> io::Result<()>) -> io::Result<()> {
     if folder.is_dir() {
         return Ok(());
     }
     let within = folder_of(folder);
-    make_folder(within)?;
+    make_folder(within, sync)?;
     match fs::create_dir(folder) {
         // Another process may have made it meanwhile.
         Err(error) if error.kind() != io::ErrorKind::AlreadyExists => Err(error),
-        _ => File::open(within)?.sync_all(),
+        _ => sync(within),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_new_folder_is_written_into_the_list_of_the_one_it_lies_in() {
+        let root = tempfile::tempdir().unwrap();
+        let (outer, inner) = (root.path().join("studio.photos"), root.path().join("studio.photos/new"));
+        let mut synced = Vec::new();
+        let mut sync = |folder: &Path| {
+            synced.push((folder.to_owned(), outer.is_dir(), inner.is_dir()));
+            Ok(())
+        };
+        make_folder(&inner, &mut sync).unwrap();
+        make_folder(&inner, &mut sync).unwrap();
+        // Each once, when the folder in it was there, and nothing for those that were there before.
+        assert_eq!(synced, [(root.path().to_owned(), true, false), (outer.clone(), true, true)]);
     }
 }
