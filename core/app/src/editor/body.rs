@@ -13,7 +13,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let saved = current.as_ref();
     let style = builder.style;
     builder.title = saved.map_or("New body", |_| "Body").to_owned();
-    builder.remove_label = "Archive this body";
+    builder.remove_label = "Archive this body".to_owned();
 
     let name = builder.text(Ask::new("name", "Name").hint("White stoneware"), saved.map(|body| body.name.as_str()));
     let percent = |e4: i64| bare(style, e4 as f64 / 100.0);

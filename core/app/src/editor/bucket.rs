@@ -17,7 +17,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let glaze: entity::Glaze = found(context.conn, glaze_id)?;
     let style = builder.style;
     builder.title = format!("{}: {}", glaze.name, saved.map_or("new bucket", |_| "bucket"));
-    builder.remove_label = "Archive this bucket";
+    builder.remove_label = "Archive this bucket".to_owned();
 
     let name = builder.text(Ask::new("name", "Name").hint("Big bucket"), saved.map(|bucket| bucket.name.as_str()));
     let volume = builder.optional(

@@ -19,7 +19,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let saved = current.as_ref();
     let style = builder.style;
     builder.title = saved.map_or("An amount known to be right", |_| "Control piece").to_owned();
-    builder.remove_label = "Archive this control piece";
+    builder.remove_label = "Archive this control piece".to_owned();
 
     let Some(glaze) =
         choose::<entity::Glaze>(context, builder, Ask::new("glaze", "Glaze"), saved.map(|known| known.glaze))?

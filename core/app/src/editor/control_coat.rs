@@ -20,7 +20,7 @@ pub(super) fn build(
     let glaze: entity::Glaze = found(context.conn, coat.glaze)?;
     let zone: ZoneKind = code(&coat.zone)?;
     builder.title = format!("{}, {}", form.name, zone.name());
-    builder.remove_label = "No longer a control piece";
+    builder.remove_label = "No longer a control piece".to_owned();
 
     let note = builder
         .remark(Ask::new("note", "What is right about it").hint("Breaks brown at the rim"), coat.note.as_deref());

@@ -18,7 +18,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Firing> = context.current()?;
     let saved = current.as_ref();
     builder.title = saved.map_or("New firing", |_| "Firing").to_owned();
-    builder.remove_label = "Delete this firing";
+    builder.remove_label = "Delete this firing".to_owned();
 
     // After the firing one comes here for what is read then: it stands above what has long been chosen.
     let after = match saved {

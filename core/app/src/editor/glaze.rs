@@ -14,7 +14,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let saved = current.as_ref();
     let style = builder.style;
     builder.title = saved.map_or("New glaze", |_| "Glaze").to_owned();
-    builder.remove_label = "Archive this glaze and its buckets";
+    builder.remove_label = "Archive this glaze and its buckets".to_owned();
 
     let name = builder.text(Ask::new("name", "Name").hint("Ash white"), saved.map(|glaze| glaze.name.as_str()));
     let sensitivity = builder.choice(

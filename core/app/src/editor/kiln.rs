@@ -17,7 +17,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let saved = current.as_ref();
     let style = builder.style;
     builder.title = saved.map_or("New kiln", |_| "Kiln").to_owned();
-    builder.remove_label = "Archive this kiln";
+    builder.remove_label = "Archive this kiln".to_owned();
 
     let name = builder.text(Ask::new("name", "Name").hint("Garden kiln"), saved.map(|kiln| kiln.name.as_str()));
     let round = builder.switch(Ask::new("round", "Round shelves"), saved.is_some_and(|kiln| kiln.round));

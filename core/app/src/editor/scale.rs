@@ -12,7 +12,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let saved = current.as_ref();
     let style = builder.style;
     builder.title = saved.map_or("New scale", |_| "Scale").to_owned();
-    builder.remove_label = "Archive this scale";
+    builder.remove_label = "Archive this scale".to_owned();
 
     let mass_text = |mg: i64| mass_text(style, mg);
     let ask = |key, label| Ask::new(key, label).hint(style.mass.symbol());

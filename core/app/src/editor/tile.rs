@@ -17,7 +17,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let saved = current.as_ref();
     let style = builder.style;
     builder.title = saved.map_or("New test tile", |_| "Test tile").to_owned();
-    builder.remove_label = "Archive this test tile";
+    builder.remove_label = "Archive this test tile".to_owned();
 
     let Some(glaze) =
         choose::<entity::Glaze>(context, builder, Ask::new("glaze", "Glaze"), saved.map(|tile| tile.glaze))?

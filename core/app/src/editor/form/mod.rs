@@ -33,7 +33,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Form> = context.current()?;
     let saved = current.as_ref();
     builder.title = saved.map_or("New form", |_| "Form").to_owned();
-    builder.remove_label = "Archive this form";
+    builder.remove_label = "Archive this form".to_owned();
 
     let name = builder.text(Ask::new("name", "Name").hint("Breakfast mug"), saved.map(|form| form.name.as_str()));
     let shapes = ShapeClass::ALL.iter().map(|class| shape_item(*class)).collect();
