@@ -15,6 +15,9 @@ pub(crate) const LONGEST_NAME: usize = 80;
 /// The most letters of a remark.
 pub(crate) const LONGEST_REMARK: usize = 400;
 
+/// An SG to show how one is written: a usual dipping glaze.
+pub(super) const EXAMPLE_SG: f64 = 1.45;
+
 /// How a quantity is read from what was typed.
 type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
 
@@ -150,8 +153,7 @@ impl<'a> EditorBuilder<'a> {
         let text = self.entered(&ask, saved);
         let trimmed = cleaned(&text);
         let too_long = trimmed.chars().count() > LONGEST_REMARK;
-        let refusal =
-            if too_long { say::too_long(LONGEST_REMARK) } else { String::new() };
+        let refusal = if too_long { say::too_long(LONGEST_REMARK) } else { String::new() };
         self.push(ask, text, FieldKind::Text, Vec::new(), refusal);
         (!too_long).then(|| Some(trimmed).filter(|text| !text.is_empty()))
     }
@@ -362,11 +364,11 @@ pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
 }
 
 /// An item for one of a closed list.
-pub(crate) fn coded_item(value: &impl Coded, detail: &str) -> Item {
-    item(value.code(), &sentence_case(value.name()), detail)
+pub(crate) fn coded_item(value: &impl Coded, detail: impl ToString) -> Item {
+    item(value.code(), sentence_case(value.name()), detail)
 }
 
 /// An item without an outline.
-pub(crate) fn item(code: &str, name: &str, detail: &str) -> Item {
-    Item { code: code.to_owned(), name: name.to_owned(), detail: detail.to_owned(), outline: Vec::new() }
+pub(crate) fn item(code: &str, name: impl ToString, detail: impl ToString) -> Item {
+    Item { code: code.to_owned(), name: name.to_string(), detail: detail.to_string(), outline: Vec::new() }
 }
