@@ -2,6 +2,17 @@
 
 save = Save
 name = Name
+glaze = Glaze
+form = Form
+dipped-at = SG it was dipped at
+# $laydown: dry glaze on an area, such as "5.5 g/dm²".
+laydown-is = Laydown { $laydown }.
+# $kind: the stored code of what there is none of yet.
+add-first = { $kind ->
+    [form] Add a form first.
+    [kiln] Add a kiln first.
+   *[glaze] Add a glaze first.
+}
 saved = Saved.
 # $name: what was saved, as the potter calls it.
 is-saved = { $name } is saved.
