@@ -23,12 +23,8 @@ use laydown_store::query;
 
 /// A table as it is offered.
 pub(super) struct TableKind {
-    /// Its name, which is also that of its file.
+    /// Its name, which is also that of its file and picks its words on the screen.
     pub(super) name: &'static str,
-    /// What it is called on the screen.
-    pub(super) title: &'static str,
-    /// What a line of it is.
-    pub(super) detail: &'static str,
     write: fn(&Connection, &mut dyn Write) -> Result<(), StoreError>,
 }
 
@@ -40,18 +36,13 @@ impl TableKind {
 
 /// Every table, the one that is wanted most first.
 pub(super) const TABLES: &[TableKind] = &[
-    TableKind {
-        name: "readings",
-        title: "Readings",
-        detail: "A line for each coat: form, glaze, weight, verdict",
-        write: readings,
-    },
-    TableKind { name: "pieces", title: "Fired pieces", detail: "A line for each piece in a firing", write: pieces },
-    TableKind { name: "firings", title: "Firings", detail: "A line for each firing", write: firings },
-    TableKind { name: "buckets", title: "Buckets", detail: "A line for each bucket, with its last SG", write: buckets },
-    TableKind { name: "checks", title: "Checks of SG", detail: "A line for each check", write: checks },
-    TableKind { name: "glazes", title: "Glazes", detail: "A line for each glaze", write: glazes },
-    TableKind { name: "forms", title: "Forms", detail: "A line for each form, with its areas", write: forms },
+    TableKind { name: "readings", write: readings },
+    TableKind { name: "pieces", write: pieces },
+    TableKind { name: "firings", write: firings },
+    TableKind { name: "buckets", write: buckets },
+    TableKind { name: "checks", write: checks },
+    TableKind { name: "glazes", write: glazes },
+    TableKind { name: "forms", write: forms },
 ];
 
 fn readings(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
