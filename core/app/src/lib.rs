@@ -17,6 +17,7 @@ mod folder;
 mod form_geometry;
 mod history;
 mod import;
+pub mod in_words;
 mod kiln;
 mod lists;
 mod local_settings;

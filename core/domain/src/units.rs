@@ -10,6 +10,8 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 
 use serde::{Deserialize, Serialize};
 
+use crate::coded::coded;
+
 pub use style::{AreaUnit, DecimalMark, LengthUnit, MassUnit, Style, VolumeUnit};
 
 macro_rules! quantity {
@@ -188,6 +190,11 @@ impl SpecificGravity {
         }
     }
 
+    /// Whether it is thinner than any glaze in use, so that a slip shows.
+    pub fn is_doubtful(self) -> bool {
+        self.0 < Self::DOUBTFUL
+    }
+
     /// A sentence when it is thinner than any glaze in use, so that a slip shows.
     pub fn doubt(self, style: &Style) -> Option<String> {
         (self.0 < Self::DOUBTFUL).then(|| {
@@ -290,15 +297,36 @@ fn rounded(value: f64, parts: f64) -> f64 {
     (value * parts).round() / parts
 }
 
-/// Why a number cannot be used. The display is the sentence the potter reads.
+coded! {
+    /// What a number was asked for.
+    "quantity" Quantity {
+        /// Mass.
+        Weight = "weight" "weight",
+        /// Volume.
+        Volume = "volume" "volume",
+        /// Area.
+        Surface = "surface" "surface",
+        /// Length.
+        Length = "length" "length",
+        /// A plain number.
+        Number = "number" "number",
+        /// Time.
+        Time = "time" "time",
+        /// Temperature.
+        Temperature = "temperature" "temperature",
+        /// Specific gravity.
+        SpecificGravity = "specific_gravity" "specific gravity",
+    }
+}
+
+/// Why a number cannot be used.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum UnitError {
     /// Nothing was typed.
     #[error("Type the {what} first, for example {example}.")]
     Empty {
         /// The quantity asked for.
-        what: &'static str,
+        what: Quantity,
         /// A number written the potter's way.
         example: String,
     },
@@ -306,7 +334,7 @@ pub enum UnitError {
     #[error("“{text}” cannot be read as a {what}. Use figures, for example {example}.")]
     NotANumber {
         /// The quantity asked for.
-        what: &'static str,
+        what: Quantity,
         /// What was typed.
         text: String,
         /// A number written the potter's way.
@@ -316,7 +344,7 @@ pub enum UnitError {
     #[error("“{unit}” is not a unit of {what}. Write it like {example}, or figures only.")]
     UnknownUnit {
         /// The quantity asked for.
-        what: &'static str,
+        what: Quantity,
         /// The letters that were typed.
         unit: String,
         /// A number with its unit, written the potter's way.
@@ -356,13 +384,13 @@ pub enum UnitError {
     #[error("A {what} cannot be below zero. Check the minus sign, or set the tare again.")]
     Negative {
         /// The quantity asked for.
-        what: &'static str,
+        what: Quantity,
     },
     /// More than anything in a studio.
     #[error("That {what} is larger than anything laydown weighs or measures ({limit}). Check the figures.")]
     TooLarge {
         /// The quantity asked for.
-        what: &'static str,
+        what: Quantity,
         /// The largest accepted, with its unit.
         limit: String,
     },

@@ -20,9 +20,8 @@ pub struct Scale {
     pub repeatability: Option<Grams>,
 }
 
-/// Why a scale cannot be. The display is the sentence the potter reads.
+/// Why a scale cannot be.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum ScaleError {
     /// No step.
     #[error("Say in what steps the scale reads, for example 0.1 g.")]
@@ -64,6 +63,15 @@ coded! {
         /// IIII.
         Ordinary = "IIII" "ordinary (IIII)",
     }
+}
+
+/// What is odd about a scale's step and capacity.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LabelDoubt {
+    /// Only a laboratory balance weighs so much in such steps.
+    LaboratoryBalance,
+    /// So few steps up to the capacity.
+    VeryFewSteps,
 }
 
 /// What a class of OIML R 76-1 (Table 3) allows at one step.
@@ -204,6 +212,15 @@ impl Scale {
                 })
             })
             .collect()
+    }
+
+    /// A doubt when step and capacity hardly go together, so that a slip of a zero shows.
+    pub fn doubt_about_label(&self) -> Option<LabelDoubt> {
+        match self.classes().as_slice() {
+            [AccuracyClass::Special] => Some(LabelDoubt::LaboratoryBalance),
+            [] if self.capacity / self.step < 100.0 => Some(LabelDoubt::VeryFewSteps),
+            _ => None,
+        }
     }
 
     /// A sentence when step and capacity hardly go together, so that a slip of a zero shows.

@@ -121,7 +121,6 @@ pub struct Evidence {
 
 /// Where a target comes from.
 #[derive(Debug, Clone, PartialEq, Eq)]
-#[non_exhaustive]
 pub enum Source {
     /// Control pieces of this very form.
     ControlSameForm,
@@ -180,9 +179,8 @@ pub struct Target {
     pub tolerance: f64,
 }
 
-/// Why there is no target. The display is the sentence the potter reads.
+/// Why there is no target.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum TargetError {
     /// The zone has no area.
     #[error("“{form_name}” has no glazed area. Say what it holds, or measure its surface.")]
@@ -382,6 +380,13 @@ fn from_laydown(job: &Job, ln_laydown: f64, relative_uncertainty: f64, source: S
     Aim { ln_wet: wet.value().ln(), standard_uncertainty, coverage: NORMAL_95, source, pots: 0 }
 }
 
+impl Target {
+    /// Whether the aim is so unsure that it is called a guess.
+    pub fn is_first_guess(&self) -> bool {
+        self.interval.1 / self.wet - 1.0 > FIRST_GUESS
+    }
+}
+
 /// A target as the potter reads it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TargetWords {
@@ -437,7 +442,7 @@ impl Target {
     fn sureness_in_words(&self, style: &Style, step: Grams) -> String {
         let (low, high) = self.interval;
         let between = format!("between {} and {}", style.mass_number(low, step), style.mass(high, step));
-        if high / self.wet - 1.0 > FIRST_GUESS {
+        if self.is_first_guess() {
             format!("A first guess: the right amount may be anywhere {between}.")
         } else {
             format!("The right amount is most likely {between}.")
@@ -451,12 +456,18 @@ const FIRST_GUESS: f64 = 0.25;
 /// A span is narrow on a scale when its half-width is less than so many steps.
 const NARROW_IN_STEPS: f64 = 4.0;
 
-/// The accepted span, for example "18.0 to 20.8 g". Where it is narrow on this scale, with a decimal more than the scale
-/// shows (two where one leaves no span) and rounded inwards: rounded to the nearest step, 18.1 to 20.9 g would name 18
-/// and 21 g, which are not accepted.
+/// The accepted span, for example "18.0 to 20.8 g".
 pub fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
+    let (low, high, step) = span_to_show(low, high, step);
+    format!("{} to {}", style.mass_number(low, step), style.mass(high, step))
+}
+
+/// The ends of the accepted span and the step to show them in. Where it is narrow on this scale, with a decimal more than
+/// the scale shows (two where one leaves no span) and rounded inwards: rounded to the nearest step, 18.1 to 20.9 g would
+/// name 18 and 21 g, which are not accepted.
+pub fn span_to_show(low: Grams, high: Grams, step: Grams) -> (Grams, Grams, Grams) {
     if (high - low) / 2.0 >= step * NARROW_IN_STEPS {
-        return format!("{} to {}", style.mass_number(low, step), style.mass(high, step));
+        return (low, high, step);
     }
     let inwards = |fine: Grams| {
         // What is a whole number of these but for the last bits of a float stays where it is.
@@ -465,7 +476,7 @@ pub fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
     let leaves_a_span = |fine: &Grams| inwards(*fine).0 < inwards(*fine).1;
     let fine = [step / 10.0, step / 100.0].into_iter().find(leaves_a_span).unwrap_or(step / 1_000.0);
     let (low, high) = inwards(fine);
-    format!("{} to {}", style.mass_number(low, fine), style.mass(high, fine))
+    (low, high, fine)
 }
 
 #[cfg(test)]

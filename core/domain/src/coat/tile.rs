@@ -11,9 +11,8 @@ pub const THIN_SHARE: f64 = 0.7;
 /// Relative standard uncertainty of a tile's dry weight. Common practice, no source.
 const DRY_WEIGHING: f64 = 0.02;
 
-/// Why a tile gives no laydown. The display is the sentence the potter reads.
+/// Why a tile gives no laydown.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum TileError {
     /// No area.
     #[error("Say how large the tile's glazed face is.")]
@@ -61,9 +60,9 @@ pub fn as_thick_as(tile: Laydown, job: &Job) -> Grams {
     job.solids.wet(tile.dry_on(job.zone.area))
 }
 
-/// A tile's laydown on a form, as a sentence.
-pub fn in_words(tile: Laydown, job: &Job, style: &Style, step: Grams) -> String {
-    format!("As thick as {} on “{}”.", style.mass(as_thick_as(tile, job), step), job.form_name)
+/// What a tile carries of what the pots will, as a fraction, when that is too little to say much of them.
+pub fn share_if_thin(tile: Laydown, pots: Laydown) -> Option<f64> {
+    Some(tile / pots).filter(|share| *share < THIN_SHARE)
 }
 
 /// A warning when a tile carries much less than the pots will.

@@ -74,7 +74,6 @@ pub struct Verdict {
 /// Why a reading is not judged. The display is the sentence the potter reads, in grams; see also
 /// [`ReadingRefused::in_words`].
 #[derive(Debug, Clone, Copy, PartialEq)]
-#[non_exhaustive]
 pub enum ReadingRefused {
     /// Infinite or undefined.
     NoNumber,

@@ -14,7 +14,8 @@ use crate::coded::coded;
 use crate::units::{Millilitres, Millimetres, SquareCentimetres};
 
 pub use profile::{
-    Cut, FootRing, GlazeLines, Part, PartArea, Profile, ProfileError, ProfilePoint, WeightCheck, tube, weight_check,
+    Cut, FootRing, GlazeLines, MOST_POINTS, Part, PartArea, Profile, ProfileError, ProfilePoint, WeightCheck, tube,
+    weight_check,
 };
 pub use shape_class::{ShapeClass, Usual};
 pub use shrinkage::{Shrinkage, ShrinkageError, Stage};
@@ -117,7 +118,6 @@ pub struct Form {
 
 /// Why a form cannot be. The display is the sentence the potter reads.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum FormError {
     /// Neither capacity nor any area.
     #[error("Say what the form holds when filled to the rim, measure its outline, or give its glazed areas.")]

@@ -85,7 +85,6 @@ pub struct PartArea {
 
 /// Why a profile makes no pot. The display is the sentence the potter reads; points are counted from 1.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum ProfileError {
     /// Fewer than three points.
     #[error("A profile needs at least three points: the foot, the widest place and the rim.")]
@@ -139,7 +138,8 @@ pub enum ProfileError {
     NothingToGlaze,
 }
 
-const MOST_POINTS: usize = 60;
+/// More points than anyone measures.
+pub const MOST_POINTS: usize = 60;
 const FARTHEST_UP: f64 = 1_500.0;
 const FARTHEST_OUT: f64 = 750.0;
 

@@ -129,7 +129,6 @@ pub enum Thinning {
 
 /// Why the bucket's figures do not fit together. The display is the sentence the potter reads.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum SlurryError {
     /// The slurry would be as heavy as its own powder.
     #[error(

@@ -3,6 +3,7 @@
 //! A cone measures heat-work, not temperature: a temperature is only ever named with the kind of cone and the rate of
 //! heating over the last hundred degrees.
 
+use std::cmp::Ordering;
 use std::fmt;
 use std::str::FromStr;
 
@@ -134,6 +135,35 @@ pub struct Witness {
     pub cone: Cone,
     /// How it looks.
     pub reading: Reading,
+}
+
+/// How the heat-work that a witness cone shows lies to the cone aimed at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum AgainstAim {
+    /// As aimed.
+    AsAimed,
+    /// Near what was aimed at.
+    Near,
+    /// More.
+    Over,
+    /// Less.
+    Under,
+}
+
+/// The witness cone that tells most, and what it says against the cone aimed at; `None` where there is none.
+pub fn against_aim(aimed: Cone, witnesses: &[Witness]) -> Option<(Witness, AgainstAim)> {
+    let reached = witnesses.iter().filter(|witness| witness.reading >= Reading::At).max_by_key(|witness| witness.cone);
+    let short = witnesses.iter().filter(|witness| witness.reading < Reading::At).min_by_key(|witness| witness.cone);
+    let at_aim = witnesses.iter().find(|witness| witness.cone == aimed);
+    let telling = at_aim.or(reached).or(short)?;
+    let against = match (telling.cone.cmp(&aimed), telling.reading) {
+        (Ordering::Equal, Reading::At) => AgainstAim::AsAimed,
+        (Ordering::Equal, Reading::Hard | Reading::Flat) => AgainstAim::Over,
+        (Ordering::Equal | Ordering::Less, _) => AgainstAim::Under,
+        (Ordering::Greater, Reading::Standing | Reading::Soft) => AgainstAim::Near,
+        (Ordering::Greater, _) => AgainstAim::Over,
+    };
+    Some((*telling, against))
 }
 
 /// What the witness cones say against the cone aimed at: "Cone 6 soft: under what was aimed at."

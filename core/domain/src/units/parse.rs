@@ -3,7 +3,7 @@
 //! A quantity is rounded here to what is stored of it, so that whatever is made of it later is made of the same number.
 
 use super::{
-    Celsius, Grams, Millilitres, Millimetres, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError, VolumeUnit,
+    Celsius, Grams, Millilitres, Millimetres, Quantity, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError, VolumeUnit,
 };
 use crate::glaze::slurry;
 use crate::truncate::truncate;
@@ -13,7 +13,7 @@ const LONGEST: usize = 40;
 
 /// One kind of quantity: its name, its units, the factor of a bare number, and its bounds.
 struct Kind<'a> {
-    what: &'static str,
+    what: Quantity,
     example: f64,
     symbol: &'a str,
     /// Names of units and their size in the quantity's own unit.
@@ -57,7 +57,7 @@ const MASS_UNITS: &[(&str, f64)] = &[
 
 fn mass_kind(style: &Style) -> Kind<'static> {
     Kind {
-        what: "weight",
+        what: Quantity::Weight,
         example: 19.4,
         symbol: style.mass.symbol(),
         units: MASS_UNITS,
@@ -114,7 +114,7 @@ fn volume_units(style: &Style) -> Vec<(&'static str, f64)> {
 /// When the text is no volume between nothing and 1000 litres, or could be meant two ways.
 pub fn volume(text: &str, style: &Style) -> Result<Millilitres, UnitError> {
     let kind = Kind {
-        what: "volume",
+        what: Quantity::Volume,
         example: 250.0,
         symbol: style.volume.symbol(),
         units: &volume_units(style),
@@ -132,7 +132,7 @@ pub fn volume(text: &str, style: &Style) -> Result<Millilitres, UnitError> {
 /// When the text is no area between nothing and 10 m², or could be meant two ways.
 pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
     let kind = Kind {
-        what: "surface",
+        what: Quantity::Surface,
         example: 187.0,
         symbol: style.area.symbol(),
         units: &[
@@ -161,7 +161,7 @@ pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
 /// When the text is no length between nothing and 10 m, or could be meant two ways.
 pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
     let kind = Kind {
-        what: "length",
+        what: Quantity::Length,
         example: 8.5,
         symbol: style.length.symbol(),
         units: &[
@@ -190,7 +190,7 @@ pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
 /// When the text is no such number, or could be meant two ways.
 pub fn number(text: &str, style: &Style) -> Result<f64, UnitError> {
     let kind = Kind {
-        what: "number",
+        what: Quantity::Number,
         example: 2.6,
         symbol: "",
         units: &[],
@@ -208,7 +208,7 @@ pub fn number(text: &str, style: &Style) -> Result<f64, UnitError> {
 /// When the text is no time between nothing and a day.
 pub fn seconds(text: &str, style: &Style) -> Result<Seconds, UnitError> {
     let kind = Kind {
-        what: "time",
+        what: Quantity::Time,
         example: 42.0,
         symbol: "s",
         units: &[
@@ -250,7 +250,7 @@ pub fn seconds(text: &str, style: &Style) -> Result<Seconds, UnitError> {
 /// When the text is no temperature between −50 and 1500 °C.
 pub fn temperature(text: &str, style: &Style) -> Result<Celsius, UnitError> {
     let kind = Kind {
-        what: "temperature",
+        what: Quantity::Temperature,
         example: 20.0,
         symbol: "°C",
         units: &[],
@@ -286,7 +286,7 @@ pub fn temperature(text: &str, style: &Style) -> Result<Celsius, UnitError> {
 /// When the text is none of these, or the result is not from 1.02 to under 2.2.
 pub fn specific_gravity(text: &str, style: &Style) -> Result<SpecificGravity, UnitError> {
     let kind = Kind {
-        what: "specific gravity",
+        what: Quantity::SpecificGravity,
         example: 1.45,
         symbol: "",
         units: &[],

@@ -22,7 +22,6 @@ const STEPS: usize = 160;
 
 /// Why a photograph gives no outline. The display is the sentence the potter reads.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
 pub enum PhotoError {
     /// No JPEG or PNG.
     #[error("This file is no JPEG or PNG picture. Take the photograph again, or set the camera to save JPEG.")]
