@@ -4,6 +4,7 @@ use std::io::Read;
 use std::path::Path;
 
 use crate::editor::{Drawing, EditorEntry, Grip, Ink, Shape, Spot, Value};
+use crate::messages::editor_form as say;
 use crate::{Result, StudioError};
 use laydown_domain::form::silhouette::{KnownSize, Trace, trace, upright_preview};
 use laydown_domain::units::Millimetres;
@@ -97,15 +98,11 @@ pub(in crate::editor) fn photographed(file: &Path) -> Result<Vec<Value>> {
 
 fn read(file: &Path) -> Result<Vec<u8>> {
     let mut bytes = Vec::new();
-    let unreadable =
-        |_| StudioError::refused(TAKEN.photo, "This picture cannot be read. Take it again, or choose another.");
+    let unreadable = |_| StudioError::refused(TAKEN.photo, say::photograph_unreadable());
     let open = std::fs::File::open(file).map_err(unreadable)?;
     open.take(LARGEST_FILE + 1).read_to_end(&mut bytes).map_err(unreadable)?;
     if bytes.len() as u64 > LARGEST_FILE {
-        return Err(StudioError::refused(
-            TAKEN.photo,
-            "This picture is larger than 64 MB. Take it again with the camera set to a smaller size.",
-        ));
+        return Err(StudioError::refused(TAKEN.photo, say::photograph_too_large()));
     }
     Ok(bytes)
 }
@@ -123,15 +120,9 @@ pub(super) fn draw(below: &str, photo: &str, trace: &Trace, marks: Option<Marks>
     let mut grips = Vec::new();
     if let Some(Marks { from, to }) = marks {
         shapes.push(Shape { ink: Ink::Line, spots: vec![from, to] });
-        let grip = |key: &str, at, name: &str| Grip {
-            key: key.to_owned(),
-            at,
-            line: Vec::new(),
-            name: name.to_owned(),
-            removable: false,
-        };
-        grips.push(grip(FROM, from, "One end of what you know the length of"));
-        grips.push(grip(TO, to, "The other end"));
+        let grip = |key: &str, at, name| Grip { key: key.to_owned(), at, line: Vec::new(), name, removable: false };
+        grips.push(grip(FROM, from, say::mark_from()));
+        grips.push(grip(TO, to, say::mark_to()));
     }
     Drawing {
         below: below.to_owned(),
@@ -139,6 +130,6 @@ pub(super) fn draw(below: &str, photo: &str, trace: &Trace, marks: Option<Marks>
         photo: photo.to_owned(),
         shapes,
         grips,
-        words: "Your photograph with the outline that was found in it.".to_owned(),
+        words: say::drawing_of_photograph(),
     }
 }
