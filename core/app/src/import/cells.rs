@@ -12,9 +12,9 @@ coded! {
     /// Which comes first where a date is written in figures.
     "order of dates" DateOrder {
         /// 3/11/2026 is in November.
-        DayFirst = "day_first" "day, month, year",
+        DayFirst = "day_first" "day first",
         /// 3/11/2026 is in March.
-        MonthFirst = "month_first" "month, day, year",
+        MonthFirst = "month_first" "month first",
     }
 }
 

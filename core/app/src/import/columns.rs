@@ -8,11 +8,11 @@ coded! {
     /// What a column holds.
     "column" ColumnRole {
         /// Nothing that is taken in.
-        Nothing = "nothing" "leave it out",
+        Nothing = "nothing" "nothing",
         /// The day, or the day and the time.
         Date = "date" "date",
         /// The time of day, in a column of its own.
-        Time = "time" "time of day",
+        Time = "time" "time",
         /// The form.
         Form = "form" "form",
         /// The glaze.
@@ -22,27 +22,27 @@ coded! {
         /// The zone.
         Zone = "zone" "zone",
         /// The wet weight of the coat.
-        Wet = "wet" "wet weight",
+        Wet = "wet" "wet",
         /// Previous piece the coat.
-        Bare = "bare" "bare piece",
+        Bare = "bare" "bare",
         /// The piece with the coat.
-        Glazed = "glazed" "glazed piece",
+        Glazed = "glazed" "glazed",
         /// The bucket's specific gravity that day.
-        SpecificGravity = "specific_gravity" "SG",
+        SpecificGravity = "specific_gravity" "specific gravity",
         /// What the piece is called, so that its coats come together.
         Piece = "piece" "piece",
         /// The code on its foot.
-        Code = "code" "code on the foot",
+        Code = "code" "code",
         /// Whether it is a control piece.
-        Control = "control" "control piece, yes or no",
+        Control = "control" "control",
         /// A remark.
         Note = "note" "note",
         /// The wet weight that was aimed at.
         Aim = "aim" "aim",
         /// The least that was accepted.
-        Low = "low" "least accepted",
+        Low = "low" "low",
         /// The most that was accepted.
-        High = "high" "most accepted",
+        High = "high" "high",
         /// What was said of the coat.
         Verdict = "verdict" "verdict",
     }
