@@ -9,6 +9,7 @@ use uuid::Uuid;
 use super::date_text::sentence_case;
 use super::devices::{PhoneNames, called, names_of_devices};
 use super::evidence::{code, style};
+use super::in_words::{Named, StyleWords};
 use super::kiln::{firing_title, piece_name};
 use super::messages::history as say;
 use super::{CommandResult, Now, Result, Studio, StudioError, undo_token};
@@ -298,7 +299,7 @@ impl<'a> Telling<'a> {
 
     fn coat(&self, coat: &entity::Coat) -> Result<String> {
         let form = self.id_in_words("form", coat.form)?;
-        let zone = code::<ZoneKind>(&coat.zone)?.name();
+        let zone = Named::name(code::<ZoneKind>(&coat.zone)?);
         Ok(format!("{form}, {zone}, {}", self.style.mass(Grams::from_milligrams(coat.net_mg), STEP)))
     }
 
@@ -344,7 +345,7 @@ impl<'a> Telling<'a> {
     fn quantity(&self, name: &str, number: i64) -> String {
         let style = &self.style;
         match split_unit(name).1 {
-            Some("mg_dm2") => style.laydown(Laydown::from_milligrams_per_dm2(number)),
+            Some("mg_dm2") => style.laydown_with_unit(Laydown::from_milligrams_per_dm2(number)),
             Some("mg_ml") => format!("{} g/ml", style.number(number as f64 / 1e3, 2)),
             Some("mg") => style.mass(Grams::from_milligrams(number), STEP),
             Some("ul") => style.volume(Millilitres::from_microlitres(number)),

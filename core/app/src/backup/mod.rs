@@ -13,6 +13,7 @@ use self::tables::TABLES;
 use super::local_settings::{relied_on, remember};
 use super::messages::backup as say;
 use super::{Note, Now, Result, Row, Studio, StudioError};
+use crate::in_words::refusals;
 use laydown_store::backup::{BackupError, Checked, Contents, VersionVector, check_backup, covers, version_vector};
 use laydown_store::query;
 
@@ -156,7 +157,7 @@ impl Studio {
     pub fn restore(&self, now: Now, from: &Path) -> Result<String> {
         let report = self.store.restore(now.unix_ms, from)?;
         let mut sentences: Vec<String> = photos_left_out(&report.photos_refused).into_iter().collect();
-        sentences.extend(report.refused.sentences());
+        sentences.extend(refusals(&report.refused));
         if report.new != Contents::default() {
             sentences.insert(0, say::restored(in_words(report.new), in_words(report.held)));
         } else if sentences.is_empty() {

@@ -74,7 +74,7 @@ fn readings(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
             names.of::<Form>(conn, coat.form, |form| form.name)?,
             names.of::<Glaze>(conn, coat.glaze, |glaze| glaze.name)?,
             names.of::<Bucket>(conn, coat.bucket, |bucket| bucket.name)?,
-            code::<ZoneKind>(&coat.zone).map_or(coat.zone.clone(), |zone| zone.name().to_owned()),
+            code::<ZoneKind>(&coat.zone).map_or(coat.zone.clone(), |zone| zone_cell(zone).to_owned()),
             grams(coat.net_mg),
             maybe(coat.bare_mg, grams),
             maybe(coat.glazed_mg, grams),
@@ -234,7 +234,7 @@ fn forms(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
         };
         table.row(&[
             form.name,
-            code::<ShapeClass>(&form.class).map_or(form.class.clone(), |class| class.name().to_owned()),
+            code::<ShapeClass>(&form.class).map_or(form.class.clone(), |class| class_cell(class).to_owned()),
             form.body.map(|body| name::<Body>(conn, body, |body| body.name)).transpose()?.unwrap_or_default(),
             maybe(shape.as_ref().and_then(|shape| shape.capacity), |capacity| millilitres(capacity.microlitres())),
             area(ZoneKind::Inside),
@@ -243,6 +243,32 @@ fn forms(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
         ])?;
     }
     table.end()
+}
+
+/// As the headers, what stands in the cells is in English, whatever language the app speaks: what reads a table goes on
+/// reading it.
+fn zone_cell(zone: ZoneKind) -> &'static str {
+    match zone {
+        ZoneKind::Inside => "inside",
+        ZoneKind::Outside => "outside",
+        ZoneKind::Whole => "inside and outside",
+    }
+}
+
+fn class_cell(class: ShapeClass) -> &'static str {
+    match class {
+        ShapeClass::CylinderMug => "straight mug",
+        ShapeClass::RoundedMug => "rounded mug",
+        ShapeClass::OpenBowl => "open bowl",
+        ShapeClass::DeepBowl => "deep bowl",
+        ShapeClass::Plate => "plate",
+        ShapeClass::Bottle => "bottle",
+        ShapeClass::Jar => "jar",
+        ShapeClass::Vase => "vase",
+        ShapeClass::Teapot => "teapot",
+        ShapeClass::Planter => "planter",
+        ShapeClass::Tile => "tile",
+    }
 }
 
 /// A table being written.

@@ -26,10 +26,11 @@ use self::plan::{Piece, Plan, Planned, plan};
 use self::read::{ASKED, MAKE, UNITS, Unknown, read, short};
 use self::studio_snapshot::Ground;
 use self::table::{Table, TableError};
-use super::editor::{EditorField, FieldKind, Item, Value, coded_item, item};
+use super::editor::{EditorField, FieldKind, Item, Value, item};
 use super::evidence::code;
 use super::{CommandResult, Note, Now, Result, Row, Studio, StudioError};
-use crate::date_text::{sentence_case, word};
+use crate::date_text::sentence_case;
+use crate::in_words::{Named, Sentence};
 use crate::messages::import as say;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::coded::Coded;
@@ -107,7 +108,7 @@ impl Studio {
 
 impl From<TableError> for StudioError {
     fn from(error: TableError) -> StudioError {
-        StudioError::refused("file", error)
+        StudioError::refused("file", error.sentence())
     }
 }
 
@@ -222,13 +223,13 @@ fn reading(plan: &Plan, now: Now, planned: &Planned) -> Result<Row> {
     let verdict: VerdictKind = code(&coat.verdict)?;
     Ok(Row {
         id: planned.line.to_string(),
-        title: format!("{}, {}", plan.ground.forms[planned.form].row.name, zone.name()),
+        title: format!("{}, {}", plan.ground.forms[planned.form].row.name, Named::name(zone)),
         detail: format!(
             "{}, {}, {}, {}",
             now.moment(coat.at),
             plan.ground.style.mass(Grams::from_milligrams(coat.net_mg), step),
             plan.ground.glazes[planned.glaze].row.name,
-            word(verdict)
+            Named::name(verdict)
         ),
         chosen: coat.control,
         outline: Vec::new(),
@@ -364,6 +365,6 @@ fn choice(plan: &Plan, key: &str, label: &str, help: &str, text: &str, items: Ve
     }
 }
 
-fn coded_items<T: Coded>(all: &[T]) -> Vec<Item> {
-    all.iter().map(|value| coded_item(value, "")).collect()
+fn coded_items<T: Coded + Named>(all: &[T]) -> Vec<Item> {
+    all.iter().map(|value| item(value.code(), sentence_case(&Named::name(*value)), "")).collect()
 }

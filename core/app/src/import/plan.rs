@@ -11,6 +11,7 @@ use super::existing_coats::Here;
 use super::read::{Aim, PieceName, Read, Reading, RowErrors, Terms};
 use super::studio_snapshot::Ground;
 use crate::evidence::uncertainty_e5;
+use crate::in_words::{Sentence, reading_refused};
 use crate::messages::import as say;
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Control, Job, Source, Target, target};
@@ -198,7 +199,7 @@ fn judged(reading: &Reading, ground: &Ground, scale: usize) -> Result<Judged, St
         (None, Some(known)) => (known, false),
         (None, None) => (SgReading::unchecked(), true),
     };
-    let solids = Solids::of(sg, glaze.powder).map_err(|error| error.to_string())?;
+    let solids = Solids::of(sg, glaze.powder).map_err(|error| error.sentence())?;
     let job = Job {
         form_name: form.row.name.clone(),
         zone: *zone,
@@ -211,11 +212,11 @@ fn judged(reading: &Reading, ground: &Ground, scale: usize) -> Result<Judged, St
         Some(aim) => as_told(aim, &job),
         None => {
             let evidence = ground.evidence(reading.glaze, reading.zone, reading.form, reading.at);
-            target(&job, &evidence).map_err(|error| error.to_string())?
+            target(&job, &evidence).map_err(|error| error.sentence())?
         }
     };
     let verdict =
-        judge(&reading.weighed, &aim, scale, &job, None).map_err(|refused| refused.in_words(&ground.style))?;
+        judge(&reading.weighed, &aim, scale, &job, None).map_err(|refused| reading_refused(&refused, &ground.style))?;
     let kind = reading.aim.and_then(|aim| aim.verdict).unwrap_or(verdict.kind);
     let (bare, glazed) = match reading.weighed {
         Weighed::Net(_) => (None, None),

@@ -12,6 +12,7 @@ use super::table::{Row, Table};
 use crate::Now;
 use crate::date_text::DAY_MS;
 use crate::editor::{LONGEST_NAME, LONGEST_REMARK, Value};
+use crate::in_words::{Named, Sentence};
 use crate::messages::import as say;
 use laydown_domain::coat::verdict::{Reading as Weighed, VerdictKind};
 use laydown_domain::form::ZoneKind;
@@ -327,7 +328,7 @@ impl Reader<'_> {
                     text,
                     &Style { mass: ground.style.mass, volume: ground.style.volume, ..style },
                 );
-                Some(sg.map_err(|error| error.to_string())?)
+                Some(sg.map_err(|error| error.sentence())?)
             }
             None => None,
         };
@@ -466,7 +467,7 @@ impl Reader<'_> {
         let unit = self.columns.iter().find(|column| column.holds == holds).and_then(|column| column.unit);
         let has_unit = text.contains(char::is_alphabetic);
         let text = if has_unit { text.to_owned() } else { format!("{text} {}", unit.unwrap_or(self.unit)) };
-        parse::mass(&text, &style).map(Some).map_err(|error| error.to_string())
+        parse::mass(&text, &style).map(Some).map_err(|error| error.sentence())
     }
 
     /// What was weighed, and the wet weight as it is stored.
@@ -503,9 +504,11 @@ impl Reader<'_> {
     }
 }
 
+/// A verdict by its code, as laydown's own tables have it, or by its name.
 fn verdict(text: &str) -> Option<VerdictKind> {
     let text = plain(text);
-    VerdictKind::ALL.iter().copied().find(|kind| kind.code() == text || kind.name() == text)
+    let code = text.replace(' ', "_");
+    VerdictKind::ALL.iter().copied().find(|kind| kind.code() == code || plain(&Named::name(*kind)) == text)
 }
 
 /// A name as something new may bear it.

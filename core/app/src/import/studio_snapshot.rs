@@ -11,6 +11,7 @@ use crate::evidence::{
     MOST_CONTROLS, Pieces, powder_density, scale_of, sensitivity, sg_of, style, tile_evidence, usable,
 };
 use crate::form_geometry::try_shape;
+use crate::in_words::Sentence;
 use crate::messages::import as say;
 use crate::{Result, StudioError};
 use laydown_domain::coat::scale::Scale;
@@ -70,7 +71,7 @@ impl Ground {
         let mut forms = Vec::new();
         for row in entity::Form::all(conn)? {
             let shape = match try_shape(conn, &row) {
-                Ok(shape) => shape.map_err(|error| error.to_string()),
+                Ok(shape) => shape.map_err(|error| error.sentence()),
                 Err(StudioError::Refused { sentence, .. } | StudioError::Newer { sentence }) => Err(sentence),
                 Err(error) => return Err(error),
             };

@@ -3,13 +3,13 @@
 //! Nothing here is trusted: the size is looked at before the file is opened, and a sheet has at most so many lines and
 //! columns as a studio could fill.
 
-use std::fmt;
 use std::fs::File;
 use std::io::{ErrorKind, Read};
 use std::path::Path;
 
 use super::cells;
 use crate::backup::as_it_was;
+use crate::in_words::Sentence;
 use crate::messages::import as say;
 use laydown_domain::visible::cleaned;
 
@@ -33,7 +33,7 @@ const WINDOWS_1252: [char; 32] = [
     '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9d}', 'ž', 'Ÿ',
 ];
 
-/// Why a file is no sheet. Its display is the sentence the potter reads.
+/// Why a file is no sheet.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) enum TableError {
     Unreadable { details: String },
@@ -49,9 +49,9 @@ pub(super) enum TableError {
     NoLines,
 }
 
-impl fmt::Display for TableError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&match self {
+impl Sentence for TableError {
+    fn sentence(&self) -> String {
+        match self {
             TableError::Unreadable { details } => say::unreadable(details),
             TableError::Gone => say::gone(),
             TableError::NoFile => say::no_file(),
@@ -63,7 +63,7 @@ impl fmt::Display for TableError {
             TableError::Lines => say::too_many_lines(MOST_LINES),
             TableError::OpenQuote { line } => say::open_quote(line),
             TableError::NoLines => say::no_lines(),
-        })
+        }
     }
 }
 
