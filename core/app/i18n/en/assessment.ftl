@@ -26,10 +26,6 @@ note-too-long = { $letters ->
 ## Photographs
 
 photo-unreadable = This picture cannot be read. Take it again, or choose another.
-photo-empty = The camera gave an empty picture. Take it again.
-photo-heic = This is a HEIC picture, which cannot be read here. Set the camera to save JPEG, then take it again.
-no-photo = This is no JPEG or PNG picture, or it was cut short. Take it again, or set the camera to save JPEG.
-photo-too-large = This picture is too large: at most 60 megapixels and 64 MB. Set the camera to a smaller size.
 photo-saved = Photo saved.
 photo-removed = Photo removed.
 

@@ -6,9 +6,6 @@ too-many = { $shown ->
     [one] The { $shown } glazed last. Ask for more to see fewer.
    *[other] The { $shown } glazed last. Ask for more to see fewer.
 }
-code-length = A piece's code has five or more characters. Look at the foot again.
-code-character = “{ $character }” is in no code. Look at the foot again.
-code-misread = This code was misread or miswritten: its last character does not fit the others. Look at the foot again.
 
 ## What one can look by, and what stands there while nothing is chosen
 

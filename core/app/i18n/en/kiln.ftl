@@ -54,8 +54,6 @@ weighed = { $verdict ->
     [over] { $weight }, over (aim { $aim })
    *[cannot_tell] { $weight }, cannot tell (aim { $aim })
 }
-# An item of a list: the specific gravity of the bucket.
-sg = SG { $sg }
 # Where a piece stands: an item of a list, or alone with a capital letter. $shelf: its number, 1 at the bottom. Front and left are those of someone before the kiln.
 place = { $place ->
     [front_left] shelf { $shelf }, front left

@@ -15,6 +15,7 @@ use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::editor::{Drawing, Touch};
 use crate::evidence::{code, parse_id, style, verdict_kind};
+use crate::in_words::{Named, hint};
 use crate::messages::assessment as say;
 use crate::messages::coat;
 use crate::{CommandResult, Line, Note, Now, Result, Studio, StudioError};
@@ -22,7 +23,7 @@ use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, SpeaksOf, Thickness};
 use laydown_store::entity::{self, Entity, Pairs};
-use laydown_store::photos::{PhotoError, prepare_photo};
+use laydown_store::photos::prepare_photo;
 use laydown_store::query;
 
 /// The most of a note.
@@ -70,15 +71,15 @@ impl FaultChip {
         let here = found.iter().find(|(known, _)| *known == fault);
         FaultChip {
             code: fault.code().to_owned(),
-            name: sentence_case(&fault.name()),
+            name: sentence_case(&Named::name(fault)),
             on: here.is_some(),
-            hint: say::fault_and_hint(FaultChip::placed(fault, here.and_then(|(_, place)| *place)), fault.hint()),
+            hint: say::fault_and_hint(FaultChip::placed(fault, here.and_then(|(_, place)| *place)), hint(fault)),
         }
     }
 
     /// "Running, at the foot".
     pub(super) fn placed(fault: Fault, place: Option<Whereabouts>) -> String {
-        let name = sentence_case(&fault.name());
+        let name = sentence_case(&Named::name(fault));
         match place {
             Some(place) => say::fault_and_place(name, place.words()),
             None => name,
@@ -263,7 +264,7 @@ impl Studio {
         let piece = piece_id(piece)?;
         let firing = if firing.is_empty() { None } else { Some(parse_id(firing, "firing")?) };
         let bytes = std::fs::read(file).map_err(|_| StudioError::refused("photo", say::photo_unreadable()))?;
-        let photo = prepare_photo(&bytes).map_err(not_a_photo)?;
+        let photo = prepare_photo(&bytes).map_err(|error| StudioError::refused("photo", error))?;
         let stored = self.command(now, |tx| {
             if query::coats_of_piece(tx.conn(), piece)?.is_empty() {
                 return Err(StudioError::missing("piece"));
@@ -300,17 +301,6 @@ impl Studio {
         })?;
         Ok(CommandResult::new(id.to_owned(), say::photo_removed(), stored.undo))
     }
-}
-
-fn not_a_photo(error: PhotoError) -> StudioError {
-    let sentence = match error {
-        PhotoError::Empty => say::photo_empty(),
-        PhotoError::Heic => say::photo_heic(),
-        PhotoError::TooLarge => say::photo_too_large(),
-        PhotoError::Store(error) => return error.into(),
-        _ => say::no_photo(),
-    };
-    StudioError::refused("photo", sentence)
 }
 
 fn first_unseen(conn: &Connection, placed: &[entity::Placement]) -> Result<Option<usize>> {
@@ -414,7 +404,7 @@ fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Result<
 
 fn choice(thickness: Thickness, answer: Option<&str>) -> Choice {
     let code = thickness.code();
-    Choice { code: code.to_owned(), name: sentence_case(&thickness.name()), chosen: answer == Some(code) }
+    Choice { code: code.to_owned(), name: sentence_case(&Named::name(thickness)), chosen: answer == Some(code) }
 }
 
 /// What the record says to what came out, and cautions that it calls for.

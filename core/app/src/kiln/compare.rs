@@ -7,6 +7,7 @@ use super::record::{in_a_line, photos};
 use super::{firing_title_and_day, glazes, piece_id, piece_name};
 use crate::date_text::sentence_case;
 use crate::evidence::{sg_in_words, step_of, style, verdict_kind};
+use crate::in_words::{Named, StyleWords};
 use crate::messages::compare as say;
 use crate::{Now, Result, Row, Studio, StudioError};
 use laydown_domain::form::ZoneKind;
@@ -166,8 +167,10 @@ fn lines(conn: &Connection, now: Now, left: &Side, right: Option<&Side>, style: 
             Ok(entity::Glaze::load(conn, coat.glaze)?.map(|glaze| glaze.name).unwrap_or_else(none))
         })?;
         both(say::wet_weight(code), &|coat| Ok(style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?)))?;
-        both(say::laydown(code), &|coat| Ok(style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2))))?;
-        both(say::reading(code), &|coat| Ok(sentence_case(&verdict_kind(coat)?.name())))?;
+        both(say::laydown(code), &|coat| {
+            Ok(style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)))
+        })?;
+        both(say::reading(code), &|coat| Ok(sentence_case(&Named::name(verdict_kind(coat)?))))?;
         both(say::sg(code), &|coat| Ok(sg_in_words(style, coat.specific_gravity_e5)))?;
         both(say::glazed(code), &|coat| Ok(now.moment(coat.at)))?;
     }

@@ -9,12 +9,13 @@ use super::{firing_title_and_day, glazes, outline_of, piece_name};
 use crate::date_text::{DAY_MS, sentence_case};
 use crate::editor::Value;
 use crate::evidence::{code, parse_id, style};
+use crate::in_words::{Named, StyleWords};
 use crate::messages::find as say;
 use crate::messages::kiln;
 use crate::{Now, Result, Row, Studio, StudioError};
 use laydown_domain::coded::coded;
 use laydown_domain::kiln::fault::Fault;
-use laydown_domain::kiln::piece_code::{self, CodeError};
+use laydown_domain::kiln::piece_code;
 use laydown_domain::units::{Laydown, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::{self, CoatsLike};
@@ -151,7 +152,7 @@ fn found(conn: &Connection, now: Now, wanted: &Wanted<'_>) -> Result<Vec<Uuid>> 
         });
     };
     if !wanted.text(CODE).is_empty() {
-        let code = piece_code::read(wanted.text(CODE)).map_err(|error| StudioError::refused(CODE, misread(error)))?;
+        let code = piece_code::read(wanted.text(CODE)).map_err(|error| StudioError::refused(CODE, error))?;
         narrow(query::piece_of_code(conn, &code)?.into_iter().collect());
     }
     if !wanted.text(FAULT).is_empty() {
@@ -181,14 +182,6 @@ fn found(conn: &Connection, now: Now, wanted: &Wanted<'_>) -> Result<Vec<Uuid>> 
     Ok(pieces)
 }
 
-fn misread(error: CodeError) -> String {
-    match error {
-        CodeError::Length => say::code_length(),
-        CodeError::Character { character } => say::code_character(character),
-        CodeError::Check => say::code_misread(),
-    }
-}
-
 fn row(conn: &Connection, now: Now, piece: Uuid) -> Result<Row> {
     let coats = query::coats_of_piece(conn, piece)?;
     let when = coats.first().map(|coat| now.moment(coat.at)).unwrap_or_default();
@@ -209,7 +202,7 @@ fn filters(conn: &Connection, now: Now, wanted: &Wanted<'_>, style: &Style) -> R
         firings.push((firing.id.to_string(), firing_title_and_day(conn, now, &firing)?));
     }
     let bounds = LAYDOWNS.iter().enumerate().map(|(number, from)| (number.to_string(), band(number, *from, style)));
-    let fault = |fault: &Fault| (fault.code().to_owned(), sentence_case(&fault.name()));
+    let fault = |fault: &Fault| (fault.code().to_owned(), sentence_case(&Named::name(*fault)));
     let glazed = |when: &Glazed| (when.code().to_owned(), say::glazed_when(when.code()));
     let filter = |key, label, any, rows| filter(key, label, any, rows, wanted.text(key));
     Ok(vec![
@@ -238,10 +231,10 @@ fn sorted(mut items: Vec<(String, String)>) -> Vec<(String, String)> {
 
 /// "5.0 to 6.0 g per 100 cm²".
 fn band(number: usize, from: f64, style: &Style) -> String {
-    let to = LAYDOWNS.get(number + 1).map(|to| style.laydown(Laydown::new(*to)));
+    let to = LAYDOWNS.get(number + 1).map(|to| style.laydown_with_unit(Laydown::new(*to)));
     match (number, to) {
         (0, Some(to)) => say::laydown_under(to),
         (_, Some(to)) => say::laydown_between(style.laydown_number(Laydown::new(from)), to),
-        (_, None) => say::laydown_from(style.laydown(Laydown::new(from))),
+        (_, None) => say::laydown_from(style.laydown_with_unit(Laydown::new(from))),
     }
 }

@@ -10,6 +10,7 @@ use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::editor::{Drawing, MOST_SHELVES, Spot};
 use crate::evidence::{code, style};
+use crate::in_words::{Named, witnessed};
 use crate::messages::firing as say;
 use crate::messages::{came_out, kiln};
 use crate::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
@@ -400,7 +401,7 @@ fn notes(
         notes.push(Note::warning(say::hot_ware()));
     }
     let read = witnesses(firing)?;
-    notes.extend(cone::verdict(firing.cone.parse()?, &read).map(Note::plain));
+    notes.extend(cone::against_aim(firing.cone.parse()?, &read).map(witnessed).map(Note::plain));
     notes.extend(against_the_last(firing, before_it, style).map(Note::plain));
     Ok(notes)
 }
@@ -520,7 +521,7 @@ pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) ->
     }
     counted.retain(|(_, pieces)| *pieces > 0);
     counted.sort_by_key(|(_, pieces)| std::cmp::Reverse(*pieces));
-    Ok(counted.into_iter().map(|(fault, pieces)| came_out::fault_counted(fault.name(), pieces)).collect())
+    Ok(counted.into_iter().map(|(fault, pieces)| came_out::fault_counted(Named::name(fault), pieces)).collect())
 }
 
 fn degrees(temperature: Celsius, style: &Style) -> String {

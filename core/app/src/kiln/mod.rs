@@ -21,6 +21,7 @@ use crate::date_text::sentence_case;
 use crate::editor::Point;
 use crate::evidence::{code, parse_id, usable};
 use crate::form_geometry::shape;
+use crate::in_words::caution_text;
 use crate::lists::outline;
 use crate::messages::kiln as say;
 use crate::{Now, Result, Row, Studio};
@@ -96,7 +97,7 @@ impl Studio {
                 firings: firings.iter().map(|firing| firing_row(conn, now, firing)).collect::<Result<_>>()?,
                 empty: say::no_firing_yet(),
                 has_kiln: !in_use::<entity::Kiln>(conn, None)?.is_empty(),
-                cautions: caution::at(Place::Kiln).map(|caution| caution.text().to_owned()).collect(),
+                cautions: caution::at(Place::Kiln).map(caution_text).collect(),
             })
         })
     }

@@ -6,7 +6,8 @@ use uuid::Uuid;
 
 use super::whereabouts::Whereabouts;
 use crate::evidence::{code, sg_in_words, step_of, verdict_kind};
-use crate::messages::{came_out, kiln};
+use crate::in_words::{Named, StyleWords};
+use crate::messages::{came_out, common, kiln};
 use crate::{Line, Now, Result};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
@@ -39,10 +40,10 @@ pub(super) fn in_a_line(found: &entity::Finding) -> Result<String> {
     parts.extend(thickness(&found.outside)?.map(|thickness| came_out::outside_looks(thickness.code())));
     parts.extend(thickness(&found.overlap)?.map(|thickness| came_out::overlap_looks(thickness.code())));
     for (fault, place) in found.faults.iter().flat_map(|faults| &faults.0) {
-        let name = code::<Fault>(fault)?.name();
+        let name = Named::name(code::<Fault>(fault)?);
         parts.push(match Whereabouts::read(place) {
             Some(place) => came_out::fault_at_place(name, place.words()),
-            None => name.to_string(),
+            None => name,
         });
     }
     if found.again {
@@ -67,8 +68,8 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
             },
             value: [
                 kiln::weighed(verdict_kind(coat)?.code(), mass(coat.net_mg), mass(coat.aim_mg)),
-                style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
-                kiln::sg(sg_in_words(style, coat.specific_gravity_e5)),
+                style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
+                common::sg(sg_in_words(style, coat.specific_gravity_e5)),
                 now.moment(coat.at),
             ]
             .join(", "),
