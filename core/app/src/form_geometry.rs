@@ -4,6 +4,7 @@
 use rusqlite::Connection;
 
 use super::evidence::code;
+use super::in_words::Sentence;
 use super::messages::form_geometry as say;
 use super::{Result, StudioError};
 use laydown_domain::form::{
@@ -21,7 +22,7 @@ const WIDE_FLOOR: f64 = 0.35;
 
 /// The form at the size of its bisque.
 pub(super) fn shape(conn: &Connection, form: &entity::Form) -> Result<Form> {
-    try_shape(conn, form)?.map_err(|error| StudioError::refused("form", error))
+    try_shape(conn, form)?.map_err(|error| StudioError::refused("form", error.sentence()))
 }
 
 /// The same, for who can say beside which field the measures do not fit.
@@ -84,7 +85,7 @@ fn to_bisque(conn: &Connection, form: &entity::Form) -> Result<f64> {
     let Some(body) = body else { return Ok(1.0) };
     let fraction = |e4: i64| e4 as f64 / 1e4;
     let shrinkage = Shrinkage::new(fraction(body.to_bisque_e4), fraction(body.to_fired_e4))
-        .map_err(|error| StudioError::refused("body", error))?;
+        .map_err(|error| StudioError::refused("body", error.sentence()))?;
     Ok(shrinkage.factor(stage, Stage::Bisque))
 }
 

@@ -5,6 +5,7 @@ use rusqlite::Connection;
 use super::archive::in_use;
 use super::backup;
 use super::evidence::{code, style, tile_evidence, usable};
+use super::in_words::{Named, StyleWords, caution_text, caution_title};
 use super::lists::{self, by_name, scale_detail};
 use super::messages::setup as say;
 use super::{EditorKind, Now, Result, Row, Studio};
@@ -88,7 +89,7 @@ impl Studio {
                 backup: backup::in_a_line(conn, now)?,
                 cautions: Caution::ALL
                     .iter()
-                    .map(|caution| CautionView { title: caution.title().to_owned(), text: caution.text().to_owned() })
+                    .map(|caution| CautionView { title: caution_title(*caution), text: caution_text(*caution) })
                     .collect(),
             })
         })
@@ -159,9 +160,10 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
     for tile in in_use::<entity::Tile>(conn, None)? {
         let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
-        let detail = usable(tile_evidence(&tile, &glaze))?
-            .flatten()
-            .map_or_else(|| glaze.name.clone(), |tile| format!("{}, {}", glaze.name, style.laydown(tile.laydown)));
+        let detail = usable(tile_evidence(&tile, &glaze))?.flatten().map_or_else(
+            || glaze.name.clone(),
+            |tile| format!("{}, {}", glaze.name, style.laydown_with_unit(tile.laydown)),
+        );
         rows.push(row(tile.id, tile.name, detail));
     }
     Ok(rows)
@@ -178,7 +180,7 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         let zone: ZoneKind = code(&coat.zone)?;
         let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
         let detail = say::weighed_control(&glaze.name, wet, now.moment(coat.at));
-        rows.push(row(coat.id, format!("{}, {}", form.name, zone.name()), detail));
+        rows.push(row(coat.id, format!("{}, {}", form.name, Named::name(zone)), detail));
     }
     for known in in_use::<entity::Control>(conn, None)? {
         let (Some(form), Some(glaze)) =
@@ -188,7 +190,7 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         };
         let zone: ZoneKind = code(&known.zone)?;
         let wet = style.mass(Grams::from_milligrams(known.net_mg), Grams::new(0.1));
-        rows.push(row(known.id, format!("{}, {}", form.name, zone.name()), say::typed_control(&glaze.name, wet)));
+        rows.push(row(known.id, format!("{}, {}", form.name, Named::name(zone)), say::typed_control(&glaze.name, wet)));
     }
     Ok(rows)
 }

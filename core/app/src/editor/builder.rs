@@ -2,6 +2,7 @@
 
 use super::{Drawing, EditorField, EditorView, FieldKind, Item, Note, StudioError, Value};
 use crate::date_text::sentence_case;
+use crate::in_words::{Named, Sentence};
 use crate::messages::editor as say;
 use laydown_domain::coat::MOST_LAYDOWN;
 use laydown_domain::coded::Coded;
@@ -182,7 +183,7 @@ impl<'a> EditorBuilder<'a> {
                 Some(Some(quantity))
             }
             Err(error) => {
-                self.push(ask, text, FieldKind::Number, Vec::new(), error.to_string());
+                self.push(ask, text, FieldKind::Number, Vec::new(), error.sentence());
                 None
             }
         }
@@ -243,13 +244,14 @@ impl<'a> EditorBuilder<'a> {
     }
 
     /// Says beside the field `key` why it cannot be taken together with the others.
-    pub(super) fn field_error(&mut self, key: &'static str, sentence: impl ToString) {
+    pub(super) fn field_error(&mut self, key: &'static str, error: impl Sentence) {
+        let sentence = error.sentence();
         if let Some(field) = self.fields.iter_mut().find(|field| field.key == key) {
-            field.refusal = sentence.to_string();
+            field.refusal = sentence;
         } else {
             // The field is not in sight: it is said where it can be read.
-            self.results.push(Note::attention(sentence.to_string()));
-            self.require(key, sentence.to_string());
+            self.results.push(Note::attention(sentence.clone()));
+            self.require(key, sentence);
         }
     }
 
@@ -364,8 +366,8 @@ pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
 }
 
 /// An item for one of a closed list.
-pub(crate) fn coded_item(value: &impl Coded, detail: impl ToString) -> Item {
-    item(value.code(), sentence_case(value.name()), detail)
+pub(super) fn coded_item<T: Coded + Named>(value: T, detail: impl ToString) -> Item {
+    item(value.code(), sentence_case(&Named::name(value)), detail)
 }
 
 /// An item without an outline.

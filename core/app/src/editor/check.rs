@@ -4,6 +4,7 @@ use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, item};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::archive::{found, in_use};
 use crate::evidence::{check, finest_step, powder_density, sg_of, usable};
+use crate::in_words::thin_glaze;
 use crate::messages::editor_check as say;
 use crate::{Now, Result};
 use laydown_domain::glaze::slurry::{SgReading, SlurryError, solids_fraction};
@@ -100,7 +101,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
     };
     let sg = reading.sg;
-    builder.result_if(sg.doubt(style).map(Note::attention));
+    builder.result_if(thin_glaze(sg, style).map(Note::attention));
     builder.result(Note::plain(say::sg_and_powder(style.specific_gravity(sg), style.percent(solids.value(), 0))));
     if let Some(before) = before {
         change_notes(context.now, builder, &before, sg, flow.flatten())?;

@@ -8,6 +8,7 @@ use crate::Result;
 use crate::archive::{Archivable, in_use};
 use crate::evidence::{code, powder_density, uncertainty_e5};
 use crate::form_geometry::shape;
+use crate::in_words::{StyleWords, thin_glaze};
 use crate::messages::{editor as shared, editor_control as say};
 use laydown_domain::coat::{MOST_LAYDOWN, Solids};
 use laydown_domain::form::ZoneKind;
@@ -38,7 +39,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Ask::new("zone", say::zone()),
         saved.map(|known| known.zone.as_str()),
         FieldKind::Choice,
-        zones.iter().map(|zone| coded_item(zone, "")).collect(),
+        zones.into_iter().map(|zone| coded_item(zone, "")).collect(),
     );
     let net = builder.quantity(
         Ask::new("net", say::net()).hint(style.mass.symbol()).help(say::net_help()),
@@ -67,12 +68,12 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         builder.field_error("net", say::weighs_nothing());
         return Ok(None);
     }
-    builder.result_if(sg.doubt(style).map(Note::attention));
+    builder.result_if(thin_glaze(sg, style).map(Note::attention));
     if laydown > MOST_LAYDOWN {
         builder.field_error("net", say::too_much());
         return Ok(None);
     }
-    builder.result(Note::plain(shared::laydown_is(style.laydown(laydown))));
+    builder.result(Note::plain(shared::laydown_is(style.laydown_with_unit(laydown))));
     let (form_id, glaze_id, powder_density_e3) = (form.id, glaze.id, glaze.powder_density_e3);
     let at = saved.map_or(context.now.unix_ms, |known| known.at);
     let known = move |id| entity::Control {

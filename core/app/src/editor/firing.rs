@@ -41,7 +41,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Ask::new("cone_kind", say::cone_kind()).help(say::cone_kind_help()),
         saved.map(|firing| firing.cone_kind.as_str()),
         FieldKind::Choice,
-        ConeKind::ALL.iter().map(|kind| coded_item(kind, "")).collect(),
+        ConeKind::ALL.iter().map(|kind| coded_item(*kind, "")).collect(),
     );
     let (Some(cone), Some(kind)) = (cone, kind) else { return Ok(None) };
     let set = match saved {

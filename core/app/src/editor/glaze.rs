@@ -4,6 +4,7 @@ use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, bare, coded_item, laydown, 
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
 use crate::evidence::check;
+use crate::in_words::thin_glaze;
 use crate::messages::{editor as shared, editor_glaze as say};
 use laydown_domain::coat::target::{STARTING_LAYDOWN, Sensitivity};
 use laydown_domain::glaze::slurry::{SgReading, solids_fraction};
@@ -25,7 +26,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         FieldKind::Choice,
         Sensitivity::ALL
             .iter()
-            .map(|level| coded_item(level, say::accepted(style.percent(level.tolerance(), 0))))
+            .map(|level| coded_item(*level, say::accepted(style.percent(level.tolerance(), 0))))
             .collect(),
     );
     let sg = if saved.is_none() {
@@ -51,7 +52,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else {
         return Ok(None);
     };
-    builder.result_if(sg.and_then(|sg| sg.doubt(style)).map(Note::attention));
+    builder.result_if(sg.and_then(|sg| thin_glaze(sg, style)).map(Note::attention));
     match sg.map(|sg| solids_fraction(sg, density)).transpose() {
         Ok(solids) => {
             builder.result_if(solids.map(|solids| Note::plain(say::powder_in_bucket(style.percent(solids.value(), 0)))))

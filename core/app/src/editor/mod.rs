@@ -27,7 +27,7 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use self::builder::EditorBuilder;
-pub(super) use self::builder::{LONGEST_NAME, LONGEST_REMARK, coded_item, item};
+pub(super) use self::builder::{LONGEST_NAME, LONGEST_REMARK, item};
 pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 pub(super) use self::kiln::{LARGEST_SHELF, MOST_SHELVES, SMALLEST_SHELF};
 use super::archive::{Archivable, found, in_use};

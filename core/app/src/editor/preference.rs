@@ -4,6 +4,7 @@ use super::builder::{Ask, EditorBuilder, coded_item};
 use super::{EditContext, FieldKind, PendingWrite};
 use crate::Result;
 use crate::evidence::preference;
+use crate::in_words::Named;
 use crate::messages::{editor as shared, editor_preference as say};
 use laydown_domain::coded::Coded;
 use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
@@ -33,13 +34,13 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
 }
 
 /// One of a closed list; answers with its code.
-fn choice<T: Coded>(
+fn choice<T: Coded + Named>(
     builder: &mut EditorBuilder<'_>,
     key: &'static str,
     label: String,
     saved: &str,
     all: &[T],
 ) -> String {
-    let items = all.iter().map(|value| coded_item(value, "")).collect();
+    let items = all.iter().map(|value| coded_item(*value, "")).collect();
     builder.choice(Ask::new(key, label), Some(saved), FieldKind::Choice, items).unwrap_or_default()
 }

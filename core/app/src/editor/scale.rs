@@ -3,6 +3,7 @@
 use super::builder::{Ask, EditorBuilder, mass_text};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
+use crate::in_words::scale_doubt;
 use crate::messages::{editor as shared, editor_scale as say};
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::units::{Grams, parse};
@@ -51,7 +52,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
     };
     builder.result(Note::plain(say::accurate_to(style.mass(scale.net_half_width(), step * 0.1))));
-    builder.result_if(scale.doubt(style).map(Note::attention));
+    builder.result_if(scale_doubt(&scale, style).map(Note::attention));
     let Some(name) = name else { return Ok(None) };
     let sentence = shared::is_saved(&name);
     let scale = move |id| entity::Scale {

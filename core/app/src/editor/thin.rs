@@ -5,6 +5,7 @@ use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::archive::found;
 use crate::evidence::{latest_sg, powder_density};
+use crate::in_words::thin_glaze;
 use crate::messages::editor_thin as say;
 use laydown_domain::glaze::slurry::{Thinning, thin};
 use laydown_domain::units::{Grams, parse};
@@ -38,7 +39,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
     };
     for sg in [from, to] {
-        builder.result_if(sg.doubt(style).map(Note::attention));
+        builder.result_if(thin_glaze(sg, style).map(Note::attention));
     }
     match thinning {
         Thinning::Nothing => builder.result(Note::plain(say::there_already())),

@@ -7,9 +7,10 @@ use super::control::choose;
 use super::{EditContext, Note, PendingWrite};
 use crate::archive::in_use;
 use crate::evidence::{latest_sg, tile_evidence};
+use crate::in_words::{StyleWords, thin_glaze, thin_tile};
 use crate::messages::{editor as shared, editor_tile as say};
 use crate::{Result, StudioError};
-use laydown_domain::coat::tile::thin_warning;
+use laydown_domain::coat::tile::share_if_thin;
 use laydown_domain::units::{Grams, Laydown, SpecificGravity, parse};
 use laydown_store::entity;
 
@@ -79,10 +80,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
         Err(error) => return Err(error),
     };
-    builder.result(Note::plain(shared::laydown_is(style.laydown(laydown))));
-    builder.result_if(sg.and_then(|sg| sg.doubt(style)).map(Note::attention));
+    builder.result(Note::plain(shared::laydown_is(style.laydown_with_unit(laydown))));
+    builder.result_if(sg.and_then(|sg| thin_glaze(sg, style)).map(Note::attention));
     let pots = Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2);
-    builder.result_if(thin_warning(laydown, pots, style).map(Note::attention));
+    builder.result_if(share_if_thin(laydown, pots).map(|share| Note::attention(thin_tile(share, style))));
     let Some(name) = name else { return Ok(None) };
     Ok(Some(PendingWrite::one(context.id, shared::is_saved(name), tile)))
 }

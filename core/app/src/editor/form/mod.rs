@@ -14,6 +14,7 @@ use crate::archive::{Archivable, in_use};
 use crate::date_text::sentence_case;
 use crate::evidence::code;
 use crate::form_geometry::{self, zone_cautions};
+use crate::in_words::{Named, Sentence};
 use crate::lists;
 use crate::messages::{editor as shared, editor_form as say};
 use laydown_domain::form::silhouette::{KnownSize, Sureness, Trace, Traced};
@@ -314,7 +315,7 @@ fn made_of(
     builder: &mut EditorBuilder<'_>,
     saved: Option<&entity::Form>,
 ) -> Result<Option<(Stage, Option<uuid::Uuid>)>> {
-    let stages = Stage::ALL.iter().map(|stage| coded_item(stage, "")).collect();
+    let stages = Stage::ALL.iter().map(|stage| coded_item(*stage, "")).collect();
     let saved_stage = saved.and_then(|form| form.stage.as_deref()).unwrap_or(Stage::Bisque.code());
     let stage = builder.choice(
         Ask::new("stage", say::stage()).help(say::stage_help()),
@@ -417,7 +418,7 @@ fn traced(builder: &EditorBuilder<'_>) -> Option<Result<(Trace, Traced), String>
         _ => KnownSize::Height(size),
     };
     let traced = trace.profile(&known, camera);
-    Some(traced.map(|traced| (trace, traced)).map_err(|error| error.to_string()))
+    Some(traced.map(|traced| (trace, traced)).map_err(|error| error.sentence()))
 }
 
 fn carried_trace(builder: &EditorBuilder<'_>) -> Option<Trace> {
@@ -439,8 +440,8 @@ fn uncertainty_e4(traced: &Traced) -> i64 {
 /// How far the outline is to be trusted.
 fn sureness(trace: &Trace) -> Note {
     let sentence = match trace.handle {
-        Some(side) => say::sureness_and_handle(side.code(), trace.sure.name()),
-        None => trace.sure.name().to_owned(),
+        Some(side) => say::sureness_and_handle(side.code(), Named::name(trace.sure)),
+        None => Named::name(trace.sure),
     };
     match trace.sure {
         Sureness::Sure => Note::plain(sentence),
@@ -467,7 +468,7 @@ fn capacity_if_known(builder: &mut EditorBuilder<'_>, saved: Option<&entity::For
 }
 
 fn shape_item(class: ShapeClass) -> Item {
-    Item { outline: lists::points(class.outline()), ..coded_item(&class, "") }
+    Item { outline: lists::points(class.outline()), ..coded_item(class, "") }
 }
 
 /// The field to go back to.

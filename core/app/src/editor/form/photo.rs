@@ -4,9 +4,10 @@ use std::io::Read;
 use std::path::Path;
 
 use crate::editor::{Drawing, EditorEntry, Grip, Ink, Shape, Spot, Value};
+use crate::in_words::Sentence;
 use crate::messages::editor_form as say;
 use crate::{Result, StudioError};
-use laydown_domain::form::silhouette::{KnownSize, Trace, trace, upright_preview};
+use laydown_domain::form::silhouette::{KnownSize, PhotoError, Trace, trace, upright_preview};
 use laydown_domain::units::Millimetres;
 use laydown_store::StoreError;
 
@@ -82,12 +83,13 @@ impl Marks {
 /// Finds the outline in a photograph; answers with what is entered by it.
 pub(in crate::editor) fn photographed(file: &Path) -> Result<Vec<Value>> {
     let bytes = read(file)?;
-    let refused = |error: laydown_domain::form::silhouette::PhotoError| StudioError::refused(TAKEN.photo, error);
+    let refused = |error: PhotoError| StudioError::refused(TAKEN.photo, error.sentence());
     let trace = trace(&bytes).map_err(refused)?;
     let preview = upright_preview(&bytes, PREVIEW).map_err(refused)?;
     let shown = file.with_extension("upright.jpg");
     std::fs::write(&shown, preview).map_err(StoreError::from)?;
-    let trace = serde_json::to_string(&trace).map_err(|error| StudioError::refused(TAKEN.photo, error))?;
+    let trace =
+        serde_json::to_string(&trace).map_err(|_| StudioError::refused(TAKEN.photo, say::photograph_unreadable()))?;
     let value = |key: &str, text: String| Value { key: key.to_owned(), text };
     Ok(vec![
         value(TAKEN.photo, shown.to_string_lossy().into_owned()),
