@@ -476,9 +476,8 @@ mod tests {
         for accepted in [1.019_996, 1.02, 2.199_994] {
             assert!(SpecificGravity::new(accepted).is_ok(), "{accepted}");
         }
-        let thin = |value: f64| SpecificGravity::new(value).unwrap().doubt(&Style::default());
-        assert_eq!(thin(1.15), None);
-        assert!(thin(1.149).unwrap().starts_with("SG 1.149 is very thin"));
+        let is_doubtful = |value: f64| SpecificGravity::new(value).unwrap().is_doubtful();
+        assert!(!is_doubtful(1.15) && is_doubtful(1.149));
     }
 
     #[test]

@@ -7,6 +7,8 @@ mod form;
 mod names;
 mod store;
 mod target;
+#[cfg(test)]
+mod tests;
 mod units;
 mod verdict;
 

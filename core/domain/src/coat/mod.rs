@@ -71,10 +71,4 @@ mod tests {
         let solids = Solids::of(reading, PowderDensity::default()).unwrap();
         assert_relative_eq!(solids.relative_uncertainty, 0.01 * slope / fraction(1.45), max_relative = 1e-6);
     }
-
-    #[test]
-    fn a_second_coat_needs_its_own_tare() {
-        assert!(when_to_read(0).contains("as soon as the drip stops"));
-        assert!(when_to_read(1).contains("tare") && when_to_read(2).contains("tare"));
-    }
 }

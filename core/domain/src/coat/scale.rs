@@ -278,18 +278,12 @@ mod tests {
 
     #[test]
     fn a_slip_of_a_zero_raises_a_doubt() {
-        let style = Style::default();
-        assert_eq!(scale(2_000.0, 0.1).doubt(&style), None);
-        assert_eq!(scale(5_000.0, 1.0).doubt(&style), None);
-        assert_eq!(scale(200.0, 0.01).doubt(&style), None);
-        assert_eq!(
-            scale(5_000.0, 0.01).doubt(&style).unwrap(),
-            "Only a laboratory balance weighs 5000.00 g in steps of 0.01 g. Look at the label again."
-        );
-        assert_eq!(
-            scale(500.0, 10.0).doubt(&style).unwrap(),
-            "A scale for 500 g with steps of 10 g has very few steps. Look at the label again."
-        );
+        let doubt = |capacity: f64, step: f64| scale(capacity, step).doubt_about_label();
+        assert_eq!(doubt(2_000.0, 0.1), None);
+        assert_eq!(doubt(5_000.0, 1.0), None);
+        assert_eq!(doubt(200.0, 0.01), None);
+        assert_eq!(doubt(5_000.0, 0.01), Some(LabelDoubt::LaboratoryBalance));
+        assert_eq!(doubt(500.0, 10.0), Some(LabelDoubt::VeryFewSteps));
     }
 
     #[test]

@@ -108,12 +108,8 @@ mod tests {
 
     #[test]
     fn a_thin_tile_is_pointed_out() {
-        let style = Style::default();
-        assert_eq!(thin_warning(Laydown::new(4.0), Laydown::new(5.5), &style), None);
-        assert_eq!(
-            thin_warning(Laydown::new(3.3), Laydown::new(5.5), &style).unwrap(),
-            "This tile carries only 60% of what the pots will. It will not show how they come out: glaze a thicker one."
-        );
+        assert_eq!(share_if_thin(Laydown::new(4.0), Laydown::new(5.5)), None);
+        assert_relative_eq!(share_if_thin(Laydown::new(3.3), Laydown::new(5.5)).unwrap(), 0.6, max_relative = 1e-12);
     }
 
     #[test]

@@ -224,16 +224,15 @@ mod tests {
         let read = |readings: &[(&str, Reading)]| {
             let witnesses: Vec<Witness> =
                 readings.iter().map(|&(code, reading)| Witness { cone: cone(code), reading }).collect();
-            verdict(cone("6"), &witnesses)
+            let (telling, against) = against_aim(cone("6"), &witnesses)?;
+            Some((telling.cone.code(), telling.reading, against))
         };
         assert_eq!(read(&[]), None);
-        assert_eq!(read(&[("6", Reading::At)]).unwrap(), "Cone 6 at: as aimed.");
-        assert_eq!(
-            read(&[("5", Reading::Flat), ("6", Reading::Soft)]).unwrap(),
-            "Cone 6 soft: under what was aimed at."
-        );
-        assert_eq!(read(&[("7", Reading::At)]).unwrap(), "Cone 7 at: over what was aimed at.");
-        assert_eq!(read(&[("5", Reading::At)]).unwrap(), "Cone 5 at: under what was aimed at.");
-        assert_eq!(read(&[("7", Reading::Standing)]).unwrap(), "Cone 7 standing: near what was aimed at.");
+        assert_eq!(read(&[("6", Reading::At)]), Some(("6", Reading::At, AgainstAim::AsAimed)));
+        let soft = read(&[("5", Reading::Flat), ("6", Reading::Soft)]);
+        assert_eq!(soft, Some(("6", Reading::Soft, AgainstAim::Under)));
+        assert_eq!(read(&[("7", Reading::At)]), Some(("7", Reading::At, AgainstAim::Over)));
+        assert_eq!(read(&[("5", Reading::At)]), Some(("5", Reading::At, AgainstAim::Under)));
+        assert_eq!(read(&[("7", Reading::Standing)]), Some(("7", Reading::Standing, AgainstAim::Near)));
     }
 }

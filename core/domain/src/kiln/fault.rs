@@ -131,27 +131,3 @@ impl Fault {
         }
     }
 }
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// ASTM F109-12: blister in the text as seen at https://wnwk.com/doc/188239.html (its opening); the rest from memory.
-    #[test]
-    fn terms_of_the_standard_are_the_names() {
-        for term in ["blister", "crawl", "craz", "dunt", "pinhol", "pit", "speck"] {
-            assert!(Fault::ALL.iter().any(|fault| fault.name().starts_with(term)), "{term}");
-        }
-    }
-
-    #[test]
-    fn hints_claim_no_more_than_often() {
-        for fault in Fault::ALL {
-            let hint = fault.hint();
-            assert!(!hint.contains("always") && !hint.contains("safe"), "{fault}");
-            if fault.speaks_of() != SpeaksOf::SomethingElse {
-                assert!(hint.contains("ften"), "{fault}: {hint}");
-            }
-        }
-    }
-}

@@ -321,8 +321,8 @@ mod tests {
         assert_eq!(american().length(Millimetres::new(84.0)), "3.31 in");
         let millimetres = Style { length: LengthUnit::Millimetre, ..comma() };
         assert_eq!(millimetres.length(Millimetres::new(84.5)), "84,5 mm");
-        assert_eq!(metric.laydown(Laydown::new(5.5)), "5.5 g per 100 cm²");
-        assert_eq!(american().laydown(Laydown::new(5.5)), "1.25 oz per 100 in²");
+        assert_eq!(metric.laydown_number(Laydown::new(5.5)), "5.5");
+        assert_eq!(american().laydown_number(Laydown::new(5.5)), "1.25");
         assert_eq!(metric.percent(0.07, 0), "7%");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.45).unwrap()), "1.45");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.447).unwrap()), "1.447");
