@@ -3,7 +3,6 @@
 use chrono::{DateTime, Datelike, FixedOffset, Offset, Timelike, Utc};
 
 use super::messages::dates as say;
-use laydown_domain::coat::verdict::VerdictKind;
 
 /// The moment of a call and the local offset from UTC, from the shell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, uniffi::Record)]
@@ -95,16 +94,6 @@ pub(crate) fn count(n: i64, one: &str, many: &str) -> String {
 pub(super) fn sentence_case(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
-/// A verdict in one word, for lists.
-pub(super) fn word(kind: VerdictKind) -> &'static str {
-    match kind {
-        VerdictKind::Within => "within",
-        VerdictKind::Short => "short",
-        VerdictKind::Over => "over",
-        VerdictKind::CannotTell => "cannot tell",
-    }
 }
 
 #[cfg(test)]

@@ -278,8 +278,8 @@ pub enum StudioError {
 }
 
 impl StudioError {
-    pub(crate) fn refused(field: &str, sentence: impl ToString) -> StudioError {
-        StudioError::Refused { field: field.to_owned(), sentence: sentence.to_string() }
+    pub(crate) fn refused(field: &str, sentence: impl Sentence) -> StudioError {
+        StudioError::Refused { field: field.to_owned(), sentence: sentence.sentence() }
     }
 
     /// `what`: the code of what is gone in the message `missing`.
@@ -310,7 +310,7 @@ impl From<StoreError> for StudioError {
 
 impl From<SlurryError> for StudioError {
     fn from(error: SlurryError) -> StudioError {
-        StudioError::refused("", error.sentence())
+        StudioError::refused("", error)
     }
 }
 
@@ -318,7 +318,7 @@ impl From<BackupError> for StudioError {
     fn from(error: BackupError) -> StudioError {
         match error {
             BackupError::Store(error) => error.into(),
-            error => StudioError::refused("backup", error.sentence()),
+            error => StudioError::refused("backup", error),
         }
     }
 }
@@ -332,7 +332,7 @@ impl From<UnknownCode> for StudioError {
 /// A quantity that was stored and cannot be: it came from elsewhere, and the file is sound.
 impl From<UnitError> for StudioError {
     fn from(error: UnitError) -> StudioError {
-        StudioError::refused("", error.sentence())
+        StudioError::refused("", error)
     }
 }
 

@@ -28,13 +28,13 @@ const TRY_AGAIN_MS: i64 = 6 * 3_600_000;
 
 coded! {
     /// How often a backup is made automatically.
-    "rhythm of backups" Rhythm {
+    "rhythm" Rhythm {
         /// Seven days after the last.
-        Week = "week" "every week",
+        Week = "week",
         /// Thirty days after the last.
-        Month = "month" "every month",
+        Month = "month",
         /// Not at all.
-        Never = "never" "never",
+        Never = "never",
     }
 }
 
@@ -51,21 +51,21 @@ impl Rhythm {
 coded! {
     /// Why a backup was not made automatically.
     #[derive(uniffi::Enum)]
-    "trouble with a backup" BackupTrouble {
+    "backup_trouble" BackupTrouble {
         /// The folder is not there.
-        PlaceGone = "place_gone" "place gone",
+        PlaceGone = "place_gone",
         /// The phone's system no longer lets the app write there.
-        NotAllowed = "not_allowed" "not allowed",
+        NotAllowed = "not_allowed",
         /// No room in the folder.
-        PlaceFull = "place_full" "place full",
+        PlaceFull = "place_full",
         /// No room on the phone itself.
-        PhoneFull = "phone_full" "phone full",
+        PhoneFull = "phone_full",
         /// It could not be made for another reason than room.
-        NotMade = "not_made" "not made",
+        NotMade = "not_made",
         /// What lies in the folder is not what laydown wrote.
-        NotWhole = "not_whole" "not whole",
+        NotWhole = "not_whole",
         /// Any other failure of the folder.
-        NoAnswer = "no_answer" "no answer",
+        NoAnswer = "no_answer",
     }
 }
 

@@ -65,7 +65,7 @@ impl Sentence for UnitError {
             }
             UnitError::SpaceInNumber { text } => say::space_in_number(text),
             UnitError::Negative { what } => say::negative(what.code()),
-            UnitError::TooLarge { what, .. } => say::too_large(what.code()),
+            UnitError::TooLarge { what } => say::too_large(what.code()),
             UnitError::NoTemperature { value } => say::no_temperature(figures(*value)),
             UnitError::NoHeavierThanWater { value } => say::no_heavier_than_water(rounded(*value, 2)),
             UnitError::TooThinForGlaze { value } => say::too_thin_for_glaze(rounded(*value, 3)),

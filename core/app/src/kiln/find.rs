@@ -42,11 +42,11 @@ coded! {
     /// When a piece was glazed.
     "time" Glazed {
         /// In the last 30 days.
-        Month = "month" "month",
+        Month = "month",
         /// In the last 365 days.
-        Year = "year" "year",
+        Year = "year",
         /// Before that.
-        Before = "before" "before",
+        Before = "before",
     }
 }
 

@@ -46,13 +46,13 @@ const FIRINGS: u32 = 60;
 
 coded! {
     /// How far a firing has come.
-    "state of a firing" FiringState {
+    "firing_state" FiringState {
         /// Pieces are put in.
-        Loading = "loading" "loading",
+        Loading = "loading",
         /// It has been lit or switched on.
-        Fired = "fired" "fired",
+        Fired = "fired",
         /// All that was in it has been looked at, or the potter is done with it.
-        Done = "done" "done",
+        Done = "done",
     }
 }
 

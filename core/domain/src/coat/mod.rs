@@ -46,16 +46,6 @@ impl Solids {
     }
 }
 
-/// When a reading must be taken on a piece that has had `coats_before` coats since it was last bone dry.
-pub const fn when_to_read(coats_before: usize) -> &'static str {
-    if coats_before == 0 {
-        "Read the scale as soon as the drip stops. The water leaves the coat from the first minute."
-    } else {
-        "Weigh the piece again just before this coat and use that as its tare: water of the coat before is still in the wall. \
-         Then read as soon as the drip stops."
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -3,7 +3,7 @@
 use super::target::{Job, TileEvidence};
 use super::{MOST_LAYDOWN, Solids};
 use crate::form::MEASURED_AREA;
-use crate::units::{Grams, Laydown, SquareCentimetres, Style};
+use crate::units::{Grams, Laydown, SquareCentimetres};
 
 /// A tile thinner than this share of the pots says little about them. Common practice, no source.
 pub const THIN_SHARE: f64 = 0.7;
@@ -13,15 +13,13 @@ const DRY_WEIGHING: f64 = 0.02;
 
 /// Why a tile gives no laydown.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum TileError {
     /// No area.
-    #[error("Say how large the tile's glazed face is.")]
     NoArea,
     /// No weight.
-    #[error("Say what the coat on the tile weighed.")]
     NoWeight,
     /// More than any tile holds.
-    #[error("That is more glaze than a tile of this size can hold. Check the weight and the area.")]
     TooMuch,
 }
 
@@ -63,17 +61,6 @@ pub fn as_thick_as(tile: Laydown, job: &Job) -> Grams {
 /// What a tile carries of what the pots will, as a fraction, when that is too little to say much of them.
 pub fn share_if_thin(tile: Laydown, pots: Laydown) -> Option<f64> {
     Some(tile / pots).filter(|share| *share < THIN_SHARE)
-}
-
-/// A warning when a tile carries much less than the pots will.
-pub fn thin_warning(tile: Laydown, pots: Laydown, style: &Style) -> Option<String> {
-    let share = tile / pots;
-    (share < THIN_SHARE).then(|| {
-        format!(
-            "This tile carries only {} of what the pots will. It will not show how they come out: glaze a thicker one.",
-            style.percent(share, 0)
-        )
-    })
 }
 
 #[cfg(test)]

@@ -13,11 +13,11 @@ use crate::units::Celsius;
 
 coded! {
     /// A kind of cone: each bends at a temperature of its own.
-    "kind of cone" ConeKind {
+    "cone_kind" ConeKind {
         /// Stands by itself on its base.
-        SelfSupporting = "self_supporting" "self-supporting",
+        SelfSupporting = "self_supporting",
         /// Stands in a plaque or a wad of clay.
-        Large = "large" "large",
+        Large = "large",
     }
 }
 
@@ -25,15 +25,15 @@ coded! {
     /// How a witness cone looks after the firing.
     "reading" Reading {
         /// It has not bent: less heat-work.
-        Standing = "standing" "standing",
+        Standing = "standing",
         /// It has begun to bend: a little less.
-        Soft = "soft" "soft",
+        Soft = "soft",
         /// Its tip is level with its base: this cone.
-        At = "at" "at",
+        At = "at",
         /// It has bent further: a little more.
-        Hard = "hard" "hard",
+        Hard = "hard",
         /// It lies flat or has melted: more.
-        Flat = "flat" "flat",
+        Flat = "flat",
     }
 }
 
@@ -164,27 +164,6 @@ pub fn against_aim(aimed: Cone, witnesses: &[Witness]) -> Option<(Witness, Again
         (Ordering::Greater, _) => AgainstAim::Over,
     };
     Some((*telling, against))
-}
-
-/// What the witness cones say against the cone aimed at: "Cone 6 soft: under what was aimed at."
-pub fn verdict(aimed: Cone, witnesses: &[Witness]) -> Option<String> {
-    let reached = witnesses.iter().filter(|witness| witness.reading >= Reading::At).max_by_key(|witness| witness.cone);
-    let short = witnesses.iter().filter(|witness| witness.reading < Reading::At).min_by_key(|witness| witness.cone);
-    let against = |cone: Cone, reading: Reading| match (cone.cmp(&aimed), reading) {
-        (std::cmp::Ordering::Equal, Reading::At) => "as aimed",
-        (std::cmp::Ordering::Equal, Reading::Hard | Reading::Flat) => "over what was aimed at",
-        (std::cmp::Ordering::Equal, _) | (std::cmp::Ordering::Less, _) => "under what was aimed at",
-        (std::cmp::Ordering::Greater, Reading::Standing | Reading::Soft) => "near what was aimed at",
-        (std::cmp::Ordering::Greater, _) => "over what was aimed at",
-    };
-    let at_aim = witnesses.iter().find(|witness| witness.cone == aimed);
-    let telling = at_aim.or(reached).or(short)?;
-    Some(format!(
-        "Cone {} {}: {}.",
-        telling.cone.code(),
-        telling.reading.name(),
-        against(telling.cone, telling.reading)
-    ))
 }
 
 #[cfg(test)]
