@@ -222,7 +222,7 @@ fn job(row: &Row, style: &Style) -> Result<(Job, ZoneKind), String> {
             let form = Form::by_capacity(class, parse::volume(capacity, style).map_err(said)?).map_err(said)?;
             let zone = form
                 .zone(zone)
-                .ok_or_else(|| format!("A {} has no zone “{}”.", Named::name(class), Named::name(zone)))?;
+                .ok_or_else(|| format!("A {} has no zone “{}”.", class.name(), zone.name()))?;
             (*zone, form.capacity)
         }
         ("", area) => {
@@ -328,7 +328,7 @@ pub fn as_table(day: &[Outcome]) -> String {
         }
     }
     let judged = day.len() - refused.len();
-    let kinds: Vec<String> = counts.iter().map(|(kind, count)| format!("{count} {}", Named::name(*kind))).collect();
+    let kinds: Vec<String> = counts.iter().map(|(kind, count)| format!("{count} {}", kind.name())).collect();
     lines.push(format!("\n{judged} judged: {}.", kinds.join(", ")));
     if !refused.is_empty() {
         lines.push(format!("{} not judged:", refused.len()));

@@ -63,7 +63,7 @@ impl Studio {
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line(say::bare_glazed(), format!("{}, {}", mass(bare), mass(glazed)));
             }
-            line(say::verdict(), sentence_case(&Named::name(verdict_kind(&coat)?)));
+            line(say::verdict(), sentence_case(&verdict_kind(&coat)?.name()));
             line(
                 say::target_then(),
                 say::aim_and_span(mass(coat.aim_mg), span(&style, grams(coat.low_mg), grams(coat.high_mg), step)),
@@ -75,7 +75,7 @@ impl Studio {
             Ok(CoatView {
                 id: id.to_owned(),
                 piece: coat.piece.to_string(),
-                title: common::form_and_zone(&form.name, Named::name(zone)),
+                title: common::form_and_zone(&form.name, zone.name()),
                 lines,
                 control: coat.control,
                 control_label: if coat.control { say::no_longer_control() } else { say::make_control() },

@@ -299,7 +299,7 @@ impl<'a> Telling<'a> {
 
     fn coat(&self, coat: &entity::Coat) -> Result<String> {
         let form = self.id_in_words("form", coat.form)?;
-        let zone = Named::name(code::<ZoneKind>(&coat.zone)?);
+        let zone = code::<ZoneKind>(&coat.zone)?.name();
         Ok(format!("{form}, {zone}, {}", self.style.mass(Grams::from_milligrams(coat.net_mg), STEP)))
     }
 

@@ -55,7 +55,7 @@ pub(super) fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<V
 
 /// What a list row says of a form.
 pub(super) fn form_detail(shape: &Form, style: &Style) -> String {
-    let mut parts = vec![Named::name(shape.class)];
+    let mut parts = vec![shape.class.name()];
     parts.extend(shape.capacity.map(|capacity| style.volume(capacity)));
     if let Some(inside) = shape.zone(ZoneKind::Inside) {
         parts.push(say::inside_area(style.area(inside.area)));

@@ -180,7 +180,7 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         let zone: ZoneKind = code(&coat.zone)?;
         let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
         let detail = say::weighed_control(&glaze.name, wet, now.moment(coat.at));
-        rows.push(row(coat.id, format!("{}, {}", form.name, Named::name(zone)), detail));
+        rows.push(row(coat.id, format!("{}, {}", form.name, zone.name()), detail));
     }
     for known in in_use::<entity::Control>(conn, None)? {
         let (Some(form), Some(glaze)) =
@@ -190,7 +190,7 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         };
         let zone: ZoneKind = code(&known.zone)?;
         let wet = style.mass(Grams::from_milligrams(known.net_mg), Grams::new(0.1));
-        rows.push(row(known.id, format!("{}, {}", form.name, Named::name(zone)), say::typed_control(&glaze.name, wet)));
+        rows.push(row(known.id, format!("{}, {}", form.name, zone.name()), say::typed_control(&glaze.name, wet)));
     }
     Ok(rows)
 }

@@ -367,7 +367,7 @@ pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
 
 /// An item for one of a closed list.
 pub(super) fn coded_item<T: Coded + Named>(value: T, detail: impl ToString) -> Item {
-    item(value.code(), sentence_case(&Named::name(value)), detail)
+    item(value.code(), sentence_case(&value.name()), detail)
 }
 
 /// An item without an outline.

@@ -21,7 +21,7 @@ pub(super) fn build(
     let form: entity::Form = found(context.conn, coat.form)?;
     let glaze: entity::Glaze = found(context.conn, coat.glaze)?;
     let zone: ZoneKind = code(&coat.zone)?;
-    builder.title = format!("{}, {}", form.name, Named::name(zone));
+    builder.title = format!("{}, {}", form.name, zone.name());
     builder.remove_label = say::no_longer();
 
     let note = builder.remark(Ask::new("note", say::note()).hint(say::note_hint()), coat.note.as_deref());

@@ -243,7 +243,7 @@ pub(super) fn window_chart(
         across: laydown_axis(span, style),
         up: LANES
             .iter()
-            .map(|(thickness, _, at)| AxisTick { at: *at, words: sentence_case(&Named::name(*thickness)) })
+            .map(|(thickness, _, at)| AxisTick { at: *at, words: sentence_case(&thickness.name()) })
             .collect(),
         bands: bands.into_iter().collect(),
         lines,
@@ -266,7 +266,7 @@ pub(super) fn fault_lines(observations: &[FiredObservation], window: Option<&Win
             Side::Within => say::more_within(),
             Side::Above => say::more_with_more(),
         });
-        Line { label: sentence_case(&Named::name(shares.fault)), value: sentences([Some(counts), leans]) }
+        Line { label: sentence_case(&shares.fault.name()), value: sentences([Some(counts), leans]) }
     };
     shares(observations, window).iter().map(line).collect()
 }
@@ -304,7 +304,7 @@ impl Rest {
             Source::Tiles(tiles) => say::rests_on_tiles(tiles, laydown),
             Source::Starting => say::rests_on_start(laydown),
         };
-        Line { label: sentence_case(&Named::name(self.zone)), value }
+        Line { label: sentence_case(&self.zone.name()), value }
     }
 }
 

@@ -223,13 +223,13 @@ fn reading(plan: &Plan, now: Now, planned: &Planned) -> Result<Row> {
     let verdict: VerdictKind = code(&coat.verdict)?;
     Ok(Row {
         id: planned.line.to_string(),
-        title: format!("{}, {}", plan.ground.forms[planned.form].row.name, Named::name(zone)),
+        title: format!("{}, {}", plan.ground.forms[planned.form].row.name, zone.name()),
         detail: format!(
             "{}, {}, {}, {}",
             now.moment(coat.at),
             plan.ground.style.mass(Grams::from_milligrams(coat.net_mg), step),
             plan.ground.glazes[planned.glaze].row.name,
-            Named::name(verdict)
+            verdict.name()
         ),
         chosen: coat.control,
         outline: Vec::new(),
@@ -366,5 +366,5 @@ fn choice(plan: &Plan, key: &str, label: &str, help: &str, text: &str, items: Ve
 }
 
 fn coded_items<T: Coded + Named>(all: &[T]) -> Vec<Item> {
-    all.iter().map(|value| item(value.code(), sentence_case(&Named::name(*value)), "")).collect()
+    all.iter().map(|value| item(value.code(), sentence_case(&value.name()), "")).collect()
 }

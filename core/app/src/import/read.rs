@@ -508,7 +508,7 @@ impl Reader<'_> {
 fn verdict(text: &str) -> Option<VerdictKind> {
     let text = plain(text);
     let code = text.replace(' ', "_");
-    VerdictKind::ALL.iter().copied().find(|kind| kind.code() == code || plain(&Named::name(*kind)) == text)
+    VerdictKind::ALL.iter().copied().find(|kind| kind.code() == code || plain(&kind.name()) == text)
 }
 
 /// A name as something new may bear it.

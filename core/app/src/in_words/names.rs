@@ -152,7 +152,7 @@ mod tests {
     #[test]
     fn terms_of_the_standard_are_the_names() {
         for term in ["blister", "crawl", "craz", "dunt", "pinhol", "pit", "speck"] {
-            assert!(Fault::ALL.iter().any(|fault| Named::name(*fault).starts_with(term)), "{term}");
+            assert!(Fault::ALL.iter().any(|fault| fault.name().starts_with(term)), "{term}");
         }
     }
 }

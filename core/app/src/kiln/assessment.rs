@@ -71,7 +71,7 @@ impl FaultChip {
         let here = found.iter().find(|(known, _)| *known == fault);
         FaultChip {
             code: fault.code().to_owned(),
-            name: sentence_case(&Named::name(fault)),
+            name: sentence_case(&fault.name()),
             on: here.is_some(),
             hint: say::fault_and_hint(FaultChip::placed(fault, here.and_then(|(_, place)| *place)), hint(fault)),
         }
@@ -79,7 +79,7 @@ impl FaultChip {
 
     /// "Running, at the foot".
     pub(super) fn placed(fault: Fault, place: Option<Whereabouts>) -> String {
-        let name = sentence_case(&Named::name(fault));
+        let name = sentence_case(&fault.name());
         match place {
             Some(place) => say::fault_and_place(name, place.words()),
             None => name,
@@ -404,7 +404,7 @@ fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Result<
 
 fn choice(thickness: Thickness, answer: Option<&str>) -> Choice {
     let code = thickness.code();
-    Choice { code: code.to_owned(), name: sentence_case(&Named::name(thickness)), chosen: answer == Some(code) }
+    Choice { code: code.to_owned(), name: sentence_case(&thickness.name()), chosen: answer == Some(code) }
 }
 
 /// What the record says to what came out, and cautions that it calls for.

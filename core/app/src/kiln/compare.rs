@@ -170,7 +170,7 @@ fn lines(conn: &Connection, now: Now, left: &Side, right: Option<&Side>, style: 
         both(say::laydown(code), &|coat| {
             Ok(style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)))
         })?;
-        both(say::reading(code), &|coat| Ok(sentence_case(&Named::name(verdict_kind(coat)?))))?;
+        both(say::reading(code), &|coat| Ok(sentence_case(&verdict_kind(coat)?.name())))?;
         both(say::sg(code), &|coat| Ok(sg_in_words(style, coat.specific_gravity_e5)))?;
         both(say::glazed(code), &|coat| Ok(now.moment(coat.at)))?;
     }

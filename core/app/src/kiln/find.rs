@@ -202,7 +202,7 @@ fn filters(conn: &Connection, now: Now, wanted: &Wanted<'_>, style: &Style) -> R
         firings.push((firing.id.to_string(), firing_title_and_day(conn, now, &firing)?));
     }
     let bounds = LAYDOWNS.iter().enumerate().map(|(number, from)| (number.to_string(), band(number, *from, style)));
-    let fault = |fault: &Fault| (fault.code().to_owned(), sentence_case(&Named::name(*fault)));
+    let fault = |fault: &Fault| (fault.code().to_owned(), sentence_case(&fault.name()));
     let glazed = |when: &Glazed| (when.code().to_owned(), say::glazed_when(when.code()));
     let filter = |key, label, any, rows| filter(key, label, any, rows, wanted.text(key));
     Ok(vec![

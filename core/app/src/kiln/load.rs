@@ -521,7 +521,7 @@ pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) ->
     }
     counted.retain(|(_, pieces)| *pieces > 0);
     counted.sort_by_key(|(_, pieces)| std::cmp::Reverse(*pieces));
-    Ok(counted.into_iter().map(|(fault, pieces)| came_out::fault_counted(Named::name(fault), pieces)).collect())
+    Ok(counted.into_iter().map(|(fault, pieces)| came_out::fault_counted(fault.name(), pieces)).collect())
 }
 
 fn degrees(temperature: Celsius, style: &Style) -> String {

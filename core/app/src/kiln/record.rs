@@ -40,7 +40,7 @@ pub(super) fn in_a_line(found: &entity::Finding) -> Result<String> {
     parts.extend(thickness(&found.outside)?.map(|thickness| came_out::outside_looks(thickness.code())));
     parts.extend(thickness(&found.overlap)?.map(|thickness| came_out::overlap_looks(thickness.code())));
     for (fault, place) in found.faults.iter().flat_map(|faults| &faults.0) {
-        let name = Named::name(code::<Fault>(fault)?);
+        let name = code::<Fault>(fault)?.name();
         parts.push(match Whereabouts::read(place) {
             Some(place) => came_out::fault_at_place(name, place.words()),
             None => name,

@@ -294,8 +294,8 @@ impl Studio {
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
             tx.put(&entity::Coat { code: code.clone(), ..coat })?;
             remember(tx, ENTRY_KEY, &context.next_piece())?;
-            let (form, zone) = (&context.form.name, Named::name(context.zone()));
-            let (wet, kind) = (context.mass(verdict.net), Named::name(verdict.kind));
+            let (form, zone) = (&context.form.name, context.zone().name());
+            let (wet, kind) = (context.mass(verdict.net), verdict.kind.name());
             let sentence = match code {
                 Some(code) => say::saved_with_code(form, zone, wet, kind, code),
                 None => say::saved(form, zone, wet, kind),

@@ -61,7 +61,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
     };
     view.form = context.form.name.clone();
     view.bucket = say::glaze_and_bucket(&context.glaze.name, &context.bucket.name);
-    view.zone = sentence_case(&Named::name(context.zone()));
+    view.zone = sentence_case(&context.zone().name());
     view.scale = context.scale_row.name.clone();
     view.zones = zones(&context);
     let target = match context.target() {
@@ -188,7 +188,7 @@ fn zones(context: &WeighContext) -> Vec<Row> {
         .iter()
         .map(|kind| Row {
             id: kind.code().to_owned(),
-            title: sentence_case(&Named::name(*kind)),
+            title: sentence_case(&kind.name()),
             detail: String::new(),
             chosen: *kind == context.zone(),
             outline: Vec::new(),
@@ -208,10 +208,10 @@ fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) 
     Ok(RecentCoat {
         id: coat.id.to_string(),
         when: now.moment(coat.at),
-        title: common::form_and_zone(form, Named::name(code::<ZoneKind>(&coat.zone)?)),
+        title: common::form_and_zone(form, code::<ZoneKind>(&coat.zone)?.name()),
         wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
         verdict: kind,
-        word: Named::name(kind),
+        word: kind.name(),
         control: coat.control,
     })
 }

@@ -440,8 +440,8 @@ fn uncertainty_e4(traced: &Traced) -> i64 {
 /// How far the outline is to be trusted.
 fn sureness(trace: &Trace) -> Note {
     let sentence = match trace.handle {
-        Some(side) => say::sureness_and_handle(side.code(), Named::name(trace.sure)),
-        None => Named::name(trace.sure),
+        Some(side) => say::sureness_and_handle(side.code(), trace.sure.name()),
+        None => trace.sure.name(),
     };
     match trace.sure {
         Sureness::Sure => Note::plain(sentence),
