@@ -151,7 +151,7 @@ fn units_and_their_notation() {
                         style.volume(Millilitres::new(a)),
                         style.area(SquareCentimetres::new(a)),
                         style.length(Millimetres::new(a)),
-                        style.laydown(Laydown::new(a)),
+                        style.laydown_number(Laydown::new(a)),
                         style.percent(a, 1),
                     )
                 });

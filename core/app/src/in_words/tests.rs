@@ -5,7 +5,7 @@ use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{
     Control, Evidence, Job, STARTING_LAYDOWN, Sensitivity, Target, target as target_of,
 };
-use laydown_domain::coat::verdict::{Reading, ReadingRefused, Verdict, judge};
+use laydown_domain::coat::verdict::{Reading, ReadingRefused, Verdict, VerdictKind, judge};
 use laydown_domain::coat::{Solids, tile};
 use laydown_domain::form::{Form, ProfileError, ShapeClass, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
