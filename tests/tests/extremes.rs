@@ -7,10 +7,11 @@ use std::sync::mpsc::{RecvTimeoutError, Sender, channel};
 use std::thread;
 use std::time::Duration;
 
+use laydown_app::in_words;
 use laydown_domain::coat::scale::{AccuracyClass, Scale};
 use laydown_domain::coat::target::{Control, Evidence, Job, Sensitivity, Target, TileEvidence, carry_over, target};
 use laydown_domain::coat::verdict::{Reading, judge};
-use laydown_domain::coat::{Solids, tile, when_to_read};
+use laydown_domain::coat::{Solids, tile};
 use laydown_domain::form::profile::Point;
 use laydown_domain::form::silhouette::{Axis, KnownSize, Sureness, Trace};
 use laydown_domain::form::{
@@ -150,7 +151,7 @@ fn units_and_their_notation() {
                         style.volume(Millilitres::new(a)),
                         style.area(SquareCentimetres::new(a)),
                         style.length(Millimetres::new(a)),
-                        style.laydown(Laydown::new(a)),
+                        style.laydown_number(Laydown::new(a)),
                         style.percent(a, 1),
                     )
                 });
@@ -344,19 +345,17 @@ fn the_scale() {
         }
         for scale in scales() {
             dog.optional(("scale", scale), || {
-                let style = Style::default();
-                Some((scale.net_half_width(), scale.net_standard_uncertainty(), scale.classes(), scale.doubt(&style)))
+                let doubt = scale.doubt_about_label();
+                Some((scale.net_half_width(), scale.net_standard_uncertainty(), scale.classes(), doubt))
             });
             for a in FEW {
                 for b in FEW {
                     dog.optional(("advice", scale, a, b), || {
-                        let advice = scale.advice(Some(Grams::new(a)), Grams::new(b), Grams::new(a));
-                        Some(scale.advice_in_words(advice, &Style::default()))
+                        Some(scale.advice(Some(Grams::new(a)), Grams::new(b), Grams::new(a)))
                     });
                 }
             }
         }
-        assert!(when_to_read(usize::MAX).contains("tare"));
     });
 }
 
@@ -404,7 +403,7 @@ fn the_target_and_the_verdict() {
         for (job, target) in &targets {
             let known = control(usual, 19.4, 187.0, false);
             dog.optional(("carry over", job.zone.area, job.capacity), || Some(carry_over(&known, job)));
-            dog.optional(("target in words", target), || Some(target.in_words(&style, scale.step)));
+            dog.optional(("target in words", target), || Some(in_words::target(target, &style, scale.step)));
             for a in HARD {
                 let readings = [
                     Reading::Net(Grams::new(a)),
@@ -412,7 +411,8 @@ fn the_target_and_the_verdict() {
                 ];
                 for reading in readings {
                     dog.fallible(("judge", reading, target), || {
-                        judge(&reading, target, &scale, job, Some(&known)).map(|verdict| verdict.in_words(&style))
+                        judge(&reading, target, &scale, job, Some(&known))
+                            .map(|verdict| in_words::verdict(&verdict, &style))
                     });
                 }
             }
@@ -422,7 +422,7 @@ fn the_target_and_the_verdict() {
             for net in [0.001, 0.1, 19.4, 1e9] {
                 let reading = Reading::Net(Grams::new(net));
                 dog.fallible(("judge on", scale, net), || {
-                    judge(&reading, target, &scale, job, None).map(|verdict| verdict.in_words(&style))
+                    judge(&reading, target, &scale, job, None).map(|verdict| in_words::verdict(&verdict, &style))
                 });
             }
         }
@@ -435,9 +435,7 @@ fn test_tiles() {
         for a in HARD {
             for b in HARD {
                 dog.fallible(("dry tile", a, b), || tile::tile_from_dry(SquareCentimetres::new(a), Grams::new(b)));
-                dog.total(("thin tile", a, b), &[a, b], || {
-                    tile::thin_warning(Laydown::new(a), Laydown::new(b), &Style::default())
-                });
+                dog.total(("thin tile", a, b), &[a, b], || tile::share_if_thin(Laydown::new(a), Laydown::new(b)));
                 for solids in solids().into_iter().step_by(7).filter(|solids| solids.relative_uncertainty.is_finite()) {
                     dog.fallible(("wet tile", a, b, solids), || {
                         tile::tile(SquareCentimetres::new(a), Grams::new(b), &solids)
@@ -612,7 +610,7 @@ fn the_kiln() {
             }
             for reading in cone::Reading::ALL {
                 dog.optional(("witness", cone, reading), || {
-                    cone::verdict(cone, &[Witness { cone, reading: *reading }])
+                    cone::against_aim(cone, &[Witness { cone, reading: *reading }])
                 });
             }
         }

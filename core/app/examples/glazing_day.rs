@@ -22,6 +22,7 @@
 use std::io::{Read, Write};
 use std::process::ExitCode;
 
+use laydown_app::in_words::{self, Named, Sentence};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{Control, Evidence, Job, STARTING_LAYDOWN, Sensitivity, Source, Target, target};
@@ -169,18 +170,22 @@ fn judge_record(
         return Err(format!("This row has {} fields and the first row {}.", record.len(), headers.len()));
     }
     let row: Row = record.deserialize(Some(headers)).map_err(|error| error.to_string())?;
-    judge_row(row, known).map_err(|error| error.to_string())
+    judge_row(row, known)
 }
 
-fn judge_row(row: Row, known: &mut Vec<Known>) -> Result<Piece, Box<dyn std::error::Error>> {
+fn said(error: impl Sentence) -> String {
+    error.sentence()
+}
+
+fn judge_row(row: Row, known: &mut Vec<Known>) -> Result<Piece, String> {
     let style = Style::default();
     let (job, zone) = job(&row, &style)?;
-    let scale = Scale::new(AMPLE, parse::mass(&row.step, &style)?, None, None)?;
+    let scale = Scale::new(AMPLE, parse::mass(&row.step, &style).map_err(said)?, None, None).map_err(said)?;
     let reading = reading(&row, &style)?;
     let is_control = match row.control.as_str() {
         "" | "no" => false,
         "yes" => true,
-        other => return Err(format!("control is “{other}”: write yes or no.").into()),
+        other => return Err(format!("control is “{other}”: write yes or no.")),
     };
 
     let of_glaze = known.iter().filter(|known| known.glaze == row.glaze && known.zone == zone);
@@ -188,8 +193,9 @@ fn judge_row(row: Row, known: &mut Vec<Known>) -> Result<Piece, Box<dyn std::err
         .map(|known| Control { same_form: known.control.form_name == row.form, ..known.control.clone() })
         .collect();
     let evidence = Evidence { controls, tiles: Vec::new(), starting: STARTING_LAYDOWN };
-    let target = target(&job, &evidence)?;
-    let verdict = judge(&reading, &target, &scale, &job, evidence.controls.first())?;
+    let target = target(&job, &evidence).map_err(said)?;
+    let verdict = judge(&reading, &target, &scale, &job, evidence.controls.first())
+        .map_err(|refused| in_words::reading_refused(&refused, &style))?;
     if is_control {
         let control = Control {
             wet: verdict.net,
@@ -207,20 +213,22 @@ fn judge_row(row: Row, known: &mut Vec<Known>) -> Result<Piece, Box<dyn std::err
     Ok(piece(row, zone, &target, &verdict, &style))
 }
 
-fn job(row: &Row, style: &Style) -> Result<(Job, ZoneKind), Box<dyn std::error::Error>> {
-    let zone: ZoneKind = if row.zone.is_empty() { ZoneKind::Inside } else { row.zone.parse()? };
-    let class: ShapeClass = row.shape.parse()?;
+fn job(row: &Row, style: &Style) -> Result<(Job, ZoneKind), String> {
+    let zone: ZoneKind = if row.zone.is_empty() { ZoneKind::Inside } else { row.zone.parse().map_err(said)? };
+    let class: ShapeClass = row.shape.parse().map_err(said)?;
     let (zone_of_form, capacity) = match (row.capacity.as_str(), row.area.as_str()) {
         ("", "") => return Err("Neither capacity nor area is given.".into()),
         (capacity, "") => {
-            let form = Form::by_capacity(class, parse::volume(capacity, style)?)?;
-            let zone = form.zone(zone).ok_or_else(|| format!("A {class} has no zone “{zone}”."))?;
+            let form = Form::by_capacity(class, parse::volume(capacity, style).map_err(said)?).map_err(said)?;
+            let zone = form
+                .zone(zone)
+                .ok_or_else(|| format!("A {} has no zone “{}”.", class.name(), zone.name()))?;
             (*zone, form.capacity)
         }
         ("", area) => {
             // Checked as a form's area is, whichever zone it belongs to.
-            let area = parse::area(area, style)?;
-            Form::by_area(class, Some(area), None)?;
+            let area = parse::area(area, style).map_err(said)?;
+            Form::by_area(class, Some(area), None).map_err(said)?;
             (Zone { kind: zone, area, relative_uncertainty: MEASURED_AREA }, None)
         }
         _ => return Err("Both capacity and area are given. Leave one empty.".into()),
@@ -228,27 +236,29 @@ fn job(row: &Row, style: &Style) -> Result<(Job, ZoneKind), Box<dyn std::error::
     let sg = if row.sg.is_empty() {
         SgReading::unchecked()
     } else {
-        SgReading::checked(parse::specific_gravity(&row.sg, style)?)
+        SgReading::checked(parse::specific_gravity(&row.sg, style).map_err(said)?)
     };
-    let sensitivity = if row.sensitivity.is_empty() { Sensitivity::Medium } else { row.sensitivity.parse()? };
-    let solids = Solids::of(sg, PowderDensity::default())?;
+    let sensitivity =
+        if row.sensitivity.is_empty() { Sensitivity::Medium } else { row.sensitivity.parse().map_err(said)? };
+    let solids = Solids::of(sg, PowderDensity::default()).map_err(said)?;
     Ok((Job { form_name: row.form.clone(), zone: zone_of_form, capacity, class, solids, sensitivity }, zone))
 }
 
-fn reading(row: &Row, style: &Style) -> Result<Reading, Box<dyn std::error::Error>> {
+fn reading(row: &Row, style: &Style) -> Result<Reading, String> {
     match (row.tare.as_str(), row.gross.as_str(), row.net.as_str()) {
         ("", "", "") => Err("No weight is given.".into()),
-        ("", "", net) => Ok(Reading::Net(parse::mass(net, style)?)),
-        (tare, gross, "") if !tare.is_empty() && !gross.is_empty() => {
-            Ok(Reading::TwoWeights { bare: parse::mass(tare, style)?, glazed: parse::mass(gross, style)? })
-        }
+        ("", "", net) => Ok(Reading::Net(parse::mass(net, style).map_err(said)?)),
+        (tare, gross, "") if !tare.is_empty() && !gross.is_empty() => Ok(Reading::TwoWeights {
+            bare: parse::mass(tare, style).map_err(said)?,
+            glazed: parse::mass(gross, style).map_err(said)?,
+        }),
         _ => Err("Give tare and gross, or net alone.".into()),
     }
 }
 
 fn piece(row: Row, zone: ZoneKind, target: &Target, verdict: &Verdict, style: &Style) -> Piece {
-    let aim = target.in_words(style, verdict.step);
-    let words = verdict.in_words(style);
+    let aim = in_words::target(target, style, verdict.step);
+    let words = in_words::verdict(verdict, style);
     let grams = |grams: Grams| grams.milligrams() as f64 / 1_000.0;
     let rests_on = match &target.source {
         Source::ControlSameForm => format!("{} of this form", target.pots),
@@ -318,7 +328,7 @@ pub fn as_table(day: &[Outcome]) -> String {
         }
     }
     let judged = day.len() - refused.len();
-    let kinds: Vec<String> = counts.iter().map(|(kind, count)| format!("{count} {kind}")).collect();
+    let kinds: Vec<String> = counts.iter().map(|(kind, count)| format!("{count} {}", kind.name())).collect();
     lines.push(format!("\n{judged} judged: {}.", kinds.join(", ")));
     if !refused.is_empty() {
         lines.push(format!("{} not judged:", refused.len()));

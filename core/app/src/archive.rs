@@ -3,12 +3,13 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
+use super::messages::common as say;
 use super::{Result, StudioError};
 use laydown_store::entity::{Body, Bucket, Control, Entity, Firing, Form, Glaze, Kiln, Scale, Tile, Vessel};
 
 /// Something that can be archived.
 pub(super) trait Archivable: Entity {
-    /// What it is called in a sentence.
+    /// Its code in the message that it is gone.
     const WHAT: &'static str;
     /// Whether it has been archived.
     fn gone(&self) -> bool;
@@ -40,13 +41,13 @@ keepsakes! {
     Form "form" |form| form.name.clone();
     Body "body" |body| body.name.clone();
     Kiln "kiln" |kiln| kiln.name.clone();
-    Firing "firing" |_| "The firing".to_owned();
+    Firing "firing" |_| say::the_firing();
     Glaze "glaze" |glaze| glaze.name.clone();
     Bucket "bucket" |bucket| bucket.name.clone();
     Vessel "vessel" |vessel| vessel.name.clone();
     Scale "scale" |scale| scale.name.clone();
-    Tile "test tile" |tile| tile.name.clone();
-    Control "control piece" |_| "The control piece".to_owned();
+    Tile "test_tile" |tile| tile.name.clone();
+    Control "control_piece" |_| say::the_control_piece();
 }
 
 /// The one with this id, archived or not.

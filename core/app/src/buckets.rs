@@ -4,8 +4,9 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::{found, in_use};
-use super::date_text::count;
 use super::evidence::{latest_sg, parse_id, powder_density, sg_in_words, style, usable};
+use super::in_words::caution_text;
+use super::messages::{buckets as say, common};
 use super::{Line, Note, Now, Result, Studio};
 use laydown_domain::caution::{self, Place};
 use laydown_domain::glaze::slurry::{dry_per_litre, solids_fraction};
@@ -97,8 +98,8 @@ impl Studio {
             rows.sort_by(|a, b| (&a.glaze, &a.name).cmp(&(&b.glaze, &b.name)));
             Ok(BucketsView {
                 buckets: rows,
-                empty: "No bucket yet. Add a glaze: its first bucket comes with it.".to_owned(),
-                notes: caution::at(Place::Buckets).map(|caution| Note::warning(caution.text())).collect(),
+                empty: say::no_bucket(),
+                notes: caution::at(Place::Buckets).map(|caution| Note::warning(caution_text(caution))).collect(),
             })
         })
     }
@@ -120,7 +121,7 @@ impl Studio {
             let row = row(conn, now, &style, &bucket, glaze.name)?;
             let mut notes = Vec::new();
             if row.attention {
-                notes.push(Note::attention("Stir down to the bottom and check it before the next pots."));
+                notes.push(Note::attention(say::stir_and_check()));
             }
             Ok(BucketView {
                 id: row.id,
@@ -145,7 +146,7 @@ fn row(conn: &Connection, now: Now, style: &Style, bucket: &entity::Bucket, glaz
         id: bucket.id.to_string(),
         glaze,
         name: bucket.name.clone(),
-        sg: checked_at.map_or_else(|| "SG not checked".to_owned(), |_| sg_words(style, sg.sg)),
+        sg: checked_at.map_or_else(say::sg_not_checked, |_| common::sg(style.specific_gravity(sg.sg))),
         since: since(now, checked_at, coats.into()),
         attention: is_old(now, checked_at),
     })
@@ -155,15 +156,10 @@ pub(super) fn is_old(now: Now, checked_at: Option<i64>) -> bool {
     checked_at.is_none_or(|at| now.days_since(at) > CHECK_IS_OLD_DAYS)
 }
 
-fn sg_words(style: &Style, sg: SpecificGravity) -> String {
-    format!("SG {}", style.specific_gravity(sg))
-}
-
 fn since(now: Now, checked_at: Option<i64>, coats: i64) -> String {
-    let coats = count(coats, "coat", "coats");
     match checked_at {
-        Some(at) => format!("Checked {}, {coats} since", now.days_ago(at)),
-        None => format!("{coats} so far"),
+        Some(at) => say::checked_and_coats(coats, now.days_ago(at)),
+        None => say::coats_so_far(coats),
     }
 }
 
@@ -174,14 +170,14 @@ fn composition(
     bucket: &entity::Bucket,
 ) -> Result<Vec<Line>> {
     let density = powder_density(glaze);
-    let line = |label: &str, value: String| Line { label: label.to_owned(), value };
+    let line = |label: String, value: String| Line { label, value };
     let dry = dry_per_litre(sg, density);
     let mut lines = vec![
-        line("Powder by weight", style.percent(solids_fraction(sg, density)?.value(), 0)),
-        line("Dry glaze in a litre", style.mass(dry, Grams::new(1.0))),
+        line(say::powder_by_weight(), style.percent(solids_fraction(sg, density)?.value(), 0)),
+        line(say::dry_in_litre(), style.mass(dry, Grams::new(1.0))),
     ];
     if let Some(volume) = bucket.volume_ul.map(Millilitres::from_microlitres) {
-        lines.push(line("Dry glaze in the bucket", style.mass(dry * (volume.value() / 1000.0), Grams::new(1.0))));
+        lines.push(line(say::dry_in_bucket(), style.mass(dry * (volume.value() / 1000.0), Grams::new(1.0))));
     }
     Ok(lines)
 }
@@ -191,10 +187,10 @@ fn check_rows(conn: &Connection, now: Now, style: &Style, bucket: Uuid) -> Resul
     for check in checks(conn, bucket, CHECKS)? {
         rows.push(CheckRow {
             when: now.moment(check.at),
-            sg: format!("SG {}", sg_in_words(style, check.specific_gravity_e5)),
-            flow: check.flow_ms.map_or_else(String::new, |ms| {
-                format!("{} s flow", style.number(Seconds::from_milliseconds(ms).value(), 1))
-            }),
+            sg: common::sg(sg_in_words(style, check.specific_gravity_e5)),
+            flow: check
+                .flow_ms
+                .map_or_else(String::new, |ms| say::flow(style.number(Seconds::from_milliseconds(ms).value(), 1))),
         });
     }
     Ok(rows)

@@ -4,11 +4,11 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::found;
-use super::date_text::{sentence_case, word};
+use super::date_text::sentence_case;
 use super::evidence::{code, parse_id, sg_in_words, step_of, style, verdict_kind};
-use super::messages::coat as say;
+use super::in_words::{Named, StyleWords, span};
+use super::messages::{coat as say, common};
 use super::{CommandResult, Now, Result, Studio, StudioError};
-use laydown_domain::coat::target::span;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Laydown, SquareCentimetres};
 use laydown_store::entity::{self, Entity};
@@ -63,19 +63,19 @@ impl Studio {
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line(say::bare_glazed(), format!("{}, {}", mass(bare), mass(glazed)));
             }
-            line(say::verdict(), sentence_case(word(verdict_kind(&coat)?)));
+            line(say::verdict(), sentence_case(&verdict_kind(&coat)?.name()));
             line(
                 say::target_then(),
                 say::aim_and_span(mass(coat.aim_mg), span(&style, grams(coat.low_mg), grams(coat.high_mg), step)),
             );
-            line(say::laydown(), style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
+            line(say::laydown(), style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
             line(say::glaze_bucket(), format!("{}, {}", glaze.name, bucket.name));
             line(say::sg(), sg_in_words(&style, coat.specific_gravity_e5));
             line(say::area(), style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));
             Ok(CoatView {
                 id: id.to_owned(),
                 piece: coat.piece.to_string(),
-                title: format!("{}, {}", form.name, zone.name()),
+                title: common::form_and_zone(&form.name, zone.name()),
                 lines,
                 control: coat.control,
                 control_label: if coat.control { say::no_longer_control() } else { say::make_control() },

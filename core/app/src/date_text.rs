@@ -1,8 +1,8 @@
 //! Times in the potter's words. The offset from UTC comes in with the time, so that this stays pure.
 
-use chrono::{DateTime, FixedOffset, Offset, Utc};
+use chrono::{DateTime, Datelike, FixedOffset, Offset, Timelike, Utc};
 
-use laydown_domain::coat::verdict::VerdictKind;
+use super::messages::dates as say;
 
 /// The moment of a call and the local offset from UTC, from the shell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, uniffi::Record)]
@@ -14,6 +14,22 @@ pub struct Now {
 }
 
 pub(super) const DAY_MS: i64 = 86_400_000;
+
+/// The months as messages select them.
+const MONTHS: [&str; 12] = [
+    "january",
+    "february",
+    "march",
+    "april",
+    "may",
+    "june",
+    "july",
+    "august",
+    "september",
+    "october",
+    "november",
+    "december",
+];
 
 impl Now {
     /// The same local clock at another moment.
@@ -35,10 +51,10 @@ impl Now {
     /// "today", "yesterday", "5 days ago"; a moment still to come is "today" or "later": clocks are wrong sometimes.
     pub(crate) fn days_ago(self, unix_ms: i64) -> String {
         match self.days_since(unix_ms) {
-            0 => "today".to_owned(),
-            1 => "yesterday".to_owned(),
-            days if days < 0 => "at a later date than this phone shows".to_owned(),
-            days => format!("{days} days ago"),
+            0 => say::today(),
+            1 => say::yesterday(),
+            days if days < 0 => say::later(),
+            days => say::days_ago(days),
         }
     }
 
@@ -47,14 +63,15 @@ impl Now {
         let (Some(then), Some(now)) = (self.local(unix_ms), self.local(self.unix_ms)) else {
             return String::new();
         };
-        let pattern = if then.date_naive() == now.date_naive() {
-            "%H:%M"
-        } else if then.format("%Y").to_string() == now.format("%Y").to_string() {
-            "%-d %b %H:%M"
+        let clock = || say::clock(format!("{:02}", then.hour()), format!("{:02}", then.minute()));
+        let month = || say::month(MONTHS[then.month0() as usize]);
+        if then.date_naive() == now.date_naive() {
+            clock()
+        } else if then.year() == now.year() {
+            say::date_and_clock(then.day(), month(), clock())
         } else {
-            "%-d %b %Y"
-        };
-        then.format(pattern).to_string()
+            say::date(then.day(), month(), then.year())
+        }
     }
 
     /// The local date and time for the name of a file, as `pattern` says.
@@ -77,16 +94,6 @@ pub(crate) fn count(n: i64, one: &str, many: &str) -> String {
 pub(super) fn sentence_case(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
-/// A verdict in one word, for lists.
-pub(super) fn word(kind: VerdictKind) -> &'static str {
-    match kind {
-        VerdictKind::Within => "within",
-        VerdictKind::Short => "short",
-        VerdictKind::Over => "over",
-        VerdictKind::CannotTell => "cannot tell",
-    }
 }
 
 #[cfg(test)]

@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use rusqlite::Connection;
 
-use super::date_text::{DAY_MS, count};
+use super::date_text::{DAY_MS, sentence_case};
+use super::messages::devices as say;
 use super::{Note, Now, Result, Row, Studio, SyncView, sync};
 use laydown_store::entity::{Entity, Preference};
 use laydown_store::journal::{Clock, DeviceId};
@@ -37,22 +38,22 @@ impl Studio {
             last.sort_by_key(|(device, _, clock)| (*device != own, std::cmp::Reverse(*clock)));
             let row = |(device, entries, clock): &(DeviceId, i64, Option<Clock>)| Row {
                 id: device.0.to_string(),
-                title: super::date_text::sentence_case(&called(&names, *device)),
+                title: match names.phone(*device) {
+                    Phone::This(None) => say::this_phone_row(),
+                    Phone::This(Some(name)) => say::this_phone_named_row(name),
+                    Phone::Named(name) => sentence_case(name),
+                    Phone::Another => say::another_phone_row(),
+                },
                 detail: match clock {
-                    Some(clock) => format!("{}, last {}", count(*entries, "entry", "entries"), now.moment(clock.millis())),
-                    None => "Nothing saved yet".to_owned(),
+                    Some(clock) => say::entries_last(*entries, now.moment(clock.millis())),
+                    None => say::no_entries(),
                 },
                 chosen: *device == own,
                 outline: Vec::new(),
             };
             let sync = sync::view(conn, now)?;
-            let intro = if sync.chosen {
-                "Each phone has everything and works on its own. After a sync they all have the same."
-            } else {
-                "Each phone has everything and works on its own. To share, send a backup to the other phone and restore it there."
-            };
             Ok(DevicesView {
-                intro: intro.to_owned(),
+                intro: if sync.chosen { say::intro_with_location() } else { say::intro_without_location() },
                 sync,
                 devices: last.iter().map(row).collect(),
                 notes: ahead(now, &last).map(Note::attention).into_iter().collect(),
@@ -68,7 +69,7 @@ impl Studio {
     pub fn set_up_as_new_phone(&self, now: Now) -> Result<String> {
         let before = self.store.rename_own_device(now.unix_ms)?;
         self.prefer_as(now, before, |preferred| preferred)?;
-        Ok("This is a new phone to the others now. Everything saved before stays as it is.".to_owned())
+        Ok(say::new_phone_set_up())
     }
 }
 
@@ -96,23 +97,60 @@ impl Studio {
 fn ahead(now: Now, last: &[(DeviceId, i64, Option<Clock>)]) -> Option<String> {
     let latest = last.iter().filter_map(|(_, _, clock)| *clock).max()?.millis();
     let days = (latest - now.unix_ms) / DAY_MS;
-    (days >= 1).then(|| {
-        let days = count(days, "day", "days");
-        format!("Entries are dated up to {days} later than this phone's clock shows. Nothing is lost by it. Set the date right, here or on the other phone.")
-    })
+    (days >= 1).then(|| say::clock_behind(days))
+}
+
+/// What the phones call themselves.
+pub(super) struct PhoneNames {
+    own: DeviceId,
+    names: BTreeMap<DeviceId, String>,
+}
+
+/// A phone as a potter knows it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Phone<'a> {
+    /// The one in the hand, with its name where it has one.
+    This(Option<&'a str>),
+    /// Another with a name.
+    Named(&'a str),
+    /// Another.
+    Another,
+}
+
+impl PhoneNames {
+    fn phone(&self, device: DeviceId) -> Phone<'_> {
+        match self.names.get(&device) {
+            name if device == self.own => Phone::This(name.map(String::as_str)),
+            Some(name) => Phone::Named(name),
+            None => Phone::Another,
+        }
+    }
+
+    /// For a sentence that names a phone: the code that the message chooses its words by, and the phone's name, empty where it
+    /// has none.
+    pub(super) fn code_and_name(&self, device: DeviceId) -> (&'static str, &str) {
+        match self.phone(device) {
+            Phone::This(None) => ("this", ""),
+            Phone::This(Some(name)) => ("this-named", name),
+            Phone::Named(name) => ("named", name),
+            Phone::Another => ("another", ""),
+        }
+    }
 }
 
 /// What each phone calls itself.
-pub(super) fn names_of_devices(conn: &Connection) -> Result<BTreeMap<DeviceId, String>> {
-    let own = this_device(conn)?;
+pub(super) fn names_of_devices(conn: &Connection) -> Result<PhoneNames> {
     let named =
         Preference::all(conn)?.into_iter().filter_map(|preference| Some((DeviceId(preference.id), preference.phone?)));
-    let mut names: BTreeMap<DeviceId, String> = named.collect();
-    names.entry(own).and_modify(|name| *name = format!("this phone ({name})")).or_insert("this phone".to_owned());
-    Ok(names)
+    Ok(PhoneNames { own: this_device(conn)?, names: named.collect() })
 }
 
-/// What a phone is called in a sentence.
-pub(super) fn called(names: &BTreeMap<DeviceId, String>, device: DeviceId) -> String {
-    names.get(&device).cloned().unwrap_or_else(|| "another phone".to_owned())
+/// What a phone is called, standing by itself.
+pub(super) fn called(names: &PhoneNames, device: DeviceId) -> String {
+    match names.phone(device) {
+        Phone::This(None) => say::this_phone(),
+        Phone::This(Some(name)) => say::this_phone_named(name),
+        Phone::Named(name) => name.to_owned(),
+        Phone::Another => say::another_phone(),
+    }
 }

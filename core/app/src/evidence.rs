@@ -9,6 +9,8 @@ use uuid::Uuid;
 
 use super::archive::in_use;
 use super::form_geometry::shape;
+use super::in_words::Sentence;
+use super::messages::common as say;
 use super::{Result, StudioError};
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::scale::Scale;
@@ -90,7 +92,7 @@ pub(super) fn powder_density(glaze: &entity::Glaze) -> PowderDensity {
 pub(super) fn sg_in_words(style: &Style, hundred_thousandths: i64) -> String {
     match SpecificGravity::from_hundred_thousandths(hundred_thousandths) {
         Ok(sg) => style.specific_gravity(sg),
-        Err(_) => format!("{} (impossible)", style.number(hundred_thousandths as f64 / 1e5, 2)),
+        Err(_) => say::impossible_sg(style.number(hundred_thousandths as f64 / 1e5, 2)),
     }
 }
 
@@ -102,7 +104,7 @@ pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
         scale.minimum_mg.map(Grams::from_milligrams),
         scale.repeatability_mg.map(Grams::from_milligrams),
     )
-    .map_err(|error| StudioError::refused("scale", error))
+    .map_err(|error| StudioError::refused("scale", error.sentence()))
 }
 
 /// The bucket's last SG and when it was read; an assumed one and `None` if it never was, or what was kept cannot be.
@@ -227,7 +229,7 @@ pub(super) fn tile_evidence(tile: &entity::Tile, glaze: &entity::Glaze) -> Resul
         }
         _ => return Ok(None),
     };
-    evidence.map(Some).map_err(|error| StudioError::refused("area", error))
+    evidence.map(Some).map_err(|error| StudioError::refused("area", error.sentence()))
 }
 
 /// A check of a bucket as it is kept.

@@ -4,6 +4,8 @@
 use rusqlite::Connection;
 
 use super::evidence::code;
+use super::in_words::Sentence;
+use super::messages::form_geometry as say;
 use super::{Result, StudioError};
 use laydown_domain::form::{
     FootRing, Form, FormError, GlazeLines, Known, Measured, Part, Profile, ProfilePoint, Shrinkage, Stage, WeightCheck,
@@ -20,7 +22,7 @@ const WIDE_FLOOR: f64 = 0.35;
 
 /// The form at the size of its bisque.
 pub(super) fn shape(conn: &Connection, form: &entity::Form) -> Result<Form> {
-    try_shape(conn, form)?.map_err(|error| StudioError::refused("form", error))
+    try_shape(conn, form)?.map_err(|error| StudioError::refused("form", error.sentence()))
 }
 
 /// The same, for who can say beside which field the measures do not fit.
@@ -73,10 +75,7 @@ pub(super) fn profile_points(points: &Points) -> Result<Vec<ProfilePoint>> {
         }
     };
     let whole: Option<Vec<ProfilePoint>> = points.0.iter().map(point).collect();
-    whole.ok_or_else(|| StudioError::Newer {
-        sentence: "A profile in this studio was saved by a newer version. Update laydown, then open it again."
-            .to_owned(),
-    })
+    whole.ok_or_else(|| StudioError::Newer { sentence: say::newer_profile() })
 }
 
 /// How much larger the form was as bisque than at the stage it was measured.
@@ -86,7 +85,7 @@ fn to_bisque(conn: &Connection, form: &entity::Form) -> Result<f64> {
     let Some(body) = body else { return Ok(1.0) };
     let fraction = |e4: i64| e4 as f64 / 1e4;
     let shrinkage = Shrinkage::new(fraction(body.to_bisque_e4), fraction(body.to_fired_e4))
-        .map_err(|error| StudioError::refused("body", error))?;
+        .map_err(|error| StudioError::refused("body", error.sentence()))?;
     Ok(shrinkage.factor(stage, Stage::Bisque))
 }
 
@@ -105,11 +104,11 @@ fn in_words(check: &WeightCheck) -> Option<String> {
     if check.agrees() {
         return None;
     }
-    let heavy = if check.ratio > 1.0 { "heavier" } else { "lighter" };
-    let by = format!("The weighed piece is {:.0}% {heavy} than this drawing of it.", 100.0 * (check.ratio - 1.0).abs());
+    let weight = if check.ratio > 1.0 { "heavier" } else { "lighter" };
+    let percent = format!("{:.0}", 100.0 * (check.ratio - 1.0).abs());
     Some(match check.suspect {
-        Some(point) => format!("{by} Look at point {}: without it they agree.", point + 1),
-        None => format!("{by} Check the wall, the floor, the unit, and when it was measured."),
+        Some(point) => say::weight_off_at_point(weight, percent, point + 1),
+        None => say::weight_off(weight, percent),
     })
 }
 
@@ -117,16 +116,12 @@ fn in_words(check: &WeightCheck) -> Option<String> {
 pub(super) fn zone_cautions(shape: &Form, form: &entity::Form, zone: ZoneKind, style: &Style) -> Vec<String> {
     let mut cautions = Vec::new();
     if let Some(um) = form.overlap_um.filter(|um| *um > 0) {
-        cautions.push(format!(
-            "Both glazes lie on the upper {}: too thick there, they crawl or run. Keep the second coat thin on that band.",
-            style.length(Millimetres::from_micrometres(um))
-        ));
+        cautions.push(say::overlap(style.length(Millimetres::from_micrometres(um))));
     }
     let floor = shape.part(Part::InsideFloor).map_or(0.0, |floor| floor.area.value());
     let inside = floor + shape.part(Part::InsideWall).map_or(0.0, |wall| wall.area.value());
     if zone != ZoneKind::Outside && inside > 0.0 && floor / inside > WIDE_FLOOR {
-        cautions
-            .push("Its floor is wide: glaze pools there. Pour out at once and let it drain upside down.".to_owned());
+        cautions.push(say::wide_floor());
     }
     cautions
 }

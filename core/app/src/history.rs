@@ -1,15 +1,17 @@
 //! What was done in the studio: the latest of it on all phones, each to be undone, and all that was ever said of one thing.
 
-use std::collections::{BTreeMap, BTreeSet, HashSet};
+use std::collections::{BTreeSet, HashSet};
 
 use rusqlite::Connection;
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::date_text::{count, sentence_case};
-use super::devices::{called, names_of_devices};
+use super::date_text::sentence_case;
+use super::devices::{PhoneNames, called, names_of_devices};
 use super::evidence::{code, style};
+use super::in_words::{Named, StyleWords};
 use super::kiln::{firing_title, piece_name};
+use super::messages::history as say;
 use super::{CommandResult, Now, Result, Studio, StudioError, undo_token};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, SquareCentimetres, Style};
@@ -69,12 +71,8 @@ impl Studio {
                 }
                 recent_changes.extend(told.entry(&command)?);
             }
-            let intro = if recent_changes.is_empty() {
-                "Nothing has been done yet."
-            } else {
-                "Newest first. Changes made on this phone can be undone and redone."
-            };
-            Ok(HistoryView { title: "Recent changes".to_owned(), intro: intro.to_owned(), recent_changes })
+            let intro = if recent_changes.is_empty() { say::nothing_done() } else { say::how_to_read() };
+            Ok(HistoryView { title: say::recent_changes(), intro, recent_changes })
         })
     }
 
@@ -92,8 +90,7 @@ impl Studio {
             let told = Telling::new(conn, now)?;
             Ok(HistoryView {
                 title: told.title(&about.kind, id)?,
-                intro: "Newest first. Where two phones saved different values, the later one counts; the other stays listed here."
-                    .to_owned(),
+                intro: say::how_to_read_one(),
                 recent_changes: told.said_of(&said)?,
             })
         })
@@ -104,10 +101,14 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when the token is not one of this studio's, or nothing of that is undone.
     pub fn redo(&self, now: Now, token: &str) -> Result<CommandResult> {
-        let nothing = || StudioError::refused("", "Nothing to redo.");
+        let nothing = || StudioError::refused("", say::nothing_to_redo());
         let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.command(now, |tx| Ok(tx.redo(undo)?))?;
-        if done.undo.is_empty() { Err(nothing()) } else { Ok(CommandResult::new(String::new(), "Redone.", done.undo)) }
+        if done.undo.is_empty() {
+            Err(nothing())
+        } else {
+            Ok(CommandResult::new(String::new(), say::redone(), done.undo))
+        }
     }
 }
 
@@ -117,7 +118,7 @@ struct Telling<'a> {
     now: Now,
     style: Style,
     own: DeviceId,
-    devices: BTreeMap<DeviceId, String>,
+    devices: PhoneNames,
 }
 
 impl<'a> Telling<'a> {
@@ -126,7 +127,7 @@ impl<'a> Telling<'a> {
     }
 
     fn when_and_where(&self, event: &Event) -> String {
-        format!("{}, {}", self.now.moment(event.clock.millis()), called(&self.devices, event.device))
+        say::when_and_where(self.now.moment(event.clock.millis()), called(&self.devices, event.device))
     }
 
     /// One command; `None` for one that only undoes, which shows on what it took back.
@@ -143,14 +144,14 @@ impl<'a> Telling<'a> {
         let is_new = firsts.any(|event| event == first.id());
         let mut title = self.title(&first.kind, first.entity)?;
         if command.things > 1 {
-            title += &format!(", and {} more", command.things - 1);
+            title = say::title_and_more(command.things - 1, title);
         }
         let mut detail = vec![self.when_and_where(first)];
         if !is_new {
             detail.push(fields_in_words(first));
         }
         if is_undone {
-            detail.push("undone".to_owned());
+            detail.push(say::undone());
         }
         let restored = histories.iter().flat_map(History::restored);
         if let Some(restored) = restored.into_iter().find(|restored| restored.made == first.id()) {
@@ -178,7 +179,7 @@ impl<'a> Telling<'a> {
             let Some(made) = events.iter().find(|event| event.id() == restored.made) else { continue };
             return Ok(Some(HistoryEntry {
                 title: self.title(&made.kind, made.entity)?,
-                detail: format!("{}, {}", self.when_and_where(undoing), self.restored(*restored)),
+                detail: [self.when_and_where(undoing), self.restored(*restored)].join(", "),
                 token: String::new(),
                 is_undone: false,
                 thing: made.entity.to_string(),
@@ -189,25 +190,25 @@ impl<'a> Telling<'a> {
 
     /// Why what was undone is there: nobody loses what he said because another had not heard of it.
     fn restored(&self, restored: Restored) -> String {
-        let (undone, edited) = (restored.retraction.device, restored.edit.device);
-        let (undone, edited) = (called(&self.devices, undone), called(&self.devices, edited));
-        format!("undone on {undone}, but {edited} had changed it, so it came back. Undo it again to remove it")
+        let (undone, undone_name) = self.devices.code_and_name(restored.retraction.device);
+        let (edited, edited_name) = self.devices.code_and_name(restored.edit.device);
+        say::came_back(undone, undone_name, edited, edited_name)
     }
 
     /// Why an event that stands does not show: its thing was undone, as was one that it is about, or it has values that cannot be.
     fn without_effect(&self, event: &Event) -> Result<Option<String>> {
         if laydown_store::is_shown(self.conn, &event.kind, event.entity)? == Some(false) {
-            return Ok(Some("not shown, since what it belongs to was undone or has not arrived".to_owned()));
+            return Ok(Some(say::not_shown()));
         }
         let left_out: Vec<String> = laydown_store::left_out(event).map(field_in_words).collect();
         if !left_out.is_empty() {
-            return Ok(Some(format!("impossible, so left out: {}", left_out.join(", "))));
+            return Ok(Some(say::left_out(left_out.join(", "))));
         }
         for (name, value) in &event.body {
             let Some(id) = value.as_str().and_then(|text| text.parse::<Uuid>().ok()) else { continue };
             let kind = Kind::named(name.clone());
             if laydown_store::is_shown(self.conn, &kind, id)? == Some(false) && !events_of(self.conn, id)?.is_empty() {
-                return Ok(Some(format!("its {name} was undone: redo that to have it back")));
+                return Ok(Some(say::its_was_undone(name)));
             }
         }
         Ok(None)
@@ -225,24 +226,21 @@ impl<'a> Telling<'a> {
                 *stands && event.body.keys().any(|name| name != SEEN && later.body.contains_key(name))
             });
             let restored = said.restored().iter().find(|restored| restored.made == event.id());
-            let detail = match (is_undone, later.next_back(), restored) {
-                (true, ..) => format!("{}, undone", self.when_and_where(event)),
+            let mut detail = vec![self.when_and_where(event)];
+            match (is_undone, later.next_back(), restored) {
+                (true, ..) => detail.push(say::undone()),
                 (false, Some((later, _)), _) => {
-                    format!("{}, set anew on {}", self.when_and_where(event), called(&self.devices, later.device))
+                    let (phone, name) = self.devices.code_and_name(later.device);
+                    detail.push(say::set_anew(phone, name));
                 }
-                (false, None, Some(restored)) => {
-                    format!("{}, {}", self.when_and_where(event), self.restored(*restored))
-                }
-                (false, None, None) => match self.without_effect(event)? {
-                    Some(why) => format!("{}, {why}", self.when_and_where(event)),
-                    None => self.when_and_where(event),
-                },
-            };
+                (false, None, Some(restored)) => detail.push(self.restored(*restored)),
+                (false, None, None) => detail.extend(self.without_effect(event)?),
+            }
             let undo = Undo::of(event.device, event.seq, event.seq);
             let can_turn = event.device == self.own && at > 0;
             recent_changes.push(HistoryEntry {
                 title,
-                detail,
+                detail: detail.join(", "),
                 token: if can_turn { undo_token(undo) } else { String::new() },
                 is_undone,
                 thing: event.entity.to_string(),
@@ -254,37 +252,34 @@ impl<'a> Telling<'a> {
 
     /// What a thing is called: "Glaze: Ash white".
     fn title(&self, kind: &Kind, id: Uuid) -> Result<String> {
-        let Some((word, name)) = self.named(kind, id)? else { return Ok("Something from a newer version".to_owned()) };
-        Ok(match name {
-            Some(name) => format!("{}: {}", sentence_case(word), visible(&name)),
-            None => sentence_case(word),
+        let word = say::kind(kind.name());
+        Ok(match self.named(kind, id)? {
+            Some(name) => say::kind_and_name(word, visible(&name)),
+            None => word,
         })
     }
 
-    /// The word for a kind and the name of one; no name where it is undone, no word for what is not known here.
-    fn named(&self, kind: &Kind, id: Uuid) -> Result<Option<(&'static str, Option<String>)>> {
+    /// The name of a thing; `None` where it is undone, or of a kind that has no names or is not known here.
+    fn named(&self, kind: &Kind, id: Uuid) -> Result<Option<String>> {
         let conn = self.conn;
-        Ok(Some(match kind.name() {
-            "glaze" => ("glaze", self.name_of::<entity::Glaze>(id, |glaze| Ok(glaze.name))?),
-            "bucket" => ("bucket", self.name_of::<entity::Bucket>(id, |bucket| Ok(bucket.name))?),
-            "vessel" => ("vessel", self.name_of::<entity::Vessel>(id, |vessel| Ok(vessel.name))?),
-            "form" => ("form", self.name_of::<entity::Form>(id, |form| Ok(form.name))?),
-            "body" => ("body", self.name_of::<entity::Body>(id, |body| Ok(body.name))?),
-            "scale" => ("scale", self.name_of::<entity::Scale>(id, |scale| Ok(scale.name))?),
-            "kiln" => ("kiln", self.name_of::<entity::Kiln>(id, |kiln| Ok(kiln.name))?),
-            "tile" => ("test tile", self.name_of::<entity::Tile>(id, |tile| Ok(tile.name))?),
-            "check" => ("check", self.name_of::<entity::Check>(id, |check| self.id_in_words("bucket", check.bucket))?),
-            "control" => {
-                ("known amount", self.name_of::<entity::Control>(id, |known| self.id_in_words("form", known.form))?)
-            }
-            "coat" => ("coat", self.name_of::<entity::Coat>(id, |coat| self.coat(&coat))?),
-            "firing" => ("firing", self.name_of::<entity::Firing>(id, |firing| firing_title(conn, &firing))?),
-            "placement" => ("in the kiln", self.name_of::<entity::Placement>(id, |placed| self.piece(placed.piece))?),
-            "finding" => ("what came out", self.name_of::<entity::Finding>(id, |found| self.piece(found.piece))?),
-            "photo" => ("photograph", self.name_of::<entity::Photo>(id, |photo| self.piece(photo.piece))?),
-            "preference" => ("units, sound and touch", None),
-            _ => return Ok(None),
-        }))
+        match kind.name() {
+            "glaze" => self.name_of::<entity::Glaze>(id, |glaze| Ok(glaze.name)),
+            "bucket" => self.name_of::<entity::Bucket>(id, |bucket| Ok(bucket.name)),
+            "vessel" => self.name_of::<entity::Vessel>(id, |vessel| Ok(vessel.name)),
+            "form" => self.name_of::<entity::Form>(id, |form| Ok(form.name)),
+            "body" => self.name_of::<entity::Body>(id, |body| Ok(body.name)),
+            "scale" => self.name_of::<entity::Scale>(id, |scale| Ok(scale.name)),
+            "kiln" => self.name_of::<entity::Kiln>(id, |kiln| Ok(kiln.name)),
+            "tile" => self.name_of::<entity::Tile>(id, |tile| Ok(tile.name)),
+            "check" => self.name_of::<entity::Check>(id, |check| self.id_in_words("bucket", check.bucket)),
+            "control" => self.name_of::<entity::Control>(id, |known| self.id_in_words("form", known.form)),
+            "coat" => self.name_of::<entity::Coat>(id, |coat| self.coat(&coat)),
+            "firing" => self.name_of::<entity::Firing>(id, |firing| firing_title(conn, &firing)),
+            "placement" => self.name_of::<entity::Placement>(id, |placed| self.piece(placed.piece)),
+            "finding" => self.name_of::<entity::Finding>(id, |found| self.piece(found.piece)),
+            "photo" => self.name_of::<entity::Photo>(id, |photo| self.piece(photo.piece)),
+            _ => Ok(None),
+        }
     }
 
     /// The name of a thing, also of one that is undone: by the last that was said of it.
@@ -316,34 +311,33 @@ impl<'a> Telling<'a> {
     fn id_in_words(&self, field: &str, id: Uuid) -> Result<String> {
         Ok(match field {
             "piece" => self.piece(id)?,
-            _ => match self.named(&Kind::named(field.to_owned()), id)? {
-                Some((_, Some(name))) => name,
-                _ => "one that is not here".to_owned(),
-            },
+            _ => self.named(&Kind::named(field.to_owned()), id)?.unwrap_or_else(say::not_here),
         })
     }
 
     /// "Starting laydown: 5.5 g/dm²".
     fn field(&self, name: &str, value: &Value) -> Result<String> {
-        Ok(format!("{}: {}", sentence_case(&field_in_words(name)), self.value(name, value)?))
+        Ok(say::field_and_value(sentence_case(&field_in_words(name)), self.value(name, value)?))
     }
 
     fn value(&self, name: &str, value: &Value) -> Result<String> {
         Ok(match value {
-            Value::Null => "none".to_owned(),
-            Value::Bool(true) => "yes".to_owned(),
-            Value::Bool(false) => "no".to_owned(),
+            Value::Null => say::value_none(),
+            Value::Bool(true) => say::value_yes(),
+            Value::Bool(false) => say::value_no(),
             Value::Number(number) => match number.as_i64() {
                 Some(number) => self.quantity(name, number),
                 None => number.to_string(),
             },
             Value::String(text) => match text.parse::<Uuid>() {
                 Ok(id) => self.id_in_words(name, id)?,
-                Err(_) if CODES.contains(&name) => visible(text).replace('_', " "),
+                Err(_) if CODES.contains(&name) => {
+                    say::value_code(format!("{name}-{text}"), visible(text).replace('_', " "))
+                }
                 Err(_) => visible(text).into_owned(),
             },
-            Value::Array(items) => count(items.len() as i64, "entry", "entries"),
-            Value::Object(_) => "kept".to_owned(),
+            Value::Array(items) => say::value_list(items.len()),
+            Value::Object(_) => say::value_kept(),
         })
     }
 
@@ -351,7 +345,7 @@ impl<'a> Telling<'a> {
     fn quantity(&self, name: &str, number: i64) -> String {
         let style = &self.style;
         match split_unit(name).1 {
-            Some("mg_dm2") => style.laydown(Laydown::from_milligrams_per_dm2(number)),
+            Some("mg_dm2") => style.laydown_with_unit(Laydown::from_milligrams_per_dm2(number)),
             Some("mg_ml") => format!("{} g/ml", style.number(number as f64 / 1e3, 2)),
             Some("mg") => style.mass(Grams::from_milligrams(number), STEP),
             Some("ul") => style.volume(Millilitres::from_microlitres(number)),
@@ -372,7 +366,20 @@ impl<'a> Telling<'a> {
 const UNITS: &[&str] = &["mg_dm2", "mg_ml", "mm2", "mg", "ul", "um", "mc", "ms", "e3", "e4", "e5"];
 
 /// Fields that hold a code, which is a word or several.
-const CODES: &[&str] = &["class", "stage", "sensitivity", "how", "source", "verdict", "cone_kind", "state"];
+const CODES: &[&str] = &[
+    "class",
+    "stage",
+    "sensitivity",
+    "how",
+    "source",
+    "verdict",
+    "cone_kind",
+    "state",
+    "zone",
+    "inside",
+    "outside",
+    "overlap",
+];
 
 fn split_unit(name: &str) -> (&str, Option<&'static str>) {
     let unit = UNITS.iter().find_map(|unit| Some((name.strip_suffix(unit)?.strip_suffix('_')?, *unit)));
@@ -381,18 +388,12 @@ fn split_unit(name: &str) -> (&str, Option<&'static str>) {
 
 /// "starting laydown" for `starting_laydown_mg_dm2`.
 fn field_in_words(name: &str) -> String {
-    match split_unit(name).0 {
-        "at" => "when".to_owned(),
-        "net" => "wet weight".to_owned(),
-        "gone" => "put away".to_owned(),
-        "again" => "to be fired again".to_owned(),
-        "control" => "control piece".to_owned(),
-        stem => visible(stem).replace('_', " "),
-    }
+    let stem = split_unit(name).0;
+    say::field(stem, visible(stem).replace('_', " "))
 }
 
 /// "changed: name, starting laydown".
 fn fields_in_words(event: &Event) -> String {
     let names: Vec<String> = event.body.keys().filter(|name| *name != SEEN).map(|name| field_in_words(name)).collect();
-    format!("changed: {}", names.join(", "))
+    say::changed(names.join(", "))
 }

@@ -17,6 +17,7 @@ mod folder;
 mod form_geometry;
 mod history;
 mod import;
+pub mod in_words;
 mod kiln;
 mod lists;
 mod local_settings;
@@ -33,6 +34,7 @@ use std::path::{Path, PathBuf};
 use parking_lot::Mutex;
 
 use evidence::{preference, style};
+use in_words::Sentence;
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
@@ -42,6 +44,7 @@ use laydown_store::backup::{BackupError, VersionVector};
 use laydown_store::entity;
 use laydown_store::journal::{Ids, RandomIds};
 use laydown_store::{Committed, Store, StoreError, Transaction, Undo, recover_here};
+use messages::common as say;
 
 pub use backup::{BackupTask, BackupTrouble, BackupView, Export, Rhythm};
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
@@ -275,18 +278,19 @@ pub enum StudioError {
 }
 
 impl StudioError {
-    pub(crate) fn refused(field: &str, sentence: impl ToString) -> StudioError {
-        StudioError::Refused { field: field.to_owned(), sentence: sentence.to_string() }
+    pub(crate) fn refused(field: &str, sentence: impl Sentence) -> StudioError {
+        StudioError::Refused { field: field.to_owned(), sentence: sentence.sentence() }
     }
 
+    /// `what`: the code of what is gone in the message `missing`.
     pub(crate) fn missing(what: &str) -> StudioError {
-        StudioError::Missing { sentence: format!("This {what} is not in the studio any more. Choose another one.") }
+        StudioError::Missing { sentence: say::missing(what) }
     }
 }
 
 impl From<StoreError> for StudioError {
     fn from(error: StoreError) -> StudioError {
-        let sentence = error.to_string();
+        let sentence = error.sentence();
         match error {
             StoreError::Busy => StudioError::Busy { sentence },
             StoreError::Full => StudioError::Full { sentence },
@@ -321,7 +325,7 @@ impl From<BackupError> for StudioError {
 
 impl From<UnknownCode> for StudioError {
     fn from(error: UnknownCode) -> StudioError {
-        StudioError::Newer { sentence: error.to_string() }
+        StudioError::Newer { sentence: error.sentence() }
     }
 }
 
@@ -377,10 +381,10 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] when the token is not one of this studio's, or all of that is undone already.
     pub fn undo(&self, now: Now, token: &str) -> Result<CommandResult> {
-        let nothing = || StudioError::refused("", "Nothing to undo.");
+        let nothing = || StudioError::refused("", say::nothing_to_undo());
         let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.store.undo(now.unix_ms, undo)?;
-        if done.undo.is_empty() { Err(nothing()) } else { Ok(CommandResult::new(String::new(), "Undone.", done.undo)) }
+        if done.undo.is_empty() { Err(nothing()) } else { Ok(CommandResult::new(String::new(), say::undone(), done.undo)) }
     }
 
     /// What the shell itself acts on: whether it speaks and ticks.
@@ -412,7 +416,7 @@ impl Studio {
     /// [`StudioError::Full`] or [`StudioError::Unreadable`] when the new one cannot be written; the damaged one is then still in
     /// its place.
     pub fn recover_here(path: &Path, mark: &Path, now: Now) -> Result<String> {
-        Ok(recover_here(path, mark, now.unix_ms, RandomIds)?.to_string())
+        Ok(recover_here(path, mark, now.unix_ms, RandomIds)?.sentence())
     }
 
     /// The store below, for exports, rebuilds and tests.

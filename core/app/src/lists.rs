@@ -5,6 +5,8 @@ use rusqlite::Connection;
 use super::archive::{found, in_use};
 use super::evidence::{latest_sg, usable};
 use super::form_geometry::shape;
+use super::in_words::Named;
+use super::messages::lists as say;
 use super::{Now, Point, Result, Row};
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::units::{Grams, Style};
@@ -18,7 +20,7 @@ pub(super) fn forms(conn: &Connection, style: &Style, chosen: &str) -> Result<Ve
         rows.push(Row {
             chosen: id == chosen,
             id,
-            detail: shape.as_ref().map_or_else(|| "size impossible".to_owned(), |shape| form_detail(shape, style)),
+            detail: shape.as_ref().map_or_else(say::size_impossible, |shape| form_detail(shape, style)),
             title: form.name,
             outline: shape.as_ref().map(outline).unwrap_or_default(),
         });
@@ -32,8 +34,8 @@ pub(super) fn buckets(conn: &Connection, now: Now, style: &Style, chosen: &str) 
         let glaze: entity::Glaze = found(conn, bucket.glaze)?;
         let (sg, checked_at) = latest_sg(conn, bucket.id)?;
         let detail = match checked_at {
-            Some(at) => format!("{}, SG {}, checked {}", bucket.name, style.specific_gravity(sg.sg), now.days_ago(at)),
-            None => format!("{}, SG not checked", bucket.name),
+            Some(at) => say::bucket_checked(&bucket.name, style.specific_gravity(sg.sg), now.days_ago(at)),
+            None => say::bucket_not_checked(&bucket.name),
         };
         let id = bucket.id.to_string();
         rows.push(Row { chosen: id == chosen, id, title: glaze.name, detail, outline: Vec::new() });
@@ -53,12 +55,24 @@ pub(super) fn scales(conn: &Connection, style: &Style, chosen: &str) -> Result<V
 
 /// What a list row says of a form.
 pub(super) fn form_detail(shape: &Form, style: &Style) -> String {
-    let mut parts = vec![shape.class.name().to_owned()];
+    let mut parts = vec![shape.class.name()];
     parts.extend(shape.capacity.map(|capacity| style.volume(capacity)));
     if let Some(inside) = shape.zone(ZoneKind::Inside) {
-        parts.push(format!("inside {}", style.area(inside.area)));
+        parts.push(say::inside_area(style.area(inside.area)));
     }
     parts.join(", ")
+}
+
+/// "5", "5 and 6", "5, 6 and 7".
+pub(super) fn and(items: &[impl AsRef<str>]) -> String {
+    match items {
+        [] => String::new(),
+        [one] => one.as_ref().to_owned(),
+        [before @ .., last] => {
+            let before: Vec<&str> = before.iter().map(AsRef::as_ref).collect();
+            say::and(before.join(", "), last.as_ref())
+        }
+    }
 }
 
 /// A form's outline for a list.
@@ -82,5 +96,5 @@ pub(super) fn scale_detail(scale: &entity::Scale, style: &Style) -> String {
     let step = Grams::from_milligrams(scale.step_mg);
     // Nobody says "2000.0 g": the capacity is shown to a whole gram, unless the step is coarser.
     let capacity = style.mass(Grams::from_milligrams(scale.capacity_mg), step.max(Grams::new(1.0)));
-    format!("to {capacity}, step {}", style.mass(step, step))
+    say::scale(capacity, style.mass(step, step))
 }

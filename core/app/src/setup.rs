@@ -4,9 +4,10 @@ use rusqlite::Connection;
 
 use super::archive::in_use;
 use super::backup;
-use super::date_text::{count, sentence_case};
 use super::evidence::{code, style, tile_evidence, usable};
+use super::in_words::{Named, StyleWords, caution_text, caution_title};
 use super::lists::{self, by_name, scale_detail};
+use super::messages::setup as say;
 use super::{EditorKind, Now, Result, Row, Studio};
 use laydown_domain::caution::Caution;
 use laydown_domain::coat::target::Sensitivity;
@@ -64,81 +65,39 @@ impl Studio {
             let style = style(conn)?;
             Ok(SetupView {
                 sections: vec![
-                    section(
-                        EditorKind::Form,
-                        "Forms",
-                        "Add a form",
-                        "What you throw again and again.",
-                        forms(conn, &style)?,
-                    ),
-                    section(
-                        EditorKind::Body,
-                        "Bodies",
-                        "Add a body",
-                        "Your clays and how they shrink, so that a fired pot can be measured for its bisque size.",
-                        bodies(conn, &style)?,
-                    ),
-                    section(
-                        EditorKind::Glaze,
-                        "Glazes",
-                        "Add a glaze",
-                        "Each with how sensitive it is to thickness.",
-                        glazes(conn)?,
-                    ),
+                    section(EditorKind::Form, say::forms(), say::add_form(), say::no_forms(), forms(conn, &style)?),
+                    section(EditorKind::Body, say::bodies(), say::add_body(), say::no_bodies(), bodies(conn, &style)?),
+                    section(EditorKind::Glaze, say::glazes(), say::add_glaze(), say::no_glazes(), glazes(conn)?),
                     section(
                         EditorKind::Control,
-                        "Control pieces",
-                        "Add an amount you know is right",
-                        "A pot that came out right. Mark a saved coat as a control piece, or type an amount you trust.",
+                        say::controls(),
+                        say::add_control(),
+                        say::no_controls(),
                         known_amounts(conn, now, &style)?,
                     ),
-                    section(
-                        EditorKind::Tile,
-                        "Test tiles",
-                        "Add a test tile",
-                        "Weigh the coat on a tile to see how thick your tests really are.",
-                        tiles(conn, &style)?,
-                    ),
+                    section(EditorKind::Tile, say::tiles(), say::add_tile(), say::no_tiles(), tiles(conn, &style)?),
                     section(
                         EditorKind::Scale,
-                        "Scales",
-                        "Add a scale",
-                        "How much it carries and the step it reads in.",
+                        say::scales(),
+                        say::add_scale(),
+                        say::no_scales(),
                         scales(conn, &style)?,
                     ),
-                    section(
-                        EditorKind::Kiln,
-                        "Kilns",
-                        "Add a kiln",
-                        "How large its shelves are, to plan a load.",
-                        kilns(conn, &style)?,
-                    ),
-                    section(
-                        EditorKind::Vessel,
-                        "Vessels",
-                        "Add a vessel",
-                        "Any jar: weighed once with water, it checks SG for good.",
-                        vessels(conn)?,
-                    ),
+                    section(EditorKind::Kiln, say::kilns(), say::add_kiln(), say::no_kilns(), kilns(conn, &style)?),
+                    section(EditorKind::Vessel, say::vessels(), say::add_vessel(), say::no_vessels(), vessels(conn)?),
                 ],
                 backup: backup::in_a_line(conn, now)?,
                 cautions: Caution::ALL
                     .iter()
-                    .map(|caution| CautionView { title: caution.title().to_owned(), text: caution.text().to_owned() })
+                    .map(|caution| CautionView { title: caution_title(*caution), text: caution_text(*caution) })
                     .collect(),
             })
         })
     }
 }
 
-fn section(editor: EditorKind, title: &str, add_label: &str, empty: &str, rows: Vec<Row>) -> Section {
-    Section {
-        editor,
-        title: title.to_owned(),
-        add_label: add_label.to_owned(),
-        empty: empty.to_owned(),
-        rows: by_name(rows),
-    }
+fn section(editor: EditorKind, title: String, add_label: String, empty: String, rows: Vec<Row>) -> Section {
+    Section { editor, title, add_label, empty, rows: by_name(rows) }
 }
 
 fn row(id: uuid::Uuid, title: String, detail: String) -> Row {
@@ -154,8 +113,7 @@ fn bodies(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     Ok(bodies
         .map(|body| {
             let percent = |e4: i64| style.percent(e4 as f64 / 1e4, 1);
-            let detail =
-                format!("shrinks {} to bisque, {} fired", percent(body.to_bisque_e4), percent(body.to_fired_e4));
+            let detail = say::shrinks(percent(body.to_bisque_e4), percent(body.to_fired_e4));
             row(body.id, body.name, detail)
         })
         .collect())
@@ -166,7 +124,7 @@ fn glazes(conn: &Connection) -> Result<Vec<Row>> {
         .into_iter()
         .map(|glaze| {
             let sensitivity: Option<Sensitivity> = usable(code(&glaze.sensitivity))?;
-            let detail = sensitivity.map(|level| format!("Thickness: {}", sentence_case(level.name())));
+            let detail = sensitivity.map(|level| say::thickness(level.code()));
             Ok(row(glaze.id, glaze.name, detail.unwrap_or_default()))
         })
         .collect()
@@ -182,11 +140,13 @@ fn kilns(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     Ok(kilns
         .map(|kiln| {
             let across = style.length(Millimetres::from_micrometres(kiln.across_um));
-            let shelf = match kiln.deep_um {
-                Some(deep) => format!("{across} by {}", style.length(Millimetres::from_micrometres(deep))),
-                None => format!("{across} across"),
+            let detail = match kiln.deep_um {
+                Some(deep) => {
+                    say::oblong_shelves(kiln.shelves, across, style.length(Millimetres::from_micrometres(deep)))
+                }
+                None => say::round_shelves(kiln.shelves, across),
             };
-            row(kiln.id, kiln.name, format!("{} of {shelf}", count(kiln.shelves, "shelf", "shelves")))
+            row(kiln.id, kiln.name, detail)
         })
         .collect())
 }
@@ -200,9 +160,10 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let mut rows = Vec::new();
     for tile in in_use::<entity::Tile>(conn, None)? {
         let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
-        let detail = usable(tile_evidence(&tile, &glaze))?
-            .flatten()
-            .map_or_else(|| glaze.name.clone(), |tile| format!("{}, {}", glaze.name, style.laydown(tile.laydown)));
+        let detail = usable(tile_evidence(&tile, &glaze))?.flatten().map_or_else(
+            || glaze.name.clone(),
+            |tile| format!("{}, {}", glaze.name, style.laydown_with_unit(tile.laydown)),
+        );
         rows.push(row(tile.id, tile.name, detail));
     }
     Ok(rows)
@@ -218,7 +179,7 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         };
         let zone: ZoneKind = code(&coat.zone)?;
         let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
-        let detail = format!("{}: {wet} wet, {}", glaze.name, now.moment(coat.at));
+        let detail = say::weighed_control(&glaze.name, wet, now.moment(coat.at));
         rows.push(row(coat.id, format!("{}, {}", form.name, zone.name()), detail));
     }
     for known in in_use::<entity::Control>(conn, None)? {
@@ -229,7 +190,7 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         };
         let zone: ZoneKind = code(&known.zone)?;
         let wet = style.mass(Grams::from_milligrams(known.net_mg), Grams::new(0.1));
-        rows.push(row(known.id, format!("{}, {}", form.name, zone.name()), format!("{}: {wet} wet", glaze.name)));
+        rows.push(row(known.id, format!("{}, {}", form.name, zone.name()), say::typed_control(&glaze.name, wet)));
     }
     Ok(rows)
 }

@@ -3,12 +3,14 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::archive::{found, in_use};
+use super::archive::{Archivable, found, in_use};
 use super::evidence::{
     Pieces, code, finest_step, latest_sg, parse_id, powder_density, sensitivity, sg_reading, style, usable,
 };
 use super::form_geometry::shape;
+use super::in_words;
 use super::lists::outline;
+use super::messages::sizes as say;
 use super::setup::known_amounts;
 use super::{Now, Point, Result, Row, Studio};
 use laydown_domain::coat::Solids;
@@ -58,14 +60,10 @@ impl Studio {
             let mut rows = known_amounts(conn, now, &style)?;
             let place = rows.iter().position(|row| row.id == known).unwrap_or_default();
             let Some(row) = rows.get_mut(place) else {
-                return Ok(SizesView {
-                    known: rows,
-                    intro: "No amount is known to be right yet. Mark a coat you like as a control piece, or add an amount you know in Studio.".to_owned(),
-                    sizes: Vec::new(),
-                });
+                return Ok(SizesView { known: rows, intro: say::nothing_known(), sizes: Vec::new() });
             };
             row.chosen = true;
-            let known = Known::load(conn, parse_id(&row.id, "control piece")?)?;
+            let known = Known::load(conn, parse_id(&row.id, entity::Control::WHAT)?)?;
             let intro = known.intro(&style);
             let sizes = known.sizes(conn, &style)?;
             Ok(SizesView { known: rows, intro, sizes })
@@ -106,11 +104,7 @@ impl Known {
     }
 
     fn intro(&self, style: &Style) -> String {
-        format!(
-            "The amounts below are for {} as it stands today, at SG {}.",
-            self.glaze.name,
-            style.specific_gravity(self.sg)
-        )
+        say::intro(&self.glaze.name, style.specific_gravity(self.sg))
     }
 
     /// The forms that have the zone: the one gone by first, the others in the order of their names.
@@ -141,7 +135,7 @@ impl Known {
                 starting: Laydown::from_milligrams_per_dm2(self.glaze.starting_laydown_mg_dm2),
             };
             let Ok(target) = target(&job, &evidence) else { continue };
-            let words = target.in_words(style, step);
+            let words = in_words::target(&target, style, step);
             sizes.push(SizeRow {
                 form: form.id.to_string(),
                 title: form.name,
@@ -160,12 +154,8 @@ fn reason(control: &Control, job: &Job, style: &Style) -> String {
     let carried = carry_over(control, job);
     let times = style.number(carried.area_ratio, 2);
     match (control.same_form, carried.by_capacity, control.capacity.zip(job.capacity)) {
-        (true, ..) => "The form you go by.".to_owned(),
-        (false, true, Some((theirs, ours))) => format!(
-            "{times} times the area: it holds {} against {}, and area grows with the two-thirds power of that.",
-            style.volume(ours),
-            style.volume(theirs)
-        ),
-        _ => format!("{times} times the area: {} against {}.", style.area(job.zone.area), style.area(control.area)),
+        (true, ..) => say::the_form_gone_by(),
+        (false, true, Some((theirs, ours))) => say::by_capacity(times, style.volume(ours), style.volume(theirs)),
+        _ => say::by_area(times, style.area(job.zone.area), style.area(control.area)),
     }
 }

@@ -43,46 +43,6 @@ impl Caution {
         Caution::Kiln,
     ];
 
-    /// What it is about.
-    pub const fn title(self) -> &'static str {
-        match self {
-            Caution::Dust => "Dust",
-            Caution::Materials => "Toxic and soluble materials",
-            Caution::Spraying => "Spraying",
-            Caution::Food => "Food and drink",
-            Caution::Crazing => "Crazed ware and boiling water",
-            Caution::Edges => "Sharp edges",
-            Caution::Kiln => "The kiln",
-        }
-    }
-
-    /// What to mind, and whom to ask.
-    pub const fn text(self) -> &'static str {
-        match self {
-            Caution::Dust => {
-                "Dry glaze and clay hold silica, which harms the lungs for good. Clean wet, never sweep dry; add powder to water, not water to powder; wear a respirator fit for silica when dust cannot be kept down. Your workplace rules and the safety data sheets come first."
-            }
-            Caution::Materials => {
-                "Some glaze materials are poisonous, and some dissolve and pass through skin. Read each safety data sheet, wear gloves, keep food and drink out, wash your hands, and take waste where your local rules say."
-            }
-            Caution::Spraying => {
-                "A sprayed mist is breathed in deep. Spray only in a booth with working extraction, with a respirator fit for it. Ask a licensed person about the extraction."
-            }
-            Caution::Food => {
-                "The right amount of glaze does not make a glaze fit for food. What leaches from it only a laboratory test of the fired piece can tell, and local law says what is allowed."
-            }
-            Caution::Crazing => {
-                "A crazed or thick piece can break when boiling water is poured in. Try unproven ware at arm's length over a sink, and do not sell it for hot drinks on a guess."
-            }
-            Caution::Edges => {
-                "Glaze drips and chipped rims fire into blades. Smooth them before the firing, wear eye protection and gloves when grinding, and keep fingers off fresh shards."
-            }
-            Caution::Kiln => {
-                "Kilns burn, fume and carry dangerous voltages. Air the room, keep clear of what burns, follow the maker's manual, and leave wiring and gas to licensed people."
-            }
-        }
-    }
-
     /// Where it is shown beside the work.
     pub const fn place(self) -> Place {
         match self {
@@ -103,18 +63,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn each_caution_says_whom_to_ask() {
-        let askable = ["rules", "data sheet", "licensed", "laboratory", "manual", "protection", "guess"];
-        for caution in Caution::ALL {
-            assert!(askable.iter().any(|word| caution.text().contains(word)), "{caution:?}");
-        }
+    fn dust_is_warned_of_beside_the_bucket() {
         assert!(at(Place::Buckets).any(|caution| caution == Caution::Dust));
-    }
-
-    #[test]
-    fn no_glaze_is_ever_called_safe() {
-        for caution in Caution::ALL {
-            assert!(!caution.text().contains("food safe") && !caution.text().contains("food-safe"));
-        }
     }
 }

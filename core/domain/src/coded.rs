@@ -1,12 +1,12 @@
-//! Closed lists of trade terms: each has a name for people and a code that is stored and never changes.
+//! Closed lists of trade terms: each has a code that is stored and never changes. Their names for people are said elsewhere.
 
 use crate::truncate::truncate;
 
 /// A stored code that this version does not know.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("“{code}” is not a {what} this version of laydown knows. Update laydown, then open the studio again.")]
+#[error("“{code}” is no known {what}")]
 pub struct UnknownCode {
-    /// What the code should have named, for example "zone".
+    /// What the code should have named, a code itself, for example "zone".
     pub what: &'static str,
     /// The code that was met.
     pub code: String,
@@ -26,15 +26,12 @@ const LONGEST: usize = 40;
 pub trait Coded {
     /// The code that is stored; it never changes.
     fn code(&self) -> &'static str;
-
-    /// The name a potter reads.
-    fn name(&self) -> &'static str;
 }
 
-/// Defines an enum with `ALL`, `code()`, `name()`, `Display` (the name) and `FromStr` (the code).
+/// Defines an enum with `ALL`, `code()`, and `Display` and `FromStr` of the code.
 #[macro_export]
 macro_rules! coded {
-    ($(#[$doc:meta])* $what:literal $name:ident { $($(#[$variant_doc:meta])* $variant:ident = $code:literal $shown:literal,)+ }) => {
+    ($(#[$doc:meta])* $what:literal $name:ident { $($(#[$variant_doc:meta])* $variant:ident = $code:literal,)+ }) => {
         $(#[$doc])*
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
         pub enum $name { $($(#[$variant_doc])* #[serde(rename = $code)] $variant,)+ }
@@ -47,26 +44,17 @@ macro_rules! coded {
             pub const fn code(self) -> &'static str {
                 match self { $(Self::$variant => $code,)+ }
             }
-
-            /// The name a potter reads.
-            pub const fn name(self) -> &'static str {
-                match self { $(Self::$variant => $shown,)+ }
-            }
         }
 
         impl $crate::coded::Coded for $name {
             fn code(&self) -> &'static str {
                 Self::code(*self)
             }
-
-            fn name(&self) -> &'static str {
-                Self::name(*self)
-            }
         }
 
         impl std::fmt::Display for $name {
             fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-                f.write_str(self.name())
+                f.write_str(self.code())
             }
         }
 

@@ -121,7 +121,6 @@ pub struct Checked {
 
 /// Why a backup cannot be used. The display is the sentence the potter reads. Nothing was taken in.
 #[derive(Debug, thiserror::Error)]
-#[non_exhaustive]
 pub enum BackupError {
     /// Another kind of file.
     #[error("This file is not a laydown backup. Choose another.")]

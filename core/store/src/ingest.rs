@@ -87,6 +87,23 @@ impl fmt::Display for Refused {
     }
 }
 
+/// Events that were not taken in, whosever they are.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RefusedEntries {
+    /// So many of one device, for one reason.
+    Of {
+        /// How many.
+        count: u64,
+        /// Why.
+        why: Refusal,
+    },
+    /// So many of further devices, for any reason.
+    OfOthers {
+        /// How many.
+        count: u64,
+    },
+}
+
 /// What came of events that were to be taken in.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Ingested {
@@ -120,6 +137,20 @@ impl Ingested {
 
     fn is_forked(&self, device: DeviceId) -> bool {
         self.refused.iter().any(|refused| refused.device == device && refused.why == Refusal::Forked)
+    }
+
+    /// What was refused, for each reason once.
+    pub fn refusals(&self) -> Vec<RefusedEntries> {
+        let mut refusals: Vec<RefusedEntries> = Vec::new();
+        for refused in self.refused.iter().map(|refused| RefusedEntries::Of { count: refused.count, why: refused.why }) {
+            if !refusals.contains(&refused) {
+                refusals.push(refused);
+            }
+        }
+        if self.more_refused > 0 {
+            refusals.push(RefusedEntries::OfOthers { count: self.more_refused });
+        }
+        refusals
     }
 
     /// What was refused, a sentence each.

@@ -34,7 +34,7 @@ use journal::{DeviceId, Event, History, Ids, Kind, Rules, SEEN};
 
 pub use entity::Entity;
 pub use error::StoreError;
-pub use ingest::{Ingested, Refusal, Refused};
+pub use ingest::{Ingested, Refusal, Refused, RefusedEntries};
 use packed::StringDictionary;
 use photos::Photos;
 pub use recover::{Recovered, recover, recover_here};

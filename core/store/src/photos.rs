@@ -37,7 +37,6 @@ const SAVED_CHUNKS: [&[u8; 4]; 12] =
 
 /// Why a photograph was not kept. The display is the sentence the potter reads.
 #[derive(Debug, thiserror::Error)]
-#[non_exhaustive]
 pub enum PhotoError {
     /// Nothing in the file.
     #[error("The camera gave an empty picture. Take it again.")]

@@ -4,6 +4,7 @@
 use std::hint::black_box;
 use std::time::Duration;
 
+use laydown_app::in_words;
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{Control, Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
@@ -62,7 +63,7 @@ pub fn rows() {
             black_box(format!("This coat carries {figure:.1} g, and that is so much."));
         }
     };
-    beside("judge a reading and say it", || _ = black_box(verdict().in_words(&style)), bare_words, Goal::Within(GOAL));
+    beside("judge a reading and say it", || _ = black_box(in_words::verdict(&verdict(), &style)), bare_words, Goal::Within(GOAL));
     let aim_again = || _ = black_box(target(black_box(&job), &evidence).unwrap());
     beside("target from 24 control pieces", aim_again, bare, Goal::None);
 }

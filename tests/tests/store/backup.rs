@@ -5,6 +5,7 @@ use std::fs::{self, File};
 use std::io::{Read, Write};
 use std::path::{Path, PathBuf};
 
+use laydown_app::in_words::Sentence;
 use laydown_app::sample;
 use laydown_app::{Now, Studio, StudioError};
 use laydown_store::Store;
@@ -203,11 +204,8 @@ fn hostile_and_foreign_files_are_refused_by_name() {
         let name = format!("journal/{}.jsonl", "a".repeat(40_000));
         manifest(files, |value| value["sha256"][&name] = "0".into());
     });
-    assert!(
-        long.to_string().contains("aaaa…” is not as it was written") && long.to_string().len() < 250,
-        "{}",
-        long.to_string().len()
-    );
+    let long = long.sentence();
+    assert!(long.contains("aaaa…” is not as it was written") && long.len() < 250, "{}", long.len());
     let letter = folder.path().join("letter.zip");
     fs::write(&letter, "This is a letter.").unwrap();
     assert!(matches!(other.restore(NOW, &letter), Err(StudioError::Refused { field, .. }) if field == "backup"));

@@ -10,6 +10,7 @@ use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
+use laydown_app::in_words::Sentence;
 use laydown_store::entity::{Coat, Entity};
 use laydown_store::journal::{RandomIds, SeededIds};
 use laydown_store::{Store, StoreError, devices, events_after};
@@ -155,7 +156,7 @@ fn a_full_disk_loses_nothing_and_the_next_save_works_once_there_is_room() {
         }
     };
     assert!(matches!(full.0, StoreError::Full), "{:?}", full.0);
-    assert!(full.0.to_string().starts_with("The phone's storage is full. Nothing was lost"));
+    assert!(full.0.sentence().starts_with("The phone's storage is full. Nothing was lost"));
     pages(1_000_000);
     save(&store, &full.1).unwrap();
     saved.push(full.1.id);

@@ -3,6 +3,7 @@
 use std::sync::mpsc;
 use std::time::Duration;
 
+use laydown_app::in_words::Sentence;
 use laydown_store::entity::{Coat, Entity, Form, Glaze};
 use laydown_store::journal::{Clock, DeviceId, Event, Kind, SeededIds};
 use laydown_store::{Refusal, Store, StoreError, latest_commands, without_gaps};
@@ -164,7 +165,7 @@ fn what_is_too_much_is_refused_and_the_rest_comes_in() {
     let ingested = store.merge(NOW, &crowd).unwrap();
     assert_eq!(ingested.new, 254, "with this phone and the hostile one, 256");
     assert_eq!(ingested.refused.iter().map(|refused| refused.count).sum::<u64>() + ingested.more_refused, 146);
-    assert!(ingested.sentences().len() < 4, "{:?}", ingested.sentences());
+    assert!(ingested.refusals().len() < 4, "{:?}", ingested.refusals());
     assert_eq!(glaze(&store, &bench).name, "Rain");
 }
 
@@ -265,7 +266,7 @@ fn a_file_that_is_added_by_half_says_how_much() {
         let error = other.restore(NOW, file).unwrap_err();
         let there = all_events(&other).len();
         assert!(there > 0, "a part of it fits: {error}");
-        assert!(error.to_string().starts_with(&format!("{there} entries of this file were added")), "{error}");
+        assert!(error.sentence().starts_with(&format!("{there} entries of this file were added")), "{error}");
         full(1 << 30);
         other.restore(NOW, file).unwrap();
         assert_eq!(other.dump().unwrap(), store.dump().unwrap());

@@ -4,6 +4,7 @@ use std::fs;
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
+use laydown_app::in_words::Sentence;
 use laydown_store::journal::SeededIds;
 use laydown_store::{Store, StoreError};
 use rusqlite::Connection;
@@ -19,7 +20,7 @@ fn refused(path: &Path) -> StoreError {
     let before = contents(path.parent().unwrap());
     let error = try_open(path).err().expect("refused");
     assert_eq!(contents(path.parent().unwrap()), before, "{error:?}");
-    let sentence = error.to_string();
+    let sentence = error.sentence();
     assert!(sentence.ends_with('.') && !sentence.contains("SQL"), "{sentence}");
     error
 }

@@ -14,6 +14,7 @@ use std::time::Duration;
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
 use image::{ImageEncoder, ImageFormat, Rgb, RgbImage};
+use laydown_app::in_words::Sentence;
 use laydown_app::{Now, Studio, StudioError};
 use laydown_store::entity::{Entity, Photo};
 use laydown_store::journal::RandomIds;
@@ -307,7 +308,7 @@ fn a_folder_of_photographs_that_may_not_be_written() {
     allow(&newcomers, 0o755);
     assert!(saved.is_empty());
     let ended = ended.unwrap();
-    assert!(ended.starts_with("Unreadable") && ended.contains(&StoreError::NotAllowed.to_string()), "{ended}");
+    assert!(ended.starts_with("Unreadable") && ended.contains(&StoreError::NotAllowed.sentence()), "{ended}");
     assert_eq!(files(&path), (BTreeSet::new(), BTreeSet::new()));
     assert!(sound(&path, &whole(&path, &[])).is_empty());
 }

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use fastrand::Rng;
 use laydown_store::entity::{Entity, Preference};
-use laydown_store::journal::{DeviceId, Event, EventId, Ids, SeededIds};
+use laydown_store::journal::{Event, EventId, SeededIds};
 use laydown_store::{Recovered, Store, StoreError, recover, recover_here};
 use laydown_tests::faulty::{Call, Fault, Faulty};
 use laydown_tests::work::{Worker, all_events, sound};
@@ -247,21 +247,6 @@ fn what_is_not_recovered() {
     Connection::open(&path).unwrap().pragma_update(None, "user_version", 99).unwrap();
     assert!(matches!(try_it(), Err(StoreError::Newer { .. })));
     assert_eq!(folder.path().read_dir().unwrap().count(), 1, "nothing was put beside it");
-}
-
-#[test]
-fn what_the_user_is_told() {
-    let device = DeviceId(SeededIds::new(1).next(NOW));
-    let said = |saved, lost| Recovered { saved, lost, set_aside: PathBuf::new(), device }.to_string();
-    assert_eq!(
-        said(1204, 6),
-        "1204 of 1210 entries were saved. The damaged file was kept beside the new one. If you have a backup, restore it now: it may bring back the rest."
-    );
-    assert_eq!(
-        said(1204, 0),
-        "All 1204 entries that are known of were saved. The damaged file was kept beside the new one."
-    );
-    assert!(said(0, 0).starts_with("No entry could be read."));
 }
 
 #[test]

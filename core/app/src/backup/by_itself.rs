@@ -12,8 +12,8 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
 use super::{BACKED_UP, Done};
-use crate::date_text::sentence_case;
 use crate::local_settings::{relied_on, remember};
+use crate::messages::backup as say;
 use crate::{Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coded::coded;
 use laydown_store::backup::{VersionVector, covers, version_vector};
@@ -28,13 +28,13 @@ const TRY_AGAIN_MS: i64 = 6 * 3_600_000;
 
 coded! {
     /// How often a backup is made automatically.
-    "rhythm of backups" Rhythm {
+    "rhythm" Rhythm {
         /// Seven days after the last.
-        Week = "week" "every week",
+        Week = "week",
         /// Thirty days after the last.
-        Month = "month" "every month",
+        Month = "month",
         /// Not at all.
-        Never = "never" "never",
+        Never = "never",
     }
 }
 
@@ -49,23 +49,23 @@ impl Rhythm {
 }
 
 coded! {
-    /// Why a backup was not made automatically. The name is what to say of it, and what to do.
+    /// Why a backup was not made automatically.
     #[derive(uniffi::Enum)]
-    "trouble with a backup" BackupTrouble {
+    "backup_trouble" BackupTrouble {
         /// The folder is not there.
-        PlaceGone = "place_gone" "backup folder not found. Your data is safe on this phone. Reconnect the card, or choose another folder.",
+        PlaceGone = "place_gone",
         /// The phone's system no longer lets the app write there.
-        NotAllowed = "not_allowed" "laydown may no longer write into the folder. Choose the folder again.",
+        NotAllowed = "not_allowed",
         /// No room in the folder.
-        PlaceFull = "place_full" "there is no room in the folder. Make room there, or choose another folder.",
+        PlaceFull = "place_full",
         /// No room on the phone itself.
-        PhoneFull = "phone_full" "there is no room left on this phone. Free some space, then try again.",
+        PhoneFull = "phone_full",
         /// It could not be made for another reason than room.
-        NotMade = "not_made" "it could not be made on this phone. Use “Make a backup” to see why.",
+        NotMade = "not_made",
         /// What lies in the folder is not what laydown wrote.
-        NotWhole = "not_whole" "the file in the folder is not what laydown wrote. Try again, or choose another folder.",
+        NotWhole = "not_whole",
         /// Any other failure of the folder.
-        NoAnswer = "no_answer" "the folder did not answer. Try again; if that does not help, choose another folder.",
+        NoAnswer = "no_answer",
     }
 }
 
@@ -168,7 +168,7 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Refused`] for another text.
     pub fn set_backup_schedule(&self, now: Now, every: &str) -> Result<()> {
-        let every = every.parse().map_err(|_| StudioError::refused("every", "Choose how often from the list."))?;
+        let every = every.parse().map_err(|_| StudioError::refused("every", say::rhythm_not_listed()))?;
         self.by_itself(now, |known| Ok(ByItself { every: Some(every), trouble: None, ..known }))
     }
 
@@ -179,7 +179,7 @@ impl Studio {
     /// [`StudioError::Refused`] when no folder is named.
     pub fn set_backup_folder(&self, now: Now, place: &str, called: &str) -> Result<()> {
         if place.is_empty() {
-            return Err(StudioError::refused("place", "No folder was chosen."));
+            return Err(StudioError::refused("place", say::no_folder()));
         }
         let place = Place { key: place.to_owned(), called: called.to_owned() };
         self.by_itself(now, |known| {
@@ -204,7 +204,7 @@ impl Studio {
                     place: place.key,
                     name: format!("laydown-{}.zip", now.stamp("%Y-%m-%d-%H%M")),
                 })),
-                None if asked => Err(StudioError::refused("place", "Choose a folder for the backups first.")),
+                None if asked => Err(StudioError::refused("place", say::folder_first())),
                 _ => Ok(None),
             }
         })
@@ -283,22 +283,21 @@ pub(super) fn shown(conn: &Connection, now: Now) -> Result<Shown> {
     let known = ByItself::load(conn)?;
     let every = Rhythm::ALL.iter().map(|rhythm| Row {
         id: rhythm.code().to_owned(),
-        title: sentence_case(rhythm.name()),
+        title: say::rhythm(rhythm.code()),
         detail: String::new(),
         chosen: *rhythm == known.every(),
         outline: Vec::new(),
     });
     let sentence = match (&known.place, known.every()) {
-        (_, Rhythm::Never) => "Automatic backup is off.".to_owned(),
-        (None, _) => {
-            "Choose a folder for automatic backups: on a memory card, or one that another app copies to your computer."
-                .to_owned()
+        (_, Rhythm::Never) => say::off(),
+        (None, _) => say::choose_folder(),
+        (Some(_), rhythm) => {
+            let automatic = say::automatic(rhythm.code(), SAVED);
+            match &known.last {
+                Some(last) => say::automatic_and_last(automatic, now.moment(last.at)),
+                None => automatic,
+            }
         }
-        (Some(_), rhythm) => format!(
-            "Made {} if something is new. laydown keeps its newest {SAVED} and removes only older ones of its own.{}",
-            rhythm.name(),
-            known.last.as_ref().map_or(String::new(), |last| format!(" Last one: {}.", now.moment(last.at)))
-        ),
     };
     Ok(Shown {
         every: every.collect(),
@@ -320,5 +319,5 @@ pub(super) fn trouble(conn: &Connection, now: Now) -> Result<Option<String>> {
 
 fn in_words(known: &ByItself, now: Now) -> Option<String> {
     let (trouble, at) = known.trouble?;
-    Some(format!("No backup was made ({}): {}", now.moment(at), trouble.name()))
+    Some(say::not_made(trouble.code(), now.moment(at)))
 }

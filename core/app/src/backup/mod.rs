@@ -10,9 +10,10 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
 use self::tables::TABLES;
-use super::date_text::count;
 use super::local_settings::{relied_on, remember};
+use super::messages::backup as say;
 use super::{Note, Now, Result, Row, Studio, StudioError};
+use crate::in_words::refusals;
 use laydown_store::backup::{BackupError, Checked, Contents, VersionVector, check_backup, covers, version_vector};
 use laydown_store::query;
 
@@ -96,10 +97,10 @@ impl Studio {
             let by_itself = by_itself::shown(conn, now)?;
             let reminder = reminder(conn, now)?.map(Note::attention);
             Ok(BackupView {
-                intro: "Everything in one file: weights, firings and photos. Keep a copy off this phone; laydown can restore it on any phone. Anyone who has the file can read it.".to_owned(),
+                intro: say::intro(),
                 last: match last {
-                    Some(last) => format!("Last backup: {}.", now.moment(last.at)),
-                    None => "No backup has been made on this phone.".to_owned(),
+                    Some(last) => say::last_backup(now.moment(last.at)),
+                    None => say::none_yet(),
                 },
                 name: format!("laydown-{}.zip", now.stamp(DAY)),
                 notes: by_itself.trouble.into_iter().chain(reminder).collect(),
@@ -109,9 +110,8 @@ impl Studio {
                 tables: tables(now),
                 journal: Export {
                     what: JOURNAL.to_owned(),
-                    title: "The journal as JSON lines".to_owned(),
-                    detail: "Every entry as it was made, for a program to read. Without photos. laydown can restore it."
-                        .to_owned(),
+                    title: say::journal(),
+                    detail: say::journal_detail(),
                     name: format!("laydown-journal-{}.jsonl", now.stamp(DAY)),
                     media_type: "application/x-ndjson".to_owned(),
                 },
@@ -143,7 +143,7 @@ impl Studio {
     /// [`StudioError::Refused`] when it did not arrive whole.
     pub fn backed_up(&self, now: Now, copy: &Path) -> Result<String> {
         let checked = self.arrived(copy)?;
-        let sentence = format!("Backup saved and verified: {}.", in_words(checked.contents));
+        let sentence = say::saved_and_verified(in_words(checked.contents));
         self.command(now, |tx| remember(tx, BACKED_UP, &Done::new(now, checked)))?;
         Ok(sentence)
     }
@@ -157,14 +157,13 @@ impl Studio {
     pub fn restore(&self, now: Now, from: &Path) -> Result<String> {
         let report = self.store.restore(now.unix_ms, from)?;
         let mut sentences: Vec<String> = photos_left_out(&report.photos_refused).into_iter().collect();
-        sentences.extend(report.refused.sentences());
+        sentences.extend(refusals(&report.refused));
         if report.new != Contents::default() {
-            sentences
-                .insert(0, format!("Restored: {}, of {} in the file.", in_words(report.new), in_words(report.held)));
+            sentences.insert(0, say::restored(in_words(report.new), in_words(report.held)));
         } else if sentences.is_empty() {
-            sentences.push(format!("All of it was here already: {}.", in_words(report.held)));
+            sentences.push(say::all_here_already(in_words(report.held)));
         } else {
-            sentences.insert(0, "Nothing was new.".to_owned());
+            sentences.insert(0, say::nothing_new());
         }
         Ok(sentences.join(" "))
     }
@@ -178,17 +177,17 @@ impl Studio {
     pub fn export(&self, what: &str, into: &Path) -> Result<String> {
         if what == JOURNAL {
             let entries = self.store.write_journal(into)?;
-            return Ok(format!("Written: {}. laydown can restore them like a backup.", entries_in_words(entries)));
+            return Ok(say::journal_written(entries));
         }
         if what == ALL_TABLES {
             let all: Vec<_> = TABLES.iter().map(tables::TableKind::writer).collect();
             self.store.write_tables(into, &all)?;
-            return Ok(format!("Written: {} tables in one zip.", TABLES.len()));
+            return Ok(say::tables_written(TABLES.len()));
         }
         let table = TABLES.iter().find(|table| table.name == what);
-        let table = table.ok_or_else(|| StudioError::refused("what", "Choose a table from the list."))?;
+        let table = table.ok_or_else(|| StudioError::refused("what", say::table_not_listed()))?;
         self.store.write_table(into, table.writer())?;
-        Ok(format!("Written: {}. Open the file in a spreadsheet.", table.title))
+        Ok(say::table_written(say::table(table.name)))
     }
 }
 
@@ -210,15 +209,15 @@ fn tables(now: Now) -> Vec<Export> {
     let day = now.stamp(DAY);
     let one = TABLES.iter().map(|table| Export {
         what: table.name.to_owned(),
-        title: table.title.to_owned(),
-        detail: table.detail.to_owned(),
+        title: say::table(table.name),
+        detail: say::table_detail(table.name),
         name: format!("laydown-{}-{day}.csv", table.name),
         media_type: "text/csv".to_owned(),
     });
     let all = Export {
         what: ALL_TABLES.to_owned(),
-        title: "All tables".to_owned(),
-        detail: "One zip with a file for each".to_owned(),
+        title: say::all_tables(),
+        detail: say::all_tables_detail(),
         name: format!("laydown-tables-{day}.zip"),
         media_type: "application/zip".to_owned(),
     };
@@ -233,8 +232,8 @@ pub(super) fn in_a_line(conn: &Connection, now: Now) -> Result<String> {
     };
     Ok(match (to_mind, last_backup(conn)?) {
         (Some(sentence), _) => sentence,
-        (None, Some(last)) => format!("Last one: {}", now.moment(last.at)),
-        (None, None) => "Everything in one file, to keep elsewhere".to_owned(),
+        (None, Some(last)) => say::last_backup_line(now.moment(last.at)),
+        (None, None) => say::none_yet_line(),
     })
 }
 
@@ -243,14 +242,9 @@ fn reminder(conn: &Connection, now: Now) -> Result<Option<String>> {
     let Some(first) = query::first_coat_at(conn)? else { return Ok(None) };
     Ok(match last_backup(conn)? {
         Some(last) if now.days_since(last.at) > REMIND_AFTER_DAYS && version_vector(conn)? != last.version_vector => {
-            Some(format!(
-                "The last backup is {} days old. A lost phone loses everything since.",
-                now.days_since(last.at)
-            ))
+            Some(say::too_long_ago(now.days_since(last.at)))
         }
-        None if now.days_since(first) > REMIND_AFTER_DAYS => {
-            Some("There has never been a backup. A lost phone loses everything: Studio, Backup.".to_owned())
-        }
+        None if now.days_since(first) > REMIND_AFTER_DAYS => Some(say::never()),
         _ => None,
     })
 }
@@ -259,16 +253,13 @@ fn last_backup(conn: &Connection) -> Result<Option<Done>> {
     relied_on(conn, BACKED_UP)
 }
 
+/// What a backup holds, to stand by itself in a sentence.
 fn in_words(contents: Contents) -> String {
-    let mut strings = entries_in_words(contents.events);
-    if contents.photos > 0 {
-        strings += &format!(" and {}", count(contents.photos as i64, "photograph", "photographs"));
-    }
-    if contents.missing > 0 {
-        strings +=
-            &format!(" ({} more could not be found)", count(contents.missing as i64, "photograph", "photographs"));
-    }
-    strings
+    let held = match contents.photos {
+        0 => say::entries(contents.events),
+        photos => say::entries_and_photos(contents.events, photos),
+    };
+    if contents.missing > 0 { say::with_missing_photos(contents.missing, held) } else { held }
 }
 
 /// What to say of photographs that cannot be read. Their names are long and all alike: how they begin tells them apart.
@@ -276,13 +267,8 @@ fn photos_left_out(refused: &[String]) -> Option<String> {
     const NAMED: usize = 3;
     const LETTERS: usize = 12;
     let more = refused.len().checked_sub(1)?;
-    let names: Vec<String> =
-        refused.iter().take(NAMED).map(|name| format!("“{}…”", name.get(..LETTERS).unwrap_or(name))).collect();
-    let (what, ellipsis) =
-        (count(refused.len() as i64, "photograph", "photographs"), if more < NAMED { "" } else { ", …" });
-    Some(format!("{what} could not be read and stayed out: {}{ellipsis}.", names.join(", ")))
-}
-
-fn entries_in_words(events: u64) -> String {
-    count(events as i64, "entry", "entries")
+    let name = |name: &String| say::photo_name(name.get(..LETTERS).unwrap_or(name));
+    let names: Vec<String> = refused.iter().take(NAMED).map(name).collect();
+    let ellipsis = if more < NAMED { "" } else { ", …" };
+    Some(say::photos_left_out(refused.len(), names.join(", ") + ellipsis))
 }

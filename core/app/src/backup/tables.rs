@@ -23,12 +23,8 @@ use laydown_store::query;
 
 /// A table as it is offered.
 pub(super) struct TableKind {
-    /// Its name, which is also that of its file.
+    /// Its name, which is also that of its file and picks its words on the screen.
     pub(super) name: &'static str,
-    /// What it is called on the screen.
-    pub(super) title: &'static str,
-    /// What a line of it is.
-    pub(super) detail: &'static str,
     write: fn(&Connection, &mut dyn Write) -> Result<(), StoreError>,
 }
 
@@ -40,18 +36,13 @@ impl TableKind {
 
 /// Every table, the one that is wanted most first.
 pub(super) const TABLES: &[TableKind] = &[
-    TableKind {
-        name: "readings",
-        title: "Readings",
-        detail: "A line for each coat: form, glaze, weight, verdict",
-        write: readings,
-    },
-    TableKind { name: "pieces", title: "Fired pieces", detail: "A line for each piece in a firing", write: pieces },
-    TableKind { name: "firings", title: "Firings", detail: "A line for each firing", write: firings },
-    TableKind { name: "buckets", title: "Buckets", detail: "A line for each bucket, with its last SG", write: buckets },
-    TableKind { name: "checks", title: "Checks of SG", detail: "A line for each check", write: checks },
-    TableKind { name: "glazes", title: "Glazes", detail: "A line for each glaze", write: glazes },
-    TableKind { name: "forms", title: "Forms", detail: "A line for each form, with its areas", write: forms },
+    TableKind { name: "readings", write: readings },
+    TableKind { name: "pieces", write: pieces },
+    TableKind { name: "firings", write: firings },
+    TableKind { name: "buckets", write: buckets },
+    TableKind { name: "checks", write: checks },
+    TableKind { name: "glazes", write: glazes },
+    TableKind { name: "forms", write: forms },
 ];
 
 fn readings(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
@@ -83,7 +74,7 @@ fn readings(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
             names.of::<Form>(conn, coat.form, |form| form.name)?,
             names.of::<Glaze>(conn, coat.glaze, |glaze| glaze.name)?,
             names.of::<Bucket>(conn, coat.bucket, |bucket| bucket.name)?,
-            code::<ZoneKind>(&coat.zone).map_or(coat.zone.clone(), |zone| zone.name().to_owned()),
+            code::<ZoneKind>(&coat.zone).map_or(coat.zone.clone(), |zone| zone_cell(zone).to_owned()),
             grams(coat.net_mg),
             maybe(coat.bare_mg, grams),
             maybe(coat.glazed_mg, grams),
@@ -243,7 +234,7 @@ fn forms(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
         };
         table.row(&[
             form.name,
-            code::<ShapeClass>(&form.class).map_or(form.class.clone(), |class| class.name().to_owned()),
+            code::<ShapeClass>(&form.class).map_or(form.class.clone(), |class| class_cell(class).to_owned()),
             form.body.map(|body| name::<Body>(conn, body, |body| body.name)).transpose()?.unwrap_or_default(),
             maybe(shape.as_ref().and_then(|shape| shape.capacity), |capacity| millilitres(capacity.microlitres())),
             area(ZoneKind::Inside),
@@ -252,6 +243,32 @@ fn forms(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
         ])?;
     }
     table.end()
+}
+
+/// As the headers, what stands in the cells is in English, whatever language the app speaks: what reads a table goes on
+/// reading it.
+fn zone_cell(zone: ZoneKind) -> &'static str {
+    match zone {
+        ZoneKind::Inside => "inside",
+        ZoneKind::Outside => "outside",
+        ZoneKind::Whole => "inside and outside",
+    }
+}
+
+fn class_cell(class: ShapeClass) -> &'static str {
+    match class {
+        ShapeClass::CylinderMug => "straight mug",
+        ShapeClass::RoundedMug => "rounded mug",
+        ShapeClass::OpenBowl => "open bowl",
+        ShapeClass::DeepBowl => "deep bowl",
+        ShapeClass::Plate => "plate",
+        ShapeClass::Bottle => "bottle",
+        ShapeClass::Jar => "jar",
+        ShapeClass::Vase => "vase",
+        ShapeClass::Teapot => "teapot",
+        ShapeClass::Planter => "planter",
+        ShapeClass::Tile => "tile",
+    }
 }
 
 /// A table being written.

@@ -4,6 +4,7 @@ use super::builder::{Ask, EditorBuilder, bare};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::form_geometry::USUAL_BISQUE_DENSITY;
+use crate::messages::{editor as shared, editor_body as say};
 use laydown_domain::form::{Shrinkage, Stage};
 use laydown_domain::units::{Style, UnitError, parse};
 use laydown_store::entity;
@@ -12,29 +13,26 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Body> = context.current()?;
     let saved = current.as_ref();
     let style = builder.style;
-    builder.title = saved.map_or("New body", |_| "Body").to_owned();
-    builder.remove_label = "Archive this body";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
-    let name = builder.text(Ask::new("name", "Name").hint("White stoneware"), saved.map(|body| body.name.as_str()));
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|body| body.name.as_str()));
     let percent = |e4: i64| bare(style, e4 as f64 / 100.0);
     let to_bisque = builder.quantity(
-        Ask::new("to_bisque", "Shrinks from thrown to bisque, %")
-            .hint("6")
-            .help("Scratch two marks 100 mm apart into wet clay: each millimetre they lose is a percent."),
+        Ask::new("to_bisque", say::to_bisque()).hint("6").help(say::to_bisque_help()),
         saved.map(|body| percent(body.to_bisque_e4)),
         fraction,
     );
     let to_fired = builder.quantity(
-        Ask::new("to_fired", "Shrinks from thrown to glaze-fired, %")
-            .hint("12")
-            .help("The same marks after the glaze firing."),
+        Ask::new("to_fired", say::to_fired()).hint("12").help(say::to_fired_help()),
         saved.map(|body| percent(body.to_fired_e4)),
         fraction,
     );
     let density = builder.optional(
-        Ask::new("bisque_density", "Density of the bisque, g/ml, if measured")
+        Ask::new("bisque_density", say::density())
             .hint(style.number(USUAL_BISQUE_DENSITY, 2))
-            .help("Dry weight over outer volume. It lets the weight of a bisque piece show a mistyped size."),
+            .help(say::density_help()),
         saved.and_then(|body| body.bisque_density_mg_ml).map(|density| bare(style, density as f64 / 1e3)),
         parse::number,
     );
@@ -47,21 +45,14 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
     };
     if density.is_some_and(|density| !(1.0..3.0).contains(&density)) {
-        builder.field_error(
-            "bisque_density",
-            "Bisque weighs between 1 and 3 g per ml. Check the figure, or leave it empty.",
-        );
+        builder.field_error("bisque_density", say::density_impossible());
         return Ok(None);
     }
     let grows = shrinkage.factor(Stage::Fired, Stage::Bisque);
-    builder.result(Note::plain(format!(
-        "A fired pot was {} larger as bisque, and had {} more to glaze.",
-        style.percent(grows - 1.0, 1),
-        style.percent(grows * grows - 1.0, 1)
-    )));
+    builder.result(Note::plain(say::grew(style.percent(grows - 1.0, 1), style.percent(grows * grows - 1.0, 1))));
     let (to_bisque_e4, to_fired_e4) = shrinkage.ten_thousandths();
     let Some(name) = name else { return Ok(None) };
-    let sentence = format!("{name} is saved.");
+    let sentence = shared::is_saved(&name);
     let body = move |id| entity::Body {
         id,
         name,

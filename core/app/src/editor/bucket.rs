@@ -4,6 +4,7 @@ use super::builder::{Ask, EditorBuilder, volume_text};
 use super::{EditContext, PendingWrite};
 use crate::Result;
 use crate::archive::found;
+use crate::messages::{editor as shared, editor_bucket as say};
 use laydown_domain::units::{Millilitres, parse};
 use laydown_store::entity;
 
@@ -16,17 +17,18 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     };
     let glaze: entity::Glaze = found(context.conn, glaze_id)?;
     let style = builder.style;
-    builder.title = format!("{}: {}", glaze.name, saved.map_or("new bucket", |_| "bucket"));
-    builder.remove_label = "Archive this bucket";
+    builder.title = if saved.is_some() { say::title(&glaze.name) } else { say::new(&glaze.name) };
+    builder.remove_label = say::archive();
 
-    let name = builder.text(Ask::new("name", "Name").hint("Big bucket"), saved.map(|bucket| bucket.name.as_str()));
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|bucket| bucket.name.as_str()));
     let volume = builder.optional(
-        Ask::new("volume", "How much is in it, if known").hint(style.volume.symbol()),
+        Ask::new("volume", say::volume()).hint(style.volume.symbol()),
         saved.and_then(|bucket| bucket.volume_ul).map(|ul| volume_text(style, ul)),
         parse::volume,
     );
     let (Some(name), Some(volume)) = (name, volume) else { return Ok(None) };
-    let sentence = format!("{name} is saved.");
+    let sentence = shared::is_saved(&name);
     let mixed_at = saved.map_or(context.now.unix_ms, |bucket| bucket.mixed_at);
     let bucket = move |id| entity::Bucket {
         id,

@@ -2,6 +2,8 @@
 
 use super::{Drawing, EditorField, EditorView, FieldKind, Item, Note, StudioError, Value};
 use crate::date_text::sentence_case;
+use crate::in_words::{Named, Sentence};
+use crate::messages::editor as say;
 use laydown_domain::coat::MOST_LAYDOWN;
 use laydown_domain::coded::Coded;
 use laydown_domain::units::{
@@ -14,6 +16,9 @@ pub(crate) const LONGEST_NAME: usize = 80;
 /// The most letters of a remark.
 pub(crate) const LONGEST_REMARK: usize = 400;
 
+/// An SG to show how one is written: a usual dipping glaze.
+pub(super) const EXAMPLE_SG: f64 = 1.45;
+
 /// How a quantity is read from what was typed.
 type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
 
@@ -22,24 +27,24 @@ pub(super) struct Ask {
     /// Its key.
     pub key: &'static str,
     /// What it asks for.
-    pub label: &'static str,
+    pub label: String,
     /// An example or a unit.
     pub hint: String,
     /// What it is for.
-    pub help: &'static str,
+    pub help: String,
 }
 
 impl Ask {
-    pub(super) fn new(key: &'static str, label: &'static str) -> Ask {
-        Ask { key, label, hint: String::new(), help: "" }
+    pub(super) fn new(key: &'static str, label: impl Into<String>) -> Ask {
+        Ask { key, label: label.into(), hint: String::new(), help: String::new() }
     }
 
     pub(super) fn hint(self, hint: impl Into<String>) -> Ask {
         Ask { hint: hint.into(), ..self }
     }
 
-    pub(super) fn help(self, help: &'static str) -> Ask {
-        Ask { help, ..self }
+    pub(super) fn help(self, help: impl Into<String>) -> Ask {
+        Ask { help: help.into(), ..self }
     }
 }
 
@@ -49,7 +54,7 @@ pub(super) struct EditorBuilder<'a> {
     values: &'a [Value],
     pub(super) title: String,
     pub(super) save_label: String,
-    pub(super) remove_label: &'static str,
+    pub(super) remove_label: String,
     fields: Vec<EditorField>,
     /// Whether fields are shown; one that must be put right is shown all the same.
     pub(super) shown: bool,
@@ -64,8 +69,8 @@ impl<'a> EditorBuilder<'a> {
             style,
             values,
             title: String::new(),
-            save_label: "Save".to_owned(),
-            remove_label: "",
+            save_label: say::save(),
+            remove_label: String::new(),
             fields: Vec::new(),
             shown: true,
             results: Vec::new(),
@@ -95,10 +100,10 @@ impl<'a> EditorBuilder<'a> {
 
     fn line(&mut self, ask: Ask, saved: Option<&str>, kind: FieldKind, longest: usize) -> Option<String> {
         let text = self.entered(&ask, saved);
-        let wanting = format!("{}: write a few letters here.", ask.label);
+        let wanting = say::write_here(&ask.label);
         let trimmed = if kind == FieldKind::Exact { text.trim().to_owned() } else { cleaned(&text) };
         if trimmed.chars().count() > longest {
-            self.push(ask, text, kind, Vec::new(), format!("Shorter, please: {longest} letters at most."));
+            self.push(ask, text, kind, Vec::new(), say::too_long(longest));
             return None;
         }
         let key = ask.key;
@@ -113,13 +118,13 @@ impl<'a> EditorBuilder<'a> {
     /// A secret, of which no letter is shown again: whether it can be taken. Left empty it stays as it was `given` before.
     pub(super) fn secret(&mut self, ask: Ask, given: bool, fewest: usize) -> bool {
         let typed = self.entered(&ask, None).chars().count();
-        let ask = if given { ask.hint("Saved on this phone. Type to replace it.") } else { ask };
+        let ask = if given { ask.hint(say::secret_saved()) } else { ask };
         let key = ask.key;
-        let wanting = format!("{}: type it here.", ask.label);
+        let wanting = say::type_here(&ask.label);
         let refusal = match typed {
             0 => String::new(),
-            typed if typed < fewest => format!("Longer, please: {fewest} letters at least."),
-            typed if typed > LONGEST_REMARK => format!("Shorter, please: {LONGEST_REMARK} letters at most."),
+            typed if typed < fewest => say::too_short(fewest),
+            typed if typed > LONGEST_REMARK => say::too_long(LONGEST_REMARK),
             _ => String::new(),
         };
         let good = refusal.is_empty();
@@ -134,7 +139,7 @@ impl<'a> EditorBuilder<'a> {
     /// A folder that the shell reaches: what it is called, and what the shell finds it again by.
     pub(super) fn folder(&mut self, ask: Ask, saved: Option<String>) -> Option<(String, String)> {
         let text = self.entered(&ask, saved.as_deref());
-        let (key, wanting) = (ask.key, format!("{}: choose it here.", ask.label));
+        let (key, wanting) = (ask.key, say::choose_here(&ask.label));
         let found = text.split_once('\n').map(|(name, handle)| (name.to_owned(), handle.to_owned()));
         let found = found.filter(|(name, handle)| !name.is_empty() && !handle.is_empty());
         self.push(ask, text, FieldKind::Folder, Vec::new(), String::new());
@@ -149,15 +154,14 @@ impl<'a> EditorBuilder<'a> {
         let text = self.entered(&ask, saved);
         let trimmed = cleaned(&text);
         let too_long = trimmed.chars().count() > LONGEST_REMARK;
-        let refusal =
-            if too_long { format!("Shorter, please: {LONGEST_REMARK} letters at most.") } else { String::new() };
+        let refusal = if too_long { say::too_long(LONGEST_REMARK) } else { String::new() };
         self.push(ask, text, FieldKind::Text, Vec::new(), refusal);
         (!too_long).then(|| Some(trimmed).filter(|text| !text.is_empty()))
     }
 
     /// A quantity that must be there.
     pub(super) fn quantity<T>(&mut self, ask: Ask, saved: Option<String>, parse: Parse<T>) -> Option<T> {
-        let wanting = format!("{}: fill this in.", ask.label);
+        let wanting = say::fill_in(&ask.label);
         let key = ask.key;
         let found = self.optional(ask, saved, parse)?;
         if found.is_none() {
@@ -179,7 +183,7 @@ impl<'a> EditorBuilder<'a> {
                 Some(Some(quantity))
             }
             Err(error) => {
-                self.push(ask, text, FieldKind::Number, Vec::new(), error.to_string());
+                self.push(ask, text, FieldKind::Number, Vec::new(), error.sentence());
                 None
             }
         }
@@ -199,7 +203,7 @@ impl<'a> EditorBuilder<'a> {
         let entered = self.entered(&ask, saved);
         let chosen =
             items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
-        let refusal = if unknown.is_some() { format!("{}: choose one of the list.", ask.label) } else { String::new() };
+        let refusal = if unknown.is_some() { say::choose_from_list(&ask.label) } else { String::new() };
         self.push(ask, unknown.or_else(|| chosen.clone()).unwrap_or_default(), kind, items, refusal);
         chosen
     }
@@ -240,13 +244,14 @@ impl<'a> EditorBuilder<'a> {
     }
 
     /// Says beside the field `key` why it cannot be taken together with the others.
-    pub(super) fn field_error(&mut self, key: &'static str, sentence: impl ToString) {
+    pub(super) fn field_error(&mut self, key: &'static str, error: impl Sentence) {
+        let sentence = error.sentence();
         if let Some(field) = self.fields.iter_mut().find(|field| field.key == key) {
-            field.refusal = sentence.to_string();
+            field.refusal = sentence;
         } else {
             // The field is not in sight: it is said where it can be read.
-            self.results.push(Note::attention(sentence.to_string()));
-            self.require(key, sentence.to_string());
+            self.results.push(Note::attention(sentence.clone()));
+            self.require(key, sentence);
         }
     }
 
@@ -271,7 +276,7 @@ impl<'a> EditorBuilder<'a> {
         match (refused, self.wanting) {
             (Some(field), _) => StudioError::refused(&field.key, field.refusal),
             (None, Some(wanting)) => wanting,
-            (None, None) => StudioError::refused("", "There is nothing to save here."),
+            (None, None) => StudioError::refused("", say::nothing_to_save()),
         }
     }
 
@@ -283,7 +288,7 @@ impl<'a> EditorBuilder<'a> {
             results: self.results,
             save_label: self.save_label,
             can_save,
-            remove_label: if exists { self.remove_label } else { "" }.to_owned(),
+            remove_label: if exists { self.remove_label } else { String::new() },
         }
     }
 
@@ -304,10 +309,10 @@ impl<'a> EditorBuilder<'a> {
         }
         self.fields.push(EditorField {
             key: ask.key.to_owned(),
-            label: ask.label.to_owned(),
+            label: ask.label,
             text,
             hint: ask.hint,
-            help: ask.help.to_owned(),
+            help: ask.help,
             kind,
             items,
             columns: Vec::new(),
@@ -361,11 +366,11 @@ pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
 }
 
 /// An item for one of a closed list.
-pub(crate) fn coded_item(value: &impl Coded, detail: &str) -> Item {
-    item(value.code(), &sentence_case(value.name()), detail)
+pub(super) fn coded_item<T: Coded + Named>(value: T, detail: impl ToString) -> Item {
+    item(value.code(), sentence_case(&value.name()), detail)
 }
 
 /// An item without an outline.
-pub(crate) fn item(code: &str, name: &str, detail: &str) -> Item {
-    Item { code: code.to_owned(), name: name.to_owned(), detail: detail.to_owned(), outline: Vec::new() }
+pub(crate) fn item(code: &str, name: impl ToString, detail: impl ToString) -> Item {
+    Item { code: code.to_owned(), name: name.to_string(), detail: detail.to_string(), outline: Vec::new() }
 }

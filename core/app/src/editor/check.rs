@@ -1,9 +1,11 @@
 //! The editor of a bucket's check: SG from any vessel, from a known volume, or as read off a hydrometer.
 
-use super::builder::{Ask, EditorBuilder, item};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, item};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::archive::{found, in_use};
 use crate::evidence::{check, finest_step, powder_density, sg_of, usable};
+use crate::in_words::thin_glaze;
+use crate::messages::editor_check as say;
 use crate::{Now, Result};
 use laydown_domain::glaze::slurry::{SgReading, SlurryError, solids_fraction};
 use laydown_domain::units::{Celsius, Grams, Seconds, SpecificGravity, parse};
@@ -19,33 +21,33 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let bucket: entity::Bucket = context.subject()?;
     let glaze: entity::Glaze = found(context.conn, bucket.glaze)?;
     let style = builder.style;
-    builder.title = format!("Check {}, {}", glaze.name, bucket.name);
-    builder.save_label = "Save this check".to_owned();
+    builder.title = say::title(&glaze.name, &bucket.name);
+    builder.save_label = say::save();
 
     let vessels: Vec<entity::Vessel> = in_use(context.conn, None)?;
     let step = finest_step(context.conn)?;
     let before = latest_check(context.conn, bucket.id)?;
     let mut ways = vec![
-        item("typed", "SG or hydrometer", "1.45, 40 Bé or 90 Tw"),
-        item("volume", "A measured volume", "A cup or syringe with a mark"),
+        item("typed", say::typed_way(), say::typed_way_detail(style.number(EXAMPLE_SG, 2))),
+        item("volume", say::volume_way(), say::volume_way_detail()),
     ];
     if !vessels.is_empty() {
-        ways.insert(0, item("vessel", "My vessel", "Weighed once with water, then with glaze"));
+        ways.insert(0, item("vessel", say::vessel_way(), say::vessel_way_detail()));
     }
     let way = builder.choice(
-        Ask::new("way", "Checked with").help("Stir well first, down to the bottom; let the froth settle."),
+        Ask::new("way", say::way()).help(say::way_help()),
         before.as_ref().map(|check| check.how.as_str()),
         FieldKind::Choice,
         ways,
     );
-    let mass = |key, label| Ask::new(key, label).hint(style.mass.symbol());
+    let mass = |key, label: String| Ask::new(key, label).hint(style.mass.symbol());
     let mut vessel_id = None;
     let mut full = None;
     let found: Option<Result<SgReading, SlurryError>> = match way.as_deref() {
         Some("vessel") => {
             let items = vessels.iter().map(|vessel| item(&vessel.id.to_string(), &vessel.name, "")).collect();
-            let chosen = builder.choice(Ask::new("vessel", "Vessel"), None, FieldKind::Choice, items);
-            let weight = builder.quantity(mass("full", "Full of glaze, to the same line"), None, parse::mass);
+            let chosen = builder.choice(Ask::new("vessel", say::vessel()), None, FieldKind::Choice, items);
+            let weight = builder.quantity(mass("full", say::vessel_full()), None, parse::mass);
             let vessel = vessels.iter().find(|vessel| chosen.as_deref() == Some(vessel.id.to_string().as_str()));
             vessel.zip(weight).map(|(vessel, weight)| {
                 vessel_id = Some(vessel.id);
@@ -61,13 +63,13 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
         Some("volume") => {
             let empty = builder.quantity(
-                mass("empty", "Empty").help("0 if you tared the scale on it."),
+                mass("empty", say::empty()).help(say::empty_help()),
                 Some("0".to_owned()),
                 parse::mass,
             );
-            let weight = builder.quantity(mass("full", "With glaze"), None, parse::mass);
+            let weight = builder.quantity(mass("full", say::with_glaze()), None, parse::mass);
             let volume = builder.quantity(
-                Ask::new("volume", "Volume of the glaze").hint(style.volume.symbol()),
+                Ask::new("volume", say::glaze_volume()).hint(style.volume.symbol()),
                 None,
                 parse::volume,
             );
@@ -81,18 +83,13 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
         _ => builder
             .quantity(
-                Ask::new("typed", "SG").hint("1.45").help("Also 1450 g/l, 40 Bé or 90 Tw."),
+                Ask::new("typed", say::sg()).hint(style.number(EXAMPLE_SG, 2)).help(say::sg_help()),
                 None,
                 parse::specific_gravity,
             )
             .map(|sg| Ok(SgReading::checked(sg))),
     };
-    let flow = builder.optional(
-        Ask::new("flow", "Flow cup, seconds, if you use one")
-            .help("Not a viscosity: only to compare this bucket with itself."),
-        None,
-        parse::seconds,
-    );
+    let flow = builder.optional(Ask::new("flow", say::flow()).help(say::flow_help()), None, parse::seconds);
     let density = powder_density(&glaze);
     let found = found.map(|reading| reading.and_then(|reading| Ok((reading, solids_fraction(reading.sg, density)?))));
     let (reading, solids) = match found {
@@ -104,12 +101,8 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
     };
     let sg = reading.sg;
-    builder.result_if(sg.doubt(style).map(Note::attention));
-    builder.result(Note::plain(format!(
-        "SG {}, {} powder by weight.",
-        style.specific_gravity(sg),
-        style.percent(solids.value(), 0)
-    )));
+    builder.result_if(thin_glaze(sg, style).map(Note::attention));
+    builder.result(Note::plain(say::sg_and_powder(style.specific_gravity(sg), style.percent(solids.value(), 0))));
     if let Some(before) = before {
         change_notes(context.now, builder, &before, sg, flow.flatten())?;
     }
@@ -121,7 +114,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         flow_ms: flow.map(Seconds::milliseconds),
         ..check(id, bucket_id, at, reading, &way.unwrap_or_default())
     };
-    let sentence = format!("{} checked: SG {}.", bucket.name, style.specific_gravity(sg));
+    let sentence = say::checked(&bucket.name, style.specific_gravity(sg));
     Ok(Some(PendingWrite::one(None, sentence, check)))
 }
 
@@ -137,27 +130,20 @@ fn change_notes(
     let Some(sg_before) = usable(sg_of(before))?.map(|reading| reading.sg) else { return Ok(()) };
     let change = sg.value() - sg_before.value();
     let when = now.days_ago(before.at);
+    let sg_then = style.specific_gravity(sg_before);
     builder.result(Note::plain(if change.abs() < SAME_SG {
-        format!("As before: SG was {} {when}.", style.specific_gravity(sg_before))
+        say::as_before(sg_then, when)
     } else if change > 0.0 {
-        format!(
-            "Thicker than {when}, when SG was {}. Targets follow; thin it only if it coats badly.",
-            style.specific_gravity(sg_before)
-        )
+        say::thicker(when, sg_then)
     } else {
-        format!(
-            "Thinner than {when}, when SG was {}. Was it stirred down to the bottom?",
-            style.specific_gravity(sg_before)
-        )
+        say::thinner(when, sg_then)
     }));
     let slower = before
         .flow_ms
         .zip(flow)
         .is_some_and(|(before, now)| now.value() > SLOWER * Seconds::from_milliseconds(before).value());
     if slower && change.abs() < SAME_SG {
-        builder.result(Note::attention(
-            "Same SG but it flows slower: it has gelled. Stir hard and check again before adding any water; water would only thin the coat.",
-        ));
+        builder.result(Note::attention(say::gelled()));
     }
     Ok(())
 }

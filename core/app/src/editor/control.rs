@@ -2,12 +2,14 @@
 
 use uuid::Uuid;
 
-use super::builder::{Ask, EditorBuilder, coded_item, item, mass_text};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, coded_item, item, mass_text};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
 use crate::archive::{Archivable, in_use};
 use crate::evidence::{code, powder_density, uncertainty_e5};
 use crate::form_geometry::shape;
+use crate::in_words::{StyleWords, thin_glaze};
+use crate::messages::{editor as shared, editor_control as say};
 use laydown_domain::coat::{MOST_LAYDOWN, Solids};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SgReading;
@@ -18,35 +20,34 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Control> = context.current()?;
     let saved = current.as_ref();
     let style = builder.style;
-    builder.title = saved.map_or("An amount known to be right", |_| "Control piece").to_owned();
-    builder.remove_label = "Archive this control piece";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
     let Some(glaze) =
-        choose::<entity::Glaze>(context, builder, Ask::new("glaze", "Glaze"), saved.map(|known| known.glaze))?
+        choose::<entity::Glaze>(context, builder, Ask::new("glaze", shared::glaze()), saved.map(|known| known.glaze))?
     else {
         return Ok(None);
     };
-    let Some(form) = choose::<entity::Form>(context, builder, Ask::new("form", "Form"), saved.map(|known| known.form))?
+    let Some(form) =
+        choose::<entity::Form>(context, builder, Ask::new("form", shared::form()), saved.map(|known| known.form))?
     else {
         return Ok(None);
     };
     let shape = shape(context.conn, &form)?;
     let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
     let zone = builder.choice(
-        Ask::new("zone", "Where"),
+        Ask::new("zone", say::zone()),
         saved.map(|known| known.zone.as_str()),
         FieldKind::Choice,
-        zones.iter().map(|zone| coded_item(zone, "")).collect(),
+        zones.into_iter().map(|zone| coded_item(zone, "")).collect(),
     );
     let net = builder.quantity(
-        Ask::new("net", "Wet weight of a good coat")
-            .hint(style.mass.symbol())
-            .help("What the scale gained, read at once."),
+        Ask::new("net", say::net()).hint(style.mass.symbol()).help(say::net_help()),
         saved.map(|known| mass_text(style, known.net_mg)),
         parse::mass,
     );
     let sg = builder.quantity(
-        Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
+        Ask::new("specific_gravity", shared::dipped_at()).hint(style.number(EXAMPLE_SG, 2)),
         saved
             .map(|known| SpecificGravity::from_hundred_thousandths(known.specific_gravity_e5))
             .and_then(|sg| sg.ok())
@@ -64,15 +65,15 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     };
     let laydown = Laydown::of(solids.dry(net), area);
     if !net.is_positive() {
-        builder.field_error("net", "A good coat weighs something. Weigh the piece before and after it.");
+        builder.field_error("net", say::weighs_nothing());
         return Ok(None);
     }
-    builder.result_if(sg.doubt(style).map(Note::attention));
+    builder.result_if(thin_glaze(sg, style).map(Note::attention));
     if laydown > MOST_LAYDOWN {
-        builder.field_error("net", "That is more glaze than this form can hold. Check the weight and the form.");
+        builder.field_error("net", say::too_much());
         return Ok(None);
     }
-    builder.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
+    builder.result(Note::plain(shared::laydown_is(style.laydown_with_unit(laydown))));
     let (form_id, glaze_id, powder_density_e3) = (form.id, glaze.id, glaze.powder_density_e3);
     let at = saved.map_or(context.now.unix_ms, |known| known.at);
     let known = move |id| entity::Control {
@@ -88,7 +89,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         at,
         gone: false,
     };
-    Ok(Some(PendingWrite::one(context.id, "Saved: targets use it now.".to_owned(), known)))
+    Ok(Some(PendingWrite::one(context.id, say::in_use(), known)))
 }
 
 /// A choice among the things of one kind that are in use; says what to do when there is none.
@@ -102,7 +103,7 @@ pub(super) fn choose<E: Archivable>(
     let mut things: Vec<E> = in_use(context.conn, saved)?;
     let items = things.iter().map(|thing| item(&thing.id().to_string(), &thing.called(), "")).collect();
     let Some(chosen) = builder.choice(ask, saved.map(|id| id.to_string()).as_deref(), FieldKind::Choice, items) else {
-        builder.field_error(key, format!("Add a {} first.", E::WHAT));
+        builder.field_error(key, shared::add_first(E::KIND.name()));
         return Ok(None);
     };
     let place = things.iter().position(|thing| thing.id().to_string() == chosen);

@@ -6,6 +6,8 @@ use crate::Result;
 use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::evidence::{code, sg_in_words};
+use crate::in_words::{Named, StyleWords};
+use crate::messages::{editor as shared, editor_control as say};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Laydown};
 use laydown_store::entity;
@@ -20,15 +22,16 @@ pub(super) fn build(
     let glaze: entity::Glaze = found(context.conn, coat.glaze)?;
     let zone: ZoneKind = code(&coat.zone)?;
     builder.title = format!("{}, {}", form.name, zone.name());
-    builder.remove_label = "No longer a control piece";
+    builder.remove_label = say::no_longer();
 
-    let note = builder
-        .remark(Ask::new("note", "What is right about it").hint("Breaks brown at the rim"), coat.note.as_deref());
+    let note = builder.remark(Ask::new("note", say::note()).hint(say::note_hint()), coat.note.as_deref());
     let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
     let sg = sg_in_words(style, coat.specific_gravity_e5);
-    builder.result(Note::plain(format!("{}: {wet} wet at SG {sg}.", sentence_case(&glaze.name))));
-    builder.result(Note::plain(format!("{}.", style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)))));
-    builder.result(Note::plain(format!("Weighed {}.", context.now.moment(coat.at))));
+    builder.result(Note::plain(say::wet_at_sg(sentence_case(&glaze.name), wet, sg)));
+    builder.result(Note::plain(say::laydown(
+        style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
+    )));
+    builder.result(Note::plain(say::weighed(context.now.moment(coat.at))));
     let Some(note) = note else { return Ok(None) };
-    Ok(Some(PendingWrite::one(Some(coat.id), "Saved.".to_owned(), move |_| entity::Coat { note, ..coat })))
+    Ok(Some(PendingWrite::one(Some(coat.id), shared::saved(), move |_| entity::Coat { note, ..coat })))
 }

@@ -6,6 +6,7 @@ use super::builder::{Ask, EditorBuilder, bare, coded_item, item};
 use super::control::choose;
 use super::{EditContext, FieldKind, Item, PendingWrite};
 use crate::evidence::code;
+use crate::messages::editor_firing as say;
 use crate::{FiringState, Result};
 use laydown_domain::kiln::cone::{Cone, ConeKind, Reading};
 use laydown_domain::units::{Celsius, parse};
@@ -17,8 +18,8 @@ const USUAL_CONE: &str = "6";
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
     let current: Option<entity::Firing> = context.current()?;
     let saved = current.as_ref();
-    builder.title = saved.map_or("New firing", |_| "Firing").to_owned();
-    builder.remove_label = "Delete this firing";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::delete();
 
     // After the firing one comes here for what is read then: it stands above what has long been chosen.
     let after = match saved {
@@ -27,19 +28,20 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
         _ => Some(After::of(saved)),
     };
-    let kiln = choose::<entity::Kiln>(context, builder, Ask::new("kiln", "Kiln"), saved.map(|firing| firing.kiln))?;
+    let kiln =
+        choose::<entity::Kiln>(context, builder, Ask::new("kiln", say::kiln()), saved.map(|firing| firing.kiln))?;
     let Some(kiln) = kiln else { return Ok(None) };
     let cone = builder.choice(
-        Ask::new("cone", "Cone aimed at"),
+        Ask::new("cone", say::cone_aimed_at()),
         Some(saved.map_or(USUAL_CONE, |firing| firing.cone.as_str())),
         FieldKind::Choice,
-        usual_cones().map(|cone| item(cone.code(), &format!("Cone {}", cone.code()), "")).collect(),
+        usual_cones().map(|cone| item(cone.code(), say::cone(cone.code()), "")).collect(),
     );
     let kind = builder.choice(
-        Ask::new("cone_kind", "Kind of cones").help("Each kind bends at a temperature of its own."),
+        Ask::new("cone_kind", say::cone_kind()).help(say::cone_kind_help()),
         saved.map(|firing| firing.cone_kind.as_str()),
         FieldKind::Choice,
-        ConeKind::ALL.iter().map(|kind| coded_item(kind, "")).collect(),
+        ConeKind::ALL.iter().map(|kind| coded_item(*kind, "")).collect(),
     );
     let (Some(cone), Some(kind)) = (cone, kind) else { return Ok(None) };
     let set = match saved {
@@ -47,10 +49,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         _ => Some(lay_witnesses(builder, saved, cone.parse()?)),
     };
     let program = builder.remark(
-        Ask::new("program", "Program").hint("100 an hour to 600, then 150 an hour, hold 10 minutes"),
+        Ask::new("program", say::program()).hint(say::program_hint()),
         saved.and_then(|firing| firing.program.as_deref()),
     );
-    let note = builder.remark(Ask::new("note", "Note"), saved.and_then(|firing| firing.note.as_deref()));
+    let note = builder.remark(Ask::new("note", say::note()), saved.and_then(|firing| firing.note.as_deref()));
     let (Some(program), Some(note), Some(after)) = (program, note, after) else { return Ok(None) };
     let firing = entity::Firing {
         kiln: kiln.id,
@@ -67,7 +69,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             ..entity::Firing::default()
         })
     };
-    let sentence = format!("Cone {}, {}.", firing.cone, kiln.name);
+    let sentence = say::saved(&firing.cone, &kiln.name);
     Ok(Some(PendingWrite::one(context.id, sentence, move |id| entity::Firing { id, ..firing })))
 }
 
@@ -86,13 +88,13 @@ fn lay_witnesses(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Firing>
     };
     let names = three.iter().map(|cone| cone.code()).collect::<Vec<_>>().join(", ");
     let answer = builder.choice(
-        Ask::new("witnesses", "Witness cones set").help("Read after the firing: they tell what the ware felt."),
+        Ask::new("witnesses", say::witnesses()).help(say::witnesses_help()),
         Some(saved),
         FieldKind::Choice,
         vec![
-            item("", "None", ""),
-            item("one", &format!("Cone {}", aimed.code()), ""),
-            item("three", &format!("Cones {names}"), ""),
+            item("", say::no_witnesses(), ""),
+            item("one", say::cone(aimed.code()), ""),
+            item("three", say::cones(names), ""),
         ],
     );
     let cones = match answer.as_deref() {
@@ -127,25 +129,25 @@ impl After {
     fn build(self, builder: &mut EditorBuilder<'_>, firing: &entity::Firing, aimed: Cone) -> Option<After> {
         let style = builder.style;
         let top = builder.optional(
-            Ask::new("top", "Top temperature, °C"),
+            Ask::new("top", say::top()),
             firing.top_mc.map(|mc| bare(style, Celsius::from_millidegrees(mc).value())),
             parse::number,
         );
         let hours = builder.optional(
-            Ask::new("hours", "Hours it took").hint("8.5"),
+            Ask::new("hours", say::hours()).hint(style.number(8.5, 1)),
             firing.minutes.map(|minutes| bare(style, minutes as f64 / 60.0)),
             parse::number,
         );
         let mut read = Vec::new();
         for cone in around(aimed) {
             let (key, label) = match cone.cmp(&aimed) {
-                Ordering::Less => ("witness_low", "Witness cone below"),
-                Ordering::Equal => ("witness", "Witness cone aimed at"),
-                Ordering::Greater => ("witness_high", "Witness cone above"),
+                Ordering::Less => ("witness_low", say::cone_below()),
+                Ordering::Equal => ("witness", say::cone_at_aim()),
+                Ordering::Greater => ("witness_high", say::cone_above()),
             };
             let set = self.witnesses.iter().flat_map(|pairs| &pairs.0).find(|(known, _)| known == cone.code());
-            let ask = Ask::new(key, label).help("Level with its base is “at”.");
-            let unread = item("", if set.is_some() { "Not read yet" } else { "None stood there" }, "");
+            let ask = Ask::new(key, label).help(say::witness_help());
+            let unread = item("", if set.is_some() { say::not_read_yet() } else { say::none_stood() }, "");
             let items = std::iter::once(unread).chain(Reading::ALL.iter().map(|reading| named(cone, *reading)));
             let answer =
                 builder.choice(ask, set.map(|(_, reading)| reading.as_str()), FieldKind::Choice, items.collect());
@@ -154,11 +156,11 @@ impl After {
         }
         let (top, hours) = (top?, hours?);
         if top.is_some_and(|top| !(500.0..=1_500.0).contains(&top)) {
-            builder.field_error("top", "A glaze firing ends between 500 and 1500 °C. Check the figure.");
+            builder.field_error("top", say::top_impossible());
             return None;
         }
         if hours.is_some_and(|hours| !(0.2..=200.0).contains(&hours)) {
-            builder.field_error("hours", "A firing takes from a few minutes to a week. Check the figure.");
+            builder.field_error("hours", say::hours_impossible());
             return None;
         }
         Some(After {
@@ -170,5 +172,5 @@ impl After {
 }
 
 fn named(cone: Cone, reading: Reading) -> Item {
-    item(reading.code(), &format!("Cone {} {}", cone.code(), reading.name()), "")
+    item(reading.code(), say::cone_reading(reading.code(), cone.code()), "")
 }

@@ -1,9 +1,11 @@
 //! The editor of a glaze. A new glaze comes with its first bucket, so that one can weigh at once.
 
-use super::builder::{Ask, EditorBuilder, bare, coded_item, laydown, powder_density};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, bare, coded_item, laydown, powder_density};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
 use crate::evidence::check;
+use crate::in_words::thin_glaze;
+use crate::messages::{editor as shared, editor_glaze as say};
 use laydown_domain::coat::target::{STARTING_LAYDOWN, Sensitivity};
 use laydown_domain::glaze::slurry::{SgReading, solids_fraction};
 use laydown_domain::units::{Laydown, PowderDensity, parse};
@@ -13,56 +15,55 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Glaze> = context.current()?;
     let saved = current.as_ref();
     let style = builder.style;
-    builder.title = saved.map_or("New glaze", |_| "Glaze").to_owned();
-    builder.remove_label = "Archive this glaze and its buckets";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
-    let name = builder.text(Ask::new("name", "Name").hint("Ash white"), saved.map(|glaze| glaze.name.as_str()));
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|glaze| glaze.name.as_str()));
     let sensitivity = builder.choice(
-        Ask::new("sensitivity", "Sensitivity to thickness"),
+        Ask::new("sensitivity", say::sensitivity()),
         saved.map_or(Some(Sensitivity::Medium.code()), |glaze| Some(glaze.sensitivity.as_str())),
         FieldKind::Choice,
         Sensitivity::ALL
             .iter()
-            .map(|level| coded_item(level, &format!("±{} is accepted", style.percent(level.tolerance(), 0))))
+            .map(|level| coded_item(*level, say::accepted(style.percent(level.tolerance(), 0))))
             .collect(),
     );
     let sg = if saved.is_none() {
-        let ask = Ask::new("specific_gravity", "SG of the bucket, if checked")
-            .hint("1.45")
-            .help("A litre that weighs 1450 g has SG 1.45. You can check it later.");
+        let example = style.number(EXAMPLE_SG, 2);
+        let ask = Ask::new("specific_gravity", say::sg()).help(say::sg_help(&example)).hint(example);
         builder.optional(ask, None, parse::specific_gravity)
     } else {
         Some(None)
     };
     let density_saved = saved.map_or(PowderDensity::default().thousandths(), |glaze| glaze.powder_density_e3);
     let density = builder.quantity(
-        Ask::new("powder_density", "Density of the dry powder")
-            .help("2.6 suits most glazes; higher with much zircon, barium or other heavy oxides."),
+        Ask::new("powder_density", say::powder_density())
+            .help(say::powder_density_help(bare(style, PowderDensity::default().value()))),
         Some(bare(style, density_saved as f64 / 1e3)),
         powder_density,
     );
     let laydown_saved = saved.map_or(STARTING_LAYDOWN.milligrams_per_dm2(), |glaze| glaze.starting_laydown_mg_dm2);
     let laydown = builder.quantity(
-        Ask::new("starting_laydown", "Starting laydown, dry g on 100 cm²")
-            .help("Used until a test tile or a control piece says better."),
+        Ask::new("starting_laydown", say::starting_laydown()).help(say::starting_laydown_help()),
         Some(bare(style, Laydown::from_milligrams_per_dm2(laydown_saved).value())),
         laydown,
     );
     let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else {
         return Ok(None);
     };
-    builder.result_if(sg.and_then(|sg| sg.doubt(style)).map(Note::attention));
+    builder.result_if(sg.and_then(|sg| thin_glaze(sg, style)).map(Note::attention));
     match sg.map(|sg| solids_fraction(sg, density)).transpose() {
-        Ok(solids) => builder.result_if(solids.map(|solids| {
-            Note::plain(format!("The bucket is {} powder by weight.", style.percent(solids.value(), 0)))
-        })),
+        Ok(solids) => {
+            builder.result_if(solids.map(|solids| Note::plain(say::powder_in_bucket(style.percent(solids.value(), 0)))))
+        }
         Err(error) => {
             builder.field_error("specific_gravity", error);
             return Ok(None);
         }
     }
     let Some(name) = name else { return Ok(None) };
-    let sentence = format!("{name} is saved.");
+    let sentence = shared::is_saved(&name);
     let glaze = move |id| entity::Glaze {
         id,
         name,
@@ -83,7 +84,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             tx.put(&entity::Bucket {
                 id: bucket,
                 glaze: id,
-                name: "First bucket".to_owned(),
+                name: say::first_bucket(),
                 volume_ul: None,
                 mixed_at: at,
                 gone: false,

@@ -3,6 +3,7 @@
 use super::builder::{Ask, EditorBuilder, bare, length_text};
 use super::{EditContext, PendingWrite};
 use crate::Result;
+use crate::messages::{editor as shared, editor_kiln as say};
 use laydown_domain::units::{Millimetres, parse};
 use laydown_store::entity;
 
@@ -16,13 +17,14 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Kiln> = context.current()?;
     let saved = current.as_ref();
     let style = builder.style;
-    builder.title = saved.map_or("New kiln", |_| "Kiln").to_owned();
-    builder.remove_label = "Archive this kiln";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
-    let name = builder.text(Ask::new("name", "Name").hint("Garden kiln"), saved.map(|kiln| kiln.name.as_str()));
-    let round = builder.switch(Ask::new("round", "Round shelves"), saved.is_some_and(|kiln| kiln.round));
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|kiln| kiln.name.as_str()));
+    let round = builder.switch(Ask::new("round", say::round()), saved.is_some_and(|kiln| kiln.round));
     let symbol = style.length.symbol();
-    let label = if round { "A shelf, across" } else { "A shelf, from left to right" };
+    let label = if round { say::across_round() } else { say::across() };
     let across = builder.quantity(
         Ask::new("across", label).hint(symbol),
         saved.map(|kiln| length_text(style, kiln.across_um)),
@@ -32,26 +34,26 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Some(None)
     } else {
         let saved = saved.and_then(|kiln| kiln.deep_um).map(|um| length_text(style, um));
-        builder.quantity(Ask::new("deep", "And from front to back").hint(symbol), saved, parse::length).map(Some)
+        builder.quantity(Ask::new("deep", say::deep()).hint(symbol), saved, parse::length).map(Some)
     };
     let shelves = builder.quantity(
-        Ask::new("shelves", "Shelves it takes").hint("4"),
+        Ask::new("shelves", say::shelves()).hint("4"),
         saved.map(|kiln| bare(style, kiln.shelves as f64)),
         parse::number,
     );
     let (Some(across), Some(deep), Some(shelves)) = (across, deep, shelves) else { return Ok(None) };
     for (key, length) in [("across", Some(across)), ("deep", deep)] {
         if length.is_some_and(|length| length < SMALLEST_SHELF || length > LARGEST_SHELF) {
-            builder.field_error(key, "A shelf is between 5 cm and 3 m. Check the figure and the unit.");
+            builder.field_error(key, say::shelf_impossible());
             return Ok(None);
         }
     }
     if !(1.0..=MOST_SHELVES as f64).contains(&shelves) || shelves.fract() != 0.0 {
-        builder.field_error("shelves", "A kiln takes between 1 and 30 shelves, in whole numbers.");
+        builder.field_error("shelves", say::shelves_impossible(MOST_SHELVES));
         return Ok(None);
     }
     let Some(name) = name else { return Ok(None) };
-    let sentence = format!("{name} is saved.");
+    let sentence = shared::is_saved(&name);
     let kiln = move |id| entity::Kiln {
         id,
         name,

@@ -27,11 +27,12 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use self::builder::EditorBuilder;
-pub(super) use self::builder::{LONGEST_NAME, LONGEST_REMARK, coded_item, item};
+pub(super) use self::builder::{LONGEST_NAME, LONGEST_REMARK, item};
 pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 pub(super) use self::kiln::{LARGEST_SHELF, MOST_SHELVES, SMALLEST_SHELF};
 use super::archive::{Archivable, found, in_use};
 use super::evidence::{parse_id, style};
+use super::messages::editor as say;
 use super::{CommandResult, Note, Now, Result, Studio, StudioError};
 use laydown_domain::units::Style;
 use laydown_store::entity::{self, Entity};
@@ -314,7 +315,8 @@ impl Studio {
                     for placed in query::placements(tx.conn(), entity)? {
                         tx.put(&entity::Placement { gone: true, ..placed })?;
                     }
-                    archive::<entity::Firing>(tx, entity)?
+                    archive::<entity::Firing>(tx, entity)?;
+                    return Ok(say::firing_archived());
                 }
                 EditorKind::Glaze => {
                     for bucket in in_use::<entity::Bucket>(tx.conn(), None)? {
@@ -328,18 +330,18 @@ impl Studio {
                 EditorKind::Vessel => archive::<entity::Vessel>(tx, entity)?,
                 EditorKind::Scale => archive::<entity::Scale>(tx, entity)?,
                 EditorKind::Tile => archive::<entity::Tile>(tx, entity)?,
-                EditorKind::Control => match entity::Coat::load(tx.conn(), entity)? {
-                    Some(coat) => {
-                        tx.put(&entity::Coat { control: false, ..coat })?;
-                        "The control piece".to_owned()
-                    }
-                    None => archive::<entity::Control>(tx, entity)?,
-                },
+                EditorKind::Control => {
+                    match entity::Coat::load(tx.conn(), entity)? {
+                        Some(coat) => tx.put(&entity::Coat { control: false, ..coat })?,
+                        None => tx.put(&found::<entity::Control>(tx.conn(), entity)?.archive())?,
+                    };
+                    return Ok(say::control_archived());
+                }
                 EditorKind::Check | EditorKind::Thin | EditorKind::Preference | EditorKind::SyncLocation => {
-                    return Err(StudioError::refused("", "This cannot be removed."));
+                    return Err(StudioError::refused("", say::cannot_be_removed()));
                 }
             };
-            Ok(format!("{name} is archived."))
+            Ok(say::is_archived(name))
         })?;
         Ok(CommandResult::new(id.to_owned(), stored.value, stored.undo))
     }

@@ -3,6 +3,8 @@
 use super::builder::{Ask, EditorBuilder, mass_text};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
+use crate::in_words::scale_doubt;
+use crate::messages::{editor as shared, editor_scale as say};
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::units::{Grams, parse};
 use laydown_store::entity;
@@ -11,29 +13,30 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Scale> = context.current()?;
     let saved = current.as_ref();
     let style = builder.style;
-    builder.title = saved.map_or("New scale", |_| "Scale").to_owned();
-    builder.remove_label = "Archive this scale";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
     let mass_text = |mg: i64| mass_text(style, mg);
-    let ask = |key, label| Ask::new(key, label).hint(style.mass.symbol());
-    let name = builder.text(Ask::new("name", "Name").hint("Bench scale"), saved.map(|scale| scale.name.as_str()));
+    let ask = |key, label: String| Ask::new(key, label).hint(style.mass.symbol());
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|scale| scale.name.as_str()));
     let capacity = builder.quantity(
-        ask("capacity", "Most it carries").help("On its plate: Max."),
+        ask("capacity", say::capacity()).help(say::capacity_help()),
         saved.map(|scale| mass_text(scale.capacity_mg)),
         parse::mass,
     );
     let step = builder.quantity(
-        ask("step", "Step it reads in").help("On its plate: d. The smallest change it shows."),
+        ask("step", say::step()).help(say::step_help()),
         saved.map(|scale| mass_text(scale.step_mg)),
         parse::mass,
     );
     let minimum = builder.optional(
-        ask("minimum", "Least it should weigh, if known").help("On its plate: Min."),
+        ask("minimum", say::minimum()).help(say::minimum_help()),
         saved.and_then(|scale| scale.minimum_mg).map(mass_text),
         parse::mass,
     );
     let repeatability = builder.optional(
-        ask("repeatability", "Scatter when one piece is weighed ten times, if tested").help("The standard deviation."),
+        ask("repeatability", say::repeatability()).help(say::repeatability_help()),
         saved.and_then(|scale| scale.repeatability_mg).map(mass_text),
         parse::mass,
     );
@@ -48,13 +51,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             return Ok(None);
         }
     };
-    builder.result(Note::plain(format!(
-        "A coat weighed after tare is accurate to ±{}, 95 times in 100.",
-        style.mass(scale.net_half_width(), step * 0.1)
-    )));
-    builder.result_if(scale.doubt(style).map(Note::attention));
+    builder.result(Note::plain(say::accurate_to(style.mass(scale.net_half_width(), step * 0.1))));
+    builder.result_if(scale_doubt(&scale, style).map(Note::attention));
     let Some(name) = name else { return Ok(None) };
-    let sentence = format!("{name} is saved.");
+    let sentence = shared::is_saved(&name);
     let scale = move |id| entity::Scale {
         id,
         name,

@@ -2,13 +2,15 @@
 
 use uuid::Uuid;
 
-use super::builder::{Ask, EditorBuilder, area_text, mass_text};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, area_text, mass_text};
 use super::control::choose;
 use super::{EditContext, Note, PendingWrite};
 use crate::archive::in_use;
 use crate::evidence::{latest_sg, tile_evidence};
+use crate::in_words::{StyleWords, thin_glaze, thin_tile};
+use crate::messages::{editor as shared, editor_tile as say};
 use crate::{Result, StudioError};
-use laydown_domain::coat::tile::thin_warning;
+use laydown_domain::coat::tile::share_if_thin;
 use laydown_domain::units::{Grams, Laydown, SpecificGravity, parse};
 use laydown_store::entity;
 
@@ -16,26 +18,25 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Tile> = context.current()?;
     let saved = current.as_ref();
     let style = builder.style;
-    builder.title = saved.map_or("New test tile", |_| "Test tile").to_owned();
-    builder.remove_label = "Archive this test tile";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
     let Some(glaze) =
-        choose::<entity::Glaze>(context, builder, Ask::new("glaze", "Glaze"), saved.map(|tile| tile.glaze))?
+        choose::<entity::Glaze>(context, builder, Ask::new("glaze", shared::glaze()), saved.map(|tile| tile.glaze))?
     else {
         return Ok(None);
     };
     let mass_text = |mg: Option<i64>| mg.map(|mg| mass_text(style, mg));
     let glaze_id = glaze.id;
-    let name = builder.text(Ask::new("name", "Name").hint("Tile 12"), saved.map(|tile| tile.name.as_str()));
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|tile| tile.name.as_str()));
     let area = builder.quantity(
-        Ask::new("area", "Glazed area")
-            .hint(style.area.symbol())
-            .help("Length times width of what was covered; both sides if both were."),
+        Ask::new("area", say::area()).hint(style.area.symbol()).help(say::area_help()),
         saved.map(|tile| area_text(style, tile.area_mm2)),
         parse::area,
     );
     let wet = builder.optional(
-        Ask::new("net", "Wet weight of the coat").hint(style.mass.symbol()),
+        Ask::new("net", say::net()).hint(style.mass.symbol()),
         mass_text(saved.and_then(|tile| tile.net_mg)),
         parse::mass,
     );
@@ -44,20 +45,18 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         None => bucket_sg(context, glaze.id)?,
     };
     let sg = builder.optional(
-        Ask::new("specific_gravity", "SG it was dipped at").hint("1.45"),
+        Ask::new("specific_gravity", shared::dipped_at()).hint(style.number(EXAMPLE_SG, 2)),
         sg_saved.and_then(|e5| SpecificGravity::from_hundred_thousandths(e5).ok()).map(|sg| style.specific_gravity(sg)),
         parse::specific_gravity,
     );
     let dry = builder.optional(
-        Ask::new("dry", "Or weight of the coat when bone dry")
-            .hint(style.mass.symbol())
-            .help("Better than the wet weight, if you waited."),
+        Ask::new("dry", say::dry()).hint(style.mass.symbol()).help(say::dry_help()),
         mass_text(saved.and_then(|tile| tile.dry_mg)),
         parse::mass,
     );
     let (Some(area), Some(wet), Some(sg), Some(dry)) = (area, wet, sg, dry) else { return Ok(None) };
     if dry.is_none() && (wet.is_none() || sg.is_none()) {
-        builder.field_error("weights", "Give the dry weight, or the wet weight and the SG.");
+        builder.field_error("weights", say::no_weight());
         return Ok(None);
     }
     let (called, at) = (name.clone().unwrap_or_default(), saved.map_or(context.now.unix_ms, |tile| tile.at));
@@ -81,12 +80,12 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
         Err(error) => return Err(error),
     };
-    builder.result(Note::plain(format!("Laydown {}.", style.laydown(laydown))));
-    builder.result_if(sg.and_then(|sg| sg.doubt(style)).map(Note::attention));
+    builder.result(Note::plain(shared::laydown_is(style.laydown_with_unit(laydown))));
+    builder.result_if(sg.and_then(|sg| thin_glaze(sg, style)).map(Note::attention));
     let pots = Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2);
-    builder.result_if(thin_warning(laydown, pots, style).map(Note::attention));
+    builder.result_if(share_if_thin(laydown, pots).map(|share| Note::attention(thin_tile(share, style))));
     let Some(name) = name else { return Ok(None) };
-    Ok(Some(PendingWrite::one(context.id, format!("{name} is saved."), tile)))
+    Ok(Some(PendingWrite::one(context.id, shared::is_saved(name), tile)))
 }
 
 /// The SG of the glaze's bucket in use, as the likely one for a tile dipped now.

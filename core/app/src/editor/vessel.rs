@@ -3,6 +3,7 @@
 use super::builder::{Ask, EditorBuilder, bare, mass_text};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
+use crate::messages::{editor as shared, editor_vessel as say};
 use laydown_domain::glaze::slurry::{SlurryError, water_density};
 use laydown_domain::units::{Celsius, Grams, Millilitres, parse};
 use laydown_store::entity;
@@ -11,22 +12,22 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let current: Option<entity::Vessel> = context.current()?;
     let saved = current.as_ref();
     let style = builder.style;
-    builder.title = saved.map_or("New vessel", |_| "Vessel").to_owned();
-    builder.remove_label = "Archive this vessel";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
     let mass_text = |mg: i64| mass_text(style, mg);
-    let ask = |key, label| Ask::new(key, label).hint(style.mass.symbol());
-    let name = builder.text(Ask::new("name", "Name").hint("Jam jar"), saved.map(|vessel| vessel.name.as_str()));
+    let ask = |key, label: String| Ask::new(key, label).hint(style.mass.symbol());
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|vessel| vessel.name.as_str()));
     let empty =
-        builder.quantity(ask("empty", "Empty and dry"), saved.map(|vessel| mass_text(vessel.empty_mg)), parse::mass);
+        builder.quantity(ask("empty", say::empty()), saved.map(|vessel| mass_text(vessel.empty_mg)), parse::mass);
     let with_water = builder.quantity(
-        ask("with_water", "Full of water")
-            .help("To the brim or to a scratched line; fill it with glaze to the same place."),
+        ask("with_water", say::with_water()).help(say::with_water_help()),
         saved.map(|vessel| mass_text(vessel.with_water_mg)),
         parse::mass,
     );
     let temperature = builder.quantity(
-        Ask::new("water_temperature", "Temperature of the water, °C"),
+        Ask::new("water_temperature", say::temperature()),
         Some(saved.map_or_else(
             || "20".to_owned(),
             |vessel| bare(style, Celsius::from_millidegrees(vessel.water_temperature_mc).value()),
@@ -35,14 +36,14 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     );
     let (Some(empty), Some(with_water), Some(temperature)) = (empty, with_water, temperature) else { return Ok(None) };
     match volume(empty, with_water, temperature) {
-        Ok(volume) => builder.result(Note::plain(format!("It holds {}.", style.volume(volume)))),
+        Ok(volume) => builder.result(Note::plain(say::holds(style.volume(volume)))),
         Err(error) => {
             builder.field_error("with_water", error);
             return Ok(None);
         }
     }
     let Some(name) = name else { return Ok(None) };
-    let sentence = format!("{name} is saved.");
+    let sentence = shared::is_saved(&name);
     let vessel = move |id| entity::Vessel {
         id,
         name,

@@ -7,8 +7,9 @@ mod text;
 use rusqlite::Connection;
 
 use super::archive::{found, in_use};
-use super::date_text::count;
 use super::evidence::{parse_id, style};
+use super::in_words::StyleWords;
+use super::messages::findings as say;
 use super::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError};
 use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze};
 use laydown_domain::coat::MOST_LAYDOWN;
@@ -17,7 +18,7 @@ use laydown_domain::learning::observation::{FiredObservation, groups};
 use laydown_domain::learning::window::{Window, WindowEstimate, estimate};
 use laydown_domain::units::{Laydown, Style};
 use laydown_store::entity;
-use text::{Rest, drift_chart, fault_lines, last_set, rests, scope, sentence, sureness, window_chart};
+use text::{Place, Rest, drift_chart, fault_lines, last_set, rests, scope, sentence, sureness, window_chart};
 
 pub use chart::{AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Stroke};
 
@@ -94,12 +95,12 @@ impl Studio {
             let is_empty = rows.iter().all(|(observations, _)| *observations == 0);
             let mut notes = Vec::new();
             if !is_empty {
-                notes.push(Note::plain(AMOUNT_ONLY));
+                notes.push(Note::plain(say::amount_only()));
             }
             notes.extend(cut(&fired));
             Ok(FindingsView {
                 glazes: rows.into_iter().map(|(_, row)| row).collect(),
-                empty: if is_empty { HOW_TO_BEGIN } else { "" }.to_owned(),
+                empty: if is_empty { say::how_to_begin() } else { String::new() },
                 notes,
             })
         })
@@ -123,13 +124,13 @@ impl Studio {
             let offer = offer(&glaze, &groups, &style);
             let mut notes: Vec<Note> = groups.iter().flat_map(|group| group.against(&rests, &style)).collect();
             if !windows.is_empty() {
-                notes.push(Note::plain(AMOUNT_ONLY));
+                notes.push(Note::plain(say::amount_only()));
             }
             notes.extend(cut(&fired));
             Ok(GlazeFindingsView {
                 id: id.to_owned(),
                 title: glaze.name.clone(),
-                empty: if windows.is_empty() { HOW_TO_BEGIN } else { "" }.to_owned(),
+                empty: if windows.is_empty() { say::how_to_begin() } else { String::new() },
                 windows,
                 rests: rests.iter().map(|rest| rest.line(&style)).collect(),
                 take: offer.as_ref().map(|offer| offer.label.clone()).unwrap_or_default(),
@@ -150,10 +151,10 @@ impl Studio {
         let glaze_id = parse_id(id, "glaze")?;
         let best = best.parse().ok().map(Laydown::from_milligrams_per_dm2);
         let best = best.filter(|best| best.is_positive() && *best <= MOST_LAYDOWN);
-        let best = best.ok_or_else(|| StudioError::refused("", "There is no best amount to start from yet."))?;
+        let best = best.ok_or_else(|| StudioError::refused("", say::no_best()))?;
         let stored = self.command(now, |tx| {
             let glaze: entity::Glaze = found(tx.conn(), glaze_id)?;
-            let sentence = format!("{} now starts from {}.", glaze.name, style(tx.conn())?.laydown(best));
+            let sentence = say::now_starts_from(&glaze.name, style(tx.conn())?.laydown_with_unit(best));
             tx.put(&entity::Glaze { starting_laydown_mg_dm2: best.milligrams_per_dm2(), ..glaze })?;
             Ok(sentence)
         })?;
@@ -161,26 +162,19 @@ impl Studio {
     }
 }
 
-const HOW_TO_BEGIN: &str = "Weigh the coats, fire the pots, then look at each on its firing's page and tap thin, right or thick. \
-     Eight pots of a glaze make a first finding.";
-
-const AMOUNT_ONLY: &str =
-    "This is about the amount only. Whether a surface is fit for food or drink, only a laboratory test tells.";
-
 fn cut(fired: &Fired) -> Option<Note> {
-    fired.is_cut.then(|| {
-        Note::plain(format!(
-            "From the newest {NEWEST} coats of the studio, and of each glaze from its newest {MOST_LOOKS} fired pots at most; older ones are left out."
-        ))
-    })
+    fired.is_cut.then(|| Note::plain(say::only_the_newest(NEWEST, MOST_LOOKS)))
 }
 
 fn row(conn: &Connection, glaze: &entity::Glaze, known: OfGlaze, style: &Style) -> Result<Row> {
     let detail = match groups(known.observations).into_iter().next().map(Group::of) {
-        Some(group) => format!("{}: {}", scope(conn, &group.observations)?, group.sentence_in_line(style)),
+        Some(group) => {
+            let finding = sentence(&group.observations, &group.estimate, style, Place::AfterColon);
+            say::scope_and_finding(scope(conn, &group.observations)?, finding)
+        }
         None => match known.coats.len() {
-            0 => "No coat weighed yet.".to_owned(),
-            coats => format!("{} weighed, none looked at after its firing yet.", count(coats as i64, "coat", "coats")),
+            0 => say::no_coat(),
+            coats => say::none_looked_at(coats),
         },
     };
     Ok(Row { id: glaze.id.to_string(), title: glaze.name.clone(), detail, chosen: false, outline: Vec::new() })
@@ -211,16 +205,9 @@ impl Group {
         self.observations.iter().all(|observation| observation.zone == first).then_some(first)
     }
 
-    /// For the middle of a line, after a colon.
-    fn sentence_in_line(&self, style: &Style) -> String {
-        let sentence = sentence(&self.observations, &self.estimate, style);
-        let mut letters = sentence.chars();
-        letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
-    }
-
     fn view(&self, conn: &Connection, glaze: &entity::Glaze, rests: &[Rest], style: &Style) -> Result<WindowView> {
         let title = scope(conn, &self.observations)?;
-        let words = sentence(&self.observations, &self.estimate, style);
+        let words = sentence(&self.observations, &self.estimate, style, Place::Alone);
         let aim = self.zone().and_then(|zone| rests.iter().find(|rest| rest.zone == zone)).map(|rest| rest.laydown);
         let aim = aim.unwrap_or_else(|| starting(glaze));
         Ok(WindowView {
@@ -237,17 +224,11 @@ impl Group {
         let best = self.window()?.best?.laydown;
         let (from, to) = self.window().and_then(|window| window.from.zip(window.to))?;
         let zone = self.zone()?;
-        let rest = rests.iter().find(|rest| rest.zone == zone && !rest.is_starting())?;
+        let rest = rests.iter().find(|rest| rest.zone == zone)?;
         if (from..=to).contains(&rest.laydown) {
             return None;
         }
-        Some(Note::attention(format!(
-            "{}: {} lie at {}, outside the window. Make a pot near {} a control piece.",
-            super::date_text::sentence_case(zone.name()),
-            rest.what(),
-            style.laydown(rest.laydown),
-            style.laydown(best)
-        )))
+        rest.outside_the_window(best, style).map(Note::attention)
     }
 }
 
@@ -271,11 +252,8 @@ fn offer(glaze: &entity::Glaze, groups: &[Group], style: &Style) -> Option<Offer
     }
     Some(Offer {
         best,
-        label: format!("Start from {}", style.laydown(best)),
-        help: format!(
-            "For every form and zone of this glaze that has no control piece and no test tile. Now it starts from {}.",
-            style.laydown(now)
-        ),
+        label: say::start_from(style.laydown_with_unit(best)),
+        help: say::start_from_help(style.laydown_with_unit(now)),
     })
 }
 

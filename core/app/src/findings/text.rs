@@ -11,14 +11,18 @@ use super::chart::{
 };
 use super::fired::Weighed;
 use super::{Group, starting};
-use crate::date_text::{count, sentence_case};
+use crate::date_text::sentence_case;
 use crate::evidence::{controls, tiles};
+use crate::in_words::{Named, StyleWords};
+use crate::lists::and;
+use crate::messages::findings as say;
+use crate::messages::kiln;
 use crate::{Line, Now, Result};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::cone::Cone;
 use laydown_domain::kiln::fault::Thickness;
 use laydown_domain::learning::control_chart::{Trend, WEIGHT, individuals, moving_average};
-use laydown_domain::learning::fault::{Share, Side, shares};
+use laydown_domain::learning::fault::{Shares, Side, shares};
 use laydown_domain::learning::observation::{ENOUGH, FiredObservation};
 use laydown_domain::learning::spread::Spread;
 use laydown_domain::learning::window::{SURE, Window, WindowEstimate};
@@ -34,35 +38,26 @@ pub(super) fn scope(conn: &Connection, observations: &[FiredObservation]) -> Res
     let zones: BTreeSet<ZoneKind> = observations.iter().map(|observation| observation.zone).collect();
     let bodies: BTreeSet<_> = observations.iter().map(|observation| observation.body).collect();
     let cone = match cones.as_slice() {
-        [one] => format!("cone {one}"),
-        many => format!("cones {} together", listed(many)),
+        [one] => say::one_cone(one),
+        many => say::cones_together(and(many)),
     };
-    let zones: Vec<&str> = zones.iter().map(|zone| zone.name()).collect();
+    let zones: Vec<String> = zones.into_iter().map(Named::name).collect();
     let zone = match zones.as_slice() {
-        [one] => (*one).to_owned(),
-        many => format!("{} together", listed(many)),
+        [one] => one.clone(),
+        many => say::zones_together(and(many)),
     };
     let mut parts = vec![cone, zone];
     let mut names = Vec::new();
     for body in &bodies {
         let body = body.map(|id| entity::Body::load(conn, id)).transpose()?.flatten();
-        names.push(body.map_or_else(|| "no body named".to_owned(), |body| body.name));
+        names.push(body.map_or_else(say::no_body, |body| body.name));
     }
     match names.as_slice() {
         [_] if bodies.contains(&None) => {}
         [one] => parts.push(one.clone()),
-        many => parts.push(format!("{} bodies together", many.len())),
+        many => parts.push(say::bodies_together(many.len())),
     }
     Ok(sentence_case(&parts.join(", ")))
-}
-
-/// "5 and 6", "5, 6 and 7".
-fn listed(items: &[&str]) -> String {
-    match items.split_last() {
-        Some((last, [])) => (*last).to_owned(),
-        Some((last, before)) => format!("{} and {last}", before.join(", ")),
-        None => String::new(),
-    }
 }
 
 fn that_came_out(
@@ -74,10 +69,6 @@ fn that_came_out(
 
 fn how_many(observations: &[FiredObservation], thickness: Thickness) -> usize {
     that_came_out(observations, thickness).count()
-}
-
-fn pots(number: usize) -> String {
-    count(number as i64, "pot", "pots")
 }
 
 /// The least and the most laydown among some pots.
@@ -95,79 +86,87 @@ fn between<'a>(observations: impl IntoIterator<Item = &'a FiredObservation>, sty
 
 /// "5.1 to 6.4 g per 100 cm²".
 fn range(from: Laydown, to: Laydown, style: &Style) -> String {
-    let (low, high) = (style.laydown_number(from), style.laydown(to));
-    if style.laydown(from) == high { high } else { format!("{low} to {high}") }
+    let (low, high) = (style.laydown_number(from), style.laydown_number(to));
+    if low == high { style.laydown_with_unit(to) } else { say::range(low, style.laydown_with_unit(to)) }
+}
+
+/// Where a sentence stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Place {
+    /// At the beginning of a line.
+    Alone,
+    /// Within a line, after a colon.
+    AfterColon,
+}
+
+impl Place {
+    const fn code(self) -> &'static str {
+        match self {
+            Place::Alone => "alone",
+            Place::AfterColon => "after_colon",
+        }
+    }
 }
 
 /// What the pots say, in a sentence or two.
-pub(super) fn sentence(observations: &[FiredObservation], estimate: &WindowEstimate, style: &Style) -> String {
-    let (thin, right, thick) = (
-        how_many(observations, Thickness::Thin),
-        how_many(observations, Thickness::Right),
-        how_many(observations, Thickness::Thick),
-    );
-    let all = pots(observations.len());
+pub(super) fn sentence(
+    observations: &[FiredObservation],
+    estimate: &WindowEstimate,
+    style: &Style,
+    place: Place,
+) -> String {
+    let place = place.code();
+    let all = observations.len();
+    let laydown = |laydown: Laydown| style.laydown_with_unit(laydown);
     match estimate {
-        WindowEstimate::TooFew => {
-            let counts = counted(&[(thin, "thin"), (right, "right"), (thick, "thick")]);
-            format!("Too few to say: {all} so far, {counts}. {ENOUGH} make a first finding.")
-        }
+        WindowEstimate::TooFew => say::too_few(place, all, looks(observations), ENOUGH),
         WindowEstimate::NoneRight => {
-            let counts = counted(&[(thin, "thin"), (thick, "thick")]);
-            let next = match (thin, thick) {
-                (_, 0) => " Try more.",
-                (0, _) => " Try less.",
-                _ => "",
+            let none = say::none_right(place, all, between(observations, style), looks(observations));
+            let next = match (how_many(observations, Thickness::Thin), how_many(observations, Thickness::Thick)) {
+                (_, 0) => Some(say::try_more()),
+                (0, _) => Some(say::try_less()),
+                _ => None,
             };
-            format!("None of {all} came out right, from {}: {counts}.{next}", between(observations, style))
+            sentences([Some(none), next])
         }
-        WindowEstimate::Mixed => format!(
-            "Results overlap, from {}, {all}. The amount alone does not decide here: check the bucket's SG, the firing and the place in the kiln.",
-            between(observations, style)
-        ),
-        WindowEstimate::Window(Window { from: Some(from), to: Some(to), .. }) => format!(
-            "Right between {} and {}, from {all}. Below it went thin, above it thick.",
-            style.laydown_number(*from),
-            style.laydown(*to)
-        ),
-        WindowEstimate::Window(Window { from: Some(from), to: None, .. }) => format!(
-            "Right from {} up, from {all}. Below it went thin; how much is too much is not known yet.",
-            style.laydown(*from)
-        ),
-        WindowEstimate::Window(Window { from: None, to: Some(to), .. }) => format!(
-            "Right up to {}, from {all}. Above it went thick; how little is too little is not known yet.",
-            style.laydown(*to)
-        ),
+        WindowEstimate::Mixed => say::mixed(place, between(observations, style), all),
+        WindowEstimate::Window(Window { from: Some(from), to: Some(to), .. }) => {
+            say::window(place, style.laydown_number(*from), laydown(*to), all)
+        }
+        WindowEstimate::Window(Window { from: Some(from), to: None, .. }) => {
+            say::window_upwards(place, laydown(*from), all)
+        }
+        WindowEstimate::Window(Window { from: None, to: Some(to), .. }) => {
+            say::window_downwards(place, laydown(*to), all)
+        }
         WindowEstimate::Window(Window { from: None, to: None, .. }) => {
-            let came = if right == observations.len() {
-                format!("All {right}")
-            } else {
-                format!("{right} of {}", observations.len())
-            };
-            format!(
-                "{came} pots came out right, from {}. How much less or more would do is not known yet.",
-                between(observations, style)
-            )
+            let (right, range) = (how_many(observations, Thickness::Right), between(observations, style));
+            if right == all { say::all_right(place, all, range) } else { say::most_right(all, right, range) }
         }
     }
 }
 
 /// "2 thin, 5 right", what there is none of left out.
-fn counted(counts: &[(usize, &str)]) -> String {
-    let some = counts.iter().filter(|(number, _)| *number > 0);
-    some.map(|(number, word)| format!("{number} {word}")).collect::<Vec<_>>().join(", ")
+fn looks(observations: &[FiredObservation]) -> String {
+    let counts = Thickness::ALL.iter().map(|thickness| (thickness.code(), how_many(observations, *thickness)));
+    let some = counts.filter(|(_, pots)| *pots > 0);
+    some.map(|(thickness, pots)| say::looks(thickness, pots)).collect::<Vec<_>>().join(", ")
+}
+
+/// Some sentences, one after the other.
+fn sentences(sentences: impl IntoIterator<Item = Option<String>>) -> String {
+    sentences.into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 /// Where the best lies, and how sure that is; empty where it is not known.
 pub(super) fn sureness(window: &Window, style: &Style) -> String {
     window.best.map_or_else(String::new, |best| {
         let (low, high) = best.between;
-        format!(
-            "Best near {}, most likely between {} and {}. In the window at least {} of 100 pots should come out right.",
-            style.laydown(best.laydown),
+        say::best_near(
+            style.laydown_with_unit(best.laydown),
             style.laydown_number(low),
             style.laydown_number(high),
-            (SURE * 100.0).round()
+            (SURE * 100.0).round(),
         )
     })
 }
@@ -224,27 +223,27 @@ pub(super) fn window_chart(
     let mut legend: Vec<LegendEntry> = LANES
         .iter()
         .filter(|(thickness, ..)| how_many(observations, *thickness) > 0)
-        .map(|(thickness, mark, _)| marked(*mark, format!("Came out {}", thickness.name())))
+        .map(|(thickness, mark, _)| marked(*mark, say::came_out(thickness.code())))
         .collect();
-    legend.extend(bands.as_ref().map(|_| banded("The window")));
-    legend.extend(best.map(|best| stroked(Stroke::Best, format!("Best, {}", style.laydown_number(best)))));
-    legend.push(stroked(Stroke::Aim, format!("Aimed at today, {}", style.laydown_number(aim))));
-    let of_each: Vec<String> = [Thickness::Thin, Thickness::Right, Thickness::Thick]
-        .into_iter()
+    legend.extend(bands.as_ref().map(|_| banded(say::the_window())));
+    legend.extend(best.map(|best| stroked(Stroke::Best, say::best_amount(style.laydown_number(best)))));
+    legend.push(stroked(Stroke::Aim, say::aimed_at_today(style.laydown_number(aim))));
+    let of_each: Vec<String> = Thickness::ALL
+        .iter()
         .filter_map(|thickness| {
-            let these = that_came_out(observations, thickness);
-            let number = these.clone().count();
-            (number > 0).then(|| format!("{number} {} at {}", thickness.name(), between(these, style)))
+            let these = that_came_out(observations, *thickness);
+            let pots = these.clone().count();
+            (pots > 0).then(|| say::looks_at(thickness.code(), pots, between(these, style)))
         })
         .collect();
     ChartView {
         title: scope.to_owned(),
-        words: format!("{scope}. {sentence} {}. Aimed at today: {}.", of_each.join("; "), style.laydown(aim)),
-        across_title: format!("Laydown, {}", style.laydown_unit()),
+        words: say::chart_words(scope, sentence, of_each.join("; "), style.laydown_with_unit(aim)),
+        across_title: say::laydown_axis(style.unit_of_laydown()),
         across: laydown_axis(span, style),
         up: LANES
             .iter()
-            .map(|(thickness, _, at)| AxisTick { at: *at, words: sentence_case(thickness.name()) })
+            .map(|(thickness, _, at)| AxisTick { at: *at, words: sentence_case(&thickness.name()) })
             .collect(),
         bands: bands.into_iter().collect(),
         lines,
@@ -255,21 +254,19 @@ pub(super) fn window_chart(
 
 /// The faults, each with how many pots had it: on each side of the window where it has both ends.
 pub(super) fn fault_lines(observations: &[FiredObservation], window: Option<&Window>) -> Vec<Line> {
-    let of = |share: Share| format!("{} of {}", share.with, share.of);
-    let line = |shares: &laydown_domain::learning::fault::Shares| {
-        let mut value = match shares.by_side {
+    let line = |shares: &Shares| {
+        let counts = match shares.by_side {
             Some([below, within, above]) => {
-                format!("{} below the window, {} within, {} above.", of(below), of(within), of(above))
+                say::faults_by_side(below.with, below.of, within.with, within.of, above.with, above.of)
             }
-            None => format!("{} pots.", of(shares.all)),
+            None => say::faults_of_all(shares.all.of, shares.all.with),
         };
-        value += match shares.leans {
-            Some(Side::Below) => " More often with less glaze.",
-            Some(Side::Within) => " More often within than outside.",
-            Some(Side::Above) => " More often with more glaze.",
-            None => "",
-        };
-        Line { label: sentence_case(shares.fault.name()), value }
+        let leans = shares.leans.map(|side| match side {
+            Side::Below => say::more_with_less(),
+            Side::Within => say::more_within(),
+            Side::Above => say::more_with_more(),
+        });
+        Line { label: sentence_case(&shares.fault.name()), value: sentences([Some(counts), leans]) }
     };
     shares(observations, window).iter().map(line).collect()
 }
@@ -289,28 +286,25 @@ enum Source {
 }
 
 impl Rest {
-    pub(super) fn is_starting(&self) -> bool {
-        matches!(self.source, Source::Starting)
-    }
-
-    pub(super) fn what(&self) -> &'static str {
+    /// What to say where it lies outside the window whose best this is; `None` for a starting value, which nobody made.
+    pub(super) fn outside_the_window(&self, best: Laydown, style: &Style) -> Option<String> {
+        let (zone, best) = (self.zone.code(), style.laydown_with_unit(best));
+        let average = style.laydown_with_unit(self.laydown);
         match self.source {
-            Source::Controls(_) => "your control pieces",
-            Source::Tiles(_) => "your test tiles",
-            Source::Starting => "targets",
+            Source::Controls(_) => Some(say::controls_outside_window(zone, average, best)),
+            Source::Tiles(_) => Some(say::tiles_outside_window(zone, average, best)),
+            Source::Starting => None,
         }
     }
 
     pub(super) fn line(&self, style: &Style) -> Line {
-        let laydown = style.laydown(self.laydown);
+        let laydown = style.laydown_with_unit(self.laydown);
         let value = match self.source {
-            Source::Controls(1) => format!("1 control piece, {laydown}"),
-            Source::Controls(pieces) => format!("{pieces} control pieces, {laydown} on average"),
-            Source::Tiles(1) => format!("1 test tile, {laydown}"),
-            Source::Tiles(tiles) => format!("{tiles} test tiles, {laydown} on average"),
-            Source::Starting => format!("No control piece and no tile yet: the starting value, {laydown}"),
+            Source::Controls(pieces) => say::rests_on_controls(pieces, laydown),
+            Source::Tiles(tiles) => say::rests_on_tiles(tiles, laydown),
+            Source::Starting => say::rests_on_start(laydown),
         };
-        Line { label: sentence_case(self.zone.name()), value }
+        Line { label: sentence_case(&self.zone.name()), value }
     }
 }
 
@@ -372,24 +366,24 @@ pub(super) fn drift_chart(coats: &[Weighed], now: Now, style: &Style) -> Option<
     let path = average.after.iter().enumerate().map(|(at, after)| ChartSpot { x: x(at), y: y(*after) });
     let outside = ratios.iter().filter(|ratio| is_out(**ratio)).count();
     let mut legend = vec![
-        marked(Mark::Coat, "A coat"),
-        stroked(Stroke::Average, "Moving average"),
-        stroked(Stroke::Aim, "The aim"),
-        banded("While the average lies here, coats keep to the aim"),
+        marked(Mark::Coat, say::a_coat()),
+        stroked(Stroke::Average, say::moving_average()),
+        stroked(Stroke::Aim, say::the_aim()),
+        banded(say::within_limits()),
     ];
     if outside > 0 {
-        legend.insert(1, marked(Mark::Outlier, "Far off the others"));
+        legend.insert(1, marked(Mark::Outlier, say::far_off()));
     }
     let ends = |at: usize| newest.get(at).map(|(at, _)| sentence_case(&now.days_ago(*at))).unwrap_or_default();
     let percent = |off: f64| match off {
-        off if off.abs() < 5e-4 => "Aim".to_owned(),
+        off if off.abs() < 5e-4 => say::aim(),
         off if off > 0.0 => format!("+{}", style.percent(off, 0)),
         off => style.percent(off, 0),
     };
     Some(ChartView {
-        title: "Coats against their aims".to_owned(),
+        title: say::aims_title(),
         words: drift_words(&ratios, average.trend(), chart.centre, outside, style),
-        across_title: format!("The last {} coats", ratios.len()),
+        across_title: say::aims_axis(ratios.len()),
         across: vec![
             AxisTick { at: x(0), words: ends(0) },
             AxisTick { at: x(ratios.len() - 1), words: ends(ratios.len() - 1) },
@@ -411,23 +405,19 @@ pub(super) fn drift_chart(coats: &[Weighed], now: Now, style: &Style) -> Option<
 }
 
 fn drift_words(ratios: &[f64], trend: Trend, centre: f64, outside: usize, style: &Style) -> String {
-    let off = centre - 1.0;
-    let mean = match style.percent(off.abs(), 0).as_str() {
-        "0%" => "on the aim on average".to_owned(),
-        percent if off > 0.0 => format!("{percent} over the aim on average"),
-        percent => format!("{percent} short of the aim on average"),
+    let (coats, off) = (ratios.len(), centre - 1.0);
+    let percent = style.percent(off.abs(), 0);
+    let mean = match off {
+        _ if percent == style.percent(0.0, 0) => say::aims_on(coats),
+        off if off > 0.0 => say::aims_over(coats, percent),
+        _ => say::aims_short(coats, percent),
     };
     let so = match trend {
-        Trend::Steady => "They keep to the aim.",
-        Trend::High => "They have begun to run over: check the bucket's SG, and how long the pieces are dipped.",
-        Trend::Low => "They have begun to run short: check the bucket's SG, and whether the bisque is damp.",
+        Trend::Steady => say::aims_steady(),
+        Trend::High => say::aims_rising(),
+        Trend::Low => say::aims_falling(),
     };
-    let out = match outside {
-        0 => String::new(),
-        1 => " One lies far off the others.".to_owned(),
-        many => format!(" {many} lie far off the others."),
-    };
-    format!("The last {} coats lie {mean}. {so}{out}", ratios.len())
+    sentences([Some(mean), Some(so), (outside > 0).then(|| say::aims_outside(outside))])
 }
 
 /// So many equal pieces make a set. Common practice, no source.
@@ -440,18 +430,17 @@ pub(super) fn last_set(conn: &Connection, coats: &[Weighed], now: Now, style: &S
     let Some(run) = runs.into_iter().find(|run| run.len() >= LEAST_SET) else { return Ok(None) };
     let grams: Vec<f64> = run.iter().map(|coat| Grams::from_milligrams(coat.net_mg).value()).collect();
     let (Some(set), Some(first)) = (Spread::of(&grams), run.first()) else { return Ok(None) };
-    let form = entity::Form::load(conn, first.form)?.map_or_else(|| "A form".to_owned(), |form| form.name);
+    let form = entity::Form::load(conn, first.form)?.map_or_else(kiln::unknown_form, |form| form.name);
     let step = Grams::new(0.1);
     Ok(Some(Line {
-        label: format!("Last set: {form}, {}", first.zone.name()),
-        value: format!(
-            "{}, {}: {} wet on average, from {} to {}, spread {} of that.",
-            count(set.pieces as i64, "piece", "pieces"),
+        label: say::last_set(first.zone.code(), form),
+        value: say::last_set_weights(
+            set.pieces,
             now.days_ago(first.at),
             style.mass(Grams::new(set.mean), step),
             style.mass_number(Grams::new(set.range.0), step),
             style.mass(Grams::new(set.range.1), step),
-            style.percent(set.relative_spread(), 1)
+            style.percent(set.relative_spread(), 1),
         ),
     }))
 }

@@ -10,11 +10,11 @@ use laydown_domain::units::DecimalMark;
 
 coded! {
     /// Which comes first where a date is written in figures.
-    "order of dates" DateOrder {
+    "date_order" DateOrder {
         /// 3/11/2026 is in November.
-        DayFirst = "day_first" "day, month, year",
+        DayFirst = "day_first",
         /// 3/11/2026 is in March.
-        MonthFirst = "month_first" "month, day, year",
+        MonthFirst = "month_first",
     }
 }
 

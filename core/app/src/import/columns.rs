@@ -8,43 +8,43 @@ coded! {
     /// What a column holds.
     "column" ColumnRole {
         /// Nothing that is taken in.
-        Nothing = "nothing" "leave it out",
+        Nothing = "nothing",
         /// The day, or the day and the time.
-        Date = "date" "date",
+        Date = "date",
         /// The time of day, in a column of its own.
-        Time = "time" "time of day",
+        Time = "time",
         /// The form.
-        Form = "form" "form",
+        Form = "form",
         /// The glaze.
-        Glaze = "glaze" "glaze",
+        Glaze = "glaze",
         /// The bucket.
-        Bucket = "bucket" "bucket",
+        Bucket = "bucket",
         /// The zone.
-        Zone = "zone" "zone",
+        Zone = "zone",
         /// The wet weight of the coat.
-        Wet = "wet" "wet weight",
+        Wet = "wet",
         /// Previous piece the coat.
-        Bare = "bare" "bare piece",
+        Bare = "bare",
         /// The piece with the coat.
-        Glazed = "glazed" "glazed piece",
+        Glazed = "glazed",
         /// The bucket's specific gravity that day.
-        SpecificGravity = "specific_gravity" "SG",
+        SpecificGravity = "specific_gravity",
         /// What the piece is called, so that its coats come together.
-        Piece = "piece" "piece",
+        Piece = "piece",
         /// The code on its foot.
-        Code = "code" "code on the foot",
+        Code = "code",
         /// Whether it is a control piece.
-        Control = "control" "control piece, yes or no",
+        Control = "control",
         /// A remark.
-        Note = "note" "note",
+        Note = "note",
         /// The wet weight that was aimed at.
-        Aim = "aim" "aim",
+        Aim = "aim",
         /// The least that was accepted.
-        Low = "low" "least accepted",
+        Low = "low",
         /// The most that was accepted.
-        High = "high" "most accepted",
+        High = "high",
         /// What was said of the coat.
-        Verdict = "verdict" "verdict",
+        Verdict = "verdict",
     }
 }
 

@@ -26,10 +26,12 @@ use self::plan::{Piece, Plan, Planned, plan};
 use self::read::{ASKED, MAKE, UNITS, Unknown, read, short};
 use self::studio_snapshot::Ground;
 use self::table::{Table, TableError};
-use super::editor::{EditorField, FieldKind, Item, Value, coded_item, item};
+use super::editor::{EditorField, FieldKind, Item, Value, item};
 use super::evidence::code;
 use super::{CommandResult, Note, Now, Result, Row, Studio, StudioError};
-use crate::date_text::{count, sentence_case, word};
+use crate::date_text::sentence_case;
+use crate::in_words::{Named, Sentence};
+use crate::messages::import as say;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::coded::Coded;
 use laydown_domain::form::ZoneKind;
@@ -106,7 +108,7 @@ impl Studio {
 
 impl From<TableError> for StudioError {
     fn from(error: TableError) -> StudioError {
-        StudioError::refused("file", error)
+        StudioError::refused("file", error.sentence())
     }
 }
 
@@ -166,17 +168,13 @@ fn dated(id: Uuid, unix_ms: i64) -> Uuid {
 
 fn view(plan: &Plan, now: Now, table: &Table, values: &[Value]) -> Result<ImportView> {
     let readings = plan.coats.iter().take(PREVIEW).map(|planned| reading(plan, now, planned));
-    let mut row_errors: Vec<String> = plan
-        .row_errors
-        .shown
-        .iter()
-        .map(|(line, sentence)| format!("Line {line}: {}", sentence_case(sentence)))
-        .collect();
+    let mut row_errors: Vec<String> =
+        plan.row_errors.shown.iter().map(|(line, sentence)| say::line_error(line, sentence)).collect();
     if let Some(more) = plan.row_errors.all.checked_sub(row_errors.len()).filter(|more| *more > 0) {
-        row_errors.push(format!("And {} more.", count(more as i64, "line", "lines")));
+        row_errors.push(say::more_line_errors(more));
     }
     Ok(ImportView {
-        intro: "See what each column is taken for, and change what is wrong. Nothing is kept before you take it in, and one step takes it all back.".to_owned(),
+        intro: say::intro(),
         columns: column_fields(plan, table),
         questions: questions(plan, values),
         found: found(plan),
@@ -184,45 +182,38 @@ fn view(plan: &Plan, now: Now, table: &Table, values: &[Value]) -> Result<Import
         readings: readings.collect::<Result<_>>()?,
         row_errors,
         take_in_label: match plan.coats.len() {
-            0 => "Restore and import".to_owned(),
-            coats => format!("Take in {}", readings_in_words(coats)),
+            0 => say::take_in_nothing(),
+            coats => say::take_in(coats),
         },
         can_take_in: plan.terms.open.is_empty() && !plan.coats.is_empty(),
     })
 }
 
-fn readings_in_words(n: usize) -> String {
-    count(n as i64, "reading", "readings")
-}
-
 /// "48 readings would be imported. 2 lines are here already. 3 lines cannot be imported."
 fn found(plan: &Plan) -> String {
     if !plan.terms.open.is_empty() {
-        return format!(
-            "{} found. Something must be said first.",
-            count(plan.terms.lines as i64, "line is", "lines are")
-        );
+        return say::found_but_open(plan.terms.lines);
     }
-    let lines = |n: usize, one: &str, many: &str| match n {
-        0 => String::new(),
-        n => format!(" {}.", count(n as i64, &format!("line {one}"), &format!("lines {many}"))),
-    };
-    let would = match plan.coats.len() {
-        0 => "Nothing would be imported.".to_owned(),
-        coats => format!("{} would be imported.", readings_in_words(coats)),
-    };
-    would
-        + &lines(plan.already, "is here already", "are here already")
-        + &lines(plan.row_errors.all, "cannot be imported", "cannot be imported")
+    let mut sentences = vec![match plan.coats.len() {
+        0 => say::nothing_would_be_imported(),
+        coats => say::would_be_imported(coats),
+    }];
+    if plan.already > 0 {
+        sentences.push(say::here_already(plan.already));
+    }
+    if plan.row_errors.all > 0 {
+        sentences.push(say::cannot_be_imported(plan.row_errors.all));
+    }
+    sentences.join(" ")
 }
 
 /// "Restored: 48 readings. 3 lines were left out."
 fn taken_in(plan: &Plan) -> String {
-    let left = match plan.row_errors.all {
-        0 => String::new(),
-        lines => format!(" {} left out.", count(lines as i64, "line was", "lines were")),
-    };
-    format!("Restored: {}.{left}", readings_in_words(plan.coats.len()))
+    let imported = say::imported(plan.coats.len());
+    match plan.row_errors.all {
+        0 => imported,
+        lines => [imported, say::left_out(lines)].join(" "),
+    }
 }
 
 fn reading(plan: &Plan, now: Now, planned: &Planned) -> Result<Row> {
@@ -238,7 +229,7 @@ fn reading(plan: &Plan, now: Now, planned: &Planned) -> Result<Row> {
             now.moment(coat.at),
             plan.ground.style.mass(Grams::from_milligrams(coat.net_mg), step),
             plan.ground.glazes[planned.glaze].row.name,
-            word(verdict)
+            verdict.name()
         ),
         chosen: coat.control,
         outline: Vec::new(),
@@ -256,34 +247,29 @@ fn notes(plan: &Plan, table: &Table) -> Vec<Note> {
         .collect();
     notes.extend(table.note.as_deref().map(Note::attention));
     if plan.assumed > 0 {
-        notes.push(Note::attention(format!(
-            "{} no SG in the sheet and no check from before: {} is assumed, and the verdict is only as good as that.",
-            count(plan.assumed as i64, "reading has", "readings have"),
-            plan.ground.style.specific_gravity(SgReading::unchecked().sg)
-        )));
+        let sg = plan.ground.style.specific_gravity(SgReading::unchecked().sg);
+        notes.push(Note::attention(say::sg_assumed(plan.assumed, sg)));
     }
     let doubted = |planned: &&Planned| (planned.coat.specific_gravity_e5 as f64) < SpecificGravity::DOUBTFUL * 1e5;
     let thin = plan.coats.iter().filter(doubted).count();
     if thin > 0 {
-        notes.push(Note::attention(format!(
-            "{} an SG under {}, which is very thin for a glaze. Look whether it is the right column.",
-            count(thin as i64, "reading has", "readings have"),
-            plan.ground.style.number(SpecificGravity::DOUBTFUL, 2)
-        )));
+        let least = plan.ground.style.number(SpecificGravity::DOUBTFUL, 2);
+        notes.push(Note::attention(say::sg_very_thin(thin, least)));
     }
     let used = used(&plan.coats, plan.ground.buckets.len(), |planned| planned.bucket);
     let made = plan.ground.buckets.iter().zip(used).filter(|(bucket, used)| bucket.made && *used);
     let made: Vec<&str> = made.map(|(bucket, _)| bucket.row.name.as_str()).collect();
     if let Some(more) = made.len().checked_sub(ASKED).filter(|more| *more > 0) {
-        notes.push(Note::plain(format!("New buckets for them: {}, and {more} more.", made[..ASKED].join(", "))));
+        notes.push(Note::plain(say::new_buckets_and_more(more, made[..ASKED].join(", "))));
     } else if !made.is_empty() {
-        notes.push(Note::plain(format!("New buckets for them: {}.", made.join(", "))));
+        notes.push(Note::plain(say::new_buckets(made.join(", "))));
     }
     notes
 }
 
 fn column_fields(plan: &Plan, table: &Table) -> Vec<EditorField> {
-    let items = coded_items::<ColumnRole>(ColumnRole::ALL);
+    let role = |role: &ColumnRole| item(role.code(), sentence_case(&say::role(role.code())), "");
+    let items: Vec<Item> = ColumnRole::ALL.iter().map(role).collect();
     plan.terms
         .columns
         .iter()
@@ -291,7 +277,7 @@ fn column_fields(plan: &Plan, table: &Table) -> Vec<EditorField> {
         .map(|(place, column)| {
             let cells = table.rows.iter().map(|row| row.cell(place)).filter(|cell| !cell.is_empty());
             let examples: Vec<String> = cells.take(EXAMPLES).map(short).collect();
-            let help = if examples.is_empty() { "Empty".to_owned() } else { examples.join("; ") };
+            let help = if examples.is_empty() { say::column_empty() } else { examples.join("; ") };
             let key = columns::key(place);
             choice(plan, &key, &short(&column.header), &help, column.holds.code(), items.clone())
         })
@@ -300,22 +286,23 @@ fn column_fields(plan: &Plan, table: &Table) -> Vec<EditorField> {
 
 fn questions(plan: &Plan, values: &[Value]) -> Vec<EditorField> {
     let mut questions = Vec::new();
-    let mut ask = |key: &str, label: &str, help: &str, text: &str, items: Vec<Item>| {
-        questions.push(choice(plan, key, label, help, text, items));
+    let mut ask = |key: &str, label: String, help: String, text: &str, items: Vec<Item>| {
+        questions.push(choice(plan, key, &label, &help, text, items));
     };
     let picked = |key: &str| chosen(values, key).unwrap_or_default();
     if plan.terms.asks_order {
-        let help = "Some dates can be read both ways: 3/11 is in March or in November.";
-        ask(read::ORDER, "How are the dates written?", help, picked(read::ORDER), coded_items(DateOrder::ALL));
+        let order = |order: &DateOrder| item(order.code(), say::date_order(order.code()), "");
+        let items = DateOrder::ALL.iter().map(order).collect();
+        ask(read::ORDER, say::ask_order(), say::ask_order_help(), picked(read::ORDER), items);
     }
     if plan.terms.asks_decimal {
-        let help = "1,234 is little more than one, or more than a thousand.";
-        ask(read::DECIMAL, "Which decimal mark?", help, picked(read::DECIMAL), coded_items(DecimalMark::ALL));
+        let items = coded_items(DecimalMark::ALL);
+        ask(read::DECIMAL, say::ask_decimal(), say::ask_decimal_help(), picked(read::DECIMAL), items);
     }
     if plan.terms.asks_unit {
-        let items = UNITS.iter().map(|(code, name)| item(code, name, "")).collect();
+        let items = UNITS.iter().map(|code| item(code, say::unit(code), "")).collect();
         let unit = chosen(values, read::UNIT).unwrap_or(plan.ground.style.mass.symbol());
-        ask(read::UNIT, "Unit of the weights", "Where neither the column nor the cell says one.", unit, items);
+        ask(read::UNIT, say::ask_unit(), say::ask_unit_help(), unit, items);
     }
     let ground = &plan.ground;
     let forms = || {
@@ -328,29 +315,23 @@ fn questions(plan: &Plan, values: &[Value]) -> Vec<EditorField> {
     };
     let lacks = |holds: ColumnRole| plan.terms.columns.iter().all(|column| column.holds != holds);
     if lacks(ColumnRole::Form) {
-        ask(read::FORM, "The form of them all", "", picked(read::FORM), forms());
+        ask(read::FORM, say::ask_form(), String::new(), picked(read::FORM), forms());
     }
     if lacks(ColumnRole::Glaze) {
-        ask(read::GLAZE, "The glaze of them all", "", picked(read::GLAZE), glazes());
+        ask(read::GLAZE, say::ask_glaze(), String::new(), picked(read::GLAZE), glazes());
     }
     if lacks(ColumnRole::Zone) {
-        ask(read::ZONE, "The zone of them all", "", picked(read::ZONE), coded_items(ZoneKind::ALL));
+        ask(read::ZONE, say::ask_zone(), String::new(), picked(read::ZONE), coded_items(ZoneKind::ALL));
     }
     let scales: Vec<Item> = ground.scales.iter().map(|(row, _)| item(&row.id.to_string(), &row.name, "")).collect();
     if scales.len() > 1 {
         let scale = scales.get(plan.terms.scale).map(|item| item.code.clone()).unwrap_or_default();
-        ask(
-            read::SCALE,
-            "The scale they were weighed on",
-            "The verdict depends on how finely it reads.",
-            &scale,
-            scales,
-        );
+        ask(read::SCALE, say::ask_scale(), say::ask_scale_help(), &scale, scales);
     }
     for what in [read::FORM, read::GLAZE] {
         for unknown in plan.terms.unknown.iter().filter(|unknown| unknown.what == what).take(ASKED) {
             let (label, help, items) = unknown_in_words(unknown, if what == read::FORM { forms() } else { glazes() });
-            ask(&unknown.key(), &label, &help, picked(&unknown.key()), items);
+            ask(&unknown.key(), label, help, picked(&unknown.key()), items);
         }
     }
     questions
@@ -358,11 +339,12 @@ fn questions(plan: &Plan, values: &[Value]) -> Vec<EditorField> {
 
 fn unknown_in_words(unknown: &Unknown, known: Vec<Item>) -> (String, String, Vec<Item>) {
     let is_glaze = unknown.what == read::GLAZE;
-    let label = format!("What {} is “{}”?", unknown.what, short(&unknown.written));
-    let help = format!("In {}. It is not here under this name.", count(unknown.lines as i64, "line", "lines"));
-    let mut items = vec![item("", "Leave these lines out", "")];
+    let written = short(&unknown.written);
+    let label = if is_glaze { say::ask_glaze_name(written) } else { say::ask_form_name(written) };
+    let help = say::ask_name_help(unknown.lines);
+    let mut items = vec![item("", say::leave_lines_out(), "")];
     if is_glaze {
-        items.push(item(MAKE, "Make this glaze", "As glazes usually are; set it right in Studio afterwards."));
+        items.push(item(MAKE, say::make_glaze(), say::make_glaze_help()));
     }
     items.extend(known);
     (label, help, items)
@@ -383,6 +365,6 @@ fn choice(plan: &Plan, key: &str, label: &str, help: &str, text: &str, items: Ve
     }
 }
 
-fn coded_items<T: Coded>(all: &[T]) -> Vec<Item> {
-    all.iter().map(|value| coded_item(value, "")).collect()
+fn coded_items<T: Coded + Named>(all: &[T]) -> Vec<Item> {
+    all.iter().map(|value| item(value.code(), sentence_case(&value.name()), "")).collect()
 }

@@ -11,6 +11,8 @@ use super::existing_coats::Here;
 use super::read::{Aim, PieceName, Read, Reading, RowErrors, Terms};
 use super::studio_snapshot::Ground;
 use crate::evidence::uncertainty_e5;
+use crate::in_words::{Sentence, reading_refused};
+use crate::messages::import as say;
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Control, Job, Source, Target, target};
 use laydown_domain::coat::verdict::{Reading as Weighed, judge};
@@ -132,9 +134,7 @@ fn code_is_taken(reading: &Reading, groups: &HashMap<PieceName, Group>, here: &H
     let of_editor = groups.get(name).map(|group| (group.form, &group.zones));
     let of_studio = here.codes.get(code).map(|borne| (borne.form, &borne.zones));
     let is_taken = |(form, zones): (usize, &Vec<ZoneKind>)| form != reading.form || zones.contains(&reading.zone);
-    of_editor.into_iter().chain(of_studio).any(is_taken).then(|| {
-        format!("the code {code} is on another piece already, or this zone of it is coated. Look at the foot again.")
-    })
+    of_editor.into_iter().chain(of_studio).any(is_taken).then(|| say::code_taken(code))
 }
 
 /// The place of the reading's piece, and whether this coat is the one that bears its code.
@@ -192,16 +192,14 @@ fn judged(reading: &Reading, ground: &Ground, scale: usize) -> Result<Judged, St
     let form = &ground.forms[reading.form];
     let glaze = &ground.glazes[reading.glaze];
     let shape: &Form = form.shape.as_ref().map_err(Clone::clone)?;
-    let zone = shape.zone(reading.zone).ok_or_else(|| {
-        format!("“{}” has no area {} to judge by. Open it in Studio and give one.", form.row.name, reading.zone)
-    })?;
-    let (scale_row, scale) = ground.scales.get(scale).ok_or("there is no scale here yet.")?;
+    let zone = shape.zone(reading.zone).ok_or_else(|| say::no_area(reading.zone.code(), &form.row.name))?;
+    let (scale_row, scale) = ground.scales.get(scale).ok_or_else(say::no_scale)?;
     let (sg, is_assumed) = match (reading.sg, ground.sg(reading.bucket, reading.at)) {
         (Some(sg), _) => (SgReading::checked(sg), false),
         (None, Some(known)) => (known, false),
         (None, None) => (SgReading::unchecked(), true),
     };
-    let solids = Solids::of(sg, glaze.powder).map_err(|error| error.to_string())?;
+    let solids = Solids::of(sg, glaze.powder).map_err(|error| error.sentence())?;
     let job = Job {
         form_name: form.row.name.clone(),
         zone: *zone,
@@ -214,11 +212,11 @@ fn judged(reading: &Reading, ground: &Ground, scale: usize) -> Result<Judged, St
         Some(aim) => as_told(aim, &job),
         None => {
             let evidence = ground.evidence(reading.glaze, reading.zone, reading.form, reading.at);
-            target(&job, &evidence).map_err(|error| error.to_string())?
+            target(&job, &evidence).map_err(|error| error.sentence())?
         }
     };
     let verdict =
-        judge(&reading.weighed, &aim, scale, &job, None).map_err(|refused| refused.in_words(&ground.style))?;
+        judge(&reading.weighed, &aim, scale, &job, None).map_err(|refused| reading_refused(&refused, &ground.style))?;
     let kind = reading.aim.and_then(|aim| aim.verdict).unwrap_or(verdict.kind);
     let (bare, glazed) = match reading.weighed {
         Weighed::Net(_) => (None, None),

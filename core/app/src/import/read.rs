@@ -12,6 +12,8 @@ use super::table::{Row, Table};
 use crate::Now;
 use crate::date_text::DAY_MS;
 use crate::editor::{LONGEST_NAME, LONGEST_REMARK, Value};
+use crate::in_words::{Named, Sentence};
+use crate::messages::import as say;
 use laydown_domain::coat::verdict::{Reading as Weighed, VerdictKind};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::piece_code;
@@ -36,7 +38,7 @@ pub(super) const ZONE: &str = "zone";
 pub(super) const MAKE: &str = "make";
 
 /// Units of a weight whose column does not say one.
-pub(super) const UNITS: [(&str, &str); 4] = [("g", "Grams"), ("kg", "Kilograms"), ("oz", "Ounces"), ("lb", "Pounds")];
+pub(super) const UNITS: [&str; 4] = ["g", "kg", "oz", "lb"];
 
 /// Something to answer before anything can be taken in.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -176,10 +178,7 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
 
     let (order, asks_order) = order(dates.flat_map(cells), chosen(values, ORDER));
     if asks_order && order.is_none() {
-        open.push(OpenQuestion {
-            key: ORDER.to_owned(),
-            sentence: "Say which comes first in the dates: the day or the month.".to_owned(),
-        });
+        open.push(OpenQuestion { key: ORDER.to_owned(), sentence: say::say_order() });
     }
     let found: Vec<_> = (0..columns.len())
         .map(|place| match columns[place].holds {
@@ -190,10 +189,7 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
     let decimal = chosen(values, DECIMAL).and_then(|code| code.parse().ok());
     let (marks, asks_decimal) = marks(&found, decimal);
     if asks_decimal && decimal.is_none() {
-        open.push(OpenQuestion {
-            key: DECIMAL.to_owned(),
-            sentence: "Say which decimal mark the weights have: 1,234 may be little or much.".to_owned(),
-        });
+        open.push(OpenQuestion { key: DECIMAL.to_owned(), sentence: say::say_decimal() });
     }
     let asks_unit = columns.iter().any(|column| column.holds.is_weight() && column.unit.is_none());
     let form = chosen_id(values, FORM).and_then(|id| ground.forms.iter().position(|form| form.row.id == id));
@@ -202,21 +198,16 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
     let zone = chosen(values, ZONE).and_then(|code| code.parse().ok());
     let lacks = |holds: ColumnRole| columns.iter().all(|column| column.holds != holds);
     for (holds, key, is_known, sentence) in [
-        (ColumnRole::Form, FORM, form.is_some(), "No column is set to Form. Choose one, or one form for all lines."),
-        (
-            ColumnRole::Glaze,
-            GLAZE,
-            glaze.is_some(),
-            "No column is set to Glaze. Choose one, or one glaze for all lines.",
-        ),
-        (ColumnRole::Zone, ZONE, zone.is_some(), "No column is set to Zone. Choose one, or one zone for all lines."),
+        (ColumnRole::Form, FORM, form.is_some(), say::no_form_column as fn() -> String),
+        (ColumnRole::Glaze, GLAZE, glaze.is_some(), say::no_glaze_column),
+        (ColumnRole::Zone, ZONE, zone.is_some(), say::no_zone_column),
     ] {
         if lacks(holds) && !is_known {
-            open.push(OpenQuestion { key: key.to_owned(), sentence: sentence.to_owned() });
+            open.push(OpenQuestion { key: key.to_owned(), sentence: sentence() });
         }
     }
-    let unit = chosen(values, UNIT).and_then(|unit| UNITS.iter().find(|(code, _)| *code == unit));
-    let unit = unit.map_or(ground.style.mass.symbol(), |(code, _)| code);
+    let unit = chosen(values, UNIT).and_then(|unit| UNITS.into_iter().find(|code| *code == unit));
+    let unit = unit.unwrap_or(ground.style.mass.symbol());
     let reader = Reader { now, values, columns: &columns, order, marks, unit, form, glaze, zone };
     let mut readings = Vec::new();
     let mut row_errors = RowErrors::default();
@@ -256,20 +247,17 @@ fn missing(columns: &[Column], ground: &Ground) -> Vec<OpenQuestion> {
     for (place, column) in columns.iter().enumerate() {
         if column.holds != ColumnRole::Nothing && columns[..place].iter().any(|before| before.holds == column.holds) {
             let key = columns::key(place);
-            ask(&key, format!("Two columns are set to {}. Leave one out.", column.holds));
+            ask(&key, say::two_columns(say::role(column.holds.code())));
         }
     }
     if !has(ColumnRole::Date) {
-        ask("", "No column is set to Date. Choose one.".to_owned());
+        ask("", say::no_date_column());
     }
     if !(has(ColumnRole::Wet) || has(ColumnRole::Bare) && has(ColumnRole::Glazed)) {
-        ask(
-            "",
-            "No column is set to Wet weight. Choose one, or one for the bare and one for the glazed piece.".to_owned(),
-        );
+        ask("", say::no_weight_column());
     }
     if ground.scales.is_empty() {
-        ask(SCALE, "There is no scale here yet. Add the one you weighed on first: Studio, Scales.".to_owned());
+        ask(SCALE, say::no_scale_yet());
     }
     open
 }
@@ -321,10 +309,7 @@ impl Reader<'_> {
         unknown: &mut BTreeMap<(&'static str, String), Unknown>,
     ) -> Result<Reading, String> {
         if row.is_longer_than(self.columns.len()) {
-            return Err(
-                "it has more cells than there are columns. Is a comma in a number or a name not in quotation marks?"
-                    .to_owned(),
-            );
+            return Err(say::more_cells());
         }
         let (at, is_exact) = self.at(row)?;
         // Both before either is refused, so that the potter is asked about both at once.
@@ -333,9 +318,8 @@ impl Reader<'_> {
         let (form, glaze) = (form?, glaze?);
         let zone = match (self.cell(row, ColumnRole::Zone), self.zone) {
             ("", Some(zone)) => zone,
-            ("", None) => return Err("it does not say which zone. Write inside, outside or both.".to_owned()),
-            (text, _) => cells::zone(text)
-                .ok_or_else(|| format!("“{}” is no zone. Write inside, outside or both.", short(text)))?,
+            ("", None) => return Err(say::no_zone()),
+            (text, _) => cells::zone(text).ok_or_else(|| say::not_a_zone(short(text)))?,
         };
         let (weighed, net_mg) = self.weighed(row, ground)?;
         let sg = match self.number_cell(row, ColumnRole::SpecificGravity)? {
@@ -344,19 +328,16 @@ impl Reader<'_> {
                     text,
                     &Style { mass: ground.style.mass, volume: ground.style.volume, ..style },
                 );
-                Some(sg.map_err(|error| error.to_string())?)
+                Some(sg.map_err(|error| error.sentence())?)
             }
             None => None,
         };
         let code = match self.cell(row, ColumnRole::Code) {
             "" => None,
-            text => Some(piece_code::read(text).map_err(|_| {
-                format!("“{}” is no code of laydown’s. Take that column for the piece instead.", short(text))
-            })?),
+            text => Some(piece_code::read(text).map_err(|_| say::not_a_code(short(text)))?),
         };
         let control = self.cell(row, ColumnRole::Control);
-        let control = cells::yes(control)
-            .ok_or_else(|| format!("“{}” is neither yes nor no, under “control piece”.", short(control)))?;
+        let control = cells::yes(control).ok_or_else(|| say::not_yes_or_no(short(control)))?;
         let (piece, label) = match self.cell(row, ColumnRole::Piece) {
             "" => (code.clone().map(PieceName::Code), None),
             text => match named_by_laydown(text, at) {
@@ -366,12 +347,12 @@ impl Reader<'_> {
         };
         let note = self.cell(row, ColumnRole::Note);
         let note = match label {
-            Some(label) if note.is_empty() => format!("Piece {label}"),
-            Some(label) if !note.starts_with(&format!("Piece {label}")) => format!("Piece {label}. {note}"),
+            Some(label) if note.is_empty() => say::piece_in_note(label),
+            Some(label) if !note.starts_with(&say::piece_in_note(label)) => say::piece_and_note(label, note),
             _ => note.to_owned(),
         };
         if note.chars().count() > LONGEST_REMARK {
-            return Err(format!("its note is longer than {LONGEST_REMARK} letters. Shorten it."));
+            return Err(say::note_too_long(LONGEST_REMARK));
         }
         let aim = self.aim(row, ground)?;
         let bucket = ground.bucket(glaze, &new_name(self.cell(row, ColumnRole::Bucket))?, at);
@@ -399,23 +380,19 @@ impl Reader<'_> {
         let text = self.cell(row, ColumnRole::Date);
         let stamp = match cells::stamp(text, self.order) {
             Ok(stamp) => stamp,
-            Err(_) if text.is_empty() => return Err("it has no date.".to_owned()),
-            Err(_) if text.starts_with('=') => return Err(formula(text)),
-            Err(_) => return Err(format!("“{}” is no date. Write it as 2026-11-25, for example.", short(text))),
+            Err(_) if text.is_empty() => return Err(say::no_date()),
+            Err(_) if text.starts_with('=') => return Err(say::a_formula(short(text))),
+            Err(_) => return Err(say::not_a_date(short(text))),
         };
         let stamp = match self.cell(row, ColumnRole::Time) {
             "" => stamp,
             _ if stamp.has_time() => stamp,
-            time => stamp
-                .with_time(time)
-                .ok_or_else(|| format!("“{}” is no time of day. Write it as 14:30, for example.", short(time)))?,
+            time => stamp.with_time(time).ok_or_else(|| say::not_a_time(short(time)))?,
         };
         match stamp.unix_ms(self.now) {
-            Some(at) if at > self.now.unix_ms + DAY_MS => {
-                Err(format!("{} is still to come. Look at the date.", short(text)))
-            }
+            Some(at) if at > self.now.unix_ms + DAY_MS => Err(say::still_to_come(short(text))),
             Some(at) if at >= 0 => Ok((at, stamp.is_exact())),
-            _ => Err(format!("{} is too long ago: readings from 1970 on can be imported.", short(text))),
+            _ => Err(say::too_long_ago(short(text))),
         }
     }
 
@@ -427,15 +404,13 @@ impl Reader<'_> {
     ) -> Result<usize, String> {
         let name = self.cell(row, ColumnRole::Form);
         if name.is_empty() {
-            return self.form.ok_or_else(|| "it does not say which form.".to_owned());
+            return self.form.ok_or_else(say::no_form);
         }
         if let Some(form) = ground.form(name) {
             return Ok(form);
         }
         let known = |id: &str| ground.forms.iter().position(|form| form.row.id.to_string() == id);
-        self.what_it_is(FORM, name, unknown).and_then(known).ok_or_else(|| {
-            format!("there is no form “{}” here. Add it first, or choose above what it is.", short(name))
-        })
+        self.what_it_is(FORM, name, unknown).and_then(known).ok_or_else(|| say::form_not_here(short(name)))
     }
 
     fn glaze(
@@ -446,7 +421,7 @@ impl Reader<'_> {
     ) -> Result<usize, String> {
         let name = self.cell(row, ColumnRole::Glaze);
         if name.is_empty() {
-            return self.glaze.ok_or_else(|| "it does not say which glaze.".to_owned());
+            return self.glaze.ok_or_else(say::no_glaze);
         }
         if let Some(glaze) = ground.glaze(name).filter(|glaze| !ground.glazes[*glaze].made) {
             return Ok(glaze);
@@ -459,9 +434,7 @@ impl Reader<'_> {
             Some(id) => ground.glazes.iter().position(|glaze| !glaze.made && glaze.row.id.to_string() == id),
             None => None,
         };
-        found.ok_or_else(|| {
-            format!("there is no glaze “{}” here. Add it first, or choose above what it is.", short(name))
-        })
+        found.ok_or_else(|| say::glaze_not_here(short(name)))
     }
 
     /// What was chosen for a name that the studio does not know.
@@ -484,7 +457,7 @@ impl Reader<'_> {
             return Ok(None);
         }
         if text.starts_with('=') {
-            return Err(formula(text));
+            return Err(say::a_formula(short(text)));
         }
         Ok(Some((text, Style { decimal: self.marks[place].unwrap_or(DecimalMark::Point), ..Style::default() })))
     }
@@ -494,7 +467,7 @@ impl Reader<'_> {
         let unit = self.columns.iter().find(|column| column.holds == holds).and_then(|column| column.unit);
         let has_unit = text.contains(char::is_alphabetic);
         let text = if has_unit { text.to_owned() } else { format!("{text} {}", unit.unwrap_or(self.unit)) };
-        parse::mass(&text, &style).map(Some).map_err(|error| error.to_string())
+        parse::mass(&text, &style).map(Some).map_err(|error| error.sentence())
     }
 
     /// What was weighed, and the wet weight as it is stored.
@@ -502,17 +475,13 @@ impl Reader<'_> {
         let wet = self.weight(row, ColumnRole::Wet)?;
         let both = self.weight(row, ColumnRole::Bare)?.zip(self.weight(row, ColumnRole::Glazed)?);
         match (wet, both) {
-            (None, None) => Err("it has no weight.".to_owned()),
+            (None, None) => Err(say::no_weight()),
             (Some(wet), None) => Ok((Weighed::Net(wet), wet.milligrams())),
             (wet, Some((bare, glazed))) => {
                 let net = glazed - bare;
                 if let Some(wet) = wet.filter(|wet| wet.milligrams() != net.milligrams()) {
                     let written = |grams: Grams| ground.style.mass(grams, Grams::new(0.1));
-                    return Err(format!(
-                        "its wet weight is {}, but glazed less bare is {}. Correct one of them.",
-                        written(wet),
-                        written(net)
-                    ));
+                    return Err(say::weights_differ(written(wet), written(net)));
                 }
                 Ok((Weighed::TwoWeights { bare, glazed }, net.milligrams()))
             }
@@ -525,42 +494,30 @@ impl Reader<'_> {
         let (low, high) = span.unwrap_or((wet, wet));
         if !(wet.is_positive() && low <= wet && wet <= high) {
             let written = |grams: Grams| ground.style.mass(grams, Grams::new(0.1));
-            return Err(format!(
-                "its aim of {} does not lie between {} and {}. Correct them, or leave these columns out.",
-                written(wet),
-                written(low),
-                written(high)
-            ));
+            return Err(say::aim_outside(written(wet), written(low), written(high)));
         }
         let verdict = match self.cell(row, ColumnRole::Verdict) {
             "" => None,
-            text => Some(verdict(text).ok_or_else(|| {
-                format!(
-                    "“{}” is no verdict. Write within, short, over or cannot tell, or leave that column out.",
-                    short(text)
-                )
-            })?),
+            text => Some(verdict(text).ok_or_else(|| say::not_a_verdict(short(text)))?),
         };
         Ok(Some(Aim { wet, span, verdict: verdict.filter(|_| span.is_some()) }))
     }
 }
 
+/// A verdict by its code, as laydown's own tables have it, or by its name.
 fn verdict(text: &str) -> Option<VerdictKind> {
     let text = plain(text);
-    VerdictKind::ALL.iter().copied().find(|kind| kind.code() == text || kind.name() == text)
+    let code = text.replace(' ', "_");
+    VerdictKind::ALL.iter().copied().find(|kind| kind.code() == code || plain(&kind.name()) == text)
 }
 
 /// A name as something new may bear it.
 fn new_name(text: &str) -> Result<String, String> {
     let name = text.split_whitespace().collect::<Vec<_>>().join(" ");
     if name.chars().count() > LONGEST_NAME {
-        return Err(format!("the name “{}” is longer than {LONGEST_NAME} letters. Shorten it.", short(text)));
+        return Err(say::name_too_long(short(text), LONGEST_NAME));
     }
     Ok(name)
-}
-
-fn formula(text: &str) -> String {
-    format!("“{}” is a formula. Save the sheet with what it comes to.", short(text))
 }
 
 /// A piece's id as laydown writes it, if a coat of that day can be on it.

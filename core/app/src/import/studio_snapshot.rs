@@ -11,6 +11,8 @@ use crate::evidence::{
     MOST_CONTROLS, Pieces, powder_density, scale_of, sensitivity, sg_of, style, tile_evidence, usable,
 };
 use crate::form_geometry::try_shape;
+use crate::in_words::Sentence;
+use crate::messages::import as say;
 use crate::{Result, StudioError};
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{Control, Evidence, STARTING_LAYDOWN, Sensitivity, TileEvidence};
@@ -19,9 +21,6 @@ use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{Laydown, PowderDensity, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::query;
-
-/// What the bucket is called that takes readings whose bucket nobody named.
-const MADE_BUCKET: &str = "From the spreadsheet";
 
 /// A form, in use or archived.
 pub(super) struct KnownForm {
@@ -72,7 +71,7 @@ impl Ground {
         let mut forms = Vec::new();
         for row in entity::Form::all(conn)? {
             let shape = match try_shape(conn, &row) {
-                Ok(shape) => shape.map_err(|error| error.to_string()),
+                Ok(shape) => shape.map_err(|error| error.sentence()),
                 Err(StudioError::Refused { sentence, .. } | StudioError::Newer { sentence }) => Err(sentence),
                 Err(error) => return Err(error),
             };
@@ -184,10 +183,10 @@ impl Ground {
         let in_use = self.in_use.get(&glaze).copied();
         let name = match (name, in_use) {
             ("", Some((only, 1))) => return only,
-            ("", _) => MADE_BUCKET,
-            (name, _) => name,
+            ("", _) => say::bucket_name(),
+            (name, _) => name.to_owned(),
         };
-        let key = (glaze, plain(name));
+        let key = (glaze, plain(&name));
         if let Some(place) = self.bucket_names.get(&key).copied() {
             let bucket = &mut self.buckets[place];
             if bucket.made {
@@ -196,8 +195,7 @@ impl Ground {
             return place;
         }
         // A bucket of years ago is not offered for weighing, unless it is the glaze's only one.
-        let row =
-            entity::Bucket { name: name.to_owned(), mixed_at: at, gone: in_use.is_some(), ..entity::Bucket::default() };
+        let row = entity::Bucket { name, mixed_at: at, gone: in_use.is_some(), ..entity::Bucket::default() };
         self.buckets.push(KnownBucket { row, glaze, checks: Vec::new(), made: true });
         let place = self.buckets.len() - 1;
         self.bucket_names.insert(key, place);

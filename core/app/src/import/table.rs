@@ -9,6 +9,8 @@ use std::path::Path;
 
 use super::cells;
 use crate::backup::as_it_was;
+use crate::in_words::Sentence;
+use crate::messages::import as say;
 use laydown_domain::visible::cleaned;
 
 /// The largest file that is read: twenty times what ten years of readings take.
@@ -31,37 +33,38 @@ const WINDOWS_1252: [char; 32] = [
     '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9d}', 'ž', 'Ÿ',
 ];
 
-/// Why a file is no sheet. The display is the sentence the potter reads.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+/// Why a file is no sheet.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) enum TableError {
-    #[error("This file cannot be read: {details}. Choose it again.")]
     Unreadable { details: String },
-    #[error("File not found. Choose it again.")]
     Gone,
-    #[error("This is no file. Choose the spreadsheet, saved as CSV.")]
     NoFile,
-    #[error("This file is larger than 20 MB, which no sheet of readings is. Choose another file, or split it.")]
     TooLarge,
-    #[error("This file is empty. Choose the spreadsheet, saved as CSV.")]
     Empty,
-    #[error(
-        "This is the spreadsheet in its program’s own format. In that program choose Save as, CSV, and import that file."
-    )]
     Workbook,
-    #[error(
-        "This is no text: a picture perhaps, or another program’s file. Save the spreadsheet as CSV, then choose it."
-    )]
     NoText,
-    #[error("This sheet has {columns} columns, and {MOST_COLUMNS} are read at most. Save only those with readings.")]
     Columns { columns: usize },
-    #[error("This sheet has more than {MOST_LINES} lines. Split it into several files and import them one by one.")]
     Lines,
-    #[error(
-        "Line {line}: A quotation mark is opened and not closed, so that nothing after it can be told apart. Close it, or take it out, and save again."
-    )]
     OpenQuote { line: u64 },
-    #[error("There are no readings below the first line. Choose another file.")]
     NoLines,
+}
+
+impl Sentence for TableError {
+    fn sentence(&self) -> String {
+        match self {
+            TableError::Unreadable { details } => say::unreadable(details),
+            TableError::Gone => say::gone(),
+            TableError::NoFile => say::no_file(),
+            TableError::TooLarge => say::too_large(),
+            TableError::Empty => say::empty(),
+            TableError::Workbook => say::workbook(),
+            TableError::NoText => say::no_text(),
+            TableError::Columns { columns } => say::too_many_columns(*columns, MOST_COLUMNS),
+            TableError::Lines => say::too_many_lines(MOST_LINES),
+            TableError::OpenQuote { line } => say::open_quote(line),
+            TableError::NoLines => say::no_lines(),
+        }
+    }
 }
 
 /// A line of the sheet: where it begins in the file, counted from 1, and its cells.
@@ -141,7 +144,7 @@ impl Table {
         let columns = first.cells.len();
         let headers = (0..columns).map(|column| match first.cell(column) {
             name if has_header && !name.is_empty() => name.to_owned(),
-            _ => format!("Column {}", column + 1),
+            _ => say::column_number(column + 1),
         });
         let headers = headers.collect();
         if has_header {
@@ -184,10 +187,7 @@ fn text(bytes: &[u8]) -> Result<(String, Option<String>), TableError> {
         [0xfe, 0xff, ..] => (utf16(u16::from_be_bytes)?, None),
         _ => match std::str::from_utf8(bytes) {
             Ok(text) => (text.to_owned(), None),
-            Err(_) => (
-                bytes.iter().copied().map(windows_1252).collect(),
-                Some("The file is not in UTF-8. It is read as older Windows programs write: look whether letters with accents are right.".to_owned()),
-            ),
+            Err(_) => (bytes.iter().copied().map(windows_1252).collect(), Some(say::read_as_windows())),
         },
     };
     if text.chars().any(|c| c.is_ascii_control() && !matches!(c, '\t' | '\n' | '\r' | '\u{b}' | '\u{c}')) {

@@ -8,6 +8,7 @@ use super::cells::{self, DateError, DateOrder, TwoWays, decimal_mark, stamp};
 use super::table::{Table, TableError};
 use crate::Now;
 use crate::backup::as_it_was;
+use crate::in_words::Sentence;
 use laydown_domain::units::{DecimalMark, Style, parse};
 
 const NOW: Now = Now { unix_ms: 1_795_600_000_000, utc_offset_s: 3_600 };
@@ -142,7 +143,7 @@ proptest! {
                     prop_assert!(!table.rows.is_empty());
                     prop_assert!(table.rows.windows(2).all(|pair| pair[0].line < pair[1].line));
                 }
-                Err(error) => prop_assert!(error.to_string().ends_with('.')),
+                Err(error) => prop_assert!(error.sentence().ends_with('.')),
             }
         }
     }

@@ -15,9 +15,11 @@ use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::editor::{Drawing, Touch};
 use crate::evidence::{code, parse_id, style, verdict_kind};
+use crate::in_words::{Named, hint};
+use crate::messages::assessment as say;
+use crate::messages::coat;
 use crate::{CommandResult, Line, Note, Now, Result, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
-use laydown_domain::coded::Coded;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, SpeaksOf, Thickness};
 use laydown_store::entity::{self, Entity, Pairs};
@@ -69,16 +71,19 @@ impl FaultChip {
         let here = found.iter().find(|(known, _)| *known == fault);
         FaultChip {
             code: fault.code().to_owned(),
-            name: sentence_case(fault.name()),
+            name: sentence_case(&fault.name()),
             on: here.is_some(),
-            hint: format!("{}. {}", FaultChip::placed(fault, here.and_then(|(_, place)| *place)), fault.hint()),
+            hint: say::fault_and_hint(FaultChip::placed(fault, here.and_then(|(_, place)| *place)), hint(fault)),
         }
     }
 
     /// "Running, at the foot".
     pub(super) fn placed(fault: Fault, place: Option<Whereabouts>) -> String {
-        let name = sentence_case(fault.name());
-        place.map_or_else(|| name.clone(), |place| format!("{name}, {}", place.words()))
+        let name = sentence_case(&fault.name());
+        match place {
+            Some(place) => say::fault_and_place(name, place.words()),
+            None => name,
+        }
     }
 }
 
@@ -193,7 +198,7 @@ impl Studio {
                 firing: firing.to_owned(),
                 piece: piece.to_string(),
                 title: piece_name(conn, &coats)?,
-                place: format!("{} of {}, {}", at + 1, placed.len(), place_words(&placed[at])),
+                place: [say::position(placed.len(), at + 1), place_words(&placed[at])].join(", "),
                 record: record(conn, now, &coats, &style)?,
                 photos: photos(conn, self.store.photos(), piece, Some(firing_row.id))?,
                 questions: questions(&coats, found.as_ref())?,
@@ -229,8 +234,7 @@ impl Studio {
                 for coat in query::coats_of_piece(tx.conn(), piece)? {
                     tx.put(&entity::Coat { control: *on, ..coat })?;
                 }
-                let said = if *on { "Now a control piece: targets use it." } else { "No longer a control piece." };
-                return Ok(said.to_owned());
+                return Ok(if *on { coat::control_marked() } else { coat::control_unmarked() });
             }
             let found = match query::finding(tx.conn(), piece, firing)? {
                 Some(found) => found,
@@ -245,7 +249,7 @@ impl Studio {
             let said = entity::Finding { at: now.unix_ms, ..said(found, look, outline.as_ref())? };
             tx.put(&said)?;
             let line = in_a_line(&said)?;
-            Ok(if line.is_empty() { "Saved.".to_owned() } else { format!("Saved: {line}.") })
+            Ok(if line.is_empty() { say::saved() } else { say::saved_found(line) })
         })?;
         Ok(CommandResult::new(piece.to_owned(), stored.value, stored.undo))
     }
@@ -259,9 +263,7 @@ impl Studio {
     pub fn save_photo(&self, now: Now, piece: &str, firing: &str, file: &Path) -> Result<CommandResult> {
         let piece = piece_id(piece)?;
         let firing = if firing.is_empty() { None } else { Some(parse_id(firing, "firing")?) };
-        let unreadable =
-            |_| StudioError::refused("photo", "This picture cannot be read. Take it again, or choose another.");
-        let bytes = std::fs::read(file).map_err(unreadable)?;
+        let bytes = std::fs::read(file).map_err(|_| StudioError::refused("photo", say::photo_unreadable()))?;
         let photo = prepare_photo(&bytes).map_err(|error| StudioError::refused("photo", error))?;
         let stored = self.command(now, |tx| {
             if query::coats_of_piece(tx.conn(), piece)?.is_empty() {
@@ -283,7 +285,7 @@ impl Studio {
             })?;
             Ok(id)
         })?;
-        Ok(CommandResult::new(stored.value.to_string(), "Photo saved.", stored.undo))
+        Ok(CommandResult::new(stored.value.to_string(), say::photo_saved(), stored.undo))
     }
 
     /// Takes a photograph off its piece; the file stays, so that this can be undone.
@@ -297,7 +299,7 @@ impl Studio {
             tx.put(&entity::Photo { gone: true, ..photo })?;
             Ok(())
         })?;
-        Ok(CommandResult::new(id.to_owned(), "Photo removed.", stored.undo))
+        Ok(CommandResult::new(id.to_owned(), say::photo_removed(), stored.undo))
     }
 }
 
@@ -334,7 +336,7 @@ fn said(found: entity::Finding, look: &Assessment, outline: Option<&Outline>) ->
         }
         Assessment::Where { touch } => {
             let Some(outline) = outline else {
-                return Err(StudioError::refused("", "This form has no outline to tap."));
+                return Err(StudioError::refused("", say::no_outline()));
             };
             let mut faults = saved_faults(&found);
             let (place, fault) = match touch {
@@ -345,20 +347,20 @@ fn said(found: entity::Finding, look: &Assessment, outline: Option<&Outline>) ->
                 Touch::Remove { grip } => (String::new(), faults.iter_mut().find(|(known, _)| known == grip)),
             };
             let Some(fault) = fault else {
-                return Err(StudioError::refused("", "Tap a fault first, then where it is."));
+                return Err(StudioError::refused("", say::fault_first()));
             };
             fault.1 = place;
             with_faults(found, faults)
         }
         Assessment::Liking { stars } if *stars > MOST_LIKED => {
-            return Err(StudioError::refused("liking", "Liking goes from 1 to 5."));
+            return Err(StudioError::refused("liking", say::liking_range()));
         }
         Assessment::Liking { stars } => {
             let stars = i64::from(*stars);
             entity::Finding { liking: Some(stars).filter(|stars| *stars > 0 && found.liking != Some(*stars)), ..found }
         }
         Assessment::Note { text } if text.chars().count() > LONGEST_NOTE => {
-            return Err(StudioError::refused("note", format!("Shorter, please: {LONGEST_NOTE} letters at most.")));
+            return Err(StudioError::refused("note", say::note_too_long(LONGEST_NOTE)));
         }
         Assessment::Note { text } => {
             entity::Finding { note: Some(text.trim().to_owned()).filter(|text| !text.is_empty()), ..found }
@@ -388,20 +390,21 @@ fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Result<
     let has = |kind: ZoneKind| zones.contains(&kind) || zones.contains(&ZoneKind::Whole) || zones.is_empty();
     let both = has(ZoneKind::Inside) && has(ZoneKind::Outside);
     let asked = [
-        (INSIDE, "Inside", has(ZoneKind::Inside), found.and_then(|found| found.inside.as_deref())),
-        (OUTSIDE, "Outside", has(ZoneKind::Outside), found.and_then(|found| found.outside.as_deref())),
-        (OVERLAP, "Where the glazes meet", both && coats.len() > 1, found.and_then(|found| found.overlap.as_deref())),
+        (INSIDE, say::inside(), has(ZoneKind::Inside), found.and_then(|found| found.inside.as_deref())),
+        (OUTSIDE, say::outside(), has(ZoneKind::Outside), found.and_then(|found| found.outside.as_deref())),
+        (OVERLAP, say::overlap(), both && coats.len() > 1, found.and_then(|found| found.overlap.as_deref())),
     ];
-    let question = |(zone, label, _, answer): (&str, &str, bool, Option<&str>)| ZoneQuestion {
+    let question = |(zone, label, _, answer): (&str, String, bool, Option<&str>)| ZoneQuestion {
         zone: zone.to_owned(),
-        label: label.to_owned(),
-        choices: Thickness::ALL.iter().map(|thickness| choice(thickness, answer)).collect(),
+        label,
+        choices: Thickness::ALL.iter().map(|thickness| choice(*thickness, answer)).collect(),
     };
     Ok(asked.into_iter().filter(|(.., asked, _)| *asked).map(question).collect())
 }
 
-fn choice(value: &impl Coded, answer: Option<&str>) -> Choice {
-    Choice { code: value.code().to_owned(), name: sentence_case(value.name()), chosen: answer == Some(value.code()) }
+fn choice(thickness: Thickness, answer: Option<&str>) -> Choice {
+    let code = thickness.code();
+    Choice { code: code.to_owned(), name: sentence_case(&thickness.name()), chosen: answer == Some(code) }
 }
 
 /// What the record says to what came out, and cautions that it calls for.
@@ -417,12 +420,10 @@ fn notes(
     }
     let has = |fault: Fault| faults.iter().any(|(known, _)| *known == fault);
     if has(Fault::Shivering) || has(Fault::Dunting) {
-        notes.push(Note::warning("Edges and slivers are sharp: gloves and eye protection, and not for use at table."));
+        notes.push(Note::warning(say::sharp()));
     }
     if has(Fault::Crazing) || has(Fault::DelayedCrazing) {
-        notes.push(Note::attention(
-            "Crazed ware can leak and break with boiling water. Whether it gives anything off into food only a laboratory test tells.",
-        ));
+        notes.push(Note::attention(say::crazed()));
     }
     Ok(notes)
 }
@@ -442,26 +443,16 @@ fn amount(found: Option<&entity::Finding>, faults: &[(Fault, Option<Whereabouts>
 }
 
 /// What came out beside what was weighed. Never more than a hint: one pot proves nothing.
-fn against_the_record(amount: SpeaksOf, verdicts: &[VerdictKind]) -> Option<&'static str> {
+fn against_the_record(amount: SpeaksOf, verdicts: &[VerdictKind]) -> Option<String> {
     let (over, short) = (verdicts.contains(&VerdictKind::Over), verdicts.contains(&VerdictKind::Short));
     let within = !verdicts.is_empty() && verdicts.iter().all(|verdict| *verdict == VerdictKind::Within);
     match amount {
-        SpeaksOf::TooMuch if over => Some("It was over when it was weighed, which fits: keep to the aim next time."),
-        SpeaksOf::TooMuch if short => {
-            Some("It was short when it was weighed, so look for another cause: the firing, the bucket's SG, a drip.")
-        }
-        SpeaksOf::TooMuch if within => {
-            Some("It was within when it was weighed. If more pieces like it come out so, the aim may be too high here.")
-        }
-        SpeaksOf::TooLittle if short => {
-            Some("It was short when it was weighed, which fits: keep to the aim next time.")
-        }
-        SpeaksOf::TooLittle if over => {
-            Some("It was over when it was weighed, so look for another cause: the firing, the bucket's SG, wet bisque.")
-        }
-        SpeaksOf::TooLittle if within => {
-            Some("It was within when it was weighed. If more pieces like it come out so, the aim may be too low here.")
-        }
+        SpeaksOf::TooMuch if over => Some(say::thick_and_over()),
+        SpeaksOf::TooMuch if short => Some(say::thick_but_short()),
+        SpeaksOf::TooMuch if within => Some(say::thick_but_within()),
+        SpeaksOf::TooLittle if short => Some(say::thin_and_short()),
+        SpeaksOf::TooLittle if over => Some(say::thin_but_over()),
+        SpeaksOf::TooLittle if within => Some(say::thin_but_within()),
         _ => None,
     }
 }

@@ -5,8 +5,10 @@ use uuid::Uuid;
 
 use super::record::{in_a_line, photos};
 use super::{firing_title_and_day, glazes, piece_id, piece_name};
-use crate::date_text::{sentence_case, word};
+use crate::date_text::sentence_case;
 use crate::evidence::{sg_in_words, step_of, style, verdict_kind};
+use crate::in_words::{Named, StyleWords};
+use crate::messages::compare as say;
 use crate::{Now, Result, Row, Studio, StudioError};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Laydown, Style};
@@ -78,7 +80,7 @@ impl Studio {
                 right: right.as_ref().map(|right| right.piece.to_string()).unwrap_or_default(),
                 right_title: match &right {
                     Some(right) => piece_name(conn, &right.coats)?,
-                    None => "Choose a piece".to_owned(),
+                    None => say::choose(),
                 },
                 right_photo: right.as_ref().map(photo).transpose()?.unwrap_or_default(),
                 lines: lines(conn, now, &left, right.as_ref(), &style)?,
@@ -115,11 +117,12 @@ impl Other {
     fn row(&self, conn: &Connection, now: Now, right: Option<&Side>) -> Result<Row> {
         let coats = query::coats_of_piece(conn, self.piece)?;
         let when = coats.first().map(|coat| now.moment(coat.at)).unwrap_or_default();
-        let control = if self.is_control { ", control piece" } else { "" };
+        let mut detail = vec![glazes(conn, &coats)?, when];
+        detail.extend(self.is_control.then(say::control_piece));
         Ok(Row {
             id: self.piece.to_string(),
             title: piece_name(conn, &coats)?,
-            detail: format!("{}, {when}{control}", glazes(conn, &coats)?),
+            detail: detail.join(", "),
             chosen: right.is_some_and(|right| right.piece == self.piece),
             outline: Vec::new(),
         })
@@ -154,18 +157,22 @@ fn lines(conn: &Connection, now: Now, left: &Side, right: Option<&Side>, style: 
         }
     };
     for zone in ZoneKind::ALL {
-        let name = sentence_case(zone.name());
+        let code = zone.code();
         let coats = (left.coat(*zone), right.and_then(|right| right.coat(*zone)));
-        let mut both = |what: &str, say: &dyn Fn(&entity::Coat) -> Result<String>| -> Result<()> {
-            line(format!("{name}: {what}"), coats.0.map(say).transpose()?, coats.1.map(say).transpose()?);
+        let mut both = |label: String, of: &dyn Fn(&entity::Coat) -> Result<String>| -> Result<()> {
+            line(label, coats.0.map(of).transpose()?, coats.1.map(of).transpose()?);
             Ok(())
         };
-        both("glaze", &|coat| Ok(entity::Glaze::load(conn, coat.glaze)?.map(|glaze| glaze.name).unwrap_or_else(none)))?;
-        both("wet weight", &|coat| Ok(style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?)))?;
-        both("laydown", &|coat| Ok(style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2))))?;
-        both("reading", &|coat| Ok(sentence_case(word(verdict_kind(coat)?))))?;
-        both("bucket's SG", &|coat| Ok(sg_in_words(style, coat.specific_gravity_e5)))?;
-        both("glazed", &|coat| Ok(now.moment(coat.at)))?;
+        both(say::glaze(code), &|coat| {
+            Ok(entity::Glaze::load(conn, coat.glaze)?.map(|glaze| glaze.name).unwrap_or_else(none))
+        })?;
+        both(say::wet_weight(code), &|coat| Ok(style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?)))?;
+        both(say::laydown(code), &|coat| {
+            Ok(style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)))
+        })?;
+        both(say::reading(code), &|coat| Ok(sentence_case(&verdict_kind(coat)?.name())))?;
+        both(say::sg(code), &|coat| Ok(sg_in_words(style, coat.specific_gravity_e5)))?;
+        both(say::glazed(code), &|coat| Ok(now.moment(coat.at)))?;
     }
     let fired = |side: &Side| fired(conn, now, side);
     let (left, right) = (fired(left)?, right.map(fired).transpose()?.unwrap_or_default());
@@ -174,8 +181,8 @@ fn lines(conn: &Connection, now: Now, left: &Side, right: Option<&Side>, style: 
         let part = |side: &Option<(String, String)>, first: bool| {
             side.clone().map(|(firing, said)| if first { firing } else { said })
         };
-        line("Firing".to_owned(), part(&left, true), part(&right, true));
-        line("Came out".to_owned(), part(&left, false), part(&right, false));
+        line(say::firing(), part(&left, true), part(&right, true));
+        line(say::came_out(), part(&left, false), part(&right, false));
     }
     Ok(lines)
 }

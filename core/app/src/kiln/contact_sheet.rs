@@ -5,7 +5,9 @@ use super::load::faults_counted;
 use super::plan::place_words;
 use super::record::{in_a_line, photos};
 use super::{firing_of, firing_title_and_day, glazes, piece_name};
-use crate::date_text::{count, sentence_case};
+use crate::date_text::sentence_case;
+use crate::evidence::style;
+use crate::messages::{contact_sheet as say, kiln};
 use crate::{Now, Result, Studio};
 use laydown_store::query;
 
@@ -58,14 +60,12 @@ impl Studio {
                     detail: sentence_case([place_words(placed), said].join(", ").trim_end_matches(", ")),
                 });
             }
-            let mut summary = vec![count(tiles.len() as i64, "piece", "pieces")];
+            let mut summary = vec![kiln::pieces(tiles.len())];
             if !liked.is_empty() {
                 let mean = liked.iter().sum::<i64>() as f64 / liked.len() as f64;
-                summary.push(format!("liked {mean:.1} of 5"));
+                summary.push(say::liked_on_average(style(conn)?.number(mean, 1)));
             }
-            summary.extend(
-                faults_counted(conn, &placed)?.iter().map(|(fault, pieces)| format!("{} {pieces}", fault.name())),
-            );
+            summary.extend(faults_counted(conn, &placed)?);
             Ok(ContactSheetView {
                 title: firing_title_and_day(conn, now, &firing)?,
                 summary: format!("{}.", summary.join(", ")),

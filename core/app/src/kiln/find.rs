@@ -6,11 +6,14 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::{firing_title_and_day, glazes, outline_of, piece_name};
-use crate::date_text::{DAY_MS, count, sentence_case};
+use crate::date_text::{DAY_MS, sentence_case};
 use crate::editor::Value;
 use crate::evidence::{code, parse_id, style};
+use crate::in_words::{Named, StyleWords};
+use crate::messages::find as say;
+use crate::messages::kiln;
 use crate::{Now, Result, Row, Studio, StudioError};
-use laydown_domain::coded::{Coded, coded};
+use laydown_domain::coded::coded;
 use laydown_domain::kiln::fault::Fault;
 use laydown_domain::kiln::piece_code;
 use laydown_domain::units::{Laydown, Style};
@@ -39,11 +42,11 @@ coded! {
     /// When a piece was glazed.
     "time" Glazed {
         /// In the last 30 days.
-        Month = "month" "in the last 30 days",
+        Month = "month",
         /// In the last 365 days.
-        Year = "year" "in the last 365 days",
+        Year = "year",
         /// Before that.
-        Before = "before" "longer ago",
+        Before = "before",
     }
 }
 
@@ -91,10 +94,10 @@ impl Studio {
             Ok(PiecesView {
                 filters: filters(conn, now, &wanted, &style)?,
                 found: match (pieces.len(), wanted.text(CODE)) {
-                    (0, "") => "No piece is like that. Ask for less.".to_owned(),
-                    (0, _) => "No piece here has this code.".to_owned(),
-                    (more, _) if more > MOST => format!("The {MOST} glazed last. Ask for more to see fewer."),
-                    (few, _) => count(few as i64, "piece", "pieces"),
+                    (0, "") => say::none_like_that(),
+                    (0, _) => say::none_with_code(),
+                    (more, _) if more > MOST => say::too_many(MOST),
+                    (few, _) => kiln::pieces(few),
                 },
                 pieces: rows.collect::<Result<_>>()?,
             })
@@ -199,28 +202,26 @@ fn filters(conn: &Connection, now: Now, wanted: &Wanted<'_>, style: &Style) -> R
         firings.push((firing.id.to_string(), firing_title_and_day(conn, now, &firing)?));
     }
     let bounds = LAYDOWNS.iter().enumerate().map(|(number, from)| (number.to_string(), band(number, *from, style)));
+    let fault = |fault: &Fault| (fault.code().to_owned(), sentence_case(&fault.name()));
+    let glazed = |when: &Glazed| (when.code().to_owned(), say::glazed_when(when.code()));
     let filter = |key, label, any, rows| filter(key, label, any, rows, wanted.text(key));
     Ok(vec![
-        filter(FORM, "Form", "Any form", sorted(forms)),
-        filter(GLAZE, "Glaze", "Any glaze", sorted(glazes)),
-        filter(FAULT, "Fault", "With or without faults", coded_items::<Fault>(Fault::ALL)),
-        filter(FIRING, "Firing", "Any firing, or none", firings),
-        filter(GLAZED, "Glazed", "At any time", coded_items::<Glazed>(Glazed::ALL)),
-        filter(LAYDOWN, "Laydown", "However thick", bounds.collect()),
+        filter(FORM, say::form(), say::any_form(), sorted(forms)),
+        filter(GLAZE, say::glaze(), say::any_glaze(), sorted(glazes)),
+        filter(FAULT, say::fault(), say::any_fault(), Fault::ALL.iter().map(fault).collect()),
+        filter(FIRING, say::firing(), say::any_firing(), firings),
+        filter(GLAZED, say::glazed(), say::any_time(), Glazed::ALL.iter().map(glazed).collect()),
+        filter(LAYDOWN, say::laydown(), say::any_laydown(), bounds.collect()),
     ])
 }
 
-fn filter(key: &str, label: &str, any: &str, items: Vec<(String, String)>, wanted: &str) -> Filter {
-    let rows: Vec<Row> = std::iter::once((String::new(), any.to_owned()))
+fn filter(key: &str, label: String, any: String, items: Vec<(String, String)>, wanted: &str) -> Filter {
+    let rows: Vec<Row> = std::iter::once((String::new(), any.clone()))
         .chain(items)
         .map(|(id, title)| Row { chosen: id == wanted, id, title, detail: String::new(), outline: Vec::new() })
         .collect();
-    let chosen = rows.iter().find(|row| row.chosen).map_or(any, |row| row.title.as_str()).to_owned();
-    Filter { key: key.to_owned(), label: label.to_owned(), chosen, rows }
-}
-
-fn coded_items<T: Coded>(all: &[T]) -> Vec<(String, String)> {
-    all.iter().map(|item| (item.code().to_owned(), sentence_case(item.name()))).collect()
+    let chosen = rows.iter().find(|row| row.chosen).map_or(any, |row| row.title.clone());
+    Filter { key: key.to_owned(), label, chosen, rows }
 }
 
 fn sorted(mut items: Vec<(String, String)>) -> Vec<(String, String)> {
@@ -230,13 +231,10 @@ fn sorted(mut items: Vec<(String, String)>) -> Vec<(String, String)> {
 
 /// "5.0 to 6.0 g per 100 cm²".
 fn band(number: usize, from: f64, style: &Style) -> String {
-    let to = LAYDOWNS.get(number + 1).map(|to| style.laydown(Laydown::new(*to)));
+    let to = LAYDOWNS.get(number + 1).map(|to| style.laydown_with_unit(Laydown::new(*to)));
     match (number, to) {
-        (0, Some(to)) => format!("Under {to}"),
-        (_, Some(to)) => {
-            let from = style.laydown(Laydown::new(from));
-            format!("{} to {to}", from.split_whitespace().next().unwrap_or(&from))
-        }
-        (_, None) => format!("From {} on", style.laydown(Laydown::new(from))),
+        (0, Some(to)) => say::laydown_under(to),
+        (_, Some(to)) => say::laydown_between(style.laydown_number(Laydown::new(from)), to),
+        (_, None) => say::laydown_from(style.laydown_with_unit(Laydown::new(from))),
     }
 }

@@ -7,9 +7,12 @@ use super::plan::{AIR, Plan, Stands, place_words};
 use super::record::in_a_line;
 use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting, when};
 use crate::archive::found;
-use crate::date_text::{count, sentence_case};
+use crate::date_text::sentence_case;
 use crate::editor::{Drawing, MOST_SHELVES, Spot};
 use crate::evidence::{code, style};
+use crate::in_words::{Named, witnessed};
+use crate::messages::firing as say;
+use crate::messages::{came_out, kiln};
 use crate::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
 use laydown_domain::kiln::cone::{self, Cone, ConeKind, Witness};
 use laydown_domain::kiln::fault::Fault;
@@ -21,15 +24,8 @@ const EARLIER: usize = 6;
 /// Among how many of the newest firings they are looked for.
 const LOOKED_THROUGH: u32 = 60;
 
-/// What is looked at before the kiln: codes and sentences. Common practice, no source.
-const BEFORE: &[(&str, &str)] = &[
-    ("dust", "Dust wiped off with a damp sponge: blown or swept, it goes into the lungs."),
-    ("foot", "Glaze cleared from the foot, and a little up the wall."),
-    ("rim", "Rims and edges felt: what is sharp now will cut later."),
-    ("knocks", "Knocks and chips touched up, and noted."),
-    ("cracks", "No cracks in the dry coat: rub them over, they crawl."),
-    ("overlap", "Where two glazes meet, not too thick, and room below to run."),
-];
+/// The codes of what is looked at before the kiln. Common practice, no source.
+const CHECKLIST: [&str; 6] = ["dust", "foot", "rim", "knocks", "cracks", "overlap"];
 
 /// Something to look at before the firing.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
@@ -121,29 +117,29 @@ impl Studio {
             let effective = effective(conn, &kiln, &placed)?;
             let left = pieces.iter().filter(|piece| !piece.looked_at).count();
             let (next, next_question) = next(state, pieces.len(), left);
-            let mut notes = notes(&firing, state, &before_it)?;
+            let style = style(conn)?;
+            let mut notes = notes(&firing, state, &before_it, &style)?;
             if is_loading {
                 notes.extend(crowded(&effective));
             }
             Ok(FiringView {
                 id: id.to_owned(),
                 title: firing_title(conn, &firing)?,
-                lines: lines(now, &firing, placed.len(), &style(conn)?)?,
-                state: sentence_case(state.name()),
+                lines: lines(now, &firing, placed.len(), &style)?,
+                state: sentence_case(&kiln::state(state.code())),
                 is_loading,
                 before: if is_loading { before(&firing) } else { Vec::new() },
                 shelves: if is_open { shelves(conn, &effective)? } else { Vec::new() },
                 waiting: if is_open { waiting(conn, now)? } else { Vec::new() },
-                waiting_label: if is_loading { "Waiting: tap to put on a shelf" } else { "Was another piece in it?" }
-                    .to_owned(),
+                waiting_label: if is_loading { say::waiting_label() } else { say::left_out_label() },
                 look_label: match (is_loading || pieces.is_empty(), left) {
                     (true, _) => String::new(),
-                    (false, 0) => "Look at the pieces again".to_owned(),
-                    (false, left) if left == pieces.len() => "Look at the pieces".to_owned(),
-                    (false, left) => format!("Look at the pieces: {left} left"),
+                    (false, 0) => say::look_again(),
+                    (false, left) if left == pieces.len() => say::look(),
+                    (false, left) => say::look_left(left),
                 },
                 pieces,
-                earlier: earlier(conn, now, &before_it)?,
+                earlier: earlier(conn, now, &before_it, &style)?,
                 notes,
                 next,
                 next_question,
@@ -165,15 +161,12 @@ impl Studio {
             let shelf = shelf.ok_or_else(|| StudioError::missing("shelf"))?;
             for piece in pieces {
                 if !put(tx, &firing, &mut stands, piece_id(piece)?, shelf, true)? {
-                    return Err(StudioError::refused(
-                        "shelf",
-                        "There is no room left on this shelf. Take another, or take something off it.",
-                    ));
+                    return Err(StudioError::refused("shelf", say::no_room()));
                 }
             }
             Ok(())
         })?;
-        let sentence = format!("{} on shelf {}.", count(pieces.len() as i64, "piece", "pieces"), shelf + 1);
+        let sentence = say::loaded(pieces.len(), shelf + 1);
         Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
 
@@ -186,7 +179,7 @@ impl Studio {
             let firing = open_firing(tx.conn(), firing)?;
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
             let mut stands = effective(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
-            let (mut fit, mut left) = (0, 0);
+            let (mut fit, mut left) = (0_usize, 0_usize);
             for piece in waiting(tx.conn(), now)?.into_iter().flat_map(|row| row.pieces) {
                 let piece = piece_id(&piece)?;
                 let mut is_in = false;
@@ -199,8 +192,8 @@ impl Studio {
         })?;
         let (fit, left) = stored.value;
         let sentence = match left {
-            0 => format!("{} put in.", count(fit, "piece", "pieces")),
-            left => format!("{} put in; for {left} there is no room.", count(fit, "piece", "pieces")),
+            0 => say::all_loaded(fit),
+            left => say::some_loaded(fit, left),
         };
         Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
@@ -218,7 +211,7 @@ impl Studio {
             tx.put(&entity::Placement { x_e4, y_e4, ..placed })?;
             Ok(())
         })?;
-        Ok(CommandResult::new(piece.to_owned(), "Moved.", stored.undo))
+        Ok(CommandResult::new(piece.to_owned(), say::moved(), stored.undo))
     }
 
     /// Takes a piece out of a firing.
@@ -232,12 +225,12 @@ impl Studio {
             let piece = piece_id(piece)?;
             let placed = placement(tx.conn(), firing.id, piece)?;
             if query::finding(tx.conn(), piece, firing.id)?.is_some() {
-                return Err(StudioError::refused("", "This piece has been looked at after the firing: it was in it."));
+                return Err(StudioError::refused("", say::was_in_firing()));
             }
             tx.put(&entity::Placement { gone: true, ..placed })?;
             Ok(())
         })?;
-        Ok(CommandResult::new(piece.to_owned(), "Taken out again.", stored.undo))
+        Ok(CommandResult::new(piece.to_owned(), say::taken_out(), stored.undo))
     }
 
     /// Ticks off, or on again, something to look at before the firing.
@@ -245,21 +238,18 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
     pub fn set_checklist_item(&self, now: Now, firing: &str, what: &str, done: bool) -> Result<CommandResult> {
-        if !BEFORE.iter().any(|(code, _)| *code == what) {
-            return Err(StudioError::refused("", "This is not on the list of what to look at before a firing."));
+        if !CHECKLIST.contains(&what) {
+            return Err(StudioError::refused("", say::not_on_checklist()));
         }
         let stored = self.command(now, |tx| {
             let firing = firing_of(tx.conn(), firing)?;
             let ticked = |code: &str| if code == what { done } else { is_checked(&firing, code) };
-            let codes: Vec<&str> = BEFORE.iter().map(|(code, _)| *code).filter(|code| ticked(code)).collect();
+            let codes: Vec<&str> = CHECKLIST.into_iter().filter(|code| ticked(code)).collect();
             tx.put(&entity::Firing { checked: Some(codes.join(",")).filter(|codes| !codes.is_empty()), ..firing })?;
             Ok(())
         })?;
-        Ok(CommandResult::new(
-            firing.to_owned(),
-            if done { "Looked at." } else { "Still to be looked at." },
-            stored.undo,
-        ))
+        let sentence = if done { say::looked_at() } else { say::not_looked_at() };
+        Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
 
     /// Takes a firing on to its next state; one that is done is opened again.
@@ -279,9 +269,9 @@ impl Studio {
             Ok(before)
         })?;
         let sentence = match stored.value {
-            FiringState::Loading => "Fired. Let it cool before you open it; then look at the pieces one by one.",
-            FiringState::Fired => "Done with this firing.",
-            FiringState::Done => "Open again.",
+            FiringState::Loading => say::fired_answer(),
+            FiringState::Fired => say::done_answer(),
+            FiringState::Done => say::opened_answer(),
         };
         Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
@@ -289,25 +279,13 @@ impl Studio {
 
 /// What the button to the next state says, and what is asked before.
 fn next(state: FiringState, pieces: usize, left: usize) -> (String, String) {
-    let (next, question) = match state {
-        FiringState::Loading if pieces == 0 => {
-            ("It is fired", "Nothing has been put on its shelves. You can still add the pieces afterwards.".to_owned())
-        }
-        FiringState::Loading => (
-            "It is fired",
-            "Say so once the kiln has been fired. The pieces can then be looked at one by one.".to_owned(),
-        ),
-        FiringState::Fired if left > 0 => (
-            "Done with this firing",
-            format!(
-                "{} not been looked at. You can open the firing again.",
-                count(left as i64, "piece has", "pieces have")
-            ),
-        ),
-        FiringState::Fired => ("Done with this firing", String::new()),
-        FiringState::Done => ("Open it again", String::new()),
-    };
-    (next.to_owned(), question)
+    match state {
+        FiringState::Loading if pieces == 0 => (say::to_fired(), say::ask_fired_empty()),
+        FiringState::Loading => (say::to_fired(), say::ask_fired()),
+        FiringState::Fired if left > 0 => (say::to_done(), say::ask_done(left)),
+        FiringState::Fired => (say::to_done(), String::new()),
+        FiringState::Done => (say::to_open(), String::new()),
+    }
 }
 
 /// Puts a piece on a shelf, `close` to others if it must; false when there is no room. What stands where is kept up to date.
@@ -343,10 +321,7 @@ fn stands_in(conn: &Connection, firing: &entity::Firing, piece: Uuid) -> Result<
             let other: entity::Firing = found(conn, placed.firing)?;
             if code::<FiringState>(&other.state)? == FiringState::Loading {
                 let title = firing_title(conn, &other)?;
-                return Err(StudioError::refused(
-                    "shelf",
-                    format!("This piece is in another load: {title}. Take it out there first."),
-                ));
+                return Err(StudioError::refused("shelf", say::in_another_load(title)));
             }
         }
     }
@@ -356,7 +331,7 @@ fn stands_in(conn: &Connection, firing: &entity::Firing, piece: Uuid) -> Result<
 fn open_firing(conn: &Connection, id: &str) -> Result<entity::Firing> {
     let firing = firing_of(conn, id)?;
     match code(&firing.state)? {
-        FiringState::Done => Err(StudioError::refused("", "This firing is done. Open it again first.")),
+        FiringState::Done => Err(StudioError::refused("", say::is_done())),
         FiringState::Loading | FiringState::Fired => Ok(firing),
     }
 }
@@ -367,12 +342,12 @@ fn placement(conn: &Connection, firing: Uuid, piece: Uuid) -> Result<entity::Pla
 }
 
 fn before(firing: &entity::Firing) -> Vec<ChecklistItem> {
-    let tick = |(code, text): &(&str, &str)| ChecklistItem {
-        code: (*code).to_owned(),
-        text: (*text).to_owned(),
+    let tick = |code: &str| ChecklistItem {
+        code: code.to_owned(),
+        text: say::checklist(code),
         done: is_checked(firing, code),
     };
-    BEFORE.iter().map(tick).collect()
+    CHECKLIST.into_iter().map(tick).collect()
 }
 
 fn is_checked(firing: &entity::Firing, code: &str) -> bool {
@@ -381,50 +356,53 @@ fn is_checked(firing: &entity::Firing, code: &str) -> bool {
 
 fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Result<Vec<Line>> {
     let mut lines = Vec::new();
-    let mut line = |label: &str, value: String| lines.push(Line { label: label.to_owned(), value });
+    let mut line = |label: String, value: String| lines.push(Line { label, value });
     let kind: ConeKind = code(&firing.cone_kind)?;
-    line("Begun", now.moment(firing.at));
-    line("Pieces", pieces.to_string());
-    line("Cone", format!("{}, {}", firing.cone, kind.name()));
+    line(say::begun(), now.moment(firing.at));
+    line(say::pieces(), pieces.to_string());
+    line(say::cone(), say::cone_and_kind(kind.code(), &firing.cone));
     let aimed: Cone = firing.cone.parse()?;
     if let (Some(slow), Some(fast)) = (aimed.bends_at(kind, 60.0), aimed.bends_at(kind, 150.0)) {
-        line("Bends at", format!("{:.0} °C at 60 °C an hour, {:.0} °C at 150 °C an hour", slow.value(), fast.value()));
+        line(say::bends_at(), say::bends_at_rates(degrees(slow, style), degrees(fast, style)));
     }
     if let Some(program) = &firing.program {
-        line("Program", program.clone());
+        line(say::program(), program.clone());
     }
     let set: Vec<&str> = firing.witnesses.iter().flat_map(|pairs| &pairs.0).map(|(cone, _)| cone.as_str()).collect();
     if !set.is_empty() {
-        line("Witness cones", set.join(", "));
+        line(say::witness_cones(), set.join(", "));
     }
     if let Some(at) = firing.fired_at {
-        line("Fired", now.moment(at));
+        line(say::fired(), now.moment(at));
     }
     if let Some(top) = firing.top_mc {
-        line("Top temperature", degrees(top, style));
+        line(say::top_temperature(), degrees(Celsius::from_millidegrees(top), style));
     }
     if let Some(minutes) = firing.minutes {
-        line("It took", duration(minutes));
+        line(say::it_took(), duration(minutes));
     }
     if let Some(note) = &firing.note {
-        line("Note", note.clone());
+        line(say::note(), note.clone());
     }
     Ok(lines)
 }
 
-fn notes(firing: &entity::Firing, state: FiringState, before_it: &[entity::Firing]) -> Result<Vec<Note>> {
+fn notes(
+    firing: &entity::Firing,
+    state: FiringState,
+    before_it: &[entity::Firing],
+    style: &Style,
+) -> Result<Vec<Note>> {
     let mut notes = Vec::new();
     if state == FiringState::Loading {
-        notes.push(Note::warning(
-            "Kiln wiring, gas and venting belong to licensed people. Air the room, keep what burns away, and follow the maker's manual.",
-        ));
+        notes.push(Note::warning(say::kiln_caution()));
     }
     if state == FiringState::Fired {
-        notes.push(Note::warning("Hot ware burns and cracks in a draught: unload when it can be held in a bare hand."));
+        notes.push(Note::warning(say::hot_ware()));
     }
     let read = witnesses(firing)?;
-    notes.extend(cone::verdict(firing.cone.parse()?, &read).map(Note::plain));
-    notes.extend(against_the_last(firing, before_it).map(Note::plain));
+    notes.extend(cone::against_aim(firing.cone.parse()?, &read).map(witnessed).map(Note::plain));
+    notes.extend(against_the_last(firing, before_it, style).map(Note::plain));
     Ok(notes)
 }
 
@@ -442,7 +420,7 @@ fn placed_piece(conn: &Connection, placed: &entity::Placement) -> Result<PlacedP
         piece: placed.piece.to_string(),
         title: piece_name(conn, &coats)?,
         detail: match finding.as_ref().map(in_a_line).transpose()? {
-            Some(found) if !found.is_empty() => format!("{place}: {found}"),
+            Some(found) if !found.is_empty() => say::place_and_found(place, found),
             _ => place,
         },
         looked_at: finding.is_some() || is_photographed(conn, placed)?,
@@ -470,11 +448,7 @@ fn shelves(conn: &Connection, effective: &[Stands]) -> Result<Vec<ShelfView>> {
 /// Pieces that stand so close that they may melt together.
 fn crowded(effective: &[Stands]) -> Option<Note> {
     let (stands, close) = effective.iter().map(|stands| (stands, stands.crowded())).find(|(_, close)| *close > 0)?;
-    let pairs = count(close as i64, "pair stands", "pairs stand");
-    Some(Note::attention(format!(
-        "Shelf {}: {pairs} closer than {AIR:.0} mm at the widest, as drawn. Glazes that touch melt together.",
-        stands.number + 1
-    )))
+    Some(Note::attention(say::crowded(close, stands.number + 1, AIR)))
 }
 
 // ---- against earlier firings ----
@@ -492,19 +466,18 @@ fn fired_before(conn: &Connection, firing: &entity::Firing) -> Result<Vec<entity
     Ok(before)
 }
 
-fn earlier(conn: &Connection, now: Now, before_it: &[entity::Firing]) -> Result<Vec<Row>> {
-    let style = style(conn)?;
+fn earlier(conn: &Connection, now: Now, before_it: &[entity::Firing], style: &Style) -> Result<Vec<Row>> {
     let row = |other: &entity::Firing| -> Result<Row> {
         let placed = query::placements(conn, other.id)?;
         let faults = faults_counted(conn, &placed)?;
         let mut parts = vec![now.moment(when(other))];
-        parts.extend(other.top_mc.map(|mc| degrees(mc, &style)));
+        parts.extend(other.top_mc.map(|mc| degrees(Celsius::from_millidegrees(mc), style)));
         parts.extend(other.minutes.map(duration));
         for witness in witnesses(other)? {
-            parts.push(format!("{} {}", witness.cone, witness.reading.name()));
+            parts.push(say::witness(witness.reading.code(), witness.cone.code()));
         }
-        parts.push(count(placed.len() as i64, "piece", "pieces"));
-        parts.extend(faults.iter().map(|(fault, pieces)| format!("{} {pieces}", fault.name())));
+        parts.push(kiln::pieces(placed.len()));
+        parts.extend(faults);
         Ok(Row {
             id: other.id.to_string(),
             title: firing_title(conn, other)?,
@@ -517,29 +490,27 @@ fn earlier(conn: &Connection, now: Now, before_it: &[entity::Firing]) -> Result<
 }
 
 /// "12 °C hotter and 40 min longer than the firing to the same cone before it."
-fn against_the_last(firing: &entity::Firing, before_it: &[entity::Firing]) -> Option<String> {
+fn against_the_last(firing: &entity::Firing, before_it: &[entity::Firing], style: &Style) -> Option<String> {
     let last = before_it.iter().find(|other| other.cone == firing.cone && other.cone_kind == firing.cone_kind)?;
-    let mut parts = Vec::new();
-    if let (Some(top), Some(last)) = (firing.top_mc, last.top_mc) {
-        parts.push(match (top - last) as f64 / 1e3 {
-            more if more >= 0.5 => format!("{more:.0} °C hotter"),
-            less if less <= -0.5 => format!("{:.0} °C cooler", -less),
-            _ => "as hot".to_owned(),
-        });
+    let heat = firing.top_mc.zip(last.top_mc).map(|(top, last)| match (top - last) as f64 / 1e3 {
+        more if more >= 0.5 => say::hotter(degrees(Celsius::new(more), style)),
+        less if less <= -0.5 => say::cooler(degrees(Celsius::new(-less), style)),
+        _ => say::as_hot(),
+    });
+    let time = firing.minutes.zip(last.minutes).map(|(took, last)| match took - last {
+        more if more > 0 => say::longer(duration(more)),
+        less if less < 0 => say::shorter(duration(-less)),
+        _ => say::as_long(),
+    });
+    match (heat, time) {
+        (Some(heat), Some(time)) => Some(say::against_the_last_both(&firing.cone, heat, time)),
+        (Some(one), None) | (None, Some(one)) => Some(say::against_the_last(&firing.cone, one)),
+        (None, None) => None,
     }
-    if let (Some(took), Some(last)) = (firing.minutes, last.minutes) {
-        parts.push(match took - last {
-            more if more > 0 => format!("{} longer", duration(more)),
-            less if less < 0 => format!("{} shorter", duration(-less)),
-            _ => "as long".to_owned(),
-        });
-    }
-    let cone = &firing.cone;
-    (!parts.is_empty()).then(|| format!("Against this kiln's cone {cone} firing before: {}.", parts.join(" and ")))
 }
 
-/// On how many of these pieces each fault was found, the most frequent first.
-pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) -> Result<Vec<(Fault, usize)>> {
+/// On how many of these pieces each fault was found, the most frequent first: "running 3".
+pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) -> Result<Vec<String>> {
     let mut counted: Vec<(Fault, usize)> = Fault::ALL.iter().map(|fault| (*fault, 0)).collect();
     for placed in placed {
         let Some(finding) = query::finding(conn, placed.piece, placed.firing)? else { continue };
@@ -550,11 +521,11 @@ pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) ->
     }
     counted.retain(|(_, pieces)| *pieces > 0);
     counted.sort_by_key(|(_, pieces)| std::cmp::Reverse(*pieces));
-    Ok(counted)
+    Ok(counted.into_iter().map(|(fault, pieces)| came_out::fault_counted(fault.name(), pieces)).collect())
 }
 
-fn degrees(mc: i64, style: &Style) -> String {
-    format!("{} °C", style.number(Celsius::from_millidegrees(mc).value(), 0))
+fn degrees(temperature: Celsius, style: &Style) -> String {
+    format!("{} °C", style.number(temperature.value(), 0))
 }
 
 fn duration(minutes: i64) -> String {

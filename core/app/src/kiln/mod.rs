@@ -17,11 +17,13 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use crate::archive::{found, in_use};
-use crate::date_text::{count, sentence_case};
+use crate::date_text::sentence_case;
 use crate::editor::Point;
 use crate::evidence::{code, parse_id, usable};
 use crate::form_geometry::shape;
+use crate::in_words::caution_text;
 use crate::lists::outline;
+use crate::messages::kiln as say;
 use crate::{Now, Result, Row, Studio};
 use laydown_domain::caution::{self, Place};
 use laydown_domain::coded::coded;
@@ -44,13 +46,13 @@ const FIRINGS: u32 = 60;
 
 coded! {
     /// How far a firing has come.
-    "state of a firing" FiringState {
+    "firing_state" FiringState {
         /// Pieces are put in.
-        Loading = "loading" "being loaded",
+        Loading = "loading",
         /// It has been lit or switched on.
-        Fired = "fired" "fired, to be unloaded",
+        Fired = "fired",
         /// All that was in it has been looked at, or the potter is done with it.
-        Done = "done" "unloaded",
+        Done = "done",
     }
 }
 
@@ -91,16 +93,11 @@ impl Studio {
             let waiting: usize = waiting(conn, now)?.iter().map(|row| row.pieces.len()).sum();
             let firings = query::firings(conn, FIRINGS)?;
             Ok(KilnView {
-                waiting: match waiting {
-                    0 => "No glazed piece waits for a firing.".to_owned(),
-                    1 => "1 piece waits for a firing.".to_owned(),
-                    pieces => format!("{pieces} pieces wait for a firing."),
-                },
+                waiting: say::waiting(waiting),
                 firings: firings.iter().map(|firing| firing_row(conn, now, firing)).collect::<Result<_>>()?,
-                empty: "Begin one when the pieces are dry: choose a kiln and a cone, then put them on its shelves."
-                    .to_owned(),
+                empty: say::no_firing_yet(),
                 has_kiln: !in_use::<entity::Kiln>(conn, None)?.is_empty(),
-                cautions: caution::at(Place::Kiln).map(|caution| caution.text().to_owned()).collect(),
+                cautions: caution::at(Place::Kiln).map(caution_text).collect(),
             })
         })
     }
@@ -112,7 +109,7 @@ fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Ro
     Ok(Row {
         id: firing.id.to_string(),
         title: firing_title(conn, firing)?,
-        detail: format!("{}, {}, {}", now.moment(when(firing)), count(pieces as i64, "piece", "pieces"), state.name()),
+        detail: [now.moment(when(firing)), say::pieces(pieces), say::state(state.code())].join(", "),
         chosen: state != FiringState::Done,
         outline: Vec::new(),
     })
@@ -121,7 +118,7 @@ fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Ro
 /// "Cone 6, garden kiln".
 pub(super) fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
     let kiln: entity::Kiln = found(conn, firing.kiln)?;
-    Ok(format!("Cone {}, {}", firing.cone, kiln.name))
+    Ok(say::firing_title(&firing.cone, kiln.name))
 }
 
 /// The same with its day.
@@ -156,7 +153,7 @@ fn waiting(conn: &Connection, now: Now) -> Result<Vec<WaitingRow>> {
         }
     }
     for (finding, coats) in to_fire_again(conn)? {
-        let detail = format!("{}, to be fired again", glazes(conn, &coats)?);
+        let detail = [glazes(conn, &coats)?, say::to_be_fired_again()].join(", ");
         rows.push(WaitingRow { pieces: vec![finding.piece.to_string()], title: piece_name(conn, &coats)?, detail });
     }
     Ok(rows)
@@ -192,15 +189,18 @@ fn to_fire_again(conn: &Connection) -> Result<Vec<(entity::Finding, Vec<entity::
 }
 
 fn form_name(conn: &Connection, coat: &entity::Coat) -> Result<String> {
-    Ok(entity::Form::load(conn, coat.form)?.map_or_else(|| "A form".to_owned(), |form| form.name))
+    Ok(entity::Form::load(conn, coat.form)?.map_or_else(say::unknown_form, |form| form.name))
 }
 
 /// "Ash white inside, Iron red outside".
 fn glazes(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
     let mut parts = Vec::new();
     for coat in coats {
-        let glaze = entity::Glaze::load(conn, coat.glaze)?.map_or_else(|| "a glaze".to_owned(), |glaze| glaze.name);
-        parts.push(format!("{glaze} {}", code::<ZoneKind>(&coat.zone)?.name()));
+        let zone = code::<ZoneKind>(&coat.zone)?.code();
+        parts.push(match entity::Glaze::load(conn, coat.glaze)? {
+            Some(glaze) => say::glaze_on_zone(zone, glaze.name),
+            None => say::unknown_glaze_on_zone(zone),
+        });
     }
     parts.dedup();
     Ok(sentence_case(&parts.join(", ")))
@@ -208,7 +208,7 @@ fn glazes(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
 
 /// What a piece is called: its form, and its code if it has one.
 pub(super) fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
-    let Some(first) = coats.first() else { return Ok("A piece".to_owned()) };
+    let Some(first) = coats.first() else { return Ok(say::unknown_piece()) };
     let name = form_name(conn, first)?;
     Ok(match coats.iter().find_map(|coat| coat.code.as_ref()) {
         Some(foot) => format!("{name}, {foot}"),

@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use image::{ColorType, ImageDecoder, ImageFormat, ImageReader};
 use pdf_writer::{Content, Filter, Finish, Name, Pdf, Rect, Ref, TextStr};
 
+use crate::messages::contact_sheet as say;
 use crate::{Result, Studio, StudioError};
 use laydown_store::{StoreError, whole_file};
 
@@ -37,7 +38,7 @@ struct Page {
 
 impl Page {
     fn read(file: &Path) -> Result<Page> {
-        let unusable = || StudioError::refused("page", "A page could not be painted. Open the contact sheet again.");
+        let unusable = || StudioError::refused("page", say::page_not_painted());
         let jpeg = std::fs::read(file).map_err(StoreError::from)?;
         let decoder = ImageReader::with_format(Cursor::new(&jpeg), ImageFormat::Jpeg).into_decoder();
         let decoder = decoder.map_err(|_| unusable())?;

@@ -6,6 +6,7 @@ use super::{firing_title, piece_id, piece_name, when};
 use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::evidence::style;
+use crate::messages::piece as say;
 use crate::{Line, Now, Result, Row, Studio, StudioError};
 use laydown_store::entity;
 use laydown_store::query;
@@ -45,7 +46,7 @@ impl Studio {
                 let finding = query::finding(conn, piece, firing.id)?;
                 let said = finding.as_ref().map(in_a_line).transpose()?.filter(|said| !said.is_empty());
                 let mut parts = vec![format!("{}, {}", now.moment(when(&firing)), place_words(&placed))];
-                parts.push(sentence_case(&said.unwrap_or_else(|| "not looked at yet".to_owned())));
+                parts.push(said.map_or_else(say::not_looked_at, |said| sentence_case(&said)));
                 parts.extend(finding.and_then(|finding| finding.note));
                 Ok(Row {
                     id: firing.id.to_string(),
@@ -61,7 +62,7 @@ impl Studio {
                 title: piece_name(conn, &coats)?,
                 coats: record(conn, now, &coats, &style(conn)?)?,
                 firings: placed.into_iter().map(firing).collect::<Result<_>>()?,
-                unfired: "It has been in no firing yet.".to_owned(),
+                unfired: say::unfired(),
                 photos: photos(conn, self.store.photos(), piece, None)?,
             })
         })

@@ -6,11 +6,11 @@ use uuid::Uuid;
 
 use super::{ShelfView, piece_name};
 use crate::Result;
-use crate::date_text::count;
 use crate::editor::{Drawing, Grip, Ink, Shape, Spot};
 use crate::editor::{LARGEST_SHELF, SMALLEST_SHELF};
 use crate::evidence::usable;
 use crate::form_geometry::shape;
+use crate::messages::{firing, kiln};
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::units::Millimetres;
 use laydown_store::entity::{self, Entity};
@@ -26,6 +26,10 @@ const CORNERS: usize = 72;
 const SEARCH: usize = 60;
 /// Places are kept in such parts of the shelf's width and depth.
 const PARTS: f64 = 1e4;
+
+/// The places on a shelf, by their codes in the message: from the front, each from the left.
+const PLACES: [[&str; 3]; 3] =
+    [["front_left", "front", "front_right"], ["left", "middle", "right"], ["back_left", "back", "back_right"]];
 
 /// A shelf from above.
 pub(super) struct Plan {
@@ -198,19 +202,17 @@ impl Stands {
             });
         }
         shapes.push(Shape { ink: Ink::Line, spots: closed(plan.outline()) });
-        let title = format!("Shelf {}: {}", number + 1, count(stands.len() as i64, "piece", "pieces"));
         let free = (100.0 * (1.0 - covered / plan.area())).clamp(0.0, 100.0);
         Ok(ShelfView {
             number: u32::try_from(number).unwrap_or_default(),
-            title: format!("{title}, {free:.0}% of it free"),
+            title: firing::shelf_title(stands.len(), number + 1, format!("{free:.0}")),
             drawing: Drawing {
                 below: String::new(),
                 tall: plan.tall(),
                 photo: String::new(),
                 shapes,
                 grips,
-                words: "From above, the front at the bottom. Drag a piece to move it; tap it to take it out."
-                    .to_owned(),
+                words: firing::shelf_help(),
             },
         })
     }
@@ -218,22 +220,9 @@ impl Stands {
 
 /// Where a piece stood: "shelf 2, back left".
 pub(super) fn place_words(placed: &entity::Placement) -> String {
-    let third = |part: i64| part as f64 / PARTS * 3.0;
-    let deep = match third(placed.y_e4) {
-        part if part < 1.0 => "front",
-        part if part < 2.0 => "",
-        _ => "back",
-    };
-    let side = match third(placed.x_e4) {
-        part if part < 1.0 => "left",
-        part if part < 2.0 => "",
-        _ => "right",
-    };
-    let place = match (deep, side) {
-        ("", "") => "middle".to_owned(),
-        (deep, side) => format!("{deep} {side}").trim().to_owned(),
-    };
-    format!("shelf {}, {place}", placed.shelf.saturating_add(1))
+    let third = |part: i64| (part as f64 / PARTS * 3.0).clamp(0.0, 2.0) as usize;
+    let row = PLACES[third(placed.y_e4)];
+    kiln::place(row[third(placed.x_e4)], placed.shelf.saturating_add(1))
 }
 
 fn widest(form: &Form) -> Option<f64> {

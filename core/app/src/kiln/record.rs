@@ -5,8 +5,9 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::whereabouts::Whereabouts;
-use crate::date_text::{sentence_case, word};
 use crate::evidence::{code, sg_in_words, step_of, verdict_kind};
+use crate::in_words::{Named, StyleWords};
+use crate::messages::{came_out, common, kiln};
 use crate::{Line, Now, Result};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
@@ -34,21 +35,21 @@ pub struct PhotoView {
 /// What was found, in a line: "inside right, outside thick, running, liked 4".
 pub(super) fn in_a_line(found: &entity::Finding) -> Result<String> {
     let mut parts = Vec::new();
-    for (zone, thickness) in [(INSIDE, &found.inside), (OUTSIDE, &found.outside), (OVERLAP, &found.overlap)] {
-        if let Some(thickness) = thickness {
-            parts.push(format!("{zone} {}", code::<Thickness>(thickness)?.name()));
-        }
-    }
+    let thickness = |found: &Option<String>| found.as_deref().map(code::<Thickness>).transpose();
+    parts.extend(thickness(&found.inside)?.map(|thickness| came_out::inside_looks(thickness.code())));
+    parts.extend(thickness(&found.outside)?.map(|thickness| came_out::outside_looks(thickness.code())));
+    parts.extend(thickness(&found.overlap)?.map(|thickness| came_out::overlap_looks(thickness.code())));
     for (fault, place) in found.faults.iter().flat_map(|faults| &faults.0) {
         let name = code::<Fault>(fault)?.name();
-        parts.push(
-            Whereabouts::read(place).map_or_else(|| name.to_owned(), |place| format!("{name} {}", place.words())),
-        );
+        parts.push(match Whereabouts::read(place) {
+            Some(place) => came_out::fault_at_place(name, place.words()),
+            None => name,
+        });
     }
     if found.again {
-        parts.push("to be fired again".to_owned());
+        parts.push(kiln::to_be_fired_again());
     }
-    parts.extend(found.liking.map(|stars| format!("liked {stars}")));
+    parts.extend(found.liking.map(came_out::liked));
     Ok(parts.join(", "))
 }
 
@@ -57,20 +58,21 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
     let mut lines = Vec::new();
     for coat in coats {
         let zone: ZoneKind = code(&coat.zone)?;
-        let glaze = entity::Glaze::load(conn, coat.glaze)?.map_or_else(|| "A glaze".to_owned(), |glaze| glaze.name);
+        let glaze = entity::Glaze::load(conn, coat.glaze)?;
         let step = step_of(conn, coat)?;
         let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
         lines.push(Line {
-            label: format!("{}, {glaze}", sentence_case(zone.name())),
-            value: format!(
-                "{}, {} (aim {}), {}, SG {}, {}",
-                mass(coat.net_mg),
-                word(verdict_kind(coat)?),
-                mass(coat.aim_mg),
-                style.laydown(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
-                sg_in_words(style, coat.specific_gravity_e5),
-                now.moment(coat.at)
-            ),
+            label: match glaze {
+                Some(glaze) => kiln::coat_label(zone.code(), glaze.name),
+                None => kiln::unknown_glaze_coat_label(zone.code()),
+            },
+            value: [
+                kiln::weighed(verdict_kind(coat)?.code(), mass(coat.net_mg), mass(coat.aim_mg)),
+                style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
+                common::sg(sg_in_words(style, coat.specific_gravity_e5)),
+                now.moment(coat.at),
+            ]
+            .join(", "),
         });
     }
     Ok(lines)

@@ -3,6 +3,7 @@
 
 use super::assessment::FaultChip;
 use crate::editor::{Drawing, Grip, Ink, Point, Shape, Spot};
+use crate::messages::came_out as say;
 use laydown_domain::kiln::fault::Fault;
 
 /// Room around the outline, as a part of its size.
@@ -33,18 +34,18 @@ impl Whereabouts {
     }
 
     /// "at the rim", "high outside", "in the floor".
-    pub(super) fn words(self) -> &'static str {
-        match (self.inside, self.height) {
-            (_, height) if height > 0.9 => "at the rim",
-            (true, height) if height < 0.15 => "in the floor",
-            (false, height) if height < 0.12 => "at the foot",
-            (true, height) if height < 0.4 => "low inside",
-            (false, height) if height < 0.4 => "low outside",
-            (true, height) if height < 0.65 => "halfway up inside",
-            (false, height) if height < 0.65 => "halfway up outside",
-            (true, _) => "high inside",
-            (false, _) => "high outside",
-        }
+    pub(super) fn words(self) -> String {
+        say::place(match (self.inside, self.height) {
+            (_, height) if height > 0.9 => "rim",
+            (true, height) if height < 0.15 => "floor",
+            (false, height) if height < 0.12 => "foot",
+            (true, height) if height < 0.4 => "low_inside",
+            (false, height) if height < 0.4 => "low_outside",
+            (true, height) if height < 0.65 => "halfway_inside",
+            (false, height) if height < 0.65 => "halfway_outside",
+            (true, _) => "high_inside",
+            (false, _) => "high_outside",
+        })
     }
 }
 
@@ -129,14 +130,14 @@ impl Outline {
                 removable: true,
             })
             .collect();
-        let last = faults.last().map(|(fault, _)| fault.name()).unwrap_or_default();
+        let asked = faults.last().map(|(fault, _)| say::where_is(fault.code()));
         Drawing {
             below: String::new(),
             tall: self.tall,
             photo: String::new(),
             shapes,
             grips,
-            words: format!("Where is the {last}? Tap the place: inside on the left, outside on the right."),
+            words: asked.into_iter().chain([say::tap_the_place()]).collect::<Vec<_>>().join(" "),
         }
     }
 }
@@ -166,10 +167,10 @@ mod tests {
     #[test]
     fn places_have_words_and_nonsense_has_no_place() {
         let words = |text| Whereabouts::read(text).map(Whereabouts::words);
-        assert_eq!(words("outside 20"), Some("at the foot"));
-        assert_eq!(words("inside 20"), Some("in the floor"));
-        assert_eq!(words("outside 960"), Some("at the rim"));
-        assert_eq!(words("inside 500"), Some("halfway up inside"));
+        assert_eq!(words("outside 20").as_deref(), Some("at the foot"));
+        assert_eq!(words("inside 20").as_deref(), Some("in the floor"));
+        assert_eq!(words("outside 960").as_deref(), Some("at the rim"));
+        assert_eq!(words("inside 500").as_deref(), Some("halfway up inside"));
         assert_eq!((words(""), words("outside"), words("outside -3")), (None, None, None));
         let far = mug().at(Spot { x: f64::NAN, y: f64::NEG_INFINITY });
         assert!((0.0..=1.0).contains(&far.height));

@@ -6,14 +6,15 @@ use uuid::Uuid;
 use super::{Field, NextCoat, WeighEntry, WeighMode, last_field};
 use crate::archive::{Archivable, found, in_use};
 use crate::buckets::is_old;
-use crate::date_text::sentence_case;
 use crate::evidence::{controls, latest_sg, powder_density, scale_of, sensitivity, tiles, uncertainty_e5};
 use crate::form_geometry::{shape, zone_cautions};
+use crate::in_words::{self, Sentence};
+use crate::messages::weigh as say;
 use crate::{Note, Now, Result, StudioError};
+use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
 use laydown_domain::coat::target::{Evidence, Job, Target, target};
 use laydown_domain::coat::verdict::{Reading, Verdict, judge};
-use laydown_domain::coat::{Solids, when_to_read};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{Grams, Laydown, PowderDensity, Style, parse};
@@ -50,10 +51,7 @@ impl WeighContext {
         let shape = shape(conn, &form)?;
         let zones: Vec<ZoneKind> = shape.zones.iter().map(|zone| zone.kind).collect();
         let Some(zone) = entry.zone.and_then(|kind| shape.zone(kind)).or_else(|| shape.zones.first()) else {
-            return Err(StudioError::refused(
-                "form",
-                format!("{} has no area to glaze. Open it in Studio and give one.", form.name),
-            ));
+            return Err(StudioError::refused("form", say::no_area_to_glaze(&form.name)));
         };
         let way = entry.way.unwrap_or_default();
         let field = match (way, entry.field) {
@@ -122,22 +120,18 @@ impl WeighContext {
         self.job.zone.kind
     }
 
-    pub(super) fn title(&self) -> String {
-        format!("{}, {}", self.form.name, self.zone().name())
-    }
-
     pub(super) fn mass(&self, grams: Grams) -> String {
         self.style.mass(grams, self.scale.step)
     }
 
     pub(super) fn target(&self) -> Result<Target> {
-        target(&self.job, &self.evidence).map_err(|error| StudioError::refused("", error))
+        target(&self.job, &self.evidence).map_err(|error| StudioError::refused("", error.sentence()))
     }
 
     /// The reading as typed, and the weights to keep with it.
     pub(super) fn reading(&self) -> Result<(Reading, Typed)> {
         let mass = |field: Field, text: &str| {
-            parse::mass(text, &self.style).map_err(|error| StudioError::refused(field.key(), error))
+            parse::mass(text, &self.style).map_err(|error| StudioError::refused(field.key(), error.sentence()))
         };
         match self.entry.way.unwrap_or_default() {
             WeighMode::Net => {
@@ -154,7 +148,8 @@ impl WeighContext {
 
     pub(super) fn judge(&self, reading: &Reading, target: &Target) -> Result<Verdict> {
         judge(reading, target, &self.scale, &self.job, self.evidence.controls.first()).map_err(|refused| {
-            StudioError::refused(last_field(self.entry.way.unwrap_or_default()).key(), refused.in_words(&self.style))
+            let field = last_field(self.entry.way.unwrap_or_default());
+            StudioError::refused(field.key(), in_words::reading_refused(&refused, &self.style))
         })
     }
 
@@ -203,12 +198,16 @@ impl WeighContext {
 
     /// The other zones of the same piece, offered once this coat is kept.
     pub(super) fn next_coats(&self, piece: Uuid) -> Vec<NextCoat> {
-        let Some(other) = other_side(self.zone()) else { return Vec::new() };
+        let (other, label) = match self.zone() {
+            ZoneKind::Inside => (ZoneKind::Outside, say::next_outside()),
+            ZoneKind::Outside => (ZoneKind::Inside, say::next_inside()),
+            ZoneKind::Whole => return Vec::new(),
+        };
         if !self.entry.piece.is_empty() || !self.zones.contains(&other) {
             return Vec::new();
         }
         vec![NextCoat {
-            label: format!("{} of this piece", sentence_case(other.name())),
+            label,
             entry: WeighEntry { piece: piece.to_string(), zone: Some(other), ..self.entry.clone().cleared() },
         }]
     }
@@ -216,34 +215,27 @@ impl WeighContext {
     pub(super) fn notes(&self, now: Now, target: &Target) -> Vec<Note> {
         let mut notes = Vec::new();
         if !self.entry.piece.is_empty() {
-            notes.push(Note::attention(when_to_read(1)));
+            notes.push(Note::attention(in_words::when_to_read(1)));
         }
         match self.checked_at {
-            None => notes.push(Note::attention(format!(
-                "{} has no SG yet: {} is assumed, and the target is only as good as that. Check the bucket.",
-                self.bucket.name,
-                self.style.specific_gravity(self.sg.sg)
-            ))),
-            Some(at) if is_old(now, Some(at)) => notes.push(Note::attention(format!(
-                "SG was checked {}. Stir and check the bucket: glaze thickens and settles.",
-                now.days_ago(at)
-            ))),
+            None => {
+                let assumed = self.style.specific_gravity(self.sg.sg);
+                notes.push(Note::attention(say::no_sg_yet(&self.bucket.name, assumed)));
+            }
+            Some(at) if is_old(now, Some(at)) => notes.push(Note::attention(say::old_sg(now.days_ago(at)))),
             Some(_) => {}
         }
         if self.checked_at.is_some() {
-            notes.extend(self.sg.sg.doubt(&self.style).map(Note::attention));
+            notes.extend(in_words::thin_glaze(self.sg.sg, &self.style).map(Note::attention));
         }
         if PowderDensity::from_thousandths(self.glaze.powder_density_e3).is_err() {
-            notes.push(Note::attention(format!(
-                "The powder density of {} is impossible, so laydown calculates with {}. Correct it in the glaze.",
-                self.glaze.name,
-                self.style.number(f64::from(PowderDensity::default()), 1)
-            )));
+            let usual = self.style.number(f64::from(PowderDensity::default()), 1);
+            notes.push(Note::attention(say::impossible_density(&self.glaze.name, usual)));
         }
         notes.extend(self.zone_cautions.iter().map(Note::plain));
         let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);
         if advice != ScaleAdvice::Decides {
-            notes.push(Note::attention(self.scale.advice_in_words(advice, &self.style)));
+            notes.push(Note::attention(in_words::scale_advice(&self.scale, advice, &self.style)));
         }
         notes
     }

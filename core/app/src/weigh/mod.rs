@@ -9,9 +9,10 @@ use uuid::Uuid;
 
 use self::context::WeighContext;
 use self::view::view;
-use super::date_text::word;
 use super::evidence::{parse_id, preference, style_of};
+use super::in_words::Named;
 use super::local_settings::{remember, remembered};
+use super::messages::weigh as say;
 use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
@@ -293,9 +294,12 @@ impl Studio {
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
             tx.put(&entity::Coat { code: code.clone(), ..coat })?;
             remember(tx, ENTRY_KEY, &context.next_piece())?;
-            let foot = code.map(|code| format!(" Pencil {code} on the foot.")).unwrap_or_default();
-            let sentence =
-                format!("Saved: {}, {}, {}.{foot}", context.title(), context.mass(verdict.net), word(verdict.kind));
+            let (form, zone) = (&context.form.name, context.zone().name());
+            let (wet, kind) = (context.mass(verdict.net), verdict.kind.name());
+            let sentence = match code {
+                Some(code) => say::saved_with_code(form, zone, wet, kind, code),
+                None => say::saved(form, zone, wet, kind),
+            };
             Ok((id, sentence, context.next_coats(piece)))
         })?;
         let (id, sentence, next) = stored.value;
@@ -317,9 +321,9 @@ fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
 /// Why there is nothing to weigh with: what was chosen has gone and nothing is left, or nothing was ever there.
 fn nothing_to_weigh_with(entry: &WeighEntry) -> StudioError {
     if [&entry.form, &entry.bucket, &entry.scale].iter().all(|id| id.is_empty()) {
-        StudioError::refused("", "Add a form, a glaze and a scale first: then a piece can be weighed.")
+        StudioError::refused("", say::add_to_weigh())
     } else {
-        StudioError::missing("form, bucket or scale")
+        StudioError::missing("to_weigh_with")
     }
 }
 

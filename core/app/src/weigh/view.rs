@@ -7,9 +7,11 @@ use super::{
     Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
     WeighView,
 };
-use crate::date_text::{count, sentence_case, word};
+use crate::date_text::sentence_case;
 use crate::evidence::{code, step_of, style, usable, verdict_kind};
+use crate::in_words::{self, Named};
 use crate::lists::{buckets, forms, scales};
+use crate::messages::{common, weigh as say};
 use crate::{EditorKind, Note, Now, Result, Row, StudioError};
 use laydown_domain::coat::target::Target;
 use laydown_domain::coat::verdict::{Verdict, VerdictKind};
@@ -58,8 +60,8 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
         return Ok(view);
     };
     view.form = context.form.name.clone();
-    view.bucket = format!("{}, {}", context.glaze.name, context.bucket.name);
-    view.zone = sentence_case(context.zone().name());
+    view.bucket = say::glaze_and_bucket(&context.glaze.name, &context.bucket.name);
+    view.zone = sentence_case(&context.zone().name());
     view.scale = context.scale_row.name.clone();
     view.zones = zones(&context);
     let target = match context.target() {
@@ -109,24 +111,23 @@ fn still_being_typed(bare: &str, glazed: &str) -> bool {
 }
 
 fn target_view(context: &WeighContext, target: &Target) -> TargetView {
-    let words = target.in_words(&context.style, context.scale.step);
+    let words = in_words::target(target, &context.style, context.scale.step);
     TargetView {
         wet: context.mass(target.wet),
         span: words.span,
         source: words.source,
         rests_on: words.rests_on,
         sure: words.sure,
-        tolerance: format!(
-            "±{} is accepted: {} is set to “{}”.",
+        tolerance: say::tolerance(
             context.style.percent(target.tolerance, 0),
-            context.glaze.name,
-            context.job.sensitivity.name()
+            &context.glaze.name,
+            context.job.sensitivity.code(),
         ),
     }
 }
 
 fn verdict_view(context: &WeighContext, verdict: &Verdict) -> VerdictView {
-    let words = verdict.in_words(&context.style);
+    let words = in_words::verdict(verdict, &context.style);
     VerdictView {
         kind: verdict.kind,
         headline: words.headline,
@@ -157,42 +158,27 @@ fn gauge(context: &WeighContext, target: &Target, net: Option<Grams>) -> Gauge {
 }
 
 fn fields(entry: &WeighEntry, style: &Style) -> Vec<WeighField> {
-    let field = |field: Field, label: &str, text: &str| WeighField {
+    let field = |field: Field, label: String, text: &str| WeighField {
         field,
-        label: label.to_owned(),
+        label,
         text: text.to_owned(),
         unit: style.mass.symbol().to_owned(),
         active: field == entry.field,
     };
     match entry.way.unwrap_or_default() {
-        WeighMode::Net => vec![field(Field::Net, "Coat, after tare", &entry.net)],
+        WeighMode::Net => vec![field(Field::Net, say::net(), &entry.net)],
         WeighMode::TwoWeights => {
-            vec![field(Field::Bare, "Bare piece", &entry.bare), field(Field::Glazed, "Glazed piece", &entry.glazed)]
+            vec![field(Field::Bare, say::bare(), &entry.bare), field(Field::Glazed, say::glazed(), &entry.glazed)]
         }
     }
 }
 
 fn missing(view: &WeighView) -> Vec<SetupStep> {
-    let step = |editor, title: &str, detail: &str, done| SetupStep {
-        editor,
-        title: title.to_owned(),
-        detail: detail.to_owned(),
-        done,
-    };
+    let step = |editor, title, detail, done| SetupStep { editor, title, detail, done };
     vec![
-        step(
-            EditorKind::Form,
-            "A form",
-            "What you throw again and again: its shape and how much it holds.",
-            !view.forms.is_empty(),
-        ),
-        step(
-            EditorKind::Glaze,
-            "A glaze",
-            "Its name, how sensitive it is to thickness, and the bucket's SG.",
-            !view.buckets.is_empty(),
-        ),
-        step(EditorKind::Scale, "A scale", "How much it carries and the step it reads in.", !view.scales.is_empty()),
+        step(EditorKind::Form, say::form(), say::form_help(), !view.forms.is_empty()),
+        step(EditorKind::Glaze, say::glaze(), say::glaze_help(), !view.buckets.is_empty()),
+        step(EditorKind::Scale, say::scale(), say::scale_help(), !view.scales.is_empty()),
     ]
 }
 
@@ -202,7 +188,7 @@ fn zones(context: &WeighContext) -> Vec<Row> {
         .iter()
         .map(|kind| Row {
             id: kind.code().to_owned(),
-            title: sentence_case(kind.name()),
+            title: sentence_case(&kind.name()),
             detail: String::new(),
             chosen: *kind == context.zone(),
             outline: Vec::new(),
@@ -217,15 +203,15 @@ fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>>
 }
 
 fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) -> Result<RecentCoat> {
-    let form = entity::Form::load(conn, coat.form)?.map_or_else(|| "A form".to_owned(), |form| form.name);
+    let form = entity::Form::load(conn, coat.form)?.map_or_else(say::some_form, |form| form.name);
     let kind = verdict_kind(coat)?;
     Ok(RecentCoat {
         id: coat.id.to_string(),
         when: now.moment(coat.at),
-        title: format!("{form}, {}", code::<ZoneKind>(&coat.zone)?.name()),
+        title: common::form_and_zone(form, code::<ZoneKind>(&coat.zone)?.name()),
         wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
         verdict: kind,
-        word: word(kind).to_owned(),
+        word: kind.name(),
         control: coat.control,
     })
 }
@@ -233,7 +219,7 @@ fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) 
 fn tally(conn: &Connection, now: Now) -> Result<String> {
     let (all, within) = query::tally(conn, now.day_start(), VerdictKind::Within.code())?;
     Ok(match all {
-        0 => "Nothing weighed today.".to_owned(),
-        all => format!("{} today, {within} within.", count(all, "coat", "coats")),
+        0 => say::nothing_today(),
+        all => say::today(all, within),
     })
 }

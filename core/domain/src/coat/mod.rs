@@ -46,16 +46,6 @@ impl Solids {
     }
 }
 
-/// When a reading must be taken on a piece that has had `coats_before` coats since it was last bone dry.
-pub const fn when_to_read(coats_before: usize) -> &'static str {
-    if coats_before == 0 {
-        "Read the scale as soon as the drip stops. The water leaves the coat from the first minute."
-    } else {
-        "Weigh the piece again just before this coat and use that as its tare: water of the coat before is still in the wall. \
-         Then read as soon as the drip stops."
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -70,11 +60,5 @@ mod tests {
         let reading = SgReading { sg: SpecificGravity::USUAL, standard_uncertainty: 0.01 };
         let solids = Solids::of(reading, PowderDensity::default()).unwrap();
         assert_relative_eq!(solids.relative_uncertainty, 0.01 * slope / fraction(1.45), max_relative = 1e-6);
-    }
-
-    #[test]
-    fn a_second_coat_needs_its_own_tare() {
-        assert!(when_to_read(0).contains("as soon as the drip stops"));
-        assert!(when_to_read(1).contains("tare") && when_to_read(2).contains("tare"));
     }
 }

@@ -2,7 +2,7 @@
 
 use super::coverage::NORMAL_95;
 use crate::coded::coded;
-use crate::units::{Grams, Style};
+use crate::units::Grams;
 
 /// Half-widths that must fit into the tolerance for the scale to decide comfortably.
 const COMFORTABLE: f64 = 4.0;
@@ -20,50 +20,55 @@ pub struct Scale {
     pub repeatability: Option<Grams>,
 }
 
-/// Why a scale cannot be. The display is the sentence the potter reads.
+/// Why a scale cannot be.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
+#[error("{self:?}")]
 pub enum ScaleError {
     /// No step.
-    #[error("Say in what steps the scale reads, for example 0.1 g.")]
     NoStep,
     /// No capacity, or fewer than ten steps of it.
-    #[error("Say how much the scale weighs at most. It must be many times its step.")]
     NoCapacity,
     /// A minimum that is negative or not under the capacity.
-    #[error("The scale's smallest load must be less than its largest. Leave it empty if you do not know it.")]
     Minimum,
     /// A repeatability that is negative or larger than any scale's.
-    #[error("The scale's repeatability cannot be right. Weigh one thing ten times, or leave it empty.")]
     Repeatability,
 }
 
 coded! {
     /// Whether a scale can decide about a coat.
-    "advice on a scale" ScaleAdvice {
+    "scale_advice" ScaleAdvice {
         /// Comfortably.
-        Decides = "decides" "decides",
+        Decides = "decides",
         /// Yes, but a good part of the readings near the edges stays open.
-        DecidesOnlyJust = "only_just" "decides only just",
+        DecidesOnlyJust = "only_just",
         /// No reading could be called within.
-        TooCoarse = "too_coarse" "too coarse",
+        TooCoarse = "too_coarse",
         /// The piece with its coat is too heavy for it.
-        OverCapacity = "over_capacity" "too small",
+        OverCapacity = "over_capacity",
     }
 }
 
 coded! {
     /// Accuracy class of a weighing instrument, OIML R 76-1.
-    "accuracy class" AccuracyClass {
+    "accuracy_class" AccuracyClass {
         /// I.
-        Special = "I" "special (I)",
+        Special = "I",
         /// II.
-        High = "II" "high (II)",
+        High = "II",
         /// III.
-        Medium = "III" "medium (III)",
+        Medium = "III",
         /// IIII.
-        Ordinary = "IIII" "ordinary (IIII)",
+        Ordinary = "IIII",
     }
+}
+
+/// What is odd about a scale's step and capacity.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LabelDoubt {
+    /// Only a laboratory balance weighs so much in such steps.
+    LaboratoryBalance,
+    /// So few steps up to the capacity.
+    VeryFewSteps,
 }
 
 /// What a class of OIML R 76-1 (Table 3) allows at one step.
@@ -171,26 +176,6 @@ impl Scale {
         }
     }
 
-    /// The advice as a sentence.
-    pub fn advice_in_words(&self, advice: ScaleAdvice, style: &Style) -> String {
-        let step = style.mass(self.step, self.step);
-        match advice {
-            ScaleAdvice::Decides => format!("This scale reads in {step} steps and decides this coat well."),
-            ScaleAdvice::DecidesOnlyJust => {
-                format!("This scale reads in {step} steps and decides this coat only just. A finer one would say more.")
-            }
-            ScaleAdvice::TooCoarse => {
-                format!("This scale reads in {step} steps, too coarse for this coat. Use a finer one.")
-            }
-            ScaleAdvice::OverCapacity => {
-                format!(
-                    "The piece with its coat is more than this scale weighs ({}).",
-                    style.mass(self.capacity, self.step)
-                )
-            }
-        }
-    }
-
     /// The accuracy classes of OIML R 76-1 that a scale of this step and capacity could have.
     pub fn classes(&self) -> Vec<AccuracyClass> {
         let steps = self.capacity / self.step;
@@ -206,16 +191,11 @@ impl Scale {
             .collect()
     }
 
-    /// A sentence when step and capacity hardly go together, so that a slip of a zero shows.
-    pub fn doubt(&self, style: &Style) -> Option<String> {
-        let (capacity, step) = (style.mass(self.capacity, self.step), style.mass(self.step, self.step));
+    /// A doubt when step and capacity hardly go together, so that a slip of a zero shows.
+    pub fn doubt_about_label(&self) -> Option<LabelDoubt> {
         match self.classes().as_slice() {
-            [AccuracyClass::Special] => Some(format!(
-                "Only a laboratory balance weighs {capacity} in steps of {step}. Look at the label again."
-            )),
-            [] if self.capacity / self.step < 100.0 => Some(format!(
-                "A scale for {capacity} with steps of {step} has very few steps. Look at the label again."
-            )),
+            [AccuracyClass::Special] => Some(LabelDoubt::LaboratoryBalance),
+            [] if self.capacity / self.step < 100.0 => Some(LabelDoubt::VeryFewSteps),
             _ => None,
         }
     }
@@ -261,18 +241,12 @@ mod tests {
 
     #[test]
     fn a_slip_of_a_zero_raises_a_doubt() {
-        let style = Style::default();
-        assert_eq!(scale(2_000.0, 0.1).doubt(&style), None);
-        assert_eq!(scale(5_000.0, 1.0).doubt(&style), None);
-        assert_eq!(scale(200.0, 0.01).doubt(&style), None);
-        assert_eq!(
-            scale(5_000.0, 0.01).doubt(&style).unwrap(),
-            "Only a laboratory balance weighs 5000.00 g in steps of 0.01 g. Look at the label again."
-        );
-        assert_eq!(
-            scale(500.0, 10.0).doubt(&style).unwrap(),
-            "A scale for 500 g with steps of 10 g has very few steps. Look at the label again."
-        );
+        let doubt = |capacity: f64, step: f64| scale(capacity, step).doubt_about_label();
+        assert_eq!(doubt(2_000.0, 0.1), None);
+        assert_eq!(doubt(5_000.0, 1.0), None);
+        assert_eq!(doubt(200.0, 0.01), None);
+        assert_eq!(doubt(5_000.0, 0.01), Some(LabelDoubt::LaboratoryBalance));
+        assert_eq!(doubt(500.0, 10.0), Some(LabelDoubt::VeryFewSteps));
     }
 
     #[test]

@@ -16,7 +16,7 @@ use super::Solids;
 use super::coverage::{NORMAL_95, student_t_95};
 use crate::coded::coded;
 use crate::form::{ShapeClass, Zone};
-use crate::units::{Grams, Laydown, Millilitres, SquareCentimetres, Style};
+use crate::units::{Grams, Laydown, Millilitres, SquareCentimetres};
 
 /// Spread of well-made coats from pot to pot. Common practice, no source.
 const POT_TO_POT: f64 = 0.05;
@@ -40,11 +40,11 @@ coded! {
     /// How much a glaze minds a thicker or thinner coat.
     "sensitivity" Sensitivity {
         /// Forgiving.
-        Low = "low" "forgiving",
+        Low = "low",
         /// As most.
-        Medium = "medium" "normal",
+        Medium = "medium",
         /// Runs, breaks or goes dry at little more or less.
-        High = "high" "sensitive",
+        High = "high",
     }
 }
 
@@ -121,7 +121,6 @@ pub struct Evidence {
 
 /// Where a target comes from.
 #[derive(Debug, Clone, PartialEq, Eq)]
-#[non_exhaustive]
 pub enum Source {
     /// Control pieces of this very form.
     ControlSameForm,
@@ -180,34 +179,25 @@ pub struct Target {
     pub tolerance: f64,
 }
 
-/// Why there is no target. The display is the sentence the potter reads.
+/// Why there is no target.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
+#[error("{self:?}")]
 pub enum TargetError {
     /// The zone has no area.
-    #[error("“{form_name}” has no glazed area. Say what it holds, or measure its surface.")]
     NoArea {
         /// The form.
         form_name: String,
     },
     /// A control piece whose figures cannot be.
-    #[error(
-        "The control piece of “{form_name}” has an impossible weight or area. Correct it, or choose another control piece."
-    )]
     UnusableControl {
         /// The control's form.
         form_name: String,
     },
     /// A tile whose laydown cannot be.
-    #[error("A test tile of this glaze has an impossible weight or area. Correct it, or leave the tile out.")]
     UnusableTile,
     /// The glaze has no starting laydown either.
-    #[error(
-        "laydown does not know yet how thick this glaze should be. Weigh a piece you like and save it as the control piece."
-    )]
     NothingToGoBy,
     /// The budget came out as no number.
-    #[error("The figures for this piece do not fit together. Check the form's size and the bucket's specific gravity.")]
     NoNumber,
 }
 
@@ -382,66 +372,10 @@ fn from_laydown(job: &Job, ln_laydown: f64, relative_uncertainty: f64, source: S
     Aim { ln_wet: wet.value().ln(), standard_uncertainty, coverage: NORMAL_95, source, pots: 0 }
 }
 
-/// A target as the potter reads it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct TargetWords {
-    /// The aim, for example "19.4 g".
-    pub aim: String,
-    /// The accepted span, for example "18.0 to 20.8 g".
-    pub span: String,
-    /// Where it comes from.
-    pub source: String,
-    /// How many pots it rests on.
-    pub rests_on: String,
-    /// How sure the aim is.
-    pub sure: String,
-}
-
 impl Target {
-    /// In words, with as many figures as a scale of this `step` shows.
-    pub fn in_words(&self, style: &Style, step: Grams) -> TargetWords {
-        TargetWords {
-            aim: style.mass(self.wet, step),
-            span: span(style, self.low, self.high, step),
-            source: self.source_in_words(style),
-            rests_on: self.pots_in_words(),
-            sure: self.sureness_in_words(style, step),
-        }
-    }
-
-    fn source_in_words(&self, style: &Style) -> String {
-        let pieces = if self.pots > 1 { "pieces" } else { "piece" };
-        match &self.source {
-            Source::ControlSameForm => format!("From your control {pieces} of this form."),
-            Source::ControlOtherSizeByArea { form_name } => {
-                format!("From your control {pieces} of “{form_name}”, by glazed area.")
-            }
-            Source::ControlOtherSizeByCapacity { form_name } => {
-                format!("From your control {pieces} of “{form_name}”, by what each form holds.")
-            }
-            Source::Tile => format!("From your test tiles: {}.", style.laydown(self.laydown)),
-            Source::Starting => format!("A usual start for a glaze: {}.", style.laydown(self.laydown)),
-            Source::Imported => "As noted with the reading.".to_owned(),
-        }
-    }
-
-    fn pots_in_words(&self) -> String {
-        match (self.pots, &self.source) {
-            (0, Source::Tile) => "Based on test tiles, no pots yet.".to_owned(),
-            (0, _) => "Not based on any pots yet. Save one you like as your control piece.".to_owned(),
-            (1, _) => "Based on 1 pot.".to_owned(),
-            (pots, _) => format!("Based on {pots} pots."),
-        }
-    }
-
-    fn sureness_in_words(&self, style: &Style, step: Grams) -> String {
-        let (low, high) = self.interval;
-        let between = format!("between {} and {}", style.mass_number(low, step), style.mass(high, step));
-        if high / self.wet - 1.0 > FIRST_GUESS {
-            format!("A first guess: the right amount may be anywhere {between}.")
-        } else {
-            format!("The right amount is most likely {between}.")
-        }
+    /// Whether the aim is so unsure that it is called a guess.
+    pub fn is_first_guess(&self) -> bool {
+        self.interval.1 / self.wet - 1.0 > FIRST_GUESS
     }
 }
 
@@ -451,12 +385,12 @@ const FIRST_GUESS: f64 = 0.25;
 /// A span is narrow on a scale when its half-width is less than so many steps.
 const NARROW_IN_STEPS: f64 = 4.0;
 
-/// The accepted span, for example "18.0 to 20.8 g". Where it is narrow on this scale, with a decimal more than the scale
-/// shows (two where one leaves no span) and rounded inwards: rounded to the nearest step, 18.1 to 20.9 g would name 18
-/// and 21 g, which are not accepted.
-pub fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
+/// The ends of the accepted span and the step to show them in. Where it is narrow on this scale, with a decimal more than
+/// the scale shows (two where one leaves no span) and rounded inwards: rounded to the nearest step, 18.1 to 20.9 g would
+/// name 18 and 21 g, which are not accepted.
+pub fn span_to_show(low: Grams, high: Grams, step: Grams) -> (Grams, Grams, Grams) {
     if (high - low) / 2.0 >= step * NARROW_IN_STEPS {
-        return format!("{} to {}", style.mass_number(low, step), style.mass(high, step));
+        return (low, high, step);
     }
     let inwards = |fine: Grams| {
         // What is a whole number of these but for the last bits of a float stays where it is.
@@ -465,7 +399,7 @@ pub fn span(style: &Style, low: Grams, high: Grams, step: Grams) -> String {
     let leaves_a_span = |fine: &Grams| inwards(*fine).0 < inwards(*fine).1;
     let fine = [step / 10.0, step / 100.0].into_iter().find(leaves_a_span).unwrap_or(step / 1_000.0);
     let (low, high) = inwards(fine);
-    format!("{} to {}", style.mass_number(low, fine), style.mass(high, fine))
+    (low, high, fine)
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use super::target::{Job, TileEvidence};
 use super::{MOST_LAYDOWN, Solids};
 use crate::form::MEASURED_AREA;
-use crate::units::{Grams, Laydown, SquareCentimetres, Style};
+use crate::units::{Grams, Laydown, SquareCentimetres};
 
 /// A tile thinner than this share of the pots says little about them. Common practice, no source.
 pub const THIN_SHARE: f64 = 0.7;
@@ -11,18 +11,15 @@ pub const THIN_SHARE: f64 = 0.7;
 /// Relative standard uncertainty of a tile's dry weight. Common practice, no source.
 const DRY_WEIGHING: f64 = 0.02;
 
-/// Why a tile gives no laydown. The display is the sentence the potter reads.
+/// Why a tile gives no laydown.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
+#[error("{self:?}")]
 pub enum TileError {
     /// No area.
-    #[error("Say how large the tile's glazed face is.")]
     NoArea,
     /// No weight.
-    #[error("Say what the coat on the tile weighed.")]
     NoWeight,
     /// More than any tile holds.
-    #[error("That is more glaze than a tile of this size can hold. Check the weight and the area.")]
     TooMuch,
 }
 
@@ -61,20 +58,9 @@ pub fn as_thick_as(tile: Laydown, job: &Job) -> Grams {
     job.solids.wet(tile.dry_on(job.zone.area))
 }
 
-/// A tile's laydown on a form, as a sentence.
-pub fn in_words(tile: Laydown, job: &Job, style: &Style, step: Grams) -> String {
-    format!("As thick as {} on “{}”.", style.mass(as_thick_as(tile, job), step), job.form_name)
-}
-
-/// A warning when a tile carries much less than the pots will.
-pub fn thin_warning(tile: Laydown, pots: Laydown, style: &Style) -> Option<String> {
-    let share = tile / pots;
-    (share < THIN_SHARE).then(|| {
-        format!(
-            "This tile carries only {} of what the pots will. It will not show how they come out: glaze a thicker one.",
-            style.percent(share, 0)
-        )
-    })
+/// What a tile carries of what the pots will, as a fraction, when that is too little to say much of them.
+pub fn share_if_thin(tile: Laydown, pots: Laydown) -> Option<f64> {
+    Some(tile / pots).filter(|share| *share < THIN_SHARE)
 }
 
 #[cfg(test)]
@@ -109,12 +95,8 @@ mod tests {
 
     #[test]
     fn a_thin_tile_is_pointed_out() {
-        let style = Style::default();
-        assert_eq!(thin_warning(Laydown::new(4.0), Laydown::new(5.5), &style), None);
-        assert_eq!(
-            thin_warning(Laydown::new(3.3), Laydown::new(5.5), &style).unwrap(),
-            "This tile carries only 60% of what the pots will. It will not show how they come out: glaze a thicker one."
-        );
+        assert_eq!(share_if_thin(Laydown::new(4.0), Laydown::new(5.5)), None);
+        assert_relative_eq!(share_if_thin(Laydown::new(3.3), Laydown::new(5.5)).unwrap(), 0.6, max_relative = 1e-12);
     }
 
     #[test]

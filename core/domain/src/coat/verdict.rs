@@ -6,9 +6,9 @@
 
 use super::MOST_LAYDOWN;
 use super::scale::Scale;
-use super::target::{Control, Job, Target, carry_over, span};
+use super::target::{Control, Job, Target, carry_over};
 use crate::coded::coded;
-use crate::units::{DecimalMark, Grams, Laydown, MassUnit, Style};
+use crate::units::{Grams, Laydown};
 
 /// Grams closer than this are equal; sums of decimal fractions are not exact.
 const NOISE: Grams = Grams::new(1e-6);
@@ -31,13 +31,13 @@ coded! {
     /// What the scale says about a coat.
     "verdict" VerdictKind {
         /// Right.
-        Within = "within" "within",
+        Within = "within",
         /// Too little.
-        Short = "short" "short",
+        Short = "short",
         /// Too much.
-        Over = "over" "over",
+        Over = "over",
         /// Too near the edge, or the scale too coarse.
-        CannotTell = "cannot_tell" "cannot tell",
+        CannotTell = "cannot_tell",
     }
 }
 
@@ -71,10 +71,9 @@ pub struct Verdict {
     pub step: Grams,
 }
 
-/// Why a reading is not judged. The display is the sentence the potter reads, in grams; see also
-/// [`ReadingRefused::in_words`].
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[non_exhaustive]
+/// Why a reading is not judged.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum ReadingRefused {
     /// Infinite or undefined.
     NoNumber,
@@ -128,53 +127,6 @@ pub enum ReadingRefused {
         step: Grams,
     },
 }
-
-impl ReadingRefused {
-    /// The sentence in the potter's units.
-    pub fn in_words(&self, style: &Style) -> String {
-        match *self {
-            Self::NoNumber => "That is no weight. Type what the scale shows.".to_owned(),
-            Self::NoBare => "The bare piece must weigh something. Weigh it before glazing.".to_owned(),
-            Self::GlazedUnderBare { bare, glazed, step } => format!(
-                "It weighs less glazed ({}) than bare ({}). Check that both are of this piece, and the right way round.",
-                style.mass(glazed, step),
-                style.mass(bare, step)
-            ),
-            Self::Negative => {
-                "The weight is below zero. Tare with the bare piece on the scale, then weigh again.".to_owned()
-            }
-            Self::Nothing => "The scale shows no glaze. Weigh the piece after the coat.".to_owned(),
-            Self::OverCapacity { weight, capacity, step } => format!(
-                "{} is more than this scale weighs ({}). Use a larger scale, or choose the scale you used.",
-                style.mass(weight, step),
-                style.mass(capacity, step)
-            ),
-            Self::UnderMinimum { net, minimum, step } => format!(
-                "{} is less than this scale should weigh ({}). Use a finer scale.",
-                style.mass(net, step),
-                style.mass(minimum, step)
-            ),
-            Self::FinerThanStep { weight, step } => format!(
-                "This scale reads in {} steps and cannot show {}. Type what it shows, or choose the scale you used.",
-                style.mass(step, step),
-                style.mass(weight, step / 10.0)
-            ),
-            Self::MoreThanPieceHolds { net, most, step } => format!(
-                "{} is more glaze than this piece can hold (about {} at most). Was the scale tared with the bare piece?",
-                style.mass(net, step),
-                style.mass(most, step)
-            ),
-        }
-    }
-}
-
-impl std::fmt::Display for ReadingRefused {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str(&self.in_words(&Style::default()))
-    }
-}
-
-impl std::error::Error for ReadingRefused {}
 
 /// Judges a reading against its target on this scale. `control` is the piece the potter compares with.
 ///
@@ -294,109 +246,6 @@ fn scale_can_show(weight: Grams, step: Grams) -> bool {
     let is_decimal = [1.0, 2.0, 5.0, 10.0].iter().any(|figure| (leading - figure).abs() < 1e-6);
     let steps = weight / step;
     !is_decimal || (steps - steps.round()).abs() < 1e-4
-}
-
-/// A verdict as the potter reads and hears it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct VerdictWords {
-    /// One or two words, read at arm's length: "SHORT".
-    pub headline: String,
-    /// What to do: "Add 3.1 g".
-    pub act: String,
-    /// A sentence more.
-    pub detail: String,
-    /// The whole for the ear.
-    pub spoken: String,
-    /// How sure the reading is.
-    pub certainty: String,
-    /// Dry weight and laydown: "9.8 g dry, 5.2 g per 100 cm²".
-    pub carries: String,
-    /// What the same coat would be on the control piece.
-    pub on_control: Option<String>,
-}
-
-impl Verdict {
-    /// In words.
-    pub fn in_words(&self, style: &Style) -> VerdictWords {
-        let certainty = format!("Accurate to ±{}.", style.mass(self.half_width, self.step / 10.0));
-        let carries = format!("{} dry, {}", style.mass(self.dry, self.step), style.laydown(self.laydown));
-        let on_control = self
-            .on_control
-            .map(|wet| format!("On your control piece this coat would weigh {}.", style.mass(wet, self.step)));
-        VerdictWords {
-            headline: self.kind.name().to_uppercase(),
-            act: self.act(style),
-            detail: self.detail(style),
-            spoken: self.spoken(style),
-            certainty,
-            carries,
-            on_control,
-        }
-    }
-
-    fn act(&self, style: &Style) -> String {
-        let written = |grams: Grams| style.mass(grams.abs(), self.step);
-        match self.kind {
-            VerdictKind::Within => "Save it".to_owned(),
-            VerdictKind::Short => format!("Add {}", written(self.to_aim)),
-            VerdictKind::Over => format!("Take off {}", written(self.to_aim)),
-            VerdictKind::CannotTell if self.too_coarse => "Use a finer scale".to_owned(),
-            VerdictKind::CannotTell if self.to_within > Grams::ZERO => {
-                format!("Add {} to be sure", written(self.to_within))
-            }
-            VerdictKind::CannotTell => format!("Take off {} to be sure", written(self.to_within)),
-        }
-    }
-
-    fn detail(&self, style: &Style) -> String {
-        let written = |grams: Grams| style.mass(grams.abs(), self.step);
-        let span = span(style, self.low, self.high, self.step);
-        match self.kind {
-            VerdictKind::Within if self.to_aim.abs() < self.step / 2.0 => "Right on the aim.".to_owned(),
-            VerdictKind::Within if self.to_aim > Grams::ZERO => {
-                format!("{} under the aim, inside {span}.", written(self.to_aim))
-            }
-            VerdictKind::Within => format!("{} over the aim, inside {span}.", written(self.to_aim)),
-            VerdictKind::Short | VerdictKind::Over if self.too_coarse => {
-                format!("Target {span}. This scale is too coarse to be certain.")
-            }
-            VerdictKind::Short => format!("Target {span}. Add {}.", written(self.to_within)),
-            VerdictKind::Over => {
-                format!("Target {span}. Sponge, scrape or wash off {}.", written(self.to_within))
-            }
-            VerdictKind::CannotTell if self.too_coarse => format!(
-                "Too coarse: this scale reads in {} steps, and the target is {span}.",
-                style.mass(self.step, self.step)
-            ),
-            VerdictKind::CannotTell => format!(
-                "Too near the edge of {span} for a scale that reads in {} steps.",
-                style.mass(self.step, self.step)
-            ),
-        }
-    }
-
-    /// For the ear: whole words, and a point in numbers, which every English voice reads right.
-    fn spoken(&self, style: &Style) -> String {
-        let style = Style { decimal: DecimalMark::Point, ..*style };
-        let said = |grams: Grams| {
-            let unit = match style.mass {
-                MassUnit::Gram => "grams",
-                MassUnit::Ounce => "ounces",
-            };
-            let number = style.mass_number(grams.abs(), self.step);
-            if number == "1" { format!("1 {}", unit.trim_end_matches('s')) } else { format!("{number} {unit}") }
-        };
-        match self.kind {
-            VerdictKind::Within => "Within. Save it.".to_owned(),
-            VerdictKind::Short => format!("Short. Add {}.", said(self.to_aim)),
-            VerdictKind::Over => format!("Over. Take off {}.", said(self.to_aim)),
-            VerdictKind::CannotTell if self.too_coarse => "Cannot tell. This scale is too coarse.".to_owned(),
-            VerdictKind::CannotTell if self.to_within > Grams::ZERO => {
-                format!("Cannot tell. Add {} to be sure.", said(self.to_within))
-            }
-            VerdictKind::CannotTell => format!("Cannot tell. Take off {} to be sure.", said(self.to_within)),
-        }
-    }
 }
 
 #[cfg(test)]

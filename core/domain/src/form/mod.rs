@@ -14,7 +14,8 @@ use crate::coded::coded;
 use crate::units::{Millilitres, Millimetres, SquareCentimetres};
 
 pub use profile::{
-    Cut, FootRing, GlazeLines, Part, PartArea, Profile, ProfileError, ProfilePoint, WeightCheck, tube, weight_check,
+    Cut, FootRing, GlazeLines, MOST_POINTS, Part, PartArea, Profile, ProfileError, ProfilePoint, WeightCheck, tube,
+    weight_check,
 };
 pub use shape_class::{ShapeClass, Usual};
 pub use shrinkage::{Shrinkage, ShrinkageError, Stage};
@@ -35,11 +36,11 @@ coded! {
     /// A part of a form that takes one coat.
     "zone" ZoneKind {
         /// All of the inside up to the rim.
-        Inside = "inside" "inside",
+        Inside = "inside",
         /// All of the outside from the waterline up to the rim.
-        Outside = "outside" "outside",
+        Outside = "outside",
         /// Inside and outside in one dip.
-        Whole = "whole" "inside and outside",
+        Whole = "whole",
     }
 }
 
@@ -115,27 +116,23 @@ pub struct Form {
     widest: Option<Millimetres>,
 }
 
-/// Why a form cannot be. The display is the sentence the potter reads.
+/// Why a form cannot be.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
+#[error("{self:?}")]
 pub enum FormError {
     /// Neither capacity nor any area.
-    #[error("Say what the form holds when filled to the rim, measure its outline, or give its glazed areas.")]
     NoSize,
     /// A capacity outside what potters make.
-    #[error("A form holds between 5 ml and 100 litres, and {} ml is outside that. Check the figure and the unit.", .capacity.value())]
     Capacity {
         /// The capacity met.
         capacity: Millilitres,
     },
     /// An area outside what potters make.
-    #[error("A glazed surface is between 1 cm² and 5 m², and {} cm² is outside that. Check the figure and the unit.", .area.value())]
     Area {
         /// The area met.
         area: SquareCentimetres,
     },
     /// A flat thing has no capacity.
-    #[error("A tile holds nothing. Give the area of its glazed face.")]
     HoldsNothing,
     /// A profile that makes no pot.
     #[error(transparent)]

@@ -60,17 +60,17 @@ coded! {
     /// A part of a form's surface.
     "part" Part {
         /// What stays bare: the foot, its ring and recess, up to the glaze line.
-        Foot = "foot" "bare foot",
+        Foot = "foot",
         /// From the glaze line to the overlap band or the rim.
-        OutsideWall = "outside_wall" "outside wall",
+        OutsideWall = "outside_wall",
         /// Below the rim, where both glazes lie.
-        OverlapBand = "overlap_band" "overlap band",
+        OverlapBand = "overlap_band",
         /// The lip itself.
-        Rim = "rim" "rim",
+        Rim = "rim",
         /// From the floor to the rim.
-        InsideWall = "inside_wall" "inside walls",
+        InsideWall = "inside_wall",
         /// The floor.
-        InsideFloor = "inside_floor" "inside floor",
+        InsideFloor = "inside_floor",
     }
 }
 
@@ -83,63 +83,48 @@ pub struct PartArea {
     pub area: SquareCentimetres,
 }
 
-/// Why a profile makes no pot. The display is the sentence the potter reads; points are counted from 1.
+/// Why a profile makes no pot; points are counted from 1.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
+#[error("{self:?}")]
 pub enum ProfileError {
     /// Fewer than three points.
-    #[error("A profile needs at least three points: the foot, the widest place and the rim.")]
     TooFew,
     /// More points than anyone measures.
-    #[error("That is more than {MOST_POINTS} points. Keep those where the outline bends.")]
     TooMany,
     /// A height or width that is no size of a pot.
-    #[error("Point {point} is no size of a pot: at most 1.5 m high and 1.5 m across. Check the figures and the unit.")]
     OutOfReach {
         /// The point.
         point: usize,
     },
     /// Two neighbours at one height.
-    #[error(
-        "Points {} and {point} are at the same height. Correct one; if it is a ledge, put one end half a millimetre higher.",
-        .point - 1
-    )]
     SameHeight {
         /// The upper of the two.
         point: usize,
     },
     /// The outside runs through itself.
-    #[error("The outline crosses itself near point {point}. Check that the points follow the wall from the ground up.")]
     Crosses {
         /// The point before the crossing.
         point: usize,
     },
     /// No wall.
-    #[error("The wall must be thicker than nothing. Measure it at the rim, or cut an old piece open.")]
     NoWall,
     /// More wall than pot.
-    #[error("At point {point} the wall is thicker than the pot is wide there. Check the wall and the width.")]
     WallTooThick {
         /// The point.
         point: usize,
     },
     /// No room above the floor.
-    #[error("The floor and the foot ring are higher than the pot. Check the floor, the ring and the unit.")]
     Floor,
     /// A ring wider than the foot.
-    #[error("The foot ring is wider than the foot. Check its width: only the clay counts, on one side.")]
     FootRing,
     /// No weight or density to compare with.
-    #[error("A bisque piece weighs something, and so does a millilitre of it. Check both figures.")]
     NoWeight,
     /// The bare foot leaves nothing.
-    #[error(
-        "The bare foot reaches up to the rim: nothing outside is glazed. Check the height at which the glaze begins."
-    )]
     NothingToGlaze,
 }
 
-const MOST_POINTS: usize = 60;
+/// More points than anyone measures.
+pub const MOST_POINTS: usize = 60;
 const FARTHEST_UP: f64 = 1_500.0;
 const FARTHEST_OUT: f64 = 750.0;
 

@@ -11,27 +11,27 @@ coded! {
     /// A class of shape that scales as one.
     "shape" ShapeClass {
         /// Straight walls.
-        CylinderMug = "cylinder_mug" "straight mug",
+        CylinderMug = "cylinder_mug",
         /// A belly.
-        RoundedMug = "rounded_mug" "rounded mug",
+        RoundedMug = "rounded_mug",
         /// Wider than twice its depth.
-        OpenBowl = "open_bowl" "open bowl",
+        OpenBowl = "open_bowl",
         /// About as deep as half its width.
-        DeepBowl = "deep_bowl" "deep bowl",
+        DeepBowl = "deep_bowl",
         /// Flat with a rim.
-        Plate = "plate" "plate",
+        Plate = "plate",
         /// Closed, with a neck.
-        Bottle = "bottle" "bottle",
+        Bottle = "bottle",
         /// Closed a little, with a wide mouth.
-        Jar = "jar" "jar",
+        Jar = "jar",
         /// Tall, drawn in below a flared rim.
-        Vase = "vase" "vase",
+        Vase = "vase",
         /// Round and closed, with a seat for a lid.
-        Teapot = "teapot" "teapot",
+        Teapot = "teapot",
         /// Widening upwards, with a heavy rim.
-        Planter = "planter" "planter",
+        Planter = "planter",
         /// One flat face.
-        Tile = "tile" "tile",
+        Tile = "tile",
     }
 }
 

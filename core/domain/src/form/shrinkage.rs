@@ -6,11 +6,11 @@ coded! {
     /// A stage in the life of a pot at which it can be measured.
     "stage" Stage {
         /// Bisque-fired: the stage at which glaze is weighed on.
-        Bisque = "bisque" "as bisque",
+        Bisque = "bisque",
         /// Just thrown.
-        Thrown = "thrown" "just thrown",
+        Thrown = "thrown",
         /// Glaze-fired.
-        Fired = "fired" "glaze-fired",
+        Fired = "fired",
     }
 }
 
@@ -26,9 +26,7 @@ pub struct Shrinkage {
 
 /// Why two shrinkages cannot be of one clay.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
-#[error(
-    "Clay shrinks by 0 to 30% from thrown to fired, and not less by then than at the bisque. Check both figures: each is measured from the thrown size."
-)]
+#[error("{self:?}")]
 pub struct ShrinkageError;
 
 impl Shrinkage {

@@ -127,14 +127,11 @@ pub enum Thinning {
     },
 }
 
-/// Why the bucket's figures do not fit together. The display is the sentence the potter reads.
+/// Why the bucket's figures do not fit together.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[non_exhaustive]
+#[error("{self:?}")]
 pub enum SlurryError {
     /// The slurry would be as heavy as its own powder.
-    #[error(
-        "Specific gravity {sg:.2} is as heavy as the dry powder itself ({density:.2}). Check the reading, and the powder density of this glaze."
-    )]
     HeavierThanPowder {
         /// The slurry.
         sg: f64,
@@ -142,25 +139,19 @@ pub enum SlurryError {
         density: f64,
     },
     /// Not between 0 and 1.
-    #[error("A share of dry glaze lies between 0 and 1, and {value} does not. Weigh the glaze wet and dry again.")]
     NoFraction {
         /// The number met.
         value: f64,
     },
     /// Weights that are not weights.
-    #[error("Powder and water must both weigh something. Weigh them again.")]
     NothingToMix,
     /// The vessel holds nothing.
-    #[error("The vessel weighs no more full than empty. Weigh it empty and dry, then full to its mark.")]
     EmptyVessel,
     /// A weighing that says next to nothing of the specific gravity.
-    #[error("This scale is too coarse for so little glaze. Use a finer scale, or weigh more of it.")]
     TooUnsure,
     /// No volume.
-    #[error("Say how much the vessel holds to its mark.")]
     NoVolume,
     /// Water too cold or too hot for the density table.
-    #[error("Water at {celsius:.0} °C cannot be used to measure a vessel. Use water between 0 and 40 °C.")]
     WaterTemperature {
         /// Degrees Celsius.
         celsius: f64,

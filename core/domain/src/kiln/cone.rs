@@ -3,6 +3,7 @@
 //! A cone measures heat-work, not temperature: a temperature is only ever named with the kind of cone and the rate of
 //! heating over the last hundred degrees.
 
+use std::cmp::Ordering;
 use std::fmt;
 use std::str::FromStr;
 
@@ -12,11 +13,11 @@ use crate::units::Celsius;
 
 coded! {
     /// A kind of cone: each bends at a temperature of its own.
-    "kind of cone" ConeKind {
+    "cone_kind" ConeKind {
         /// Stands by itself on its base.
-        SelfSupporting = "self_supporting" "self-supporting",
+        SelfSupporting = "self_supporting",
         /// Stands in a plaque or a wad of clay.
-        Large = "large" "large",
+        Large = "large",
     }
 }
 
@@ -24,15 +25,15 @@ coded! {
     /// How a witness cone looks after the firing.
     "reading" Reading {
         /// It has not bent: less heat-work.
-        Standing = "standing" "standing",
+        Standing = "standing",
         /// It has begun to bend: a little less.
-        Soft = "soft" "soft",
+        Soft = "soft",
         /// Its tip is level with its base: this cone.
-        At = "at" "at",
+        At = "at",
         /// It has bent further: a little more.
-        Hard = "hard" "hard",
+        Hard = "hard",
         /// It lies flat or has melted: more.
-        Flat = "flat" "flat",
+        Flat = "flat",
     }
 }
 
@@ -185,25 +186,33 @@ pub struct Witness {
     pub reading: Reading,
 }
 
-/// What the witness cones say against the cone aimed at: "Cone 6 soft: under what was aimed at."
-pub fn verdict(aimed: Cone, witnesses: &[Witness]) -> Option<String> {
+/// How the heat-work that a witness cone shows lies to the cone aimed at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum AgainstAim {
+    /// As aimed.
+    AsAimed,
+    /// Near what was aimed at.
+    Near,
+    /// More.
+    Over,
+    /// Less.
+    Under,
+}
+
+/// The witness cone that tells most, and what it says against the cone aimed at; `None` where there is none.
+pub fn against_aim(aimed: Cone, witnesses: &[Witness]) -> Option<(Witness, AgainstAim)> {
     let reached = witnesses.iter().filter(|witness| witness.reading >= Reading::At).max_by_key(|witness| witness.cone);
     let short = witnesses.iter().filter(|witness| witness.reading < Reading::At).min_by_key(|witness| witness.cone);
-    let against = |cone: Cone, reading: Reading| match (cone.cmp(&aimed), reading) {
-        (std::cmp::Ordering::Equal, Reading::At) => "as aimed",
-        (std::cmp::Ordering::Equal, Reading::Hard | Reading::Flat) => "over what was aimed at",
-        (std::cmp::Ordering::Equal, _) | (std::cmp::Ordering::Less, _) => "under what was aimed at",
-        (std::cmp::Ordering::Greater, Reading::Standing | Reading::Soft) => "near what was aimed at",
-        (std::cmp::Ordering::Greater, _) => "over what was aimed at",
-    };
     let at_aim = witnesses.iter().find(|witness| witness.cone == aimed);
     let telling = at_aim.or(reached).or(short)?;
-    Some(format!(
-        "Cone {} {}: {}.",
-        telling.cone.code(),
-        telling.reading.name(),
-        against(telling.cone, telling.reading)
-    ))
+    let against = match (telling.cone.cmp(&aimed), telling.reading) {
+        (Ordering::Equal, Reading::At) => AgainstAim::AsAimed,
+        (Ordering::Equal, Reading::Hard | Reading::Flat) => AgainstAim::Over,
+        (Ordering::Equal | Ordering::Less, _) => AgainstAim::Under,
+        (Ordering::Greater, Reading::Standing | Reading::Soft) => AgainstAim::Near,
+        (Ordering::Greater, _) => AgainstAim::Over,
+    };
+    Some((*telling, against))
 }
 
 #[cfg(test)]
@@ -243,16 +252,15 @@ mod tests {
         let read = |readings: &[(&str, Reading)]| {
             let witnesses: Vec<Witness> =
                 readings.iter().map(|&(code, reading)| Witness { cone: cone(code), reading }).collect();
-            verdict(cone("6"), &witnesses)
+            let (telling, against) = against_aim(cone("6"), &witnesses)?;
+            Some((telling.cone.code(), telling.reading, against))
         };
         assert_eq!(read(&[]), None);
-        assert_eq!(read(&[("6", Reading::At)]).unwrap(), "Cone 6 at: as aimed.");
-        assert_eq!(
-            read(&[("5", Reading::Flat), ("6", Reading::Soft)]).unwrap(),
-            "Cone 6 soft: under what was aimed at."
-        );
-        assert_eq!(read(&[("7", Reading::At)]).unwrap(), "Cone 7 at: over what was aimed at.");
-        assert_eq!(read(&[("5", Reading::At)]).unwrap(), "Cone 5 at: under what was aimed at.");
-        assert_eq!(read(&[("7", Reading::Standing)]).unwrap(), "Cone 7 standing: near what was aimed at.");
+        assert_eq!(read(&[("6", Reading::At)]), Some(("6", Reading::At, AgainstAim::AsAimed)));
+        let soft = read(&[("5", Reading::Flat), ("6", Reading::Soft)]);
+        assert_eq!(soft, Some(("6", Reading::Soft, AgainstAim::Under)));
+        assert_eq!(read(&[("7", Reading::At)]), Some(("7", Reading::At, AgainstAim::Over)));
+        assert_eq!(read(&[("5", Reading::At)]), Some(("5", Reading::At, AgainstAim::Under)));
+        assert_eq!(read(&[("7", Reading::Standing)]), Some(("7", Reading::Standing, AgainstAim::Near)));
     }
 }

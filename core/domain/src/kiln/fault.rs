@@ -10,11 +10,11 @@ coded! {
     /// How thick the fired glaze looks.
     "thickness" Thickness {
         /// Too little.
-        Thin = "thin" "thin",
+        Thin = "thin",
         /// As it should be.
-        Right = "right" "right",
+        Right = "right",
         /// Too much.
-        Thick = "thick" "thick",
+        Thick = "thick",
     }
 }
 
@@ -22,53 +22,53 @@ coded! {
     /// A fault of a fired glaze or pot.
     "fault" Fault {
         /// Drawn back from bare clay.
-        Crawling = "crawling" "crawling",
+        Crawling = "crawling",
         /// Gathered in drops.
-        Beading = "beading" "beading",
+        Beading = "beading",
         /// The raw coat cracked before the firing.
-        RawCracking = "raw_cracking" "raw cracking",
+        RawCracking = "raw_cracking",
         /// The raw coat came off before or in the firing.
-        Flaking = "flaking" "flaking",
+        Flaking = "flaking",
         /// Fine cracks in the fired glaze.
-        Crazing = "crazing" "crazing",
+        Crazing = "crazing",
         /// The same, days or months later.
-        DelayedCrazing = "delayed_crazing" "delayed crazing",
+        DelayedCrazing = "delayed_crazing",
         /// Slivers of glaze spring off edges.
-        Shivering = "shivering" "shivering",
+        Shivering = "shivering",
         /// The pot itself cracked in cooling.
-        Dunting = "dunting" "dunting",
+        Dunting = "dunting",
         /// Small holes down to the clay.
-        Pinholing = "pinholing" "pinholing",
+        Pinholing = "pinholing",
         /// Small hollows that do not reach the clay.
-        Pitting = "pitting" "pitting",
+        Pitting = "pitting",
         /// Bubbles, open or closed.
-        Blistering = "blistering" "blistering",
+        Blistering = "blistering",
         /// Swellings of the clay.
-        Bloating = "bloating" "bloating",
+        Bloating = "bloating",
         /// Flowed down the wall.
-        Running = "running" "running",
+        Running = "running",
         /// Gathered deep in the floor.
-        Pooling = "pooling" "pooling",
+        Pooling = "pooling",
         /// Slipped down in a fold.
-        Sagging = "sagging" "sagging",
+        Sagging = "sagging",
         /// Too little glaze.
-        Thin = "thin" "thin",
+        Thin = "thin",
         /// Rough, not melted through.
-        Dry = "dry" "dry",
+        Dry = "dry",
         /// Taken too far.
-        Overfired = "overfired" "overfired",
+        Overfired = "overfired",
         /// Dull where it should shine.
-        Matting = "matting" "matting",
+        Matting = "matting",
         /// A film on the surface.
-        Scumming = "scumming" "scumming",
+        Scumming = "scumming",
         /// Colour drifted from elsewhere.
-        Blushing = "blushing" "blushing",
+        Blushing = "blushing",
         /// A spot of something else.
-        Speck = "speck" "speck",
+        Speck = "speck",
         /// A place without glaze.
-        BareSpot = "bare_spot" "bare spot",
+        BareSpot = "bare_spot",
         /// Grey lines from cutlery.
-        MetalMarking = "metal_marking" "metal marking",
+        MetalMarking = "metal_marking",
     }
 }
 
@@ -97,61 +97,6 @@ impl Fault {
             | Self::Blistering => SpeaksOf::TooMuch,
             Self::Thin | Self::Dry | Self::BareSpot => SpeaksOf::TooLittle,
             _ => SpeaksOf::SomethingElse,
-        }
-    }
-
-    /// A hint for next time; never more than "often".
-    pub const fn hint(self) -> &'static str {
-        match self {
-            Self::Crawling | Self::Beading => "Often too thick, or dust and grease on the bisque.",
-            Self::RawCracking | Self::Flaking => "Often too thick, or a coat that shrinks too much as it dries.",
-            Self::Running | Self::Sagging => {
-                "Often too thick, most of all near the rim and where glazes meet; or too hot."
-            }
-            Self::Pooling => "Often too much left inside: pour out at once and let it drain.",
-            Self::Blistering => "Often too thick or too hot, or gas from the clay.",
-            Self::Thin => "Often too little, or a bucket that has been thinned.",
-            Self::Dry => "Often too little, or not hot enough.",
-            Self::BareSpot => "Often a touch of the fingers, or a place the glaze did not reach.",
-            Self::Crazing | Self::DelayedCrazing => {
-                "Mostly how glaze and clay fit, less often the amount; a thick coat shows it more. Crazed ware can leak and break with boiling water."
-            }
-            Self::Shivering => {
-                "How glaze and clay fit, not the amount. The slivers are sharp: such a piece is not for use."
-            }
-            Self::Dunting => "Mostly cooling or the clay, not the amount.",
-            Self::Pinholing | Self::Pitting => "Mostly gas from the clay or a short hold, less often the amount.",
-            Self::Bloating => "The clay, taken too far; not the amount.",
-            Self::Overfired => "The firing, not the amount.",
-            Self::Matting | Self::Scumming | Self::Blushing => "Mostly the firing, the cooling or the recipe.",
-            Self::Speck => "Dust, a crumb of shelf or iron in the clay.",
-            Self::MetalMarking => {
-                "The recipe, not the amount. A laboratory test tells whether the surface gives anything off."
-            }
-        }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// ASTM F109-12: blister in the text as seen at https://wnwk.com/doc/188239.html (its opening); the rest from memory.
-    #[test]
-    fn terms_of_the_standard_are_the_names() {
-        for term in ["blister", "crawl", "craz", "dunt", "pinhol", "pit", "speck"] {
-            assert!(Fault::ALL.iter().any(|fault| fault.name().starts_with(term)), "{term}");
-        }
-    }
-
-    #[test]
-    fn hints_claim_no_more_than_often() {
-        for fault in Fault::ALL {
-            let hint = fault.hint();
-            assert!(!hint.contains("always") && !hint.contains("safe"), "{fault}");
-            if fault.speaks_of() != SpeaksOf::SomethingElse {
-                assert!(hint.contains("ften"), "{fault}: {hint}");
-            }
         }
     }
 }

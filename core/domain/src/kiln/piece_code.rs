@@ -17,20 +17,18 @@ const LENGTHS: RangeInclusive<usize> = 4..=9;
 /// So many codes of one length are tried. While half of them are free, that none of these is has a chance of 1 in 10¹⁹.
 const TRIES: u64 = 64;
 
-/// Why a text is no code. The display is the sentence the potter reads.
+/// Why a text is no code.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{self:?}")]
 pub enum CodeError {
     /// Too few or too many characters.
-    #[error("A piece's code has five or more characters. Look at the foot again.")]
     Length,
     /// A character that no code has.
-    #[error("“{character}” is in no code. Look at the foot again.")]
     Character {
         /// The character met.
         character: char,
     },
     /// The check character does not fit.
-    #[error("This code was misread or miswritten: its last character does not fit the others. Look at the foot again.")]
     Check,
 }
 

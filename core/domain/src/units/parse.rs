@@ -3,7 +3,8 @@
 //! A quantity is rounded here to what is stored of it, so that whatever is made of it later is made of the same number.
 
 use super::{
-    Celsius, Grams, Millilitres, Millimetres, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError, VolumeUnit,
+    Celsius, Grams, Millilitres, Millimetres, Quantity, Seconds, SpecificGravity, SquareCentimetres, Style, UnitError,
+    VolumeUnit,
 };
 use crate::glaze::slurry;
 use crate::truncate::truncate;
@@ -13,14 +14,13 @@ const LONGEST: usize = 40;
 
 /// One kind of quantity: its name, its units, the factor of a bare number, and its bounds.
 struct Kind<'a> {
-    what: &'static str,
+    what: Quantity,
     example: f64,
     symbol: &'a str,
     /// Names of units and their size in the quantity's own unit.
     units: &'a [(&'a str, f64)],
     bare: f64,
     largest: f64,
-    largest_words: &'static str,
     /// Whether the quantity is ever large enough for a thousands mark to be meant.
     thousands: bool,
 }
@@ -57,13 +57,12 @@ const MASS_UNITS: &[(&str, f64)] = &[
 
 fn mass_kind(style: &Style) -> Kind<'static> {
     Kind {
-        what: "weight",
+        what: Quantity::Weight,
         example: 19.4,
         symbol: style.mass.symbol(),
         units: MASS_UNITS,
         bare: style.mass.grams(),
         largest: 100_000.0,
-        largest_words: "100 kg",
         thousands: true,
     }
 }
@@ -114,13 +113,12 @@ fn volume_units(style: &Style) -> Vec<(&'static str, f64)> {
 /// When the text is no volume between nothing and 1000 litres, or could be meant two ways.
 pub fn volume(text: &str, style: &Style) -> Result<Millilitres, UnitError> {
     let kind = Kind {
-        what: "volume",
+        what: Quantity::Volume,
         example: 250.0,
         symbol: style.volume.symbol(),
         units: &volume_units(style),
         bare: style.volume.millilitres(),
         largest: 1_000_000.0,
-        largest_words: "1000 litres",
         thousands: true,
     };
     measure(&text.to_lowercase().replace("cm3", "cm³"), style, &kind).map(|value| Millilitres::new(value).as_stored())
@@ -132,7 +130,7 @@ pub fn volume(text: &str, style: &Style) -> Result<Millilitres, UnitError> {
 /// When the text is no area between nothing and 10 m², or could be meant two ways.
 pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
     let kind = Kind {
-        what: "surface",
+        what: Quantity::Surface,
         example: 187.0,
         symbol: style.area.symbol(),
         units: &[
@@ -148,7 +146,6 @@ pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
         ],
         bare: style.area.square_centimetres(),
         largest: 100_000.0,
-        largest_words: "10 m²",
         thousands: true,
     };
     measure(&text.to_lowercase().replace("m2", "m²").replace("in2", "in²"), style, &kind)
@@ -161,7 +158,7 @@ pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
 /// When the text is no length between nothing and 10 m, or could be meant two ways.
 pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
     let kind = Kind {
-        what: "length",
+        what: Quantity::Length,
         example: 8.5,
         symbol: style.length.symbol(),
         units: &[
@@ -178,7 +175,6 @@ pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
         ],
         bare: style.length.millimetres(),
         largest: 10_000.0,
-        largest_words: "10 m",
         thousands: true,
     };
     measure(text, style, &kind).map(|value| Millimetres::new(value).as_stored())
@@ -189,16 +185,8 @@ pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
 /// # Errors
 /// When the text is no such number, or could be meant two ways.
 pub fn number(text: &str, style: &Style) -> Result<f64, UnitError> {
-    let kind = Kind {
-        what: "number",
-        example: 2.6,
-        symbol: "",
-        units: &[],
-        bare: 1.0,
-        largest: 1e9,
-        largest_words: "1 000 000 000",
-        thousands: true,
-    };
+    let kind =
+        Kind { what: Quantity::Number, example: 2.6, symbol: "", units: &[], bare: 1.0, largest: 1e9, thousands: true };
     measure(text, style, &kind)
 }
 
@@ -208,7 +196,7 @@ pub fn number(text: &str, style: &Style) -> Result<f64, UnitError> {
 /// When the text is no time between nothing and a day.
 pub fn seconds(text: &str, style: &Style) -> Result<Seconds, UnitError> {
     let kind = Kind {
-        what: "time",
+        what: Quantity::Time,
         example: 42.0,
         symbol: "s",
         units: &[
@@ -227,7 +215,6 @@ pub fn seconds(text: &str, style: &Style) -> Result<Seconds, UnitError> {
         ],
         bare: 1.0,
         largest: 86_400.0,
-        largest_words: "24 hours",
         thousands: false,
     };
     let seconds = match text.trim().split_once(':') {
@@ -250,13 +237,12 @@ pub fn seconds(text: &str, style: &Style) -> Result<Seconds, UnitError> {
 /// When the text is no temperature between −50 and 1500 °C.
 pub fn temperature(text: &str, style: &Style) -> Result<Celsius, UnitError> {
     let kind = Kind {
-        what: "temperature",
+        what: Quantity::Temperature,
         example: 20.0,
         symbol: "°C",
         units: &[],
         bare: 1.0,
         largest: 1e5,
-        largest_words: "1500 °C",
         thousands: false,
     };
     let clean = cleaned(text, style, &kind)?;
@@ -286,13 +272,12 @@ pub fn temperature(text: &str, style: &Style) -> Result<Celsius, UnitError> {
 /// When the text is none of these, or the result is not from 1.02 to under 2.2.
 pub fn specific_gravity(text: &str, style: &Style) -> Result<SpecificGravity, UnitError> {
     let kind = Kind {
-        what: "specific gravity",
+        what: Quantity::SpecificGravity,
         example: 1.45,
         symbol: "",
         units: &[],
         bare: 1.0,
         largest: 1e5,
-        largest_words: "2.2",
         thousands: false,
     };
     let clean = cleaned(text, style, &kind)?;
@@ -347,11 +332,7 @@ fn measure(text: &str, style: &Style, kind: &Kind<'_>) -> Result<f64, UnitError>
 }
 
 fn within(value: f64, kind: &Kind<'_>) -> Result<f64, UnitError> {
-    if value <= kind.largest {
-        Ok(value)
-    } else {
-        Err(UnitError::TooLarge { what: kind.what, limit: kind.largest_words.to_owned() })
-    }
+    if value <= kind.largest { Ok(value) } else { Err(UnitError::TooLarge { what: kind.what }) }
 }
 
 fn unknown_unit(part: &Part, style: &Style, kind: &Kind<'_>) -> UnitError {
@@ -537,40 +518,36 @@ mod tests {
     }
 
     #[test]
-    fn nonsense_is_refused_with_a_sentence() {
-        let check = |text: &str, style: Style, expect: &str| {
-            assert_eq!(mass(text, &style).unwrap_err().to_string(), expect, "{text:?}");
-        };
-        check("", point(), "Type the weight first, for example 19.4.");
-        check("   ", comma(), "Type the weight first, for example 19,4.");
-        check("l9.4", point(), "“l9.4” cannot be read as a weight. Use figures, for example 19.4.");
-        check("19.O", point(), "“o” is not a unit of weight. Write it like 19.4 g, or figures only.");
-        check("1e3", point(), "“e” is not a unit of weight. Write it like 19.4 g, or figures only.");
-        check("inf", point(), "“inf” cannot be read as a weight. Use figures, for example 19.4.");
-        check("NaN", point(), "“NaN” cannot be read as a weight. Use figures, for example 19.4.");
-        check("1,234.5", point(), "“1,234.5” has more than one decimal mark. Leave the thousands mark out.");
-        check("1.234.567", point(), "“1.234.567” has more than one decimal mark. Leave the thousands mark out.");
-        check("1,234", point(), "Is “1,234” 1234, or a little over 1? Write 1234, or use “.” as the decimal mark.");
-        check("1.234", comma(), "Is “1.234” 1234, or a little over 1? Write 1234, or use “,” as the decimal mark.");
-        check("1 234", point(), "“1 234” has a space inside a number. Write it without.");
-        check("-3", point(), "A weight cannot be below zero. Check the minus sign, or set the tare again.");
-        check("−3", point(), "A weight cannot be below zero. Check the minus sign, or set the tare again.");
-        check(
-            "101 kg",
-            point(),
-            "That weight is larger than anything laydown weighs or measures (100 kg). Check the figures.",
-        );
-        check(
-            "2 oz 1 lb",
-            point(),
-            "“2 oz 1 lb” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.",
-        );
-        check(
-            "1 lb 2",
-            point(),
-            "“1 lb 2” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.",
-        );
-        check("12 ml", point(), "“ml” is not a unit of weight. Write it like 19.4 g, or figures only.");
+    fn nonsense_is_refused_for_what_is_wrong_with_it() {
+        let refused = |text: &str, style: Style| mass(text, &style).unwrap_err();
+        let what = Quantity::Weight;
+        let (text, example) = (str::to_owned, "19.4".to_owned());
+        assert_eq!(refused("", point()), UnitError::Empty { what, example: example.clone() });
+        assert_eq!(refused("   ", comma()), UnitError::Empty { what, example: "19,4".to_owned() });
+        for typed in ["l9.4", "inf", "NaN"] {
+            let error = UnitError::NotANumber { what, text: text(typed), example: example.clone() };
+            assert_eq!(refused(typed, point()), error);
+        }
+        for (typed, unit) in [("19.O", "o"), ("1e3", "e"), ("12 ml", "ml")] {
+            let error = UnitError::UnknownUnit { what, unit: text(unit), example: "19.4 g".to_owned() };
+            assert_eq!(refused(typed, point()), error);
+        }
+        for typed in ["1,234.5", "1.234.567"] {
+            assert_eq!(refused(typed, point()), UnitError::TwoMarks { text: text(typed) });
+        }
+        for (typed, style) in [("1,234", point()), ("1.234", comma())] {
+            let (whole, part, mark) = (text("1234"), text("1"), style.decimal.mark());
+            let error = UnitError::ThousandsOrDecimal { text: text(typed), whole, part, mark };
+            assert_eq!(refused(typed, style), error);
+        }
+        assert_eq!(refused("1 234", point()), UnitError::SpaceInNumber { text: text("1 234") });
+        for typed in ["-3", "−3"] {
+            assert_eq!(refused(typed, point()), UnitError::Negative { what });
+        }
+        assert!(matches!(refused("101 kg", point()), UnitError::TooLarge { what: Quantity::Weight }));
+        for typed in ["2 oz 1 lb", "1 lb 2"] {
+            assert_eq!(refused(typed, point()), UnitError::MixedUnits { text: text(typed) });
+        }
         for text in ["1/0 oz", "1/2/3", ".", "g", "1.5 1/2", "/", "19.4\u{0}", "1٫5"] {
             assert!(mass(text, &point()).is_err(), "{text:?}");
         }
@@ -624,15 +601,10 @@ mod tests {
     }
 
     #[test]
-    fn absurd_specific_gravity_says_what_to_do() {
-        assert_eq!(
-            specific_gravity("1", &point()).unwrap_err().to_string(),
-            "Specific gravity 1.00 is no heavier than water, and a glaze always is. Stir the bucket to the bottom and weigh again."
-        );
-        assert_eq!(
-            specific_gravity("1450", &point()).unwrap_err().to_string(),
-            "Specific gravity 1450.00 is heavier than any glaze that pours. Check the figure: 1450 g to the litre is 1.45."
-        );
+    fn absurd_specific_gravity_is_refused() {
+        let refused = |text: &str| specific_gravity(text, &point()).unwrap_err();
+        assert_eq!(refused("1"), UnitError::NoHeavierThanWater { value: 1.0 });
+        assert_eq!(refused("1450"), UnitError::TooHeavyForGlaze { value: 1_450.0 });
         for text in ["", "0.98", "-1.45", "1.4.5", "145 Be", "150 Be", "400 Tw", "1450 g/0 l", "g/l", "1.45 g"] {
             assert!(specific_gravity(text, &point()).is_err(), "{text:?}");
         }

@@ -5,55 +5,55 @@ use crate::coded::coded;
 
 coded! {
     /// Unit of mass on screen.
-    "unit of mass" MassUnit {
+    "mass_unit" MassUnit {
         /// Gram.
-        Gram = "gram" "grams",
+        Gram = "gram",
         /// Avoirdupois ounce, 28.349523125 g.
-        Ounce = "ounce" "ounces",
+        Ounce = "ounce",
     }
 }
 
 coded! {
     /// Unit of volume on screen.
-    "unit of volume" VolumeUnit {
+    "volume_unit" VolumeUnit {
         /// Millilitre.
-        Millilitre = "millilitre" "millilitres",
+        Millilitre = "millilitre",
         /// US fluid ounce, 29.5735295625 ml.
-        UsFluidOunce = "us_fluid_ounce" "US fluid ounces",
+        UsFluidOunce = "us_fluid_ounce",
         /// Imperial fluid ounce, 28.4130625 ml.
-        ImperialFluidOunce = "imperial_fluid_ounce" "imperial fluid ounces",
+        ImperialFluidOunce = "imperial_fluid_ounce",
     }
 }
 
 coded! {
     /// Unit of area on screen.
-    "unit of area" AreaUnit {
+    "area_unit" AreaUnit {
         /// Square centimetre.
-        SquareCentimetre = "square_centimetre" "square centimetres",
+        SquareCentimetre = "square_centimetre",
         /// Square inch, 6.4516 cm².
-        SquareInch = "square_inch" "square inches",
+        SquareInch = "square_inch",
     }
 }
 
 coded! {
     /// Unit of length on screen.
-    "unit of length" LengthUnit {
+    "length_unit" LengthUnit {
         /// Centimetre.
-        Centimetre = "centimetre" "centimetres",
+        Centimetre = "centimetre",
         /// Millimetre.
-        Millimetre = "millimetre" "millimetres",
+        Millimetre = "millimetre",
         /// Inch, 25.4 mm.
-        Inch = "inch" "inches",
+        Inch = "inch",
     }
 }
 
 coded! {
     /// Decimal mark on screen.
-    "decimal mark" DecimalMark {
+    "decimal_mark" DecimalMark {
         /// 19.4
-        Point = "point" "point, 19.4",
+        Point = "point",
         /// 19,4
-        Comma = "comma" "comma, 19,4",
+        Comma = "comma",
     }
 }
 
@@ -223,23 +223,13 @@ impl Style {
         written.trim_end_matches('0').trim_end_matches(self.decimal.mark()).to_owned()
     }
 
-    /// A laydown, for example "5.5 g per 100 cm²" or "1.25 oz per 100 in²".
-    pub fn laydown(&self, laydown: Laydown) -> String {
-        format!("{} {}", self.laydown_number(laydown), self.laydown_unit())
-    }
-
-    /// As [`Style::laydown`], without the unit.
+    /// A laydown in the units of mass and of 100 units of area, without them: "5.5".
     pub fn laydown_number(&self, laydown: Laydown) -> String {
         let value = self.in_laydown_units(laydown);
         self.number(value, if value < 3.0 { 2 } else { 1 })
     }
 
-    /// The unit of laydown, for example "g per 100 cm²".
-    pub fn laydown_unit(&self) -> String {
-        format!("{} per 100 {}", self.mass.symbol(), self.area.symbol())
-    }
-
-    /// A laydown as a plain number of [`Style::laydown_unit`].
+    /// A laydown as a plain number of the same units.
     pub fn in_laydown_units(&self, laydown: Laydown) -> f64 {
         laydown.value() / self.mass.grams() * self.area.square_centimetres()
     }
@@ -321,8 +311,8 @@ mod tests {
         assert_eq!(american().length(Millimetres::new(84.0)), "3.31 in");
         let millimetres = Style { length: LengthUnit::Millimetre, ..comma() };
         assert_eq!(millimetres.length(Millimetres::new(84.5)), "84,5 mm");
-        assert_eq!(metric.laydown(Laydown::new(5.5)), "5.5 g per 100 cm²");
-        assert_eq!(american().laydown(Laydown::new(5.5)), "1.25 oz per 100 in²");
+        assert_eq!(metric.laydown_number(Laydown::new(5.5)), "5.5");
+        assert_eq!(american().laydown_number(Laydown::new(5.5)), "1.25");
         assert_eq!(metric.percent(0.07, 0), "7%");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.45).unwrap()), "1.45");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.447).unwrap()), "1.447");
@@ -334,6 +324,6 @@ mod tests {
         for unit in MassUnit::ALL {
             assert_eq!(unit.code().parse::<MassUnit>().unwrap(), *unit);
         }
-        assert_eq!("stone".parse::<MassUnit>().unwrap_err().what, "unit of mass");
+        assert_eq!("stone".parse::<MassUnit>().unwrap_err().what, "mass_unit");
     }
 }

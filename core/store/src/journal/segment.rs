@@ -115,7 +115,6 @@ pub struct SegmentError {
 
 /// What is wrong with a segment.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
 pub enum Wrong {
     /// No segment is called that.
     #[error("its name is none that laydown gives")]

@@ -3,6 +3,7 @@
 
 use super::points::FINEST;
 use crate::editor::{Drawing, Grip, Ink, Shape, Spot};
+use crate::messages::editor_form as say;
 use laydown_domain::form::profile::Point;
 use laydown_domain::form::{Cut, GlazeLines, ProfilePoint, revolve};
 use laydown_domain::units::{Millimetres, Style};
@@ -136,8 +137,7 @@ impl Sketch<'_> {
             photo: String::new(),
             shapes,
             grips: self.grips(cut),
-            words: format!(
-                "Cut open on the left, as it stands on the right: {} high, {} across. Drag a point or a line; tap the wall to add a point.",
+            words: say::drawing(
                 self.style.length(Millimetres::new(self.height())),
                 self.style.length(Millimetres::new(2.0 * self.widest())),
             ),
@@ -208,23 +208,19 @@ impl Sketch<'_> {
                 grips.push(Grip { key: key.to_owned(), at, line: ends.to_vec(), name, removable: false });
             };
             let foot = self.lines.bare_foot;
-            line(BARE_FOOT, foot, 1.0, cut.outside(), format!("Glaze begins {} above the ground", length(foot)));
+            line(BARE_FOOT, foot, 1.0, cut.outside(), say::bare_foot_line(length(foot)));
             let overlap = self.lines.overlap;
-            let name = if overlap.value() > 0.0 {
-                format!("Both glazes lie on the upper {}", length(overlap))
-            } else {
-                "Overlap band: none".to_owned()
-            };
+            let name = if overlap.value() > 0.0 { say::overlap_line(length(overlap)) } else { say::no_overlap_line() };
             line(OVERLAP, rim - overlap, 1.0, cut.outside(), name);
             if let Some(fill) = self.fill {
-                line(FILL, rim - fill, -1.0, cut.inside(), format!("Filled to {} below the rim", length(fill)));
+                line(FILL, rim - fill, -1.0, cut.inside(), say::fill_line(length(fill)));
             }
         }
         grips.extend(self.points.iter().enumerate().map(|(at, point)| Grip {
             key: format!("{POINT}{at}"),
             at: self.frame.spot(point.radius.value(), point.height.value(), 1.0),
             line: Vec::new(),
-            name: format!("Point {}: {} high, {} across", at + 1, length(point.height), length(point.radius * 2.0)),
+            name: say::point(at + 1, length(point.height), length(point.radius * 2.0)),
             removable: self.points.len() > 3,
         }));
         grips

@@ -14,7 +14,9 @@ use crate::archive::{Archivable, in_use};
 use crate::date_text::sentence_case;
 use crate::evidence::code;
 use crate::form_geometry::{self, zone_cautions};
+use crate::in_words::{Named, Sentence};
 use crate::lists;
+use crate::messages::{editor as shared, editor_form as say};
 use laydown_domain::form::silhouette::{KnownSize, Sureness, Trace, Traced};
 use laydown_domain::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind};
 use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style, parse};
@@ -32,19 +34,20 @@ const CAPACITIES_SYNC_NOW: f64 = 0.1;
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
     let current: Option<entity::Form> = context.current()?;
     let saved = current.as_ref();
-    builder.title = saved.map_or("New form", |_| "Form").to_owned();
-    builder.remove_label = "Archive this form";
+    builder.title = if saved.is_some() { say::title() } else { say::new() };
+    builder.remove_label = say::archive();
 
-    let name = builder.text(Ask::new("name", "Name").hint("Breakfast mug"), saved.map(|form| form.name.as_str()));
+    let name =
+        builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|form| form.name.as_str()));
     let shapes = ShapeClass::ALL.iter().map(|class| shape_item(*class)).collect();
     let class = builder.choice(
-        Ask::new("class", "Shape").help("The outline nearest to yours."),
+        Ask::new("class", say::shape()).help(say::shape_help()),
         saved.map(|form| form.class.as_str()),
         FieldKind::Outline,
         shapes,
     );
     let Some(class) = class else { return Ok(None) };
-    let way = builder.choice(Ask::new("way", "Known by"), saved.map(way_of), FieldKind::Choice, ways());
+    let way = builder.choice(Ask::new("way", say::way()), saved.map(way_of), FieldKind::Choice, ways());
     let blank = entity::Form { class, ..entity::Form::default() };
     let found = match way.as_deref() {
         Some(AREA) => by_areas(builder, saved, blank),
@@ -65,7 +68,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     }
     builder.result_if(form_geometry::bisque_check(context.conn, &form)?.map(Note::attention));
     let Some(name) = name else { return Ok(None) };
-    let sentence = format!("{name} is saved.");
+    let sentence = shared::is_saved(&name);
     let form = move |id| entity::Form { id, name, ..form };
     Ok(Some(PendingWrite::one(context.id, sentence, form)))
 }
@@ -77,18 +80,10 @@ const AREA: &str = "area";
 
 fn ways() -> Vec<Item> {
     vec![
-        item(
-            CAPACITY,
-            "Capacity",
-            "Fill the bisque piece to the rim and weigh or measure the water. Quick, and a little rough.",
-        ),
-        item(PROFILE, "Measured points", "A few widths taken with calipers, the wall, the foot. The surest."),
-        item(
-            PHOTO,
-            "A photograph",
-            "From the side, level with its middle, before a plain ground, with one size known.",
-        ),
-        item(AREA, "Areas", "If you know the glazed areas: your measured areas take precedence."),
+        item(CAPACITY, say::way_capacity(), say::way_capacity_detail()),
+        item(PROFILE, say::way_points(), say::way_points_detail()),
+        item(PHOTO, say::way_photograph(), say::way_photograph_detail()),
+        item(AREA, say::way_areas(), say::way_areas_detail()),
     ]
 }
 
@@ -107,9 +102,7 @@ fn by_capacity(
     saved: Option<&entity::Form>,
     blank: entity::Form,
 ) -> Option<entity::Form> {
-    let ask = Ask::new("capacity", "Capacity to the rim")
-        .hint(builder.style.volume.symbol())
-        .help("Of the bisque piece, not of the fired one.");
+    let ask = Ask::new("capacity", say::capacity()).hint(builder.style.volume.symbol()).help(say::capacity_help());
     let saved = saved.and_then(|form| form.capacity_ul).map(|ul| volume_text(builder.style, ul));
     let capacity = builder.quantity(ask, saved, parse::volume)?;
     Some(entity::Form { capacity_ul: Some(capacity.microlitres()), ..blank })
@@ -120,12 +113,10 @@ fn by_areas(
     saved: Option<&entity::Form>,
     blank: entity::Form,
 ) -> Option<entity::Form> {
-    let inside = area(builder, Ask::new("inside_area", "Area inside"), saved.and_then(|form| form.inside_area_mm2));
-    let outside = area(
-        builder,
-        Ask::new("outside_area", "Area outside, as far as it is glazed"),
-        saved.and_then(|form| form.outside_area_mm2),
-    );
+    let inside =
+        area(builder, Ask::new("inside_area", say::area_inside()), saved.and_then(|form| form.inside_area_mm2));
+    let outside =
+        area(builder, Ask::new("outside_area", say::area_outside()), saved.and_then(|form| form.outside_area_mm2));
     let capacity = capacity_if_known(builder, saved);
     Some(entity::Form { inside_area_mm2: inside?, outside_area_mm2: outside?, capacity_ul: capacity?, ..blank })
 }
@@ -147,10 +138,9 @@ fn by_profile(
     };
     let symbol = style.length.symbol();
     let table = builder.table(
-        Ask::new("points", "Outside, from the ground up")
-            .help("Height above the ground and width across, where the outline bends: foot, belly, neck, rim."),
+        Ask::new("points", say::points()).help(say::points_help()),
         &points::text(&begin, style),
-        vec![format!("Height, {symbol}"), format!("Across, {symbol}"), format!("Wall, {symbol}")],
+        vec![say::height_in(symbol), say::across_in(symbol), say::wall_in(symbol)],
     );
     let points = points::read(&table, style);
     let details = details(context, builder, saved, &usual, blank)?;
@@ -180,38 +170,29 @@ fn by_photo(
 ) -> Result<Option<entity::Form>> {
     let Some(usual) = usual(builder, saved, &blank)? else { return Ok(None) };
     let file = builder.photo(
-        Ask::new(TAKEN.photo, "Photograph").help(
-            "Stand the piece before a plain wall or cloth, its handle to one side. Hold the phone level, at half the height of the piece, an arm's length away.",
-        ),
-        vec![
-            item("camera", "Take the photograph", ""),
-            item("gallery", "Choose a picture", ""),
-        ],
+        Ask::new(TAKEN.photo, say::photograph()).help(say::photograph_help()),
+        vec![item("camera", say::take_photograph(), ""), item("gallery", say::choose_picture(), "")],
     );
     let known = builder.choice(
-        Ask::new("known", "What do you know of it?"),
+        Ask::new("known", say::known()),
         None,
         FieldKind::Choice,
         vec![
-            item("height", "Its height", ""),
-            item("width", "Its width at the widest", "Without the handle."),
-            item(
-                "length",
-                "A coin or a ruler in the picture",
-                "It must stand upright or lie beside the piece, as far from the phone as the middle of the piece.",
-            ),
+            item("height", say::known_height(), ""),
+            item("width", say::known_width(), say::known_width_detail()),
+            item("length", say::known_length(), say::known_length_detail()),
         ],
     );
     let symbol = builder.style.length.symbol();
-    let size = builder.quantity(Ask::new("size", "How much is that?").hint(symbol), None, parse::length);
+    let size = builder.quantity(Ask::new("size", say::size()).hint(symbol), None, parse::length);
     let camera = builder.quantity(
-        Ask::new("camera_distance", "From the phone to the piece").hint(symbol).help("About is good enough."),
+        Ask::new("camera_distance", say::camera_distance()).hint(symbol).help(say::camera_distance_help()),
         Some(builder.style.length_number(CAMERA)),
         parse::length,
     );
     let details = details(context, builder, saved, &usual, blank)?;
     let (Some(file), Some(trace)) = (file, carried_trace(builder)) else {
-        builder.require("photo", "Photograph: take one, or choose a picture.".to_owned());
+        builder.require("photo", say::photograph_missing());
         return Ok(None);
     };
     let by_length = known.as_deref() == Some("length");
@@ -239,7 +220,7 @@ fn usual(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>, blank: &
     let class: ShapeClass = code(&blank.class)?;
     let usual = class.usual(saved.and_then(|form| form.capacity_ul).map(Millilitres::from_microlitres));
     if usual.is_none() {
-        builder.field_error("way", "A tile has no profile. Choose “Areas” and give the area of its glazed face.");
+        builder.field_error("way", say::tile_has_no_profile());
     }
     Ok(usual)
 }
@@ -260,63 +241,45 @@ fn details(
     let Some((stage, body)) = made_of(context, builder, saved)? else { return Ok(None) };
     let wall = length(
         builder,
-        Ask::new("wall", "Wall").help("Its usual thickness; a point may have its own."),
+        Ask::new("wall", say::wall()).help(say::wall_help()),
         or_usual(|form| form.wall_um, Some(usual.profile.wall)),
     );
     let opened = saved
         .is_some_and(|form| form.handle_length_um.or(form.overlap_um).or(form.bisque_mg).or(form.fill_um).is_some());
-    builder.shown = builder.switch(Ask::new("more", "Foot, glaze lines, handle, weight"), opened);
-    let floor = length(
-        builder,
-        Ask::new("floor", "Floor, in the middle"),
-        or_usual(|form| form.floor_um, Some(usual.profile.floor)),
-    );
+    builder.shown = builder.switch(Ask::new("more", say::more()), opened);
+    let floor =
+        length(builder, Ask::new("floor", say::floor()), or_usual(|form| form.floor_um, Some(usual.profile.floor)));
     let foot_width = length(
         builder,
-        Ask::new("foot_width", "Foot ring, width of the clay").help("Empty for a flat bottom."),
+        Ask::new("foot_width", say::foot_width()).help(say::foot_width_help()),
         or_usual(|form| form.foot_width_um, foot.map(|foot| foot.width)),
     );
     let foot_height = length(
         builder,
-        Ask::new("foot_height", "Foot ring, height"),
+        Ask::new("foot_height", say::foot_height()),
         or_usual(|form| form.foot_height_um, foot.map(|foot| foot.height)),
     );
     let bare_foot = length(
         builder,
-        Ask::new(BARE_FOOT, "Bare foot").help("The height above the ground at which the glaze begins."),
+        Ask::new(BARE_FOOT, say::bare_foot()).help(say::bare_foot_help()),
         or_usual(|form| form.bare_foot_um, Some(usual.lines.bare_foot)),
     );
     let overlap = length(
         builder,
-        Ask::new(OVERLAP, "Overlap below the rim")
-            .help("How far down, outside, both glazes lie on each other. Empty for none."),
+        Ask::new(OVERLAP, say::overlap()).help(say::overlap_help()),
         or_usual(|form| form.overlap_um, None),
     );
-    let fill = length(
-        builder,
-        Ask::new(FILL, "Filled to, below the rim")
-            .help("Where the drink ends, if you want to know what it holds in use."),
-        or_usual(|form| form.fill_um, None),
-    );
-    let handle_length = length(
-        builder,
-        Ask::new("handle_length", "Handle, length along it"),
-        or_usual(|form| form.handle_length_um, None),
-    );
+    let fill = length(builder, Ask::new(FILL, say::fill()).help(say::fill_help()), or_usual(|form| form.fill_um, None));
+    let handle_length =
+        length(builder, Ask::new("handle_length", say::handle_length()), or_usual(|form| form.handle_length_um, None));
     let handle_girth = length(
         builder,
-        Ask::new("handle_girth", "Handle, girth").help("A strip of paper around it."),
+        Ask::new("handle_girth", say::handle_girth()).help(say::handle_girth_help()),
         or_usual(|form| form.handle_girth_um, None),
     );
-    let extra = area(
-        builder,
-        Ask::new("extra_area", "Knob, spout and the like, area"),
-        saved.and_then(|form| form.extra_area_mm2),
-    );
+    let extra = area(builder, Ask::new("extra_area", say::extra_area()), saved.and_then(|form| form.extra_area_mm2));
     let bisque = builder.optional(
-        Ask::new("bisque", "Weight of a bisque piece")
-            .hint(builder.style.mass.symbol())
-            .help("With its handle. It shows whether a size was mistyped."),
+        Ask::new("bisque", say::bisque_weight()).hint(builder.style.mass.symbol()).help(say::bisque_weight_help()),
         saved.and_then(|form| form.bisque_mg).map(|mg| mass_text(builder.style, mg)),
         parse::mass,
     );
@@ -352,10 +315,10 @@ fn made_of(
     builder: &mut EditorBuilder<'_>,
     saved: Option<&entity::Form>,
 ) -> Result<Option<(Stage, Option<uuid::Uuid>)>> {
-    let stages = Stage::ALL.iter().map(|stage| coded_item(stage, "")).collect();
+    let stages = Stage::ALL.iter().map(|stage| coded_item(*stage, "")).collect();
     let saved_stage = saved.and_then(|form| form.stage.as_deref()).unwrap_or(Stage::Bisque.code());
     let stage = builder.choice(
-        Ask::new("stage", "Measured when").help("Glaze goes onto bisque: other sizes are converted to it."),
+        Ask::new("stage", say::stage()).help(say::stage_help()),
         Some(saved_stage),
         FieldKind::Choice,
         stages,
@@ -365,26 +328,23 @@ fn made_of(
     let bodies = in_use::<entity::Body>(context.conn, saved_body)?;
     if bodies.is_empty() {
         if stage != Stage::Bisque {
-            builder.field_error(
-                "stage",
-                "Add its body under Studio first: how it shrinks says how large it was as bisque.",
-            );
+            builder.field_error("stage", say::add_body_first());
             return Ok(None);
         }
         return Ok(Some((stage, None)));
     }
-    let none = item("", "Not said", "");
+    let none = item("", say::body_not_said(), "");
     let items =
         std::iter::once(none).chain(bodies.iter().map(|body| item(&body.id.to_string(), &body.called(), ""))).collect();
     let chosen = builder.choice(
-        Ask::new("body", "Body"),
+        Ask::new("body", say::body()),
         saved_body.map(|id| id.to_string()).as_deref(),
         FieldKind::Choice,
         items,
     );
     let body = bodies.iter().map(|body| body.id).find(|id| Some(id.to_string()) == chosen);
     if body.is_none() && stage != Stage::Bisque {
-        builder.field_error("body", "Choose its body: how it shrinks says how large it was as bisque.");
+        builder.field_error("body", say::choose_body());
         return Ok(None);
     }
     Ok(Some((stage, body)))
@@ -409,11 +369,10 @@ fn follows(shape: &Form, form: &entity::Form, style: &Style) -> Vec<Note> {
     }
     for zone in &shape.zones {
         if zone.kind != ZoneKind::Whole || shape.zones.len() == 1 {
-            notes.push(Note::plain(format!(
-                "{}: {}, give or take {}",
-                sentence_case(zone.kind.name()),
+            notes.push(Note::plain(say::zone_area(
+                zone.kind.code(),
                 style.area(zone.area),
-                style.percent(2.0 * zone.relative_uncertainty, 0)
+                style.percent(2.0 * zone.relative_uncertainty, 0),
             )));
         }
     }
@@ -422,15 +381,14 @@ fn follows(shape: &Form, form: &entity::Form, style: &Style) -> Vec<Note> {
             .parts
             .iter()
             .filter(|part| part.area.is_positive())
-            .map(|part| format!("{} {}", part.part.name(), style.area(part.area)))
+            .map(|part| say::part_area(part.part.code(), style.area(part.area)))
             .collect();
-        notes.push(Note::plain(format!("{}.", sentence_case(&parts.join(", ")))));
+        notes.push(Note::plain(say::parts(sentence_case(&parts.join(", ")))));
     }
     if let Some(off) = shape.capacity_disagreement().filter(|off| off.abs() > CAPACITIES_SYNC_NOW) {
-        notes.push(Note::attention(format!(
-            "The measured capacity is {} {} than the points give. Look for a mistyped width or height.",
+        notes.push(Note::attention(say::capacities_differ(
+            if off > 0.0 { "more" } else { "less" },
             style.percent(off.abs(), 0),
-            if off > 0.0 { "more" } else { "less" }
         )));
     }
     notes.extend(zone_cautions(shape, form, ZoneKind::Whole, style).into_iter().map(Note::attention));
@@ -438,15 +396,13 @@ fn follows(shape: &Form, form: &entity::Form, style: &Style) -> Vec<Note> {
 }
 
 fn holds(shape: &Form, form: &entity::Form, style: &Style) -> Option<String> {
-    let holds = format!("Holds {} to the rim", style.volume(shape.profile_capacity?));
+    let holds = style.volume(shape.profile_capacity?);
     let in_use = form.fill_um.and_then(|um| Some((um, shape.capacity_in_use?)));
     Some(match in_use {
-        Some((um, capacity)) => format!(
-            "{holds}, {} filled to {} below it",
-            style.volume(capacity),
-            style.length(Millimetres::from_micrometres(um))
-        ),
-        None => holds,
+        Some((um, capacity)) => {
+            say::holds_in_use(holds, style.volume(capacity), style.length(Millimetres::from_micrometres(um)))
+        }
+        None => say::holds(holds),
     })
 }
 
@@ -462,7 +418,7 @@ fn traced(builder: &EditorBuilder<'_>) -> Option<Result<(Trace, Traced), String>
         _ => KnownSize::Height(size),
     };
     let traced = trace.profile(&known, camera);
-    Some(traced.map(|traced| (trace, traced)).map_err(|error| error.to_string()))
+    Some(traced.map(|traced| (trace, traced)).map_err(|error| error.sentence()))
 }
 
 fn carried_trace(builder: &EditorBuilder<'_>) -> Option<Trace> {
@@ -483,11 +439,10 @@ fn uncertainty_e4(traced: &Traced) -> i64 {
 
 /// How far the outline is to be trusted.
 fn sureness(trace: &Trace) -> Note {
-    let handle = match trace.handle {
-        Some(side) => format!(" The handle on the {} is left out: give its size below.", side.name()),
-        None => String::new(),
+    let sentence = match trace.handle {
+        Some(side) => say::sureness_and_handle(side.code(), trace.sure.name()),
+        None => trace.sure.name(),
     };
-    let sentence = format!("{}{handle}", trace.sure.name());
     match trace.sure {
         Sureness::Sure => Note::plain(sentence),
         Sureness::Fair | Sureness::Doubtful => Note::attention(sentence),
@@ -507,13 +462,13 @@ fn area(builder: &mut EditorBuilder<'_>, ask: Ask, mm2: Option<i64>) -> Option<O
 }
 
 fn capacity_if_known(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>) -> Option<Option<i64>> {
-    let ask = Ask::new("capacity", "Capacity to the rim, if measured").hint(builder.style.volume.symbol());
+    let ask = Ask::new("capacity", say::capacity_if_measured()).hint(builder.style.volume.symbol());
     let saved = saved.and_then(|form| form.capacity_ul).map(|ul| volume_text(builder.style, ul));
     Some(builder.optional(ask, saved, parse::volume)?.map(Millilitres::microlitres))
 }
 
 fn shape_item(class: ShapeClass) -> Item {
-    Item { outline: lists::points(class.outline()), ..coded_item(&class, "") }
+    Item { outline: lists::points(class.outline()), ..coded_item(class, "") }
 }
 
 /// The field to go back to.

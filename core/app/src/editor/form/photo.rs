@@ -4,8 +4,10 @@ use std::io::Read;
 use std::path::Path;
 
 use crate::editor::{Drawing, EditorEntry, Grip, Ink, Shape, Spot, Value};
+use crate::in_words::Sentence;
+use crate::messages::editor_form as say;
 use crate::{Result, StudioError};
-use laydown_domain::form::silhouette::{KnownSize, Trace, trace, upright_preview};
+use laydown_domain::form::silhouette::{KnownSize, PhotoError, Trace, trace, upright_preview};
 use laydown_domain::units::Millimetres;
 use laydown_store::StoreError;
 
@@ -81,12 +83,13 @@ impl Marks {
 /// Finds the outline in a photograph; answers with what is entered by it.
 pub(in crate::editor) fn photographed(file: &Path) -> Result<Vec<Value>> {
     let bytes = read(file)?;
-    let refused = |error: laydown_domain::form::silhouette::PhotoError| StudioError::refused(TAKEN.photo, error);
+    let refused = |error: PhotoError| StudioError::refused(TAKEN.photo, error.sentence());
     let trace = trace(&bytes).map_err(refused)?;
     let preview = upright_preview(&bytes, PREVIEW).map_err(refused)?;
     let shown = file.with_extension("upright.jpg");
     std::fs::write(&shown, preview).map_err(StoreError::from)?;
-    let trace = serde_json::to_string(&trace).map_err(|error| StudioError::refused(TAKEN.photo, error))?;
+    let trace =
+        serde_json::to_string(&trace).map_err(|_| StudioError::refused(TAKEN.photo, say::photograph_unreadable()))?;
     let value = |key: &str, text: String| Value { key: key.to_owned(), text };
     Ok(vec![
         value(TAKEN.photo, shown.to_string_lossy().into_owned()),
@@ -97,15 +100,11 @@ pub(in crate::editor) fn photographed(file: &Path) -> Result<Vec<Value>> {
 
 fn read(file: &Path) -> Result<Vec<u8>> {
     let mut bytes = Vec::new();
-    let unreadable =
-        |_| StudioError::refused(TAKEN.photo, "This picture cannot be read. Take it again, or choose another.");
+    let unreadable = |_| StudioError::refused(TAKEN.photo, say::photograph_unreadable());
     let open = std::fs::File::open(file).map_err(unreadable)?;
     open.take(LARGEST_FILE + 1).read_to_end(&mut bytes).map_err(unreadable)?;
     if bytes.len() as u64 > LARGEST_FILE {
-        return Err(StudioError::refused(
-            TAKEN.photo,
-            "This picture is larger than 64 MB. Take it again with the camera set to a smaller size.",
-        ));
+        return Err(StudioError::refused(TAKEN.photo, say::photograph_too_large()));
     }
     Ok(bytes)
 }
@@ -123,15 +122,9 @@ pub(super) fn draw(below: &str, photo: &str, trace: &Trace, marks: Option<Marks>
     let mut grips = Vec::new();
     if let Some(Marks { from, to }) = marks {
         shapes.push(Shape { ink: Ink::Line, spots: vec![from, to] });
-        let grip = |key: &str, at, name: &str| Grip {
-            key: key.to_owned(),
-            at,
-            line: Vec::new(),
-            name: name.to_owned(),
-            removable: false,
-        };
-        grips.push(grip(FROM, from, "One end of what you know the length of"));
-        grips.push(grip(TO, to, "The other end"));
+        let grip = |key: &str, at, name| Grip { key: key.to_owned(), at, line: Vec::new(), name, removable: false };
+        grips.push(grip(FROM, from, say::mark_from()));
+        grips.push(grip(TO, to, say::mark_to()));
     }
     Drawing {
         below: below.to_owned(),
@@ -139,6 +132,6 @@ pub(super) fn draw(below: &str, photo: &str, trace: &Trace, marks: Option<Marks>
         photo: photo.to_owned(),
         shapes,
         grips,
-        words: "Your photograph with the outline that was found in it.".to_owned(),
+        words: say::drawing_of_photograph(),
     }
 }

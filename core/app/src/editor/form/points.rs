@@ -1,5 +1,7 @@
 //! The table of a profile's points: text as the potter typed it on one side, measured points on the other.
 
+use crate::in_words::Sentence;
+use crate::messages::editor_form as say;
 use laydown_domain::form::ProfilePoint;
 use laydown_domain::units::{Millimetres, Style, UnitError, parse};
 use laydown_store::entity::Points;
@@ -38,10 +40,11 @@ pub(super) fn read(text: &str, style: &Style) -> Result<Vec<ProfilePoint>, Strin
             continue;
         }
         if height.is_empty() || across.is_empty() {
-            return Err(format!("Point {number}: give both its height above the ground and its width across."));
+            return Err(say::point_half_given(number));
         }
-        let length =
-            |cell: &str| parse::length(cell, style).map_err(|error: UnitError| format!("Point {number}: {}", error));
+        let length = |cell: &str| {
+            parse::length(cell, style).map_err(|error: UnitError| say::point_error(number, error.sentence()))
+        };
         points.push(ProfilePoint {
             height: length(height)?,
             radius: length(across)? / 2.0,

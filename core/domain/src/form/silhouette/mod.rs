@@ -20,57 +20,37 @@ pub use picture::upright_preview;
 /// Steps along the axis at which the half width is taken.
 const STEPS: usize = 160;
 
-/// Why a photograph gives no outline. The display is the sentence the potter reads.
+/// Why a photograph gives no outline.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
-#[non_exhaustive]
+#[error("{self:?}")]
 pub enum PhotoError {
     /// No JPEG or PNG.
-    #[error("This file is no JPEG or PNG picture. Take the photograph again, or set the camera to save JPEG.")]
     NoPicture,
     /// It ends too early.
-    #[error("This picture was cut short and cannot be read to its end. Take it again.")]
     CutShort,
     /// More pixels than memory allows.
-    #[error(
-        "This picture has over 50 megapixels, which is more than is needed or can be held. Set the camera to a smaller size."
-    )]
     TooLarge,
     /// Too few pixels.
-    #[error("This picture is too small to measure in. Take it again at the camera's full size.")]
     TooSmall,
     /// No light.
-    #[error("It is too dark to see the edge of the piece. Take it again in more light, without the sun behind it.")]
     TooDark,
     /// A ground that is not plain.
-    #[error(
-        "The ground behind the piece is too busy. Hang a plain cloth or sheet behind it, one that differs from the piece."
-    )]
     Busy,
     /// Nothing stands out.
-    #[error("No piece stands out from the ground. Use a ground much lighter or darker than the piece.")]
     Nothing,
     /// It touches the picture's edge.
-    #[error("The piece runs out of the picture. Step back until there is ground all around it.")]
     CutOff,
     /// Too far away.
-    #[error("The piece is too small in the picture. Come nearer, until it takes up at least a third of the height.")]
     TooFar,
     /// More than one thing.
-    #[error("There is more than one thing in the picture. Leave only the piece, and the ruler well beside it.")]
     NotAlone,
     /// Not upright.
-    #[error("The phone was held too much aslant. Hold it level, so that the piece stands upright.")]
     TooTilted,
     /// Its sides differ by more than a handle.
-    #[error(
-        "Its two sides differ too much to be one round piece. Turn the handle straight to one side, and mind shadows and bright windows."
-    )]
     Lopsided,
     /// Too flat to be seen from the side.
-    #[error("A piece this flat cannot be measured from the side. Measure a few widths and heights instead.")]
     TooFlat,
     /// A known size that cannot be.
-    #[error("This size does not fit the picture. Check the figure and its unit, and that the marks lie on its ends.")]
     Size,
 }
 
@@ -78,9 +58,9 @@ coded! {
     /// A side of the picture.
     "side" Side {
         /// The left one.
-        Left = "left" "left",
+        Left = "left",
         /// The right one.
-        Right = "right" "right",
+        Right = "right",
     }
 }
 
@@ -88,11 +68,11 @@ coded! {
     /// How far an outline is to be trusted.
     "sureness" Sureness {
         /// Both sides agree and the edge is sharp.
-        Sure = "sure" "The outline is clear.",
+        Sure = "sure",
         /// They agree less well.
-        Fair = "fair" "The outline is fair: look it over, and drag what is off once it is saved.",
+        Fair = "fair",
         /// They hardly agree.
-        Doubtful = "doubtful" "The outline is doubtful: compare it with the piece, or take the picture again.",
+        Doubtful = "doubtful",
     }
 }
 

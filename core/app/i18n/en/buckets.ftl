@@ -1,0 +1,23 @@
+### The Buckets screen and the page of a bucket.
+
+no-bucket = No bucket yet. Add a glaze: its first bucket comes with it.
+stir-and-check = Stir down to the bottom and check it before the next pots.
+sg-not-checked = SG not checked
+
+## Since when. $when: how long ago.
+checked-and-coats = { $coats ->
+    [one] Checked { $when }, 1 coat since
+   *[other] Checked { $when }, { $coats } coats since
+}
+coats-so-far = { $coats ->
+    [one] 1 coat so far
+   *[other] { $coats } coats so far
+}
+
+## What the glaze is made of, labels.
+powder-by-weight = Powder by weight
+dry-in-litre = Dry glaze in a litre
+dry-in-bucket = Dry glaze in the bucket
+
+# The time in which a cup of glaze runs out. $seconds: a number.
+flow = { $seconds } s flow

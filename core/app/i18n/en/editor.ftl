@@ -1,0 +1,39 @@
+### What all editors share: the fields that most of them have, what is wrong with a field, and what is said after saving.
+
+save = Save
+name = Name
+glaze = Glaze
+form = Form
+dipped-at = SG it was dipped at
+# $laydown: dry glaze on an area, such as "5.5 g/dm²".
+laydown-is = Laydown { $laydown }.
+# $kind: the stored code of what there is none of yet.
+add-first = { $kind ->
+    [form] Add a form first.
+    [kiln] Add a kiln first.
+   *[glaze] Add a glaze first.
+}
+saved = Saved.
+# $name: what was saved, as the potter calls it.
+is-saved = { $name } is saved.
+# $name: what was archived, as the potter calls it.
+is-archived = { $name } is archived.
+firing-archived = The firing is archived.
+control-archived = The control piece is archived.
+cannot-be-removed = This cannot be removed.
+nothing-to-save = There is nothing to save here.
+# $field: what a field is called.
+write-here = { $field }: write a few letters here.
+# $field: what a field is called.
+type-here = { $field }: type it here.
+# $field: what a field is called.
+choose-here = { $field }: choose it here.
+# $field: what a field is called.
+fill-in = { $field }: fill this in.
+# $field: what a field is called.
+choose-from-list = { $field }: choose one of the list.
+# $most: a whole number, 80 or more.
+too-long = Shorter, please: { $most } letters at most.
+# $fewest: a whole number, such as 8.
+too-short = Longer, please: { $fewest } letters at least.
+secret-saved = Saved on this phone. Type to replace it.

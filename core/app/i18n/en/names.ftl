@@ -1,0 +1,110 @@
+### Names of the values of closed lists, as labels and within a line of names: small letters where a sentence would have them.
+
+## What the scale says about a coat.
+verdict-within = within
+verdict-short = short
+verdict-over = over
+verdict-cannot-tell = cannot tell
+
+## A part of a form that takes one coat.
+zone-inside = inside
+zone-outside = outside
+zone-whole = inside and outside
+
+## How much a glaze minds a thicker or thinner coat.
+sensitivity-low = forgiving
+sensitivity-medium = normal
+sensitivity-high = sensitive
+
+## A part of a form's surface.
+part-foot = bare foot
+part-outside-wall = outside wall
+part-overlap-band = overlap band
+part-rim = rim
+part-inside-wall = inside walls
+part-inside-floor = inside floor
+
+## Classes of shape.
+shape-cylinder-mug = straight mug
+shape-rounded-mug = rounded mug
+shape-open-bowl = open bowl
+shape-deep-bowl = deep bowl
+shape-plate = plate
+shape-bottle = bottle
+shape-jar = jar
+shape-vase = vase
+shape-teapot = teapot
+shape-planter = planter
+shape-tile = tile
+
+## When a pot was measured.
+stage-bisque = as bisque
+stage-thrown = just thrown
+stage-fired = glaze-fired
+
+## A side of the picture.
+side-left = left
+side-right = right
+
+## Units, as a setting.
+mass-gram = grams
+mass-ounce = ounces
+volume-millilitre = millilitres
+volume-us-fluid-ounce = US fluid ounces
+volume-imperial-fluid-ounce = imperial fluid ounces
+area-square-centimetre = square centimetres
+area-square-inch = square inches
+length-centimetre = centimetres
+length-millimetre = millimetres
+length-inch = inches
+
+## The decimal mark, as a setting.
+decimal-point = point, 19.4
+decimal-comma = comma, 19,4
+
+## How thick the fired glaze looks.
+thickness-thin = thin
+thickness-right = right
+thickness-thick = thick
+
+## Faults of a fired glaze or pot. Where ASTM F109 has a term, it is that of the trade.
+fault-crawling = crawling
+fault-beading = beading
+fault-raw-cracking = raw cracking
+fault-flaking = flaking
+fault-crazing = crazing
+fault-delayed-crazing = delayed crazing
+fault-shivering = shivering
+fault-dunting = dunting
+fault-pinholing = pinholing
+fault-pitting = pitting
+fault-blistering = blistering
+fault-bloating = bloating
+fault-running = running
+fault-pooling = pooling
+fault-sagging = sagging
+fault-thin = thin
+fault-dry = dry
+fault-overfired = overfired
+fault-matting = matting
+fault-scumming = scumming
+fault-blushing = blushing
+fault-speck = speck
+fault-bare-spot = bare spot
+fault-metal-marking = metal marking
+
+## Kinds of pyrometric cone.
+cone-kind-self-supporting = self-supporting
+cone-kind-large = large
+
+## How a witness cone looks after the firing: standing, begun to bend, tip level with its base, bent further, flat.
+cone-reading-standing = standing
+cone-reading-soft = soft
+cone-reading-at = at
+cone-reading-hard = hard
+cone-reading-flat = flat
+
+## How far an outline from a photograph is to be trusted: each a sentence.
+sureness-sure = The outline is clear.
+sureness-fair = The outline is fair: look it over, and drag what is off once it is saved.
+sureness-doubtful = The outline is doubtful: compare it with the piece, or take the picture again.

@@ -1,0 +1,51 @@
+### The Studio screen: everything that is set up once and used for years.
+
+forms = Forms
+add-form = Add a form
+no-forms = What you throw again and again.
+bodies = Bodies
+add-body = Add a body
+no-bodies = Your clays and how they shrink, so that a fired pot can be measured for its bisque size.
+glazes = Glazes
+add-glaze = Add a glaze
+no-glazes = Each with how sensitive it is to thickness.
+controls = Control pieces
+add-control = Add an amount you know is right
+no-controls = A pot that came out right. Mark a saved coat as a control piece, or type an amount you trust.
+tiles = Test tiles
+add-tile = Add a test tile
+no-tiles = Weigh the coat on a tile to see how thick your tests really are.
+scales = Scales
+add-scale = Add a scale
+no-scales = How much it carries and the step it reads in.
+kilns = Kilns
+add-kiln = Add a kiln
+no-kilns = How large its shelves are, to plan a load.
+vessels = Vessels
+add-vessel = Add a vessel
+no-vessels = Any jar: weighed once with water, it checks SG for good.
+
+## Lines under the names of things
+
+# A body. $bisque, $fired: percentages, both from the thrown size.
+shrinks = shrinks { $bisque } to bisque, { $fired } fired
+# A glaze. $sensitivity: the stored code of how much it minds a thicker or thinner coat.
+thickness = { $sensitivity ->
+    [low] Thickness: Forgiving
+    [high] Thickness: Sensitive
+   *[medium] Thickness: Normal
+}
+# A kiln. $across, $deep: lengths.
+oblong-shelves = { $count ->
+    [one] { $count } shelf of { $across } by { $deep }
+   *[other] { $count } shelves of { $across } by { $deep }
+}
+# A kiln. $across: a length.
+round-shelves = { $count ->
+    [one] { $count } shelf of { $across } across
+   *[other] { $count } shelves of { $across } across
+}
+# A control piece that was weighed here. $glaze: the name of the glaze. $wet: a weight. $moment: the clock for today, else the date.
+weighed-control = { $glaze }: { $wet } wet, { $moment }
+# A control piece whose amount was typed in. $glaze: the name of the glaze. $wet: a weight.
+typed-control = { $glaze }: { $wet } wet

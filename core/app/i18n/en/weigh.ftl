@@ -1,0 +1,49 @@
+### The Weigh screen: how much this piece should take, and what the scale says.
+
+## What is there and what is missing.
+add-to-weigh = Add a form, a glaze and a scale first: then a piece can be weighed.
+# $form: the potter's name of a form.
+no-area-to-glaze = { $form } has no area to glaze. Open it in Studio and give one.
+form = A form
+form-help = What you throw again and again: its shape and how much it holds.
+glaze = A glaze
+glaze-help = Its name, how sensitive it is to thickness, and the bucket's SG.
+scale = A scale
+scale-help = How much it carries and the step it reads in.
+
+## The fields the keypad fills.
+net = Coat, after tare
+bare = Bare piece
+glazed = Glazed piece
+
+# The bucket in use. $glaze and $bucket: the potter's names.
+glaze-and-bucket = { $glaze }, { $bucket }
+# $tolerance: a percentage. $glaze: the potter's name. $sensitivity: a code: low, medium or high.
+tolerance = ±{ $tolerance } is accepted: { $glaze } is set to “{ $sensitivity ->
+    [low] forgiving
+    [high] sensitive
+   *[medium] normal
+}”.
+
+## What else should be known. $bucket and $glaze: the potter's names. $sg: a specific gravity. $when: how long ago.
+no-sg-yet = { $bucket } has no SG yet: { $sg } is assumed, and the target is only as good as that. Check the bucket.
+old-sg = SG was checked { $when }. Stir and check the bucket: glaze thickens and settles.
+# $density: the usual density of a glaze's powder.
+impossible-density = The powder density of { $glaze } is impossible, so laydown calculates with { $density }. Correct it in the glaze.
+
+## After a coat is saved.
+next-inside = Inside of this piece
+next-outside = Outside of this piece
+# $form: the potter's name. $zone: the name of a zone. $wet: a weight. $verdict: the verdict in a word.
+saved = Saved: { $form }, { $zone }, { $wet }, { $verdict }.
+# $code: to be pencilled on the foot of the piece.
+saved-with-code = Saved: { $form }, { $zone }, { $wet }, { $verdict }. Pencil { $code } on the foot.
+
+## The coats saved lately.
+some-form = A form
+nothing-today = Nothing weighed today.
+# $within: how many of them came out within.
+today = { $coats ->
+    [one] 1 coat today, { $within } within.
+   *[other] { $coats } coats today, { $within } within.
+}

@@ -1,0 +1,48 @@
+//! What the facts of the domain and the store are in words: a file for each subject. The domain knows numbers and codes; a
+//! sentence that a potter reads is made here, from `i18n`.
+
+mod cautions;
+mod faults;
+mod form;
+mod names;
+mod store;
+mod target;
+#[cfg(test)]
+mod tests;
+mod units;
+mod verdict;
+
+pub use names::Named;
+pub use target::{TargetWords, span, target};
+pub use verdict::{VerdictWords, reading_refused, verdict};
+
+pub(crate) use cautions::{caution_text, caution_title};
+pub(crate) use faults::{hint, witnessed};
+pub(crate) use store::refusals;
+pub(crate) use target::thin_tile;
+pub(crate) use units::{StyleWords, thin_glaze};
+pub(crate) use verdict::{scale_advice, scale_doubt, when_to_read};
+
+/// A sentence that a potter reads: ready, or made of why something was refused.
+pub trait Sentence {
+    /// The sentence, in the language in use.
+    fn sentence(&self) -> String;
+}
+
+impl Sentence for str {
+    fn sentence(&self) -> String {
+        self.to_owned()
+    }
+}
+
+impl Sentence for String {
+    fn sentence(&self) -> String {
+        self.clone()
+    }
+}
+
+impl<T: Sentence + ?Sized> Sentence for &T {
+    fn sentence(&self) -> String {
+        T::sentence(self)
+    }
+}

@@ -1,0 +1,158 @@
+//! Names of the values of closed lists, as labels and in lines of names.
+
+use crate::messages::names as say;
+use laydown_domain::coat::target::Sensitivity;
+use laydown_domain::coat::verdict::VerdictKind;
+use laydown_domain::form::silhouette::{Side, Sureness};
+use laydown_domain::form::{Part, ShapeClass, Stage, ZoneKind};
+use laydown_domain::kiln::cone::{ConeKind, Reading};
+use laydown_domain::kiln::fault::{Fault, Thickness};
+use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
+
+/// A value of a closed list that has a name for people.
+pub trait Named: Copy {
+    /// The name a potter reads, in the language in use: small letters where a sentence would have them.
+    fn name(self) -> String;
+}
+
+/// The message of each value's name.
+macro_rules! names {
+    ($($list:ident { $($value:ident $message:ident,)+ })+) => {
+        $(impl Named for $list {
+            fn name(self) -> String {
+                match self { $($list::$value => say::$message(),)+ }
+            }
+        })+
+    };
+}
+
+names! {
+    VerdictKind {
+        Within verdict_within,
+        Short verdict_short,
+        Over verdict_over,
+        CannotTell verdict_cannot_tell,
+    }
+    ZoneKind {
+        Inside zone_inside,
+        Outside zone_outside,
+        Whole zone_whole,
+    }
+    Sensitivity {
+        Low sensitivity_low,
+        Medium sensitivity_medium,
+        High sensitivity_high,
+    }
+    Part {
+        Foot part_foot,
+        OutsideWall part_outside_wall,
+        OverlapBand part_overlap_band,
+        Rim part_rim,
+        InsideWall part_inside_wall,
+        InsideFloor part_inside_floor,
+    }
+    ShapeClass {
+        CylinderMug shape_cylinder_mug,
+        RoundedMug shape_rounded_mug,
+        OpenBowl shape_open_bowl,
+        DeepBowl shape_deep_bowl,
+        Plate shape_plate,
+        Bottle shape_bottle,
+        Jar shape_jar,
+        Vase shape_vase,
+        Teapot shape_teapot,
+        Planter shape_planter,
+        Tile shape_tile,
+    }
+    Stage {
+        Bisque stage_bisque,
+        Thrown stage_thrown,
+        Fired stage_fired,
+    }
+    Side {
+        Left side_left,
+        Right side_right,
+    }
+    Sureness {
+        Sure sureness_sure,
+        Fair sureness_fair,
+        Doubtful sureness_doubtful,
+    }
+    MassUnit {
+        Gram mass_gram,
+        Ounce mass_ounce,
+    }
+    VolumeUnit {
+        Millilitre volume_millilitre,
+        UsFluidOunce volume_us_fluid_ounce,
+        ImperialFluidOunce volume_imperial_fluid_ounce,
+    }
+    AreaUnit {
+        SquareCentimetre area_square_centimetre,
+        SquareInch area_square_inch,
+    }
+    LengthUnit {
+        Centimetre length_centimetre,
+        Millimetre length_millimetre,
+        Inch length_inch,
+    }
+    DecimalMark {
+        Point decimal_point,
+        Comma decimal_comma,
+    }
+    Thickness {
+        Thin thickness_thin,
+        Right thickness_right,
+        Thick thickness_thick,
+    }
+    Fault {
+        Crawling fault_crawling,
+        Beading fault_beading,
+        RawCracking fault_raw_cracking,
+        Flaking fault_flaking,
+        Crazing fault_crazing,
+        DelayedCrazing fault_delayed_crazing,
+        Shivering fault_shivering,
+        Dunting fault_dunting,
+        Pinholing fault_pinholing,
+        Pitting fault_pitting,
+        Blistering fault_blistering,
+        Bloating fault_bloating,
+        Running fault_running,
+        Pooling fault_pooling,
+        Sagging fault_sagging,
+        Thin fault_thin,
+        Dry fault_dry,
+        Overfired fault_overfired,
+        Matting fault_matting,
+        Scumming fault_scumming,
+        Blushing fault_blushing,
+        Speck fault_speck,
+        BareSpot fault_bare_spot,
+        MetalMarking fault_metal_marking,
+    }
+    ConeKind {
+        SelfSupporting cone_kind_self_supporting,
+        Large cone_kind_large,
+    }
+    Reading {
+        Standing cone_reading_standing,
+        Soft cone_reading_soft,
+        At cone_reading_at,
+        Hard cone_reading_hard,
+        Flat cone_reading_flat,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// ASTM F109-12: blister in the text as seen at https://wnwk.com/doc/188239.html (its opening); the rest from memory.
+    #[test]
+    fn terms_of_the_standard_are_the_names() {
+        for term in ["blister", "crawl", "craz", "dunt", "pinhol", "pit", "speck"] {
+            assert!(Fault::ALL.iter().any(|fault| fault.name().starts_with(term)), "{term}");
+        }
+    }
+}

@@ -1,0 +1,294 @@
+//! What is read in these words, in English.
+
+use super::*;
+use laydown_domain::coat::scale::Scale;
+use laydown_domain::coat::target::{
+    Control, Evidence, Job, STARTING_LAYDOWN, Sensitivity, Target, target as target_of,
+};
+use laydown_domain::coat::verdict::{Reading, ReadingRefused, Verdict, VerdictKind, judge};
+use laydown_domain::coat::{Solids, tile};
+use laydown_domain::form::{Form, ProfileError, ShapeClass, ZoneKind};
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{
+    AreaUnit, DecimalMark, Grams, Laydown, MassUnit, Millilitres, PowderDensity, SpecificGravity, Style, parse,
+};
+
+fn scale(step: f64) -> Scale {
+    Scale::new(Grams::new(2_000.0), Grams::new(step), None, None).unwrap()
+}
+
+/// A 250 ml mug whose control pieces took 19.4 g.
+fn mug(sensitivity: Sensitivity, controls: usize) -> (Job, Control, Target) {
+    let form = Form::by_capacity(ShapeClass::CylinderMug, Millilitres::new(250.0)).unwrap();
+    let zone = *form.zone(ZoneKind::Inside).unwrap();
+    let sg = SgReading::checked(SpecificGravity::USUAL);
+    let solids = Solids::of(sg, PowderDensity::default()).unwrap();
+    let job = Job {
+        form_name: "Small mug".to_owned(),
+        zone,
+        capacity: form.capacity,
+        class: form.class,
+        solids,
+        sensitivity,
+    };
+    let control = Control {
+        wet: Grams::new(19.4),
+        solids,
+        area: zone.area,
+        area_relative_uncertainty: zone.relative_uncertainty,
+        class: form.class,
+        capacity: form.capacity,
+        form_name: job.form_name.clone(),
+        same_form: true,
+        net_standard_uncertainty: Grams::new(0.041),
+    };
+    let controls = vec![control.clone(); controls];
+    let evidence = Evidence { controls, tiles: Vec::new(), starting: STARTING_LAYDOWN };
+    let target = target_of(&job, &evidence).unwrap();
+    (job, control, target)
+}
+
+fn net(grams: f64, step: f64, sensitivity: Sensitivity) -> Result<Verdict, ReadingRefused> {
+    let (job, control, target) = mug(sensitivity, 1);
+    judge(&Reading::Net(Grams::new(grams)), &target, &scale(step), &job, Some(&control))
+}
+
+fn words(grams: f64, step: f64, sensitivity: Sensitivity) -> VerdictWords {
+    verdict(&net(grams, step, sensitivity).unwrap(), &Style::default())
+}
+
+fn point() -> Style {
+    Style::default()
+}
+
+fn comma() -> Style {
+    Style { decimal: DecimalMark::Comma, ..point() }
+}
+
+#[test]
+fn words_for_each_verdict() {
+    let short = words(16.3, 0.1, Sensitivity::Medium);
+    assert_eq!((short.headline.as_str(), short.act.as_str()), ("SHORT", "Add 3.1 g"));
+    assert_eq!(short.detail, "Target 18.0 to 20.8 g. Add 1.9 g.");
+    assert_eq!(short.spoken, "Short. Add 3.1 grams.");
+    assert_eq!(short.certainty, "Accurate to ±0.08 g.");
+    assert_eq!(short.carries, "8.2 g dry, 4.4 g per 100 cm²");
+    assert_eq!(short.on_control.unwrap(), "On your control piece this coat would weigh 16.3 g.");
+
+    let over = words(22.4, 0.1, Sensitivity::Medium);
+    assert_eq!((over.headline.as_str(), over.act.as_str()), ("OVER", "Take off 3.0 g"));
+    assert_eq!(over.detail, "Target 18.0 to 20.8 g. Sponge, scrape or wash off 1.8 g.");
+    assert_eq!(over.spoken, "Over. Take off 3.0 grams.");
+
+    let within = words(19.1, 0.1, Sensitivity::Medium);
+    assert_eq!((within.headline.as_str(), within.act.as_str()), ("WITHIN", "Save it"));
+    assert_eq!(within.detail, "0.3 g under the aim, inside 18.0 to 20.8 g.");
+    assert_eq!(words(19.4, 0.1, Sensitivity::Medium).detail, "Right on the aim.");
+
+    let edge = words(18.0, 0.1, Sensitivity::Medium);
+    assert_eq!((edge.headline.as_str(), edge.act.as_str()), ("CANNOT TELL", "Add 0.2 g to be sure"));
+    assert_eq!(edge.detail, "Too near the edge of 18.0 to 20.8 g for a scale that reads in 0.1 g steps.");
+
+    let coarse = words(19.0, 1.0, Sensitivity::High);
+    assert_eq!((coarse.headline.as_str(), coarse.act.as_str()), ("CANNOT TELL", "Use a finer scale"));
+    assert_eq!(coarse.detail, "Too coarse: this scale reads in 1 g steps, and the target is 18.7 to 20.1 g.");
+    assert_eq!(coarse.spoken, "Cannot tell. This scale is too coarse.");
+    assert!(net(19.0, 1.0, Sensitivity::High).unwrap().too_coarse);
+    let coarse_edge = words(18.0, 1.0, Sensitivity::Medium);
+    assert_eq!(coarse_edge.act, "Add 1 g to be sure");
+    assert_eq!(coarse_edge.spoken, "Cannot tell. Add 1 gram to be sure.");
+    // Far out, even a coarse scale tells.
+    assert_eq!(net(12.0, 1.0, Sensitivity::High).unwrap().kind, VerdictKind::Short);
+}
+
+#[test]
+fn a_comma_on_screen_and_a_point_for_the_ear() {
+    let style = Style { decimal: DecimalMark::Comma, ..Style::default() };
+    let words = verdict(&net(16.3, 0.1, Sensitivity::Medium).unwrap(), &style);
+    assert_eq!(words.act, "Add 3,1 g");
+    assert_eq!(words.spoken, "Short. Add 3.1 grams.");
+}
+
+#[test]
+fn readings_that_cannot_be_are_refused_with_what_to_do() {
+    let check = |reading: Reading, scale: Scale, expect: &str| {
+        let (job, _, target) = mug(Sensitivity::Medium, 1);
+        let refused = judge(&reading, &target, &scale, &job, None).unwrap_err();
+        assert_eq!(reading_refused(&refused, &Style::default()), expect);
+    };
+    let two = |bare: f64, glazed: f64| Reading::TwoWeights { bare: Grams::new(bare), glazed: Grams::new(glazed) };
+    let one = |grams: f64| Reading::Net(Grams::new(grams));
+    check(
+        two(310.2, 290.8),
+        scale(0.1),
+        "It weighs less glazed (290.8 g) than bare (310.2 g). Check that both are of this piece, and the right way round.",
+    );
+    check(one(-19.4), scale(0.1), "The weight is below zero. Tare with the bare piece on the scale, then weigh again.");
+    check(one(0.0), scale(0.1), "The scale shows no glaze. Weigh the piece after the coat.");
+    check(two(310.2, 310.2), scale(0.1), "The scale shows no glaze. Weigh the piece after the coat.");
+    check(two(0.0, 19.4), scale(0.1), "The bare piece must weigh something. Weigh it before glazing.");
+    check(
+        two(1_990.0, 2_009.4),
+        scale(0.1),
+        "2009.4 g is more than this scale weighs (2000.0 g). Use a larger scale, or choose the scale you used.",
+    );
+    check(
+        one(19.43),
+        scale(0.1),
+        "This scale reads in 0.1 g steps and cannot show 19.43 g. Type what it shows, or choose the scale you used.",
+    );
+    check(
+        one(2.0),
+        Scale { minimum: Some(Grams::new(5.0)), ..scale(0.1) },
+        "2.0 g is less than this scale should weigh (5.0 g). Use a finer scale.",
+    );
+    check(one(f64::NAN), scale(0.1), "That is no weight. Type what the scale shows.");
+    check(one(f64::INFINITY), scale(0.1), "That is no weight. Type what the scale shows.");
+    let (job, _, target) = mug(Sensitivity::Medium, 1);
+    let whole_pot = judge(&one(329.6), &target, &scale(0.1), &job, None).unwrap_err();
+    assert!(matches!(whole_pot, ReadingRefused::MoreThanPieceHolds { .. }));
+    assert!(reading_refused(&whole_pot, &Style::default()).ends_with("Was the scale tared with the bare piece?"));
+}
+
+#[test]
+fn nonsense_is_refused_with_a_sentence() {
+    let check = |text: &str, style: Style, expect: &str| {
+        assert_eq!(parse::mass(text, &style).unwrap_err().sentence(), expect, "{text:?}");
+    };
+    check("", point(), "Type the weight first, for example 19.4.");
+    check("   ", comma(), "Type the weight first, for example 19,4.");
+    check("l9.4", point(), "“l9.4” cannot be read as a weight. Use figures, for example 19.4.");
+    check("19.O", point(), "“o” is not a unit of weight. Write it like 19.4 g, or figures only.");
+    check("1e3", point(), "“e” is not a unit of weight. Write it like 19.4 g, or figures only.");
+    check("inf", point(), "“inf” cannot be read as a weight. Use figures, for example 19.4.");
+    check("NaN", point(), "“NaN” cannot be read as a weight. Use figures, for example 19.4.");
+    check("1,234.5", point(), "“1,234.5” has more than one decimal mark. Leave the thousands mark out.");
+    check("1.234.567", point(), "“1.234.567” has more than one decimal mark. Leave the thousands mark out.");
+    check("1,234", point(), "Is “1,234” 1234, or a little over 1? Write 1234, or use “.” as the decimal mark.");
+    check("1.234", comma(), "Is “1.234” 1234, or a little over 1? Write 1234, or use “,” as the decimal mark.");
+    check("1 234", point(), "“1 234” has a space inside a number. Write it without.");
+    check("-3", point(), "A weight cannot be below zero. Check the minus sign, or set the tare again.");
+    check("−3", point(), "A weight cannot be below zero. Check the minus sign, or set the tare again.");
+    check(
+        "101 kg",
+        point(),
+        "That weight is larger than anything laydown weighs or measures (100 kg). Check the figures.",
+    );
+    check(
+        "2 oz 1 lb",
+        point(),
+        "“2 oz 1 lb” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.",
+    );
+    check(
+        "1 lb 2",
+        point(),
+        "“1 lb 2” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.",
+    );
+    check("12 ml", point(), "“ml” is not a unit of weight. Write it like 19.4 g, or figures only.");
+}
+
+#[test]
+fn the_span_on_a_coarse_scale_names_no_reading_that_is_not_accepted() {
+    // 19.5 g and 7% either way: 18.135 to 20.865 g.
+    let (low, high) = (Grams::new(18.135), Grams::new(20.865));
+    let said = |step: f64| span(&point(), low, high, Grams::new(step));
+    assert_eq!(said(0.1), "18.1 to 20.9 g");
+    assert_eq!(said(0.2), "18.1 to 20.9 g");
+    assert_eq!(said(0.5), "18.15 to 20.85 g");
+    assert_eq!(said(1.0), "18.2 to 20.8 g", "and not 18 to 21 g");
+    assert_eq!(said(5.0), "18.5 to 20.5 g");
+    assert_eq!(said(20.0), "18.2 to 20.8 g", "steps of 2 g leave no more than 20 to 20 g");
+    let ounce = Grams::new(MassUnit::Ounce.grams());
+    let american = Style { mass: MassUnit::Ounce, ..point() };
+    // 0.6397 to 0.7360 oz.
+    assert_eq!(span(&american, low, high, ounce / 10.0), "0.64 to 0.73 oz");
+}
+
+#[test]
+fn words_name_source_pots_and_sureness() {
+    let (.., aim) = mug(Sensitivity::Medium, 3);
+    let said = target(&aim, &point(), Grams::new(0.1));
+    assert_eq!(said.aim, "19.4 g");
+    assert_eq!(said.span, "18.0 to 20.8 g");
+    assert_eq!(said.source, "From your control pieces of this form.");
+    assert_eq!(said.rests_on, "Based on 3 pots.");
+    assert_eq!(said.sure, "The right amount is most likely between 18.3 and 20.6 g.");
+
+    let (.., aim) = mug(Sensitivity::Medium, 1);
+    let said = target(&aim, &point(), Grams::new(0.1));
+    assert_eq!(
+        (said.source.as_str(), said.rests_on.as_str()),
+        ("From your control piece of this form.", "Based on 1 pot.")
+    );
+
+    let (.., aim) = mug(Sensitivity::Medium, 0);
+    let said = target(&aim, &point(), Grams::new(1.0));
+    assert_eq!(said.source, "A usual start for a glaze: 5.5 g per 100 cm².");
+    assert_eq!(said.rests_on, "Not based on any pots yet. Save one you like as your control piece.");
+    assert!(said.sure.starts_with("A first guess: the right amount may be anywhere between "), "{}", said.sure);
+}
+
+#[test]
+fn a_laydown_is_said_with_its_area() {
+    let american = Style { mass: MassUnit::Ounce, area: AreaUnit::SquareInch, ..point() };
+    assert_eq!(point().laydown_with_unit(Laydown::new(5.5)), "5.5 g per 100 cm²");
+    assert_eq!(american.laydown_with_unit(Laydown::new(5.5)), "1.25 oz per 100 in²");
+}
+
+#[test]
+fn doubts_name_what_is_odd() {
+    let of_scale = |capacity: f64, step: f64| {
+        scale_doubt(&Scale::new(Grams::new(capacity), Grams::new(step), None, None).unwrap(), &point())
+    };
+    assert_eq!(of_scale(2_000.0, 0.1), None);
+    assert_eq!(
+        of_scale(5_000.0, 0.01).unwrap(),
+        "Only a laboratory balance weighs 5000.00 g in steps of 0.01 g. Look at the label again."
+    );
+    assert_eq!(
+        of_scale(500.0, 10.0).unwrap(),
+        "A scale for 500 g with steps of 10 g has very few steps. Look at the label again."
+    );
+    let of_glaze = |value: f64| thin_glaze(SpecificGravity::new(value).unwrap(), &point());
+    assert_eq!(of_glaze(1.15), None);
+    assert_eq!(
+        of_glaze(1.149).unwrap(),
+        "SG 1.149 is very thin for a glaze. Stir the bucket to the bottom and check it again."
+    );
+    let share = tile::share_if_thin(Laydown::new(3.3), Laydown::new(5.5)).unwrap();
+    assert_eq!(
+        thin_tile(share, &point()),
+        "This tile carries only 60% of what the pots will. It will not show how they come out: glaze a thicker one."
+    );
+}
+
+#[test]
+fn a_second_coat_needs_its_own_tare() {
+    assert!(when_to_read(0).contains("as soon as the drip stops"));
+    assert!(when_to_read(1).contains("tare") && when_to_read(2).contains("tare"));
+}
+
+#[test]
+fn a_point_of_a_profile_is_named() {
+    let level = ProfileError::SameHeight { point: 3 }.sentence();
+    assert!(level.starts_with("Points 2 and 3 are at the same height."));
+}
+
+#[test]
+fn absurd_specific_gravity_says_what_to_do() {
+    let said = |text: &str| parse::specific_gravity(text, &point()).unwrap_err().sentence();
+    assert_eq!(
+        said("1"),
+        "Specific gravity 1.00 is no heavier than water, and a glaze always is. Stir the bucket to the bottom and weigh again."
+    );
+    assert_eq!(
+        said("1450"),
+        "Specific gravity 1450.00 is heavier than any glaze that pours. Check the figure: 1450 g to the litre is 1.45."
+    );
+}
+
+#[test]
+fn an_unknown_code_is_said_with_what_it_should_have_named() {
+    let said = "lid".parse::<ZoneKind>().unwrap_err().sentence();
+    assert_eq!(said, "“lid” is not a zone this version of laydown knows. Update laydown, then open the studio again.");
+}
