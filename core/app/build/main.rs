@@ -1,5 +1,7 @@
 //! Two things are made before the crate is compiled: the build stamp, and a function for each message in `i18n`.
 
+#![allow(clippy::print_stdout, reason = "what is printed here tells cargo what to do")]
+
 mod messages;
 mod stamp;
 

@@ -69,7 +69,8 @@ pub fn functions(folder: &Path) -> Result<String, Box<dyn Error>> {
         out,
         "/// Every message: the number and the name of its file, its id, and whether each argument is a count."
     )?;
-    writeln!(out, "#[cfg(test)]\nconst EVERY: &[(usize, &str, &str, &[(&str, bool)])] = &[\n{every}];")?;
+    writeln!(out, "#[cfg(test)]\nconst EVERY: &[(usize, &str, &str, Arguments)] = &[\n{every}];\n")?;
+    writeln!(out, "#[cfg(test)]\ntype Arguments = &'static [(&'static str, bool)];")?;
     Ok(out)
 }
 

@@ -5,10 +5,11 @@ use uuid::Uuid;
 
 use super::archive::found;
 use super::date_text::sentence_case;
-use super::evidence::{code, parse_id, sg_in_words, step_of, style, verdict_kind};
-use super::in_words::{Named, StyleWords, span};
+use super::evidence::{parse_id, sg_in_words, step_of, style};
+use super::in_words::{StyleWords, name_of, span};
 use super::messages::{coat as say, common};
 use super::{CommandResult, Now, Result, Studio, StudioError};
+use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Laydown, SquareCentimetres};
 use laydown_store::entity::{self, Entity};
@@ -55,7 +56,6 @@ impl Studio {
             let form: entity::Form = found(conn, coat.form)?;
             let bucket: entity::Bucket = found(conn, coat.bucket)?;
             let glaze: entity::Glaze = found(conn, coat.glaze)?;
-            let zone: ZoneKind = code(&coat.zone)?;
             let mut lines = Vec::new();
             let mut line = |label: String, value: String| lines.push(Line { label, value });
             line(say::saved(), now.moment(coat.at));
@@ -63,7 +63,7 @@ impl Studio {
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line(say::bare_glazed(), format!("{}, {}", mass(bare), mass(glazed)));
             }
-            line(say::verdict(), sentence_case(&verdict_kind(&coat)?.name()));
+            line(say::verdict(), sentence_case(&name_of::<VerdictKind>(&coat.verdict)));
             line(
                 say::target_then(),
                 say::aim_and_span(mass(coat.aim_mg), span(&style, grams(coat.low_mg), grams(coat.high_mg), step)),
@@ -75,7 +75,7 @@ impl Studio {
             Ok(CoatView {
                 id: id.to_owned(),
                 piece: coat.piece.to_string(),
-                title: common::form_and_zone(&form.name, zone.name()),
+                title: common::form_and_zone(&form.name, name_of::<ZoneKind>(&coat.zone)),
                 lines,
                 control: coat.control,
                 control_label: if coat.control { say::no_longer_control() } else { say::make_control() },

@@ -35,7 +35,8 @@ pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {
     text.parse().map_err(|_| StudioError::missing(what))
 }
 
-/// A code kept in a row; one that this version does not know came from a newer one.
+/// A code kept in a row, where the screen is about that row alone; one that this version does not know came from a newer one.
+/// Among other rows a code is asked for with `parse().ok()`, and an unknown one stands by itself.
 pub(super) fn code<T: FromStr<Err = UnknownCode>>(text: &str) -> Result<T> {
     Ok(text.parse()?)
 }
@@ -59,18 +60,19 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
 
 /// The units and the decimal mark the potter wants to read.
 pub(super) fn style(conn: &Connection) -> Result<Style> {
-    style_of(&preference(conn)?)
+    Ok(style_of(&preference(conn)?))
 }
 
 /// The same from preferences that have been read.
-pub(super) fn style_of(preference: &entity::Preference) -> Result<Style> {
-    Ok(Style {
-        mass: code::<MassUnit>(&preference.mass)?,
-        volume: code::<VolumeUnit>(&preference.volume)?,
-        area: code::<AreaUnit>(&preference.area)?,
-        length: code::<LengthUnit>(&preference.length)?,
-        decimal: code::<DecimalMark>(&preference.decimal)?,
-    })
+pub(super) fn style_of(preference: &entity::Preference) -> Style {
+    let usual = Style::default();
+    Style {
+        mass: preference.mass.parse().unwrap_or(usual.mass),
+        volume: preference.volume.parse().unwrap_or(usual.volume),
+        area: preference.area.parse().unwrap_or(usual.area),
+        length: preference.length.parse().unwrap_or(usual.length),
+        decimal: preference.decimal.parse().unwrap_or(usual.decimal),
+    }
 }
 
 /// What was made of a row; `None` where its figures or codes cannot be, as when they came from elsewhere: a screen shows the
@@ -124,14 +126,14 @@ pub(super) fn sg_reading(hundred_thousandths: i64, uncertainty: i64) -> Result<S
     Ok(SgReading::new(sg, uncertainty as f64 / 1e5)?)
 }
 
-/// The glaze's sensitivity.
-pub(super) fn sensitivity(glaze: &entity::Glaze) -> Result<Sensitivity> {
-    code(&glaze.sensitivity)
+/// The glaze's sensitivity; the usual one where only a newer version knows it.
+pub(super) fn sensitivity(glaze: &entity::Glaze) -> Sensitivity {
+    glaze.sensitivity.parse().unwrap_or(Sensitivity::Medium)
 }
 
-/// The verdict kept with a coat.
-pub(super) fn verdict_kind(coat: &entity::Coat) -> Result<VerdictKind> {
-    code(&coat.verdict)
+/// The verdict kept with a coat; one that only a newer version knows says nothing here.
+pub(super) fn verdict_kind(coat: &entity::Coat) -> VerdictKind {
+    coat.verdict.parse().unwrap_or(VerdictKind::CannotTell)
 }
 
 /// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.

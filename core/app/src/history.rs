@@ -8,8 +8,8 @@ use uuid::Uuid;
 
 use super::date_text::sentence_case;
 use super::devices::{PhoneNames, called, names_of_devices};
-use super::evidence::{code, style};
-use super::in_words::{Named, StyleWords};
+use super::evidence::style;
+use super::in_words::{StyleWords, name_of};
 use super::kiln::{firing_title, piece_name};
 use super::messages::history as say;
 use super::{CommandResult, Now, Result, Studio, StudioError, undo_token};
@@ -299,7 +299,7 @@ impl<'a> Telling<'a> {
 
     fn coat(&self, coat: &entity::Coat) -> Result<String> {
         let form = self.id_in_words("form", coat.form)?;
-        let zone = code::<ZoneKind>(&coat.zone)?.name();
+        let zone = name_of::<ZoneKind>(&coat.zone);
         Ok(format!("{form}, {zone}, {}", self.style.mass(Grams::from_milligrams(coat.net_mg), STEP)))
     }
 

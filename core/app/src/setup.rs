@@ -4,13 +4,12 @@ use rusqlite::Connection;
 
 use super::archive::in_use;
 use super::backup;
-use super::evidence::{code, style, tile_evidence, usable};
-use super::in_words::{Named, StyleWords, caution_text, caution_title};
+use super::evidence::{sensitivity, style, tile_evidence, usable};
+use super::in_words::{StyleWords, caution_text, caution_title, name_of};
 use super::lists::{self, by_name, scale_detail};
 use super::messages::setup as say;
 use super::{EditorKind, Now, Result, Row, Studio};
 use laydown_domain::caution::Caution;
-use laydown_domain::coat::target::Sensitivity;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Millimetres, Style};
 use laydown_store::entity::{self, Entity};
@@ -123,9 +122,8 @@ fn glazes(conn: &Connection) -> Result<Vec<Row>> {
     in_use::<entity::Glaze>(conn, None)?
         .into_iter()
         .map(|glaze| {
-            let sensitivity: Option<Sensitivity> = usable(code(&glaze.sensitivity))?;
-            let detail = sensitivity.map(|level| say::thickness(level.code()));
-            Ok(row(glaze.id, glaze.name, detail.unwrap_or_default()))
+            let detail = say::thickness(sensitivity(&glaze).code());
+            Ok(row(glaze.id, glaze.name, detail))
         })
         .collect()
 }
@@ -177,10 +175,9 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         else {
             continue;
         };
-        let zone: ZoneKind = code(&coat.zone)?;
         let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
         let detail = say::weighed_control(&glaze.name, wet, now.moment(coat.at));
-        rows.push(row(coat.id, format!("{}, {}", form.name, zone.name()), detail));
+        rows.push(row(coat.id, format!("{}, {}", form.name, name_of::<ZoneKind>(&coat.zone)), detail));
     }
     for known in in_use::<entity::Control>(conn, None)? {
         let (Some(form), Some(glaze)) =
@@ -188,9 +185,12 @@ pub(super) fn known_amounts(conn: &Connection, now: Now, style: &Style) -> Resul
         else {
             continue;
         };
-        let zone: ZoneKind = code(&known.zone)?;
         let wet = style.mass(Grams::from_milligrams(known.net_mg), Grams::new(0.1));
-        rows.push(row(known.id, format!("{}, {}", form.name, zone.name()), say::typed_control(&glaze.name, wet)));
+        rows.push(row(
+            known.id,
+            format!("{}, {}", form.name, name_of::<ZoneKind>(&known.zone)),
+            say::typed_control(&glaze.name, wet),
+        ));
     }
     Ok(rows)
 }

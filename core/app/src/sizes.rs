@@ -12,7 +12,7 @@ use super::in_words;
 use super::lists::outline;
 use super::messages::sizes as say;
 use super::setup::known_amounts;
-use super::{Now, Point, Result, Row, Studio};
+use super::{Now, Point, Result, Row, Studio, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Control, Evidence, Job, carry_over, target};
 use laydown_domain::form::ZoneKind;
@@ -63,9 +63,12 @@ impl Studio {
                 return Ok(SizesView { known: rows, intro: say::nothing_known(), sizes: Vec::new() });
             };
             row.chosen = true;
-            let known = Known::load(conn, parse_id(&row.id, entity::Control::WHAT)?)?;
-            let intro = known.intro(&style);
-            let sizes = known.sizes(conn, &style)?;
+            let (intro, sizes) = match Known::load(conn, parse_id(&row.id, entity::Control::WHAT)?) {
+                Ok(known) => (known.intro(&style), known.sizes(conn, &style)?),
+                // Another amount can still be gone by.
+                Err(StudioError::Newer { sentence } | StudioError::Refused { sentence, .. }) => (sentence, Vec::new()),
+                Err(error) => return Err(error),
+            };
             Ok(SizesView { known: rows, intro, sizes })
         })
     }
@@ -126,7 +129,7 @@ impl Known {
                 capacity: shape.capacity,
                 class: shape.class,
                 solids: self.today,
-                sensitivity: sensitivity(&self.glaze)?,
+                sensitivity: sensitivity(&self.glaze),
             };
             let reason = reason(&control, &job, style);
             let evidence = Evidence {

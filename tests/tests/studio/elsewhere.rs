@@ -6,8 +6,10 @@ use std::sync::mpsc::{RecvTimeoutError, Sender, channel};
 use std::time::Duration;
 
 use laydown_store::entity::{
-    Body, Bucket, Check, Coat, Control, Entity, Finding, Firing, Form, Glaze, Kiln, Placement, Scale, Tile, Vessel,
+    Body, Bucket, Check, Coat, Control, Entity, Finding, Firing, Form, Glaze, Kiln, Placement, Preference, Scale, Tile,
+    Vessel,
 };
+use laydown_store::journal::Kind;
 use serde_json::{Value as Json, json};
 use uuid::Uuid;
 
@@ -42,6 +44,7 @@ impl Bench {
             liking: Some(3),
             ..Finding::default()
         });
+        bench.save(EditorKind::Preference, "", &[("speak", "no")]);
         bench
     }
 
@@ -236,6 +239,47 @@ fn impossible_numbers_leave_every_screen_standing() {
         with_impossible_numbers::<Firing>(&bench, told);
         with_impossible_numbers::<Placement>(&bench, told);
         with_impossible_numbers::<Finding>(&bench, told);
+    });
+}
+
+/// The fields of an `E` that hold a code of a list, each with one that only a newer laydown knows, and then as they were.
+fn with_unknown_codes<E: Entity>(bench: &Bench, told: &Sender<(String, String)>, fields: &[&str]) {
+    let good: E = bench.one();
+    for field in fields {
+        let mut changed = serde_json::to_value(&good).unwrap();
+        changed[*field] = match *field {
+            "faults" | "witnesses" => json!([["of_a_newer_laydown", "of_a_newer_laydown"]]),
+            _ => json!("of_a_newer_laydown"),
+        };
+        let mut newer: E = serde_json::from_value(changed).unwrap();
+        newer.set_id(good.id());
+        bench.put(&newer);
+        Screens { bench, told }.all(&format!("an unknown {} of a {}", field, E::KIND.name()));
+        bench.put(&good);
+    }
+}
+
+#[test]
+fn what_a_newer_laydown_wrote_leaves_every_screen_standing() {
+    watched(|told| {
+        let bench = Bench::with_everything();
+        with_unknown_codes::<Glaze>(&bench, told, &["sensitivity"]);
+        with_unknown_codes::<Check>(&bench, told, &["how"]);
+        with_unknown_codes::<Form>(&bench, told, &["class", "stage"]);
+        with_unknown_codes::<Coat>(&bench, told, &["zone", "source", "verdict"]);
+        with_unknown_codes::<Control>(&bench, told, &["zone"]);
+        with_unknown_codes::<Firing>(&bench, told, &["cone", "cone_kind", "state", "witnesses", "checked"]);
+        with_unknown_codes::<Finding>(&bench, told, &["inside", "outside", "overlap", "faults"]);
+        with_unknown_codes::<Preference>(&bench, told, &["mass", "volume", "area", "length", "decimal"]);
+        let entity = bench.one::<Glaze>().id();
+        let unknown = bench.studio.store().transact(NOW.unix_ms, |tx| {
+            let body = json!({"of_a_newer_laydown": [1, {"a": null}]}).as_object().unwrap().clone();
+            tx.append(Glaze::KIND, entity, body.clone())?;
+            let new = tx.new_id();
+            tx.append(Kind::of("of_a_newer_laydown"), new, body)
+        });
+        unknown.map_err(|error: StoreError| error).unwrap();
+        Screens { bench: &bench, told }.all("an unknown kind and an unknown field");
     });
 }
 

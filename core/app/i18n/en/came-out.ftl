@@ -3,18 +3,21 @@
 inside-looks = { $thickness ->
     [thin] inside thin
     [thick] inside thick
-   *[right] inside right
+    [right] inside right
+   *[newer] inside from a newer version
 }
 outside-looks = { $thickness ->
     [thin] outside thin
     [thick] outside thick
-   *[right] outside right
+    [right] outside right
+   *[newer] outside from a newer version
 }
 # Where two glazes meet.
 overlap-looks = { $thickness ->
     [thin] overlap thin
     [thick] overlap thick
-   *[right] overlap right
+    [right] overlap right
+   *[newer] overlap from a newer version
 }
 # $stars: 1 to 5.
 liked = liked { $stars }

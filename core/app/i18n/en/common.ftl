@@ -30,6 +30,8 @@ undone = Undone.
 # $zone: the name of a zone. $form: the potter's name of a form.
 form-and-zone = { $form }, { $zone }
 # $number: a specific gravity that was saved and cannot be.
+# A value that this version of laydown does not know, as an item of a list or alone.
+newer = from a newer version
 impossible-sg = { $number } (impossible)
 # $sg: a specific gravity.
 sg = SG { $sg }

@@ -69,7 +69,8 @@ cone = Cone
 # $cone: the number of the cone.
 cone-and-kind = { $kind ->
     [large] { $cone }, large
-   *[self_supporting] { $cone }, self-supporting
+    [self_supporting] { $cone }, self-supporting
+   *[newer] { $cone }, from a newer version
 }
 bends-at = Bends at
 # When the cone bends. $slow, $fast: temperatures such as "1222 °C".

@@ -15,7 +15,8 @@ pieces = { $pieces ->
 state = { $state ->
     [loading] being loaded
     [fired] fired, to be unloaded
-   *[done] unloaded
+    [done] unloaded
+   *[newer] from a newer version
 }
 # $cone: the number of the cone aimed at. $kiln: the kiln's name.
 firing-title = Cone { $cone }, { $kiln }
@@ -25,13 +26,15 @@ unknown-piece = A piece
 glaze-on-zone = { $zone ->
     [inside] { $glaze } inside
     [outside] { $glaze } outside
-   *[whole] { $glaze } inside and outside
+    [whole] { $glaze } inside and outside
+   *[newer] { $glaze }, from a newer version
 }
 # The same for a glaze that is not known on this phone.
 unknown-glaze-on-zone = { $zone ->
     [inside] a glaze inside
     [outside] a glaze outside
-   *[whole] a glaze inside and outside
+    [whole] a glaze inside and outside
+   *[newer] a glaze, from a newer version
 }
 # An item of a list: the piece goes into another firing.
 to-be-fired-again = to be fired again
@@ -39,20 +42,23 @@ to-be-fired-again = to be fired again
 coat-label = { $zone ->
     [inside] Inside, { $glaze }
     [outside] Outside, { $glaze }
-   *[whole] Inside and outside, { $glaze }
+    [whole] Inside and outside, { $glaze }
+   *[newer] From a newer version, { $glaze }
 }
 # The same for a glaze that is not known on this phone.
 unknown-glaze-coat-label = { $zone ->
     [inside] Inside, A glaze
     [outside] Outside, A glaze
-   *[whole] Inside and outside, A glaze
+    [whole] Inside and outside, A glaze
+   *[newer] From a newer version, A glaze
 }
 # What the scale said of a coat when it was weighed: an item of a list. $weight: the weight of the coat. $aim: the weight aimed at.
 weighed = { $verdict ->
     [within] { $weight }, within (aim { $aim })
     [short] { $weight }, short (aim { $aim })
     [over] { $weight }, over (aim { $aim })
-   *[cannot_tell] { $weight }, cannot tell (aim { $aim })
+    [cannot_tell] { $weight }, cannot tell (aim { $aim })
+   *[newer] { $weight } (aim { $aim })
 }
 # Where a piece stands: an item of a list, or alone with a capital letter. $shelf: its number, 1 at the bottom. Front and left are those of someone before the kiln.
 place = { $place ->

@@ -6,7 +6,6 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use crate::Result;
-use crate::evidence::code;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::learning::observation::FiredObservation;
@@ -60,14 +59,9 @@ impl Fired {
             // A coat comes once for each firing of its piece, one after the other.
             if before.replace(row.coat) != Some(row.coat) {
                 count += 1;
-                let weighed = Weighed {
-                    form: row.form,
-                    zone: code(&row.zone)?,
-                    at: row.at,
-                    net_mg: row.net_mg,
-                    aim_mg: row.aim_mg,
-                };
-                glazes.entry(row.glaze).or_default().coats.push(weighed);
+                let weighed =
+                    |zone| Weighed { form: row.form, zone, at: row.at, net_mg: row.net_mg, aim_mg: row.aim_mg };
+                glazes.entry(row.glaze).or_default().coats.extend(row.zone.parse().ok().map(weighed));
             }
             let place = *places.entry(row.piece).or_insert(pieces.len());
             match pieces.get_mut(place) {
@@ -83,7 +77,7 @@ impl Fired {
             firings.extend(entity::Firing::load(conn, id)?.filter(|firing| !firing.gone).map(|firing| (id, firing)));
         }
         for (_, rows) in pieces {
-            for (glaze, observation) in observations(&rows, &firings, &bodies)? {
+            for (glaze, observation) in observations(&rows, &firings, &bodies) {
                 let observations = &mut glazes.entry(glaze).or_default().observations;
                 if observations.len() < MOST_LOOKS {
                     observations.push(observation);
@@ -100,9 +94,9 @@ fn observations(
     rows: &[CoatAndFinding],
     firings: &BTreeMap<Uuid, entity::Firing>,
     bodies: &BTreeMap<Uuid, Option<Uuid>>,
-) -> Result<Vec<(Uuid, FiredObservation)>> {
+) -> Vec<(Uuid, FiredObservation)> {
     let fired = rows.iter().filter_map(|row| firings.get(&row.firing?));
-    let Some(first) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Ok(Vec::new()) };
+    let Some(first) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Vec::new() };
     let by_then = first.fired_at.unwrap_or(i64::MAX);
     let coats: Vec<&CoatAndFinding> =
         rows.iter().filter(|row| row.firing == Some(first.id) && row.at <= by_then).collect();
@@ -113,26 +107,25 @@ fn observations(
     let has_whole = zones.contains_key(ZoneKind::Whole.code());
     let mut observations = Vec::new();
     for (zone, coats) in &zones {
-        let zone: ZoneKind = code(zone)?;
-        let Some(coat) = coats.first() else { continue };
+        let (Ok(zone), Some(coat)) = (zone.parse::<ZoneKind>(), coats.first()) else { continue };
         let is_mixed = coats.iter().any(|other| other.glaze != coat.glaze) || (has_whole && zones.len() > 1);
-        let Some(thickness) = thickness(zone, coat)?.filter(|_| !is_mixed) else { continue };
+        let Some(thickness) = thickness(zone, coat).filter(|_| !is_mixed) else { continue };
         let observation = FiredObservation {
             laydown: Laydown::from_milligrams_per_dm2(coats.iter().map(|coat| coat.laydown_mg_dm2).sum()),
             thickness,
             zone,
             cone: first.cone.clone(),
             body: bodies.get(&coat.form).copied().flatten(),
-            faults: faults(zone, coat)?,
+            faults: faults(zone, coat),
         };
         observations.push((coat.glaze, observation));
     }
-    Ok(observations)
+    observations
 }
 
 /// How thick a zone looks; `None` where it was not said, or where one coat over all came out otherwise inside than outside: then
 /// it was laid unevenly, and the amount says nothing.
-fn thickness(zone: ZoneKind, found: &CoatAndFinding) -> Result<Option<Thickness>> {
+fn thickness(zone: ZoneKind, found: &CoatAndFinding) -> Option<Thickness> {
     let said = match (zone, &found.inside, &found.outside) {
         (ZoneKind::Inside, inside, _) => inside,
         (ZoneKind::Outside, _, outside) => outside,
@@ -140,11 +133,11 @@ fn thickness(zone: ZoneKind, found: &CoatAndFinding) -> Result<Option<Thickness>
         (ZoneKind::Whole, inside @ Some(_), _) => inside,
         (ZoneKind::Whole, None, outside) => outside,
     };
-    said.as_deref().map(code::<Thickness>).transpose()
+    said.as_deref()?.parse().ok()
 }
 
 /// The faults of a piece that are not on another zone.
-fn faults(zone: ZoneKind, found: &CoatAndFinding) -> Result<Vec<Fault>> {
+fn faults(zone: ZoneKind, found: &CoatAndFinding) -> Vec<Fault> {
     let other = match zone {
         ZoneKind::Inside => Some(ZoneKind::Outside.code()),
         ZoneKind::Outside => Some(ZoneKind::Inside.code()),
@@ -152,5 +145,5 @@ fn faults(zone: ZoneKind, found: &CoatAndFinding) -> Result<Vec<Fault>> {
     };
     let here = |place: &str| other.is_none_or(|other| !place.starts_with(other));
     let found = found.faults.iter().flat_map(|faults| &faults.0);
-    found.filter(|(_, place)| here(place)).map(|(fault, _)| code(fault)).collect()
+    found.filter(|(_, place)| here(place)).filter_map(|(fault, _)| fault.parse().ok()).collect()
 }

@@ -7,7 +7,6 @@ use uuid::Uuid;
 
 use super::read::{Read, Reading};
 use crate::Result;
-use crate::evidence::code;
 use laydown_domain::form::ZoneKind;
 use laydown_store::query;
 
@@ -80,7 +79,7 @@ impl Here {
             let Some(piece) = query::piece_of_code(conn, code_of_piece)? else { continue };
             let coats = query::coats_of_piece(conn, piece)?;
             let Some(form) = coats.first().and_then(|coat| forms.get(&coat.form)) else { continue };
-            let zones = coats.iter().map(|coat| code(&coat.zone)).collect::<Result<_>>()?;
+            let zones = coats.iter().filter_map(|coat| coat.zone.parse().ok()).collect();
             here.codes.insert(code_of_piece.clone(), Borne { piece, form: *form, zones });
         }
         Ok(here)

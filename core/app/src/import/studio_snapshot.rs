@@ -96,7 +96,7 @@ impl Ground {
                 tiles.extend(usable(tile_evidence(&tile, &row))?.flatten().map(|evidence| (tile.at, evidence)));
             }
             glazes.push(KnownGlaze {
-                sensitivity: sensitivity(&row)?,
+                sensitivity: sensitivity(&row),
                 powder: powder_density(&row),
                 tiles,
                 controls,

@@ -18,6 +18,7 @@ pub use verdict::{VerdictWords, reading_refused, verdict};
 
 pub(crate) use cautions::{caution_text, caution_title};
 pub(crate) use faults::{hint, witnessed};
+pub(crate) use names::name_of;
 pub(crate) use store::refusals;
 pub(crate) use target::thin_tile;
 pub(crate) use units::{StyleWords, thin_glaze};

@@ -1,6 +1,8 @@
 //! Names of the values of closed lists, as labels and in lines of names.
 
-use crate::messages::names as say;
+use std::str::FromStr;
+
+use crate::messages::{common, names as say};
 use laydown_domain::coat::target::Sensitivity;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::silhouette::{Side, Sureness};
@@ -13,6 +15,11 @@ use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeU
 pub trait Named: Copy {
     /// The name a potter reads, in the language in use: small letters where a sentence would have them.
     fn name(self) -> String;
+}
+
+/// The name of the value that a stored code stands for; a newer version's has no name here.
+pub(crate) fn name_of<T: Named + FromStr>(code: &str) -> String {
+    code.parse().map_or_else(|_| common::newer(), T::name)
 }
 
 /// The message of each value's name.

@@ -192,7 +192,7 @@ impl Studio {
             let piece = placed[at].piece;
             let coats = query::coats_of_piece(conn, piece)?;
             let found = query::finding(conn, piece, firing_row.id)?;
-            let faults = faults(found.as_ref())?;
+            let faults = faults(found.as_ref());
             let style = style(conn)?;
             Ok(AssessmentView {
                 firing: firing.to_owned(),
@@ -201,7 +201,7 @@ impl Studio {
                 place: [say::position(placed.len(), at + 1), place_words(&placed[at])].join(", "),
                 record: record(conn, now, &coats, &style)?,
                 photos: photos(conn, self.store.photos(), piece, Some(firing_row.id))?,
-                questions: questions(&coats, found.as_ref())?,
+                questions: questions(&coats, found.as_ref()),
                 drawing: match faults.is_empty() {
                     true => None,
                     false => Outline::of(&outline_of(conn, &coats)?).map(|outline| outline.draw(&faults)),
@@ -215,7 +215,7 @@ impl Studio {
                 note: found.as_ref().and_then(|found| found.note.clone()).unwrap_or_default(),
                 control: coats.iter().any(|coat| coat.control),
                 again: found.as_ref().is_some_and(|found| found.again),
-                notes: notes(&coats, found.as_ref(), &faults)?,
+                notes: notes(&coats, found.as_ref(), &faults),
                 previous: neighbour(at.checked_sub(1)),
                 next: neighbour(Some(at + 1)),
             })
@@ -248,7 +248,7 @@ impl Studio {
             };
             let said = entity::Finding { at: now.unix_ms, ..said(found, look, outline.as_ref())? };
             tx.put(&said)?;
-            let line = in_a_line(&said)?;
+            let line = in_a_line(&said);
             Ok(if line.is_empty() { say::saved() } else { say::saved_found(line) })
         })?;
         Ok(CommandResult::new(piece.to_owned(), stored.value, stored.undo))
@@ -379,14 +379,14 @@ fn with_faults(found: entity::Finding, faults: Vec<(String, String)>) -> entity:
 }
 
 /// The faults found, in the order in which they were tapped, with their places.
-fn faults(found: Option<&entity::Finding>) -> Result<Vec<(Fault, Option<Whereabouts>)>> {
+fn faults(found: Option<&entity::Finding>) -> Vec<(Fault, Option<Whereabouts>)> {
     let saved = found.and_then(|found| found.faults.as_ref()).into_iter().flat_map(|faults| &faults.0);
-    saved.map(|(fault, place)| Ok((code(fault)?, Whereabouts::read(place)))).collect()
+    saved.filter_map(|(fault, place)| Some((fault.parse().ok()?, Whereabouts::read(place)))).collect()
 }
 
 /// One question for each zone that was glazed, and for the overlap where two coats may meet.
-fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Result<Vec<ZoneQuestion>> {
-    let zones = coats.iter().map(|coat| code::<ZoneKind>(&coat.zone)).collect::<Result<Vec<_>>>()?;
+fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Vec<ZoneQuestion> {
+    let zones: Vec<ZoneKind> = coats.iter().filter_map(|coat| coat.zone.parse().ok()).collect();
     let has = |kind: ZoneKind| zones.contains(&kind) || zones.contains(&ZoneKind::Whole) || zones.is_empty();
     let both = has(ZoneKind::Inside) && has(ZoneKind::Outside);
     let asked = [
@@ -399,7 +399,7 @@ fn questions(coats: &[entity::Coat], found: Option<&entity::Finding>) -> Result<
         label,
         choices: Thickness::ALL.iter().map(|thickness| choice(*thickness, answer)).collect(),
     };
-    Ok(asked.into_iter().filter(|(.., asked, _)| *asked).map(question).collect())
+    asked.into_iter().filter(|(.., asked, _)| *asked).map(question).collect()
 }
 
 fn choice(thickness: Thickness, answer: Option<&str>) -> Choice {
@@ -412,10 +412,10 @@ fn notes(
     coats: &[entity::Coat],
     found: Option<&entity::Finding>,
     faults: &[(Fault, Option<Whereabouts>)],
-) -> Result<Vec<Note>> {
+) -> Vec<Note> {
     let mut notes = Vec::new();
-    if let Some(amount) = amount(found, faults)? {
-        let verdicts = coats.iter().map(verdict_kind).collect::<Result<Vec<_>>>()?;
+    if let Some(amount) = amount(found, faults) {
+        let verdicts: Vec<VerdictKind> = coats.iter().map(verdict_kind).collect();
         notes.extend(against_the_record(amount, &verdicts).map(Note::plain));
     }
     let has = |fault: Fault| faults.iter().any(|(known, _)| *known == fault);
@@ -425,21 +425,21 @@ fn notes(
     if has(Fault::Crazing) || has(Fault::DelayedCrazing) {
         notes.push(Note::attention(say::crazed()));
     }
-    Ok(notes)
+    notes
 }
 
 /// Whether what was found speaks of too much glaze or of too little; `None` where it speaks of neither, or of both.
-fn amount(found: Option<&entity::Finding>, faults: &[(Fault, Option<Whereabouts>)]) -> Result<Option<SpeaksOf>> {
+fn amount(found: Option<&entity::Finding>, faults: &[(Fault, Option<Whereabouts>)]) -> Option<SpeaksOf> {
     let zones = found.into_iter().flat_map(|found| [&found.inside, &found.outside, &found.overlap]).flatten();
-    let looks = zones.map(|zone| code::<Thickness>(zone)).collect::<Result<Vec<_>>>()?;
+    let looks: Vec<Thickness> = zones.filter_map(|zone| zone.parse().ok()).collect();
     let speaks = |of: SpeaksOf| faults.iter().any(|(fault, _)| fault.speaks_of() == of);
     let much = looks.contains(&Thickness::Thick) || speaks(SpeaksOf::TooMuch);
     let little = looks.contains(&Thickness::Thin) || speaks(SpeaksOf::TooLittle);
-    Ok(match (much, little) {
+    match (much, little) {
         (true, false) => Some(SpeaksOf::TooMuch),
         (false, true) => Some(SpeaksOf::TooLittle),
         _ => None,
-    })
+    }
 }
 
 /// What came out beside what was weighed. Never more than a hint: one pot proves nothing.

@@ -6,10 +6,11 @@ use uuid::Uuid;
 use super::record::{in_a_line, photos};
 use super::{firing_title_and_day, glazes, piece_id, piece_name};
 use crate::date_text::sentence_case;
-use crate::evidence::{sg_in_words, step_of, style, verdict_kind};
-use crate::in_words::{Named, StyleWords};
+use crate::evidence::{sg_in_words, step_of, style};
+use crate::in_words::{StyleWords, name_of};
 use crate::messages::compare as say;
 use crate::{Now, Result, Row, Studio, StudioError};
+use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Laydown, Style};
 use laydown_store::entity::{self, Entity};
@@ -170,7 +171,7 @@ fn lines(conn: &Connection, now: Now, left: &Side, right: Option<&Side>, style: 
         both(say::laydown(code), &|coat| {
             Ok(style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)))
         })?;
-        both(say::reading(code), &|coat| Ok(sentence_case(&verdict_kind(coat)?.name())))?;
+        both(say::reading(code), &|coat| Ok(sentence_case(&name_of::<VerdictKind>(&coat.verdict))))?;
         both(say::sg(code), &|coat| Ok(sg_in_words(style, coat.specific_gravity_e5)))?;
         both(say::glazed(code), &|coat| Ok(now.moment(coat.at)))?;
     }
@@ -196,7 +197,7 @@ fn fired(conn: &Connection, now: Now, side: &Side) -> Result<Vec<(String, String
     let mut fired = Vec::new();
     for placed in query::placements_of_piece(conn, side.piece)? {
         let Some(firing) = entity::Firing::load(conn, placed.firing)? else { continue };
-        let found = query::finding(conn, side.piece, firing.id)?.as_ref().map(in_a_line).transpose()?;
+        let found = query::finding(conn, side.piece, firing.id)?.as_ref().map(in_a_line);
         let title = firing_title_and_day(conn, now, &firing)?;
         fired.push((title, found.filter(|said| !said.is_empty()).map_or_else(none, |said| sentence_case(&said))));
     }

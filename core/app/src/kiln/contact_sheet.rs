@@ -51,7 +51,7 @@ impl Studio {
                 let coats = query::coats_of_piece(conn, placed.piece)?;
                 let finding = query::finding(conn, placed.piece, firing.id)?;
                 liked.extend(finding.as_ref().and_then(|finding| finding.liking));
-                let said = finding.as_ref().map(in_a_line).transpose()?.unwrap_or_default();
+                let said = finding.as_ref().map(in_a_line).unwrap_or_default();
                 let photo = photos(conn, self.store.photos(), placed.piece, Some(firing.id))?.pop();
                 tiles.push(ContactTile {
                     photo: photo.map(|photo| photo.preview).unwrap_or_default(),

@@ -14,7 +14,7 @@ use crate::in_words::{Named, witnessed};
 use crate::messages::firing as say;
 use crate::messages::{came_out, kiln};
 use crate::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError, WaitingRow};
-use laydown_domain::kiln::cone::{self, Cone, ConeKind, Witness};
+use laydown_domain::kiln::cone::{self, Cone, Witness};
 use laydown_domain::kiln::fault::Fault;
 use laydown_domain::units::{Celsius, Style};
 use laydown_store::{Transaction, entity, query};
@@ -107,26 +107,27 @@ impl Studio {
         self.store.read(|conn| {
             let firing = firing_of(conn, id)?;
             let kiln: entity::Kiln = found(conn, firing.kiln)?;
-            let state: FiringState = code(&firing.state)?;
-            let is_loading = state == FiringState::Loading;
-            let is_open = state != FiringState::Done;
+            // What only a newer version can do with it, it shows and leaves alone.
+            let state = firing.state.parse().ok();
+            let is_loading = state == Some(FiringState::Loading);
+            let is_open = is_loading || state == Some(FiringState::Fired);
             let placed = query::placements(conn, firing.id)?;
             let pieces: Vec<PlacedPiece> =
                 placed.iter().map(|placed| placed_piece(conn, placed)).collect::<Result<_>>()?;
             let before_it = fired_before(conn, &firing)?;
             let effective = effective(conn, &kiln, &placed)?;
             let left = pieces.iter().filter(|piece| !piece.looked_at).count();
-            let (next, next_question) = next(state, pieces.len(), left);
+            let (next, next_question) = state.map(|state| next(state, pieces.len(), left)).unwrap_or_default();
             let style = style(conn)?;
-            let mut notes = notes(&firing, state, &before_it, &style)?;
+            let mut notes = notes(&firing, state, &before_it, &style);
             if is_loading {
                 notes.extend(crowded(&effective));
             }
             Ok(FiringView {
                 id: id.to_owned(),
                 title: firing_title(conn, &firing)?,
-                lines: lines(now, &firing, placed.len(), &style)?,
-                state: sentence_case(&kiln::state(state.code())),
+                lines: lines(now, &firing, placed.len(), &style),
+                state: sentence_case(&kiln::state(&firing.state)),
                 is_loading,
                 before: if is_loading { before(&firing) } else { Vec::new() },
                 shelves: if is_open { shelves(conn, &effective)? } else { Vec::new() },
@@ -319,7 +320,7 @@ fn stands_in(conn: &Connection, firing: &entity::Firing, piece: Uuid) -> Result<
             stands = Some(placed);
         } else {
             let other: entity::Firing = found(conn, placed.firing)?;
-            if code::<FiringState>(&other.state)? == FiringState::Loading {
+            if other.state.parse() == Ok(FiringState::Loading) {
                 let title = firing_title(conn, &other)?;
                 return Err(StudioError::refused("shelf", say::in_another_load(title)));
             }
@@ -354,15 +355,14 @@ fn is_checked(firing: &entity::Firing, code: &str) -> bool {
     firing.checked.as_deref().unwrap_or_default().split(',').any(|checked| checked == code)
 }
 
-fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Result<Vec<Line>> {
+fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Vec<Line> {
     let mut lines = Vec::new();
     let mut line = |label: String, value: String| lines.push(Line { label, value });
-    let kind: ConeKind = code(&firing.cone_kind)?;
     line(say::begun(), now.moment(firing.at));
     line(say::pieces(), pieces.to_string());
-    line(say::cone(), say::cone_and_kind(kind.code(), &firing.cone));
-    let aimed: Cone = firing.cone.parse()?;
-    if let (Some(slow), Some(fast)) = (aimed.bends_at(kind, 60.0), aimed.bends_at(kind, 150.0)) {
+    line(say::cone(), say::cone_and_kind(&firing.cone_kind, &firing.cone));
+    let bends_at = |rate| firing.cone.parse::<Cone>().ok()?.bends_at(firing.cone_kind.parse().ok()?, rate);
+    if let (Some(slow), Some(fast)) = (bends_at(60.0), bends_at(150.0)) {
         line(say::bends_at(), say::bends_at_rates(degrees(slow, style), degrees(fast, style)));
     }
     if let Some(program) = &firing.program {
@@ -384,32 +384,34 @@ fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Res
     if let Some(note) = &firing.note {
         line(say::note(), note.clone());
     }
-    Ok(lines)
+    lines
 }
 
 fn notes(
     firing: &entity::Firing,
-    state: FiringState,
+    state: Option<FiringState>,
     before_it: &[entity::Firing],
     style: &Style,
-) -> Result<Vec<Note>> {
+) -> Vec<Note> {
     let mut notes = Vec::new();
-    if state == FiringState::Loading {
+    if state == Some(FiringState::Loading) {
         notes.push(Note::warning(say::kiln_caution()));
     }
-    if state == FiringState::Fired {
+    if state == Some(FiringState::Fired) {
         notes.push(Note::warning(say::hot_ware()));
     }
-    let read = witnesses(firing)?;
-    notes.extend(cone::against_aim(firing.cone.parse()?, &read).map(witnessed).map(Note::plain));
+    let against_aim = firing.cone.parse().ok().and_then(|aimed| cone::against_aim(aimed, &witnesses(firing)));
+    notes.extend(against_aim.map(witnessed).map(Note::plain));
     notes.extend(against_the_last(firing, before_it, style).map(Note::plain));
-    Ok(notes)
+    notes
 }
 
 /// The witness cones as they were read; not those that are only set.
-fn witnesses(firing: &entity::Firing) -> Result<Vec<Witness>> {
+fn witnesses(firing: &entity::Firing) -> Vec<Witness> {
     let pairs = firing.witnesses.iter().flat_map(|pairs| &pairs.0).filter(|(_, reading)| !reading.is_empty());
-    pairs.map(|(cone, reading)| Ok(Witness { cone: cone.parse()?, reading: code(reading)? })).collect()
+    pairs
+        .filter_map(|(cone, reading)| Some(Witness { cone: cone.parse().ok()?, reading: reading.parse().ok()? }))
+        .collect()
 }
 
 fn placed_piece(conn: &Connection, placed: &entity::Placement) -> Result<PlacedPiece> {
@@ -419,7 +421,7 @@ fn placed_piece(conn: &Connection, placed: &entity::Placement) -> Result<PlacedP
     Ok(PlacedPiece {
         piece: placed.piece.to_string(),
         title: piece_name(conn, &coats)?,
-        detail: match finding.as_ref().map(in_a_line).transpose()? {
+        detail: match finding.as_ref().map(in_a_line) {
             Some(found) if !found.is_empty() => say::place_and_found(place, found),
             _ => place,
         },
@@ -457,7 +459,7 @@ fn crowded(effective: &[Stands]) -> Option<Note> {
 fn fired_before(conn: &Connection, firing: &entity::Firing) -> Result<Vec<entity::Firing>> {
     let mut before = Vec::new();
     for other in query::firings(conn, LOOKED_THROUGH)? {
-        let is_fired = code::<FiringState>(&other.state)? != FiringState::Loading;
+        let is_fired = other.state.parse() != Ok(FiringState::Loading);
         if is_fired && other.id != firing.id && other.kiln == firing.kiln && when(&other) <= when(firing) {
             before.push(other);
         }
@@ -473,7 +475,7 @@ fn earlier(conn: &Connection, now: Now, before_it: &[entity::Firing], style: &St
         let mut parts = vec![now.moment(when(other))];
         parts.extend(other.top_mc.map(|mc| degrees(Celsius::from_millidegrees(mc), style)));
         parts.extend(other.minutes.map(duration));
-        for witness in witnesses(other)? {
+        for witness in witnesses(other) {
             parts.push(say::witness(witness.reading.code(), witness.cone.code()));
         }
         parts.push(kiln::pieces(placed.len()));
@@ -515,8 +517,7 @@ pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) ->
     for placed in placed {
         let Some(finding) = query::finding(conn, placed.piece, placed.firing)? else { continue };
         for (saved, _) in finding.faults.iter().flat_map(|faults| &faults.0) {
-            let fault: Fault = code(saved)?;
-            counted.iter_mut().filter(|(known, _)| *known == fault).for_each(|(_, pieces)| *pieces += 1);
+            counted.iter_mut().filter(|(known, _)| known.code() == saved).for_each(|(_, pieces)| *pieces += 1);
         }
     }
     counted.retain(|(_, pieces)| *pieces > 0);

@@ -19,7 +19,7 @@ use uuid::Uuid;
 use crate::archive::{found, in_use};
 use crate::date_text::sentence_case;
 use crate::editor::Point;
-use crate::evidence::{code, parse_id, usable};
+use crate::evidence::{parse_id, usable};
 use crate::form_geometry::shape;
 use crate::in_words::caution_text;
 use crate::lists::outline;
@@ -27,7 +27,6 @@ use crate::messages::kiln as say;
 use crate::{Now, Result, Row, Studio};
 use laydown_domain::caution::{self, Place};
 use laydown_domain::coded::coded;
-use laydown_domain::form::ZoneKind;
 use laydown_store::entity::{self, Entity};
 use laydown_store::query;
 
@@ -104,13 +103,12 @@ impl Studio {
 }
 
 fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Row> {
-    let state: FiringState = code(&firing.state)?;
     let pieces = query::placements(conn, firing.id)?.len();
     Ok(Row {
         id: firing.id.to_string(),
         title: firing_title(conn, firing)?,
-        detail: [now.moment(when(firing)), say::pieces(pieces), say::state(state.code())].join(", "),
-        chosen: state != FiringState::Done,
+        detail: [now.moment(when(firing)), say::pieces(pieces), say::state(&firing.state)].join(", "),
+        chosen: firing.state.parse() != Ok(FiringState::Done),
         outline: Vec::new(),
     })
 }
@@ -196,7 +194,7 @@ fn form_name(conn: &Connection, coat: &entity::Coat) -> Result<String> {
 fn glazes(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
     let mut parts = Vec::new();
     for coat in coats {
-        let zone = code::<ZoneKind>(&coat.zone)?.code();
+        let zone = &coat.zone;
         parts.push(match entity::Glaze::load(conn, coat.glaze)? {
             Some(glaze) => say::glaze_on_zone(zone, glaze.name),
             None => say::unknown_glaze_on_zone(zone),

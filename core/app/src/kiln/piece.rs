@@ -44,7 +44,7 @@ impl Studio {
             let firing = |placed: entity::Placement| -> Result<Row> {
                 let firing: entity::Firing = found(conn, placed.firing)?;
                 let finding = query::finding(conn, piece, firing.id)?;
-                let said = finding.as_ref().map(in_a_line).transpose()?.filter(|said| !said.is_empty());
+                let said = finding.as_ref().map(in_a_line).filter(|said| !said.is_empty());
                 let mut parts = vec![format!("{}, {}", now.moment(when(&firing)), place_words(&placed))];
                 parts.push(said.map_or_else(say::not_looked_at, |said| sentence_case(&said)));
                 parts.extend(finding.and_then(|finding| finding.note));

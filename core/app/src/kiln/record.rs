@@ -5,12 +5,11 @@ use serde::Serialize;
 use uuid::Uuid;
 
 use super::whereabouts::Whereabouts;
-use crate::evidence::{code, sg_in_words, step_of, verdict_kind};
-use crate::in_words::{Named, StyleWords};
+use crate::evidence::{sg_in_words, step_of};
+use crate::in_words::{StyleWords, name_of};
 use crate::messages::{came_out, common, kiln};
 use crate::{Line, Now, Result};
-use laydown_domain::form::ZoneKind;
-use laydown_domain::kiln::fault::{Fault, Thickness};
+use laydown_domain::kiln::fault::Fault;
 use laydown_domain::units::{Grams, Laydown, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::photos::Photos;
@@ -33,14 +32,13 @@ pub struct PhotoView {
 }
 
 /// What was found, in a line: "inside right, outside thick, running, liked 4".
-pub(super) fn in_a_line(found: &entity::Finding) -> Result<String> {
+pub(super) fn in_a_line(found: &entity::Finding) -> String {
     let mut parts = Vec::new();
-    let thickness = |found: &Option<String>| found.as_deref().map(code::<Thickness>).transpose();
-    parts.extend(thickness(&found.inside)?.map(|thickness| came_out::inside_looks(thickness.code())));
-    parts.extend(thickness(&found.outside)?.map(|thickness| came_out::outside_looks(thickness.code())));
-    parts.extend(thickness(&found.overlap)?.map(|thickness| came_out::overlap_looks(thickness.code())));
+    parts.extend(found.inside.as_ref().map(came_out::inside_looks));
+    parts.extend(found.outside.as_ref().map(came_out::outside_looks));
+    parts.extend(found.overlap.as_ref().map(came_out::overlap_looks));
     for (fault, place) in found.faults.iter().flat_map(|faults| &faults.0) {
-        let name = code::<Fault>(fault)?.name();
+        let name = name_of::<Fault>(fault);
         parts.push(match Whereabouts::read(place) {
             Some(place) => came_out::fault_at_place(name, place.words()),
             None => name,
@@ -50,24 +48,23 @@ pub(super) fn in_a_line(found: &entity::Finding) -> Result<String> {
         parts.push(kiln::to_be_fired_again());
     }
     parts.extend(found.liking.map(came_out::liked));
-    Ok(parts.join(", "))
+    parts.join(", ")
 }
 
 /// The coats of a piece as they were weighed.
 pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style: &Style) -> Result<Vec<Line>> {
     let mut lines = Vec::new();
     for coat in coats {
-        let zone: ZoneKind = code(&coat.zone)?;
         let glaze = entity::Glaze::load(conn, coat.glaze)?;
         let step = step_of(conn, coat)?;
         let mass = |milligrams: i64| style.mass(Grams::from_milligrams(milligrams), step);
         lines.push(Line {
             label: match glaze {
-                Some(glaze) => kiln::coat_label(zone.code(), glaze.name),
-                None => kiln::unknown_glaze_coat_label(zone.code()),
+                Some(glaze) => kiln::coat_label(&coat.zone, glaze.name),
+                None => kiln::unknown_glaze_coat_label(&coat.zone),
             },
             value: [
-                kiln::weighed(verdict_kind(coat)?.code(), mass(coat.net_mg), mass(coat.aim_mg)),
+                kiln::weighed(&coat.verdict, mass(coat.net_mg), mass(coat.aim_mg)),
                 style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
                 common::sg(sg_in_words(style, coat.specific_gravity_e5)),
                 now.moment(coat.at),

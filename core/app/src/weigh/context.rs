@@ -66,7 +66,7 @@ impl WeighContext {
             capacity: shape.capacity,
             class: shape.class,
             solids: Solids::of(sg, powder_density(&glaze))?,
-            sensitivity: sensitivity(&glaze)?,
+            sensitivity: sensitivity(&glaze),
         };
         let zone_cautions = zone_cautions(&shape, &form, zone.kind, &style);
         let evidence = Evidence {

@@ -277,7 +277,7 @@ impl Studio {
     pub fn save(&self, now: Now, entry: WeighEntry) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
             let preference = preference(tx.conn())?;
-            let Some(context) = WeighContext::load(tx.conn(), style_of(&preference)?, &entry)? else {
+            let Some(context) = WeighContext::load(tx.conn(), style_of(&preference), &entry)? else {
                 return Err(nothing_to_weigh_with(&entry));
             };
             context.is_what_was_shown(&entry)?;

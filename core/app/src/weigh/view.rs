@@ -8,8 +8,8 @@ use super::{
     WeighView,
 };
 use crate::date_text::sentence_case;
-use crate::evidence::{code, step_of, style, usable, verdict_kind};
-use crate::in_words::{self, Named};
+use crate::evidence::{step_of, style, usable, verdict_kind};
+use crate::in_words::{self, Named, name_of};
 use crate::lists::{buckets, forms, scales};
 use crate::messages::{common, weigh as say};
 use crate::{EditorKind, Note, Now, Result, Row, StudioError};
@@ -204,14 +204,14 @@ fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>>
 
 fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) -> Result<RecentCoat> {
     let form = entity::Form::load(conn, coat.form)?.map_or_else(say::some_form, |form| form.name);
-    let kind = verdict_kind(coat)?;
+    let kind = verdict_kind(coat);
     Ok(RecentCoat {
         id: coat.id.to_string(),
         when: now.moment(coat.at),
-        title: common::form_and_zone(form, code::<ZoneKind>(&coat.zone)?.name()),
+        title: common::form_and_zone(form, name_of::<ZoneKind>(&coat.zone)),
         wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
         verdict: kind,
-        word: kind.name(),
+        word: name_of::<VerdictKind>(&coat.verdict),
         control: coat.control,
     })
 }
