@@ -336,6 +336,12 @@ impl From<UnitError> for StudioError {
     }
 }
 
+impl Sentence for StudioError {
+    fn sentence(&self) -> String {
+        self.to_string()
+    }
+}
+
 /// The result of every call.
 pub type Result<T, E = StudioError> = std::result::Result<T, E>;
 

@@ -33,12 +33,9 @@ use super::transaction::{devices, next_events};
 use super::whole_file::write_whole_file;
 use super::{Ingested, Store, open, query};
 use crate::journal::{DeviceId, Event};
-use laydown_domain::truncate::truncate;
 
 /// Events in one file of the journal.
 pub(super) const EVENTS_A_FILE: i64 = 5_000;
-/// The most letters of a file's name that are repeated: whoever made the backup chose it.
-const LONGEST_NAME: usize = 100;
 /// The most files in a backup.
 const MOST_FILES: usize = 1_000_000;
 /// The most bytes of the manifest: so many, and so many more for each file in the zip.
@@ -119,40 +116,28 @@ pub struct Checked {
     pub version_vector: VersionVector,
 }
 
-/// Why a backup cannot be used. The display is the sentence the potter reads. Nothing was taken in.
+/// Why a backup cannot be used. Nothing was taken in.
 #[derive(Debug, thiserror::Error)]
+#[error("{self:?}")]
 pub enum BackupError {
     /// Another kind of file.
-    #[error("This file is not a laydown backup. Choose another.")]
     NotABackup,
     /// There is no such file.
-    #[error("File not found. Choose it again.")]
     Gone,
     /// The system does not let it be read.
-    #[error("This file cannot be read. Copy it onto the phone, then choose it there.")]
     Unreadable,
     /// Made by a newer program.
-    #[error("This backup was made by a newer version. Update laydown, then restore it.")]
     Newer,
     /// Something in it is not what it was.
-    #[error(
-        "This backup is damaged: “{}” is not as it was written. Nothing was restored. Use another backup.",
-        truncate(file, LONGEST_NAME)
-    )]
     Damaged {
         /// The file within it.
         file: String,
     },
     /// A backup of this studio was read back and lacks some of what the studio has.
-    #[error("This copy lacks some of what this studio has. Your data is safe on this phone. Make the backup again.")]
     Behind,
     /// A journal of JSON lines is not what it was.
-    #[error("This journal is damaged: it is not as it was written. Nothing was restored. Use another file.")]
     DamagedJournal,
     /// It broke off on the way.
-    #[error(
-        "{events} entries of this file were added, then it stopped. {why} What was added is safe: restore the file again for the rest."
-    )]
     Partly {
         /// Events that were added before.
         events: usize,

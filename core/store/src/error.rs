@@ -7,7 +7,7 @@ use rusqlite::ffi;
 
 use crate::journal::DeviceId;
 
-/// What went wrong with the studio's file. `Display` is for the potter; [`StoreError::details`] is for a report.
+/// What went wrong with the studio's file. [`StoreError::details`] is for a report.
 #[derive(Debug, thiserror::Error)]
 pub enum StoreError {
     /// The file is there, but it is something else.

@@ -142,7 +142,8 @@ impl Ingested {
     /// What was refused, for each reason once.
     pub fn refusals(&self) -> Vec<RefusedEntries> {
         let mut refusals: Vec<RefusedEntries> = Vec::new();
-        for refused in self.refused.iter().map(|refused| RefusedEntries::Of { count: refused.count, why: refused.why }) {
+        for refused in self.refused.iter().map(|refused| RefusedEntries::Of { count: refused.count, why: refused.why })
+        {
             if !refusals.contains(&refused) {
                 refusals.push(refused);
             }

@@ -35,20 +35,17 @@ const FEWEST_SEGMENTS: usize = 3;
 const SAVED_CHUNKS: [&[u8; 4]; 12] =
     [b"IHDR", b"PLTE", b"IDAT", b"IEND", b"tRNS", b"gAMA", b"cHRM", b"sRGB", b"iCCP", b"sBIT", b"bKGD", b"pHYs"];
 
-/// Why a photograph was not kept. The display is the sentence the potter reads.
+/// Why a photograph was not kept.
 #[derive(Debug, thiserror::Error)]
+#[error("{self:?}")]
 pub enum PhotoError {
     /// Nothing in the file.
-    #[error("The camera gave an empty picture. Take it again.")]
     Empty,
     /// A picture of a kind that only some phones can read.
-    #[error("This is a HEIC picture, which cannot be read here. Set the camera to save JPEG, then take it again.")]
     Heic,
     /// Not a JPEG or PNG, or cut short.
-    #[error("This is no JPEG or PNG picture, or it was cut short. Take it again, or set the camera to save JPEG.")]
     NoPicture,
     /// Larger than any phone takes.
-    #[error("This picture is too large: at most 60 megapixels and 64 MB. Set the camera to a smaller size.")]
     TooLarge,
     /// It could not be written.
     #[error(transparent)]

@@ -8,7 +8,6 @@
 //! the highest that can still be read is sure to be free; they give back what they have when phones next exchange.
 
 use std::ffi::OsString;
-use std::fmt;
 use std::fs::{self, File};
 use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
@@ -36,7 +35,7 @@ const PARTS: [&str; 4] = ["-wal", "-shm", "-journal", ""];
 /// No phone has heard of so many others: a number from here on is the place of an event.
 const MOST_DEVICES: i64 = 1 << 20;
 
-/// How a recovery went. `Display` is for the potter.
+/// How a recovery went.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Recovered {
     /// Events that were read and are in the new studio.
@@ -47,27 +46,6 @@ pub struct Recovered {
     pub set_aside: PathBuf,
     /// The device that the new studio is on.
     pub device: DeviceId,
-}
-
-impl fmt::Display for Recovered {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Recovered { saved, lost, .. } = self;
-        match lost {
-            0 if *saved == 0 => write!(
-                f,
-                "No entry could be read. The damaged file was kept beside a new, empty one. If you have a backup, restore it now."
-            ),
-            0 => write!(
-                f,
-                "All {saved} entries that are known of were saved. The damaged file was kept beside the new one."
-            ),
-            _ => write!(
-                f,
-                "{saved} of {} entries were saved. The damaged file was kept beside the new one. If you have a backup, restore it now: it may bring back the rest.",
-                saved + lost
-            ),
-        }
-    }
 }
 
 /// Sets the damaged studio at `path` aside and puts a new one in its place, with every event that can still be read, as a new

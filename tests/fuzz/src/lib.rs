@@ -22,6 +22,7 @@ use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 use laydown_app::Now;
+use laydown_app::in_words::Sentence;
 use tempfile::TempDir;
 
 pub use swarm::Swarm;
@@ -125,8 +126,8 @@ fn as_it_is(input: &[u8]) -> Vec<u8> {
 }
 
 /// What is refused is refused in a sentence: one that begins and ends as sentences do and fits onto a screen.
-fn is_sentence(error: impl std::fmt::Display) {
-    let text = error.to_string();
+fn is_sentence(error: impl Sentence) {
+    let text = error.sentence();
     // Many begin with the number or the word that is wrong.
     let begins =
         text.starts_with(|first: char| first.is_uppercase() || first.is_ascii_digit() || "“-−".contains(first));

@@ -9,7 +9,7 @@ use laydown_store::photos::PhotoError;
 use laydown_store::{Ingested, Recovered, Refusal, RefusedEntries, StoreError};
 
 /// The most letters of the name of a damaged file that are repeated in a sentence: a backup may call its files anything.
-const LONGEST_NAME: usize = 40;
+const LONGEST_NAME: usize = 100;
 
 impl Sentence for StoreError {
     fn sentence(&self) -> String {
