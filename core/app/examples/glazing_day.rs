@@ -220,9 +220,7 @@ fn job(row: &Row, style: &Style) -> Result<(Job, ZoneKind), String> {
         ("", "") => return Err("Neither capacity nor area is given.".into()),
         (capacity, "") => {
             let form = Form::by_capacity(class, parse::volume(capacity, style).map_err(said)?).map_err(said)?;
-            let zone = form
-                .zone(zone)
-                .ok_or_else(|| format!("A {} has no zone “{}”.", class.name(), zone.name()))?;
+            let zone = form.zone(zone).ok_or_else(|| format!("A {} has no zone “{}”.", class.name(), zone.name()))?;
             (*zone, form.capacity)
         }
         ("", area) => {

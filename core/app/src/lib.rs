@@ -390,7 +390,11 @@ impl Studio {
         let nothing = || StudioError::refused("", say::nothing_to_undo());
         let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.store.undo(now.unix_ms, undo)?;
-        if done.undo.is_empty() { Err(nothing()) } else { Ok(CommandResult::new(String::new(), say::undone(), done.undo)) }
+        if done.undo.is_empty() {
+            Err(nothing())
+        } else {
+            Ok(CommandResult::new(String::new(), say::undone(), done.undo))
+        }
     }
 
     /// What the shell itself acts on: whether it speaks and ticks.
