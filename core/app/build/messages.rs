@@ -26,6 +26,8 @@ enum Argument {
 const FIRST: &str = "en";
 /// Terms that all files of a language may use.
 const TERMS: &str = "terms";
+/// The labels that the shells hold themselves: no functions here, `bindings/bindgen` writes them where each shell looks.
+const SHELLS: &str = "shells";
 
 /// Source text: a module for each English file in `folder` with a function for each message, and `SOURCES`, the text of all
 /// files by language.
@@ -62,8 +64,12 @@ pub fn functions(folder: &Path) -> Result<String, Box<dyn Error>> {
     for (number, name) in names.iter().enumerate() {
         let text = &english[*name];
         let resource = parse(text.as_str()).map_err(|(_, errors)| format!("i18n/en/{name}.ftl: {errors:?}"))?;
-        module(&mut out, &mut every, number, name, &resource)
+        let mut functions = String::new();
+        module(&mut functions, &mut every, number, name, &resource)
             .map_err(|error| format!("i18n/en/{name}.ftl: {error}"))?;
+        if *name != SHELLS {
+            out += &functions;
+        }
     }
     writeln!(
         out,

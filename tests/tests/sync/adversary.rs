@@ -77,6 +77,8 @@ struct Files {
     /// Each with what it was before, the newest last.
     files: BTreeMap<String, Vec<Vec<u8>>>,
     folders: BTreeSet<String>,
+    /// Nothing can be removed.
+    keeps_all: bool,
 }
 
 struct Shared {
@@ -130,6 +132,11 @@ impl Adversary {
 
     pub fn be_honest(&self) {
         self.plan(|_| Trick::Honest);
+    }
+
+    /// Refuses to remove anything from now on.
+    pub fn keep_all(&self) {
+        self.shared.files.lock().unwrap().keeps_all = true;
     }
 
     /// All that was asked since this was last called.
@@ -355,6 +362,10 @@ fn honest(files: &mut Files, asked: &Asked) -> (u16, Vec<u8>) {
         }
         "GET" if asked.query.contains_key("list-type") => (200, page(files, &asked.query)),
         "GET" => files.latest(path).map_or((404, Vec::new()), |bytes| (200, bytes.clone())),
+        "DELETE" if !files.keeps_all => {
+            files.files.remove(path);
+            (204, Vec::new())
+        }
         _ => (405, Vec::new()),
     }
 }
