@@ -83,4 +83,9 @@ $(FUZZ)/ready: $(shell find core tests/fuzz -name '*.rs') tests/fuzz/libfuzzer/C
 	cd tests/fuzz/libfuzzer && cargo fuzz build --fuzz-dir . --sanitizer none --target-dir ../../../$(FUZZ) target
 	touch $@
 
-.PHONY: oracle photos backup import remote bench fuzz
+advisories: ## Known holes, licences and sources of all dependencies, by cargo-deny; fetches RustSec's database
+	cargo deny --version > /dev/null || { echo "cargo-deny is missing. Type: cargo install --locked cargo-deny"; exit 1; }
+	cargo deny check
+	cargo deny --manifest-path tests/peers/Cargo.toml --config deny.toml check advisories
+
+.PHONY: advisories oracle photos backup import remote bench fuzz
