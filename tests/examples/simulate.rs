@@ -1,0 +1,109 @@
+//! Targets in invented studios whose truth is known: error, half-width and coverage beside what the best evidence alone gives.
+//! `simulate` reports, on seeds that nobody looked at while constants were chosen; `simulate choose` shows what they were chosen
+//! by, on other seeds.
+#![allow(clippy::print_stdout, reason = "it prints the figures")]
+
+use laydown_domain::learning::pooled::Assumptions;
+use laydown_tests::simulated::{
+    ClosedLoop, Miss, OpenLoop, Slips, Steering, Tally, closed_loop, foretold, open_loop, summary,
+};
+
+const OPEN: u64 = 500;
+const CLOSED: u64 = 200;
+const POTS: usize = 40;
+const LOADS: usize = 6;
+const CHOOSE: u64 = 0;
+const REPORT: u64 = 1_000_000;
+/// One rating in fifty names a neighbour.
+const USUAL: Slips = Slips { weights: 0.0, ratings: 0.02 };
+const TYPOS: Slips = Slips { weights: 0.03, ratings: 0.02 };
+
+fn main() {
+    let word = std::env::args().nth(1);
+    let assume = Assumptions::default();
+    match word.as_deref() {
+        Some("choose") => choose(),
+        Some("look") => report(CHOOSE, &assume),
+        _ => report(REPORT, &assume),
+    }
+}
+
+fn line(what: &str, misses: &[Miss]) {
+    let (error, half_width, covered) = summary(misses);
+    let mean = misses.iter().map(|miss| miss.error.abs()).sum::<f64>() / misses.len() as f64;
+    println!(
+        "{what:<44} error {:5.1}% (mean {:4.1}%)  half-width ±{:5.1}%  covers {:5.1}%",
+        error * 100.0,
+        mean * 100.0,
+        half_width * 100.0,
+        covered * 100.0
+    );
+}
+
+fn open(from: u64, pots: usize, slips: Slips, assume: &Assumptions) -> Vec<OpenLoop> {
+    (from..from + OPEN).map(|seed| open_loop(seed, pots, slips, assume)).collect()
+}
+
+fn report(from: u64, assume: &Assumptions) {
+    for (what, slips, pots) in [
+        ("control alone", USUAL, 0),
+        ("control and 8 pots", USUAL, 8),
+        ("control and 40 pots", USUAL, POTS),
+        ("control and 40 pots, 3% typos", TYPOS, POTS),
+        ("control and 200 pots", USUAL, 200),
+    ] {
+        if pots == 200 && from != REPORT {
+            continue;
+        }
+        let done = open(from, pots, slips, assume);
+        let pooled: Vec<Miss> = done.iter().map(|done| done.pooled).collect();
+        let before: Vec<Miss> = done.iter().map(|done| done.before).collect();
+        line(&format!("open, {what}: pooled"), &pooled);
+        line(&format!("open, {what}: before"), &before);
+    }
+    for (what, slips) in [("", USUAL), (", 3% typos", TYPOS)] {
+        for (who, steering) in
+            [("pooled", Steering::Pooled), ("before", Steering::BestEvidence), ("truth", Steering::Truth)]
+        {
+            let run = |seed| closed_loop(seed, LOADS, slips, steering, assume);
+            let done: Vec<ClosedLoop> = (from..from + CLOSED).map(run).collect();
+            let share = |of: fn(&ClosedLoop) -> Tally| {
+                let tallies = || done.iter().map(of);
+                let (right, coats) =
+                    (tallies().map(|tally| tally.right).sum::<usize>(), tallies().map(|tally| tally.coats).sum::<usize>());
+                100.0 * right as f64 / coats as f64
+            };
+            if steering != Steering::Truth {
+                let loads: Vec<Miss> = done.iter().flat_map(|done| done.loads.iter().copied()).collect();
+                line(&format!("closed{what}, while it steers: {who}"), &loads);
+                let last: Vec<Miss> = done.iter().map(|done| done.last).collect();
+                line(&format!("closed{what}, other size in the end: {who}"), &last);
+            }
+            println!(
+                "closed{what}, pots right: {who}  {:.1}%, second half {:.1}%",
+                share(|done| done.pots),
+                share(|done| done.later)
+            );
+            if steering == Steering::Pooled {
+                for (at, name) in ["within", "probably within", "short", "over", "cannot tell"].iter().enumerate() {
+                    let tallies = || done.iter().map(|done| done.verdicts[at]);
+                    let (right, coats) = (
+                        tallies().map(|tally| tally.right).sum::<usize>(),
+                        tallies().map(|tally| tally.coats).sum::<usize>(),
+                    );
+                    println!("  said {name:<16} of {coats:5} coats, right {:.1}%", 100.0 * right as f64 / coats.max(1) as f64);
+                }
+            }
+        }
+    }
+}
+
+/// Cross-validation: each kiln load foretold from those before it.
+fn choose() {
+    for half_life in [60.0, 120.0, 250.0, 365.0, 500.0, 730.0, 1_500.0, 1e9] {
+        let assume = Assumptions { half_life, ..Assumptions::default() };
+        let mean = (0..OPEN).map(|seed| foretold(seed, 80, USUAL, &assume)).sum::<f64>() / OPEN as f64;
+        let done: Vec<Miss> = (0..OPEN).map(|seed| open_loop(seed, 80, USUAL, &assume).pooled).collect();
+        line(&format!("half-life {half_life} days, mean log chance {mean:.5}"), &done);
+    }
+}
