@@ -302,9 +302,8 @@ fn items(evidence: &GlazeEvidence, day: f64, assume: &Assumptions) -> (Vec<Place
     let mut items = Vec::new();
     for (piece, place, laydown, uncertainty, on, thickness, share) in pots.chain(controls) {
         let weight = 0.5f64.powf((day - on).max(0.0) / assume.half_life);
-        let is_usable =
-            is_laydown(laydown) && is_share(uncertainty) && is_share(place.area_relative_uncertainty) && weight >= TOO_OLD;
-        if !is_usable {
+        let is_usable = is_laydown(laydown) && is_share(uncertainty) && is_share(place.area_relative_uncertainty);
+        if !(is_usable && on.is_finite() && weight >= TOO_OLD) {
             continue;
         }
         let known = places.iter().position(|known| *known == place);
