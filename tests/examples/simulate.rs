@@ -5,7 +5,7 @@
 
 use laydown_domain::learning::pooled::Assumptions;
 use laydown_tests::simulated::{
-    ClosedLoop, Miss, OpenLoop, Habits, Steering, Tally, closed_loop, foretold, open_loop, summary,
+    ClosedLoop, Habits, Miss, OpenLoop, Steering, Tally, closed_loop, foretold, open_loop, summary,
 };
 
 const OPEN: u64 = 500;
@@ -13,6 +13,8 @@ const CLOSED: u64 = 200;
 const POTS: usize = 40;
 const LOADS: usize = 6;
 const CHOOSE: u64 = 0;
+/// So many of them are cross-validated.
+const CHOOSE_BY: u64 = 200;
 const REPORT: u64 = 1_000_000;
 /// One rating in fifty names a neighbour.
 /// The scatter is that of the studios in `tests/oracle/windows.py`.
@@ -71,8 +73,10 @@ fn report(from: u64, assume: &Assumptions) {
             let done: Vec<ClosedLoop> = (from..from + CLOSED).map(run).collect();
             let share = |of: fn(&ClosedLoop) -> Tally| {
                 let tallies = || done.iter().map(of);
-                let (right, coats) =
-                    (tallies().map(|tally| tally.right).sum::<usize>(), tallies().map(|tally| tally.coats).sum::<usize>());
+                let (right, coats) = (
+                    tallies().map(|tally| tally.right).sum::<usize>(),
+                    tallies().map(|tally| tally.coats).sum::<usize>(),
+                );
                 100.0 * right as f64 / coats as f64
             };
             if steering != Steering::Truth {
@@ -93,19 +97,29 @@ fn report(from: u64, assume: &Assumptions) {
                         tallies().map(|tally| tally.right).sum::<usize>(),
                         tallies().map(|tally| tally.coats).sum::<usize>(),
                     );
-                    println!("  said {name:<16} of {coats:5} coats, right {:.1}%", 100.0 * right as f64 / coats.max(1) as f64);
+                    println!(
+                        "  said {name:<16} of {coats:5} coats, right {:.1}%",
+                        100.0 * right as f64 / coats.max(1) as f64
+                    );
                 }
             }
         }
     }
 }
 
-/// Cross-validation: each kiln load foretold from those before it.
+/// Cross-validation: each kiln load foretold from those before it, with one assumption changed at a time.
 fn choose() {
-    for half_life in [60.0, 120.0, 250.0, 365.0, 500.0, 730.0, 1_500.0, 1e9] {
-        let assume = Assumptions { half_life, ..Assumptions::default() };
-        let mean = (0..OPEN).map(|seed| foretold(seed, 80, USUAL, &assume)).sum::<f64>() / OPEN as f64;
-        let done: Vec<Miss> = (0..OPEN).map(|seed| open_loop(seed, 80, USUAL, &assume).pooled).collect();
-        line(&format!("half-life {half_life} days, mean log chance {mean:.5}"), &done);
+    let usual = Assumptions::default();
+    let half_life = [120.0, 250.0, 500.0, 1_000.0, 1e9]
+        .map(|half_life| (format!("half-life {half_life} days"), Assumptions { half_life, ..usual }));
+    let steepness = [14.0, 20.0, 28.0, 40.0]
+        .map(|steepness| (format!("steepness {steepness}"), Assumptions { steepness, ..usual }));
+    let lapse = [0.01, 0.03, 0.06].map(|lapse| (format!("lapse {lapse}"), Assumptions { lapse, ..usual }));
+    let width = [0.3, 0.5, 0.8]
+        .map(|half_width_sd| (format!("half-width known to {half_width_sd}"), Assumptions { half_width_sd, ..usual }));
+    for (what, assume) in half_life.into_iter().chain(steepness).chain(lapse).chain(width) {
+        let mean = (0..CHOOSE_BY).map(|seed| foretold(seed, 56, TYPOS, &assume)).sum::<f64>() / CHOOSE_BY as f64;
+        let done: Vec<Miss> = open(CHOOSE, POTS, TYPOS, &assume).iter().map(|done| done.pooled).collect();
+        line(&format!("{what}, mean log chance {mean:.5}"), &done);
     }
 }

@@ -15,8 +15,8 @@ use laydown_domain::glaze::sg_age::{aged, walk};
 use laydown_domain::glaze::slurry::{SgReading, solids_fraction};
 use laydown_domain::kiln::fault::Thickness;
 use laydown_domain::learning::pooled::{
-    Assumptions, Chances, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, PooledVerdict, Start, proportions,
-    verdict,
+    Assumptions, Chances, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, PooledVerdict, Start,
+    proportions, verdict,
 };
 use laydown_domain::units::{Grams, Laydown, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres};
 use statrs::distribution::{ContinuousCDF, Normal};
@@ -392,11 +392,7 @@ impl Studio {
     }
 
     fn job(&self, form: usize, day: usize) -> PooledJob {
-        PooledJob {
-            place: self.place(form),
-            area: self.known_area(form, true).0,
-            solids: self.solids(day),
-        }
+        PooledJob { place: self.place(form), area: self.known_area(form, true).0, solids: self.solids(day) }
     }
 
     /// The target of the model.

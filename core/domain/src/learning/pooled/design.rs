@@ -133,7 +133,9 @@ impl Design {
                     *left += size * size;
                 }
             }
-            if let ([Effect::Of(group)], [(_, size), ..], true) = (&column.effects[..], &column.members[..], is_parameter) {
+            if let ([Effect::Of(group)], [(_, size), ..], true) =
+                (&column.effects[..], &column.members[..], is_parameter)
+            {
                 design.groups.push((*group, number, *size));
             }
         }

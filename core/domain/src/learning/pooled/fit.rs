@@ -158,9 +158,8 @@ impl Fitted {
     /// The most probable of some places to start from: a posterior with slips can have more than one top.
     fn best_start(&self, known: Option<Start>) -> DVector<f64> {
         let right = median(self.items.iter().filter(|item| item.thickness == Thickness::Right).map(|item| item.x));
-        let ends = [Thickness::Thin, Thickness::Thick].map(|thickness| {
-            median(self.items.iter().filter(|item| item.thickness == thickness).map(|item| item.x))
-        });
+        let ends = [Thickness::Thin, Thickness::Thick]
+            .map(|thickness| median(self.items.iter().filter(|item| item.thickness == thickness).map(|item| item.x)));
         let between = match ends {
             [Some(thin), Some(thick)] => Some((thin + thick) / 2.0),
             [Some(thin), None] => Some(thin + self.prior_half_width.exp()),
@@ -291,9 +290,10 @@ fn items(evidence: &GlazeEvidence, day: f64, assume: &Assumptions) -> (Vec<Place
     let is_right = |id: &Uuid| judged.get(id).is_none_or(|thickness| *thickness == Thickness::Right);
     let controls: Vec<_> = evidence.controls.iter().filter(|control| is_right(&control.id)).collect();
     let saved: std::collections::BTreeSet<Uuid> = controls.iter().map(|control| control.id).collect();
-    let pots = evidence.pots.iter().filter(|pot| !saved.contains(&pot.id)).map(|pot| {
-        (Piece::Pot(pot.id), pot.place, pot.laydown, pot.relative_uncertainty, pot.day, pot.thickness, 1.0)
-    });
+    let pots =
+        evidence.pots.iter().filter(|pot| !saved.contains(&pot.id)).map(|pot| {
+            (Piece::Pot(pot.id), pot.place, pot.laydown, pot.relative_uncertainty, pot.day, pot.thickness, 1.0)
+        });
     let controls = controls.iter().map(|control| {
         let (right, uncertainty) = (Thickness::Right, control.relative_uncertainty);
         (Piece::Control(control.id), control.place, control.laydown, uncertainty, control.day, right, CONTROL_SHARE)
@@ -319,11 +319,8 @@ fn items(evidence: &GlazeEvidence, day: f64, assume: &Assumptions) -> (Vec<Place
 
 /// What the tiles say together: their median, so that one slip among three moves little.
 fn tiles(evidence: &GlazeEvidence, assume: &Assumptions) -> (Option<Tiles>, Vec<Uuid>) {
-    let usable: Vec<_> = evidence
-        .tiles
-        .iter()
-        .filter(|tile| is_laydown(tile.laydown) && is_share(tile.relative_uncertainty))
-        .collect();
+    let usable: Vec<_> =
+        evidence.tiles.iter().filter(|tile| is_laydown(tile.laydown) && is_share(tile.relative_uncertainty)).collect();
     let count = usable.len() as f64;
     let squares: f64 =
         usable.iter().map(|tile| tile.relative_uncertainty.powi(2) + assume.tile_to_tile.powi(2)).sum::<f64>() / count;

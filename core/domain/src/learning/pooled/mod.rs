@@ -39,7 +39,7 @@ pub use fit::{Fitted, Start};
 pub use note::{Group, Note};
 pub use proportions::{Proportions, proportions};
 pub use target::{
-    Chances, PooledJob, PooledTarget, PooledVerdict, Piece, SURE, Weight, reading_standard_uncertainty, verdict,
+    Chances, Piece, PooledJob, PooledTarget, PooledVerdict, SURE, Weight, reading_standard_uncertainty, verdict,
 };
 
 /// The most effects that are parameters, beside middle, half-width and steepness.
@@ -178,7 +178,7 @@ impl Default for Assumptions {
             tile_to_pot: 0.10,
             tile_to_tile: 0.05,
             half_life: 500.0,
-            inflation: 1.0,
+            inflation: 1.05,
         }
     }
 }

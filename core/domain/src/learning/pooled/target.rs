@@ -244,11 +244,8 @@ impl Fitted {
         // Everything at the top balances: what is left is the priors of the others.
         let slope = -weights.iter().map(|weight| -weight.without).sum::<f64>();
         let others = [0.0, self.assume.half_width_sd.powi(-2), self.assume.steepness_sd.powi(-2)];
-        let curvature: f64 = seen
-            .iter()
-            .enumerate()
-            .map(|(at, seen)| others.get(at).copied().unwrap_or(1.0) * seen * seen)
-            .sum();
+        let curvature: f64 =
+            seen.iter().enumerate().map(|(at, seen)| others.get(at).copied().unwrap_or(1.0) * seen * seen).sum();
         weights.push(weigh(Piece::Assumptions, slope, -curvature - self.design.job_left));
         let all: f64 = weights.iter().map(|weight| weight.share).sum();
         for weight in &mut weights {

@@ -63,7 +63,13 @@ fn in_order(count: u32, from: f64, to: f64) -> Vec<JudgedPot> {
     (0..count)
         .map(|at| {
             let laydown = 3.5 + 4.5 * f64::from(at) / f64::from(count - 1);
-            let thickness = if laydown < from { Thin } else if laydown > to { Thick } else { Right };
+            let thickness = if laydown < from {
+                Thin
+            } else if laydown > to {
+                Thick
+            } else {
+                Right
+            };
             pot(u128::from(at) + 1, 1, laydown, thickness)
         })
         .collect()
@@ -200,7 +206,9 @@ fn inverted_ratings_are_warned_of() {
     }
     let inverted = target(&GlazeEvidence { pots, ..nothing() });
     assert!(inverted.notes.contains(&Note::RatingsInverted), "{:?}", inverted.notes);
-    assert!(!target(&GlazeEvidence { pots: in_order(30, 4.8, 6.4), ..nothing() }).notes.contains(&Note::RatingsInverted));
+    assert!(
+        !target(&GlazeEvidence { pots: in_order(30, 4.8, 6.4), ..nothing() }).notes.contains(&Note::RatingsInverted)
+    );
 }
 
 #[test]
@@ -237,7 +245,13 @@ fn bodies_that_need_other_amounts_are_told_apart() {
         let is_other = at % 2 == 1;
         let shift = if is_other { 1.35 } else { 1.0 };
         let laydown = 3.5 + 5.0 * at as f64 / 59.0;
-        let thickness = if laydown < 4.2 * shift { Thin } else if laydown > 5.6 * shift { Thick } else { Right };
+        let thickness = if laydown < 4.2 * shift {
+            Thin
+        } else if laydown > 5.6 * shift {
+            Thick
+        } else {
+            Right
+        };
         let mut pot = pot(at + 1, if is_other { 2 } else { 1 }, laydown, thickness);
         pot.place.body = Some(bodies[usize::from(is_other)]);
         pot
@@ -264,7 +278,8 @@ fn bodies_that_need_other_amounts_are_told_apart() {
 
 #[test]
 fn control_pieces_that_disagree_are_said() {
-    let evidence = |heavier: f64| GlazeEvidence { controls: vec![control(1, 1, 5.0), control(2, 1, heavier)], ..nothing() };
+    let evidence =
+        |heavier: f64| GlazeEvidence { controls: vec![control(1, 1, 5.0), control(2, 1, heavier)], ..nothing() };
     let apart = |heavier| {
         target(&evidence(heavier)).notes.into_iter().find_map(|note| match note {
             Note::ControlsApart { less, more, ratio } => Some((less.as_u128(), more.as_u128(), ratio)),
@@ -304,7 +319,8 @@ fn shares_add_up_and_say_what_taking_a_piece_out_would_do() {
 
 #[test]
 fn a_control_piece_that_was_judged_counts_once() {
-    let mut evidence = GlazeEvidence { pots: vec![pot(1, 1, 5.2, Right)], controls: vec![control(1, 1, 5.2)], ..nothing() };
+    let mut evidence =
+        GlazeEvidence { pots: vec![pot(1, 1, 5.2, Right)], controls: vec![control(1, 1, 5.2)], ..nothing() };
     let once = target(&evidence);
     assert_eq!((once.pots, once.controls), (0, 1));
     evidence.pots[0].thickness = Thick;
@@ -317,7 +333,11 @@ fn a_control_piece_that_was_judged_counts_once() {
 fn an_untested_scale_is_taken_for_half_a_step() {
     let scale = Scale::new(Grams::new(2_000.0), Grams::new(1.0), None, None).unwrap();
     // 1/√6 of rounding twice, ½ √2 of repeatability twice.
-    assert_relative_eq!(reading_standard_uncertainty(&scale).value(), (1.0f64 / 6.0 + 0.5).sqrt(), max_relative = 1e-12);
+    assert_relative_eq!(
+        reading_standard_uncertainty(&scale).value(),
+        (1.0f64 / 6.0 + 0.5).sqrt(),
+        max_relative = 1e-12
+    );
     let tested = Scale { repeatability: Some(Grams::new(0.1)), ..scale };
     assert_eq!(reading_standard_uncertainty(&tested), tested.net_standard_uncertainty());
 }
@@ -375,7 +395,10 @@ fn two_thousand_pots_are_fitted_in_no_time() {
     };
     let ((cold_took, cold), (warm_took, warm)) = (quickest(None), quickest(Some(before.start())));
     println!("2,000 pots: cold {cold_took:?}, warm {warm_took:?}");
-    assert!(cold_took < Duration::from_millis(50) && warm_took < Duration::from_millis(50), "{cold_took:?} {warm_took:?}");
+    assert!(
+        cold_took < Duration::from_millis(50) && warm_took < Duration::from_millis(50),
+        "{cold_took:?} {warm_took:?}"
+    );
     assert!(cold.parameters().0.len() <= 11);
     for (one, other) in cold.parameters().0.iter().zip(warm.parameters().0) {
         assert!((one - other).abs() < 1e-6, "{one} {other}");
@@ -387,16 +410,18 @@ fn any_evidence() -> impl Strategy<Value = GlazeEvidence> {
     let class = prop::sample::select(ShapeClass::ALL.to_vec());
     let pot = (0.5..30.0f64, thickness, 0u128..6, class, 0.0..0.1f64, 0u128..3, 0.0..900.0f64);
     let pots = prop::collection::vec(pot, 0..40).prop_map(|pots| {
-        let made = pots.into_iter().enumerate().map(|(id, (laydown, thickness, form, class, uncertainty, body, age))| {
-            let mut pot = pot_of(id, laydown, thickness, form, uncertainty, age);
-            pot.place.class = class;
-            pot.place.body = (body > 0).then(|| Uuid::from_u128(body));
-            pot
-        });
+        let made =
+            pots.into_iter().enumerate().map(|(id, (laydown, thickness, form, class, uncertainty, body, age))| {
+                let mut pot = pot_of(id, laydown, thickness, form, uncertainty, age);
+                pot.place.class = class;
+                pot.place.body = (body > 0).then(|| Uuid::from_u128(body));
+                pot
+            });
         made.collect::<Vec<_>>()
     });
-    let controls = prop::collection::vec((0.5..30.0f64, 0u128..6), 0..5)
-        .prop_map(|pieces| pieces.into_iter().enumerate().map(|(id, (x, form))| control(500 + id as u128, form, x)).collect());
+    let controls = prop::collection::vec((0.5..30.0f64, 0u128..6), 0..5).prop_map(|pieces| {
+        pieces.into_iter().enumerate().map(|(id, (x, form))| control(500 + id as u128, form, x)).collect()
+    });
     let tiles = prop::collection::vec(0.5..30.0f64, 0..4)
         .prop_map(|tiles| tiles.into_iter().enumerate().map(|(id, x)| tile(800 + id as u128, x)).collect());
     (pots, controls, tiles, 2.0..12.0f64).prop_map(|(pots, controls, tiles, starting)| GlazeEvidence {
