@@ -5,7 +5,8 @@
 
 use laydown_domain::learning::pooled::Assumptions;
 use laydown_tests::simulated::{
-    ClosedLoop, Habits, Miss, OpenLoop, Steering, Tally, closed_loop, foretold, open_loop, summary,
+    ClosedLoop, Habits, HandKnown, Miss, OpenLoop, Steering, Tally, closed_loop, coats_to_alarm, foretold, open_loop,
+    summary,
 };
 
 const OPEN: u64 = 500;
@@ -28,7 +29,10 @@ fn main() {
     match word.as_deref() {
         Some("choose") => choose(),
         Some("look") => report(CHOOSE, &assume),
-        _ => report(REPORT, &assume),
+        _ => {
+            report(REPORT, &assume);
+            drift(REPORT);
+        }
     }
 }
 
@@ -104,6 +108,29 @@ fn report(from: u64, assume: &Assumptions) {
                 }
             }
         }
+    }
+}
+
+/// How soon a drift of 5% is seen by a hand that scatters by 5%, and how often one is seen that is none.
+fn drift(from: u64) {
+    const RUNS: u64 = 4_000;
+    const LONG: usize = 20_000;
+    for (what, known) in [
+        ("known and normal", HandKnown::Exactly),
+        ("from 20 coats before", HandKnown::From(20)),
+        ("from 60 coats before", HandKnown::From(60)),
+    ] {
+        let mut seen: Vec<usize> = (from..from + RUNS).map(|seed| coats_to_alarm(seed, 0.05, known, LONG)).collect();
+        seen.sort_unstable();
+        let quiet = (from..from + RUNS / 4).map(|seed| coats_to_alarm(seed, 0.0, known, 100)).filter(|at| *at < 100);
+        let alarmed = quiet.count() as f64 / (RUNS / 4) as f64;
+        println!(
+            "drift, spread {what}: 5% seen after {} coats (median), 90% of them within {}; without any, alarms in 100 coats: {:.2}",
+            seen[seen.len() / 2],
+            seen[seen.len() * 9 / 10],
+            // Alarms come at a rate, so that some of a hundred coats would have more than one.
+            -(1.0 - alarmed).ln()
+        );
     }
 }
 

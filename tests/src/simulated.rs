@@ -14,6 +14,8 @@ use laydown_domain::form::{AREA_FROM_CAPACITY, MEASURED_AREA, ShapeClass, Zone, 
 use laydown_domain::glaze::sg_age::{aged, walk};
 use laydown_domain::glaze::slurry::{SgReading, solids_fraction};
 use laydown_domain::kiln::fault::Thickness;
+use laydown_domain::learning::control_chart::individuals;
+use laydown_domain::learning::cusum;
 use laydown_domain::learning::pooled::{
     Assumptions, Chances, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, PooledVerdict, Start,
     proportions, verdict,
@@ -643,4 +645,43 @@ pub fn summary(misses: &[Miss]) -> (f64, f64, f64) {
     let half_width = misses.iter().map(|miss| miss.half_width).sum::<f64>() / count;
     let covered = misses.iter().filter(|miss| miss.covers()).count() as f64 / count;
     (error, half_width, covered)
+}
+
+/// What the standard deviation of a hand is known from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HandKnown {
+    /// From nature: the noise is normal and its spread known, as in the tables of textbooks.
+    Exactly,
+    /// From so many coats before, by their moving ranges; the noise is a gamma variable's.
+    From(usize),
+}
+
+/// After how many coats a hand that lays on `shift` more than its aim (as a fraction, with 5% from coat to coat) is first called
+/// drifted; at most `most`.
+pub fn coats_to_alarm(seed: u64, shift: f64, known: HandKnown, most: usize) -> usize {
+    let mut random = Rng::with_seed(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15) ^ 0xC05);
+    let hand = 0.05;
+    let mut off = |shift: f64| match known {
+        HandKnown::Exactly => hand * normal(&mut random) + shift,
+        HandKnown::From(_) => {
+            let gamma = (0..400).map(|_| -(1.0 - random.f64()).ln()).sum::<f64>() / 400.0;
+            gamma.ln() + (1.0 + shift).ln()
+        }
+    };
+    let sd = match known {
+        HandKnown::Exactly => hand,
+        HandKnown::From(coats) => {
+            let before: Vec<f64> = (0..coats).map(|_| off(0.0)).collect();
+            individuals(&before).expect("at least two coats").sd
+        }
+    };
+    // In pieces, since most alarms come early.
+    let mut values = Vec::new();
+    while values.len() < most {
+        values.extend((0..50).map(|_| off(shift) / sd));
+        if let Some(alarm) = cusum::sums(&values).alarm {
+            return (alarm.at + 1).min(most);
+        }
+    }
+    most
 }

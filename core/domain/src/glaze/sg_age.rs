@@ -68,7 +68,7 @@ mod tests {
             (0..30).map(|week| (f64::from(week) * 7.0, check(1.45 + if week % 2 == 0 { 0.0 } else { step }))).collect()
         };
         let (still, restless) = (walk(&every_week(0.0)), walk(&every_week(0.03)));
-        assert!(still < USUAL_WALK / 2.0 && still >= USUAL_WALK * LEAST, "{still}");
+        assert!((USUAL_WALK * LEAST..USUAL_WALK / 2.0).contains(&still), "{still}");
         assert!(restless > USUAL_WALK * 2.0, "{restless}");
         // Thinned once on purpose.
         let mut thinned = every_week(0.01);

@@ -3,6 +3,7 @@
 
 mod climb;
 pub mod control_chart;
+pub mod cusum;
 pub mod fault;
 pub mod observation;
 mod ordered;

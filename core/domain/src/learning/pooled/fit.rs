@@ -102,7 +102,7 @@ impl Fitted {
         for item in &items {
             pieces[item.place] += 1;
         }
-        let starting = if evidence.starting.is_positive() { evidence.starting } else { STARTING_LAYDOWN };
+        let starting = if is_laydown(evidence.starting) { evidence.starting } else { STARTING_LAYDOWN };
         let (tiles, tile_ids) = tiles(evidence, assume);
         let mut fitted = Fitted {
             assume: *assume,

@@ -39,7 +39,7 @@ pub use fit::{Fitted, Start};
 pub use note::{Group, Note};
 pub use proportions::{Proportions, proportions};
 pub use target::{
-    Chances, Piece, PooledJob, PooledTarget, PooledVerdict, SURE, Weight, reading_standard_uncertainty, verdict,
+    Aim, Chances, Piece, PooledJob, PooledTarget, PooledVerdict, SURE, Weight, reading_standard_uncertainty, verdict,
 };
 
 /// The most effects that are parameters, beside middle, half-width and steepness.
@@ -123,7 +123,8 @@ pub struct GlazeEvidence {
 }
 
 /// What the model takes for granted. [`Assumptions::default`] is what the app uses; others are for simulations and checks.
-/// All are common practice without a source, but for the last two, which were chosen by simulation (`tests/examples/simulate`).
+/// All are common practice without a source, but for `half_life` and `inflation`, which were chosen by simulation
+/// (`tests/examples/simulate.rs`).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Assumptions {
     /// Share of ratings and weights that are slips.
@@ -154,9 +155,11 @@ pub struct Assumptions {
     pub tile_to_pot: f64,
     /// From tile to tile.
     pub tile_to_tile: f64,
-    /// Days after which evidence counts half.
+    /// Days after which evidence counts half. By cross-validation on simulated studios whose optimum moves by about 5% a year:
+    /// 250 to 1,500 days foretell alike, 120 and none at all less well.
     pub half_life: f64,
-    /// What Laplace's standard deviation of the middle is widened by.
+    /// What Laplace's standard deviation of the middle is widened by. Without it 95% intervals held for 93 to 94% where the model
+    /// steers and for 92% with 200 pots (seeds from 0); with it for 94 to 95% and 92%.
     pub inflation: f64,
 }
 

@@ -79,6 +79,15 @@ pub struct PooledTarget {
     pub notes: Vec<Note>,
 }
 
+/// How much to put on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Aim {
+    /// On the scale.
+    pub wet: Grams,
+    /// 95% interval of it.
+    pub interval: (Grams, Grams),
+}
+
 /// How a coat may come out; they add up to 1.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Chances {
@@ -130,22 +139,28 @@ impl Fitted {
         (along.dot(&self.at), variance.sqrt())
     }
 
-    /// The target for a job at the place that the model was fitted for; `None` where a figure of it cannot be.
-    pub fn target(&self, job: &PooledJob, evidence: &GlazeEvidence) -> Option<PooledTarget> {
+    /// The aim for a job at the place that the model was fitted for, without all that a target says beside it: for a curve of
+    /// grams over the sizes of a class, fitted once for a form that has no pots yet. `None` where a figure cannot be.
+    pub fn aim(&self, job: &PooledJob) -> Option<Aim> {
         if !(job.area.is_positive() && is_share(job.solids.relative_uncertainty)) {
             return None;
         }
         let (middle, middle_sd) = self.middle();
-        let wet = |x: f64| job.solids.wet(Laydown::new(x.exp()).dry_on(job.area));
         let half_width = NORMAL_95 * middle_sd.hypot(job.solids.relative_uncertainty);
-        let around = |half: f64| (wet(middle - half), wet(middle + half));
-        let interval = around(half_width);
-        if !(wet(middle).is_positive() && interval.0.is_positive() && interval.1.value().is_finite()) {
-            return None;
-        }
+        let wet = |x: f64| job.solids.wet(Laydown::new(x.exp()).dry_on(job.area));
+        let aim = Aim { wet: wet(middle), interval: (wet(middle - half_width), wet(middle + half_width)) };
+        let is_usable = aim.wet.is_positive() && aim.interval.0.is_positive() && aim.interval.1.value().is_finite();
+        is_usable.then_some(aim)
+    }
+
+    /// The target for a job at the place that the model was fitted for; `None` where a figure of it cannot be.
+    pub fn target(&self, job: &PooledJob, evidence: &GlazeEvidence) -> Option<PooledTarget> {
+        let Aim { wet, interval } = self.aim(job)?;
+        let (middle, middle_sd) = self.middle();
+        let around = |half: f64| (wet * (-half).exp(), wet * half.exp());
         let window = ordered::half_width_at(SURE, self.half_width(), self.steepness());
         Some(PooledTarget {
-            wet: wet(middle),
+            wet,
             laydown: Laydown::new(middle.exp()),
             interval,
             window: window.map(around),
@@ -162,9 +177,8 @@ impl Fitted {
     pub fn chances(&self, job: &PooledJob, net: Grams, standard_uncertainty: Grams) -> Option<Chances> {
         let laydown = Laydown::of(job.solids.dry(net), job.area);
         let reading = standard_uncertainty / net;
-        if !(net.is_positive() && laydown.is_positive() && laydown.value().is_finite())
-            || !(is_share(reading) && is_share(job.solids.relative_uncertainty))
-        {
+        let is_coat = net.is_positive() && laydown.is_positive() && laydown.value().is_finite();
+        if !(is_coat && is_share(reading) && is_share(job.solids.relative_uncertainty)) {
             return None;
         }
         let (middle, middle_sd) = self.middle();

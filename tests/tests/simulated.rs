@@ -2,7 +2,9 @@
 //! is `make simulate`; its seeds are others.
 
 use laydown_domain::learning::pooled::Assumptions;
-use laydown_tests::simulated::{ClosedLoop, Habits, Miss, Steering, closed_loop, open_loop, summary};
+use laydown_tests::simulated::{
+    ClosedLoop, Habits, HandKnown, Miss, Steering, closed_loop, coats_to_alarm, open_loop, summary,
+};
 
 const FROM: u64 = 5_000_000;
 const OPEN: u64 = 60;
@@ -54,4 +56,25 @@ fn what_it_steers_comes_out_right_and_it_knows_how_sure_it_is() {
         .map(|done| done.verdicts[0])
         .fold((0, 0), |(right, coats), tally| (right + tally.right, coats + tally.coats));
     assert!(within.1 > 300 && within.0 as f64 > 0.85 * within.1 as f64, "{within:?}");
+}
+
+/// Siegmund's approximation of the average run length, `(exp(−2Δb) + 2Δb − 1) / 2Δ²` with `b = h + 1.166` and `Δ = δ − k`, one
+/// side; both sides add as `1/ARL` (Montgomery, Introduction to Statistical Quality Control, 9.1; from memory). It is good to
+/// about 2%.
+#[test]
+fn the_cumulative_sum_is_as_quick_and_as_quiet_as_the_textbooks_have_it() {
+    let one_side = |delta: f64| {
+        let (off, b) = (delta - 0.5, 4.5 + 1.166);
+        ((-2.0 * off * b).exp() + 2.0 * off * b - 1.0) / (2.0 * off * off)
+    };
+    let expected = |delta: f64| 1.0 / (1.0 / one_side(delta) + 1.0 / one_side(-delta));
+    let mean = |shift: f64, runs: u64| {
+        let sum: usize = (0..runs).map(|seed| coats_to_alarm(FROM + seed, shift, HandKnown::Exactly, 4_000)).sum();
+        sum as f64 / runs as f64
+    };
+    // Hands scatter by 5%: a shift of 5% is one standard deviation.
+    for (delta, runs, within) in [(0.0, 2_000, 0.08), (0.75, 4_000, 0.05), (1.0, 4_000, 0.04), (2.0, 4_000, 0.06)] {
+        let (found, expected) = (mean(delta * 0.05, runs), expected(delta));
+        assert!((found / expected - 1.0).abs() < within, "{delta}: {found} {expected}");
+    }
 }
