@@ -16,7 +16,7 @@ const LOADS: usize = 6;
 const CHOOSE: u64 = 0;
 /// So many of them are cross-validated.
 const CHOOSE_BY: u64 = 200;
-const REPORT: u64 = 1_000_000;
+const REPORT: u64 = 2_000_000;
 /// One rating in fifty names a neighbour.
 /// The scatter is that of the studios in `tests/oracle/windows.py`.
 const USUAL: Habits = Habits { one_class: false, strays: (0.05, 0.30), weights: 0.0, ratings: 0.02 };

@@ -18,10 +18,10 @@ from statsmodels.miscmodels.ordinal_model import OrderedModel
 
 ORDER = ["thin", "right", "thick"]
 CASES, PLAIN = 50, 10
-LAPSE, STEEPNESS, CONTROL = 0.03, (np.log(20.0), 0.7), 0.5
+LAPSE, STEEPNESS, CONTROL, MOST_CONTROLS = 0.03, (np.log(20.0), 0.7), 0.5, 2
 STARTING_SD, HALF_WIDTHS, HALF_WIDTH_SD = 0.31, {"low": 0.30, "medium": 0.20, "high": 0.13}, 0.5
 CLASS, FORM, BODY, OWN_AREA = 0.05, 0.02, 0.06, 0.022
-TILE_TO_POT, TILE_TO_TILE, HALF_LIFE, INFLATION = 0.10, 0.05, 500.0, 1.05
+TILE_TO_POT, TILE_TO_TILE, HALF_LIFE, INFLATION = 0.10, 0.05, 500.0, 1.1
 TODAY = 1_000.0
 
 
@@ -65,7 +65,7 @@ def case(number):
         pots.append({"place": place(chosen), "laydown": np.exp(x), "u": random.uniform(0.005, 0.06), "found": found, "day": day})
     controls = [
         {"place": place(forms[random.integers(3)]), "laydown": np.exp(middle + random.normal(0, 0.1)), "u": 0.02, "day": TODAY - 50}
-        for _ in range(random.integers(0, 4))
+        for _ in range(random.integers(0, 12))
     ]
     tiles = [{"laydown": np.exp(middle + random.normal(0, 0.1)), "u": 0.03} for _ in range(random.integers(0, 4))]
     job = dict(place(forms[0])) if random.uniform() < 0.5 else {"form": 9, "class": "jar", "area": 0.08, "body": 1}
@@ -83,8 +83,8 @@ def case(number):
 class Model:
     def __init__(self, made):
         self.made = made
-        pieces = [(pot, ORDER.index(pot["found"]), 1.0) for pot in made["pots"]]
-        pieces += [(control, 1, CONTROL) for control in made["controls"]]
+        pieces = [(pot, ORDER.index(pot["found"]), False) for pot in made["pots"]]
+        pieces += [(control, 1, True) for control in made["controls"]]
         places = [piece["place"] for piece, *_ in pieces]
         bodies = {where["body"] for where in places + [made["job"]]} - {None}
         self.effects = []
@@ -97,8 +97,10 @@ class Model:
         self.x = np.log([piece["laydown"] for piece, *_ in pieces])
         self.variance = np.array([piece["u"] ** 2 for piece, *_ in pieces])
         self.weight = np.array([0.5 ** ((TODAY - piece["day"]) / HALF_LIFE) for piece, *_ in pieces])
+        controls = [json.dumps(control["place"]) for control in made["controls"]]
+        self.weight[len(made["pots"]) :] *= [min(1, MOST_CONTROLS / controls.count(where)) for where in controls]
         self.found = np.array([found for _, found, _ in pieces], dtype=int)
-        self.share = np.array([share for *_, share in pieces])
+        self.is_control = np.array([is_control for *_, is_control in pieces], dtype=bool)
 
     def sizes(self, where, bodies):
         own = min(where["area"], OWN_AREA)
@@ -125,10 +127,14 @@ class Model:
             meant = np.exp(normal(middle, centre, np.sqrt(own + TILE_TO_POT**2)))
             # A slip lies anywhere from 1 to 25 g per 100 cm2.
             value += np.log((1 - LAPSE) * meant + LAPSE * np.exp(-1.169))
+        # Control pieces bound the middle by what is usual, and say nothing of width and steepness.
+        usual = HALF_WIDTHS[self.made["sensitivity"]] * CONTROL
+        half = np.where(self.is_control, usual, half)
+        steep = np.where(self.is_control, np.exp(STEEPNESS[0]), steep)
         flat = steep / np.sqrt(1 + np.pi / 8 * steep**2 * self.variance)
         there = middle + self.design @ effects
-        thin = special.expit(flat * (there - half * self.share - self.x))
-        thick = special.expit(flat * (self.x - there - half * self.share))
+        thin = special.expit(flat * (there - half - self.x))
+        thick = special.expit(flat * (self.x - there - half))
         chance = np.choose(self.found, [thin, 1 - thin - thick, thick])
         return value + (self.weight * np.log((1 - LAPSE) * chance + LAPSE / 3)).sum()
 

@@ -15,8 +15,11 @@ use crate::units::Laydown;
 
 /// Evidence that weighs less than this is too old to count.
 const TOO_OLD: f64 = 1e-3;
-/// A control piece is right within so much of the half-width.
+/// A control piece is right within so much of the usual half-width.
 const CONTROL_SHARE: f64 = 0.5;
+/// Control pieces on one place count at most as so many: they were aimed at one target, so that more of them bound no better.
+/// Chosen by simulation: without this, intervals are too narrow where many steered pots are saved as control pieces.
+const MOST_CONTROLS: f64 = 2.0;
 /// Logarithm of the density of tiles that are a slip: anywhere from 1 to 25 g per 100 cm².
 const LN_TILE_SLIP: f64 = -1.169;
 /// Where middle, ln half-width and ln steepness stand among the parameters; effects follow.
@@ -37,8 +40,6 @@ pub(super) struct Item {
     /// What it counts for its age.
     pub(super) weight: f64,
     pub(super) thickness: Thickness,
-    /// What the half-width is multiplied by.
-    share: f64,
 }
 
 /// What the tiles say together.
@@ -234,19 +235,25 @@ impl Fitted {
 
     /// Logarithm of the chance of what a piece showed.
     pub(super) fn local(&self, item: &Item, middle: f64, at: &DVector<f64>) -> Local {
-        let steepness = at[STEEPNESS].exp();
+        // A control piece was chosen because it is right: that says where the window lies, and nothing of how wide or steep it is.
+        let (ln_half_width, ln_steepness, moves) = match item.piece {
+            Piece::Control(_) => (self.prior_half_width + CONTROL_SHARE.ln(), self.assume.steepness.ln(), 0.0),
+            _ => (at[HALF_WIDTH], at[STEEPNESS], 1.0),
+        };
+        let steepness = ln_steepness.exp();
         // How the flattened steepness changes with the logarithm of the plain one.
         let flat = 1.0 / (1.0 + PI / 8.0 * steepness * steepness * item.variance);
         let s = steepness * flat.sqrt();
         let flat_by = -2.0 * flat * (1.0 - flat);
         let d = s * (middle - item.x);
-        let w = s * at[HALF_WIDTH].exp() * item.share;
+        let w = s * ln_half_width.exp();
         let of = Likelihood::of(item.thickness, d, w);
         // Derivatives of (d, w) by (middle, ln h, ln s).
-        let by_d = Vector3::new(s, 0.0, flat * d);
-        let by_w = Vector3::new(0.0, w, flat * w);
-        let bent_d = Matrix3::new(0.0, 0.0, flat * s, 0.0, 0.0, 0.0, flat * s, 0.0, (flat_by + flat * flat) * d);
-        let bent_w = Matrix3::new(0.0, 0.0, 0.0, 0.0, w, flat * w, 0.0, flat * w, (flat_by + flat * flat) * w);
+        let by_d = Vector3::new(s, 0.0, flat * d * moves);
+        let by_w = Vector3::new(0.0, w, flat * w) * moves;
+        let twice = flat_by + flat * flat;
+        let bent_d = Matrix3::new(0.0, 0.0, flat * s, 0.0, 0.0, 0.0, flat * s, 0.0, twice * d) * moves;
+        let bent_w = Matrix3::new(0.0, 0.0, 0.0, 0.0, w, flat * w, 0.0, flat * w, twice * w) * moves;
         let slope = by_d * of.by_d + by_w * of.by_w;
         let mixed = by_d * by_w.transpose();
         let curvature = by_d * by_d.transpose() * of.by_dd
@@ -290,17 +297,18 @@ fn items(evidence: &GlazeEvidence, day: f64, assume: &Assumptions) -> (Vec<Place
     let is_right = |id: &Uuid| judged.get(id).is_none_or(|thickness| *thickness == Thickness::Right);
     let controls: Vec<_> = evidence.controls.iter().filter(|control| is_right(&control.id)).collect();
     let saved: std::collections::BTreeSet<Uuid> = controls.iter().map(|control| control.id).collect();
-    let pots =
-        evidence.pots.iter().filter(|pot| !saved.contains(&pot.id)).map(|pot| {
-            (Piece::Pot(pot.id), pot.place, pot.laydown, pot.relative_uncertainty, pot.day, pot.thickness, 1.0)
-        });
+    let pots = evidence
+        .pots
+        .iter()
+        .filter(|pot| !saved.contains(&pot.id))
+        .map(|pot| (Piece::Pot(pot.id), pot.place, pot.laydown, pot.relative_uncertainty, pot.day, pot.thickness));
     let controls = controls.iter().map(|control| {
         let (right, uncertainty) = (Thickness::Right, control.relative_uncertainty);
-        (Piece::Control(control.id), control.place, control.laydown, uncertainty, control.day, right, CONTROL_SHARE)
+        (Piece::Control(control.id), control.place, control.laydown, uncertainty, control.day, right)
     });
     let mut places: Vec<Place> = Vec::new();
-    let mut items = Vec::new();
-    for (piece, place, laydown, uncertainty, on, thickness, share) in pots.chain(controls) {
+    let mut items: Vec<Item> = Vec::new();
+    for (piece, place, laydown, uncertainty, on, thickness) in pots.chain(controls) {
         let weight = 0.5f64.powf((day - on).max(0.0) / assume.half_life);
         let is_usable = is_laydown(laydown) && is_share(uncertainty) && is_share(place.area_relative_uncertainty);
         if !(is_usable && on.is_finite() && weight >= TOO_OLD) {
@@ -312,7 +320,15 @@ fn items(evidence: &GlazeEvidence, day: f64, assume: &Assumptions) -> (Vec<Place
             places.len() - 1
         });
         let (x, variance) = (laydown.value().ln(), uncertainty * uncertainty);
-        items.push(Item { piece, place, x, variance, weight, thickness, share });
+        items.push(Item { piece, place, x, variance, weight, thickness });
+    }
+    let mut saved_at = vec![0.0; places.len()];
+    let is_control = |item: &Item| matches!(item.piece, Piece::Control(_));
+    for item in items.iter().filter(|item| is_control(item)) {
+        saved_at[item.place] += 1.0;
+    }
+    for item in items.iter_mut().filter(|item| is_control(item)) {
+        item.weight *= (MOST_CONTROLS / saved_at[item.place]).min(1.0);
     }
     (places, items)
 }
