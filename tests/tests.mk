@@ -3,7 +3,7 @@
 ORACLE := target/oracle
 REMOTE := target/remote
 
-oracle: $(ORACLE)/ready ## Targets, verdicts, profiles and windows recomputed in Python by scipy, uncertainties and trimesh
+oracle: $(ORACLE)/ready ## Targets, verdicts, profiles, windows and pooled models recomputed in Python by scipy, statsmodels, uncertainties and trimesh
 	cargo run --quiet -p laydown-tests --example oracle_cases > $(ORACLE)/cases.json
 	$(ORACLE)/venv/bin/python tests/oracle/oracle.py < $(ORACLE)/cases.json
 	$(ORACLE)/venv/bin/python tests/oracle/profiles.py make > $(ORACLE)/profiles.json
@@ -12,6 +12,12 @@ oracle: $(ORACLE)/ready ## Targets, verdicts, profiles and windows recomputed in
 	$(ORACLE)/venv/bin/python tests/oracle/windows.py make > $(ORACLE)/windows.json
 	cargo run --quiet -p laydown-tests --example windows < $(ORACLE)/windows.json > $(ORACLE)/fitted.json
 	$(ORACLE)/venv/bin/python tests/oracle/windows.py check < $(ORACLE)/fitted.json
+	$(ORACLE)/venv/bin/python tests/oracle/pooled.py make > $(ORACLE)/pooled.json
+	cargo run --quiet -p laydown-tests --example pooled < $(ORACLE)/pooled.json > $(ORACLE)/pooled_fits.json
+	OMP_NUM_THREADS=1 $(ORACLE)/venv/bin/python tests/oracle/pooled.py check < $(ORACLE)/pooled_fits.json
+
+simulate: ## Targets in 500 invented studios, and in 200 that are steered by them: error, half-width, coverage, pots right
+	cargo run --quiet -p laydown-tests --example simulate
 
 photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image's, kept photographs beside Pillow's, a PDF drawn by PDFium
 	rm -rf target/photos
@@ -88,4 +94,4 @@ advisories: ## Known holes, licences and sources of all dependencies, by cargo-d
 	cargo deny check
 	cargo deny --manifest-path tests/peers/Cargo.toml --config deny.toml check advisories
 
-.PHONY: advisories oracle photos backup import remote bench fuzz
+.PHONY: advisories oracle simulate photos backup import remote bench fuzz

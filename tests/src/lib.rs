@@ -3,6 +3,7 @@
 pub mod faulty;
 pub mod memory;
 pub mod segments;
+pub mod simulated;
 pub mod work;
 
 use std::path::Path;

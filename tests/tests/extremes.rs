@@ -18,18 +18,23 @@ use laydown_domain::form::{
     FootRing, Form, GlazeLines, Known, Measured, Profile, ProfilePoint, ShapeClass, Shrinkage, Stage, Zone, ZoneKind,
     revolve, tube, weight_check,
 };
+use laydown_domain::glaze::sg_age;
 use laydown_domain::glaze::slurry::{self, SgReading, SolidsFraction};
 use laydown_domain::kiln::cone::{Cone, ConeKind, Witness};
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::kiln::{cone, piece_code};
 use laydown_domain::learning::observation::{FiredObservation, groups};
+use laydown_domain::learning::pooled::{
+    Assumptions, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, RightTile, proportions,
+};
 use laydown_domain::learning::spread::Spread;
 use laydown_domain::learning::window::{Fit, Window, estimate};
-use laydown_domain::learning::{control_chart, fault};
+use laydown_domain::learning::{control_chart, cusum, fault};
 use laydown_domain::units::{
     AreaUnit, Celsius, DecimalMark, Grams, Laydown, LengthUnit, MassUnit, Millilitres, Millimetres, PowderDensity,
     Seconds, SpecificGravity, SquareCentimetres, Style, VolumeUnit, parse,
 };
+use uuid::Uuid;
 
 /// Ten times what any call needs on a loaded machine; one that hangs never answers.
 const LIMIT: Duration = Duration::from_secs(10);
@@ -617,6 +622,79 @@ fn the_kiln() {
         let long = "A".repeat(100_000);
         for text in ["", "A", "3333", "33333", "\u{feff}33333", "3333\u{0301}3", long.as_str()] {
             dog.fallible(("code", &text[..text.len().min(8)]), || piece_code::read(text));
+        }
+    });
+}
+
+#[test]
+fn one_target_from_everything() {
+    Watchdog::walk(|dog| {
+        let place = |uncertainty: f64| Place {
+            form: Uuid::from_u128(1),
+            zone: ZoneKind::Inside,
+            class: ShapeClass::Jar,
+            area_relative_uncertainty: uncertainty,
+            body: None,
+            cone: Cone::all().next(),
+        };
+        for a in HARD {
+            for b in HARD {
+                dog.total(("proportions", a, b), &[a, b], || {
+                    let area = SquareCentimetres::new;
+                    proportions(&[(area(a), 0.02, area(b)), (area(200.0), b, area(a))], 0.08)
+                });
+                dog.total(("sums", a, b), &[a, b], || cusum::sums(&[a, b, a, b, a, b]));
+                let Ok(sg) = SpecificGravity::new(1.45) else { continue };
+                let (checks, reading) =
+                    ([(a, SgReading::checked(sg)), (b, SgReading::unchecked())], SgReading::checked(sg));
+                dog.total(("walk", a, b), &[a, b], || (sg_age::walk(&checks), sg_age::aged(reading, a, b)));
+                for thickness in Thickness::ALL {
+                    let pot = |id: u128, x: f64, uncertainty: f64, day: f64| JudgedPot {
+                        id: Uuid::from_u128(id),
+                        place: place(uncertainty),
+                        laydown: Laydown::new(x),
+                        relative_uncertainty: uncertainty,
+                        thickness: *thickness,
+                        day,
+                    };
+                    let evidence = GlazeEvidence {
+                        pots: vec![
+                            pot(1, a, 0.01, 0.0),
+                            pot(2, b, 0.01, 0.0),
+                            pot(3, 5.5, a, 0.0),
+                            pot(4, 5.5, 0.01, b),
+                        ],
+                        controls: vec![ControlPot {
+                            id: Uuid::from_u128(5),
+                            place: place(b),
+                            laydown: Laydown::new(a),
+                            relative_uncertainty: 0.01,
+                            day: a,
+                        }],
+                        tiles: vec![RightTile {
+                            id: Uuid::from_u128(6),
+                            laydown: Laydown::new(b),
+                            relative_uncertainty: a,
+                        }],
+                        starting: Laydown::new(a),
+                        sensitivity: Sensitivity::High,
+                    };
+                    let fit = || Fitted::new(&evidence, &place(0.02), b, &Assumptions::default(), None);
+                    if dog.optional(("pooled", a, b, thickness), || fit().map(|fit| fit.parameters())).is_none() {
+                        continue;
+                    }
+                    let (Some(fit), Ok(solids)) = (fit(), Solids::of(reading, PowderDensity::default())) else {
+                        continue;
+                    };
+                    for x in HARD {
+                        let job = PooledJob { place: place(0.02), area: SquareCentimetres::new(x), solids };
+                        dog.optional(("pooled target", a, b, thickness, x), || fit.target(&job, &evidence));
+                        dog.optional(("chances", a, b, thickness, x), || {
+                            fit.chances(&job, Grams::new(a), Grams::new(b))
+                        });
+                    }
+                }
+            }
         }
     });
 }

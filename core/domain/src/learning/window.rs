@@ -17,9 +17,11 @@
 //!
 //! Common practice, no source. How sure the middle is follows from the curvature there (Laplace's approximation).
 
-use nalgebra::{Matrix3, Vector3};
+use nalgebra::DVector;
 
+use super::climb::{LogPosterior, climb};
 use super::observation::ENOUGH;
+use super::ordered::{Likelihood, half_width_at};
 use crate::coat::coverage::NORMAL_95;
 use crate::coat::target::STARTING_LAYDOWN;
 use crate::kiln::fault::Thickness;
@@ -118,28 +120,15 @@ pub struct Fit {
 impl Fit {
     /// The most probable model for points of ln(laydown) and how thick they came out; `None` when there is no finite one.
     ///
-    /// Newton's method with damping in (m, ln w, ln s), where w = s h: the chance of coming out right then factors into
-    /// `σ(w − d) σ(w + d) (1 − e⁻²ʷ)` with d = s (m − x), which stays exact where the plain difference of two σ cancels.
+    /// Newton's method with damping in (m, ln w, ln s), where w = s h.
     pub fn of(points: &[(f64, Thickness)]) -> Option<Fit> {
         let right = points.iter().filter(|(_, thickness)| *thickness == Thickness::Right).map(|(x, _)| *x);
         let (sum, count) = right.fold((0.0, 0.0), |(sum, count), x| (sum + x, count + 1.0));
         let middle = if count > 0.0 { sum / count } else { prior_middle() };
-        let mut at = Vector3::new(middle, (STEEPNESS * HALF_WIDTH).ln(), STEEPNESS.ln());
-        let mut here = Posterior::at(&at, points);
-        for _ in 0..MOST_STEPS {
-            let step = here.uphill()?;
-            if here.slope.dot(&step) < ARRIVED {
-                let inverse = (-here.curvature).cholesky()?.inverse();
-                let at = at + step;
-                let (half_width, steepness) = ((at.y - at.z).exp(), at.z.exp());
-                return Some(Fit { middle: at.x, half_width, steepness, middle_sd: inverse[(0, 0)].sqrt() });
-            }
-            let (next, there) = halvings(&at, &step)
-                .map(|next| (next, Posterior::at(&next, points)))
-                .find(|(_, there)| there.value > here.value)?;
-            (at, here) = (next, there);
-        }
-        None
+        let start = DVector::from_column_slice(&[middle, (STEEPNESS * HALF_WIDTH).ln(), STEEPNESS.ln()]);
+        let top = climb(start, |place| posterior(place, points))?;
+        let (half_width, steepness) = ((top.place[1] - top.place[2]).exp(), top.place[2].exp());
+        Some(Fit { middle: top.place[0], half_width, steepness, middle_sd: top.covariance[(0, 0)].sqrt() })
     }
 
     /// The chance of coming out right at ln(laydown) `x`.
@@ -150,151 +139,45 @@ impl Fit {
 
     /// How far from the middle, in ln(laydown), that chance is still at least `chance`; `None` where it nowhere is.
     pub fn half_width_at(&self, chance: f64) -> Option<f64> {
-        let w = self.steepness * self.half_width;
-        // Divided by cosh w, so that a wide window does not overflow.
-        let over_cosh = w.tanh() / chance - 1.0;
-        if over_cosh <= 0.0 {
-            return None;
-        }
-        // acosh(c cosh w) = ln(c cosh w + √(c² cosh² w − 1)), with cosh w = e^w (1 + e^−2w) / 2.
-        let half = (1.0 + (-2.0 * w).exp()) / 2.0;
-        let scaled = over_cosh * half;
-        let inside = scaled.powi(2) - (-2.0 * w).exp();
-        (inside >= 0.0)
-            .then(|| (w + (scaled + inside.sqrt()).ln()) / self.steepness)
-            .filter(|half_width_at| *half_width_at >= 0.0 && half_width_at.is_finite())
+        half_width_at(chance, self.half_width, self.steepness)
     }
 }
-
-const MOST_STEPS: usize = 200;
-/// Twice the rise that one more step would bring: less cannot be told from rounding.
-const ARRIVED: f64 = 1e-12;
-const MOST_HALVINGS: i32 = 60;
 
 fn prior_middle() -> f64 {
     STARTING_LAYDOWN.value().ln()
 }
 
-fn halvings<'a>(at: &'a Vector3<f64>, step: &'a Vector3<f64>) -> impl Iterator<Item = Vector3<f64>> + 'a {
-    (0..MOST_HALVINGS).map(move |times| at + step * 0.5f64.powi(times))
-}
-
-/// Logarithm of the posterior at a place (m, ln w, ln s), with its first and second derivatives.
-struct Posterior {
-    value: f64,
-    slope: Vector3<f64>,
-    curvature: Matrix3<f64>,
-}
-
-impl Posterior {
-    fn at(place: &Vector3<f64>, points: &[(f64, Thickness)]) -> Posterior {
-        let (middle, w, s) = (place.x, place.y.exp(), place.z.exp());
-        let mut sum = Posterior { value: 0.0, slope: Vector3::zeros(), curvature: Matrix3::zeros() };
-        // ln m, ln h = ln w − ln s, ln s.
-        sum.normal(Vector3::new(1.0, 0.0, 0.0), middle - prior_middle(), MIDDLE_SD);
-        sum.normal(Vector3::new(0.0, 1.0, -1.0), place.y - place.z - HALF_WIDTH.ln(), HALF_WIDTH_SD);
-        sum.normal(Vector3::new(0.0, 0.0, 1.0), place.z - STEEPNESS.ln(), STEEPNESS_SD);
-        for (x, thickness) in points {
-            let d = s * (middle - x);
-            let of = Likelihood::of(*thickness, d, w);
-            sum.value += of.value;
-            // Derivatives of d: s by m, d by ln s; of w: w by ln w.
-            sum.slope += Vector3::new(of.by_d * s, of.by_w * w, of.by_d * d);
-            let middle_steepness = of.by_dd * s * d + of.by_d * s;
-            let middle_width = of.by_dw * s * w;
-            let width_steepness = of.by_dw * d * w;
-            sum.curvature += Matrix3::new(
-                of.by_dd * s * s,
-                middle_width,
-                middle_steepness,
-                middle_width,
-                of.by_ww * w * w + of.by_w * w,
-                width_steepness,
-                middle_steepness,
-                width_steepness,
-                of.by_dd * d * d + of.by_d * d,
-            );
-        }
-        sum
-    }
-
-    /// Adds the logarithm of a normal density of `off`, which changes with the place as `by` says.
-    fn normal(&mut self, by: Vector3<f64>, off: f64, sd: f64) {
-        let variance = sd * sd;
-        self.value -= off * off / (2.0 * variance);
-        self.slope -= by * (off / variance);
-        self.curvature -= by * by.transpose() / variance;
-    }
-
-    /// A step uphill: Newton's, damped as much as the curvature needs.
-    fn uphill(&self) -> Option<Vector3<f64>> {
-        let dampings = std::iter::once(0.0).chain((-3..12).map(|power| 10f64.powi(power)));
-        dampings
-            .map(|damping| Matrix3::identity() * damping - self.curvature)
-            .find_map(|damped| damped.cholesky())
-            .map(|factor| factor.solve(&self.slope))
-    }
-}
-
-/// Logarithm of the chance of one pot, with its derivatives by d and w.
-struct Likelihood {
-    value: f64,
-    by_d: f64,
-    by_w: f64,
-    by_dd: f64,
-    by_dw: f64,
-    by_ww: f64,
-}
-
-impl Likelihood {
-    fn of(thickness: Thickness, d: f64, w: f64) -> Likelihood {
-        match thickness {
-            Thickness::Thin => Likelihood::beyond(d - w, 1.0),
-            Thickness::Thick => Likelihood::beyond(-d - w, -1.0),
-            Thickness::Right => {
-                let (low, high) = (w - d, w + d);
-                let (of_low, of_high) = (logistic(-low), logistic(-high));
-                let (bent_low, bent_high) = (bend(low), bend(high));
-                // Of ln(1 − e⁻²ʷ).
-                let shrinks = 2.0 / (2.0 * w).exp_m1();
-                Likelihood {
-                    value: ln_logistic(low) + ln_logistic(high) + (-(-2.0 * w).exp_m1()).ln(),
-                    by_d: of_high - of_low,
-                    by_w: of_low + of_high + shrinks,
-                    by_dd: -bent_low - bent_high,
-                    by_dw: bent_low - bent_high,
-                    by_ww: -bent_low - bent_high - shrinks * (shrinks + 2.0),
-                }
+/// Logarithm of the posterior at a place (m, ln w, ln s).
+fn posterior(place: &DVector<f64>, points: &[(f64, Thickness)]) -> LogPosterior {
+    let (middle, ln_w, ln_s) = (place[0], place[1], place[2]);
+    let (w, s) = (ln_w.exp(), ln_s.exp());
+    let mut sum = LogPosterior::flat(3);
+    // ln m, ln h = ln w − ln s, ln s.
+    sum.normal(&[(0, 1.0)], middle - prior_middle(), MIDDLE_SD);
+    sum.normal(&[(1, 1.0), (2, -1.0)], ln_w - ln_s - HALF_WIDTH.ln(), HALF_WIDTH_SD);
+    sum.normal(&[(2, 1.0)], ln_s - STEEPNESS.ln(), STEEPNESS_SD);
+    for (x, thickness) in points {
+        let d = s * (middle - x);
+        let of = Likelihood::of(*thickness, d, w);
+        sum.value += of.value;
+        // Derivatives of d: s by m, d by ln s; of w: w by ln w.
+        let slope = [of.by_d * s, of.by_w * w, of.by_d * d];
+        let middle_steepness = of.by_dd * s * d + of.by_d * s;
+        let middle_width = of.by_dw * s * w;
+        let width_steepness = of.by_dw * d * w;
+        let curvature = [
+            [of.by_dd * s * s, middle_width, middle_steepness],
+            [middle_width, of.by_ww * w * w + of.by_w * w, width_steepness],
+            [middle_steepness, width_steepness, of.by_dd * d * d + of.by_d * d],
+        ];
+        for (row, bent) in curvature.iter().enumerate() {
+            sum.slope[row] += slope[row];
+            for (column, bent) in bent.iter().enumerate() {
+                sum.curvature[(row, column)] += bent;
             }
         }
     }
-
-    /// Of ln σ(z), where z changes by `side` with d and by −1 with w.
-    fn beyond(z: f64, side: f64) -> Likelihood {
-        let (by_z, bent) = (logistic(-z), bend(z));
-        Likelihood {
-            value: ln_logistic(z),
-            by_d: side * by_z,
-            by_w: -by_z,
-            by_dd: -bent,
-            by_dw: side * bent,
-            by_ww: -bent,
-        }
-    }
-}
-
-fn logistic(z: f64) -> f64 {
-    1.0 / (1.0 + (-z).exp())
-}
-
-/// Without overflow at either end.
-fn ln_logistic(z: f64) -> f64 {
-    if z < 0.0 { z - z.exp().ln_1p() } else { -(-z).exp().ln_1p() }
-}
-
-/// σ(z) σ(−z), minus the second derivative of ln σ(z).
-fn bend(z: f64) -> f64 {
-    logistic(z) * logistic(-z)
+    sum
 }
 
 #[cfg(test)]

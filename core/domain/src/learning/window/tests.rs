@@ -77,12 +77,13 @@ proptest! {
     /// The derivatives against differences, at any place.
     #[test]
     fn derivatives_are_those_of_the_value(points in any_points(), m in 1.0..2.5f64, ln_w in -1.0..3.0f64, ln_s in 1.0..4.0f64) {
-        let place = Vector3::new(m, ln_w, ln_s);
-        let here = Posterior::at(&place, &points);
+        let place = DVector::from_column_slice(&[m, ln_w, ln_s]);
+        let here = posterior(&place, &points);
         const BY: f64 = 1e-5;
         for axis in 0..3 {
-            let off = Vector3::ith(axis, BY);
-            let (up, down) = (Posterior::at(&(place + off), &points), Posterior::at(&(place - off), &points));
+            let mut off = DVector::zeros(3);
+            off[axis] = BY;
+            let (up, down) = (posterior(&(&place + &off), &points), posterior(&(&place - &off), &points));
             let slope = (up.value - down.value) / (2.0 * BY);
             let scale = 1.0 + here.curvature.abs().max();
             prop_assert!((slope - here.slope[axis]).abs() < 1e-6 * scale, "{} {}", slope, here.slope[axis]);
@@ -98,8 +99,8 @@ proptest! {
     fn there_is_always_a_fit(points in any_points()) {
         let fit = Fit::of(&points).expect("the prior keeps it finite");
         prop_assert!(fit.middle.is_finite() && fit.half_width > 0.0 && fit.steepness > 0.0 && fit.middle_sd > 0.0);
-        let place = Vector3::new(fit.middle, (fit.steepness * fit.half_width).ln(), fit.steepness.ln());
-        prop_assert!(Posterior::at(&place, &points).slope.norm() < 1e-3);
+        let place = DVector::from_column_slice(&[fit.middle, (fit.steepness * fit.half_width).ln(), fit.steepness.ln()]);
+        prop_assert!(posterior(&place, &points).slope.norm() < 1e-3);
         let mut turned = points.clone();
         turned.reverse();
         prop_assert!((Fit::of(&turned).unwrap().middle - fit.middle).abs() < 1e-6);
