@@ -24,7 +24,7 @@ apk: $(APK) ## An APK for real phones, in target/laydown.apk, signed with a thro
 	@ls -l $(APK) | awk '{ printf "%s: %.1f MB, for arm64-v8a and x86_64\n", $$9, $$5 / 1e6 }'
 
 apk-tools:
-	@tools/need.sh java:openjdk-17-jdk-headless mvn:maven aapt2:aapt apksigner:apksigner readelf:binutils unzip:unzip python3:python3
+	@tools/need.sh java:openjdk-17-jdk-headless javac:openjdk-17-jdk-headless mvn:maven aapt2:aapt apksigner:apksigner readelf:binutils unzip:unzip python3:python3
 	@command -v rustup >/dev/null || { echo "Missing: rustup, which has Rust's library for Android. Install it, then try again." >&2; exit 1; }
 	@rustup target add --quiet $(addsuffix -linux-android,$(PROCESSORS)) 2>/dev/null || rustup target add $(addsuffix -linux-android,$(PROCESSORS))
 
@@ -43,9 +43,11 @@ $(PACKED)/%/ready: $(PACK)/runtime.sh $(PACK)/stubs.py $(PACK)/cross $(shell fin
 	@mkdir -p $(@D)
 	@$(PACK)/runtime.sh $* $(@D)
 	@python3 $(PACK)/stubs.py $* $(@D)
+	@# Cargo does not see that these have changed.
+	@$(PACK)/cargo $* clean --quiet --release -p laydown-bindings
 	@touch $@
 
-# Cargo knows whether there is anything to do. Only the library that shells load is made, and what it has of its own names is left out.
+# Cargo knows whether there is anything to do. Only the library that shells load is made.
 apk-native: $(foreach p,$(PROCESSORS),$(PACKED)/$(p)/ready)
 	@for p in $(PROCESSORS); do \
 	    echo "apk: the core for $$p (some minutes the first time)"; \
@@ -106,3 +108,17 @@ $(APK): $(LIBRARIES) $(JNA) $(PACKED)/dex/classes.dex $(PACKED)/resources.apk $(
 	    $(foreach p,$(PROCESSORS),$(ABI_$(p))=$(PACKED)/lib/$(ABI_$(p))/liblaydown_bindings.so $(ABI_$(p))=$(PACKED)/jna/jni/$(ABI_$(p))/libjnidispatch.so)
 	@apksigner sign --ks $(PACKED)/throwaway.p12 --ks-pass pass:throwaway --min-sdk-version $(MIN_SDK) \
 	    --v1-signing-enabled false --v2-signing-enabled true --v3-signing-enabled true --out $@ $(PACKED)/unsigned.apk
+
+# ---- what can be seen without a phone ----
+
+# Calls of the framework that Android 8.0 does not have are listed in newer-than-26.txt, each with what guards it.
+apk-test: $(APK) android-build | apk-test-tools ## The APK's structure, signature, symbols and classes, its arm64 library under qemu
+	@python3 $(PACK)/check.py $(APK) $(PACKED)/unsigned.apk $(MIN_SDK) $(TARGET_SDK) $(VERSION)
+	@$(PACK)/test.sh
+	@$(PACK)/framework.sh
+	@$(PACK)/shrunk.sh studio.laydown.WeighTest studio.laydown.StartupReportTest studio.laydown.FailureTest
+
+.PHONY: apk-test-tools
+apk-test-tools:
+	@tools/need.sh dexdump:dexdump qemu-aarch64-static:qemu-user-static zip:zip cmp:diffutils
+	@test -e /usr/aarch64-linux-gnu/lib/libc.so.6 || tools/need.sh no-such-command:libc6-arm64-cross

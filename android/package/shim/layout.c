@@ -53,6 +53,8 @@ SAME(PTHREAD_MUTEX_NORMAL, 0); SAME(PTHREAD_MUTEX_RECURSIVE, 1);
 
 PLACE(struct dl_phdr_info, dlpi_addr, 0); PLACE(struct dl_phdr_info, dlpi_name, 8); PLACE(struct dl_phdr_info, dlpi_phdr, 16);
 PLACE(struct dl_phdr_info, dlpi_phnum, 24); SIZE(Elf64_Phdr, 56);
+SIZE(Dl_info, 32); PLACE(Dl_info, dli_fname, 0); PLACE(Dl_info, dli_fbase, 8); PLACE(Dl_info, dli_sname, 16);
+PLACE(Dl_info, dli_saddr, 24);
 
 SAME(O_RDONLY, 0); SAME(O_WRONLY, 1); SAME(O_RDWR, 2); SAME(O_CREAT, 0x40); SAME(O_EXCL, 0x80); SAME(O_TRUNC, 0x200);
 SAME(O_APPEND, 0x400); SAME(O_NONBLOCK, 0x800); SAME(O_CLOEXEC, 0x80000);
