@@ -82,3 +82,7 @@ int pthread_create(pthread_t *thread, const pthread_attr_t *a, void *(*work)(voi
     void *attributes = a ? ATTRIBUTES((void *)a) : NULL;
     return ((int (*)(void *, const void *, void *(*)(void *), void *))real("pthread_create"))(thread, attributes, work, with);
 }
+
+/* glibc has this in a static part only. */
+int __register_atfork(void (*)(void), void (*)(void), void (*)(void), void *);
+int pthread_atfork(void (*before)(void), void (*parent)(void), void (*child)(void)) { return __register_atfork(before, parent, child, NULL); }
