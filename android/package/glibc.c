@@ -86,3 +86,10 @@ int pthread_create(pthread_t *thread, const pthread_attr_t *a, void *(*work)(voi
 /* glibc has this in a static part only. */
 int __register_atfork(void (*)(void), void (*)(void), void (*)(void), void *);
 int pthread_atfork(void (*before)(void), void (*parent)(void), void (*child)(void)) { return __register_atfork(before, parent, child, NULL); }
+
+/* The properties of an Android phone, such as its time zone: here it has none. */
+int __system_property_get(const char *name, char *value) {
+    (void)name;
+    value[0] = 0;
+    return 0;
+}
