@@ -122,27 +122,26 @@ abstract class PageCheck @Inject constructor(private val run: ExecOperations) : 
     }
 }
 
-val rustLibrary = tasks.register<RustLibrary>("rustLibrary") {
-    sources.from(
-        fileTree(root) {
-            include("Cargo.toml", "Cargo.lock", "core/**", "bindings/src/**", "bindings/*.toml", "tests/**/Cargo.toml")
-        },
-    )
-    abis = processors
-    ndk = androidComponents.sdkComponents.ndkDirectory.map { it.asFile.path }
-    repo = root
-}
-
 androidComponents {
     onVariants { variant ->
+        val name = variant.name.replaceFirstChar(Char::uppercase)
+        val rustLibrary = tasks.register<RustLibrary>("rustLibrary$name") {
+            sources.from(
+                fileTree(root) {
+                    include("Cargo.toml", "Cargo.lock", "core/**", "bindings/src/**", "bindings/**/Cargo.toml", "tests/**/Cargo.toml")
+                },
+            )
+            abis = processors
+            ndk = sdkComponents.ndkDirectory.map { it.asFile.path }
+            repo = root
+        }
         // The folder is the task's to choose, and whatever packs it waits for the task.
         variant.sources.jniLibs?.addGeneratedSourceDirectory(rustLibrary, RustLibrary::libraries)
-    }
-    onVariants(selector().withBuildType("release")) { variant ->
-        val pages = tasks.register<PageCheck>("checkPages") {
+
+        val pages = tasks.register<PageCheck>("checkPages$name") {
             apks = variant.artifacts.get(SingleArtifact.APK)
             check = layout.projectDirectory.file("../package/pages.py")
         }
-        tasks.matching { it.name == "assembleRelease" }.configureEach { finalizedBy(pages) }
+        tasks.matching { it.name == "assemble$name" }.configureEach { finalizedBy(pages) }
     }
 }
