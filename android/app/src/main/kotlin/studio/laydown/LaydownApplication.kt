@@ -45,7 +45,8 @@ open class LaydownApplication : Application() {
 
     override fun onCreate() {
         super.onCreate()
-        reportCrashes()
+        system = Thread.getDefaultUncaughtExceptionHandler()
+        Thread.setDefaultUncaughtExceptionHandler(reporting(system))
         BackupJob.schedule(this)
     }
 
@@ -71,13 +72,10 @@ open class LaydownApplication : Application() {
         throw LibraryNotLoaded(problem)
     }
 
-    /** What ends the app is written down before the system ends it. */
-    private fun reportCrashes() {
-        system = Thread.getDefaultUncaughtExceptionHandler()
-        Thread.setDefaultUncaughtExceptionHandler { thread, problem ->
-            report.failed(problem)
-            system?.uncaughtException(thread, problem)
-        }
+    /** Writes down what ends the app, and leaves ending it to the [system]. */
+    internal fun reporting(system: Thread.UncaughtExceptionHandler?) = Thread.UncaughtExceptionHandler { thread, problem ->
+        report.failed(problem)
+        system?.uncaughtException(thread, problem)
     }
 
     private fun recover(now: Now): String = recoverStudio(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)

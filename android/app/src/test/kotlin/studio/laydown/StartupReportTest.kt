@@ -97,9 +97,13 @@ class StartupReportTest {
     }
 
     @Test
-    fun whatEndsTheAppIsInTheReport() {
-        val thread = Thread { throw NoSuchMethodError("no such method here") }.apply { start() }
+    fun whatEndsTheAppIsInTheReportAndStillEndsIt() {
+        var ended: Throwable? = null
+        val thread = Thread { throw NoSuchMethodError("no such method here") }
+        thread.uncaughtExceptionHandler = app.reporting { _, problem -> ended = problem }
+        thread.start()
         thread.join()
         assertTrue(file.readText(), "no such method here" in file.readText())
+        assertTrue("$ended", ended is NoSuchMethodError)
     }
 }
