@@ -10,6 +10,7 @@ help: ## This list
 
 include tests/tests.mk
 include android/android.mk
+include android/package/package.mk
 include ios/ios.mk
 
 test: check bindings-verify rust-test oracle photos backup import android-test page-test ios ## Every test there is, nothing skipped

@@ -26,7 +26,7 @@ device=aarch64-apple-ios
 simulators=(aarch64-apple-ios-sim x86_64-apple-ios)
 rustup target add "$device" "${simulators[@]}"
 for triple in "$device" "${simulators[@]}"; do
-    cargo build --release --package laydown-bindings --target "$triple"
+    cargo rustc --release --package laydown-bindings --lib --crate-type staticlib --target "$triple"
 done
 
 work=$(mktemp -d)

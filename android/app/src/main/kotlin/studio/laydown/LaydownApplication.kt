@@ -19,6 +19,18 @@ open class LaydownApplication : Application() {
     /** Tells the time; asked anew for each call, so that a change of time zone is seen. */
     var clock: () -> Clock = Clock::systemDefaultZone
 
+    /** Loads the library and answers with its build stamp. */
+    var library: () -> String = {
+        uniffiEnsureInitialized()
+        buildStamp()
+    }
+
+    /** What this start found, for whoever is asked why the app does not open. */
+    val report: StartupReport by lazy { StartupReport(this, File(filesDir, FILE)) { clock().instant() } }
+
+    /** What the system does when a thread ends by a failure. */
+    private var system: Thread.UncaughtExceptionHandler? = null
+
     /** The way to the studio. Opened by the first question; a question after a failure opens it again. */
     val work: StudioWork by lazy { StudioWork(::openStudio, ::recover) { clock() } }
 
@@ -33,20 +45,44 @@ open class LaydownApplication : Application() {
 
     override fun onCreate() {
         super.onCreate()
+        system = Thread.getDefaultUncaughtExceptionHandler()
+        Thread.setDefaultUncaughtExceptionHandler(reporting(system))
         BackupJob.schedule(this)
     }
 
-    private fun openStudio(now: Now): Studio {
-        uniffiEnsureInitialized()
+    private fun openStudio(now: Now): Studio = try {
+        report.reached(StartupStep.LIBRARY)
+        val stamp = loadLibrary()
+        report.loaded(stamp)
         // Generated code that belongs to another library would read its records wrongly, field by field.
-        if (buildStamp() != BUILD_STAMP) throw LibraryMismatch()
-        return Studio.openHere(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
+        if (stamp != BUILD_STAMP) throw LibraryMismatch()
+        report.reached(StartupStep.STUDIO)
+        val studio = Studio.openHere(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
+        report.reached(StartupStep.OPEN)
+        studio
+    } catch (problem: Throwable) {
+        report.failed(problem)
+        throw problem
+    }
+
+    /** A library of another processor, or one that this Android cannot load, is an error of the linker and no exception. */
+    private fun loadLibrary(): String = try {
+        library()
+    } catch (problem: LinkageError) {
+        throw LibraryNotLoaded(problem)
+    }
+
+    /** Writes down what ends the app, and leaves ending it to the [system]. */
+    internal fun reporting(system: Thread.UncaughtExceptionHandler?) = Thread.UncaughtExceptionHandler { thread, problem ->
+        report.failed(problem)
+        system?.uncaughtException(thread, problem)
     }
 
     private fun recover(now: Now): String = recoverStudio(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
 
     override fun onTerminate() {
         work.close()
+        Thread.setDefaultUncaughtExceptionHandler(system)
         super.onTerminate()
     }
 
@@ -61,3 +97,6 @@ open class LaydownApplication : Application() {
 
 /** The library on this phone is not the one that this shell was built with. */
 class LibraryMismatch : Exception()
+
+/** The library on this phone cannot be loaded. */
+class LibraryNotLoaded(cause: LinkageError) : Exception(cause)

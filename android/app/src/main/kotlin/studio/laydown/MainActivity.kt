@@ -185,7 +185,8 @@ class MainActivity : Activity() {
         val failure = room.put<View>(R.layout.failure)
         failure.get<TextView>(R.id.failure_sentence).text = sentence(problem)
         failure.get<Button>(R.id.failure_again).apply {
-            showIf(problem !is LibraryMismatch)
+            // Neither is mended by asking again.
+            showIf(problem !is LibraryMismatch && problem !is LibraryNotLoaded)
             // What is gone is not asked for again.
             if (problem is StudioException.Missing) setText(R.string.back)
             setOnClickListener {
@@ -200,6 +201,17 @@ class MainActivity : Activity() {
                 saveWhatCanBeRead()
             }
         }
+        failure.get<Button>(R.id.failure_report).apply {
+            // The other failures are told in full by their sentence.
+            showIf(problem !is StudioException)
+            setOnClickListener { shareReport() }
+        }
+    }
+
+    /** The report has nothing of the studio, so it may go to whatever app the potter chooses. */
+    private fun shareReport() {
+        val send = Intent(Intent.ACTION_SEND).setType("text/plain").putExtra(Intent.EXTRA_SUBJECT, getString(R.string.startup_report))
+        startActivity(Intent.createChooser(send.putExtra(Intent.EXTRA_TEXT, app.report.text()), getText(R.string.share_report)))
     }
 
     private fun saveWhatCanBeRead() = work.recover { result ->
@@ -218,6 +230,7 @@ class MainActivity : Activity() {
     fun sentence(problem: Throwable): String = when (problem) {
         is StudioException -> problem.sentence
         is LibraryMismatch -> getString(R.string.other_build)
+        is LibraryNotLoaded -> getString(R.string.library_not_loaded)
         is SecretNotSaved -> getString(R.string.secret_not_saved)
         else -> getString(R.string.broken)
     }
