@@ -22,9 +22,11 @@
 //! identity that opens the files beside it. With a passphrase only what it opens counts for anything; TAG shows that before a
 //! file is fetched. What this phone itself put or read there it remembers, and says when that is gone.
 
+pub mod address;
 mod connection;
 mod encryption;
 mod error;
+pub mod http_client;
 mod journal;
 mod listing;
 mod record;

@@ -13,8 +13,8 @@ use futures_core::Stream;
 use http::{Method, Request, Response, StatusCode, header};
 use opendal::raw::Operation;
 use opendal::{Buffer, Error, ErrorKind, HttpBody, HttpTransport, Result};
-use reqwest::Url;
 use tokio::time::{Instant, Sleep, sleep_until, timeout_at};
+use url::Url;
 
 /// The most bytes of an answer that is held in memory as a whole: any but the content of a file. A list of 40,000 files has
 /// about as many.
