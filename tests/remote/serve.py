@@ -180,6 +180,9 @@ class Hostile(socketserver.StreamRequestHandler):
     def garbage(self):
         self.wfile.write(b"\x16\x03\x01 nothing that speaks HTTP\r\n\r\n")
 
+    def locked(self):
+        self.say(401, 'WWW-Authenticate: Basic realm="pots"\r\nContent-Length: 0\r\n')
+
     def portal(self):
         page = b"<html><body>Sign in to use this network<br></body></html>"
         self.say(200, f"Content-Type: text/html\r\nContent-Length: {len(page)}\r\n", page)

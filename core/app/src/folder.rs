@@ -180,7 +180,8 @@ impl Studio {
     ) -> StudioResult<String> {
         let folder = folder.map(ForeignFolder);
         let folder = folder.as_ref().map(|folder| folder as &dyn RemoteStore);
-        let client = client.map(|client| -> Arc<dyn laydown_sync::http_client::HttpClient> { Arc::new(ForeignClient(client)) });
+        let client =
+            client.map(|client| -> Arc<dyn laydown_sync::http_client::HttpClient> { Arc::new(ForeignClient(client)) });
         let how = SyncRequest { secrets: &secrets, metered, check, folder, client, stop: Arc::clone(&stop.0) };
         sync_now(self, now, &how, &mut |progress| listener.progress(progress))
     }

@@ -143,7 +143,10 @@ struct ForeignCall(Arc<dyn HttpCall>);
 impl sync::HttpCall for ForeignCall {
     fn answer(&self) -> Result<sync::HttpAnswer, sync::NetworkError> {
         let HttpAnswer { status, headers } = self.0.answer()?;
-        Ok(sync::HttpAnswer { status, headers: headers.into_iter().map(|header| (header.name, header.value)).collect() })
+        Ok(sync::HttpAnswer {
+            status,
+            headers: headers.into_iter().map(|header| (header.name, header.value)).collect(),
+        })
     }
 
     fn read(&self, most: usize) -> Result<Vec<u8>, sync::NetworkError> {

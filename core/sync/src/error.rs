@@ -18,9 +18,7 @@ pub enum RemoteError {
     #[error("{}", network_sentence(.0))]
     Network(NetworkError),
     /// Plain `http` would take secrets and files through the open internet.
-    #[error(
-        "Over http:// anyone on the internet could read your password and files. Use https:// for this server."
-    )]
+    #[error("Over http:// anyone on the internet could read your password and files. Use https:// for this server.")]
     NotEncrypted,
     /// The server does not know this name and password, or they may not do this.
     #[error("The server does not accept what it was given: name and password, or key and secret. Type them again.")]
@@ -212,15 +210,13 @@ impl From<opendal::Error> for RemoteError {
 }
 
 fn of_cause(error: &opendal::Error) -> Option<RemoteError> {
-    causes(error).find_map(|cause| {
-        match cause.downcast_ref::<io::Error>()?.kind() {
-            io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded | io::ErrorKind::FileTooLarge => {
-                Some(RemoteError::Full)
-            }
-            io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => Some(RemoteError::NotAllowed),
-            io::ErrorKind::NotFound | io::ErrorKind::NotADirectory => Some(RemoteError::WrongAddress),
-            _ => None,
+    causes(error).find_map(|cause| match cause.downcast_ref::<io::Error>()?.kind() {
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded | io::ErrorKind::FileTooLarge => {
+            Some(RemoteError::Full)
         }
+        io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => Some(RemoteError::NotAllowed),
+        io::ErrorKind::NotFound | io::ErrorKind::NotADirectory => Some(RemoteError::WrongAddress),
+        _ => None,
     })
 }
 

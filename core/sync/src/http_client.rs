@@ -251,7 +251,11 @@ fn carry(
 }
 
 fn fits(part: Vec<u8>) -> Part {
-    if part.len() <= MOST_AT_ONCE { Ok(part) } else { Err(NetworkError::Broken { details: "too much at once".to_owned() }) }
+    if part.len() <= MOST_AT_ONCE {
+        Ok(part)
+    } else {
+        Err(NetworkError::Broken { details: "too much at once".to_owned() })
+    }
 }
 
 impl Stream for Incoming {

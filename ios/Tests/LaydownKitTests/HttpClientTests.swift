@@ -66,6 +66,7 @@ import Testing
             ("http://127.0.0.1:9/", "No answer."),
             ("\(try server("expired"))/", CertificateSentences.expired),
             ("\(try server("other_host"))/", CertificateSentences.otherHost),
+            ("\(hostile)/locked/", "The server does not accept what it was given"),
             ("\(hostile)/longer/", "The sync location did not respond as expected."),
             ("\(hostile)/shorter/", "The connection broke."),
             ("\(hostile)/endless/", "There are more files there than laydown reads."),
@@ -143,9 +144,10 @@ private final class Studying: @unchecked Sendable {
         try save(.preference, ["phone": name])
     }
 
+    /// The names of the two that it knows of, its own among them.
     func names() throws -> [String] {
-        let titles = try studio.devices(now: now).devices.map(\.title)
-        return titles.filter { $0.hasPrefix("Tablet") || $0.hasPrefix("Phone") }.sorted()
+        let titles = try studio.devices(now: now).devices.map(\.title).joined()
+        return ["Phone at the kiln", "Tablet by the sink"].filter { titles.contains($0) }
     }
 
     func sync(check: Bool = false, stop: Stop = Stop()) throws -> String {

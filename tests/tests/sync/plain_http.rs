@@ -23,7 +23,12 @@ impl PlainHttp {
 
 impl HttpClient for PlainHttp {
     fn begin(&self, request: HttpRequest) -> Result<Arc<dyn HttpCall>, NetworkError> {
-        Ok(Arc::new(PlainCall { request, stream: Mutex::default(), body: Mutex::default(), cancelled: AtomicBool::new(false) }))
+        Ok(Arc::new(PlainCall {
+            request,
+            stream: Mutex::default(),
+            body: Mutex::default(),
+            cancelled: AtomicBool::new(false),
+        }))
     }
 }
 
@@ -114,7 +119,8 @@ fn line(reader: &mut impl BufRead) -> io::Result<String> {
 
 fn head_of(reader: &mut impl BufRead) -> io::Result<HttpAnswer> {
     loop {
-        let status = line(reader)?.split(' ').nth(1).and_then(|status| status.parse().ok()).ok_or(ErrorKind::InvalidData)?;
+        let status =
+            line(reader)?.split(' ').nth(1).and_then(|status| status.parse().ok()).ok_or(ErrorKind::InvalidData)?;
         let mut headers = Vec::new();
         loop {
             let line = line(reader)?;
@@ -131,7 +137,8 @@ fn head_of(reader: &mut impl BufRead) -> io::Result<HttpAnswer> {
 }
 
 fn framing(method: &str, answer: &HttpAnswer) -> io::Result<Framing> {
-    let header = |wanted| answer.headers.iter().find(|(name, _)| name.eq_ignore_ascii_case(wanted)).map(|(_, value)| value);
+    let header =
+        |wanted| answer.headers.iter().find(|(name, _)| name.eq_ignore_ascii_case(wanted)).map(|(_, value)| value);
     if method == "HEAD" || matches!(answer.status, 204 | 304) {
         return Ok(Framing::Ended);
     }

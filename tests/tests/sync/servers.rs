@@ -187,7 +187,10 @@ fn what_a_webdav_server_refuses_is_said_plainly() {
             user: String::new(),
             password: Secret::from(String::new()),
         };
-        assert!(matches!(Connection::open(&place, Some(PlainHttp::client()), HASTY), Err(RemoteError::WrongAddress)), "{address}");
+        assert!(
+            matches!(Connection::open(&place, Some(PlainHttp::client()), HASTY), Err(RemoteError::WrongAddress)),
+            "{address}"
+        );
     }
 }
 

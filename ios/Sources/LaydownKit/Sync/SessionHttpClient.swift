@@ -180,13 +180,15 @@ extension NetworkError {
         }
         self =
             switch problem.code {
-            case .notConnectedToInternet, .dataNotAllowed, .internationalRoamingOff: .NoNetwork
-            case .cannotFindHost, .dnsLookupFailed: .UnknownHost
-            case .cannotConnectToHost: .Refused
-            case .timedOut: .TimedOut
-            case .serverCertificateHasBadDate, .serverCertificateNotYetValid: .CertificateDate
-            case .serverCertificateUntrusted, .serverCertificateHasUnknownRoot: .Certificate
-            case .cancelled: .Stopped
+            case .notConnectedToInternet, .dataNotAllowed, .internationalRoamingOff: NetworkError.NoNetwork
+            case .cannotFindHost, .dnsLookupFailed: NetworkError.UnknownHost
+            case .cannotConnectToHost: NetworkError.Refused
+            case .timedOut: NetworkError.TimedOut
+            case .serverCertificateHasBadDate, .serverCertificateNotYetValid: NetworkError.CertificateDate
+            case .serverCertificateUntrusted, .serverCertificateHasUnknownRoot:
+                // errSSLHostNameMismatch, as Apple's systems tell it (from memory); others say no more than that they refuse.
+                problem.userInfo["_kCFStreamErrorCodeKey"] as? Int == -9843 ? NetworkError.CertificateHost : NetworkError.Certificate
+            case .cancelled: NetworkError.Stopped
             default: .Broken(details: "URLSession \(problem.code.rawValue)")
             }
     }

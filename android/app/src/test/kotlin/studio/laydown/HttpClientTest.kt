@@ -11,7 +11,9 @@ import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import studio.laydown.core.EditorEntry
 import studio.laydown.core.EditorKind
+import studio.laydown.core.HttpCall
 import studio.laydown.core.HttpClient
+import studio.laydown.core.HttpRequest
 import studio.laydown.core.Now
 import studio.laydown.core.ProgressListener
 import studio.laydown.core.Stop
@@ -88,6 +90,7 @@ class HttpClientTest {
             Triple("${servers["good"]}/", online, "This phone does not trust the server’s certificate"),
             Triple("${servers["expired"]}/", trusting, "The server’s certificate is out of date, or this phone’s clock is wrong."),
             Triple("${servers["other_host"]}/", trusting, "The certificate belongs to another server"),
+            Triple("$hostile/locked/", online, "The server does not accept what it was given"),
             Triple("$hostile/longer/", online, "The sync location did not respond as expected."),
             Triple("$hostile/shorter/", online, "The connection broke."),
             Triple("$hostile/endless/", online, "There are more files there than laydown reads."),
@@ -139,7 +142,9 @@ class HttpClientTest {
     @Test
     fun aNetworkThatHangsIsNotWaitedFor() {
         val hangs = object : HttpClient {
-            override fun begin(request: studio.laydown.core.HttpRequest): Nothing = generateSequence { Thread.sleep(1_000) }.forEach { }.let { error("never") }
+            override fun begin(request: HttpRequest): HttpCall {
+                while (true) Thread.sleep(1_000)
+            }
         }
         Phone(webdav("https://storage.example/")).use { phone ->
             val stop = Stop()
@@ -215,7 +220,11 @@ class HttpClientTest {
 
         fun call(name: String) = studio.saveRecord(now, editor(EditorKind.PREFERENCE, mapOf("phone" to name)))
 
-        fun names() = studio.devices(now).devices.map { it.title }.filter { it.startsWith("Tablet") || it.startsWith("Phone") }.sorted()
+        /** The names of the two that it knows of, its own among them. */
+        fun names(): List<String> {
+            val titles = studio.devices(now).devices.joinToString { it.title }
+            return listOf("Phone at the kiln", "Tablet by the sink").filter { it in titles }
+        }
 
         fun sync(client: HttpClient, check: Boolean = false, stop: Stop = Stop()): String {
             val nobody = object : ProgressListener {

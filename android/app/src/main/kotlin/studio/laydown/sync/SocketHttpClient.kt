@@ -85,8 +85,11 @@ class SocketHttpClient(private val tls: SSLSocketFactory = SSLSocketFactory.getD
 
         // ---- connections ----
 
-        private fun takeIdle(): HttpConnection? = idle.firstOrNull { it.origin == origin && idle.remove(it) }?.let {
-            if (it.isUsable()) it.also { hold(it.bare) } else null.also { _ -> it.close() }
+        private fun takeIdle(): HttpConnection? {
+            val waiting = idle.firstOrNull { it.origin == origin && idle.remove(it) } ?: return null
+            if (waiting.isUsable()) return waiting.also { hold(it.bare) }
+            waiting.close()
+            return null
         }
 
         private fun release(connection: HttpConnection) {
@@ -134,7 +137,12 @@ class SocketHttpClient(private val tls: SSLSocketFactory = SSLSocketFactory.getD
             hold(bare)
             bare.tcpNoDelay = true
             bare.soTimeout = request.silenceMs.toInt()
-            bare.connect(address, request.connectMs.toInt())
+            try {
+                bare.connect(address, request.connectMs.toInt())
+            } catch (e: IOException) {
+                bare.close()
+                throw e
+            }
         }
 
         /** A way through an HTTP proxy that sees nothing but the host (RFC 9110, CONNECT). */
@@ -232,7 +240,7 @@ private sealed interface Body {
 private fun HttpAnswer.all(name: String) = headers.filter { it.name.equals(name, ignoreCase = true) }.map { it.value }
 
 /** One connection to a server, for one request at a time. */
-private class HttpConnection(val origin: String, val bare: Socket, private val socket: Socket) {
+private class HttpConnection(val origin: String, val bare: Socket, socket: Socket) {
     private val input = BufferedInputStream(socket.getInputStream())
     private val output = socket.getOutputStream()
     private var idleSince = System.nanoTime()
@@ -281,7 +289,7 @@ private class HttpConnection(val origin: String, val bare: Socket, private val s
         Body.UntilClosed -> some(most).let { if (it.isEmpty()) end() else it to body }
         is Body.Exactly -> if (body.left == 0L) end() else within(body.left, most).let { it to Body.Exactly(body.left - it.size) }
         is Body.Chunk -> {
-            val size = if (body.left > 0) body.left else readLine(MOST_CHUNK_LINE).substringBefore(';').trim().toLongOrNull(16) ?: -1
+            val size = if (body.left > 0) body.left else readLine(MOST_CHUNK_LINE).substringBefore(';').trim().toLongOrNull(16) ?: -1L
             if (size < 0) throw Garbled("a chunk without a length")
             if (size == 0L) {
                 var left = MOST_HEAD
