@@ -32,7 +32,7 @@ pub enum RemoteConfig {
     Folder(PathBuf),
     /// A folder of a WebDAV server.
     WebDav {
-        /// Where the folder is, beginning with `https://` (or `http://`, where anyone on the way can read along).
+        /// Where the folder is, beginning with `https://` (or `http://`, to this device and its own network alone).
         address: String,
         /// Who the server is to take this for.
         user: String,

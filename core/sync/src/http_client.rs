@@ -250,12 +250,13 @@ fn carry(
     }
 }
 
-fn fits(part: Vec<u8>) -> Part {
-    if part.len() <= MOST_AT_ONCE {
-        Ok(part)
-    } else {
-        Err(NetworkError::Broken { details: "too much at once".to_owned() })
+/// A part that keeps no more memory than it has bytes.
+fn fits(mut part: Vec<u8>) -> Part {
+    if part.len() > MOST_AT_ONCE {
+        return Err(NetworkError::Broken { details: "too much at once".to_owned() });
     }
+    part.shrink_to_fit();
+    Ok(part)
 }
 
 impl Stream for Incoming {

@@ -1,5 +1,5 @@
 //! Saves the studios of several devices alike, through any place that can hold files: a folder, a WebDAV server or an S3
-//! bucket. The only part of laydown that touches a network, and only while [`sync`] is called.
+//! bucket. The only part of laydown that asks for a network, by the shell's [`http_client`], and only while [`sync`] is called.
 //!
 //! What lies on such a [`RemoteStore`]:
 //!

@@ -416,6 +416,7 @@ fn memory_stays_small() {
         ("get", "headers", Trick::Headers(100_000)),
         ("get", "interim answers", Trick::Interim),
         ("list", "spaces", Trick::Endless(vec![b' '; MB], None)),
+        ("list", "a byte at a time", Trick::Endless(b" ".to_vec(), None)),
         ("list", "lists in a list", Trick::Endless(long, None)),
         ("list", "elements in elements", Trick::Endless(b"<a>".repeat(1_000), None)),
         ("list", "a deep list", Trick::Body(207, deep)),
