@@ -27,7 +27,7 @@ $(ANDROID_BUILT): $(ANDROID_SOURCES) | android-tools
 	$(ANDROID_MVN) test-compile
 	@mkdir -p $(@D) && touch $@
 
-android-test: android-library | android-tools ## The Android shell's tests, on the JVM
+android-test: android-library $(REMOTE)/ready | android-tools ## The Android shell's tests, on the JVM
 	$(ANDROID_MVN) test
 	@mkdir -p $(dir $(ANDROID_BUILT)) && touch $(ANDROID_BUILT)
 

@@ -5,6 +5,8 @@ swift_sources = ios/Package.swift ios/Sources/LaydownKit ios/Tests ios/App ios/T
 app_sources = $(shell find ios/App -name '*.swift')
 APPLE := $(CURDIR)/target/apple
 host_library = $(CURDIR)/ios/.build/host
+# Where the tests find the servers that the phone's own network is to meet, and the authority that FoundationNetworking is to trust.
+servers = $(host_library)/servers
 cargo_target = $(or $(CARGO_TARGET_DIR),target)
 # Debian's Observation library leaves a symbol open that nothing here comes to call.
 linker_flags = -Xlinker -L$(host_library) -Xlinker -rpath=$(host_library) -Xlinker --allow-shlib-undefined
@@ -17,11 +19,12 @@ endif
 ios: ios-lint ios-types
 
 # The library is copied because cargo's target folder may lie outside the checkout, where the tool chain cannot see it.
-ios-test:
+ios-test: $(REMOTE)/ready
 	cargo build --package laydown-bindings
 	mkdir -p $(host_library)
 	cp $(cargo_target)/debug/liblaydown_bindings.$(if $(filter Darwin,$(shell uname -s)),dylib,so) $(host_library)/
-	$(call swift_run,env LAYDOWN_FOR_THIS_MACHINE=1 swift test --package-path ios --disable-sandbox --disable-xctest $(linker_flags))
+	tests/remote/with_servers $(servers) $(call swift_run,env LAYDOWN_FOR_THIS_MACHINE=1 LAYDOWN_SERVERS=$(servers) \
+	    URLSessionCertificateAuthorityInfoFile=$(servers)/authority.pem swift test --package-path ios --disable-sandbox --disable-xctest $(linker_flags))
 
 ios-lint:
 	$(call swift_run,swift-format lint --strict --recursive $(swift_sources))

@@ -487,6 +487,22 @@ fileprivate struct FfiConverterUInt8: FfiConverterPrimitive {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterUInt16: FfiConverterPrimitive {
+    typealias FfiType = UInt16
+    typealias SwiftType = UInt16
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> UInt16 {
+        return try lift(readInt(&buf))
+    }
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterUInt32: FfiConverterPrimitive {
     typealias FfiType = UInt32
     typealias SwiftType = UInt32
@@ -988,6 +1004,514 @@ public func FfiConverterTypeFolder_lift(_ handle: UInt64) throws -> Folder {
 #endif
 public func FfiConverterTypeFolder_lower(_ value: Folder) -> UInt64 {
     return FfiConverterTypeFolder.lower(value)
+}
+
+
+
+
+
+
+/**
+ * A request and its answer.
+ */
+public protocol HttpCall: AnyObject, Sendable {
+    
+    /**
+     * Sends the request and waits for the head of its answer. Called once.
+     */
+    func answer() throws  -> HttpAnswer
+    
+    /**
+     * Waits for the next bytes of the answer's body, at most so many; none at its end. A body that breaks off before its end
+     * is an error.
+     */
+    func read(most: UInt32) throws  -> Data
+    
+    /**
+     * Ends it from another thread: closes its connection, so that the other calls return. Called at any time, and perhaps more
+     * than once.
+     */
+    func cancel() 
+    
+}
+/**
+ * A request and its answer.
+ */
+open class HttpCallImpl: HttpCall, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_app_fn_clone_httpcall(self.handle, $0) }
+    }
+    // No primary constructor declared for this class.
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_app_fn_free_httpcall(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * Sends the request and waits for the head of its answer. Called once.
+     */
+open func answer()throws  -> HttpAnswer  {
+    return try  FfiConverterTypeHttpAnswer_lift(try rustCallWithError(FfiConverterTypeNetworkError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_httpcall_answer(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Waits for the next bytes of the answer's body, at most so many; none at its end. A body that breaks off before its end
+     * is an error.
+     */
+open func read(most: UInt32)throws  -> Data  {
+    return try  FfiConverterData.lift(try rustCallWithError(FfiConverterTypeNetworkError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_httpcall_read(
+            self.uniffiCloneHandle(),
+        FfiConverterUInt32.lower(most),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Ends it from another thread: closes its connection, so that the other calls return. Called at any time, and perhaps more
+     * than once.
+     */
+open func cancel()  {try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_httpcall_cancel(
+            self.uniffiCloneHandle(),uniffiCallStatus
+    )
+}
+}
+    
+
+    
+}
+
+
+
+// Put the implementation in a struct so we don't pollute the top-level namespace
+fileprivate struct UniffiCallbackInterfaceHttpCall {
+
+    // Create the VTable using a series of closures.
+    // Swift automatically converts these into C callback functions.
+    //
+    // Store the vtable directly.
+    static let vtable: UniffiVTableCallbackInterfaceHttpCall = UniffiVTableCallbackInterfaceHttpCall(
+        uniffiFree: { (uniffiHandle: UInt64) -> () in
+            do {
+                try FfiConverterTypeHttpCall.handleMap.remove(handle: uniffiHandle)
+            } catch {
+                print("Uniffi callback interface HttpCall: handle missing in uniffiFree")
+            }
+        },
+        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
+            do {
+                return try FfiConverterTypeHttpCall.handleMap.clone(handle: uniffiHandle)
+            } catch {
+                fatalError("Uniffi callback interface HttpCall: handle missing in uniffiClone")
+            }
+        },
+        answer: { (
+            uniffiHandle: UInt64,
+            uniffiOutReturn: UnsafeMutablePointer<RustBuffer>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> HttpAnswer in
+                guard let uniffiObj = try? FfiConverterTypeHttpCall.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.answer(
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterTypeHttpAnswer_lower($0) }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeNetworkError_lower
+            )
+        },
+        read: { (
+            uniffiHandle: UInt64,
+            most: UInt32,
+            uniffiOutReturn: UnsafeMutablePointer<RustBuffer>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> Data in
+                guard let uniffiObj = try? FfiConverterTypeHttpCall.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.read(
+                     most: try FfiConverterUInt32.lift(most)
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterData.lower($0) }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeNetworkError_lower
+            )
+        },
+        cancel: { (
+            uniffiHandle: UInt64,
+            uniffiOutReturn: UnsafeMutableRawPointer,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> () in
+                guard let uniffiObj = try? FfiConverterTypeHttpCall.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return uniffiObj.cancel(
+                )
+            }
+
+            
+            let writeReturn = { () }
+            uniffiTraitInterfaceCall(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn
+            )
+        }
+    )
+
+    // Rust stores this pointer for future callback invocations, so it must live
+    // for the process lifetime (not just for the init function call).
+    //
+    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
+    // This is safe because the pointee is initialized once during static init
+    // and never mutated by either side of the FFI.  Its fields are C function pointers.
+    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceHttpCall> = {
+        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceHttpCall>.allocate(capacity: 1)
+        ptr.initialize(to: vtable)
+        return UnsafePointer(ptr)
+    }()
+}
+
+private func uniffiCallbackInitHttpCall() {
+    uniffi_laydown_app_fn_init_callback_vtable_httpcall(UniffiCallbackInterfaceHttpCall.vtablePtr)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHttpCall: FfiConverter {
+    fileprivate static let handleMap = UniffiHandleMap<HttpCall>()
+
+    typealias FfiType = UInt64
+    typealias SwiftType = HttpCall
+
+    public static func lift(_ handle: UInt64) throws -> HttpCall {
+        if ((handle & 1) == 0) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return HttpCallImpl(unsafeFromHandle: handle)
+        } else {
+            // Swift-generated handle, get the object from the handle map
+            return try handleMap.remove(handle: handle)
+        }
+    }
+
+    public static func lower(_ value: HttpCall) -> UInt64 {
+         if let rustImpl = value as? HttpCallImpl {
+             // Rust-implemented object.  Clone the handle and return it
+            return rustImpl.uniffiCloneHandle()
+         } else {
+            // Swift object, generate a new vtable handle and return that.
+            return handleMap.insert(obj: value)
+         }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HttpCall {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: HttpCall, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpCall_lift(_ handle: UInt64) throws -> HttpCall {
+    return try FfiConverterTypeHttpCall.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpCall_lower(_ value: HttpCall) -> UInt64 {
+    return FfiConverterTypeHttpCall.lower(value)
+}
+
+
+
+
+
+
+/**
+ * Sends one HTTP request and hands back its answer. Follows no redirect, keeps no cookie and no cache, and adds no name or
+ * password: the core decides what is sent where. Called on threads of the core's own, several at once.
+ */
+public protocol HttpClient: AnyObject, Sendable {
+    
+    /**
+     * Begins a request, without waiting for anything.
+     */
+    func begin(request: HttpRequest) throws  -> HttpCall
+    
+}
+/**
+ * Sends one HTTP request and hands back its answer. Follows no redirect, keeps no cookie and no cache, and adds no name or
+ * password: the core decides what is sent where. Called on threads of the core's own, several at once.
+ */
+open class HttpClientImpl: HttpClient, @unchecked Sendable {
+    fileprivate let handle: UInt64
+
+    /// Used to instantiate a [FFIObject] without an actual handle, for fakes in tests, mostly.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public struct NoHandle {
+        public init() {}
+    }
+
+    // TODO: We'd like this to be `private` but for Swifty reasons,
+    // we can't implement `FfiConverter` without making this `required` and we can't
+    // make it `required` without making it `public`.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    required public init(unsafeFromHandle handle: UInt64) {
+        self.handle = handle
+    }
+
+    // This constructor can be used to instantiate a fake object.
+    // - Parameter noHandle: Placeholder value so we can have a constructor separate from the default empty one that may be implemented for classes extending [FFIObject].
+    //
+    // - Warning:
+    //     Any object instantiated with this constructor cannot be passed to an actual Rust-backed object. Since there isn't a backing handle the FFI lower functions will crash.
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public init(noHandle: NoHandle) {
+        self.handle = 0
+    }
+
+#if swift(>=5.8)
+    @_documentation(visibility: private)
+#endif
+    public func uniffiCloneHandle() -> UInt64 {
+        return try! rustCall { uniffi_laydown_app_fn_clone_httpclient(self.handle, $0) }
+    }
+    // No primary constructor declared for this class.
+
+    deinit {
+        if handle == 0 {
+            // Mock objects have handle=0 don't try to free them
+            return
+        }
+
+        try! rustCall { uniffi_laydown_app_fn_free_httpclient(handle, $0) }
+    }
+
+    
+
+    
+    /**
+     * Begins a request, without waiting for anything.
+     */
+open func begin(request: HttpRequest)throws  -> HttpCall  {
+    return try  FfiConverterTypeHttpCall_lift(try rustCallWithError(FfiConverterTypeNetworkError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_httpclient_begin(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeHttpRequest_lower(request),uniffiCallStatus
+    )
+})
+}
+    
+
+    
+}
+
+
+
+// Put the implementation in a struct so we don't pollute the top-level namespace
+fileprivate struct UniffiCallbackInterfaceHttpClient {
+
+    // Create the VTable using a series of closures.
+    // Swift automatically converts these into C callback functions.
+    //
+    // Store the vtable directly.
+    static let vtable: UniffiVTableCallbackInterfaceHttpClient = UniffiVTableCallbackInterfaceHttpClient(
+        uniffiFree: { (uniffiHandle: UInt64) -> () in
+            do {
+                try FfiConverterTypeHttpClient.handleMap.remove(handle: uniffiHandle)
+            } catch {
+                print("Uniffi callback interface HttpClient: handle missing in uniffiFree")
+            }
+        },
+        uniffiClone: { (uniffiHandle: UInt64) -> UInt64 in
+            do {
+                return try FfiConverterTypeHttpClient.handleMap.clone(handle: uniffiHandle)
+            } catch {
+                fatalError("Uniffi callback interface HttpClient: handle missing in uniffiClone")
+            }
+        },
+        begin: { (
+            uniffiHandle: UInt64,
+            request: RustBuffer,
+            uniffiOutReturn: UnsafeMutablePointer<UInt64>,
+            uniffiCallStatus: UnsafeMutablePointer<RustCallStatus>
+        ) in
+            let makeCall = {
+                () throws -> HttpCall in
+                guard let uniffiObj = try? FfiConverterTypeHttpClient.handleMap.get(handle: uniffiHandle) else {
+                    throw UniffiInternalError.unexpectedStaleHandle
+                }
+                return try uniffiObj.begin(
+                     request: try FfiConverterTypeHttpRequest_lift(request)
+                )
+            }
+
+            
+            let writeReturn = { uniffiOutReturn.pointee = FfiConverterTypeHttpCall_lower($0) }
+            uniffiTraitInterfaceCallWithError(
+                callStatus: uniffiCallStatus,
+                makeCall: makeCall,
+                writeReturn: writeReturn,
+                lowerError: FfiConverterTypeNetworkError_lower
+            )
+        }
+    )
+
+    // Rust stores this pointer for future callback invocations, so it must live
+    // for the process lifetime (not just for the init function call).
+    //
+    // `nonisolated(unsafe)` is needed under Swift 6 strict concurrency.
+    // This is safe because the pointee is initialized once during static init
+    // and never mutated by either side of the FFI.  Its fields are C function pointers.
+    nonisolated(unsafe) static let vtablePtr: UnsafePointer<UniffiVTableCallbackInterfaceHttpClient> = {
+        let ptr = UnsafeMutablePointer<UniffiVTableCallbackInterfaceHttpClient>.allocate(capacity: 1)
+        ptr.initialize(to: vtable)
+        return UnsafePointer(ptr)
+    }()
+}
+
+private func uniffiCallbackInitHttpClient() {
+    uniffi_laydown_app_fn_init_callback_vtable_httpclient(UniffiCallbackInterfaceHttpClient.vtablePtr)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHttpClient: FfiConverter {
+    fileprivate static let handleMap = UniffiHandleMap<HttpClient>()
+
+    typealias FfiType = UInt64
+    typealias SwiftType = HttpClient
+
+    public static func lift(_ handle: UInt64) throws -> HttpClient {
+        if ((handle & 1) == 0) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return HttpClientImpl(unsafeFromHandle: handle)
+        } else {
+            // Swift-generated handle, get the object from the handle map
+            return try handleMap.remove(handle: handle)
+        }
+    }
+
+    public static func lower(_ value: HttpClient) -> UInt64 {
+         if let rustImpl = value as? HttpClientImpl {
+             // Rust-implemented object.  Clone the handle and return it
+            return rustImpl.uniffiCloneHandle()
+         } else {
+            // Swift object, generate a new vtable handle and return that.
+            return handleMap.insert(obj: value)
+         }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HttpClient {
+        let handle: UInt64 = try readInt(&buf)
+        return try lift(handle)
+    }
+
+    public static func write(_ value: HttpClient, into buf: inout [UInt8]) {
+        writeInt(&buf, lower(value))
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpClient_lift(_ handle: UInt64) throws -> HttpClient {
+    return try FfiConverterTypeHttpClient.lift(handle)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpClient_lower(_ value: HttpClient) -> UInt64 {
+    return FfiConverterTypeHttpClient.lower(value)
 }
 
 
@@ -1589,11 +2113,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
-     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
-     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
-     * error.
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again; `folder` is the
+     * folder where the place is one, and `client` the way to the server where it is one. What came of it stands in the view
+     * of the phones, also where this answers with an error.
      */
-    func syncNow(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, listener: ProgressListener, stop: Stop) throws  -> String
+    func syncNow(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, client: HttpClient?, listener: ProgressListener, stop: Stop) throws  -> String
     
     /**
      * All that was ever said of the thing with this id, what no longer counts included.
@@ -2411,11 +2935,11 @@ open func glazeFindings(now: Now, id: String)throws  -> GlazeFindingsView  {
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
-     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
-     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
-     * error.
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again; `folder` is the
+     * folder where the place is one, and `client` the way to the server where it is one. What came of it stands in the view
+     * of the phones, also where this answers with an error.
      */
-open func syncNow(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, listener: ProgressListener, stop: Stop)throws  -> String  {
+open func syncNow(now: Now, secrets: [Value], metered: Bool, check: Bool, folder: Folder?, client: HttpClient?, listener: ProgressListener, stop: Stop)throws  -> String  {
     return try  FfiConverterString.lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_sync_now(
@@ -2425,6 +2949,7 @@ open func syncNow(now: Now, secrets: [Value], metered: Bool, check: Bool, folder
         FfiConverterBool.lower(metered),
         FfiConverterBool.lower(check),
         FfiConverterOptionTypeFolder.lower(folder),
+        FfiConverterOptionTypeHttpClient.lower(client),
         FfiConverterTypeProgressListener_lower(listener),
         FfiConverterTypeStop_lower(stop),uniffiCallStatus
     )
@@ -6864,6 +7389,253 @@ public func FfiConverterTypeHistoryView_lift(_ buf: RustBuffer) throws -> Histor
 #endif
 public func FfiConverterTypeHistoryView_lower(_ value: HistoryView) -> RustBuffer {
     return FfiConverterTypeHistoryView.lower(value)
+}
+
+
+/**
+ * The head of an answer.
+ */
+public struct HttpAnswer: Equatable, Hashable {
+    /**
+     * The status, such as 207.
+     */
+    public var status: UInt16
+    /**
+     * The headers, in their order.
+     */
+    public var headers: [HttpHeader]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The status, such as 207.
+         */status: UInt16, 
+        /**
+         * The headers, in their order.
+         */headers: [HttpHeader]) {
+        self.status = status
+        self.headers = headers
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HttpAnswer: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHttpAnswer: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HttpAnswer {
+        return
+            try HttpAnswer(
+                status: FfiConverterUInt16.read(from: &buf), 
+                headers: FfiConverterSequenceTypeHttpHeader.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HttpAnswer, into buf: inout [UInt8]) {
+        FfiConverterUInt16.write(value.status, into: &buf)
+        FfiConverterSequenceTypeHttpHeader.write(value.headers, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpAnswer_lift(_ buf: RustBuffer) throws -> HttpAnswer {
+    return try FfiConverterTypeHttpAnswer.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpAnswer_lower(_ value: HttpAnswer) -> RustBuffer {
+    return FfiConverterTypeHttpAnswer.lower(value)
+}
+
+
+/**
+ * A header of a request or an answer.
+ */
+public struct HttpHeader: Equatable, Hashable {
+    /**
+     * Its name; capitals do not matter.
+     */
+    public var name: String
+    /**
+     * Its value.
+     */
+    public var value: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its name; capitals do not matter.
+         */name: String, 
+        /**
+         * Its value.
+         */value: String) {
+        self.name = name
+        self.value = value
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HttpHeader: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHttpHeader: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HttpHeader {
+        return
+            try HttpHeader(
+                name: FfiConverterString.read(from: &buf), 
+                value: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HttpHeader, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterString.write(value.value, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpHeader_lift(_ buf: RustBuffer) throws -> HttpHeader {
+    return try FfiConverterTypeHttpHeader.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpHeader_lower(_ value: HttpHeader) -> RustBuffer {
+    return FfiConverterTypeHttpHeader.lower(value)
+}
+
+
+/**
+ * What is sent. Holds a password or a signature: never show or log it.
+ */
+public struct HttpRequest: Equatable, Hashable {
+    /**
+     * The method, in capitals; WebDAV has some of its own.
+     */
+    public var method: String
+    /**
+     * The whole address, `http` or `https`.
+     */
+    public var url: String
+    /**
+     * All headers but `Host` and `Content-Length`, which are the client's to add.
+     */
+    public var headers: [HttpHeader]
+    /**
+     * The body; empty where there is none.
+     */
+    public var body: Data
+    /**
+     * How long reaching the server may take, ms.
+     */
+    public var connectMs: UInt32
+    /**
+     * How long the server may say nothing, ms.
+     */
+    public var silenceMs: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The method, in capitals; WebDAV has some of its own.
+         */method: String, 
+        /**
+         * The whole address, `http` or `https`.
+         */url: String, 
+        /**
+         * All headers but `Host` and `Content-Length`, which are the client's to add.
+         */headers: [HttpHeader], 
+        /**
+         * The body; empty where there is none.
+         */body: Data, 
+        /**
+         * How long reaching the server may take, ms.
+         */connectMs: UInt32, 
+        /**
+         * How long the server may say nothing, ms.
+         */silenceMs: UInt32) {
+        self.method = method
+        self.url = url
+        self.headers = headers
+        self.body = body
+        self.connectMs = connectMs
+        self.silenceMs = silenceMs
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HttpRequest: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHttpRequest: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HttpRequest {
+        return
+            try HttpRequest(
+                method: FfiConverterString.read(from: &buf), 
+                url: FfiConverterString.read(from: &buf), 
+                headers: FfiConverterSequenceTypeHttpHeader.read(from: &buf), 
+                body: FfiConverterData.read(from: &buf), 
+                connectMs: FfiConverterUInt32.read(from: &buf), 
+                silenceMs: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HttpRequest, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.method, into: &buf)
+        FfiConverterString.write(value.url, into: &buf)
+        FfiConverterSequenceTypeHttpHeader.write(value.headers, into: &buf)
+        FfiConverterData.write(value.body, into: &buf)
+        FfiConverterUInt32.write(value.connectMs, into: &buf)
+        FfiConverterUInt32.write(value.silenceMs, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpRequest_lift(_ buf: RustBuffer) throws -> HttpRequest {
+    return try FfiConverterTypeHttpRequest.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHttpRequest_lower(_ value: HttpRequest) -> RustBuffer {
+    return FfiConverterTypeHttpRequest.lower(value)
 }
 
 
@@ -11314,6 +12086,162 @@ public func FfiConverterTypeMark_lower(_ value: Mark) -> RustBuffer {
 
 
 /**
+ * Why there is no answer, or not all of it.
+ */
+public 
+enum NetworkError: Swift.Error, Equatable, Hashable, Foundation.LocalizedError {
+
+    
+    
+    /**
+     * The phone is on no network.
+     */
+    case NoNetwork
+    /**
+     * No server has this name.
+     */
+    case UnknownHost
+    /**
+     * The host does not take the call.
+     */
+    case Refused
+    /**
+     * Nothing came in time.
+     */
+    case TimedOut
+    /**
+     * The certificate is not valid at the phone's date.
+     */
+    case CertificateDate
+    /**
+     * The certificate is another host's.
+     */
+    case CertificateHost
+    /**
+     * The phone does not trust the certificate, or it does not say why it refuses it.
+     */
+    case Certificate
+    /**
+     * The connection broke, or what came over it is no HTTP.
+     */
+    case Broken(
+        /**
+         * What is known of it, for a report. No address, and nothing that a server said.
+         */details: String
+    )
+    /**
+     * It was cancelled.
+     */
+    case Stopped
+
+    
+
+    
+
+    
+    public var errorDescription: String? {
+        String(reflecting: self)
+    }
+    
+}
+
+#if compiler(>=6)
+extension NetworkError: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNetworkError: FfiConverterRustBuffer {
+    typealias SwiftType = NetworkError
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NetworkError {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+
+        
+
+        
+        case 1: return .NoNetwork
+        case 2: return .UnknownHost
+        case 3: return .Refused
+        case 4: return .TimedOut
+        case 5: return .CertificateDate
+        case 6: return .CertificateHost
+        case 7: return .Certificate
+        case 8: return .Broken(
+            details: try FfiConverterString.read(from: &buf)
+            )
+        case 9: return .Stopped
+
+         default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: NetworkError, into buf: inout [UInt8]) {
+        switch value {
+
+        
+
+        
+        
+        case .NoNetwork:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .UnknownHost:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .Refused:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .TimedOut:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .CertificateDate:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .CertificateHost:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .Certificate:
+            writeInt(&buf, Int32(7))
+        
+        
+        case let .Broken(details):
+            writeInt(&buf, Int32(8))
+            FfiConverterString.write(details, into: &buf)
+            
+        
+        case .Stopped:
+            writeInt(&buf, Int32(9))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNetworkError_lift(_ buf: RustBuffer) throws -> NetworkError {
+    return try FfiConverterTypeNetworkError.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNetworkError_lower(_ value: NetworkError) -> RustBuffer {
+    return FfiConverterTypeNetworkError.lower(value)
+}
+
+
+/**
  * How a line is drawn.
  */
 
@@ -12136,6 +13064,30 @@ fileprivate struct FfiConverterOptionTypeFolder: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeHttpClient: FfiConverterRustBuffer {
+    typealias SwiftType = HttpClient?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeHttpClient.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeHttpClient.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeBackupTask: FfiConverterRustBuffer {
     typealias SwiftType = BackupTask?
 
@@ -12924,6 +13876,31 @@ fileprivate struct FfiConverterSequenceTypeHistoryEntry: FfiConverterRustBuffer 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeHttpHeader: FfiConverterRustBuffer {
+    typealias SwiftType = [HttpHeader]
+
+    public static func write(_ value: [HttpHeader], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeHttpHeader.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [HttpHeader] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [HttpHeader]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeHttpHeader.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeItem: FfiConverterRustBuffer {
     typealias SwiftType = [Item]
 
@@ -13657,7 +14634,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_glaze_findings() != 10301) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_sync_now() != 18323) {
+    if (uniffi_laydown_app_checksum_method_studio_sync_now() != 58652) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_history() != 2169) {
@@ -13762,6 +14739,18 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_stop_stop() != 53578) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_app_checksum_method_httpcall_answer() != 4514) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_httpcall_read() != 52699) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_httpcall_cancel() != 58535) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_httpclient_begin() != 32923) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_app_checksum_constructor_studio_open() != 3733) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -13773,6 +14762,8 @@ private let initializationResult: InitializationResult = {
     }
 
     uniffiCallbackInitFolder()
+    uniffiCallbackInitHttpCall()
+    uniffiCallbackInitHttpClient()
     uniffiCallbackInitProgressListener()
     return InitializationResult.ok
 }()

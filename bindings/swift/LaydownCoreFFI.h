@@ -278,6 +278,34 @@ typedef void (*UniffiCallbackInterfaceProgressListenerMethod0)(uint64_t, RustBuf
     );
 
 #endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CALL_METHOD0
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CALL_METHOD0
+typedef void (*UniffiCallbackInterfaceHttpCallMethod0)(uint64_t, RustBuffer* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CALL_METHOD1
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CALL_METHOD1
+typedef void (*UniffiCallbackInterfaceHttpCallMethod1)(uint64_t, uint32_t, RustBuffer* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CALL_METHOD2
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CALL_METHOD2
+typedef void (*UniffiCallbackInterfaceHttpCallMethod2)(uint64_t, void* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
+#ifndef UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CLIENT_METHOD0
+#define UNIFFI_FFIDEF_CALLBACK_INTERFACE_HTTP_CLIENT_METHOD0
+typedef void (*UniffiCallbackInterfaceHttpClientMethod0)(uint64_t, RustBuffer, uint64_t* _Nonnull, 
+        RustCallStatus *_Nonnull uniffiCallStatus
+    );
+
+#endif
 #ifndef UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_FOLDER
 #define UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_FOLDER
 typedef struct UniffiVTableCallbackInterfaceFolder {
@@ -297,6 +325,26 @@ typedef struct UniffiVTableCallbackInterfaceProgressListener {
     UniffiCallbackInterfaceClone _Nonnull uniffiClone;
     UniffiCallbackInterfaceProgressListenerMethod0 _Nonnull progress;
 } UniffiVTableCallbackInterfaceProgressListener;
+
+#endif
+#ifndef UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_HTTP_CALL
+#define UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_HTTP_CALL
+typedef struct UniffiVTableCallbackInterfaceHttpCall {
+    UniffiCallbackInterfaceFree _Nonnull uniffiFree;
+    UniffiCallbackInterfaceClone _Nonnull uniffiClone;
+    UniffiCallbackInterfaceHttpCallMethod0 _Nonnull answer;
+    UniffiCallbackInterfaceHttpCallMethod1 _Nonnull read;
+    UniffiCallbackInterfaceHttpCallMethod2 _Nonnull cancel;
+} UniffiVTableCallbackInterfaceHttpCall;
+
+#endif
+#ifndef UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_HTTP_CLIENT
+#define UNIFFI_FFIDEF_V_TABLE_CALLBACK_INTERFACE_HTTP_CLIENT
+typedef struct UniffiVTableCallbackInterfaceHttpClient {
+    UniffiCallbackInterfaceFree _Nonnull uniffiFree;
+    UniffiCallbackInterfaceClone _Nonnull uniffiClone;
+    UniffiCallbackInterfaceHttpClientMethod0 _Nonnull begin;
+} UniffiVTableCallbackInterfaceHttpClient;
 
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_STUDIO
@@ -461,7 +509,7 @@ RustBuffer uniffi_laydown_app_fn_method_studio_glaze_findings(uint64_t ptr, Rust
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SYNC_NOW
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SYNC_NOW
-RustBuffer uniffi_laydown_app_fn_method_studio_sync_now(uint64_t ptr, RustBuffer now, RustBuffer secrets, int8_t metered, int8_t check, RustBuffer folder, uint64_t listener, uint64_t stop, RustCallStatus *_Nonnull out_status
+RustBuffer uniffi_laydown_app_fn_method_studio_sync_now(uint64_t ptr, RustBuffer now, RustBuffer secrets, int8_t metered, int8_t check, RustBuffer folder, RustBuffer client, uint64_t listener, uint64_t stop, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_HISTORY
@@ -678,6 +726,56 @@ uint64_t uniffi_laydown_app_fn_constructor_stop_new(RustCallStatus *_Nonnull out
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STOP_STOP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STOP_STOP
 void uniffi_laydown_app_fn_method_stop_stop(uint64_t ptr, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_HTTPCALL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_HTTPCALL
+uint64_t uniffi_laydown_app_fn_clone_httpcall(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_HTTPCALL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_HTTPCALL
+void uniffi_laydown_app_fn_free_httpcall(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_HTTPCALL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_HTTPCALL
+void uniffi_laydown_app_fn_init_callback_vtable_httpcall(const UniffiVTableCallbackInterfaceHttpCall* _Nonnull vtable
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCALL_ANSWER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCALL_ANSWER
+RustBuffer uniffi_laydown_app_fn_method_httpcall_answer(uint64_t ptr, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCALL_READ
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCALL_READ
+RustBuffer uniffi_laydown_app_fn_method_httpcall_read(uint64_t ptr, uint32_t most, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCALL_CANCEL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCALL_CANCEL
+void uniffi_laydown_app_fn_method_httpcall_cancel(uint64_t ptr, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_HTTPCLIENT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_HTTPCLIENT
+uint64_t uniffi_laydown_app_fn_clone_httpclient(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_HTTPCLIENT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FREE_HTTPCLIENT
+void uniffi_laydown_app_fn_free_httpclient(uint64_t handle, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_HTTPCLIENT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_INIT_CALLBACK_VTABLE_HTTPCLIENT
+void uniffi_laydown_app_fn_init_callback_vtable_httpclient(const UniffiVTableCallbackInterfaceHttpClient* _Nonnull vtable
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCLIENT_BEGIN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_HTTPCLIENT_BEGIN
+uint64_t uniffi_laydown_app_fn_method_httpclient_begin(uint64_t ptr, RustBuffer request, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_BUILD_STAMP
@@ -1349,6 +1447,30 @@ uint16_t uniffi_laydown_app_checksum_method_progresslistener_progress(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STOP_STOP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STOP_STOP
 uint16_t uniffi_laydown_app_checksum_method_stop_stop(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCALL_ANSWER
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCALL_ANSWER
+uint16_t uniffi_laydown_app_checksum_method_httpcall_answer(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCALL_READ
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCALL_READ
+uint16_t uniffi_laydown_app_checksum_method_httpcall_read(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCALL_CANCEL
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCALL_CANCEL
+uint16_t uniffi_laydown_app_checksum_method_httpcall_cancel(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCLIENT_BEGIN
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_HTTPCLIENT_BEGIN
+uint16_t uniffi_laydown_app_checksum_method_httpclient_begin(void
     
 );
 #endif

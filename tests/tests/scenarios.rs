@@ -342,7 +342,7 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
             let (secrets, folder) = (with.values("secrets"), folder_at(with.text("folder")).unwrap());
             let (metered, check) = (with.flag("metered"), with.flag("check"));
             let eye = Arc::new(Eye::default());
-            let answer = studio.sync_now(now, secrets, metered, check, Some(folder), eye.clone(), Stop::new());
+            let answer = studio.sync_now(now, secrets, metered, check, Some(folder), None, eye.clone(), Stop::new());
             assert!(eye.0.load(Ordering::Relaxed) || answer.is_err(), "nobody was told how far it was");
             seen(answer)
         }

@@ -7,6 +7,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 
 use laydown_sync::{Connection, Entry, RemoteError, RemoteStore, RetryPolicy};
 
+use crate::http_client::{ForeignClient, HttpClient};
 use crate::sync_now::{SyncProgress, SyncRequest};
 use crate::{Now, Result as StudioResult, Studio, Value, sync_now};
 
@@ -159,9 +160,9 @@ impl Stop {
 impl Studio {
     /// Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
     /// as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
-    /// keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
-    /// the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
-    /// error.
+    /// keys; `metered` says that every byte costs here, `check` has all that this phone put there read again; `folder` is the
+    /// folder where the place is one, and `client` the way to the server where it is one. What came of it stands in the view
+    /// of the phones, also where this answers with an error.
     #[allow(
         clippy::too_many_arguments,
         reason = "a record would hold secrets, and show them wherever records are shown"
@@ -173,12 +174,15 @@ impl Studio {
         metered: bool,
         check: bool,
         folder: Option<Arc<dyn Folder>>,
+        client: Option<Arc<dyn HttpClient>>,
         listener: Arc<dyn ProgressListener>,
         stop: Arc<Stop>,
     ) -> StudioResult<String> {
         let folder = folder.map(ForeignFolder);
         let folder = folder.as_ref().map(|folder| folder as &dyn RemoteStore);
-        let how = SyncRequest { secrets: &secrets, metered, check, folder, stop: Arc::clone(&stop.0) };
+        let client =
+            client.map(|client| -> Arc<dyn laydown_sync::http_client::HttpClient> { Arc::new(ForeignClient(client)) });
+        let how = SyncRequest { secrets: &secrets, metered, check, folder, client, stop: Arc::clone(&stop.0) };
         sync_now(self, now, &how, &mut |progress| listener.progress(progress))
     }
 }

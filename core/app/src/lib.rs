@@ -16,6 +16,7 @@ mod findings;
 mod folder;
 mod form_geometry;
 mod history;
+mod http_client;
 mod import;
 pub mod in_words;
 mod kiln;
@@ -61,6 +62,7 @@ pub use findings::{
 };
 pub use folder::{Folder, FolderEntry, FolderError, ProgressListener, Stop, folder_at};
 pub use history::{HistoryEntry, HistoryView};
+pub use http_client::{HttpAnswer, HttpCall, HttpClient, HttpHeader, HttpRequest, NetworkError};
 pub use import::ImportView;
 pub use kiln::{
     Assessment, AssessmentView, ChecklistItem, Choice, CompareLine, CompareView, ContactSheetView, ContactTile,

@@ -4,6 +4,7 @@ use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 
 use laydown_store::journal::DeviceId;
+use laydown_sync::http_client::HttpClient;
 use laydown_sync::{
     Connection, Options, Outcome, Progress, RemoteConfig, RemoteError, RemoteStore, RetryPolicy, Secret, sync,
 };
@@ -20,6 +21,8 @@ pub struct SyncRequest<'a> {
     pub check: bool,
     /// The folder, where the place is one.
     pub folder: Option<&'a dyn RemoteStore>,
+    /// The way to the server, where the place is one.
+    pub client: Option<Arc<dyn HttpClient>>,
     /// Set from another thread to stop it.
     pub stop: Arc<AtomicBool>,
 }
@@ -103,7 +106,7 @@ fn server(place: &SyncConfig, how: &SyncRequest<'_>) -> Result<Option<Connection
             RemoteConfig::S3 { address, region, bucket, folder, key, secret }
         }
     };
-    let connection = Connection::open(&place, None, RetryPolicy::default())?;
+    let connection = Connection::open(&place, how.client.clone(), RetryPolicy::default())?;
     Ok(Some(connection.until(Arc::clone(&how.stop))))
 }
 
@@ -154,7 +157,7 @@ fn to_studio(error: RemoteError) -> StudioError {
     match error {
         RemoteError::WrongPassword => refused("password"),
         RemoteError::WrongPassphrase { .. } | RemoteError::NoPassphrase => refused("passphrase"),
-        RemoteError::WrongAddress | RemoteError::Redirected => refused("address"),
+        RemoteError::WrongAddress | RemoteError::Redirected | RemoteError::NotEncrypted => refused("address"),
         RemoteError::Store(error) => error.into(),
         _ => StudioError::Elsewhere { sentence },
     }

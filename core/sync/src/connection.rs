@@ -11,15 +11,12 @@ use futures_util::future::join_all;
 use http::StatusCode;
 use opendal::services::{Fs, S3, Webdav};
 use opendal::{Buffer, EntryMode, ErrorKind, HttpTransporter, OperationContext, Operator};
-use opendal_http_transport_reqwest::ReqwestTransport;
-use reqwest::redirect;
-use rustls::pki_types::CertificateDer;
-use rustls::pki_types::pem::PemObject;
-use rustls::{ClientConfig, RootCertStore};
 use tokio::runtime::{Builder, Runtime};
 use tokio::time::{sleep, timeout};
 
 use crate::RemoteError;
+use crate::address::check;
+use crate::http_client::{Carrier, HttpClient, NetworkError};
 use crate::remote_store::{DEVICES, Entry, RemoteStore};
 use crate::transport::{Guarded, Refusal, time_for};
 use crate::webdav::{Child, Folder};
@@ -35,7 +32,7 @@ pub enum RemoteConfig {
     Folder(PathBuf),
     /// A folder of a WebDAV server.
     WebDav {
-        /// Where the folder is, beginning with `https://` (or `http://`, where anyone on the way can read along).
+        /// Where the folder is, beginning with `https://` (or `http://`, to this device and its own network alone).
         address: String,
         /// Who the server is to take this for.
         user: String,
@@ -120,6 +117,8 @@ impl Drop for Background {
 
 /// How often it is looked whether to stop while an answer is waited for.
 const LOOK: Duration = Duration::from_millis(50);
+/// A server that is there takes a call within a second or two, even over a bad line.
+const LONGEST_TO_CONNECT: Duration = Duration::from_secs(10);
 /// The most files that a listing may have: a photograph or a segment each, of decades.
 const MOST_FILES: usize = 200_000;
 /// The most folders within `devices/`; those of laydown's own files have three.
@@ -131,14 +130,20 @@ const ANSWERS_TO_PUT: u32 = 12;
 const ANSWERS_TO_LIST: u32 = 30;
 
 impl Connection {
-    /// Makes ready to reach `place`; nothing is sent yet. Servers must have a certificate of one of the usual authorities,
-    /// or of `authority` (PEM), such as that of a storage box in the studio: the phone's own list is not asked.
+    /// Makes ready to reach `place`, a server by `client`; nothing is sent yet.
     ///
     /// # Errors
-    /// When the address is none, or `authority` holds no certificate.
-    pub fn open(place: &RemoteConfig, authority: Option<&[u8]>, retry: RetryPolicy) -> Result<Connection, RemoteError> {
+    /// When the address is none, or would have secrets go through the open internet; when there is a server and no client.
+    pub fn open(
+        place: &RemoteConfig,
+        client: Option<Arc<dyn HttpClient>>,
+        retry: RetryPolicy,
+    ) -> Result<Connection, RemoteError> {
         let pages = Arc::new(AtomicUsize::new(0));
-        let through = |operator| through(operator, authority, retry, &pages);
+        let through = |operator| match client {
+            Some(client) => Ok(through(operator, client, retry, &pages)),
+            None => Err(RemoteError::Network(NetworkError::NoNetwork)),
+        };
         let mut root = String::new();
         let (operator, tree) = match place {
             RemoteConfig::Folder(folder) => {
@@ -385,48 +390,9 @@ fn add(files: &mut BTreeMap<String, u64>, path: String, size: u64) -> Result<(),
     }
 }
 
-/// Refuses what is no address, and one with a password in it, which would show up wherever addresses do.
-fn check(address: &str) -> Result<(), RemoteError> {
-    let url = reqwest::Url::parse(address).map_err(|_| RemoteError::WrongAddress)?;
-    let plain = url.username().is_empty() && url.password().is_none() && url.has_host();
-    let known = matches!(url.scheme(), "http" | "https");
-    if plain && known { Ok(()) } else { Err(RemoteError::WrongAddress) }
-}
-
-/// The operator, reaching its server through a client that trusts the usual authorities and `authority`.
-fn through(
-    operator: Operator,
-    authority: Option<&[u8]>,
-    retry: RetryPolicy,
-    pages: &Arc<AtomicUsize>,
-) -> Result<Operator, RemoteError> {
-    let mut roots = RootCertStore { roots: webpki_roots::TLS_SERVER_ROOTS.to_vec() };
-    if let Some(pem) = authority {
-        let mut found = false;
-        for certificate in CertificateDer::pem_slice_iter(pem) {
-            let added = certificate.ok().and_then(|certificate| roots.add(certificate).ok());
-            found = added.is_some();
-            if !found {
-                break;
-            }
-        }
-        if !found {
-            return Err(RemoteError::Certificate);
-        }
-    }
-    let failed = |details: String| RemoteError::Failed { details };
-    let tls = ClientConfig::builder_with_provider(Arc::new(rustls::crypto::ring::default_provider()))
-        .with_safe_default_protocol_versions()
-        .map_err(|error| failed(error.to_string()))?
-        .with_root_certificates(roots)
-        .with_no_client_auth();
-    let client = reqwest::Client::builder()
-        .tls_backend_preconfigured(tls)
-        .redirect(redirect::Policy::none())
-        .connect_timeout(retry.answer.min(Duration::from_secs(10)))
-        .build()
-        .map_err(|error| failed(error.without_url().to_string()))?;
-    let inner = ReqwestTransport::new(client);
+/// The operator, reaching its server by `client`.
+fn through(operator: Operator, client: Arc<dyn HttpClient>, retry: RetryPolicy, pages: &Arc<AtomicUsize>) -> Operator {
+    let inner = Carrier { client, connect: retry.answer.min(LONGEST_TO_CONNECT), silence: retry.answer };
     let guarded = Guarded { inner, answer: retry.answer, pages: Arc::clone(pages) };
-    Ok(operator.with_context(OperationContext::new().with_http_transport(HttpTransporter::new(guarded))))
+    operator.with_context(OperationContext::new().with_http_transport(HttpTransporter::new(guarded)))
 }

@@ -7,15 +7,19 @@ use laydown_store::StoreError;
 use laydown_store::journal::segment::{SegmentError, Wrong};
 use opendal::ErrorKind;
 
+use crate::http_client::NetworkError;
 use crate::transport::Refusal;
 
 /// What went wrong. `Display` is for the potter; what this device has is untouched by any of them. Never holds a secret.
 #[derive(Debug, thiserror::Error)]
 #[non_exhaustive]
 pub enum RemoteError {
-    /// Nobody answered.
-    #[error("No answer. Nothing is lost: try again when the phone is connected.")]
-    NoNetwork,
+    /// The network brought no answer, or broke in the middle of it.
+    #[error("{}", network_sentence(.0))]
+    Network(NetworkError),
+    /// Plain `http` would take secrets and files through the open internet.
+    #[error("Over http:// anyone on the internet could read your password and files. Use https:// for this server.")]
+    NotEncrypted,
     /// The server does not know this name and password, or they may not do this.
     #[error("The server does not accept what it was given: name and password, or key and secret. Type them again.")]
     WrongPassword,
@@ -31,11 +35,6 @@ pub enum RemoteError {
     /// The folder may not be written.
     #[error("laydown may not write in that folder. Allow it, or choose another one.")]
     NotAllowed,
-    /// The server showed a certificate that nobody vouches for.
-    #[error(
-        "The server could not prove who it is, so nothing was sent. Check the address, or ask who runs the server."
-    )]
-    Certificate,
     /// There are keys, and the passphrase opens none of them.
     #[error("This is not the passphrase of the files there. {}: type it again, or choose to start afresh there.", keys_that_stay_shut(*keys))]
     WrongPassphrase {
@@ -115,7 +114,7 @@ pub enum RemoteError {
     #[error("{0}")]
     Refused(String),
     /// The potter stopped it.
-    #[error("Stopped. Finished files stay; the rest follows next time.")]
+    #[error("{STOPPED}")]
     Stopped,
     /// The place failed in another way.
     #[error("The sync location did not respond as expected. Nothing is lost: try again later.")]
@@ -127,6 +126,31 @@ pub enum RemoteError {
     #[error(transparent)]
     Store(#[from] StoreError),
 }
+
+/// What is said of a network that brought no answer, or not all of one.
+fn network_sentence(error: &NetworkError) -> &'static str {
+    match error {
+        NetworkError::NoNetwork => "This phone has no network. Nothing is lost: sync again when it is connected.",
+        NetworkError::UnknownHost => {
+            "No server has this name. Nothing is lost: check the address, and that the phone is connected."
+        }
+        NetworkError::Refused => "No answer. Nothing is lost: check that the server is on, then sync again.",
+        NetworkError::TimedOut => "The server did not answer in time. Nothing is lost: sync again on a better network.",
+        NetworkError::CertificateDate => {
+            "The server’s certificate is out of date, or this phone’s clock is wrong. Nothing was sent: check date and time here, then ask who runs the server."
+        }
+        NetworkError::CertificateHost => {
+            "The certificate belongs to another server, so nothing was sent. Check the address; on a network with a sign-in page, sign in first."
+        }
+        NetworkError::Certificate => {
+            "This phone does not trust the server’s certificate, so nothing was sent. Check the address, or install the certificate of your own server on this phone."
+        }
+        NetworkError::Broken { .. } => "The connection broke. What arrived is saved: sync again.",
+        NetworkError::Stopped => STOPPED,
+    }
+}
+
+const STOPPED: &str = "Stopped. Finished files stay; the rest follows next time.";
 
 /// "The key of 1 phone does not open".
 fn keys_that_stay_shut(keys: usize) -> String {
@@ -149,7 +173,7 @@ impl RemoteError {
     /// The technical side, for a report. Holds neither secrets nor entries of the potter's.
     pub fn details(&self) -> String {
         match self {
-            RemoteError::Failed { details } => details.clone(),
+            RemoteError::Failed { details } | RemoteError::Network(NetworkError::Broken { details }) => details.clone(),
             RemoteError::Store(error) => error.details(),
             other => format!("{other:?}"),
         }
@@ -159,8 +183,8 @@ impl RemoteError {
 impl From<opendal::Error> for RemoteError {
     /// Nothing of the error's own text is kept: it holds addresses and whatever a server chose to say.
     fn from(error: opendal::Error) -> RemoteError {
-        if causes(&error).any(is_of_certificate) {
-            return RemoteError::Certificate;
+        if let Some(error) = causes(&error).find_map(|cause| cause.downcast_ref::<NetworkError>()) {
+            return RemoteError::Network(error.clone());
         }
         let status = match causes(&error).find_map(|cause| cause.downcast_ref::<Refusal>()) {
             Some(Refusal::TooLong) => return RemoteError::TooLong,
@@ -186,18 +210,13 @@ impl From<opendal::Error> for RemoteError {
 }
 
 fn of_cause(error: &opendal::Error) -> Option<RemoteError> {
-    causes(error).find_map(|cause| {
-        if cause.is::<reqwest::Error>() {
-            return Some(RemoteError::NoNetwork);
+    causes(error).find_map(|cause| match cause.downcast_ref::<io::Error>()?.kind() {
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded | io::ErrorKind::FileTooLarge => {
+            Some(RemoteError::Full)
         }
-        match cause.downcast_ref::<io::Error>()?.kind() {
-            io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded | io::ErrorKind::FileTooLarge => {
-                Some(RemoteError::Full)
-            }
-            io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => Some(RemoteError::NotAllowed),
-            io::ErrorKind::NotFound | io::ErrorKind::NotADirectory => Some(RemoteError::WrongAddress),
-            _ => None,
-        }
+        io::ErrorKind::ReadOnlyFilesystem | io::ErrorKind::PermissionDenied => Some(RemoteError::NotAllowed),
+        io::ErrorKind::NotFound | io::ErrorKind::NotADirectory => Some(RemoteError::WrongAddress),
+        _ => None,
     })
 }
 
@@ -214,10 +233,6 @@ fn causes<'a>(error: &'a (dyn Error + 'static)) -> impl Iterator<Item = &'a (dyn
         let inner = error.downcast_ref::<io::Error>().and_then(io::Error::get_ref);
         inner.map(|inner| inner as &(dyn Error + 'static)).or_else(|| error.source())
     })
-}
-
-fn is_of_certificate(cause: &(dyn Error + 'static)) -> bool {
-    matches!(cause.downcast_ref(), Some(rustls::Error::InvalidCertificate(_) | rustls::Error::NoCertificatesPresented))
 }
 
 impl From<SegmentError> for RemoteError {

@@ -1,5 +1,5 @@
 //! Saves the studios of several devices alike, through any place that can hold files: a folder, a WebDAV server or an S3
-//! bucket. The only part of laydown that touches a network, and only while [`sync`] is called.
+//! bucket. The only part of laydown that asks for a network, by the shell's [`http_client`], and only while [`sync`] is called.
 //!
 //! What lies on such a [`RemoteStore`]:
 //!
@@ -22,9 +22,11 @@
 //! identity that opens the files beside it. With a passphrase only what it opens counts for anything; TAG shows that before a
 //! file is fetched. What this phone itself put or read there it remembers, and says when that is gone.
 
+pub mod address;
 mod connection;
 mod encryption;
 mod error;
+pub mod http_client;
 mod journal;
 mod listing;
 mod record;

@@ -13,12 +13,14 @@ use futures_core::Stream;
 use http::{Method, Request, Response, StatusCode, header};
 use opendal::raw::Operation;
 use opendal::{Buffer, Error, ErrorKind, HttpBody, HttpTransport, Result};
-use reqwest::Url;
 use tokio::time::{Instant, Sleep, sleep_until, timeout_at};
+use url::Url;
 
 /// The most bytes of an answer that is held in memory as a whole: any but the content of a file. A list of 40,000 files has
 /// about as many.
 const MOST_BUFFERED: u64 = 16 << 20;
+/// What a part of an answer counts as at least: it takes memory of its own, however short it is.
+const PART_COST: u64 = 64;
 /// The most requests that one listing may take: a folder of a WebDAV server each, or 1,000 files of an S3 bucket.
 const MOST_PAGES: usize = 5_000;
 /// The most redirects that one request follows.
@@ -137,7 +139,7 @@ impl Stream for Limited {
         match Pin::new(&mut self.stream).poll_next(context) {
             Poll::Ready(Some(Ok(part))) => {
                 let length = part.len() as u64;
-                let Some(left) = self.left.checked_sub(length) else {
+                let Some(left) = self.left.checked_sub(length.max(PART_COST)) else {
                     return Poll::Ready(Some(Err(self.over.into())));
                 };
                 self.left = left;

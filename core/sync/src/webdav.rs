@@ -5,7 +5,7 @@ use opendal::raw::{Operation, format_authorization_by_basic, percent_decode_path
 use opendal::{Buffer, Result};
 use quick_xml::Reader;
 use quick_xml::events::Event;
-use reqwest::Url;
+use url::Url;
 
 use crate::transport::Refusal;
 

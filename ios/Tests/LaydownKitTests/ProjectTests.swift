@@ -37,8 +37,8 @@ import Testing
         for key in ["NSCameraUsageDescription", "NSLocalNetworkUsageDescription"] {
             #expect((info[key] as? String)?.isEmpty == false, "\(key)")
         }
-        // The core speaks to servers by itself: no exception from the system's rules is asked for.
-        #expect(info["NSAppTransportSecurity"] == nil)
+        // Plain http only to a server of the studio's own network; the core refuses it anywhere else.
+        #expect(info["NSAppTransportSecurity"] as? [String: Bool] == ["NSAllowsLocalNetworking": true])
     }
 
     @Test func theSystemKnowsTheTaskThatBackUpsAreMadeBy() throws {

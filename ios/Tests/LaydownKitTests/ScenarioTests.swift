@@ -319,8 +319,7 @@ extension Studio {
             let (metered, check) = (try with.flag("metered"), try with.flag("check"))
             let sentence = try syncNow(
                 now: now, secrets: with.values("secrets"), metered: metered, check: check, folder: folder,
-                listener: eye,
-                stop: Stop())
+                client: nil, listener: eye, stop: Stop())
             #expect(eye.told, "nobody was told how far it was")
             return sentence
         case "forget_sync_location": return try forgetSyncLocation(now: now)

@@ -11,6 +11,8 @@ use laydown_app::{SyncRequest, sync_now};
 use laydown_sync::{Connection, RemoteConfig, RemoteStore, RetryPolicy};
 use tempfile::TempDir;
 
+use crate::plain_http::PlainHttp;
+
 const NOW: Now = Now { unix_ms: 1_795_600_000_000, utc_offset_s: 0 };
 
 struct Phone {
@@ -39,8 +41,14 @@ impl Phone {
         stop: &Arc<AtomicBool>,
     ) -> Result<String, StudioError> {
         let secrets = of(secrets);
-        let how =
-            SyncRequest { secrets: &secrets, metered: false, check: false, folder: remote, stop: Arc::clone(stop) };
+        let how = SyncRequest {
+            secrets: &secrets,
+            metered: false,
+            check: false,
+            folder: remote,
+            client: Some(PlainHttp::client()),
+            stop: Arc::clone(stop),
+        };
         sync_now(&self.studio, NOW, &how, &mut |_| ())
     }
 
@@ -111,7 +119,14 @@ fn what_is_missing_there_is_said_with_the_phone_that_has_it() {
     assert_eq!(came, "Nothing was new on either side.");
     assert_eq!(kiln.notes(), ["Entry 2 of Tablet is missing there. Choose “Sync now” on that phone, then here again."]);
     // The tablet looks through all it ever put there, and then the two agree.
-    let how = SyncRequest { secrets: &[], metered: false, check: true, folder: Some(&way), stop: Arc::default() };
+    let how = SyncRequest {
+        secrets: &[],
+        metered: false,
+        check: true,
+        folder: Some(&way),
+        client: None,
+        stop: Arc::default(),
+    };
     sync_now(&tablet.studio, NOW, &how, &mut |_| ()).unwrap();
     assert_eq!(kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap(), "Came: 2 entries.");
     assert_eq!(kiln.notes(), Vec::<String>::new());

@@ -7,6 +7,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use laydown_store::entity::Coat;
 use laydown_store::journal::Event;
 use laydown_store::{Entity as _, StoreError, events_after, without_gaps};
+use laydown_sync::http_client::NetworkError;
 use laydown_sync::{Entry, Options, RemoteError, RemoteStore, Secret, sync};
 use laydown_tests::{NOW, open};
 use proptest::prelude::*;
@@ -39,7 +40,7 @@ impl RemoteStore for Memory {
             bytes.truncate(bytes.len() / 2);
             self.files.borrow_mut().insert(path.to_owned(), bytes);
             self.cut_after.set(None);
-            return Err(RemoteError::NoNetwork);
+            return Err(RemoteError::Network(NetworkError::NoNetwork));
         }
         self.files.borrow_mut().insert(path.to_owned(), bytes);
         Ok(())
@@ -117,7 +118,7 @@ fn a_cut_upload_is_put_again_and_never_taken_for_whole() {
         a.weigh(30);
         (0..3).for_each(|number| a.photograph(number));
         remote.cut_after.set(Some(cut));
-        assert!(matches!(a.sync(&remote), Err(RemoteError::NoNetwork)));
+        assert!(matches!(a.sync(&remote), Err(RemoteError::Network(NetworkError::NoNetwork))));
         let seen = b.sync(&remote).unwrap();
         assert_eq!(seen.file_errors.len(), 1, "{cut}: {:?}", seen.file_errors);
         assert_eq!(b.coats(), if cut == 0 { 0 } else { 30 });

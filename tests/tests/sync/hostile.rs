@@ -15,6 +15,7 @@ use laydown_sync::{Connection, Options, RemoteConfig, RemoteError, RemoteStore, 
 use laydown_tests::memory;
 
 use crate::adversary::{Adversary, Asked, Trick, list_page, multistatus};
+use crate::plain_http::PlainHttp;
 use crate::studio::{Device, all_agree};
 
 const PASSWORD: &str = "slip and sieve";
@@ -65,7 +66,7 @@ fn connect(kind: Kind, server: &Adversary) -> Connection {
 }
 
 fn connect_with(kind: Kind, server: &Adversary, retry: RetryPolicy) -> Connection {
-    Connection::open(&place(kind, &server.at().to_string()), None, retry).unwrap()
+    Connection::open(&place(kind, &server.at().to_string()), Some(PlainHttp::client()), retry).unwrap()
 }
 
 /// Where a file lies on the server.
@@ -390,7 +391,7 @@ fn reading_all_there_is() {
     let told = |name| std::env::var(name).unwrap();
     let kind = if told("KIND") == "s3" { Kind::S3 } else { Kind::WebDav };
     let needed = memory::needed(|| {
-        let remote = Connection::open(&place(kind, &told("SERVER")), None, HASTY).unwrap();
+        let remote = Connection::open(&place(kind, &told("SERVER")), Some(PlainHttp::client()), HASTY).unwrap();
         let went = if told("WHAT") == "list" {
             remote.list().map(|_| ())
         } else {
@@ -415,6 +416,7 @@ fn memory_stays_small() {
         ("get", "headers", Trick::Headers(100_000)),
         ("get", "interim answers", Trick::Interim),
         ("list", "spaces", Trick::Endless(vec![b' '; MB], None)),
+        ("list", "a byte at a time", Trick::Endless(b" ".to_vec(), None)),
         ("list", "lists in a list", Trick::Endless(long, None)),
         ("list", "elements in elements", Trick::Endless(b"<a>".repeat(1_000), None)),
         ("list", "a deep list", Trick::Body(207, deep)),

@@ -7,6 +7,8 @@ mod adversary;
 mod agree;
 mod broken;
 mod hostile;
+mod networks;
+mod plain_http;
 mod servers;
 mod strangers;
 mod studio;

@@ -5,6 +5,8 @@ use super::{EditContext, FieldKind, PendingWrite};
 use crate::sync::{SyncConfig, SyncLocation, choose_sync_location, is_locked, sync_config};
 use crate::{Note, Result};
 use laydown_store::this_device;
+use laydown_sync::RemoteError;
+use laydown_sync::address::check;
 
 const FOLDER: &str = "folder";
 const WEBDAV: &str = "webdav";
@@ -126,19 +128,24 @@ fn address(builder: &mut EditorBuilder<'_>, saved: Option<&str>, hint: &'static 
     let (scheme, rest) = address.split_once("://")?;
     let host = rest.split('/').next().unwrap_or_default();
     let scheme = scheme.to_lowercase();
+    let address = format!("{scheme}://{rest}");
     let refusal = if !matches!(scheme.as_str(), "https" | "http") {
-        "The address begins with https://."
+        "The address begins with https://.".to_owned()
     } else if host.contains('@') {
-        "The name and the password have fields of their own: leave them out here."
-    } else if host.is_empty() || address.contains(char::is_whitespace) || address.contains(['?', '#']) {
-        "This is no address of a folder. Copy it from where the server tells it."
+        "The name and the password have fields of their own: leave them out here.".to_owned()
     } else {
-        if scheme == "http" {
-            builder.result(Note::warning(
-                "With http:// anyone on the way can read the password. Use https:// wherever the server has it.",
-            ));
+        match check(&address) {
+            Err(refused @ RemoteError::NotEncrypted) => refused.to_string(),
+            Ok(()) if !address.contains(char::is_whitespace) && !address.contains(['?', '#']) => {
+                if scheme == "http" {
+                    builder.result(Note::warning(
+                        "With http:// anyone on this network can read the password and the files. Use https:// wherever the server has it.",
+                    ));
+                }
+                return Some(address);
+            }
+            _ => "This is no address of a folder. Copy it from where the server tells it.".to_owned(),
         }
-        return Some(format!("{scheme}://{rest}"));
     };
     builder.field_error("address", refusal);
     None

@@ -665,6 +665,18 @@ internal interface UniffiCallbackInterfaceFolderMethod3 : com.sun.jna.Callback {
 internal interface UniffiCallbackInterfaceProgressListenerMethod0 : com.sun.jna.Callback {
     fun callback(`uniffiHandle`: Long,`progress`: RustBuffer.ByValue,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
 }
+internal interface UniffiCallbackInterfaceHttpCallMethod0 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceHttpCallMethod1 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`most`: Int,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceHttpCallMethod2 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,)
+}
+internal interface UniffiCallbackInterfaceHttpClientMethod0 : com.sun.jna.Callback {
+    fun callback(`uniffiHandle`: Long,`request`: RustBuffer.ByValue,`uniffiOutReturn`: LongByReference,uniffiCallStatus: UniffiRustCallStatus,)
+}
 @Structure.FieldOrder("uniffiFree", "uniffiClone", "get", "put", "remove", "list")
 internal open class UniffiVTableCallbackInterfaceFolder(
     @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
@@ -709,6 +721,50 @@ internal open class UniffiVTableCallbackInterfaceProgressListener(
         `uniffiFree` = other.`uniffiFree`
         `uniffiClone` = other.`uniffiClone`
         `progress` = other.`progress`
+    }
+
+}
+@Structure.FieldOrder("uniffiFree", "uniffiClone", "answer", "read", "cancel")
+internal open class UniffiVTableCallbackInterfaceHttpCall(
+    @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+    @JvmField internal var `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+    @JvmField internal var `answer`: UniffiCallbackInterfaceHttpCallMethod0? = null,
+    @JvmField internal var `read`: UniffiCallbackInterfaceHttpCallMethod1? = null,
+    @JvmField internal var `cancel`: UniffiCallbackInterfaceHttpCallMethod2? = null,
+) : Structure() {
+    class UniffiByValue(
+        `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+        `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+        `answer`: UniffiCallbackInterfaceHttpCallMethod0? = null,
+        `read`: UniffiCallbackInterfaceHttpCallMethod1? = null,
+        `cancel`: UniffiCallbackInterfaceHttpCallMethod2? = null,
+    ): UniffiVTableCallbackInterfaceHttpCall(`uniffiFree`,`uniffiClone`,`answer`,`read`,`cancel`,), Structure.ByValue
+
+   internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceHttpCall) {
+        `uniffiFree` = other.`uniffiFree`
+        `uniffiClone` = other.`uniffiClone`
+        `answer` = other.`answer`
+        `read` = other.`read`
+        `cancel` = other.`cancel`
+    }
+
+}
+@Structure.FieldOrder("uniffiFree", "uniffiClone", "begin")
+internal open class UniffiVTableCallbackInterfaceHttpClient(
+    @JvmField internal var `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+    @JvmField internal var `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+    @JvmField internal var `begin`: UniffiCallbackInterfaceHttpClientMethod0? = null,
+) : Structure() {
+    class UniffiByValue(
+        `uniffiFree`: UniffiCallbackInterfaceFree? = null,
+        `uniffiClone`: UniffiCallbackInterfaceClone? = null,
+        `begin`: UniffiCallbackInterfaceHttpClientMethod0? = null,
+    ): UniffiVTableCallbackInterfaceHttpClient(`uniffiFree`,`uniffiClone`,`begin`,), Structure.ByValue
+
+   internal fun uniffiSetValue(other: UniffiVTableCallbackInterfaceHttpClient) {
+        `uniffiFree` = other.`uniffiFree`
+        `uniffiClone` = other.`uniffiClone`
+        `begin` = other.`begin`
     }
 
 }
@@ -869,6 +925,14 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_stop_stop(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_httpcall_answer(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_httpcall_read(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_httpcall_cancel(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_httpclient_begin(
+    ): Int
     external fun uniffi_laydown_app_checksum_constructor_studio_open(
     ): Int
     external fun uniffi_laydown_app_checksum_constructor_studio_open_here(
@@ -892,6 +956,8 @@ internal object UniffiLib {
     init {
         Native.register(UniffiLib::class.java, findLibraryName(componentName = "laydown_app"))
         uniffiCallbackInterfaceFolder.register(this)
+        uniffiCallbackInterfaceHttpCall.register(this)
+        uniffiCallbackInterfaceHttpClient.register(this)
         uniffiCallbackInterfaceProgressListener.register(this)
         
     }
@@ -961,7 +1027,7 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_sync_now(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`listener`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_sync_now(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`client`: RustBuffer.ByValue,`listener`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1049,6 +1115,26 @@ internal object UniffiLib {
     ): Long
     external fun uniffi_laydown_app_fn_method_stop_stop(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
+    external fun uniffi_laydown_app_fn_clone_httpcall(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_app_fn_free_httpcall(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_app_fn_init_callback_vtable_httpcall(`vtable`: UniffiVTableCallbackInterfaceHttpCall,
+    ): Unit
+    external fun uniffi_laydown_app_fn_method_httpcall_answer(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_httpcall_read(`ptr`: Long,`most`: Int,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_httpcall_cancel(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_app_fn_clone_httpclient(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
+    external fun uniffi_laydown_app_fn_free_httpclient(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_app_fn_init_callback_vtable_httpclient(`vtable`: UniffiVTableCallbackInterfaceHttpClient,
+    ): Unit
+    external fun uniffi_laydown_app_fn_method_httpclient_begin(`ptr`: Long,`request`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Long
     external fun uniffi_laydown_app_fn_func_build_stamp(uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_func_recover_studio(`path`: RustBuffer.ByValue,`mark`: RustBuffer.ByValue,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1267,7 +1353,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_glaze_findings() and 0xFFFF) != 10301) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_sync_now() and 0xFFFF) != 18323) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_sync_now() and 0xFFFF) != 58652) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_history() and 0xFFFF) != 2169) {
@@ -1370,6 +1456,18 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_stop_stop() and 0xFFFF) != 53578) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_httpcall_answer() and 0xFFFF) != 4514) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_httpcall_read() and 0xFFFF) != 52699) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_httpcall_cancel() and 0xFFFF) != 58535) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_httpclient_begin() and 0xFFFF) != 32923) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_constructor_studio_open() and 0xFFFF) != 3733) {
@@ -1593,6 +1691,33 @@ public object FfiConverterUByte: FfiConverter<UByte, Byte> {
 
     override fun write(value: UByte, buf: ByteBuffer) {
         buf.put(value.toByte())
+    }
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterUShort: FfiConverter<UShort, Short> {
+    override fun lift(value: Short): UShort {
+        return value.toUShort()
+    }
+
+    fun lift(value: Int): UShort {
+        return value.toUShort()
+    }
+
+    override fun read(buf: ByteBuffer): UShort {
+        return lift(buf.getShort())
+    }
+
+    override fun lower(value: UShort): Short {
+        return value.toShort()
+    }
+
+    override fun allocationSize(value: UShort) = 2UL
+
+    override fun write(value: UShort, buf: ByteBuffer) {
+        buf.putShort(value.toShort())
     }
 }
 
@@ -2258,6 +2383,743 @@ public object FfiConverterTypeFolder: FfiConverter<Folder, Long> {
     override fun allocationSize(value: Folder) = 8UL
 
     override fun write(value: Folder, buf: ByteBuffer) {
+        buf.putLong(lower(value))
+    }
+}
+
+
+// This template implements a class for working with a Rust struct via a handle
+// to the live Rust struct on the other side of the FFI.
+//
+// There's some subtlety here, because we have to be careful not to operate on a Rust
+// struct after it has been dropped, and because we must expose a public API for freeing
+// theq Kotlin wrapper object in lieu of reliable finalizers. The core requirements are:
+//
+//   * Each instance holds an opaque handle to the underlying Rust struct.
+//     Method calls need to read this handle from the object's state and pass it in to
+//     the Rust FFI.
+//
+//   * When an instance is no longer needed, its handle should be passed to a
+//     special destructor function provided by the Rust FFI, which will drop the
+//     underlying Rust struct.
+//
+//   * Given an instance, calling code is expected to call the special
+//     `destroy` method in order to free it after use, either by calling it explicitly
+//     or by using a higher-level helper like the `use` method. Failing to do so risks
+//     leaking the underlying Rust struct.
+//
+//   * We can't assume that calling code will do the right thing, and must be prepared
+//     to handle Kotlin method calls executing concurrently with or even after a call to
+//     `destroy`, and to handle multiple (possibly concurrent!) calls to `destroy`.
+//
+//   * We must never allow Rust code to operate on the underlying Rust struct after
+//     the destructor has been called, and must never call the destructor more than once.
+//     Doing so may trigger memory unsafety.
+//
+//   * To mitigate many of the risks of leaking memory and use-after-free unsafety, a `Cleaner`
+//     is implemented to call the destructor when the Kotlin object becomes unreachable.
+//     This is done in a background thread. This is not a panacea, and client code should be aware that
+//      1. the thread may starve if some there are objects that have poorly performing
+//     `drop` methods or do significant work in their `drop` methods.
+//      2. the thread is shared across the whole library. This can be tuned by using `android_cleaner = true`,
+//         or `android = true` in the [`kotlin` section of the `uniffi.toml` file](https://mozilla.github.io/uniffi-rs/kotlin/configuration.html).
+//
+// If we try to implement this with mutual exclusion on access to the handle, there is the
+// possibility of a race between a method call and a concurrent call to `destroy`:
+//
+//    * Thread A starts a method call, reads the value of the handle, but is interrupted
+//      before it can pass the handle over the FFI to Rust.
+//    * Thread B calls `destroy` and frees the underlying Rust struct.
+//    * Thread A resumes, passing the already-read handle value to Rust and triggering
+//      a use-after-free.
+//
+// One possible solution would be to use a `ReadWriteLock`, with each method call taking
+// a read lock (and thus allowed to run concurrently) and the special `destroy` method
+// taking a write lock (and thus blocking on live method calls). However, we aim not to
+// generate methods with any hidden blocking semantics, and a `destroy` method that might
+// block if called incorrectly seems to meet that bar.
+//
+// So, we achieve our goals by giving each instance an associated `AtomicLong` counter to track
+// the number of in-flight method calls, and an `AtomicBoolean` flag to indicate whether `destroy`
+// has been called. These are updated according to the following rules:
+//
+//    * The initial value of the counter is 1, indicating a live object with no in-flight calls.
+//      The initial value for the flag is false.
+//
+//    * At the start of each method call, we atomically check the counter.
+//      If it is 0 then the underlying Rust struct has already been destroyed and the call is aborted.
+//      If it is nonzero them we atomically increment it by 1 and proceed with the method call.
+//
+//    * At the end of each method call, we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+//    * When `destroy` is called, we atomically flip the flag from false to true.
+//      If the flag was already true we silently fail.
+//      Otherwise we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+// Astute readers may observe that this all sounds very similar to the way that Rust's `Arc<T>` works,
+// and indeed it is, with the addition of a flag to guard against multiple calls to `destroy`.
+//
+// The overall effect is that the underlying Rust struct is destroyed only when `destroy` has been
+// called *and* all in-flight method calls have completed, avoiding violating any of the expectations
+// of the underlying Rust code.
+//
+// This makes a cleaner a better alternative to _not_ calling `destroy()` as
+// and when the object is finished with, but the abstraction is not perfect: if the Rust object's `drop`
+// method is slow, and/or there are many objects to cleanup, and it's on a low end Android device, then the cleaner
+// thread may be starved, and the app will leak memory.
+//
+// In this case, `destroy`ing manually may be a better solution.
+//
+// The cleaner can live side by side with the manual calling of `destroy`. In the order of responsiveness, uniffi objects
+// with Rust peers are reclaimed:
+//
+// 1. By calling the `destroy` method of the object, which calls `rustObject.free()`. If that doesn't happen:
+// 2. When the object becomes unreachable, AND the Cleaner thread gets to call `rustObject.free()`. If the thread is starved then:
+// 3. The memory is reclaimed when the process terminates.
+//
+// [1] https://stackoverflow.com/questions/24376768/can-java-finalize-an-object-when-it-is-still-in-scope/24380219
+//
+
+
+/**
+ * A request and its answer.
+ */
+public interface HttpCall {
+    
+    /**
+     * Sends the request and waits for the head of its answer. Called once.
+     */
+    fun `answer`(): HttpAnswer
+    
+    /**
+     * Waits for the next bytes of the answer's body, at most so many; none at its end. A body that breaks off before its end
+     * is an error.
+     */
+    fun `read`(`most`: kotlin.UInt): kotlin.ByteArray
+    
+    /**
+     * Ends it from another thread: closes its connection, so that the other calls return. Called at any time, and perhaps more
+     * than once.
+     */
+    fun `cancel`()
+    
+    companion object
+}
+
+/**
+ * A request and its answer.
+ */
+open class HttpCallImpl: Disposable, AutoCloseable, HttpCall
+{
+
+    @Suppress("UNUSED_PARAMETER")
+    /**
+     * @suppress
+     */
+    constructor(withHandle: UniffiWithHandle, handle: Long) {
+        this.handle = handle
+        this.cleanable = UniffiLib.CLEANER.register(this, UniffiCleanAction(handle))
+    }
+
+    /**
+     * @suppress
+     *
+     * This constructor can be used to instantiate a fake object. Only used for tests. Any
+     * attempt to actually use an object constructed this way will fail as there is no
+     * connected Rust object.
+     */
+    @Suppress("UNUSED_PARAMETER")
+    constructor(noHandle: NoHandle) {
+        this.handle = 0
+        this.cleanable = null
+    }
+
+    protected val handle: Long
+    protected val cleanable: UniffiCleaner.Cleanable?
+
+    private val wasDestroyed = AtomicBoolean(false)
+    private val callCounter = AtomicLong(1)
+
+    /**
+     * Whether the current object has been destroyed and its reference is gone in the Rust side.
+     */
+    val uniffiIsDestroyed: Boolean get() = wasDestroyed.get()
+
+    override fun destroy() {
+        // Only allow a single call to this method.
+        // TODO: maybe we should log a warning if called more than once?
+        if (this.wasDestroyed.compareAndSet(false, true)) {
+            // This decrement always matches the initial count of 1 given at creation time.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    @Synchronized
+    override fun close() {
+        this.destroy()
+    }
+
+    internal inline fun <R> callWithHandle(block: (handle: Long) -> R): R {
+        // Check and increment the call counter, to keep the object alive.
+        // This needs a compare-and-set retry loop in case of concurrent updates.
+        do {
+            val c = this.callCounter.get()
+            if (c == 0L) {
+                throw IllegalStateException("${this.javaClass.simpleName} object has already been destroyed")
+            }
+            if (c == Long.MAX_VALUE) {
+                throw IllegalStateException("${this.javaClass.simpleName} call counter would overflow")
+            }
+        } while (! this.callCounter.compareAndSet(c, c + 1L))
+        // Now we can safely do the method call without the handle being freed concurrently.
+        try {
+            return block(this.uniffiCloneHandle())
+        } finally {
+            // This decrement always matches the increment we performed above.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    // Use a static inner class instead of a closure so as not to accidentally
+    // capture `this` as part of the cleanable's action.
+    private class UniffiCleanAction(private val handle: Long) : Runnable {
+        override fun run() {
+            if (handle == 0.toLong()) {
+                // Fake object created with `NoHandle`, don't try to free.
+                return;
+            }
+            uniffiRustCall { status ->
+                UniffiLib.uniffi_laydown_app_fn_free_httpcall(handle, status)
+            }
+        }
+    }
+
+    /**
+     * @suppress
+     */
+    fun uniffiCloneHandle(): Long {
+        if (handle == 0.toLong()) {
+            throw InternalException("uniffiCloneHandle() called on NoHandle object");
+        }
+        return uniffiRustCall() { status ->
+            UniffiLib.uniffi_laydown_app_fn_clone_httpcall(handle, status)
+        }
+    }
+
+    
+    /**
+     * Sends the request and waits for the head of its answer. Called once.
+     */
+    @Throws(NetworkException::class)override fun `answer`(): HttpAnswer {
+            return FfiConverterTypeHttpAnswer.lift(
+    callWithHandle {
+    uniffiRustCallWithError(NetworkException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_httpcall_answer(
+        it,
+        _status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Waits for the next bytes of the answer's body, at most so many; none at its end. A body that breaks off before its end
+     * is an error.
+     */
+    @Throws(NetworkException::class)override fun `read`(`most`: kotlin.UInt): kotlin.ByteArray {
+            return FfiConverterByteArray.lift(
+    callWithHandle {
+    uniffiRustCallWithError(NetworkException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_httpcall_read(
+        it,
+        
+        FfiConverterUInt.lower(`most`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Ends it from another thread: closes its connection, so that the other calls return. Called at any time, and perhaps more
+     * than once.
+     */override fun `cancel`()
+        = 
+    callWithHandle {
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_httpcall_cancel(
+        it,
+        _status)
+}
+    }
+    
+    
+
+    
+
+    
+
+
+    
+    
+    /**
+     * @suppress
+     */
+    companion object
+    
+}
+
+
+
+// Put the implementation in an object so we don't pollute the top-level namespace
+internal object uniffiCallbackInterfaceHttpCall {
+    internal object `answer`: UniffiCallbackInterfaceHttpCallMethod0 {
+        override fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeHttpCall.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`answer`(
+                )
+            }
+            val writeReturn = { value: HttpAnswer -> uniffiOutReturn.setValue(FfiConverterTypeHttpAnswer.lower(value)) }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: NetworkException -> FfiConverterTypeNetworkError.lower(e) }
+            )
+        }
+    }
+    internal object `read`: UniffiCallbackInterfaceHttpCallMethod1 {
+        override fun callback(`uniffiHandle`: Long,`most`: Int,`uniffiOutReturn`: RustBuffer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeHttpCall.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`read`(
+                    FfiConverterUInt.lift(`most`),
+                )
+            }
+            val writeReturn = { value: kotlin.ByteArray -> uniffiOutReturn.setValue(FfiConverterByteArray.lower(value)) }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: NetworkException -> FfiConverterTypeNetworkError.lower(e) }
+            )
+        }
+    }
+    internal object `cancel`: UniffiCallbackInterfaceHttpCallMethod2 {
+        override fun callback(`uniffiHandle`: Long,`uniffiOutReturn`: Pointer,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeHttpCall.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`cancel`(
+                )
+            }
+            val writeReturn = { _: Unit -> Unit }
+            uniffiTraitInterfaceCall(uniffiCallStatus, makeCall, writeReturn)
+        }
+    }
+
+    internal object uniffiFree: UniffiCallbackInterfaceFree {
+        override fun callback(handle: Long) {
+            FfiConverterTypeHttpCall.handleMap.remove(handle)
+        }
+    }
+
+    internal object uniffiClone: UniffiCallbackInterfaceClone {
+        override fun callback(handle: Long): Long {
+            return FfiConverterTypeHttpCall.handleMap.clone(handle)
+        }
+    }
+
+    internal var vtable = UniffiVTableCallbackInterfaceHttpCall.UniffiByValue(
+        uniffiFree,
+        uniffiClone,
+        `answer`,
+        `read`,
+        `cancel`,
+    )
+
+    // Registers the foreign callback with the Rust side.
+    // This method is generated for each callback interface.
+    internal fun register(lib: UniffiLib) {
+        lib.uniffi_laydown_app_fn_init_callback_vtable_httpcall(vtable)
+    }
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHttpCall: FfiConverter<HttpCall, Long> {
+    internal val handleMap = UniffiHandleMap<HttpCall>()
+
+    override fun lower(value: HttpCall): Long {
+        if (value is HttpCallImpl) {
+             // Rust-implemented object.  Clone the handle and return it
+            return value.uniffiCloneHandle()
+         } else {
+            // Kotlin object, generate a new vtable handle and return that.
+            return handleMap.insert(value)
+         }
+    }
+
+    override fun lift(value: Long): HttpCall {
+        if ((value and 1.toLong()) == 0.toLong()) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return HttpCallImpl(UniffiWithHandle, value)
+        } else {
+            // Kotlin-generated handle, get the object from the handle map
+            return handleMap.remove(value)
+        }
+    }
+
+    override fun read(buf: ByteBuffer): HttpCall {
+        return lift(buf.getLong())
+    }
+
+    override fun allocationSize(value: HttpCall) = 8UL
+
+    override fun write(value: HttpCall, buf: ByteBuffer) {
+        buf.putLong(lower(value))
+    }
+}
+
+
+// This template implements a class for working with a Rust struct via a handle
+// to the live Rust struct on the other side of the FFI.
+//
+// There's some subtlety here, because we have to be careful not to operate on a Rust
+// struct after it has been dropped, and because we must expose a public API for freeing
+// theq Kotlin wrapper object in lieu of reliable finalizers. The core requirements are:
+//
+//   * Each instance holds an opaque handle to the underlying Rust struct.
+//     Method calls need to read this handle from the object's state and pass it in to
+//     the Rust FFI.
+//
+//   * When an instance is no longer needed, its handle should be passed to a
+//     special destructor function provided by the Rust FFI, which will drop the
+//     underlying Rust struct.
+//
+//   * Given an instance, calling code is expected to call the special
+//     `destroy` method in order to free it after use, either by calling it explicitly
+//     or by using a higher-level helper like the `use` method. Failing to do so risks
+//     leaking the underlying Rust struct.
+//
+//   * We can't assume that calling code will do the right thing, and must be prepared
+//     to handle Kotlin method calls executing concurrently with or even after a call to
+//     `destroy`, and to handle multiple (possibly concurrent!) calls to `destroy`.
+//
+//   * We must never allow Rust code to operate on the underlying Rust struct after
+//     the destructor has been called, and must never call the destructor more than once.
+//     Doing so may trigger memory unsafety.
+//
+//   * To mitigate many of the risks of leaking memory and use-after-free unsafety, a `Cleaner`
+//     is implemented to call the destructor when the Kotlin object becomes unreachable.
+//     This is done in a background thread. This is not a panacea, and client code should be aware that
+//      1. the thread may starve if some there are objects that have poorly performing
+//     `drop` methods or do significant work in their `drop` methods.
+//      2. the thread is shared across the whole library. This can be tuned by using `android_cleaner = true`,
+//         or `android = true` in the [`kotlin` section of the `uniffi.toml` file](https://mozilla.github.io/uniffi-rs/kotlin/configuration.html).
+//
+// If we try to implement this with mutual exclusion on access to the handle, there is the
+// possibility of a race between a method call and a concurrent call to `destroy`:
+//
+//    * Thread A starts a method call, reads the value of the handle, but is interrupted
+//      before it can pass the handle over the FFI to Rust.
+//    * Thread B calls `destroy` and frees the underlying Rust struct.
+//    * Thread A resumes, passing the already-read handle value to Rust and triggering
+//      a use-after-free.
+//
+// One possible solution would be to use a `ReadWriteLock`, with each method call taking
+// a read lock (and thus allowed to run concurrently) and the special `destroy` method
+// taking a write lock (and thus blocking on live method calls). However, we aim not to
+// generate methods with any hidden blocking semantics, and a `destroy` method that might
+// block if called incorrectly seems to meet that bar.
+//
+// So, we achieve our goals by giving each instance an associated `AtomicLong` counter to track
+// the number of in-flight method calls, and an `AtomicBoolean` flag to indicate whether `destroy`
+// has been called. These are updated according to the following rules:
+//
+//    * The initial value of the counter is 1, indicating a live object with no in-flight calls.
+//      The initial value for the flag is false.
+//
+//    * At the start of each method call, we atomically check the counter.
+//      If it is 0 then the underlying Rust struct has already been destroyed and the call is aborted.
+//      If it is nonzero them we atomically increment it by 1 and proceed with the method call.
+//
+//    * At the end of each method call, we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+//    * When `destroy` is called, we atomically flip the flag from false to true.
+//      If the flag was already true we silently fail.
+//      Otherwise we atomically decrement and check the counter.
+//      If it has reached zero then we destroy the underlying Rust struct.
+//
+// Astute readers may observe that this all sounds very similar to the way that Rust's `Arc<T>` works,
+// and indeed it is, with the addition of a flag to guard against multiple calls to `destroy`.
+//
+// The overall effect is that the underlying Rust struct is destroyed only when `destroy` has been
+// called *and* all in-flight method calls have completed, avoiding violating any of the expectations
+// of the underlying Rust code.
+//
+// This makes a cleaner a better alternative to _not_ calling `destroy()` as
+// and when the object is finished with, but the abstraction is not perfect: if the Rust object's `drop`
+// method is slow, and/or there are many objects to cleanup, and it's on a low end Android device, then the cleaner
+// thread may be starved, and the app will leak memory.
+//
+// In this case, `destroy`ing manually may be a better solution.
+//
+// The cleaner can live side by side with the manual calling of `destroy`. In the order of responsiveness, uniffi objects
+// with Rust peers are reclaimed:
+//
+// 1. By calling the `destroy` method of the object, which calls `rustObject.free()`. If that doesn't happen:
+// 2. When the object becomes unreachable, AND the Cleaner thread gets to call `rustObject.free()`. If the thread is starved then:
+// 3. The memory is reclaimed when the process terminates.
+//
+// [1] https://stackoverflow.com/questions/24376768/can-java-finalize-an-object-when-it-is-still-in-scope/24380219
+//
+
+
+/**
+ * Sends one HTTP request and hands back its answer. Follows no redirect, keeps no cookie and no cache, and adds no name or
+ * password: the core decides what is sent where. Called on threads of the core's own, several at once.
+ */
+public interface HttpClient {
+    
+    /**
+     * Begins a request, without waiting for anything.
+     */
+    fun `begin`(`request`: HttpRequest): HttpCall
+    
+    companion object
+}
+
+/**
+ * Sends one HTTP request and hands back its answer. Follows no redirect, keeps no cookie and no cache, and adds no name or
+ * password: the core decides what is sent where. Called on threads of the core's own, several at once.
+ */
+open class HttpClientImpl: Disposable, AutoCloseable, HttpClient
+{
+
+    @Suppress("UNUSED_PARAMETER")
+    /**
+     * @suppress
+     */
+    constructor(withHandle: UniffiWithHandle, handle: Long) {
+        this.handle = handle
+        this.cleanable = UniffiLib.CLEANER.register(this, UniffiCleanAction(handle))
+    }
+
+    /**
+     * @suppress
+     *
+     * This constructor can be used to instantiate a fake object. Only used for tests. Any
+     * attempt to actually use an object constructed this way will fail as there is no
+     * connected Rust object.
+     */
+    @Suppress("UNUSED_PARAMETER")
+    constructor(noHandle: NoHandle) {
+        this.handle = 0
+        this.cleanable = null
+    }
+
+    protected val handle: Long
+    protected val cleanable: UniffiCleaner.Cleanable?
+
+    private val wasDestroyed = AtomicBoolean(false)
+    private val callCounter = AtomicLong(1)
+
+    /**
+     * Whether the current object has been destroyed and its reference is gone in the Rust side.
+     */
+    val uniffiIsDestroyed: Boolean get() = wasDestroyed.get()
+
+    override fun destroy() {
+        // Only allow a single call to this method.
+        // TODO: maybe we should log a warning if called more than once?
+        if (this.wasDestroyed.compareAndSet(false, true)) {
+            // This decrement always matches the initial count of 1 given at creation time.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    @Synchronized
+    override fun close() {
+        this.destroy()
+    }
+
+    internal inline fun <R> callWithHandle(block: (handle: Long) -> R): R {
+        // Check and increment the call counter, to keep the object alive.
+        // This needs a compare-and-set retry loop in case of concurrent updates.
+        do {
+            val c = this.callCounter.get()
+            if (c == 0L) {
+                throw IllegalStateException("${this.javaClass.simpleName} object has already been destroyed")
+            }
+            if (c == Long.MAX_VALUE) {
+                throw IllegalStateException("${this.javaClass.simpleName} call counter would overflow")
+            }
+        } while (! this.callCounter.compareAndSet(c, c + 1L))
+        // Now we can safely do the method call without the handle being freed concurrently.
+        try {
+            return block(this.uniffiCloneHandle())
+        } finally {
+            // This decrement always matches the increment we performed above.
+            if (this.callCounter.decrementAndGet() == 0L) {
+                cleanable?.clean()
+            }
+        }
+    }
+
+    // Use a static inner class instead of a closure so as not to accidentally
+    // capture `this` as part of the cleanable's action.
+    private class UniffiCleanAction(private val handle: Long) : Runnable {
+        override fun run() {
+            if (handle == 0.toLong()) {
+                // Fake object created with `NoHandle`, don't try to free.
+                return;
+            }
+            uniffiRustCall { status ->
+                UniffiLib.uniffi_laydown_app_fn_free_httpclient(handle, status)
+            }
+        }
+    }
+
+    /**
+     * @suppress
+     */
+    fun uniffiCloneHandle(): Long {
+        if (handle == 0.toLong()) {
+            throw InternalException("uniffiCloneHandle() called on NoHandle object");
+        }
+        return uniffiRustCall() { status ->
+            UniffiLib.uniffi_laydown_app_fn_clone_httpclient(handle, status)
+        }
+    }
+
+    
+    /**
+     * Begins a request, without waiting for anything.
+     */
+    @Throws(NetworkException::class)override fun `begin`(`request`: HttpRequest): HttpCall {
+            return FfiConverterTypeHttpCall.lift(
+    callWithHandle {
+    uniffiRustCallWithError(NetworkException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_httpclient_begin(
+        it,
+        
+        FfiConverterTypeHttpRequest.lower(`request`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+
+    
+
+
+    
+    
+    /**
+     * @suppress
+     */
+    companion object
+    
+}
+
+
+
+// Put the implementation in an object so we don't pollute the top-level namespace
+internal object uniffiCallbackInterfaceHttpClient {
+    internal object `begin`: UniffiCallbackInterfaceHttpClientMethod0 {
+        override fun callback(`uniffiHandle`: Long,`request`: RustBuffer.ByValue,`uniffiOutReturn`: LongByReference,uniffiCallStatus: UniffiRustCallStatus,) {
+            val uniffiObj = FfiConverterTypeHttpClient.handleMap.get(uniffiHandle)
+            val makeCall = { ->
+                uniffiObj.`begin`(
+                    FfiConverterTypeHttpRequest.lift(`request`),
+                )
+            }
+            val writeReturn = { value: HttpCall -> uniffiOutReturn.setValue(FfiConverterTypeHttpCall.lower(value)) }
+            uniffiTraitInterfaceCallWithError(
+                uniffiCallStatus,
+                makeCall,
+                writeReturn,
+                { e: NetworkException -> FfiConverterTypeNetworkError.lower(e) }
+            )
+        }
+    }
+
+    internal object uniffiFree: UniffiCallbackInterfaceFree {
+        override fun callback(handle: Long) {
+            FfiConverterTypeHttpClient.handleMap.remove(handle)
+        }
+    }
+
+    internal object uniffiClone: UniffiCallbackInterfaceClone {
+        override fun callback(handle: Long): Long {
+            return FfiConverterTypeHttpClient.handleMap.clone(handle)
+        }
+    }
+
+    internal var vtable = UniffiVTableCallbackInterfaceHttpClient.UniffiByValue(
+        uniffiFree,
+        uniffiClone,
+        `begin`,
+    )
+
+    // Registers the foreign callback with the Rust side.
+    // This method is generated for each callback interface.
+    internal fun register(lib: UniffiLib) {
+        lib.uniffi_laydown_app_fn_init_callback_vtable_httpclient(vtable)
+    }
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHttpClient: FfiConverter<HttpClient, Long> {
+    internal val handleMap = UniffiHandleMap<HttpClient>()
+
+    override fun lower(value: HttpClient): Long {
+        if (value is HttpClientImpl) {
+             // Rust-implemented object.  Clone the handle and return it
+            return value.uniffiCloneHandle()
+         } else {
+            // Kotlin object, generate a new vtable handle and return that.
+            return handleMap.insert(value)
+         }
+    }
+
+    override fun lift(value: Long): HttpClient {
+        if ((value and 1.toLong()) == 0.toLong()) {
+            // Rust-generated handle, construct a new class that uses the handle to implement the
+            // interface
+            return HttpClientImpl(UniffiWithHandle, value)
+        } else {
+            // Kotlin-generated handle, get the object from the handle map
+            return handleMap.remove(value)
+        }
+    }
+
+    override fun read(buf: ByteBuffer): HttpClient {
+        return lift(buf.getLong())
+    }
+
+    override fun allocationSize(value: HttpClient) = 8UL
+
+    override fun write(value: HttpClient, buf: ByteBuffer) {
         buf.putLong(lower(value))
     }
 }
@@ -3203,11 +4065,11 @@ public interface StudioInterface {
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
-     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
-     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
-     * error.
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again; `folder` is the
+     * folder where the place is one, and `client` the way to the server where it is one. What came of it stands in the view
+     * of the phones, also where this answers with an error.
      */
-    fun `syncNow`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `listener`: ProgressListener, `stop`: Stop): kotlin.String
+    fun `syncNow`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `client`: HttpClient?, `listener`: ProgressListener, `stop`: Stop): kotlin.String
     
     /**
      * All that was ever said of the thing with this id, what no longer counts included.
@@ -4179,11 +5041,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
      * as it takes: call it on a thread that nobody waits for. `secrets` is all that the shell keeps secret, by the fields'
-     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again, and `folder` is
-     * the folder where the place is one. What came of it stands in the view of the phones, also where this answers with an
-     * error.
+     * keys; `metered` says that every byte costs here, `check` has all that this phone put there read again; `folder` is the
+     * folder where the place is one, and `client` the way to the server where it is one. What came of it stands in the view
+     * of the phones, also where this answers with an error.
      */
-    @Throws(StudioException::class)override fun `syncNow`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `listener`: ProgressListener, `stop`: Stop): kotlin.String {
+    @Throws(StudioException::class)override fun `syncNow`(`now`: Now, `secrets`: List<Value>, `metered`: kotlin.Boolean, `check`: kotlin.Boolean, `folder`: Folder?, `client`: HttpClient?, `listener`: ProgressListener, `stop`: Stop): kotlin.String {
             return FfiConverterString.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
@@ -4195,6 +5057,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         FfiConverterBoolean.lower(`metered`),
         FfiConverterBoolean.lower(`check`),
         FfiConverterOptionalTypeFolder.lower(`folder`),
+        FfiConverterOptionalTypeHttpClient.lower(`client`),
         FfiConverterTypeProgressListener.lower(`listener`),
         FfiConverterTypeStop.lower(`stop`),_status)
 }
@@ -7717,6 +8580,179 @@ public object FfiConverterTypeHistoryView: FfiConverterRustBuffer<HistoryView> {
 
 
 /**
+ * The head of an answer.
+ */
+data class HttpAnswer (
+    /**
+     * The status, such as 207.
+     */
+    val `status`: kotlin.UShort
+    , 
+    /**
+     * The headers, in their order.
+     */
+    val `headers`: List<HttpHeader>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHttpAnswer: FfiConverterRustBuffer<HttpAnswer> {
+    override fun read(buf: ByteBuffer): HttpAnswer {
+        return HttpAnswer(
+            FfiConverterUShort.read(buf),
+            FfiConverterSequenceTypeHttpHeader.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HttpAnswer) = (
+            FfiConverterUShort.allocationSize(value.`status`) +
+            FfiConverterSequenceTypeHttpHeader.allocationSize(value.`headers`)
+    )
+
+    override fun write(value: HttpAnswer, buf: ByteBuffer) {
+            FfiConverterUShort.write(value.`status`, buf)
+            FfiConverterSequenceTypeHttpHeader.write(value.`headers`, buf)
+    }
+}
+
+
+
+/**
+ * A header of a request or an answer.
+ */
+data class HttpHeader (
+    /**
+     * Its name; capitals do not matter.
+     */
+    val `name`: kotlin.String
+    , 
+    /**
+     * Its value.
+     */
+    val `value`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHttpHeader: FfiConverterRustBuffer<HttpHeader> {
+    override fun read(buf: ByteBuffer): HttpHeader {
+        return HttpHeader(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HttpHeader) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterString.allocationSize(value.`value`)
+    )
+
+    override fun write(value: HttpHeader, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterString.write(value.`value`, buf)
+    }
+}
+
+
+
+/**
+ * What is sent. Holds a password or a signature: never show or log it.
+ */
+data class HttpRequest (
+    /**
+     * The method, in capitals; WebDAV has some of its own.
+     */
+    val `method`: kotlin.String
+    , 
+    /**
+     * The whole address, `http` or `https`.
+     */
+    val `url`: kotlin.String
+    , 
+    /**
+     * All headers but `Host` and `Content-Length`, which are the client's to add.
+     */
+    val `headers`: List<HttpHeader>
+    , 
+    /**
+     * The body; empty where there is none.
+     */
+    val `body`: kotlin.ByteArray
+    , 
+    /**
+     * How long reaching the server may take, ms.
+     */
+    val `connectMs`: kotlin.UInt
+    , 
+    /**
+     * How long the server may say nothing, ms.
+     */
+    val `silenceMs`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHttpRequest: FfiConverterRustBuffer<HttpRequest> {
+    override fun read(buf: ByteBuffer): HttpRequest {
+        return HttpRequest(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeHttpHeader.read(buf),
+            FfiConverterByteArray.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HttpRequest) = (
+            FfiConverterString.allocationSize(value.`method`) +
+            FfiConverterString.allocationSize(value.`url`) +
+            FfiConverterSequenceTypeHttpHeader.allocationSize(value.`headers`) +
+            FfiConverterByteArray.allocationSize(value.`body`) +
+            FfiConverterUInt.allocationSize(value.`connectMs`) +
+            FfiConverterUInt.allocationSize(value.`silenceMs`)
+    )
+
+    override fun write(value: HttpRequest, buf: ByteBuffer) {
+            FfiConverterString.write(value.`method`, buf)
+            FfiConverterString.write(value.`url`, buf)
+            FfiConverterSequenceTypeHttpHeader.write(value.`headers`, buf)
+            FfiConverterByteArray.write(value.`body`, buf)
+            FfiConverterUInt.write(value.`connectMs`, buf)
+            FfiConverterUInt.write(value.`silenceMs`, buf)
+    }
+}
+
+
+
+/**
  * What taking a spreadsheet in would do.
  */
 data class ImportView (
@@ -10907,6 +11943,221 @@ public object FfiConverterTypeMark: FfiConverterRustBuffer<Mark> {
 
 
 
+
+
+/**
+ * Why there is no answer, or not all of it.
+ */
+sealed class NetworkException: kotlin.Exception() {
+    
+    /**
+     * The phone is on no network.
+     */
+    class NoNetwork(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * No server has this name.
+     */
+    class UnknownHost(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * The host does not take the call.
+     */
+    class Refused(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * Nothing came in time.
+     */
+    class TimedOut(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * The certificate is not valid at the phone's date.
+     */
+    class CertificateDate(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * The certificate is another host's.
+     */
+    class CertificateHost(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * The phone does not trust the certificate, or it does not say why it refuses it.
+     */
+    class Certificate(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+    /**
+     * The connection broke, or what came over it is no HTTP.
+     */
+    class Broken(
+        
+        /**
+         * What is known of it, for a report. No address, and nothing that a server said.
+         */
+        val `details`: kotlin.String
+        ) : NetworkException() {
+        override val message
+            get() = "details=${ `details` }"
+    }
+    
+    /**
+     * It was cancelled.
+     */
+    class Stopped(
+        ) : NetworkException() {
+        override val message
+            get() = ""
+    }
+    
+
+    
+
+
+    companion object ErrorHandler : UniffiRustCallStatusErrorHandler<NetworkException> {
+        override fun lift(error_buf: RustBuffer.ByValue): NetworkException = FfiConverterTypeNetworkError.lift(error_buf)
+    }
+
+    
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNetworkError : FfiConverterRustBuffer<NetworkException> {
+    override fun read(buf: ByteBuffer): NetworkException {
+        
+
+        return when(buf.getInt()) {
+            1 -> NetworkException.NoNetwork()
+            2 -> NetworkException.UnknownHost()
+            3 -> NetworkException.Refused()
+            4 -> NetworkException.TimedOut()
+            5 -> NetworkException.CertificateDate()
+            6 -> NetworkException.CertificateHost()
+            7 -> NetworkException.Certificate()
+            8 -> NetworkException.Broken(
+                FfiConverterString.read(buf),
+                )
+            9 -> NetworkException.Stopped()
+            else -> throw RuntimeException("invalid error enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: NetworkException): ULong {
+        return when(value) {
+            is NetworkException.NoNetwork -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is NetworkException.UnknownHost -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is NetworkException.Refused -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is NetworkException.TimedOut -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is NetworkException.CertificateDate -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is NetworkException.CertificateHost -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is NetworkException.Certificate -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+            is NetworkException.Broken -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+                + FfiConverterString.allocationSize(value.`details`)
+            )
+            is NetworkException.Stopped -> (
+                // Add the size for the Int that specifies the variant plus the size needed for all fields
+                4UL
+            )
+        }
+    }
+
+    override fun write(value: NetworkException, buf: ByteBuffer) {
+        when(value) {
+            is NetworkException.NoNetwork -> {
+                buf.putInt(1)
+                Unit
+            }
+            is NetworkException.UnknownHost -> {
+                buf.putInt(2)
+                Unit
+            }
+            is NetworkException.Refused -> {
+                buf.putInt(3)
+                Unit
+            }
+            is NetworkException.TimedOut -> {
+                buf.putInt(4)
+                Unit
+            }
+            is NetworkException.CertificateDate -> {
+                buf.putInt(5)
+                Unit
+            }
+            is NetworkException.CertificateHost -> {
+                buf.putInt(6)
+                Unit
+            }
+            is NetworkException.Certificate -> {
+                buf.putInt(7)
+                Unit
+            }
+            is NetworkException.Broken -> {
+                buf.putInt(8)
+                FfiConverterString.write(value.`details`, buf)
+                Unit
+            }
+            is NetworkException.Stopped -> {
+                buf.putInt(9)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+
+}
+
+
+
 /**
  * How a line is drawn.
  */
@@ -11672,6 +12923,38 @@ public object FfiConverterOptionalTypeFolder: FfiConverterRustBuffer<Folder?> {
         } else {
             buf.put(1)
             FfiConverterTypeFolder.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeHttpClient: FfiConverterRustBuffer<HttpClient?> {
+    override fun read(buf: ByteBuffer): HttpClient? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeHttpClient.read(buf)
+    }
+
+    override fun allocationSize(value: HttpClient?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeHttpClient.allocationSize(value)
+        }
+    }
+
+    override fun write(value: HttpClient?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeHttpClient.write(value, buf)
         }
     }
 }
@@ -12616,6 +13899,34 @@ public object FfiConverterSequenceTypeHistoryEntry: FfiConverterRustBuffer<List<
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeHistoryEntry.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeHttpHeader: FfiConverterRustBuffer<List<HttpHeader>> {
+    override fun read(buf: ByteBuffer): List<HttpHeader> {
+        val len = buf.getInt()
+        return List<HttpHeader>(len) {
+            FfiConverterTypeHttpHeader.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<HttpHeader>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeHttpHeader.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<HttpHeader>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeHttpHeader.write(it, buf)
         }
     }
 }

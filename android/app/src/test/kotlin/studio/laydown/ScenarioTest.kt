@@ -231,7 +231,7 @@ class ScenarioTest {
                         override fun progress(progress: SyncProgress) = told.set(true)
                     }
                     val folder = FilesFolder(File(with.text("folder")))
-                    Stop().use { syncNow(now, with.values("secrets"), with.flag("metered"), with.flag("check"), folder, listener, it) }
+                    Stop().use { syncNow(now, with.values("secrets"), with.flag("metered"), with.flag("check"), folder, null, listener, it) }
                         .also { check(told.get()) { "nobody was told how far it was" } }
                 }
                 "forget_sync_location" -> forgetSyncLocation(now)

@@ -380,9 +380,9 @@ class ScreensTest(private val look: Look) {
         devicesPage()
         touch("Choose a location")
         touch("A WebDAV server")
-        fillField("Address", "http://files.example.org/dav/studio")
+        fillField("Address", "http://192.168.1.20/dav/studio")
         fillField("Password", "only for the sink")
-        await("the warning") { said("With http:// anyone on the way") != null }
+        await("the warning") { said("With http:// anyone on this network") != null }
     }
 
     @Test

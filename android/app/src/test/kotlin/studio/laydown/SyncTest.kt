@@ -254,7 +254,7 @@ class SyncTest {
             val nobody = object : ProgressListener {
                 override fun progress(progress: SyncProgress) = Unit
             }
-            studio.syncNow(now, listOf(Value("passphrase", passphrase)), false, false, folderAt(shelf.path), nobody, stop)
+            studio.syncNow(now, listOf(Value("passphrase", passphrase)), false, false, folderAt(shelf.path), null, nobody, stop)
         }
     }
 

@@ -44,8 +44,10 @@ class SyncRunner(private val context: Context, private val work: StudioWork, pri
         stop = mine
         stopping = false
         val foreignFolder = folder.ifEmpty { null }?.let { TreeFolder(context.contentResolver, Uri.parse(it)) }
-        val metered = context.getSystemService(ConnectivityManager::class.java).isActiveNetworkMetered
-        work.inBackground({ now -> syncNow(now, secrets.all(), metered, check, foreignFolder, ProgressRelay(), mine) }) { result ->
+        val networks = context.getSystemService(ConnectivityManager::class.java)
+        val metered = networks.isActiveNetworkMetered
+        val client = SocketHttpClient { networks.activeNetwork != null }
+        work.inBackground({ now -> client.use { syncNow(now, secrets.all(), metered, check, foreignFolder, it, ProgressRelay(), mine) } }) { result ->
             broken = result.exceptionOrNull().takeUnless { it is StudioException }
             stop = null
             progressed = null
