@@ -1537,7 +1537,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func remove(now: Now, kind: EditorKind, id: String) throws  -> CommandResult
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -1671,7 +1672,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -1806,7 +1807,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func forgetSyncLocation(now: Now) throws  -> String
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -1814,7 +1816,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func remember(now: Now, entry: WeighEntry) throws 
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -2304,7 +2307,8 @@ open func remove(now: Now, kind: EditorKind, id: String)throws  -> CommandResult
 }
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -2591,7 +2595,7 @@ open func removePhoto(now: Now, id: String)throws  -> CommandResult  {
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -2878,7 +2882,8 @@ open func forgetSyncLocation(now: Now)throws  -> String  {
 }
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -2894,7 +2899,8 @@ open func remember(now: Now, entry: WeighEntry)throws   {try rustCallWithError(F
 }
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -5312,6 +5318,10 @@ public struct EditorEntry: Equatable, Hashable {
      * What has been entered so far; a field not named here shows what is kept, or its usual value.
      */
     public var values: [Value]
+    /**
+     * The draft that [`EditorView::draft`] handed out, so that saving twice saves once; may be empty.
+     */
+    public var draft: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -5327,11 +5337,15 @@ public struct EditorEntry: Equatable, Hashable {
          */subject: String, 
         /**
          * What has been entered so far; a field not named here shows what is kept, or its usual value.
-         */values: [Value]) {
+         */values: [Value], 
+        /**
+         * The draft that [`EditorView::draft`] handed out, so that saving twice saves once; may be empty.
+         */draft: String = "") {
         self.kind = kind
         self.id = id
         self.subject = subject
         self.values = values
+        self.draft = draft
     }
 
     
@@ -5353,7 +5367,8 @@ public struct FfiConverterTypeEditorEntry: FfiConverterRustBuffer {
                 kind: FfiConverterTypeEditorKind.read(from: &buf), 
                 id: FfiConverterString.read(from: &buf), 
                 subject: FfiConverterString.read(from: &buf), 
-                values: FfiConverterSequenceTypeValue.read(from: &buf)
+                values: FfiConverterSequenceTypeValue.read(from: &buf), 
+                draft: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -5362,6 +5377,7 @@ public struct FfiConverterTypeEditorEntry: FfiConverterRustBuffer {
         FfiConverterString.write(value.id, into: &buf)
         FfiConverterString.write(value.subject, into: &buf)
         FfiConverterSequenceTypeValue.write(value.values, into: &buf)
+        FfiConverterString.write(value.draft, into: &buf)
     }
 }
 
@@ -5552,6 +5568,10 @@ public struct EditorView: Equatable, Hashable {
      * What the button that removes it says; empty where nothing can be removed.
      */
     public var removeLabel: String
+    /**
+     * To be handed back in [`EditorEntry::draft`] from now on; empty where nothing new is made.
+     */
+    public var draft: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -5576,7 +5596,10 @@ public struct EditorView: Equatable, Hashable {
          */canSave: Bool, 
         /**
          * What the button that removes it says; empty where nothing can be removed.
-         */removeLabel: String) {
+         */removeLabel: String, 
+        /**
+         * To be handed back in [`EditorEntry::draft`] from now on; empty where nothing new is made.
+         */draft: String) {
         self.title = title
         self.fields = fields
         self.drawing = drawing
@@ -5584,6 +5607,7 @@ public struct EditorView: Equatable, Hashable {
         self.saveLabel = saveLabel
         self.canSave = canSave
         self.removeLabel = removeLabel
+        self.draft = draft
     }
 
     
@@ -5608,7 +5632,8 @@ public struct FfiConverterTypeEditorView: FfiConverterRustBuffer {
                 results: FfiConverterSequenceTypeNote.read(from: &buf), 
                 saveLabel: FfiConverterString.read(from: &buf), 
                 canSave: FfiConverterBool.read(from: &buf), 
-                removeLabel: FfiConverterString.read(from: &buf)
+                removeLabel: FfiConverterString.read(from: &buf), 
+                draft: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -5620,6 +5645,7 @@ public struct FfiConverterTypeEditorView: FfiConverterRustBuffer {
         FfiConverterString.write(value.saveLabel, into: &buf)
         FfiConverterBool.write(value.canSave, into: &buf)
         FfiConverterString.write(value.removeLabel, into: &buf)
+        FfiConverterString.write(value.draft, into: &buf)
     }
 }
 
@@ -9620,6 +9646,10 @@ public struct WeighEntry: Equatable, Hashable {
      * The glazed piece's weight, as typed.
      */
     public var glazed: String
+    /**
+     * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
+     */
+    public var draft: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -9653,7 +9683,10 @@ public struct WeighEntry: Equatable, Hashable {
          */bare: String, 
         /**
          * The glazed piece's weight, as typed.
-         */glazed: String) {
+         */glazed: String, 
+        /**
+         * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
+         */draft: String = "") {
         self.form = form
         self.bucket = bucket
         self.zone = zone
@@ -9664,6 +9697,7 @@ public struct WeighEntry: Equatable, Hashable {
         self.net = net
         self.bare = bare
         self.glazed = glazed
+        self.draft = draft
     }
 
     
@@ -9691,7 +9725,8 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
                 field: FfiConverterTypeField.read(from: &buf), 
                 net: FfiConverterString.read(from: &buf), 
                 bare: FfiConverterString.read(from: &buf), 
-                glazed: FfiConverterString.read(from: &buf)
+                glazed: FfiConverterString.read(from: &buf), 
+                draft: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -9706,6 +9741,7 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
         FfiConverterString.write(value.net, into: &buf)
         FfiConverterString.write(value.bare, into: &buf)
         FfiConverterString.write(value.glazed, into: &buf)
+        FfiConverterString.write(value.draft, into: &buf)
     }
 }
 
@@ -10417,7 +10453,7 @@ public func FfiConverterTypeAssessment_lower(_ value: Assessment) -> RustBuffer 
 
 
 /**
- * Why a backup was not made automatically. The name is what to say of it, and what to do.
+ * Why a backup was not made automatically.
  */
 
 public enum BackupTrouble: Equatable, Hashable {
@@ -13548,6 +13584,18 @@ public func folderAt(path: String)throws  -> Folder  {
     )
 })
 }
+/**
+ * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
+ * those that laydown knows. Answers with the tag of the language in use.
+ */
+public func setLanguage(tags: [String]) -> String  {
+    return try!  FfiConverterString.lift(try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_func_set_language(
+        FfiConverterSequenceString.lower(tags),uniffiCallStatus
+    )
+})
+}
 
 private enum InitializationResult {
     case ok
@@ -13571,6 +13619,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_func_folder_at() != 50671) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_func_set_language() != 7805) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_preferences() != 59032) {
@@ -13639,7 +13690,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_remove() != 1867) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_save_record() != 60880) {
+    if (uniffi_laydown_app_checksum_method_studio_save_record() != 50953) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_photograph() != 30000) {
@@ -13687,7 +13738,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_remove_photo() != 40127) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_save_photo() != 7622) {
+    if (uniffi_laydown_app_checksum_method_studio_save_photo() != 53727) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_compare() != 2323) {
@@ -13735,10 +13786,10 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_forget_sync_location() != 21964) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_remember() != 24437) {
+    if (uniffi_laydown_app_checksum_method_studio_remember() != 8791) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_save() != 25178) {
+    if (uniffi_laydown_app_checksum_method_studio_save() != 28157) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_weigh() != 41116) {

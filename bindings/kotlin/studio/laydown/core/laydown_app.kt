@@ -743,6 +743,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_func_folder_at(
     ): Int
+    external fun uniffi_laydown_app_checksum_func_set_language(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_preferences(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_undo(
@@ -1055,6 +1057,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
+    external fun uniffi_laydown_app_fn_func_set_language(`tags`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1183,6 +1187,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_func_folder_at() and 0xFFFF) != 50671) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_app_checksum_func_set_language() and 0xFFFF) != 7805) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_app_checksum_method_studio_preferences() and 0xFFFF) != 59032) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1249,7 +1256,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_remove() and 0xFFFF) != 1867) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_save_record() and 0xFFFF) != 60880) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save_record() and 0xFFFF) != 50953) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_photograph() and 0xFFFF) != 30000) {
@@ -1297,7 +1304,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_remove_photo() and 0xFFFF) != 40127) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_save_photo() and 0xFFFF) != 7622) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save_photo() and 0xFFFF) != 53727) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 2323) {
@@ -1345,10 +1352,10 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_forget_sync_location() and 0xFFFF) != 21964) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_remember() and 0xFFFF) != 24437) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remember() and 0xFFFF) != 8791) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_save() and 0xFFFF) != 25178) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save() and 0xFFFF) != 28157) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_weigh() and 0xFFFF) != 41116) {
@@ -3151,7 +3158,8 @@ public interface StudioInterface {
     fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -3285,7 +3293,7 @@ public interface StudioInterface {
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -3420,7 +3428,8 @@ public interface StudioInterface {
     fun `forgetSyncLocation`(`now`: Now): kotlin.String
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -3428,7 +3437,8 @@ public interface StudioInterface {
     fun `remember`(`now`: Now, `entry`: WeighEntry)
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -4042,7 +4052,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -4409,7 +4420,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -4776,7 +4787,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -4797,7 +4809,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -6602,6 +6615,11 @@ data class EditorEntry (
      * What has been entered so far; a field not named here shows what is kept, or its usual value.
      */
     val `values`: List<Value>
+    , 
+    /**
+     * The draft that [`EditorView::draft`] handed out, so that saving twice saves once; may be empty.
+     */
+    val `draft`: kotlin.String = "" 
     
 ){
     
@@ -6622,6 +6640,7 @@ public object FfiConverterTypeEditorEntry: FfiConverterRustBuffer<EditorEntry> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeValue.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -6629,7 +6648,8 @@ public object FfiConverterTypeEditorEntry: FfiConverterRustBuffer<EditorEntry> {
             FfiConverterTypeEditorKind.allocationSize(value.`kind`) +
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`subject`) +
-            FfiConverterSequenceTypeValue.allocationSize(value.`values`)
+            FfiConverterSequenceTypeValue.allocationSize(value.`values`) +
+            FfiConverterString.allocationSize(value.`draft`)
     )
 
     override fun write(value: EditorEntry, buf: ByteBuffer) {
@@ -6637,6 +6657,7 @@ public object FfiConverterTypeEditorEntry: FfiConverterRustBuffer<EditorEntry> {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`subject`, buf)
             FfiConverterSequenceTypeValue.write(value.`values`, buf)
+            FfiConverterString.write(value.`draft`, buf)
     }
 }
 
@@ -6783,6 +6804,11 @@ data class EditorView (
      * What the button that removes it says; empty where nothing can be removed.
      */
     val `removeLabel`: kotlin.String
+    , 
+    /**
+     * To be handed back in [`EditorEntry::draft`] from now on; empty where nothing new is made.
+     */
+    val `draft`: kotlin.String
     
 ){
     
@@ -6806,6 +6832,7 @@ public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -6816,7 +6843,8 @@ public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
             FfiConverterSequenceTypeNote.allocationSize(value.`results`) +
             FfiConverterString.allocationSize(value.`saveLabel`) +
             FfiConverterBoolean.allocationSize(value.`canSave`) +
-            FfiConverterString.allocationSize(value.`removeLabel`)
+            FfiConverterString.allocationSize(value.`removeLabel`) +
+            FfiConverterString.allocationSize(value.`draft`)
     )
 
     override fun write(value: EditorView, buf: ByteBuffer) {
@@ -6827,6 +6855,7 @@ public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
             FfiConverterString.write(value.`saveLabel`, buf)
             FfiConverterBoolean.write(value.`canSave`, buf)
             FfiConverterString.write(value.`removeLabel`, buf)
+            FfiConverterString.write(value.`draft`, buf)
     }
 }
 
@@ -9682,6 +9711,11 @@ data class WeighEntry (
      * The glazed piece's weight, as typed.
      */
     val `glazed`: kotlin.String
+    , 
+    /**
+     * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
+     */
+    val `draft`: kotlin.String = "" 
     
 ){
     
@@ -9708,6 +9742,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -9721,7 +9756,8 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterTypeField.allocationSize(value.`field`) +
             FfiConverterString.allocationSize(value.`net`) +
             FfiConverterString.allocationSize(value.`bare`) +
-            FfiConverterString.allocationSize(value.`glazed`)
+            FfiConverterString.allocationSize(value.`glazed`) +
+            FfiConverterString.allocationSize(value.`draft`)
     )
 
     override fun write(value: WeighEntry, buf: ByteBuffer) {
@@ -9735,6 +9771,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.write(value.`net`, buf)
             FfiConverterString.write(value.`bare`, buf)
             FfiConverterString.write(value.`glazed`, buf)
+            FfiConverterString.write(value.`draft`, buf)
     }
 }
 
@@ -10383,7 +10420,7 @@ public object FfiConverterTypeAssessment : FfiConverterRustBuffer<Assessment>{
 
 
 /**
- * Why a backup was not made automatically. The name is what to say of it, and what to do.
+ * Why a backup was not made automatically.
  */
 
 enum class BackupTrouble {
@@ -13284,6 +13321,21 @@ public typealias FfiConverterTypePathBuf = FfiConverterString
     
         
         FfiConverterString.lower(`path`),_status)
+}
+    )
+    }
+    
+
+        /**
+         * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
+         * those that laydown knows. Answers with the tag of the language in use.
+         */ fun `setLanguage`(`tags`: List<kotlin.String>): kotlin.String {
+            return FfiConverterString.lift(
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_app_fn_func_set_language(
+    
+        
+        FfiConverterSequenceString.lower(`tags`),_status)
 }
     )
     }
