@@ -2061,7 +2061,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func remove(now: Now, kind: EditorKind, id: String) throws  -> CommandResult
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -2195,7 +2196,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -2330,7 +2331,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func forgetSyncLocation(now: Now) throws  -> String
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -2338,7 +2340,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func remember(now: Now, entry: WeighEntry) throws 
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -2828,7 +2831,8 @@ open func remove(now: Now, kind: EditorKind, id: String)throws  -> CommandResult
 }
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -3116,7 +3120,7 @@ open func removePhoto(now: Now, id: String)throws  -> CommandResult  {
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -3403,7 +3407,8 @@ open func forgetSyncLocation(now: Now)throws  -> String  {
 }
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -3419,7 +3424,8 @@ open func remember(now: Now, entry: WeighEntry)throws   {try rustCallWithError(F
 }
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -5837,6 +5843,10 @@ public struct EditorEntry: Equatable, Hashable {
      * What has been entered so far; a field not named here shows what is kept, or its usual value.
      */
     public var values: [Value]
+    /**
+     * The draft that [`EditorView::draft`] handed out, so that saving twice saves once; may be empty.
+     */
+    public var draft: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -5852,11 +5862,15 @@ public struct EditorEntry: Equatable, Hashable {
          */subject: String, 
         /**
          * What has been entered so far; a field not named here shows what is kept, or its usual value.
-         */values: [Value]) {
+         */values: [Value], 
+        /**
+         * The draft that [`EditorView::draft`] handed out, so that saving twice saves once; may be empty.
+         */draft: String = "") {
         self.kind = kind
         self.id = id
         self.subject = subject
         self.values = values
+        self.draft = draft
     }
 
     
@@ -5878,7 +5892,8 @@ public struct FfiConverterTypeEditorEntry: FfiConverterRustBuffer {
                 kind: FfiConverterTypeEditorKind.read(from: &buf), 
                 id: FfiConverterString.read(from: &buf), 
                 subject: FfiConverterString.read(from: &buf), 
-                values: FfiConverterSequenceTypeValue.read(from: &buf)
+                values: FfiConverterSequenceTypeValue.read(from: &buf), 
+                draft: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -5887,6 +5902,7 @@ public struct FfiConverterTypeEditorEntry: FfiConverterRustBuffer {
         FfiConverterString.write(value.id, into: &buf)
         FfiConverterString.write(value.subject, into: &buf)
         FfiConverterSequenceTypeValue.write(value.values, into: &buf)
+        FfiConverterString.write(value.draft, into: &buf)
     }
 }
 
@@ -6077,6 +6093,10 @@ public struct EditorView: Equatable, Hashable {
      * What the button that removes it says; empty where nothing can be removed.
      */
     public var removeLabel: String
+    /**
+     * To be handed back in [`EditorEntry::draft`] from now on; empty where nothing new is made.
+     */
+    public var draft: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -6101,7 +6121,10 @@ public struct EditorView: Equatable, Hashable {
          */canSave: Bool, 
         /**
          * What the button that removes it says; empty where nothing can be removed.
-         */removeLabel: String) {
+         */removeLabel: String, 
+        /**
+         * To be handed back in [`EditorEntry::draft`] from now on; empty where nothing new is made.
+         */draft: String) {
         self.title = title
         self.fields = fields
         self.drawing = drawing
@@ -6109,6 +6132,7 @@ public struct EditorView: Equatable, Hashable {
         self.saveLabel = saveLabel
         self.canSave = canSave
         self.removeLabel = removeLabel
+        self.draft = draft
     }
 
     
@@ -6133,7 +6157,8 @@ public struct FfiConverterTypeEditorView: FfiConverterRustBuffer {
                 results: FfiConverterSequenceTypeNote.read(from: &buf), 
                 saveLabel: FfiConverterString.read(from: &buf), 
                 canSave: FfiConverterBool.read(from: &buf), 
-                removeLabel: FfiConverterString.read(from: &buf)
+                removeLabel: FfiConverterString.read(from: &buf), 
+                draft: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -6145,6 +6170,7 @@ public struct FfiConverterTypeEditorView: FfiConverterRustBuffer {
         FfiConverterString.write(value.saveLabel, into: &buf)
         FfiConverterBool.write(value.canSave, into: &buf)
         FfiConverterString.write(value.removeLabel, into: &buf)
+        FfiConverterString.write(value.draft, into: &buf)
     }
 }
 
@@ -10392,6 +10418,10 @@ public struct WeighEntry: Equatable, Hashable {
      * The glazed piece's weight, as typed.
      */
     public var glazed: String
+    /**
+     * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
+     */
+    public var draft: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -10425,7 +10455,10 @@ public struct WeighEntry: Equatable, Hashable {
          */bare: String, 
         /**
          * The glazed piece's weight, as typed.
-         */glazed: String) {
+         */glazed: String, 
+        /**
+         * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
+         */draft: String = "") {
         self.form = form
         self.bucket = bucket
         self.zone = zone
@@ -10436,6 +10469,7 @@ public struct WeighEntry: Equatable, Hashable {
         self.net = net
         self.bare = bare
         self.glazed = glazed
+        self.draft = draft
     }
 
     
@@ -10463,7 +10497,8 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
                 field: FfiConverterTypeField.read(from: &buf), 
                 net: FfiConverterString.read(from: &buf), 
                 bare: FfiConverterString.read(from: &buf), 
-                glazed: FfiConverterString.read(from: &buf)
+                glazed: FfiConverterString.read(from: &buf), 
+                draft: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -10478,6 +10513,7 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
         FfiConverterString.write(value.net, into: &buf)
         FfiConverterString.write(value.bare, into: &buf)
         FfiConverterString.write(value.glazed, into: &buf)
+        FfiConverterString.write(value.draft, into: &buf)
     }
 }
 
@@ -11189,7 +11225,7 @@ public func FfiConverterTypeAssessment_lower(_ value: Assessment) -> RustBuffer 
 
 
 /**
- * Why a backup was not made automatically. The name is what to say of it, and what to do.
+ * Why a backup was not made automatically.
  */
 
 public enum BackupTrouble: Equatable, Hashable {
@@ -14525,6 +14561,18 @@ public func folderAt(path: String)throws  -> Folder  {
     )
 })
 }
+/**
+ * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
+ * those that laydown knows. Answers with the tag of the language in use.
+ */
+public func setLanguage(tags: [String]) -> String  {
+    return try!  FfiConverterString.lift(try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_func_set_language(
+        FfiConverterSequenceString.lower(tags),uniffiCallStatus
+    )
+})
+}
 
 private enum InitializationResult {
     case ok
@@ -14548,6 +14596,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_func_folder_at() != 50671) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_func_set_language() != 7805) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_preferences() != 59032) {
@@ -14616,7 +14667,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_remove() != 1867) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_save_record() != 60880) {
+    if (uniffi_laydown_app_checksum_method_studio_save_record() != 50953) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_photograph() != 30000) {
@@ -14664,7 +14715,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_remove_photo() != 40127) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_save_photo() != 7622) {
+    if (uniffi_laydown_app_checksum_method_studio_save_photo() != 53727) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_compare() != 2323) {
@@ -14712,10 +14763,10 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_forget_sync_location() != 21964) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_remember() != 24437) {
+    if (uniffi_laydown_app_checksum_method_studio_remember() != 8791) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_save() != 25178) {
+    if (uniffi_laydown_app_checksum_method_studio_save() != 28157) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_weigh() != 41116) {

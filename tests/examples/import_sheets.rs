@@ -45,6 +45,6 @@ fn restore(editor: &Path) {
 
 fn save(studio: &Studio, kind: EditorKind, values: &[(&str, &str)]) {
     let values = values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect();
-    let entry = EditorEntry { kind, id: String::new(), subject: String::new(), values };
+    let entry = EditorEntry { kind, id: String::new(), subject: String::new(), values, draft: String::new() };
     studio.save_record(NOW, &entry).expect("what a sheet needs");
 }

@@ -283,7 +283,13 @@ impl With<'_> {
     fn editor_entry(&self) -> EditorEntry {
         let entry = self.of("entry");
         let text = |key| entry.0.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
-        EditorEntry { kind: entry.kind(), id: text("id"), subject: text("subject"), values: entry.values("values") }
+        EditorEntry {
+            kind: entry.kind(),
+            id: text("id"),
+            subject: text("subject"),
+            values: entry.values("values"),
+            draft: text("draft"),
+        }
     }
 
     fn touch(&self) -> Touch {

@@ -63,7 +63,7 @@ pub(super) fn style(conn: &Connection) -> Result<Style> {
     Ok(style_of(&preference(conn)?))
 }
 
-/// The same from preferences that have been read.
+/// The same from preferences that have been read. A unit that only a newer version knows is shown as the usual one.
 pub(super) fn style_of(preference: &entity::Preference) -> Style {
     let usual = Style::default();
     Style {

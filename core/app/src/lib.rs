@@ -10,6 +10,7 @@ mod buckets;
 mod coat;
 mod date_text;
 mod devices;
+mod draft;
 mod editor;
 mod evidence;
 mod findings;

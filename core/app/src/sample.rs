@@ -163,7 +163,13 @@ fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, 
     studio.advance(at, &firing)?;
     let values = [("top", fired.top), ("hours", fired.hours), ("witness", fired.witness)];
     let values = values.map(|(key, text)| Value { key: key.to_owned(), text: text.to_owned() }).to_vec();
-    let entry = EditorEntry { kind: EditorKind::Firing, id: firing.clone(), subject: String::new(), values };
+    let entry = EditorEntry {
+        kind: EditorKind::Firing,
+        id: firing.clone(),
+        subject: String::new(),
+        values,
+        draft: String::new(),
+    };
     studio.save_record(at, &entry)?;
     let unloaded = at.at(at.unix_ms + DAY_MS);
     for ((piece, off), seen) in pieces.iter().zip(SEEN.iter().cycle()) {
@@ -186,7 +192,7 @@ fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, 
 
 fn save(studio: &Studio, at: Now, kind: EditorKind, subject: &str, values: &[(&str, &str)]) -> Result<String> {
     let values = values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect();
-    let entry = EditorEntry { kind, id: String::new(), subject: subject.to_owned(), values };
+    let entry = EditorEntry { kind, id: String::new(), subject: subject.to_owned(), values, draft: String::new() };
     Ok(studio.save_record(at, &entry)?.id)
 }
 

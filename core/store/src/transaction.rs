@@ -464,6 +464,32 @@ fn last_before_command(conn: &Connection, number: i64, end: i64) -> Result<Optio
     Ok(None)
 }
 
+/// The last event of the command that made the event `first`: that one, or a later one that goes on with it.
+fn last_of_command(conn: &Connection, number: i64, first: i64) -> Result<i64, StoreError> {
+    let mut select =
+        conn.prepare_cached("SELECT place, clock FROM event WHERE place BETWEEN ?1 AND ?2 ORDER BY place")?;
+    let mut rows = select.query([place(number, first), place(number, (1 << SEQ_BITS) - 1)])?;
+    let mut last = first;
+    let mut before: Option<Clock> = None;
+    while let Some(row) = rows.next()? {
+        let here = clock(row.get(1)?)?;
+        if before.is_some_and(|before| !here.goes_on_from(before)) {
+            break;
+        }
+        last = seq_at(row.get(0)?);
+        before = Some(here);
+    }
+    Ok(last)
+}
+
+/// What undoes the command that made `event`, on the phone that made it.
+pub fn command_of(conn: &Connection, event: EventId) -> Result<Undo, StoreError> {
+    let EventId { device, seq } = event;
+    let Some(number) = number_of(conn, device)? else { return Ok(Undo::of(device, seq, seq)) };
+    let before = last_before_command(conn, number, seq)?;
+    Ok(Undo::of(device, before.unwrap_or(0) + 1, last_of_command(conn, number, seq)?))
+}
+
 /// How many things were written about, not counting what was only undone.
 fn things_between(conn: &Connection, number: i64, first: i64, last: i64) -> Result<u32, StoreError> {
     let mut select = conn.prepare_cached(
@@ -494,6 +520,13 @@ pub fn this_device(conn: &Connection) -> Result<DeviceId, StoreError> {
     own_device(conn)?
         .map(|device| device.id)
         .ok_or_else(|| StoreError::Damaged { details: "the file does not say which device it is on".to_owned() })
+}
+
+/// What this device's next event will be called, unless another process makes one first.
+pub fn next_event(conn: &Connection) -> Result<EventId, StoreError> {
+    let device = this_device(conn)?;
+    let last = number_of(conn, device)?.map_or(Ok(0), |number| last_seq(conn, number))?;
+    Ok(EventId { device, seq: last + 1 })
 }
 
 /// This device, or `None` in a file so new that it has no name yet.

@@ -16,7 +16,10 @@ struct EditorPage: View {
     @SceneStorage private var half: Data?
 
     init(frame: AppModel, kind: EditorKind, id: String, subject: String) {
-        _screen = State(initialValue: EditorScreen(frame: frame, kind: kind, id: id, subject: subject))
+        let screen = frame.screen("editor \(kind.name) \(id) \(subject)", isOver: \.isDone) {
+            EditorScreen(frame: frame, kind: kind, id: id, subject: subject)
+        }
+        _screen = State(initialValue: screen)
         _half = SceneStorage("sheet \(kind.name) \(id) \(subject)")
     }
 

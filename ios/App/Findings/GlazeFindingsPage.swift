@@ -7,7 +7,8 @@ struct GlazeFindingsPage: View {
     @State private var screen: GlazeFindingsScreen
 
     init(frame: AppModel, glaze: String) {
-        _screen = State(initialValue: GlazeFindingsScreen(frame: frame, glaze: glaze))
+        _screen = State(
+            initialValue: frame.screen("glaze findings \(glaze)") { GlazeFindingsScreen(frame: frame, glaze: glaze) })
     }
 
     var body: some View {

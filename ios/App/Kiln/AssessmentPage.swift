@@ -11,7 +11,10 @@ struct AssessmentPage: View {
     @FocusState private var isWriting: Bool
 
     init(frame: AppModel, firing: String, piece: String) {
-        _screen = State(initialValue: AssessmentScreen(frame: frame, firing: firing, piece: piece))
+        _screen = State(
+            initialValue: frame.screen("assessment \(firing) \(piece)") {
+                AssessmentScreen(frame: frame, firing: firing, piece: piece)
+            })
     }
 
     var body: some View {

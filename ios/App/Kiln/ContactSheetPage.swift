@@ -15,7 +15,8 @@ struct ContactSheetPage: View {
     private static let paperScale = 200.0 / 72.0
 
     init(frame: AppModel, firing: String) {
-        _screen = State(initialValue: ContactSheetScreen(frame: frame, firing: firing))
+        _screen = State(
+            initialValue: frame.screen("contact sheet \(firing)") { ContactSheetScreen(frame: frame, firing: firing) })
     }
 
     var body: some View {

@@ -16,7 +16,7 @@ struct FiringPage: View {
     }
 
     init(frame: AppModel, id: String) {
-        _screen = State(initialValue: FiringScreen(frame: frame, id: id))
+        _screen = State(initialValue: frame.screen("firing \(id)") { FiringScreen(frame: frame, id: id) })
     }
 
     var body: some View {

@@ -7,7 +7,7 @@ struct PiecePage: View {
     @State private var screen: PieceScreen
 
     init(frame: AppModel, id: String) {
-        _screen = State(initialValue: PieceScreen(frame: frame, id: id))
+        _screen = State(initialValue: frame.screen("piece \(id)") { PieceScreen(frame: frame, id: id) })
     }
 
     var body: some View {

@@ -34,7 +34,7 @@ struct BackupPage: View {
     private struct FolderForBackups {}
 
     init(frame: AppModel) {
-        _screen = State(initialValue: BackupScreen(frame: frame))
+        _screen = State(initialValue: frame.screen("backup") { BackupScreen(frame: frame) })
     }
 
     var body: some View {

@@ -10,7 +10,7 @@ struct DevicesPage: View {
     @State private var isRenaming = false
 
     init(frame: AppModel) {
-        _screen = State(initialValue: DevicesScreen(frame: frame))
+        _screen = State(initialValue: frame.screen("devices") { DevicesScreen(frame: frame) })
     }
 
     var body: some View {

@@ -16,7 +16,7 @@ struct HistoryPage: View {
     }
 
     init(frame: AppModel, thing: String) {
-        _screen = State(initialValue: HistoryScreen(frame: frame, thing: thing))
+        _screen = State(initialValue: frame.screen("history \(thing)") { HistoryScreen(frame: frame, thing: thing) })
     }
 
     var body: some View {

@@ -16,7 +16,7 @@ struct ImportPage: View {
     }
 
     init(frame: AppModel) {
-        _screen = State(initialValue: ImportScreen(frame: frame))
+        _screen = State(initialValue: frame.screen("import") { ImportScreen(frame: frame) })
     }
 
     var body: some View {

@@ -7,7 +7,7 @@ struct CoatPage: View {
     @State private var screen: CoatScreen
 
     init(frame: AppModel, id: String) {
-        _screen = State(initialValue: CoatScreen(frame: frame, id: id))
+        _screen = State(initialValue: frame.screen("coat \(id)") { CoatScreen(frame: frame, id: id) })
     }
 
     var body: some View {

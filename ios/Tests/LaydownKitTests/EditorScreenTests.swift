@@ -66,6 +66,49 @@ import Testing
         #expect(screen.isDone)
     }
 
+    /// As a page asks for it, also one that was made anew because the phone was turned.
+    private func page(_ pottery: Pottery) -> EditorScreen {
+        pottery.frame.screen("editor scale", isOver: \.isDone) {
+            EditorScreen(frame: pottery.frame, kind: .scale, pause: .zero)
+        }
+    }
+
+    @Test func thePhoneIsTurnedWhileItIsSaved() async throws {
+        let pottery = try await Pottery()
+        var screen: EditorScreen? = page(pottery)
+        await screen?.refresh()
+        try await enter(["name": "Bench scale", "capacity": "heavy", "step": "0.1 g"], on: try #require(screen))
+        var saving = screen?.save()
+        // The page goes, and with it its screen, but for the command that is under way.
+        screen = nil
+        var turned = page(pottery)
+        await saving?.value
+        #expect(!turned.isDone && turned.refusedField == "capacity")
+        await turned.enter("2000 g", in: try field("capacity", of: turned)).value
+        saving = turned.save()
+        turned = page(pottery)
+        await saving?.value
+        #expect(turned.isDone && !pottery.frame.offer.sentence.isEmpty)
+        #expect(page(pottery) !== turned, "the next scale is begun anew")
+    }
+
+    @Test func whatIsRestoredAfterItWasSavedIsNotSavedTwice() async throws {
+        let pottery = try await Pottery()
+        let screen = await open(pottery, .scale)
+        try await enter(["name": "Bench scale", "capacity": "2000 g", "step": "0.1 g"], on: screen)
+        let half = screen.half
+        await screen.save().value
+        // The system ended the app before the page was left: what was written down is there again.
+        let again = EditorScreen(frame: pottery.frame, kind: .scale, pause: .zero)
+        again.restore(half)
+        await again.refresh()
+        await again.save().value
+        #expect(again.isDone)
+        let setup = SetupScreen(frame: pottery.frame)
+        await setup.refresh()
+        #expect(setup.view?.sections.first { $0.editor == .scale }?.rows.count == 1)
+    }
+
     @Test func twoTapsOnSaveSaveOne() async throws {
         let pottery = try await Pottery()
         let screen = await open(pottery, .scale)

@@ -246,14 +246,14 @@ private struct With {
             zone: try entry.one("zone", of: [.inside, .outside, .whole]), scale: entry.typed("scale"),
             way: try entry.one("way", of: [.net, .twoWeights]), piece: entry.typed("piece"),
             field: try entry.one("field", of: [.net, .bare, .glazed]) ?? .net, net: entry.typed("net"),
-            bare: entry.typed("bare"), glazed: entry.typed("glazed"))
+            bare: entry.typed("bare"), glazed: entry.typed("glazed"), draft: entry.typed("draft"))
     }
 
     func editorEntry() throws -> EditorEntry {
         let entry = try of("entry")
         return EditorEntry(
             kind: try entry.kind(), id: entry.typed("id"), subject: entry.typed("subject"),
-            values: entry.values("values"))
+            values: entry.values("values"), draft: entry.typed("draft"))
     }
 
     func touch() throws -> Touch {

@@ -51,7 +51,8 @@ fn dragged() {
     let studio = Studio::open(&folder.path().join("studio.laydown"), now).unwrap();
     let values = [("name", "Jar"), ("class", "jar"), ("way", "profile")];
     let values = values.map(|(key, text)| Value { key: key.into(), text: text.into() }).to_vec();
-    let entry = EditorEntry { kind: EditorKind::Form, id: String::new(), subject: String::new(), values };
+    let entry =
+        EditorEntry { kind: EditorKind::Form, id: String::new(), subject: String::new(), values, draft: String::new() };
     let mut times = (Vec::new(), Vec::new());
     for round in 0..ROUNDS {
         let to = Spot { x: 0.8 + 0.0002 * round as f64, y: 0.5 };

@@ -163,7 +163,8 @@ pub fn read(lines: &[u8]) {
         weigh(&studio, WeighEntry { form: id.clone(), ..WeighEntry::default() });
         weigh(&studio, WeighEntry { bucket: id.clone(), scale: id.clone(), ..WeighEntry::default() });
         for kind in KINDS {
-            let entry = EditorEntry { kind, id: id.clone(), subject: id.clone(), values: Vec::new() };
+            let entry =
+                EditorEntry { kind, id: id.clone(), subject: id.clone(), values: Vec::new(), draft: String::new() };
             shown(studio.editor(NOW, &entry));
         }
     }

@@ -55,6 +55,6 @@ fn answered(view: &ImportView) -> Vec<Value> {
 
 fn save(studio: &Studio, kind: EditorKind, values: &[(&str, &str)]) {
     let values = values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect();
-    let entry = EditorEntry { kind, id: String::new(), subject: String::new(), values };
+    let entry = EditorEntry { kind, id: String::new(), subject: String::new(), values, draft: String::new() };
     studio.save_record(NOW, &entry).unwrap();
 }

@@ -43,14 +43,26 @@ impl Phone {
 
 fn glaze(studio: &Studio, name: &str) {
     let values = vec![Value { key: "name".into(), text: name.into() }];
-    let entry = EditorEntry { kind: EditorKind::Glaze, id: String::new(), subject: String::new(), values };
+    let entry = EditorEntry {
+        kind: EditorKind::Glaze,
+        id: String::new(),
+        subject: String::new(),
+        values,
+        draft: String::new(),
+    };
     studio.save_record(NOW, &entry).unwrap();
 }
 
 fn prefer_ounces(studio: &Studio) {
     let values =
         vec![Value { key: "mass".into(), text: "ounce".into() }, Value { key: "speak".into(), text: "no".into() }];
-    let entry = EditorEntry { kind: EditorKind::Preference, id: String::new(), subject: String::new(), values };
+    let entry = EditorEntry {
+        kind: EditorKind::Preference,
+        id: String::new(),
+        subject: String::new(),
+        values,
+        draft: String::new(),
+    };
     studio.save_record(NOW, &entry).unwrap();
 }
 

@@ -1,6 +1,7 @@
 //! The store from outside: what it keeps, what it makes of it, and what it does when the world is against it.
 
 mod backup;
+mod commands;
 mod copies;
 mod disasters;
 mod faults;

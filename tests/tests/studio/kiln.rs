@@ -273,20 +273,23 @@ fn photographs_lie_beside_their_records_and_none_is_orphaned() {
     let settled = bench.assessment(&firing, &pieces[0]).photos;
     assert!(Path::new(&settled[0].file).is_file() && !settled[0].file.contains("/new/"), "{settled:?}");
 
-    // Taken back, the file stays for whoever takes that back; the same picture again is not stored twice.
+    // Taken back, the file stays for whoever takes that back; the same picture of the same piece again is the one that is there.
     let taken = bench.studio.undo(NOW, &saved.undo).unwrap();
     let bench = bench.reopen();
     assert!(bench.assessment(&firing, &pieces[0]).photos.is_empty() && bench.photo_files() == 2);
     bench.studio.undo(NOW, &taken.undo).unwrap();
-    bench.studio.save_photo(NOW, &pieces[0], &firing, &file).unwrap();
-    assert_eq!((bench.assessment(&firing, &pieces[0]).photos.len(), bench.photo_files()), (2, 2));
+    assert_eq!(bench.studio.save_photo(NOW, &pieces[0], &firing, &file).unwrap(), saved);
+    assert_eq!((bench.assessment(&firing, &pieces[0]).photos.len(), bench.photo_files()), (1, 2));
+    // Of the same piece at another time it is another photograph, and the file is not stored twice.
+    bench.studio.save_photo(NOW, &pieces[0], "", &file).unwrap();
+    assert_eq!((bench.studio.piece(NOW, &pieces[0]).unwrap().photos.len(), bench.photo_files()), (2, 2));
 
     // A record whose file has not come along is not shown, and stands in its way again once it has.
     let file_saved = bench.assessment(&firing, &pieces[0]).photos[0].file.clone();
     std::fs::rename(&file_saved, bench.folder.path().join("elsewhere")).unwrap();
     assert!(bench.assessment(&firing, &pieces[0]).photos.is_empty());
     std::fs::rename(bench.folder.path().join("elsewhere"), &file_saved).unwrap();
-    assert_eq!(bench.assessment(&firing, &pieces[0]).photos.len(), 2);
+    assert_eq!(bench.assessment(&firing, &pieces[0]).photos.len(), 1);
 
     let before = bench.dump();
     let empty = bench.folder.path().join("empty.jpg");

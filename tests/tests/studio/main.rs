@@ -1,6 +1,8 @@
 //! The screens' calls as a shell makes them: a first day, a run of mugs, wrong input, undo, another day.
 
 mod backups;
+mod drafts;
+mod editing;
 mod elsewhere;
 mod findings;
 mod forms;
@@ -86,7 +88,7 @@ impl Bench {
 
 fn editor(kind: EditorKind, subject: &str, values: &[(&str, &str)]) -> EditorEntry {
     let values = values.iter().map(|(key, text)| Value { key: (*key).into(), text: (*text).into() }).collect();
-    EditorEntry { kind, id: String::new(), subject: subject.to_owned(), values }
+    EditorEntry { kind, id: String::new(), subject: subject.to_owned(), values, draft: String::new() }
 }
 
 fn net(text: &str) -> WeighEntry {

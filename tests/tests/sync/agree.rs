@@ -31,7 +31,9 @@ impl Phone {
 
     fn save(&self, kind: EditorKind, values: &[(&str, &str)]) {
         let (id, subject) = (String::new(), String::new());
-        self.studio.save_record(NOW, &EditorEntry { kind, id, subject, values: of(values) }).unwrap();
+        self.studio
+            .save_record(NOW, &EditorEntry { kind, id, subject, values: of(values), draft: String::new() })
+            .unwrap();
     }
 
     fn sync_now(

@@ -36,4 +36,6 @@ choose-from-list = { $field }: choose one of the list.
 too-long = Shorter, please: { $most } letters at most.
 # $fewest: a whole number, such as 8.
 too-short = Longer, please: { $fewest } letters at least.
+# Stands among the things to choose from for a thing that has not reached this phone, or was undone.
+not-on-this-phone = Not on this phone
 secret-saved = Saved on this phone. Type to replace it.

@@ -1,12 +1,12 @@
 //! The editor of a clay body: how it shrinks, so that a pot measured at one stage is known at the others.
 
-use super::builder::{Ask, EditorBuilder, bare};
+use super::builder::{Ask, EditorBuilder};
+use super::notation::{BISQUE_DENSITY, PERCENT};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::form_geometry::USUAL_BISQUE_DENSITY;
 use crate::messages::{editor as shared, editor_body as say};
 use laydown_domain::form::{Shrinkage, Stage};
-use laydown_domain::units::{Style, UnitError, parse};
 use laydown_store::entity;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
@@ -18,39 +18,39 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
 
     let name =
         builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|body| body.name.as_str()));
-    let percent = |e4: i64| bare(style, e4 as f64 / 100.0);
     let to_bisque = builder.quantity(
         Ask::new("to_bisque", say::to_bisque()).hint("6").help(say::to_bisque_help()),
-        saved.map(|body| percent(body.to_bisque_e4)),
-        fraction,
+        saved.map(|body| body.to_bisque_e4),
+        PERCENT,
     );
     let to_fired = builder.quantity(
         Ask::new("to_fired", say::to_fired()).hint("12").help(say::to_fired_help()),
-        saved.map(|body| percent(body.to_fired_e4)),
-        fraction,
+        saved.map(|body| body.to_fired_e4),
+        PERCENT,
     );
     let density = builder.optional(
         Ask::new("bisque_density", say::density())
             .hint(style.number(USUAL_BISQUE_DENSITY, 2))
             .help(say::density_help()),
-        saved.and_then(|body| body.bisque_density_mg_ml).map(|density| bare(style, density as f64 / 1e3)),
-        parse::number,
+        saved.and_then(|body| body.bisque_density_mg_ml),
+        BISQUE_DENSITY,
     );
-    let (Some(to_bisque), Some(to_fired), Some(density)) = (to_bisque, to_fired, density) else { return Ok(None) };
-    let shrinkage = match Shrinkage::new(to_bisque, to_fired) {
+    let (Some(to_bisque_e4), Some(to_fired_e4), Some(density)) = (to_bisque, to_fired, density) else {
+        return Ok(None);
+    };
+    let shrinkage = match Shrinkage::new(to_bisque_e4 as f64 / 1e4, to_fired_e4 as f64 / 1e4) {
         Ok(shrinkage) => shrinkage,
         Err(error) => {
             builder.field_error("to_fired", error);
             return Ok(None);
         }
     };
-    if density.is_some_and(|density| !(1.0..3.0).contains(&density)) {
+    if density.is_some_and(|density| !(1_000..3_000).contains(&density)) {
         builder.field_error("bisque_density", say::density_impossible());
         return Ok(None);
     }
     let grows = shrinkage.factor(Stage::Fired, Stage::Bisque);
     builder.result(Note::plain(say::grew(style.percent(grows - 1.0, 1), style.percent(grows * grows - 1.0, 1))));
-    let (to_bisque_e4, to_fired_e4) = shrinkage.ten_thousandths();
     let Some(name) = name else { return Ok(None) };
     let sentence = shared::is_saved(&name);
     let body = move |id| entity::Body {
@@ -58,13 +58,8 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         name,
         to_bisque_e4,
         to_fired_e4,
-        bisque_density_mg_ml: density.map(|density| (density * 1e3).round() as i64),
-        gone: false,
+        bisque_density_mg_ml: density,
+        ..current.unwrap_or_default()
     };
-    Ok(Some(PendingWrite::one(context.id, sentence, body)))
-}
-
-/// Reads a percentage as a fraction.
-fn fraction(text: &str, style: &Style) -> Result<f64, UnitError> {
-    Ok(parse::number(text.trim().trim_end_matches('%'), style)? / 100.0)
+    Ok(Some(PendingWrite::one(context, sentence, body)))
 }

@@ -1,11 +1,12 @@
 //! The editor of a bucket: one mixed lot of a glaze.
 
-use super::builder::{Ask, EditorBuilder, volume_text};
+use super::builder::{Ask, EditorBuilder};
+use super::notation::VOLUME;
 use super::{EditContext, PendingWrite};
 use crate::Result;
 use crate::archive::found;
 use crate::messages::{editor as shared, editor_bucket as say};
-use laydown_domain::units::{Millilitres, parse};
+use laydown_domain::units::Millilitres;
 use laydown_store::entity;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
@@ -24,8 +25,8 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|bucket| bucket.name.as_str()));
     let volume = builder.optional(
         Ask::new("volume", say::volume()).hint(style.volume.symbol()),
-        saved.and_then(|bucket| bucket.volume_ul).map(|ul| volume_text(style, ul)),
-        parse::volume,
+        saved.and_then(|bucket| bucket.volume_ul),
+        VOLUME,
     );
     let (Some(name), Some(volume)) = (name, volume) else { return Ok(None) };
     let sentence = shared::is_saved(&name);
@@ -36,7 +37,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         name,
         volume_ul: volume.map(Millilitres::microlitres),
         mixed_at,
-        gone: false,
+        ..current.unwrap_or_default()
     };
-    Ok(Some(PendingWrite::one(context.id, sentence, bucket)))
+    Ok(Some(PendingWrite::one(context, sentence, bucket)))
 }

@@ -1,14 +1,12 @@
 //! The fields of an editor while it is laid out and read.
 
+use super::notation::Notation;
 use super::{Drawing, EditorField, EditorView, FieldKind, Item, Note, StudioError, Value};
 use crate::date_text::sentence_case;
 use crate::in_words::{Named, Sentence};
-use crate::messages::editor as say;
-use laydown_domain::coat::MOST_LAYDOWN;
+use crate::messages::{common, editor as say};
 use laydown_domain::coded::Coded;
-use laydown_domain::units::{
-    Grams, Laydown, Millilitres, Millimetres, PowderDensity, SquareCentimetres, Style, UnitError, parse,
-};
+use laydown_domain::units::Style;
 use laydown_domain::visible::cleaned;
 
 /// The most letters of a name.
@@ -18,9 +16,6 @@ pub(crate) const LONGEST_REMARK: usize = 400;
 
 /// An SG to show how one is written: a usual dipping glaze.
 pub(super) const EXAMPLE_SG: f64 = 1.45;
-
-/// How a quantity is read from what was typed.
-type Parse<T> = fn(&str, &Style) -> Result<T, UnitError>;
 
 /// What a field is called and how it explains itself.
 pub(super) struct Ask {
@@ -100,6 +95,10 @@ impl<'a> EditorBuilder<'a> {
 
     fn line(&mut self, ask: Ask, saved: Option<&str>, kind: FieldKind, longest: usize) -> Option<String> {
         let text = self.entered(&ask, saved);
+        if saved == Some(text.as_str()) {
+            self.push(ask, text.clone(), kind, Vec::new(), String::new());
+            return Some(text);
+        }
         let wanting = say::write_here(&ask.label);
         let trimmed = if kind == FieldKind::Exact { text.trim().to_owned() } else { cleaned(&text) };
         if trimmed.chars().count() > longest {
@@ -152,6 +151,10 @@ impl<'a> EditorBuilder<'a> {
     /// A remark that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
     pub(super) fn remark(&mut self, ask: Ask, saved: Option<&str>) -> Option<Option<String>> {
         let text = self.entered(&ask, saved);
+        if text == saved.unwrap_or_default() {
+            self.push(ask, text, FieldKind::Text, Vec::new(), String::new());
+            return Some(saved.map(str::to_owned));
+        }
         let trimmed = cleaned(&text);
         let too_long = trimmed.chars().count() > LONGEST_REMARK;
         let refusal = if too_long { say::too_long(LONGEST_REMARK) } else { String::new() };
@@ -159,38 +162,35 @@ impl<'a> EditorBuilder<'a> {
         (!too_long).then(|| Some(trimmed).filter(|text| !text.is_empty()))
     }
 
-    /// A quantity that must be there.
-    pub(super) fn quantity<T>(&mut self, ask: Ask, saved: Option<String>, parse: Parse<T>) -> Option<T> {
+    /// A quantity that must be there. `saved` is the stored number.
+    pub(super) fn quantity<T>(&mut self, ask: Ask, saved: Option<i64>, notation: Notation<T>) -> Option<T> {
         let wanting = say::fill_in(&ask.label);
         let key = ask.key;
-        let found = self.optional(ask, saved, parse)?;
+        let found = self.optional(ask, saved, notation)?;
         if found.is_none() {
             self.require(key, wanting);
         }
         found
     }
 
-    /// A quantity that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
-    pub(super) fn optional<T>(&mut self, ask: Ask, saved: Option<String>, parse: Parse<T>) -> Option<Option<T>> {
-        let text = self.entered(&ask, saved.as_deref());
-        if text.trim().is_empty() {
-            self.push(ask, text, FieldKind::Number, Vec::new(), String::new());
-            return Some(None);
-        }
-        match parse(&text, self.style) {
-            Ok(quantity) => {
-                self.push(ask, text, FieldKind::Number, Vec::new(), String::new());
-                Some(Some(quantity))
-            }
-            Err(error) => {
-                self.push(ask, text, FieldKind::Number, Vec::new(), error.sentence());
-                None
-            }
-        }
+    /// A quantity that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands. While the field
+    /// shows the `saved` number, that number is the answer, exactly.
+    pub(super) fn optional<T>(&mut self, ask: Ask, saved: Option<i64>, notation: Notation<T>) -> Option<Option<T>> {
+        let shown = saved.map(|stored| (stored, (notation.show)(stored, self.style)));
+        let text = self.entered(&ask, shown.as_ref().map(|(_, shown)| shown.as_str()));
+        let read = match shown.filter(|(_, shown)| shown.trim() == text.trim()) {
+            Some((stored, _)) => (notation.stored)(stored).map(Some),
+            None if text.trim().is_empty() => Ok(None),
+            None => (notation.read)(&text, self.style).map(Some),
+        };
+        let refusal = read.as_ref().map_or_else(Sentence::sentence, |_| String::new());
+        self.push(ask, text, FieldKind::Number, Vec::new(), refusal);
+        read.ok()
     }
 
-    /// One of `items`; the first unless another is kept or entered. What is entered and is none of them is refused, and the
-    /// editor is laid out as with the first.
+    /// One of `items`; the first unless another is saved or entered. A `saved` code that is none of them came from a newer
+    /// version: it stays, under a name that says so. What is entered and is none of them is refused, and the editor is laid
+    /// out as with the first.
     pub(super) fn choice(
         &mut self,
         ask: Ask,
@@ -198,13 +198,28 @@ impl<'a> EditorBuilder<'a> {
         kind: FieldKind,
         items: Vec<Item>,
     ) -> Option<String> {
+        self.choice_or(ask, saved, kind, items, sentence_case(&common::newer()))
+    }
+
+    /// As [`EditorBuilder::choice`]; `unknown` is what a saved code is called that is none of `items`.
+    pub(super) fn choice_or(
+        &mut self,
+        ask: Ask,
+        saved: Option<&str>,
+        kind: FieldKind,
+        mut items: Vec<Item>,
+        unknown: String,
+    ) -> Option<String> {
+        if let Some(code) = saved.filter(|code| !items.iter().any(|item| item.code == *code)) {
+            items.push(item(code, unknown, ""));
+        }
         let is_one = |code: &str| items.iter().any(|item| item.code == code);
-        let unknown = self.entered_value(ask.key).filter(|code| !code.is_empty() && !is_one(code)).map(str::to_owned);
+        let refused = self.entered_value(ask.key).filter(|code| !code.is_empty() && !is_one(code)).map(str::to_owned);
         let entered = self.entered(&ask, saved);
         let chosen =
             items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
-        let refusal = if unknown.is_some() { say::choose_from_list(&ask.label) } else { String::new() };
-        self.push(ask, unknown.or_else(|| chosen.clone()).unwrap_or_default(), kind, items, refusal);
+        let refusal = if refused.is_some() { say::choose_from_list(&ask.label) } else { String::new() };
+        self.push(ask, refused.or_else(|| chosen.clone()).unwrap_or_default(), kind, items, refusal);
         chosen
     }
 
@@ -289,6 +304,7 @@ impl<'a> EditorBuilder<'a> {
             save_label: self.save_label,
             can_save,
             remove_label: if exists { self.remove_label } else { String::new() },
+            draft: String::new(),
         }
     }
 
@@ -318,50 +334,6 @@ impl<'a> EditorBuilder<'a> {
             columns: Vec::new(),
             refusal,
         });
-    }
-}
-
-/// A mass as it stands in a field: a bare number in the potter's unit.
-pub(super) fn mass_text(style: &Style, milligrams: i64) -> String {
-    bare(style, Grams::from_milligrams(milligrams).value() / style.mass.grams())
-}
-
-/// A volume as it stands in a field.
-pub(super) fn volume_text(style: &Style, microlitres: i64) -> String {
-    bare(style, Millilitres::from_microlitres(microlitres).value() / style.volume.millilitres())
-}
-
-/// An area as it stands in a field.
-pub(super) fn area_text(style: &Style, square_millimetres: i64) -> String {
-    bare(
-        style,
-        SquareCentimetres::from_square_millimetres(square_millimetres).value() / style.area.square_centimetres(),
-    )
-}
-
-/// A length as it stands in a field.
-pub(super) fn length_text(style: &Style, micrometres: i64) -> String {
-    style.length_number(Millimetres::from_micrometres(micrometres))
-}
-
-/// A plain number as it stands in a field, without zeros that say nothing.
-pub(super) fn bare(style: &Style, value: f64) -> String {
-    let written = style.number(value, 3);
-    written.trim_end_matches('0').trim_end_matches(style.decimal.mark()).to_owned()
-}
-
-/// Reads the density of a dry powder.
-pub(super) fn powder_density(text: &str, style: &Style) -> Result<PowderDensity, UnitError> {
-    PowderDensity::new(parse::number(text, style)?)
-}
-
-/// Reads a laydown in dry grams on 100 cm², above nothing and no more than a bisque wall can hold.
-pub(super) fn laydown(text: &str, style: &Style) -> Result<Laydown, UnitError> {
-    let laydown = Laydown::new(parse::number(text, style)?).as_stored();
-    if laydown.is_positive() && laydown <= MOST_LAYDOWN {
-        Ok(laydown)
-    } else {
-        Err(UnitError::NoLaydown { value: laydown.value(), most: MOST_LAYDOWN.value() })
     }
 }
 

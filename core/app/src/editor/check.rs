@@ -1,6 +1,7 @@
 //! The editor of a bucket's check: SG from any vessel, from a known volume, or as read off a hydrometer.
 
 use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, item};
+use super::notation::{MASS, SG, TIME, VOLUME};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::archive::{found, in_use};
 use crate::evidence::{check, finest_step, powder_density, sg_of, usable};
@@ -8,7 +9,7 @@ use crate::in_words::thin_glaze;
 use crate::messages::editor_check as say;
 use crate::{Now, Result};
 use laydown_domain::glaze::slurry::{SgReading, SlurryError, solids_fraction};
-use laydown_domain::units::{Celsius, Grams, Seconds, SpecificGravity, parse};
+use laydown_domain::units::{Celsius, Grams, Seconds, SpecificGravity};
 use laydown_store::entity;
 use laydown_store::query::latest_check;
 
@@ -34,9 +35,12 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     if !vessels.is_empty() {
         ways.insert(0, item("vessel", say::vessel_way(), say::vessel_way_detail()));
     }
+    // The next check is likely made as the last one; one that was made in a way that is not offered says nothing of it.
+    let way_before = before.as_ref().map(|check| check.how.clone());
+    let way_before = way_before.filter(|how| ways.iter().any(|way| way.code == *how));
     let way = builder.choice(
         Ask::new("way", say::way()).help(say::way_help()),
-        before.as_ref().map(|check| check.how.as_str()),
+        way_before.as_deref(),
         FieldKind::Choice,
         ways,
     );
@@ -47,7 +51,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Some("vessel") => {
             let items = vessels.iter().map(|vessel| item(&vessel.id.to_string(), &vessel.name, "")).collect();
             let chosen = builder.choice(Ask::new("vessel", say::vessel()), None, FieldKind::Choice, items);
-            let weight = builder.quantity(mass("full", say::vessel_full()), None, parse::mass);
+            let weight = builder.quantity(mass("full", say::vessel_full()), None, MASS);
             let vessel = vessels.iter().find(|vessel| chosen.as_deref() == Some(vessel.id.to_string().as_str()));
             vessel.zip(weight).map(|(vessel, weight)| {
                 vessel_id = Some(vessel.id);
@@ -62,17 +66,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             })
         }
         Some("volume") => {
-            let empty = builder.quantity(
-                mass("empty", say::empty()).help(say::empty_help()),
-                Some("0".to_owned()),
-                parse::mass,
-            );
-            let weight = builder.quantity(mass("full", say::with_glaze()), None, parse::mass);
-            let volume = builder.quantity(
-                Ask::new("volume", say::glaze_volume()).hint(style.volume.symbol()),
-                None,
-                parse::volume,
-            );
+            let empty = builder.quantity(mass("empty", say::empty()).help(say::empty_help()), Some(0), MASS);
+            let weight = builder.quantity(mass("full", say::with_glaze()), None, MASS);
+            let volume =
+                builder.quantity(Ask::new("volume", say::glaze_volume()).hint(style.volume.symbol()), None, VOLUME);
             match (empty, weight, volume) {
                 (Some(empty), Some(weight), Some(volume)) => {
                     full = Some(weight);
@@ -82,14 +79,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             }
         }
         _ => builder
-            .quantity(
-                Ask::new("typed", say::sg()).hint(style.number(EXAMPLE_SG, 2)).help(say::sg_help()),
-                None,
-                parse::specific_gravity,
-            )
+            .quantity(Ask::new("typed", say::sg()).hint(style.number(EXAMPLE_SG, 2)).help(say::sg_help()), None, SG)
             .map(|sg| Ok(SgReading::checked(sg))),
     };
-    let flow = builder.optional(Ask::new("flow", say::flow()).help(say::flow_help()), None, parse::seconds);
+    let flow = builder.optional(Ask::new("flow", say::flow()).help(say::flow_help()), None, TIME);
     let density = powder_density(&glaze);
     let found = found.map(|reading| reading.and_then(|reading| Ok((reading, solids_fraction(reading.sg, density)?))));
     let (reading, solids) = match found {
@@ -115,7 +108,11 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         ..check(id, bucket_id, at, reading, &way.unwrap_or_default())
     };
     let sentence = say::checked(&bucket.name, style.specific_gravity(sg));
-    Ok(Some(PendingWrite::one(None, sentence, check)))
+    // A check is never edited: one with an id was saved already.
+    Ok(Some(match context.id {
+        Some(id) => PendingWrite::nothing(id, sentence),
+        None => PendingWrite::one(context, sentence, check),
+    }))
 }
 
 /// What changed since the last check, and what not to do about it by habit.

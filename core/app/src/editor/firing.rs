@@ -2,14 +2,14 @@
 
 use std::cmp::Ordering;
 
-use super::builder::{Ask, EditorBuilder, bare, coded_item, item};
+use super::builder::{Ask, EditorBuilder, coded_item, item};
 use super::control::choose;
+use super::notation::{HOURS, TOP_TEMPERATURE};
 use super::{EditContext, FieldKind, Item, PendingWrite};
-use crate::evidence::code;
-use crate::messages::editor_firing as say;
+use crate::messages::{editor as shared, editor_firing as say};
 use crate::{FiringState, Result};
 use laydown_domain::kiln::cone::{Cone, ConeKind, Reading};
-use laydown_domain::units::{Celsius, parse};
+use laydown_domain::units::Celsius;
 use laydown_store::entity::{self, Pairs};
 
 /// The cone that is offered first.
@@ -22,20 +22,21 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     builder.remove_label = say::delete();
 
     // After the firing one comes here for what is read then: it stands above what has long been chosen.
-    let after = match saved {
-        Some(firing) if code::<FiringState>(&firing.state)? != FiringState::Loading => {
-            After::of(saved).build(builder, firing, firing.cone.parse()?)
-        }
-        _ => Some(After::of(saved)),
+    let fired = saved.filter(|firing| firing.state != FiringState::Loading.code());
+    let after = match fired {
+        Some(firing) => After::build(builder, firing),
+        None => Some(After::of(saved)),
     };
     let kiln =
         choose::<entity::Kiln>(context, builder, Ask::new("kiln", say::kiln()), saved.map(|firing| firing.kiln))?;
     let Some(kiln) = kiln else { return Ok(None) };
+    let saved_cone = saved.map_or(USUAL_CONE, |firing| firing.cone.as_str());
+    let others = saved_cone.parse().ok().filter(|cone| !usual_cones().any(|usual| usual == *cone));
     let cone = builder.choice(
         Ask::new("cone", say::cone_aimed_at()),
-        Some(saved.map_or(USUAL_CONE, |firing| firing.cone.as_str())),
+        Some(saved_cone),
         FieldKind::Choice,
-        usual_cones().map(|cone| item(cone.code(), say::cone(cone.code()), "")).collect(),
+        usual_cones().chain(others).map(|cone| item(cone.code(), say::cone(cone.code()), "")).collect(),
     );
     let kind = builder.choice(
         Ask::new("cone_kind", say::cone_kind()).help(say::cone_kind_help()),
@@ -44,10 +45,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         ConeKind::ALL.iter().map(|kind| coded_item(*kind, "")).collect(),
     );
     let (Some(cone), Some(kind)) = (cone, kind) else { return Ok(None) };
-    let set = match saved {
-        Some(firing) if code::<FiringState>(&firing.state)? != FiringState::Loading => None,
-        _ => Some(lay_witnesses(builder, saved, cone.parse()?)),
-    };
+    let set = if fired.is_some() { None } else { Some(lay_witnesses(builder, saved, &cone)) };
     let program = builder.remark(
         Ask::new("program", say::program()).hint(say::program_hint()),
         saved.and_then(|firing| firing.program.as_deref()),
@@ -69,8 +67,9 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             ..entity::Firing::default()
         })
     };
-    let sentence = say::saved(&firing.cone, &kiln.name);
-    Ok(Some(PendingWrite::one(context.id, sentence, move |id| entity::Firing { id, ..firing })))
+    let kiln = kiln.thing.map_or_else(shared::not_on_this_phone, |kiln| kiln.name);
+    let sentence = say::saved(&firing.cone, kiln);
+    Ok(Some(PendingWrite::one(context, sentence, move |id| entity::Firing { id, ..firing })))
 }
 
 /// From cone 06 on: what glaze is fired to.
@@ -78,10 +77,13 @@ fn usual_cones() -> impl Iterator<Item = Cone> {
     Cone::all().skip_while(|cone| cone.code() != "06")
 }
 
-/// Asks which witness cones are set, and answers with them, none of them read yet.
-fn lay_witnesses(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Firing>, aimed: Cone) -> Option<Pairs> {
+/// Asks which witness cones are set, and answers with them, none of them read yet. Those that are set stay until another answer
+/// is given, or another cone is aimed at.
+fn lay_witnesses(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Firing>, cone: &str) -> Option<Pairs> {
+    let set = saved.and_then(|firing| firing.witnesses.clone());
+    let Ok(aimed) = cone.parse::<Cone>() else { return set };
     let three: Vec<Cone> = around(aimed).collect();
-    let saved = match saved.and_then(|firing| firing.witnesses.as_ref()).map_or(0, |pairs| pairs.0.len()) {
+    let shown = match set.as_ref().map_or(0, |pairs| pairs.0.len()) {
         0 => "",
         1 => "one",
         _ => "three",
@@ -89,7 +91,7 @@ fn lay_witnesses(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Firing>
     let names = three.iter().map(|cone| cone.code()).collect::<Vec<_>>().join(", ");
     let answer = builder.choice(
         Ask::new("witnesses", say::witnesses()).help(say::witnesses_help()),
-        Some(saved),
+        Some(shown),
         FieldKind::Choice,
         vec![
             item("", say::no_witnesses(), ""),
@@ -97,6 +99,9 @@ fn lay_witnesses(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Firing>
             item("three", say::cones(names), ""),
         ],
     );
+    if saved.is_some_and(|firing| firing.cone == cone) && answer.as_deref() == Some(shown) {
+        return set;
+    }
     let cones = match answer.as_deref() {
         Some("one") => vec![aimed],
         Some("three") => three,
@@ -126,49 +131,54 @@ impl After {
         }
     }
 
-    fn build(self, builder: &mut EditorBuilder<'_>, firing: &entity::Firing, aimed: Cone) -> Option<After> {
+    fn build(builder: &mut EditorBuilder<'_>, firing: &entity::Firing) -> Option<After> {
         let style = builder.style;
-        let top = builder.optional(
-            Ask::new("top", say::top()),
-            firing.top_mc.map(|mc| bare(style, Celsius::from_millidegrees(mc).value())),
-            parse::number,
-        );
-        let hours = builder.optional(
-            Ask::new("hours", say::hours()).hint(style.number(8.5, 1)),
-            firing.minutes.map(|minutes| bare(style, minutes as f64 / 60.0)),
-            parse::number,
-        );
-        let mut read = Vec::new();
-        for cone in around(aimed) {
+        let top = builder.optional(Ask::new("top", say::top()), firing.top_mc, TOP_TEMPERATURE);
+        let minutes =
+            builder.optional(Ask::new("hours", say::hours()).hint(style.number(8.5, 1)), firing.minutes, HOURS);
+        let mut witnesses = firing.witnesses.clone();
+        // A cone that this version does not know has no neighbours here: what was read of it stays.
+        for (aimed, cone) in
+            firing.cone.parse().ok().into_iter().flat_map(|aimed| around(aimed).map(move |it| (aimed, it)))
+        {
             let (key, label) = match cone.cmp(&aimed) {
                 Ordering::Less => ("witness_low", say::cone_below()),
                 Ordering::Equal => ("witness", say::cone_at_aim()),
                 Ordering::Greater => ("witness_high", say::cone_above()),
             };
-            let set = self.witnesses.iter().flat_map(|pairs| &pairs.0).find(|(known, _)| known == cone.code());
+            let set = firing.witnesses.iter().flat_map(|pairs| &pairs.0).find(|(known, _)| known == cone.code());
             let ask = Ask::new(key, label).help(say::witness_help());
             let unread = item("", if set.is_some() { say::not_read_yet() } else { say::none_stood() }, "");
             let items = std::iter::once(unread).chain(Reading::ALL.iter().map(|reading| named(cone, *reading)));
-            let answer =
-                builder.choice(ask, set.map(|(_, reading)| reading.as_str()), FieldKind::Choice, items.collect());
-            let answer = answer.filter(|reading| set.is_some() || !reading.is_empty());
-            read.extend(answer.map(|reading| (cone.code().to_owned(), reading)));
+            let before = set.map_or("", |(_, reading)| reading.as_str());
+            let answer = builder.choice(ask, Some(before), FieldKind::Choice, items.collect());
+            if let Some(answer) = answer.filter(|answer| answer != before) {
+                read(&mut witnesses.get_or_insert_default().0, cone, answer);
+            }
         }
-        let (top, hours) = (top?, hours?);
-        if top.is_some_and(|top| !(500.0..=1_500.0).contains(&top)) {
+        let (top, minutes) = (top?, minutes?);
+        if top.is_some_and(|top| !(500.0..=1_500.0).contains(&top.value())) {
             builder.field_error("top", say::top_impossible());
             return None;
         }
-        if hours.is_some_and(|hours| !(0.2..=200.0).contains(&hours)) {
+        // From a fifth of an hour to 200 hours.
+        if minutes.is_some_and(|minutes| !(12..=12_000).contains(&minutes)) {
             builder.field_error("hours", say::hours_impossible());
             return None;
         }
-        Some(After {
-            top_mc: top.map(|top| Celsius::new(top).millidegrees()),
-            minutes: hours.map(|hours| (hours * 60.0).round() as i64),
-            witnesses: Some(Pairs(read)).filter(|read| !read.0.is_empty()),
-        })
+        Some(After { top_mc: top.map(Celsius::millidegrees), minutes, witnesses })
     }
+}
+
+/// Notes what a witness cone shows; one that was not set stands where it belongs, the coolest first.
+fn read(witnesses: &mut Vec<(String, String)>, cone: Cone, reading: String) {
+    if let Some((_, before)) = witnesses.iter_mut().find(|(known, _)| known == cone.code()) {
+        *before = reading;
+        return;
+    }
+    let is_hotter = |(known, _): &(String, String)| known.parse().is_ok_and(|known: Cone| known > cone);
+    let place = witnesses.iter().position(is_hotter).unwrap_or(witnesses.len());
+    witnesses.insert(place, (cone.code().to_owned(), reading));
 }
 
 fn named(cone: Cone, reading: Reading) -> Item {

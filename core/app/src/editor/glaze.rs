@@ -1,6 +1,7 @@
 //! The editor of a glaze. A new glaze comes with its first bucket, so that one can weigh at once.
 
-use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, bare, coded_item, laydown, powder_density};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, coded_item};
+use super::notation::{LAYDOWN, POWDER_DENSITY, SG, bare};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
 use crate::evidence::check;
@@ -8,7 +9,7 @@ use crate::in_words::thin_glaze;
 use crate::messages::{editor as shared, editor_glaze as say};
 use laydown_domain::coat::target::{STARTING_LAYDOWN, Sensitivity};
 use laydown_domain::glaze::slurry::{SgReading, solids_fraction};
-use laydown_domain::units::{Laydown, PowderDensity, parse};
+use laydown_domain::units::PowderDensity;
 use laydown_store::entity;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
@@ -32,7 +33,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let sg = if saved.is_none() {
         let example = style.number(EXAMPLE_SG, 2);
         let ask = Ask::new("specific_gravity", say::sg()).help(say::sg_help(&example)).hint(example);
-        builder.optional(ask, None, parse::specific_gravity)
+        builder.optional(ask, None, SG)
     } else {
         Some(None)
     };
@@ -40,14 +41,14 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let density = builder.quantity(
         Ask::new("powder_density", say::powder_density())
             .help(say::powder_density_help(bare(style, PowderDensity::default().value()))),
-        Some(bare(style, density_saved as f64 / 1e3)),
-        powder_density,
+        Some(density_saved),
+        POWDER_DENSITY,
     );
     let laydown_saved = saved.map_or(STARTING_LAYDOWN.milligrams_per_dm2(), |glaze| glaze.starting_laydown_mg_dm2);
     let laydown = builder.quantity(
         Ask::new("starting_laydown", say::starting_laydown()).help(say::starting_laydown_help()),
-        Some(bare(style, Laydown::from_milligrams_per_dm2(laydown_saved).value())),
-        laydown,
+        Some(laydown_saved),
+        LAYDOWN,
     );
     let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else {
         return Ok(None);
@@ -70,16 +71,16 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         sensitivity,
         powder_density_e3: density.thousandths(),
         starting_laydown_mg_dm2: laydown.milligrams_per_dm2(),
-        gone: false,
+        ..current.unwrap_or_default()
     };
     if context.id.is_some() {
-        return Ok(Some(PendingWrite::one(context.id, sentence, glaze)));
+        return Ok(Some(PendingWrite::one(context, sentence, glaze)));
     }
-    let at = context.now.unix_ms;
+    let (at, new_id) = (context.now.unix_ms, context.new_id);
     Ok(Some(PendingWrite {
         sentence,
         write: Box::new(move |tx| {
-            let (id, bucket) = (tx.new_id(), tx.new_id());
+            let (id, bucket) = (new_id.unwrap_or_else(|| tx.new_id()), tx.new_id());
             tx.put(&glaze(id))?;
             tx.put(&entity::Bucket {
                 id: bucket,

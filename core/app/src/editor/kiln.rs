@@ -1,10 +1,11 @@
 //! The editor of a kiln: how large its shelves are, and how many it takes.
 
-use super::builder::{Ask, EditorBuilder, bare, length_text};
+use super::builder::{Ask, EditorBuilder};
+use super::notation::{COUNT, LENGTH};
 use super::{EditContext, PendingWrite};
 use crate::Result;
 use crate::messages::{editor as shared, editor_kiln as say};
-use laydown_domain::units::{Millimetres, parse};
+use laydown_domain::units::Millimetres;
 use laydown_store::entity;
 
 /// The most shelves of a kiln.
@@ -25,22 +26,15 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let round = builder.switch(Ask::new("round", say::round()), saved.is_some_and(|kiln| kiln.round));
     let symbol = style.length.symbol();
     let label = if round { say::across_round() } else { say::across() };
-    let across = builder.quantity(
-        Ask::new("across", label).hint(symbol),
-        saved.map(|kiln| length_text(style, kiln.across_um)),
-        parse::length,
-    );
+    let across = builder.quantity(Ask::new("across", label).hint(symbol), saved.map(|kiln| kiln.across_um), LENGTH);
+    let saved_deep = saved.and_then(|kiln| kiln.deep_um);
     let deep = if round {
         Some(None)
     } else {
-        let saved = saved.and_then(|kiln| kiln.deep_um).map(|um| length_text(style, um));
-        builder.quantity(Ask::new("deep", say::deep()).hint(symbol), saved, parse::length).map(Some)
+        builder.quantity(Ask::new("deep", say::deep()).hint(symbol), saved_deep, LENGTH).map(Some)
     };
-    let shelves = builder.quantity(
-        Ask::new("shelves", say::shelves()).hint("4"),
-        saved.map(|kiln| bare(style, kiln.shelves as f64)),
-        parse::number,
-    );
+    let shelves =
+        builder.quantity(Ask::new("shelves", say::shelves()).hint("4"), saved.map(|kiln| kiln.shelves), COUNT);
     let (Some(across), Some(deep), Some(shelves)) = (across, deep, shelves) else { return Ok(None) };
     for (key, length) in [("across", Some(across)), ("deep", deep)] {
         if length.is_some_and(|length| length < SMALLEST_SHELF || length > LARGEST_SHELF) {
@@ -53,15 +47,18 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         return Ok(None);
     }
     let Some(name) = name else { return Ok(None) };
+    // A kiln that was round before keeps what it says of its depth.
+    let was_round = saved.is_some_and(|kiln| kiln.round);
+    let deep_um = if round && was_round { saved_deep } else { deep.map(Millimetres::micrometres) };
     let sentence = shared::is_saved(&name);
     let kiln = move |id| entity::Kiln {
         id,
         name,
         round,
         across_um: across.micrometres(),
-        deep_um: deep.map(Millimetres::micrometres),
+        deep_um,
         shelves: shelves as i64,
-        gone: false,
+        ..current.unwrap_or_default()
     };
-    Ok(Some(PendingWrite::one(context.id, sentence, kiln)))
+    Ok(Some(PendingWrite::one(context, sentence, kiln)))
 }

@@ -15,6 +15,7 @@ mod firing;
 mod form;
 mod glaze;
 mod kiln;
+mod notation;
 mod preference;
 mod scale;
 mod sync_location;
@@ -31,6 +32,7 @@ pub(super) use self::builder::{LONGEST_NAME, LONGEST_REMARK, item};
 pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 pub(super) use self::kiln::{LARGEST_SHELF, MOST_SHELVES, SMALLEST_SHELF};
 use super::archive::{Archivable, found, in_use};
+use super::draft::{self, Draft, made_by};
 use super::evidence::{parse_id, style};
 use super::messages::editor as say;
 use super::{CommandResult, Note, Now, Result, Studio, StudioError};
@@ -80,6 +82,33 @@ pub struct Value {
     pub text: String,
 }
 
+impl EditorKind {
+    /// Whether something new is made with it.
+    fn makes_something(self) -> bool {
+        !matches!(self, EditorKind::Thin | EditorKind::Preference | EditorKind::SyncLocation)
+    }
+
+    /// Its name in drafts.
+    fn code(self) -> &'static str {
+        match self {
+            EditorKind::Form => "form",
+            EditorKind::Body => "body",
+            EditorKind::Kiln => "kiln",
+            EditorKind::Firing => "firing",
+            EditorKind::Glaze => "glaze",
+            EditorKind::Bucket => "bucket",
+            EditorKind::Check => "check",
+            EditorKind::Thin => "thin",
+            EditorKind::Vessel => "vessel",
+            EditorKind::Scale => "scale",
+            EditorKind::Tile => "tile",
+            EditorKind::Control => "control",
+            EditorKind::Preference => "preference",
+            EditorKind::SyncLocation => "sync_location",
+        }
+    }
+}
+
 /// An editor as it is being filled in.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
 pub struct EditorEntry {
@@ -91,6 +120,9 @@ pub struct EditorEntry {
     pub subject: String,
     /// What has been entered so far; a field not named here shows what is kept, or its usual value.
     pub values: Vec<Value>,
+    /// The draft that [`EditorView::draft`] handed out, so that saving twice saves once; may be empty.
+    #[uniffi(default = "")]
+    pub draft: String,
 }
 
 /// How a field is filled in.
@@ -183,6 +215,8 @@ pub struct EditorView {
     pub can_save: bool,
     /// What the button that removes it says; empty where nothing can be removed.
     pub remove_label: String,
+    /// To be handed back in [`EditorEntry::draft`] from now on; empty where nothing new is made.
+    pub draft: String,
 }
 
 /// Writes what an editor keeps.
@@ -197,8 +231,17 @@ struct PendingWrite {
 }
 
 impl PendingWrite {
-    /// Saves one entity under `id`, or under a new id.
-    fn one<E: Entity>(id: Option<Uuid>, sentence: String, entity: impl FnOnce(Uuid) -> E + 'static) -> PendingWrite {
+    /// Saves the entity that the editor changes, or a new one.
+    fn one<E: Entity>(
+        context: &EditContext<'_>,
+        sentence: String,
+        entity: impl FnOnce(Uuid) -> E + 'static,
+    ) -> PendingWrite {
+        PendingWrite::under(context.id.or(context.new_id), sentence, entity)
+    }
+
+    /// Saves an entity under `id`, or under a new id.
+    fn under<E: Entity>(id: Option<Uuid>, sentence: String, entity: impl FnOnce(Uuid) -> E + 'static) -> PendingWrite {
         PendingWrite {
             sentence,
             write: Box::new(move |tx| {
@@ -208,6 +251,11 @@ impl PendingWrite {
             }),
         }
     }
+
+    /// Says that `id` is saved, and writes nothing.
+    fn nothing(id: Uuid, sentence: String) -> PendingWrite {
+        PendingWrite { sentence, write: Box::new(move |_| Ok(id)) }
+    }
 }
 
 /// What the fields are laid out from.
@@ -215,6 +263,8 @@ struct EditContext<'a> {
     conn: &'a Connection,
     now: Now,
     id: Option<Uuid>,
+    /// Under which id something new is saved; `None` for any.
+    new_id: Option<Uuid>,
     subject: Option<Uuid>,
 }
 
@@ -268,8 +318,14 @@ impl EditorEntry {
     fn view(&self, conn: &Connection, now: Now, style: &Style) -> Result<EditorView> {
         let (id, subject) = self.ids()?;
         let mut builder = EditorBuilder::new(style, &self.values);
-        let saving = build(self.kind, &EditContext { conn, now, id, subject }, &mut builder)?;
-        Ok(builder.into_view(saving.is_some(), id.is_some()))
+        let context = EditContext { conn, now, id, new_id: None, subject };
+        let saving = build(self.kind, &context, &mut builder)?;
+        let draft = match self.draft.as_str() {
+            _ if id.is_some() || !self.kind.makes_something() => String::new(),
+            "" => draft::hand_out(conn, now, self.kind.code())?.to_string(),
+            draft => draft.to_owned(),
+        };
+        Ok(EditorView { draft, ..builder.into_view(saving.is_some(), id.is_some()) })
     }
 }
 
@@ -283,21 +339,31 @@ impl Studio {
         self.store.read(|conn| entry.view(conn, now, &style(conn)?))
     }
 
-    /// Saves the editor.
+    /// Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+    /// changes that, and answers as it was answered then if there is nothing to change.
     ///
     /// # Errors
     /// [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
     pub fn save_record(&self, now: Now, entry: &EditorEntry) -> Result<CommandResult> {
         let (id, subject) = entry.ids()?;
+        let draft = if id.is_some() { None } else { draft::named(&entry.draft)? };
         let stored = self.command(now, |tx| {
             let style = style(tx.conn())?;
             let mut builder = EditorBuilder::new(&style, &entry.values);
-            let saving = build(entry.kind, &EditContext { conn: tx.conn(), now, id, subject }, &mut builder)?;
+            let draft = draft.map(|draft| Draft::find(tx.conn(), draft, |_| Ok(true))).transpose()?;
+            let (made, new_id, first) = match draft {
+                Some(Draft::Saved(made)) => (Some(made), None, made_by(tx.conn(), made)?),
+                Some(Draft::Open(new_id)) => (None, Some(new_id), None),
+                None => (None, None, None),
+            };
+            let context = EditContext { conn: tx.conn(), now, id: id.or(made), new_id, subject };
+            let saving = build(entry.kind, &context, &mut builder)?;
             let Some(saving) = saving else { return Err(builder.first_error()) };
-            Ok(((saving.write)(tx)?, saving.sentence))
+            Ok(((saving.write)(tx)?, saving.sentence, first))
         })?;
-        let (id, sentence) = stored.value;
-        Ok(CommandResult::new(id.to_string(), sentence, stored.undo))
+        let (id, sentence, first) = stored.value;
+        let undo = first.filter(|_| stored.undo.is_empty()).unwrap_or(stored.undo);
+        Ok(CommandResult::new(id.to_string(), sentence, undo))
     }
 
     /// Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.

@@ -13,6 +13,7 @@ use laydown_store::entity;
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
     let saved = preference(context.conn)?;
     builder.title = say::title();
+    let before = saved.clone();
     let preference = entity::Preference {
         mass: choice(builder, "mass", say::mass(), &saved.mass, MassUnit::ALL),
         volume: choice(builder, "volume", say::volume(), &saved.volume, VolumeUnit::ALL),
@@ -27,10 +28,12 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     };
     let phone = builder.remark(Ask::new("phone", say::phone()).hint(say::phone_hint()), preference.phone.as_deref());
     let Some(phone) = phone else { return Ok(None) };
-    Ok(Some(PendingWrite::one(Some(preference.id), shared::saved(), move |_| entity::Preference {
-        phone,
-        ..preference
-    })))
+    let preference = entity::Preference { phone, ..preference };
+    // What a phone begins with is nothing to write down.
+    if preference == before {
+        return Ok(Some(PendingWrite::nothing(preference.id, shared::saved())));
+    }
+    Ok(Some(PendingWrite::under(Some(preference.id), shared::saved(), move |_| preference)))
 }
 
 /// One of a closed list; answers with its code.

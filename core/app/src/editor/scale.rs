@@ -1,12 +1,13 @@
 //! The editor of a scale.
 
-use super::builder::{Ask, EditorBuilder, mass_text};
+use super::builder::{Ask, EditorBuilder};
+use super::notation::MASS;
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::in_words::scale_doubt;
 use crate::messages::{editor as shared, editor_scale as say};
 use laydown_domain::coat::scale::Scale;
-use laydown_domain::units::{Grams, parse};
+use laydown_domain::units::Grams;
 use laydown_store::entity;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
@@ -16,29 +17,25 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     builder.title = if saved.is_some() { say::title() } else { say::new() };
     builder.remove_label = say::archive();
 
-    let mass_text = |mg: i64| mass_text(style, mg);
     let ask = |key, label: String| Ask::new(key, label).hint(style.mass.symbol());
     let name =
         builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|scale| scale.name.as_str()));
     let capacity = builder.quantity(
         ask("capacity", say::capacity()).help(say::capacity_help()),
-        saved.map(|scale| mass_text(scale.capacity_mg)),
-        parse::mass,
+        saved.map(|scale| scale.capacity_mg),
+        MASS,
     );
-    let step = builder.quantity(
-        ask("step", say::step()).help(say::step_help()),
-        saved.map(|scale| mass_text(scale.step_mg)),
-        parse::mass,
-    );
+    let step =
+        builder.quantity(ask("step", say::step()).help(say::step_help()), saved.map(|scale| scale.step_mg), MASS);
     let minimum = builder.optional(
         ask("minimum", say::minimum()).help(say::minimum_help()),
-        saved.and_then(|scale| scale.minimum_mg).map(mass_text),
-        parse::mass,
+        saved.and_then(|scale| scale.minimum_mg),
+        MASS,
     );
     let repeatability = builder.optional(
         ask("repeatability", say::repeatability()).help(say::repeatability_help()),
-        saved.and_then(|scale| scale.repeatability_mg).map(mass_text),
-        parse::mass,
+        saved.and_then(|scale| scale.repeatability_mg),
+        MASS,
     );
     let (Some(capacity), Some(step), Some(minimum), Some(repeatability)) = (capacity, step, minimum, repeatability)
     else {
@@ -62,7 +59,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         step_mg: step.milligrams(),
         minimum_mg: minimum.map(Grams::milligrams),
         repeatability_mg: repeatability.map(Grams::milligrams),
-        gone: false,
+        ..current.unwrap_or_default()
     };
-    Ok(Some(PendingWrite::one(context.id, sentence, scale)))
+    Ok(Some(PendingWrite::one(context, sentence, scale)))
 }

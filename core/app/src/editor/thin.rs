@@ -1,6 +1,7 @@
 //! The editor that calculates how much water brings a bucket to another SG. It keeps nothing: a check afterwards does.
 
-use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, volume_text};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder};
+use super::notation::{SG, VOLUME};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::archive::found;
@@ -8,7 +9,7 @@ use crate::evidence::{latest_sg, powder_density};
 use crate::in_words::thin_glaze;
 use crate::messages::editor_thin as say;
 use laydown_domain::glaze::slurry::{Thinning, thin};
-use laydown_domain::units::{Grams, parse};
+use laydown_domain::units::Grams;
 use laydown_store::entity;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
@@ -21,15 +22,12 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let (reading, checked_at) = latest_sg(context.conn, bucket.id)?;
     let from = builder.quantity(
         Ask::new("from", say::from()).hint(style.number(EXAMPLE_SG, 2)),
-        checked_at.map(|_| style.specific_gravity(reading.sg)),
-        parse::specific_gravity,
+        checked_at.map(|_| reading.sg.hundred_thousandths()),
+        SG,
     );
-    let to = builder.quantity(Ask::new("to", say::to()).hint(style.number(1.42, 2)), None, parse::specific_gravity);
-    let volume = builder.quantity(
-        Ask::new("volume", say::volume()).hint(style.volume.symbol()),
-        bucket.volume_ul.map(|ul| volume_text(style, ul)),
-        parse::volume,
-    );
+    let to = builder.quantity(Ask::new("to", say::to()).hint(style.number(1.42, 2)), None, SG);
+    let volume =
+        builder.quantity(Ask::new("volume", say::volume()).hint(style.volume.symbol()), bucket.volume_ul, VOLUME);
     let (Some(from), Some(to), Some(volume)) = (from, to, volume) else { return Ok(None) };
     let thinning = match thin(volume, from, to, powder_density(&glaze)) {
         Ok(thinning) => thinning,

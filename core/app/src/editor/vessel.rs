@@ -1,12 +1,16 @@
 //! The editor of a vessel for checking SG: weighed once empty and once brim-full of water, it serves every bucket.
 
-use super::builder::{Ask, EditorBuilder, bare, mass_text};
+use super::builder::{Ask, EditorBuilder};
+use super::notation::{MASS, TEMPERATURE};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::messages::{editor as shared, editor_vessel as say};
 use laydown_domain::glaze::slurry::{SlurryError, water_density};
-use laydown_domain::units::{Celsius, Grams, Millilitres, parse};
+use laydown_domain::units::{Celsius, Grams, Millilitres};
 use laydown_store::entity;
+
+/// Of the water, unless told. Common practice, no source.
+const ROOM: Celsius = Celsius::new(20.0);
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
     let current: Option<entity::Vessel> = context.current()?;
@@ -15,24 +19,19 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     builder.title = if saved.is_some() { say::title() } else { say::new() };
     builder.remove_label = say::archive();
 
-    let mass_text = |mg: i64| mass_text(style, mg);
     let ask = |key, label: String| Ask::new(key, label).hint(style.mass.symbol());
     let name =
         builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|vessel| vessel.name.as_str()));
-    let empty =
-        builder.quantity(ask("empty", say::empty()), saved.map(|vessel| mass_text(vessel.empty_mg)), parse::mass);
+    let empty = builder.quantity(ask("empty", say::empty()), saved.map(|vessel| vessel.empty_mg), MASS);
     let with_water = builder.quantity(
         ask("with_water", say::with_water()).help(say::with_water_help()),
-        saved.map(|vessel| mass_text(vessel.with_water_mg)),
-        parse::mass,
+        saved.map(|vessel| vessel.with_water_mg),
+        MASS,
     );
     let temperature = builder.quantity(
         Ask::new("water_temperature", say::temperature()),
-        Some(saved.map_or_else(
-            || "20".to_owned(),
-            |vessel| bare(style, Celsius::from_millidegrees(vessel.water_temperature_mc).value()),
-        )),
-        parse::temperature,
+        Some(saved.map_or(ROOM.millidegrees(), |vessel| vessel.water_temperature_mc)),
+        TEMPERATURE,
     );
     let (Some(empty), Some(with_water), Some(temperature)) = (empty, with_water, temperature) else { return Ok(None) };
     match volume(empty, with_water, temperature) {
@@ -50,9 +49,9 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         empty_mg: empty.milligrams(),
         with_water_mg: with_water.milligrams(),
         water_temperature_mc: temperature.millidegrees(),
-        gone: false,
+        ..current.unwrap_or_default()
     };
-    Ok(Some(PendingWrite::one(context.id, sentence, vessel)))
+    Ok(Some(PendingWrite::one(context, sentence, vessel)))
 }
 
 /// What the vessel holds, from the weight of the water in it.

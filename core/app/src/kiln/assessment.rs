@@ -13,6 +13,7 @@ use super::whereabouts::{Outline, Whereabouts};
 use super::{firing_of, outline_of, piece_id, piece_name};
 use crate::archive::found;
 use crate::date_text::sentence_case;
+use crate::draft::made_by;
 use crate::editor::{Drawing, Touch};
 use crate::evidence::{code, parse_id, style, verdict_kind};
 use crate::in_words::{Named, hint};
@@ -255,7 +256,7 @@ impl Studio {
     }
 
     /// Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-    /// empty.
+    /// empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
     ///
     /// # Errors
     /// [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -270,6 +271,10 @@ impl Studio {
                 return Err(StudioError::missing("piece"));
             }
             firing.map(|firing| found::<entity::Firing>(tx.conn(), firing)).transpose()?;
+            let same = |known: &entity::Photo| known.sha256 == photo.sha256 && known.firing == firing;
+            if let Some(known) = query::photos(tx.conn(), piece)?.into_iter().find(same) {
+                return Ok((known.id, made_by(tx.conn(), known.id)?));
+            }
             // The file first, the record after it: a record never points to nothing.
             self.store.photos().put(&photo)?;
             let id = tx.new_id();
@@ -283,9 +288,10 @@ impl Studio {
                 height: i64::from(photo.height),
                 gone: false,
             })?;
-            Ok(id)
+            Ok((id, None))
         })?;
-        Ok(CommandResult::new(stored.value.to_string(), say::photo_saved(), stored.undo))
+        let (id, first) = stored.value;
+        Ok(CommandResult::new(id.to_string(), say::photo_saved(), first.unwrap_or(stored.undo)))
     }
 
     /// Takes a photograph off its piece; the file stays, so that this can be undone.

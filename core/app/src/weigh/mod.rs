@@ -9,15 +9,18 @@ use uuid::Uuid;
 
 use self::context::WeighContext;
 use self::view::view;
-use super::evidence::{parse_id, preference, style_of};
-use super::in_words::Named;
+use super::draft::{self, Draft};
+use super::evidence::{parse_id, preference, step_of, style_of, usable};
+use super::in_words::name_of;
 use super::local_settings::{remember, remembered};
 use super::messages::weigh as say;
 use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::piece_code;
-use laydown_store::{entity, query};
+use laydown_domain::units::{Grams, Style, parse};
+use laydown_store::entity::{self, Coat, Entity};
+use laydown_store::{Undo, query};
 
 /// How the coat's weight is read off the scale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, uniffi::Enum)]
@@ -65,6 +68,9 @@ pub struct WeighEntry {
     pub bare: String,
     /// The glazed piece's weight, as typed.
     pub glazed: String,
+    /// The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
+    #[uniffi(default = "")]
+    pub draft: String,
 }
 
 impl WeighEntry {
@@ -76,8 +82,25 @@ impl WeighEntry {
             net: String::new(),
             bare: String::new(),
             glazed: String::new(),
+            draft: String::new(),
             ..self
         }
+    }
+
+    /// Whether `coat` is what it describes: the same things, and the same readings.
+    fn is_of(&self, coat: &Coat, style: &Style) -> bool {
+        let is_id = |text: &str, id: Uuid| text.is_empty() || text.parse() == Ok(id);
+        let is_read = |text: &str, mg: Option<i64>| parse::mass(text, style).ok().map(Grams::milligrams) == mg;
+        let same_reading = match self.way.unwrap_or_default() {
+            WeighMode::Net => coat.bare_mg.is_none() && is_read(&self.net, Some(coat.net_mg)),
+            WeighMode::TwoWeights => is_read(&self.bare, coat.bare_mg) && is_read(&self.glazed, coat.glazed_mg),
+        };
+        same_reading
+            && is_id(&self.form, coat.form)
+            && is_id(&self.bucket, coat.bucket)
+            && is_id(&self.scale, coat.scale)
+            && is_id(&self.piece, coat.piece)
+            && self.zone.is_none_or(|zone| zone.code() == coat.zone)
     }
 }
 
@@ -260,31 +283,53 @@ impl Studio {
         })
     }
 
-    /// Remembers what is chosen and half typed, for the next start. Not part of the journal.
+    /// Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+    /// is too late, and is not remembered.
     ///
     /// # Errors
     /// When the file cannot be written.
     pub fn remember(&self, now: Now, entry: &WeighEntry) -> Result<()> {
-        self.command(now, |tx| remember(tx, ENTRY_KEY, entry))?;
+        let draft = draft::named(&entry.draft)?;
+        self.command(now, |tx| {
+            let is_late = draft.map(|draft| draft::was_saved(tx.conn(), draft)).transpose()?.unwrap_or(false);
+            if is_late { Ok(()) } else { remember(tx, ENTRY_KEY, entry) }
+        })?;
         Ok(())
     }
 
-    /// Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+    /// Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+    /// and the same readings it answers as the first time; once that coat is undone, it is a new one.
     ///
     /// # Errors
     /// [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
     /// [`StudioError::Full`] or [`StudioError::Busy`] when the file cannot be written. Nothing is half kept.
     pub fn save(&self, now: Now, entry: WeighEntry) -> Result<CommandResult> {
+        let draft = draft::named(&entry.draft)?;
         let stored = self.command(now, |tx| {
             let preference = preference(tx.conn())?;
-            let Some(context) = WeighContext::load(tx.conn(), style_of(&preference), &entry)? else {
+            let style = style_of(&preference);
+            let draft = draft.map(|draft| {
+                Draft::find(tx.conn(), draft, |id| {
+                    Ok(Coat::load(tx.conn(), id)?.is_some_and(|coat| entry.is_of(&coat, &style)))
+                })
+            });
+            let draft = draft.transpose()?;
+            if let Some(Draft::Saved(id)) = draft
+                && let Some(coat) = Coat::load(tx.conn(), id)?
+            {
+                return saved_before(tx.conn(), style, &entry, &coat);
+            }
+            let Some(context) = WeighContext::load(tx.conn(), style, &entry)? else {
                 return Err(nothing_to_weigh_with(&entry));
             };
             context.is_what_was_shown(&entry)?;
             let (reading, typed) = context.reading()?;
             let target = context.target()?;
             let verdict = context.judge(&reading, &target)?;
-            let id = tx.new_id();
+            let id = match draft {
+                Some(Draft::Open(id)) => id,
+                _ => tx.new_id(),
+            };
             let piece = match context.entry.piece.as_str() {
                 "" => tx.new_id(),
                 piece => parse_id(piece, "piece")?,
@@ -292,18 +337,48 @@ impl Studio {
             let is_coded = preference.code_pieces && context.entry.piece.is_empty();
             let code = if is_coded { new_code(tx.conn(), piece)? } else { None };
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
-            tx.put(&entity::Coat { code: code.clone(), ..coat })?;
+            let coat = Coat { code, ..coat };
+            tx.put(&coat)?;
             remember(tx, ENTRY_KEY, &context.next_piece())?;
-            let (form, zone) = (&context.form.name, context.zone().name());
-            let (wet, kind) = (context.mass(verdict.net), verdict.kind.name());
-            let sentence = match code {
-                Some(code) => say::saved_with_code(form, zone, wet, kind, code),
-                None => say::saved(form, zone, wet, kind),
-            };
-            Ok((id, sentence, context.next_coats(piece)))
+            let sentence = sentence(&context.form.name, &coat, context.mass(verdict.net));
+            Ok(Saved { id, sentence, next: context.next_coats(piece), first: None })
         })?;
-        let (id, sentence, next) = stored.value;
-        Ok(CommandResult { next, ..CommandResult::new(id.to_string(), sentence, stored.undo) })
+        let Saved { id, sentence, next, first } = stored.value;
+        Ok(CommandResult { next, ..CommandResult::new(id.to_string(), sentence, first.unwrap_or(stored.undo)) })
+    }
+}
+
+/// What is answered to a coat that is saved.
+struct Saved {
+    id: Uuid,
+    sentence: String,
+    next: Vec<NextCoat>,
+    /// What undoes it, where an earlier command saved it.
+    first: Option<Undo>,
+}
+
+/// What was answered when the coat of `entry` was saved.
+fn saved_before(conn: &Connection, style: Style, entry: &WeighEntry, coat: &Coat) -> Result<Saved> {
+    let form = entity::Form::load(conn, coat.form)?.map_or_else(say::some_form, |form| form.name);
+    let wet = style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?);
+    // What is gone since is nothing to go on with.
+    let shown = WeighEntry { zone: coat.zone.parse().ok(), ..entry.clone() };
+    let context = usable(WeighContext::load(conn, style, &shown))?.flatten();
+    let context = context.filter(|context| context.is_what_was_shown(&shown).is_ok());
+    Ok(Saved {
+        id: coat.id,
+        sentence: sentence(&form, coat, wet),
+        next: context.map(|context| context.next_coats(coat.piece)).unwrap_or_default(),
+        first: draft::made_by(conn, coat.id)?,
+    })
+}
+
+/// "Small mug, inside, 19.4 g: within. Saved."
+fn sentence(form: &str, coat: &Coat, wet: String) -> String {
+    let (zone, kind) = (name_of::<ZoneKind>(&coat.zone), name_of::<VerdictKind>(&coat.verdict));
+    match &coat.code {
+        Some(code) => say::saved_with_code(form, zone, wet, kind, code),
+        None => say::saved(form, zone, wet, kind),
     }
 }
 

@@ -8,6 +8,7 @@ use super::{
     WeighView,
 };
 use crate::date_text::sentence_case;
+use crate::draft;
 use crate::evidence::{step_of, style, usable, verdict_kind};
 use crate::in_words::{self, Named, name_of};
 use crate::lists::{buckets, forms, scales};
@@ -30,7 +31,10 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
         Err(StudioError::Refused { sentence, .. } | StudioError::Newer { sentence }) => (None, Some(sentence)),
         laid => (laid?, None),
     };
-    let entry = context.as_ref().map_or(entry, |context| context.entry.clone());
+    let mut entry = context.as_ref().map_or(entry, |context| context.entry.clone());
+    if entry.draft.is_empty() {
+        entry.draft = draft::hand_out(conn, now, "coat")?.to_string();
+    }
     let mut view = WeighView {
         missing: Vec::new(),
         form: String::new(),

@@ -64,7 +64,9 @@ impl Clock {
     /// made can be told from what the next one made, also where the phone's clock stands still or was set back.
     #[must_use]
     pub fn begin(self, now_ms: i64) -> Clock {
-        self.tick(now_ms.max(self.millis() + 1))
+        // The millisecond after a full counter is where a command that goes on goes on.
+        let free = self.millis() + if self.counter() == u16::MAX { 2 } else { 1 };
+        self.tick(now_ms.max(free))
     }
 
     /// Whether an event with this clock goes on with the command of the event `before` it on the same phone.
@@ -73,8 +75,10 @@ impl Clock {
         if before == Clock::LATEST {
             return false;
         }
+        // Within a command each event is one later. What is not later than the one before it was made after a clock that was far
+        // ahead and is not followed any more.
         let is_carried = before.counter() == u16::MAX && self.0 == before.0 + 1;
-        self.millis() == before.millis() || is_carried
+        self > before && (self.millis() == before.millis() || is_carried)
     }
 
     /// This clock after an event of another phone, stamped `remote`, was seen: never earlier than either. One that is more
@@ -139,6 +143,14 @@ mod tests {
             assert!(next.goes_on_from(clock));
             clock = next;
         }
+        // Also where it ended with a full counter, on a phone whose clock stands still.
+        let full = (0..u16::MAX).fold(Clock::ZERO.begin(NOW), |clock, _| clock.tick(NOW));
+        assert_eq!(full.counter(), u16::MAX);
+        assert!(full.tick(NOW).goes_on_from(full));
+        assert!(!full.begin(NOW).goes_on_from(full));
+        // And where a clock that was ahead is not followed any more, and the next command falls into its millisecond.
+        let ahead = Clock::ZERO.begin(NOW).tick(NOW);
+        assert!(!Clock::ZERO.begin(NOW).goes_on_from(ahead));
         assert_eq!(Clock::LATEST.begin(i64::MAX), Clock::LATEST);
         assert!(!Clock::LATEST.goes_on_from(Clock::LATEST));
     }

@@ -65,18 +65,25 @@ public final class EditorScreen {
     /// What is to be written down, so that it is there again after the system has ended the app: what is entered on an editor
     /// that keeps something.
     public var half: [String: String] {
-        hasSomethingToSave && !isDone ? entered.all : [:]
+        hasSomethingToSave && !isDone ? entered.all.merging([draftKey: draft]) { $1 } : [:]
     }
 
     /// Enters again what was written down.
     public func restore(_ half: [String: String]) {
         guard entered.isEmpty else { return }
-        for (key, text) in half { entered.type(text, key: key) }
+        for (key, text) in half where key != draftKey { entered.type(text, key: key) }
+        restoredDraft = half[draftKey] ?? ""
     }
 
     private var entry: EditorEntry {
-        EditorEntry(kind: kind, id: id, subject: subject, values: entered.values)
+        EditorEntry(kind: kind, id: id, subject: subject, values: entered.values, draft: draft)
     }
+
+    /// By this what is new is known when it is saved again.
+    private var draft: String { view?.draft ?? restoredDraft }
+    private var restoredDraft = ""
+    /// No field has this key.
+    private let draftKey = "draft"
 
     // MARK: Fields
 

@@ -39,6 +39,7 @@ public final class AppModel {
     @ObservationIgnored let work: StudioWork
     @ObservationIgnored let transferFolder: TransferFolder
     @ObservationIgnored let phone: Phone
+    @ObservationIgnored private let screens = Screens()
 
     /// - Parameters:
     ///   - work: The way to the studio.
@@ -58,6 +59,18 @@ public final class AppModel {
         self.init(
             work: StudioWork(recover: folder.recover, open: folder.open), transferFolder: folder.transferFolder,
             phone: phone)
+    }
+
+    /// The screen that a page shows. A page that was made anew, as when the phone is turned, is given the one it showed before.
+    ///
+    /// - Parameters:
+    ///   - name: What it shows, the same for the same.
+    ///   - isOver: Whether there is nothing left to do on a screen, so that a new one is begun.
+    ///   - make: Makes a new one.
+    public func screen<Screen: AnyObject>(
+        _ name: String, isOver: (Screen) -> Bool = { _ in false }, make: () -> Screen
+    ) -> Screen {
+        screens.screen(name, isOver: isOver, make: make)
     }
 
     /// Opens the studio, or tries to again.

@@ -799,6 +799,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_func_folder_at(
     ): Int
+    external fun uniffi_laydown_app_checksum_func_set_language(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_preferences(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_undo(
@@ -1141,6 +1143,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
+    external fun uniffi_laydown_app_fn_func_set_language(`tags`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1269,6 +1273,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_func_folder_at() and 0xFFFF) != 50671) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_app_checksum_func_set_language() and 0xFFFF) != 7805) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_app_checksum_method_studio_preferences() and 0xFFFF) != 59032) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1335,7 +1342,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_remove() and 0xFFFF) != 1867) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_save_record() and 0xFFFF) != 60880) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save_record() and 0xFFFF) != 50953) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_photograph() and 0xFFFF) != 30000) {
@@ -1383,7 +1390,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_remove_photo() and 0xFFFF) != 40127) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_save_photo() and 0xFFFF) != 7622) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save_photo() and 0xFFFF) != 53727) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 2323) {
@@ -1431,10 +1438,10 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_forget_sync_location() and 0xFFFF) != 21964) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_remember() and 0xFFFF) != 24437) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remember() and 0xFFFF) != 8791) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_save() and 0xFFFF) != 25178) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_save() and 0xFFFF) != 28157) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_weigh() and 0xFFFF) != 41116) {
@@ -4013,7 +4020,8 @@ public interface StudioInterface {
     fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -4147,7 +4155,7 @@ public interface StudioInterface {
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -4282,7 +4290,8 @@ public interface StudioInterface {
     fun `forgetSyncLocation`(`now`: Now): kotlin.String
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -4290,7 +4299,8 @@ public interface StudioInterface {
     fun `remember`(`now`: Now, `entry`: WeighEntry)
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -4904,7 +4914,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Saves the editor.
+     * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
+     * changes that, and answers as it was answered then if there is nothing to change.
      *
      * # Errors
      * [`StudioError::Refused`] with the first field that cannot be taken; then nothing is kept.
@@ -5272,7 +5283,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     
     /**
      * Saves a photograph of a piece: `file` is a JPEG or PNG as the camera left it, and is only read. `firing` may be
-     * empty.
+     * empty. A photograph that the piece has from this firing already is not saved again: it is answered as before.
      *
      * # Errors
      * [`StudioError::Refused`] when it is no picture; [`StudioError::Missing`] when the piece or the firing is not there;
@@ -5639,7 +5650,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Remembers what is chosen and half typed, for the next start. Not part of the journal.
+     * Remembers what is chosen and half typed, for the next start. Not part of the journal. What comes after its coat was saved
+     * is too late, and is not remembered.
      *
      * # Errors
      * When the file cannot be written.
@@ -5660,7 +5672,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery.
+     * Saves the coat that `entry` describes. When this returns, it survives a pulled battery. Saved again with the same draft
+     * and the same readings it answers as the first time; once that coat is undone, it is a new one.
      *
      * # Errors
      * [`StudioError::Refused`] with the field to go back to; [`StudioError::Missing`] when something chosen is gone;
@@ -7465,6 +7478,11 @@ data class EditorEntry (
      * What has been entered so far; a field not named here shows what is kept, or its usual value.
      */
     val `values`: List<Value>
+    , 
+    /**
+     * The draft that [`EditorView::draft`] handed out, so that saving twice saves once; may be empty.
+     */
+    val `draft`: kotlin.String = "" 
     
 ){
     
@@ -7485,6 +7503,7 @@ public object FfiConverterTypeEditorEntry: FfiConverterRustBuffer<EditorEntry> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeValue.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -7492,7 +7511,8 @@ public object FfiConverterTypeEditorEntry: FfiConverterRustBuffer<EditorEntry> {
             FfiConverterTypeEditorKind.allocationSize(value.`kind`) +
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`subject`) +
-            FfiConverterSequenceTypeValue.allocationSize(value.`values`)
+            FfiConverterSequenceTypeValue.allocationSize(value.`values`) +
+            FfiConverterString.allocationSize(value.`draft`)
     )
 
     override fun write(value: EditorEntry, buf: ByteBuffer) {
@@ -7500,6 +7520,7 @@ public object FfiConverterTypeEditorEntry: FfiConverterRustBuffer<EditorEntry> {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`subject`, buf)
             FfiConverterSequenceTypeValue.write(value.`values`, buf)
+            FfiConverterString.write(value.`draft`, buf)
     }
 }
 
@@ -7646,6 +7667,11 @@ data class EditorView (
      * What the button that removes it says; empty where nothing can be removed.
      */
     val `removeLabel`: kotlin.String
+    , 
+    /**
+     * To be handed back in [`EditorEntry::draft`] from now on; empty where nothing new is made.
+     */
+    val `draft`: kotlin.String
     
 ){
     
@@ -7669,6 +7695,7 @@ public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -7679,7 +7706,8 @@ public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
             FfiConverterSequenceTypeNote.allocationSize(value.`results`) +
             FfiConverterString.allocationSize(value.`saveLabel`) +
             FfiConverterBoolean.allocationSize(value.`canSave`) +
-            FfiConverterString.allocationSize(value.`removeLabel`)
+            FfiConverterString.allocationSize(value.`removeLabel`) +
+            FfiConverterString.allocationSize(value.`draft`)
     )
 
     override fun write(value: EditorView, buf: ByteBuffer) {
@@ -7690,6 +7718,7 @@ public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
             FfiConverterString.write(value.`saveLabel`, buf)
             FfiConverterBoolean.write(value.`canSave`, buf)
             FfiConverterString.write(value.`removeLabel`, buf)
+            FfiConverterString.write(value.`draft`, buf)
     }
 }
 
@@ -10718,6 +10747,11 @@ data class WeighEntry (
      * The glazed piece's weight, as typed.
      */
     val `glazed`: kotlin.String
+    , 
+    /**
+     * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
+     */
+    val `draft`: kotlin.String = "" 
     
 ){
     
@@ -10744,6 +10778,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -10757,7 +10792,8 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterTypeField.allocationSize(value.`field`) +
             FfiConverterString.allocationSize(value.`net`) +
             FfiConverterString.allocationSize(value.`bare`) +
-            FfiConverterString.allocationSize(value.`glazed`)
+            FfiConverterString.allocationSize(value.`glazed`) +
+            FfiConverterString.allocationSize(value.`draft`)
     )
 
     override fun write(value: WeighEntry, buf: ByteBuffer) {
@@ -10771,6 +10807,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.write(value.`net`, buf)
             FfiConverterString.write(value.`bare`, buf)
             FfiConverterString.write(value.`glazed`, buf)
+            FfiConverterString.write(value.`draft`, buf)
     }
 }
 
@@ -11419,7 +11456,7 @@ public object FfiConverterTypeAssessment : FfiConverterRustBuffer<Assessment>{
 
 
 /**
- * Why a backup was not made automatically. The name is what to say of it, and what to do.
+ * Why a backup was not made automatically.
  */
 
 enum class BackupTrouble {
@@ -14595,6 +14632,21 @@ public typealias FfiConverterTypePathBuf = FfiConverterString
     
         
         FfiConverterString.lower(`path`),_status)
+}
+    )
+    }
+    
+
+        /**
+         * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
+         * those that laydown knows. Answers with the tag of the language in use.
+         */ fun `setLanguage`(`tags`: List<kotlin.String>): kotlin.String {
+            return FfiConverterString.lift(
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_app_fn_func_set_language(
+    
+        
+        FfiConverterSequenceString.lower(`tags`),_status)
 }
     )
     }

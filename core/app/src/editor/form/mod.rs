@@ -7,20 +7,21 @@ mod touch;
 
 use self::draw::{BARE_FOOT, FILL, Frame, OVERLAP, Sketch};
 use self::photo::{Marks, TAKEN};
-use super::builder::{Ask, EditorBuilder, area_text, coded_item, item, length_text, mass_text, volume_text};
+use super::builder::{Ask, EditorBuilder, coded_item, item};
+use super::notation::{AREA, LENGTH, MASS, VOLUME};
 use super::{EditContext, FieldKind, Item, Note, PendingWrite};
-use crate::Result;
 use crate::archive::{Archivable, in_use};
 use crate::date_text::sentence_case;
-use crate::evidence::code;
 use crate::form_geometry::{self, zone_cautions};
 use crate::in_words::{Named, Sentence};
 use crate::lists;
 use crate::messages::{editor as shared, editor_form as say};
+use crate::{Result, StudioError};
 use laydown_domain::form::silhouette::{KnownSize, Sureness, Trace, Traced};
 use laydown_domain::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind};
 use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style, parse};
 use laydown_store::entity;
+use uuid::Uuid;
 
 pub(super) use self::photo::photographed;
 pub(super) use self::touch::touched;
@@ -48,48 +49,56 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     );
     let Some(class) = class else { return Ok(None) };
     let way = builder.choice(Ask::new("way", say::way()), saved.map(way_of), FieldKind::Choice, ways());
-    let blank = entity::Form { class, ..entity::Form::default() };
+    // Known in another way than before, it is described anew; in the same way, what is not touched stays.
+    let described = saved.filter(|form| way.as_deref() == Some(way_of(form)));
+    let blank = entity::Form { class, ..described.cloned().unwrap_or_default() };
     let found = match way.as_deref() {
-        Some(AREA) => by_areas(builder, saved, blank),
+        Some(AREAS) => by_areas(builder, saved, blank),
         Some(PROFILE) => by_profile(context, builder, saved, blank)?,
         Some(PHOTO) => by_photo(context, builder, saved, blank)?,
         _ => by_capacity(builder, saved, blank),
     };
     let Some(form) = found else { return Ok(None) };
-    let shape = match form_geometry::try_shape(context.conn, &form)? {
-        Ok(shape) => shape,
-        Err(error) => {
-            builder.field_error(field_of(&error, way.as_deref() == Some(AREA)), error);
+    match form_geometry::try_shape(context.conn, &form) {
+        Ok(Ok(shape)) => {
+            for note in follows(&shape, &form, builder.style) {
+                builder.result(note);
+            }
+            builder.result_if(form_geometry::bisque_check(context.conn, &form)?.map(Note::attention));
+        }
+        Ok(Err(error)) => {
+            builder.field_error(field_of(&error, way.as_deref() == Some(AREAS)), error);
             return Ok(None);
         }
-    };
-    for note in follows(&shape, &form, builder.style) {
-        builder.result(note);
+        // What a newer version says of a form stays, and can be calculated with there.
+        Err(StudioError::Refused { sentence, .. } | StudioError::Newer { sentence }) => {
+            builder.result(Note::attention(sentence));
+        }
+        Err(error) => return Err(error),
     }
-    builder.result_if(form_geometry::bisque_check(context.conn, &form)?.map(Note::attention));
     let Some(name) = name else { return Ok(None) };
     let sentence = shared::is_saved(&name);
     let form = move |id| entity::Form { id, name, ..form };
-    Ok(Some(PendingWrite::one(context.id, sentence, form)))
+    Ok(Some(PendingWrite::one(context, sentence, form)))
 }
 
 const CAPACITY: &str = "capacity";
 const PROFILE: &str = "profile";
 const PHOTO: &str = "photograph";
-const AREA: &str = "area";
+const AREAS: &str = "area";
 
 fn ways() -> Vec<Item> {
     vec![
         item(CAPACITY, say::way_capacity(), say::way_capacity_detail()),
         item(PROFILE, say::way_points(), say::way_points_detail()),
         item(PHOTO, say::way_photograph(), say::way_photograph_detail()),
-        item(AREA, say::way_areas(), say::way_areas_detail()),
+        item(AREAS, say::way_areas(), say::way_areas_detail()),
     ]
 }
 
 fn way_of(form: &entity::Form) -> &'static str {
     if form.inside_area_mm2.is_some() || form.outside_area_mm2.is_some() {
-        AREA
+        AREAS
     } else if form.profile.is_some() {
         PROFILE
     } else {
@@ -103,8 +112,7 @@ fn by_capacity(
     blank: entity::Form,
 ) -> Option<entity::Form> {
     let ask = Ask::new("capacity", say::capacity()).hint(builder.style.volume.symbol()).help(say::capacity_help());
-    let saved = saved.and_then(|form| form.capacity_ul).map(|ul| volume_text(builder.style, ul));
-    let capacity = builder.quantity(ask, saved, parse::volume)?;
+    let capacity = builder.quantity(ask, saved.and_then(|form| form.capacity_ul), VOLUME)?;
     Some(entity::Form { capacity_ul: Some(capacity.microlitres()), ..blank })
 }
 
@@ -129,21 +137,22 @@ fn by_profile(
     blank: entity::Form,
 ) -> Result<Option<entity::Form>> {
     let style = builder.style;
-    let Some(usual) = usual(builder, saved, &blank)? else { return Ok(None) };
+    let Some(usual) = usual(builder, saved, &blank) else { return Ok(None) };
     let traced = traced(builder).and_then(Result::ok);
-    let begin = match (&traced, saved.and_then(|form| form.profile.as_ref())) {
-        (Some((_, traced)), _) => profile_points(traced),
-        (None, Some(points)) => form_geometry::profile_points(points)?,
-        (None, None) => usual.profile.points.clone(),
+    let saved_points = saved.and_then(|form| form.profile.clone());
+    let begin = match (&traced, saved_points) {
+        (Some((_, traced)), _) => points::stored(&profile_points(traced)),
+        (None, Some(points)) => points,
+        (None, None) => usual.as_ref().map(|usual| points::stored(&usual.profile.points)).unwrap_or_default(),
     };
     let symbol = style.length.symbol();
     let table = builder.table(
         Ask::new("points", say::points()).help(say::points_help()),
-        &points::text(&begin, style),
+        &points::shown(&begin, style),
         vec![say::height_in(symbol), say::across_in(symbol), say::wall_in(symbol)],
     );
-    let points = points::read(&table, style);
-    let details = details(context, builder, saved, &usual, blank)?;
+    let points = points::patched(&table, &begin, style);
+    let details = details(context, builder, saved, usual.as_ref(), blank)?;
     let points = match points {
         Ok(points) => points,
         Err(sentence) => {
@@ -153,11 +162,11 @@ fn by_profile(
     };
     let Some(details) = details else { return Ok(None) };
     let form = entity::Form {
-        profile: Some(points::stored(&points)),
+        profile: Some(points),
         traced_e4: traced.map_or(saved.and_then(|form| form.traced_e4), |(_, traced)| Some(uncertainty_e4(&traced))),
         ..details
     };
-    draw(builder, &form, &points, "way")?;
+    draw(builder, &form, "way");
     Ok(Some(form))
 }
 
@@ -168,7 +177,7 @@ fn by_photo(
     saved: Option<&entity::Form>,
     blank: entity::Form,
 ) -> Result<Option<entity::Form>> {
-    let Some(usual) = usual(builder, saved, &blank)? else { return Ok(None) };
+    let Some(usual) = usual(builder, saved, &blank) else { return Ok(None) };
     let file = builder.photo(
         Ask::new(TAKEN.photo, say::photograph()).help(say::photograph_help()),
         vec![item("camera", say::take_photograph(), ""), item("gallery", say::choose_picture(), "")],
@@ -184,13 +193,13 @@ fn by_photo(
         ],
     );
     let symbol = builder.style.length.symbol();
-    let size = builder.quantity(Ask::new("size", say::size()).hint(symbol), None, parse::length);
+    let size = builder.quantity(Ask::new("size", say::size()).hint(symbol), None, LENGTH);
     let camera = builder.quantity(
         Ask::new("camera_distance", say::camera_distance()).hint(symbol).help(say::camera_distance_help()),
-        Some(builder.style.length_number(CAMERA)),
-        parse::length,
+        Some(CAMERA.micrometres()),
+        LENGTH,
     );
-    let details = details(context, builder, saved, &usual, blank)?;
+    let details = details(context, builder, saved, usual.as_ref(), blank)?;
     let (Some(file), Some(trace)) = (file, carried_trace(builder)) else {
         builder.require("photo", say::photograph_missing());
         return Ok(None);
@@ -215,14 +224,24 @@ fn by_photo(
     }))
 }
 
-/// The class's own profile, at the size that is kept: what a form begins from. A tile has none.
-fn usual(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>, blank: &entity::Form) -> Result<Option<Usual>> {
-    let class: ShapeClass = code(&blank.class)?;
-    let usual = class.usual(saved.and_then(|form| form.capacity_ul).map(Millilitres::from_microlitres));
-    if usual.is_none() {
-        builder.field_error("way", say::tile_has_no_profile());
+/// The class's own profile, at the size that is kept: what a form begins from. A tile has none, and is told so; of a class that
+/// this version does not know it is not known, and not needed where there is a profile already.
+fn usual(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>, blank: &entity::Form) -> Option<Option<Usual>> {
+    let has_profile = saved.is_some_and(|form| form.profile.is_some());
+    match blank.class.parse::<ShapeClass>() {
+        Ok(class) => {
+            let usual = class.usual(saved.and_then(|form| form.capacity_ul).map(Millilitres::from_microlitres));
+            if usual.is_none() {
+                builder.field_error("way", say::tile_has_no_profile());
+            }
+            usual.map(Some)
+        }
+        Err(_) if has_profile => Some(None),
+        Err(error) => {
+            builder.field_error("class", error);
+            None
+        }
     }
-    Ok(usual)
 }
 
 /// What is known beside the outline: the size it was taken at, the wall, the foot, the glaze lines, the handle.
@@ -230,25 +249,28 @@ fn details(
     context: &EditContext<'_>,
     builder: &mut EditorBuilder<'_>,
     saved: Option<&entity::Form>,
-    usual: &Usual,
+    usual: Option<&Usual>,
     blank: entity::Form,
 ) -> Result<Option<entity::Form>> {
     let saved = saved.filter(|form| form.profile.is_some());
     let or_usual = |pick: fn(&entity::Form) -> Option<i64>, usual: Option<Millimetres>| {
         saved.map_or(usual.map(Millimetres::micrometres), pick)
     };
-    let foot = usual.profile.foot;
+    let foot = usual.and_then(|usual| usual.profile.foot);
     let Some((stage, body)) = made_of(context, builder, saved)? else { return Ok(None) };
     let wall = length(
         builder,
         Ask::new("wall", say::wall()).help(say::wall_help()),
-        or_usual(|form| form.wall_um, Some(usual.profile.wall)),
+        or_usual(|form| form.wall_um, usual.map(|usual| usual.profile.wall)),
     );
     let opened = saved
         .is_some_and(|form| form.handle_length_um.or(form.overlap_um).or(form.bisque_mg).or(form.fill_um).is_some());
     builder.shown = builder.switch(Ask::new("more", say::more()), opened);
-    let floor =
-        length(builder, Ask::new("floor", say::floor()), or_usual(|form| form.floor_um, Some(usual.profile.floor)));
+    let floor = length(
+        builder,
+        Ask::new("floor", say::floor()),
+        or_usual(|form| form.floor_um, usual.map(|usual| usual.profile.floor)),
+    );
     let foot_width = length(
         builder,
         Ask::new("foot_width", say::foot_width()).help(say::foot_width_help()),
@@ -262,7 +284,7 @@ fn details(
     let bare_foot = length(
         builder,
         Ask::new(BARE_FOOT, say::bare_foot()).help(say::bare_foot_help()),
-        or_usual(|form| form.bare_foot_um, Some(usual.lines.bare_foot)),
+        or_usual(|form| form.bare_foot_um, usual.map(|usual| usual.lines.bare_foot)),
     );
     let overlap = length(
         builder,
@@ -280,27 +302,29 @@ fn details(
     let extra = area(builder, Ask::new("extra_area", say::extra_area()), saved.and_then(|form| form.extra_area_mm2));
     let bisque = builder.optional(
         Ask::new("bisque", say::bisque_weight()).hint(builder.style.mass.symbol()).help(say::bisque_weight_help()),
-        saved.and_then(|form| form.bisque_mg).map(|mg| mass_text(builder.style, mg)),
-        parse::mass,
+        saved.and_then(|form| form.bisque_mg),
+        MASS,
     );
     let capacity = capacity_if_known(builder, saved);
     builder.shown = true;
-    // A band or a line at no depth is none.
-    let some = |um: Option<i64>| um.filter(|um| *um > 0);
+    // A band or a line at no depth is none, unless that is what was stored.
+    let some = |um: Option<i64>, pick: fn(&entity::Form) -> Option<i64>| {
+        um.filter(|um| *um > 0 || saved.and_then(pick) == Some(*um))
+    };
     let whole = || {
         Some(entity::Form {
-            stage: Some(stage.code().to_owned()),
+            stage,
             body,
             wall_um: wall?,
             floor_um: floor?,
-            foot_width_um: some(foot_width?),
-            foot_height_um: some(foot_height?),
+            foot_width_um: some(foot_width?, |form| form.foot_width_um),
+            foot_height_um: some(foot_height?, |form| form.foot_height_um),
             bare_foot_um: bare_foot?,
-            overlap_um: some(overlap?),
-            fill_um: some(fill?),
-            handle_length_um: some(handle_length?),
-            handle_girth_um: some(handle_girth?),
-            extra_area_mm2: some(extra?),
+            overlap_um: some(overlap?, |form| form.overlap_um),
+            fill_um: some(fill?, |form| form.fill_um),
+            handle_length_um: some(handle_length?, |form| form.handle_length_um),
+            handle_girth_um: some(handle_girth?, |form| form.handle_girth_um),
+            extra_area_mm2: some(extra?, |form| form.extra_area_mm2),
             bisque_mg: bisque?.map(Grams::milligrams),
             capacity_ul: capacity?,
             ..blank
@@ -309,25 +333,30 @@ fn details(
     Ok(whole())
 }
 
-/// When it was measured, and the body that tells what it was as bisque.
+/// The code of the stage when it was measured, and the body that tells what it was as bisque.
 fn made_of(
     context: &EditContext<'_>,
     builder: &mut EditorBuilder<'_>,
     saved: Option<&entity::Form>,
-) -> Result<Option<(Stage, Option<uuid::Uuid>)>> {
+) -> Result<Option<(Option<String>, Option<Uuid>)>> {
     let stages = Stage::ALL.iter().map(|stage| coded_item(*stage, "")).collect();
-    let saved_stage = saved.and_then(|form| form.stage.as_deref()).unwrap_or(Stage::Bisque.code());
+    let shown_stage = saved.and_then(|form| form.stage.as_deref()).unwrap_or(Stage::Bisque.code());
     let stage = builder.choice(
         Ask::new("stage", say::stage()).help(say::stage_help()),
-        Some(saved_stage),
+        Some(shown_stage),
         FieldKind::Choice,
         stages,
     );
-    let stage: Stage = code(&stage.unwrap_or_default())?;
+    let is_bisque = stage.as_deref() == Some(Stage::Bisque.code());
+    // A form that says nothing of its stage was measured as bisque.
+    let stage = match saved {
+        Some(form) if stage.as_deref() == Some(shown_stage) => form.stage.clone(),
+        _ => stage,
+    };
     let saved_body = saved.and_then(|form| form.body);
     let bodies = in_use::<entity::Body>(context.conn, saved_body)?;
-    if bodies.is_empty() {
-        if stage != Stage::Bisque {
+    if bodies.is_empty() && saved_body.is_none() {
+        if !is_bisque {
             builder.field_error("stage", say::add_body_first());
             return Ok(None);
         }
@@ -335,15 +364,12 @@ fn made_of(
     }
     let none = item("", say::body_not_said(), "");
     let items =
-        std::iter::once(none).chain(bodies.iter().map(|body| item(&body.id.to_string(), &body.called(), ""))).collect();
-    let chosen = builder.choice(
-        Ask::new("body", say::body()),
-        saved_body.map(|id| id.to_string()).as_deref(),
-        FieldKind::Choice,
-        items,
-    );
-    let body = bodies.iter().map(|body| body.id).find(|id| Some(id.to_string()) == chosen);
-    if body.is_none() && stage != Stage::Bisque {
+        std::iter::once(none).chain(bodies.iter().map(|body| item(&body.id.to_string(), body.called(), ""))).collect();
+    let saved_code = saved_body.map(|id| id.to_string());
+    let ask = Ask::new("body", say::body());
+    let chosen = builder.choice_or(ask, saved_code.as_deref(), FieldKind::Choice, items, shared::not_on_this_phone());
+    let body = chosen.and_then(|id| id.parse().ok());
+    if body.is_none() && !is_bisque {
         builder.field_error("body", say::choose_body());
         return Ok(None);
     }
@@ -351,14 +377,15 @@ fn made_of(
 }
 
 /// Draws the form as it was measured.
-fn draw(builder: &mut EditorBuilder<'_>, form: &entity::Form, points: &[ProfilePoint], below: &str) -> Result<()> {
-    let Some(measured) = form_geometry::measured(form)? else { return Ok(()) };
+fn draw(builder: &mut EditorBuilder<'_>, form: &entity::Form, below: &str) {
+    // What a newer version says of a profile is not drawn here.
+    let Ok(Some(measured)) = form_geometry::measured(form) else { return };
+    let points = &measured.profile.points;
     let cut = measured.profile.cut().ok();
     let frame = Frame::around(points, builder.entered_value(touch::FRAME).and_then(Frame::read));
     let fill = form.fill_um.map(Millimetres::from_micrometres);
     let sketch = Sketch { points, frame, lines: &measured.lines, fill, style: builder.style };
     builder.draw(sketch.draw(below, cut.as_ref()));
-    Ok(())
 }
 
 /// What follows from the measures: what it holds, what is glazed, and what to mind.
@@ -450,21 +477,18 @@ fn sureness(trace: &Trace) -> Note {
 }
 
 fn length(builder: &mut EditorBuilder<'_>, ask: Ask, um: Option<i64>) -> Option<Option<i64>> {
-    let saved = um.map(|um| length_text(builder.style, um));
-    let read = builder.optional(ask.hint(builder.style.length.symbol()), saved, parse::length)?;
+    let read = builder.optional(ask.hint(builder.style.length.symbol()), um, LENGTH)?;
     Some(read.map(Millimetres::micrometres))
 }
 
 fn area(builder: &mut EditorBuilder<'_>, ask: Ask, mm2: Option<i64>) -> Option<Option<i64>> {
-    let saved = mm2.map(|mm2| area_text(builder.style, mm2));
-    let read = builder.optional(ask.hint(builder.style.area.symbol()), saved, parse::area)?;
+    let read = builder.optional(ask.hint(builder.style.area.symbol()), mm2, AREA)?;
     Some(read.map(SquareCentimetres::square_millimetres))
 }
 
 fn capacity_if_known(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>) -> Option<Option<i64>> {
     let ask = Ask::new("capacity", say::capacity_if_measured()).hint(builder.style.volume.symbol());
-    let saved = saved.and_then(|form| form.capacity_ul).map(|ul| volume_text(builder.style, ul));
-    Some(builder.optional(ask, saved, parse::volume)?.map(Millilitres::microlitres))
+    Some(builder.optional(ask, saved.and_then(|form| form.capacity_ul), VOLUME)?.map(Millilitres::microlitres))
 }
 
 fn shape_item(class: ShapeClass) -> Item {

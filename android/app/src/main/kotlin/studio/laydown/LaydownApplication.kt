@@ -34,6 +34,9 @@ open class LaydownApplication : Application() {
     /** The way to the studio. Opened by the first question; a question after a failure opens it again. */
     val work: StudioWork by lazy { StudioWork(::openStudio, ::recover) { clock() } }
 
+    /** What commands have answered and no page has shown yet. */
+    val answers = Answers()
+
     /** What is secret about the place the sync location. */
     val secrets: Secrets by lazy { Secrets(File(noBackupFilesDir, SECRETS)) }
 

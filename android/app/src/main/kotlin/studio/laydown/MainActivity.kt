@@ -35,11 +35,12 @@ import studio.laydown.sync.Secrets
 import studio.laydown.editor.EditorScreen
 import studio.laydown.weigh.CoatPage
 import studio.laydown.weigh.WeighScreen
+import java.util.UUID
 
 /** The house around the pages: the tabs, the way back, what was kept last, and the screen that says why nothing can be shown. */
 class MainActivity : Activity() {
     /** A place one has been at, with what its page saved. */
-    private class Step(val place: Place, val savedState: Bundle = Bundle())
+    private class Step(val place: Place, val savedState: Bundle = Bundle(), val name: String = UUID.randomUUID().toString())
 
     private val stack = ArrayDeque<Step>()
     private var page: Page? = null
@@ -57,6 +58,7 @@ class MainActivity : Activity() {
     val secrets: Secrets get() = app.secrets
     val sync: SyncRunner get() = app.sync
     val backups: BackupsByThemselves get() = app.backups
+    val answers: Answers get() = app.answers
     private val app: LaydownApplication get() = application as LaydownApplication
 
     override fun onCreate(savedInstanceState: Bundle?) {
@@ -68,7 +70,7 @@ class MainActivity : Activity() {
         part<View>(R.id.back).setOnClickListener { goBack() }
         part<View>(R.id.recent_changes).setOnClickListener { go(Place(PageKind.HISTORY)) }
         for ((tab, kind) in TABS) part<View>(tab).setOnClickListener { if (stack.last().place.page != kind) goTab(kind) }
-        savedInstanceState?.bundles(STACK)?.forEach { stack.addLast(Step(Place.read(it.part(PLACE)), it.part(SAVED_STATE))) }
+        savedInstanceState?.bundles(STACK)?.forEach { stack.addLast(Step(Place.read(it.part(PLACE)), it.part(SAVED_STATE), it.getString(NAME, ""))) }
         if (stack.isEmpty()) stack.addLast(Step(Place(PageKind.WEIGH)))
         savedBar.state = savedInstanceState?.getBundle(SAVED)?.let(UndoState::read)
         start()
@@ -105,6 +107,7 @@ class MainActivity : Activity() {
                 Bundle().apply {
                     putBundle(PLACE, step.place.saveState())
                     putBundle(SAVED_STATE, step.savedState)
+                    putString(NAME, step.name)
                 }
             },
         )
@@ -112,6 +115,7 @@ class MainActivity : Activity() {
     }
 
     override fun onDestroy() {
+        answers.closed(this)
         page?.leave()
         voice.shutdown()
         super.onDestroy()
@@ -165,6 +169,15 @@ class MainActivity : Activity() {
         savedBar.state = saved
     }
 
+    /** The page in front, if it has this name. */
+    fun pageNamed(name: String): Page? = page?.takeIf { it.name == name }
+
+    /** Says what could not be done after one has left the page where it was asked for. */
+    fun tellProblem(problem: Throwable) {
+        if (problem !is StudioException || problem is StudioException.Damaged || problem is StudioException.NotAStudio) return fail(problem)
+        tellBelow(UndoState(problem.sentence, undo = "", next = emptyList()))
+    }
+
     /** Asks again whether this phone speaks and ticks. */
     fun readPreferences() = work.ask({ preferences() }) { result -> result.fold({ preferences = it }, ::fail) }
 
@@ -175,6 +188,7 @@ class MainActivity : Activity() {
 
     /** Says over the whole screen why nothing can be shown. Nothing is deleted; one may try again. */
     fun fail(problem: Throwable) {
+        answers.closed(this)
         page?.leave()
         page = null
         savedBar.state = null
@@ -215,15 +229,13 @@ class MainActivity : Activity() {
     }
 
     private fun saveWhatCanBeRead() = work.recover { result ->
+        val say = { sentence: String ->
+            // As soon as there is a page again, on whichever activity that is.
+            answers.arrive { AlertDialog.Builder(it).setMessage(sentence).setPositiveButton(android.R.string.ok, null).show() }
+        }
+        result.onSuccess(say)
         // The phone was turned meanwhile: the page made anew asks for the studio behind this, and finds the saved one.
-        if (isDestroyed) return@recover
-        result.fold(
-            { sentence ->
-                AlertDialog.Builder(this).setMessage(sentence).setPositiveButton(android.R.string.ok, null).show()
-                start()
-            },
-            ::fail,
-        )
+        if (!isDestroyed) result.fold({ start() }, ::fail)
     }
 
     /** What a failure is called, in words for the potter. */
@@ -253,6 +265,7 @@ class MainActivity : Activity() {
         if (!saveSaying) savedBar.state = null
         val step = stack.last()
         val next = make(step.place)
+        next.name = step.name
         page = next
         val room = part<ViewGroup>(R.id.page)
         room.removeAllViews()
@@ -265,6 +278,7 @@ class MainActivity : Activity() {
         next.open(step.savedState)
         unheard?.let(next::answered)
         unheard = null
+        answers.opened(this)
     }
 
     /** Puts the page's title into the bar; a page that only learns its title from the studio calls this later. */
@@ -297,14 +311,14 @@ class MainActivity : Activity() {
         PageKind.IMPORT -> ImportPage(this)
     }
 
-    private fun toggleUndo(state: UndoState) = work.ask(toggle(state)) { result ->
-        result.fold(
-            {
-                savedBar.state = it
-                page?.refresh()
-            },
-            ::fail,
-        )
+    private fun toggleUndo(state: UndoState) {
+        val answers = answers
+        work.ask(toggle(state)) { result -> answers.arrive { activity -> result.fold(activity::showToggled, activity::fail) } }
+    }
+
+    private fun showToggled(state: UndoState) {
+        savedBar.state = state
+        page?.refresh()
     }
 
     private fun <T : View> part(id: Int): T = window.decorView.get(id)
@@ -313,6 +327,7 @@ class MainActivity : Activity() {
         const val STACK = "stack"
         const val PLACE = "place"
         const val SAVED_STATE = "saved"
+        const val NAME = "name"
         const val SAVED = "kept"
 
         val TABS = listOf(

@@ -24,6 +24,9 @@ abstract class Page(protected val host: MainActivity) {
     /** What stands in the bar above the page; null for a page without one. */
     open val title: CharSequence? = null
 
+    /** By this the page is known again after it was made anew; given with its place. */
+    lateinit var name: String
+
     private var latest = 0
     private var chooser: Chooser? = null
 
@@ -82,18 +85,40 @@ abstract class Page(protected val host: MainActivity) {
         chooser = Chooser(host, title, rows, picked = picked).also { it.show { chooser = null } }
     }
 
-    /** Gives the studio a command. Its answer is never dropped while the page is there. */
-    protected fun <T> command(call: Studio.(Now) -> T, refused: (Throwable) -> Unit = host::fail, done: (T) -> Unit) {
-        host.work.ask(call) { result ->
-            if (!gone) result.fold(done, refused)
+    /**
+     * Gives the studio a command. What came of it goes to this page, or to the one that was made anew in its place when the phone was
+     * turned: [done] and [refused] are called on whichever it is. Where another page is in front by then, [elsewhere] is.
+     */
+    protected fun <P : Page, T> P.command(
+        call: Studio.(Now) -> T, refused: P.(Throwable) -> Unit = { host.fail(it) }, elsewhere: MainActivity.(T) -> Unit = {}, done: P.(T) -> Unit,
+    ) {
+        host.work.ask(call, answer(refused, elsewhere, done))
+    }
+
+    /** What is to be done with the result of what was asked for from this page, as [command] says. */
+    protected fun <P : Page, T> P.answer(
+        refused: P.(Throwable) -> Unit, elsewhere: MainActivity.(T) -> Unit = {}, done: P.(T) -> Unit,
+    ): (Result<T>) -> Unit {
+        val answers = host.answers
+        val asked = this.name
+        return { result ->
+            val show = { page: Page ->
+                // The page of one name is of one kind, however often it is made.
+                @Suppress("UNCHECKED_CAST")
+                val made = page as P
+                result.fold({ made.done(it) }, { made.refused(it) })
+            }
+            answers.arrive(asked, show) { activity -> result.fold({ activity.elsewhere(it) }, activity::tellProblem) }
         }
     }
 
     /** Gives a command that keeps something, then tells what was kept under the page that is in front by then. */
-    protected fun save(call: Studio.(Now) -> CommandResult, refused: (Throwable) -> Unit = host::fail, done: () -> Unit) =
-        command(call, refused) { saved ->
-            done()
-            // Behind the page that `done` asked for: what is tapped next is then the new page, and not one about to go.
-            host.work.ask({ saved }) { host.tell(UndoState(saved)) }
-        }
+    protected fun <P : Page> P.save(
+        call: Studio.(Now) -> CommandResult, refused: P.(Throwable) -> Unit = { host.fail(it) }, done: P.() -> Unit,
+    ) = command(call, refused, { tell(UndoState(it)) }) { saved ->
+        done()
+        // Behind the page that `done` asked for: what is tapped next is then the new page, and not one about to go.
+        val answers = host.answers
+        host.work.ask({ saved }) { answers.arrive { it.tell(UndoState(saved)) } }
+    }
 }

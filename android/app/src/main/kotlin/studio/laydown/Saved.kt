@@ -14,6 +14,7 @@ fun Bundle.bundles(key: String): List<Bundle> = getParcelableArrayList<Bundle>(k
 fun WeighEntry.saveState() = Bundle().apply {
     putStringArray("ids", arrayOf(form, bucket, scale, piece))
     putStringArray("typed", arrayOf(net, bare, glazed))
+    putString("draft", draft)
     putString("zone", zone?.name)
     putString("way", way?.name)
     putString("field", field.name)
@@ -25,6 +26,6 @@ fun readWeighEntry(savedState: Bundle): WeighEntry {
     val (net, bare, glazed) = checkNotNull(savedState.getStringArray("typed")) { "a saved entry has its digits" }
     return WeighEntry(
         form, bucket, savedState.getString("zone")?.let(ZoneKind::valueOf), scale, savedState.getString("way")?.let(WeighMode::valueOf), piece,
-        Field.valueOf(savedState.getString("field", Field.NET.name)), net, bare, glazed,
+        Field.valueOf(savedState.getString("field", Field.NET.name)), net, bare, glazed, savedState.getString("draft", ""),
     )
 }

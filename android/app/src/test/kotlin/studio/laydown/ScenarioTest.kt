@@ -119,14 +119,14 @@ class ScenarioTest {
             fun typed(key: String) = given.optString(key)
             WeighEntry(
                 typed("form"), typed("bucket"), oneOf<ZoneKind>("zone"), typed("scale"), oneOf<WeighMode>("way"), typed("piece"),
-                oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"),
+                oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"), typed("draft"),
             )
         }
 
         fun kind(): EditorKind = oneOf<EditorKind>("kind")!!
 
         fun editorEntry(): EditorEntry = of("entry").run {
-            EditorEntry(kind(), given.optString("id"), given.optString("subject"), values("values"))
+            EditorEntry(kind(), given.optString("id"), given.optString("subject"), values("values"), given.optString("draft"))
         }
 
         fun touch(): Touch = of("touch").run {

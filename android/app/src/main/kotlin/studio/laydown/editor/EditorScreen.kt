@@ -68,6 +68,9 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
     private var entries = 0
     private val later = Handler(Looper.getMainLooper())
     private var saveLabel = ""
+
+    /** By this what is new is known when it is saved again. */
+    private var draft = ""
     private var saving = false
     private var saveNext = false
 
@@ -75,6 +78,7 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
         // What was typed on another editor, or before the last throwing away, is no business of this one.
         if (savedState.isEmpty) host.secrets.typed.clear()
         entered.restore(savedState)
+        draft = savedState.getString(DRAFT, "")
         folders.restore(savedState)
         view.get<View>(R.id.save).setOnClickListener { saveIt() }
         view.get<View>(R.id.history).apply {
@@ -82,13 +86,14 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
             showIf(this@EditorScreen.id.isNotEmpty())
             setOnClickListener { host.go(Place(PageKind.HISTORY, this@EditorScreen.id)) }
         }
-        view.get<View>(R.id.remove).setOnClickListener { if (!saving) save({ now -> remove(now, kind, id) }, ::refuse, host::leavePage) }
+        view.get<View>(R.id.remove).setOnClickListener { if (!saving) save({ now -> remove(now, kind, id) }, { refuse(it) }) { host.leavePage() } }
         refresh()
         savedState.getBundle(PHOTOGRAPHER)?.let(photographer::restore)
     }
 
     override fun saveState(into: Bundle) {
         entered.saveState(into)
+        into.putString(DRAFT, draft)
         folders.saveState(into)
         into.putBundle(PHOTOGRAPHER, photographer.saveState())
     }
@@ -116,7 +121,7 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
         return true
     }
 
-    private fun entry() = EditorEntry(kind, id, subject, entered.values())
+    private fun entry() = EditorEntry(kind, id, subject, entered.values(), draft)
 
     /** Something was entered: what follows is asked for at once, or, while one types, once the fingers pause. */
     private fun enter(field: EditorField, text: String) {
@@ -139,7 +144,7 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
         val entry = entry()
         val secret = fields.filterValues { it.kind == FieldKind.SECRET }.keys.toSet()
         val typed = host.secrets.typed.toMap()
-        save({ now -> saveRecord(now, entry).also { if (kind == EditorKind.SYNC_LOCATION) host.secrets.save(secret, typed) } }, ::refuse) {
+        save({ now -> saveRecord(now, entry).also { if (kind == EditorKind.SYNC_LOCATION) host.secrets.save(secret, typed) } }, { refuse(it) }) {
             if (kind == EditorKind.PREFERENCE) host.readPreferences()
             leaveForGood()
         }
@@ -211,7 +216,10 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
     ) {
         later.removeCallbacksAndMessages(null)
         val before = entries
-        command(call, refused) { redrawn ->
+        host.work.ask(call) { result ->
+            // It keeps nothing: what was touched before the phone was turned is touched again.
+            if (gone) return@ask
+            val redrawn = result.getOrElse { return@ask refused(it) }
             take(redrawn.values)
             // If something was entered meanwhile, the editor that came does not know it.
             if (entries == before) {
@@ -242,6 +250,7 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
     private fun render(editor: EditorView) {
         host.nameIt(editor.title)
         saveLabel = editor.saveLabel
+        draft = editor.draft
         results.removeAllViews()
         editor.results.forEach(results::putNote)
         results.showIf(editor.results.isNotEmpty())
@@ -324,6 +333,7 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
     private companion object {
         const val PAUSE_MS = 150L
         const val PHOTOGRAPHER = "photographer"
+        const val DRAFT = "draft"
         val TYPED = setOf(FieldKind.TEXT, FieldKind.EXACT, FieldKind.SECRET, FieldKind.NUMBER, FieldKind.TABLE)
     }
 }

@@ -34,7 +34,7 @@ class GlazeFindingsPage(host: MainActivity, private val glazeId: String) : Colum
             }
             if (view.take.isNotEmpty()) {
                 put<View>(R.layout.gap)
-                putButton(R.layout.add, view.take) { save({ now -> adoptBest(now, view.id, view.best) }, done = ::refresh) }
+                putButton(R.layout.add, view.take) { save({ now -> adoptBest(now, view.id, view.best) }, done = { refresh() }) }
                 putSentence(view.takeHelp)
             }
             view.controlChart?.let {

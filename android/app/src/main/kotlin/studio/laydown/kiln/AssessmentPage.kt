@@ -107,7 +107,7 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
         return true
     }
 
-    private fun toggleUndo(state: UndoState): Unit = command(toggle(state), ::refuse) {
+    private fun toggleUndo(state: UndoState): Unit = command(toggle(state), { refuse(it) }) {
         saved.state = it
         refresh()
     }
@@ -121,7 +121,7 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
     }
 
     /** Saves something and shows the piece with it; what is refused is said on the page. */
-    private fun act(call: Studio.(Now) -> CommandResult) = save(call, ::refuse) {
+    private fun act(call: Studio.(Now) -> CommandResult) = save(call, { refuse(it) }) {
         refusal = ""
         refresh()
     }
@@ -148,13 +148,14 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
     private fun savePhoto(file: File) {
         if (gone) return
         val piece = pieceId
-        val done = { saved: CommandResult ->
+        command(
+            { now -> savePhoto(now, piece, firingId, file.path) }, { photographer.done(host.sentence(it)) }, elsewhere = { tell(UndoState(it)) },
+        ) { saved ->
             photographer.done()
             refusal = ""
             host.tell(UndoState(saved))
             refresh()
         }
-        command({ now -> savePhoto(now, piece, firingId, file.path) }, { photographer.done(host.sentence(it)) }, done)
     }
 
     private fun showPicture() {

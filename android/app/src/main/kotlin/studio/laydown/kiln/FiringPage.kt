@@ -143,7 +143,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
     }
 
     /** What is to be done next stands at the top. */
-    private fun advance() = act(done = ::toTop) { now -> advance(now, firingId) }
+    private fun advance() = act(done = { toTop() }) { now -> advance(now, firingId) }
 
     // ---- the plan of a shelf ----
 
@@ -157,19 +157,15 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
     }
 
     /** Saves something and shows the firing with it; what is refused is said on the page. */
-    private fun act(done: () -> Unit = {}, call: Studio.(Now) -> CommandResult) {
-        val refused = { problem: Throwable ->
-            if (problem is StudioException.Refused) {
-                refusal = host.sentence(problem)
-                refresh()
-            } else {
-                host.fail(problem)
-            }
-        }
-        save(call, refused) {
-            refusal = ""
-            done()
-            refresh()
-        }
+    private fun act(done: FiringPage.() -> Unit = {}, call: Studio.(Now) -> CommandResult) = save(call, { refuse(it) }) {
+        refusal = ""
+        done()
+        refresh()
+    }
+
+    private fun refuse(problem: Throwable) {
+        if (problem !is StudioException.Refused) return host.fail(problem)
+        refusal = host.sentence(problem)
+        refresh()
     }
 }

@@ -23,7 +23,7 @@ class PiecePage(host: MainActivity, private val pieceId: String) : ColumnPage(ho
     private fun render(piece: PieceView) {
         host.nameIt(piece.title)
         fill {
-            putPhotos(host, piece.photos) { photo -> save({ now -> removePhoto(now, photo.id) }, done = ::refresh) }
+            putPhotos(host, piece.photos) { photo -> save({ now -> removePhoto(now, photo.id) }, done = { refresh() }) }
             putHeading(host.getText(R.string.as_weighed))
             putLines(piece.coats)
             putHeading(host.getText(R.string.fired))

@@ -86,8 +86,8 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
             said?.let { putNote(it) }
             if (working) putSentence(host.getText(R.string.backup_working))
             val ways = mutableListOf<View>(
-                putButton(R.layout.main_button, host.getText(R.string.back_up)) { make(::askForPlace) },
-                putButton(R.layout.add, host.getText(R.string.send_backup)) { make(::send) },
+                putButton(R.layout.main_button, host.getText(R.string.back_up)) { make { askForPlace(it) } },
+                putButton(R.layout.add, host.getText(R.string.send_backup)) { make { send(it) } },
             )
             putHeading(host.getText(R.string.by_itself))
             putSentence(view.byItself)
@@ -109,7 +109,7 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
 
     // ---- making one ----
 
-    private fun make(then: (File) -> Unit) {
+    private fun make(then: BackupPage.(File) -> Unit) {
         val name = shown?.name ?: return
         begin()
         pictures.clear()
@@ -154,20 +154,23 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
     private fun use(tree: Uri) {
         begin()
         val folder = Folder(host, tree)
-        host.work.io({
+        val refused: BackupPage.(Throwable) -> Unit = {
+            if (it !is FolderTrouble && it !is SecurityException) throw it
+            end(attention(R.string.folder_not_usable))
+        }
+        val named: BackupPage.(String) -> Unit = { name ->
+            inBackground({ now -> setBackupFolder(now, tree.toString(), name) }) { backUpThere(asked = false) }
+        }
+        val work = {
             folder.persistPermission()
             folder.name()
-        }) { named ->
-            named.fold({ name -> inBackground({ now -> setBackupFolder(now, tree.toString(), name) }) { backUpThere(asked = false) } }) {
-                if (it !is FolderTrouble && it !is SecurityException) throw it
-                end(attention(R.string.folder_not_usable))
-            }
         }
+        host.work.io(work, answer(refused, done = named))
     }
 
     private fun backUpThere(asked: Boolean) {
         begin()
-        host.backups.run(asked) { outcome ->
+        val ended: BackupPage.(BackupsByThemselves.Outcome) -> Unit = { outcome ->
             val refused = outcome.refused
             end(
                 when {
@@ -178,6 +181,8 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
                 },
             )
         }
+        val answer = answer({ host.fail(it) }, done = ended)
+        host.backups.run(asked) { answer(Result.success(it)) }
     }
 
     // ---- for other programs ----
@@ -281,17 +286,19 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
 
     private fun attention(sentence: Int) = Note(Tone.ATTENTION, host.getString(sentence))
 
-    private fun copying(copy: () -> File, then: (File) -> Unit) = host.work.io(copy) { copied ->
-        copied.fold(then) {
+    private fun copying(copy: () -> File, then: BackupPage.(File) -> Unit) {
+        val refused: BackupPage.(Throwable) -> Unit = {
             if (it !is IOException && it !is SecurityException) throw it
             end(attention(R.string.file_not_copied))
         }
+        host.work.io(copy, answer(refused, done = then))
     }
 
-    private fun <T> inBackground(call: Studio.(Now) -> T, done: (T) -> Unit) = host.work.inBackground(call) { result ->
-        result.fold(done) { problem ->
+    private fun <T> inBackground(call: Studio.(Now) -> T, done: BackupPage.(T) -> Unit) {
+        val refused: BackupPage.(Throwable) -> Unit = { problem ->
             if (problem is StudioException) end(Note(Tone.ATTENTION, host.sentence(problem))) else host.fail(problem)
         }
+        host.work.inBackground(call, answer(refused, done = done))
     }
 
     private companion object {

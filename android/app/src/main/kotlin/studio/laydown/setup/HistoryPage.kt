@@ -49,7 +49,7 @@ class HistoryPage(host: MainActivity, private val thing: String) : ColumnPage(ho
     private fun row(id: String, words: Int) = Row(id, host.getString(words), "", false, emptyList())
 
     private fun toggleUndo(entry: HistoryEntry) =
-        save({ now -> if (entry.isUndone) redo(now, entry.token) else undo(now, entry.token) }, done = ::refresh)
+        save({ now -> if (entry.isUndone) redo(now, entry.token) else undo(now, entry.token) }, done = { refresh() })
 
     private companion object {
         const val TURN = "turn"

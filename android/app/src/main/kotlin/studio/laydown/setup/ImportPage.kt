@@ -117,7 +117,7 @@ class ImportPage(host: MainActivity) : ColumnPage(host) {
         val values = values()
         working = true
         trouble = ""
-        save({ now -> importSpreadsheet(now, editor.path, values) }, refused = ::refuse) {
+        save({ now -> importSpreadsheet(now, editor.path, values) }, refused = { refuse(it) }) {
             working = false
             refresh()
         }

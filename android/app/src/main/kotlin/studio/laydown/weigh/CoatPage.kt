@@ -27,10 +27,10 @@ class CoatPage(host: MainActivity, private val coatId: String) : ColumnPage(host
             put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.whole_piece), host.getText(R.string.whole_piece_detail), R.drawable.ic_on) {
                 host.go(Place(PageKind.PIECE, coat.piece))
             }
-            putButton(R.layout.add, coat.controlLabel) { save({ now -> setControl(now, coatId, !coat.control) }, done = ::refresh) }
+            putButton(R.layout.add, coat.controlLabel) { save({ now -> setControl(now, coatId, !coat.control) }, done = { refresh() }) }
             putButton(R.layout.add, host.getText(R.string.its_history)) { host.go(Place(PageKind.HISTORY, coatId)) }
             putButton(R.layout.away, host.getText(R.string.take_back)) {
-                save({ now -> removeCoat(now, coatId) }, done = host::leavePage)
+                save({ now -> removeCoat(now, coatId) }, done = { host.leavePage() })
             }
         }
     }

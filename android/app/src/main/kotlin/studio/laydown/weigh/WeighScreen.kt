@@ -53,6 +53,9 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private var wordsOpen = false
     private var saving = false
 
+    /** What could not be kept before this page was there to say it. */
+    private var trouble = ""
+
     private val keypad = Keypad(view.get(R.id.keypad), ::press)
     private val saved = UndoBar(view.get(R.id.saved), next = { goOn(it.entry) }, toggleUndo = ::toggleUndo)
     private val speaker = Speaker(host::say)
@@ -148,7 +151,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         if (saving) return
         saving = true
         speaker.now()
-        command({ now -> save(now, entry) }, ::refuse) { answer ->
+        command({ now -> save(now, entry) }, { refuse(it) }, elsewhere = { tell(UndoState(it)) }) { answer ->
             saving = false
             speaker.next()
             saved.state = UndoState(answer)
@@ -163,7 +166,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         saving = false
         if (problem is StudioException.Damaged || problem is StudioException.NotAStudio) return host.fail(problem)
         if (problem is StudioException.Refused) entry?.fieldOf(problem.field)?.let { field -> change { it.copy(field = field) } }
-        renderProblem(host.sentence(problem))
+        val sentence = host.sentence(problem)
+        if (shown == null) trouble = sentence else renderProblem(sentence)
     }
 
     private fun goOn(with: WeighEntry) {
@@ -172,7 +176,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         change { it }
     }
 
-    private fun toggleUndo(state: UndoState): Unit = command(toggle(state), ::refuse) {
+    private fun toggleUndo(state: UndoState): Unit = command(toggle(state), { refuse(it) }) {
         saved.state = it
         refresh()
     }
@@ -210,6 +214,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         renderTarget(view.target)
         renderReadings(view.fields, view.entry)
         renderVerdict(view)
+        if (trouble.isNotEmpty()) renderProblem(trouble)
+        trouble = ""
         val notes = this.view.get<ViewGroup>(R.id.notes)
         notes.removeAllViews()
         view.notes.forEach(notes::putNote)
