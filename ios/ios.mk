@@ -5,7 +5,7 @@ swift_sources = ios/Package.swift ios/Sources/LaydownKit ios/Tests ios/App ios/T
 app_sources = $(shell find ios/App -name '*.swift')
 APPLE := $(CURDIR)/target/apple
 host_library = $(CURDIR)/ios/.build/host
-# Where the tests find the servers that the phone's own network is to meet, and the authority that FoundationNetworking is to trust.
+# Where the tests find the servers that the phone's own network is to meet.
 servers = $(host_library)/servers
 cargo_target = $(or $(CARGO_TARGET_DIR),target)
 # Debian's Observation library leaves a symbol open that nothing here comes to call.
@@ -23,8 +23,8 @@ ios-test: $(REMOTE)/ready
 	cargo build --package laydown-bindings
 	mkdir -p $(host_library)
 	cp $(cargo_target)/debug/liblaydown_bindings.$(if $(filter Darwin,$(shell uname -s)),dylib,so) $(host_library)/
-	tests/remote/with_servers $(servers) $(call swift_run,env LAYDOWN_FOR_THIS_MACHINE=1 LAYDOWN_SERVERS=$(servers) \
-	    URLSessionCertificateAuthorityInfoFile=$(servers)/authority.pem swift test --package-path ios --disable-sandbox --disable-xctest $(linker_flags))
+	tests/remote/with_servers $(servers) $(call swift_run,tests/remote/trusting $(servers)/authority.pem \
+	    env LAYDOWN_FOR_THIS_MACHINE=1 LAYDOWN_SERVERS=$(servers) swift test --package-path ios --disable-sandbox --disable-xctest $(linker_flags))
 
 ios-lint:
 	$(call swift_run,swift-format lint --strict --recursive $(swift_sources))

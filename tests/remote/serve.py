@@ -205,7 +205,9 @@ def all_servers(folder):
     where = {"hostile": f"http://{HOST}:{hostile.server_address[1]}", "s3": f"http://{HOST}:{s3_server(0)}"}
     for called in ["plain", "good", "expired", "other_host"]:
         files = folder / "files" / called
-        files.mkdir(parents=True)
+        # One for each test, so that none meets another's studio.
+        for place in ["step", "after", "proxy"]:
+            (files / place).mkdir(parents=True)
         papers = [] if called == "plain" else [str(folder / f"{called}.pem"), str(folder / f"{called}.key")]
         server = webdav_server(0, str(files), *papers)
         threading.Thread(target=server.serve, daemon=True).start()
@@ -213,9 +215,9 @@ def all_servers(folder):
     (folder / "servers.json").write_text(json.dumps(where))
     print("ready", flush=True)
     sys.stdin.read()
-    os._exit(0)  # The servers have threads that nothing ends.
+    os._exit(0)  # Servers have threads that nothing else ends.
 
 
 if __name__ == "__main__":
-    signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
+    signal.signal(signal.SIGTERM, lambda *_: os._exit(0))
     {"webdav": webdav, "s3": s3, "all": all_servers}[sys.argv[1]](*sys.argv[2:])

@@ -5,13 +5,15 @@ import LaydownCore
     import FoundationNetworking
 #endif
 
-/// The phone's network as the core asks for it: by URLSession, with the platform's certificates and proxies. A round has one of
-/// its own, and closes it.
+/// The phone's network as the core asks for it: by URLSession, with the platform's certificates and proxies. There
+/// is one as long as the app runs: a session that ends holds others up, and its open connections serve the next round.
 final class SessionHttpClient: HttpClient, @unchecked Sendable {
+    static let shared = SessionHttpClient()
+
     private let session: URLSession
     private let calls = RunningCalls()
 
-    init() {
+    private init() {
         let configuration = URLSessionConfiguration.ephemeral
         configuration.httpCookieStorage = nil
         configuration.httpShouldSetCookies = false
@@ -20,11 +22,6 @@ final class SessionHttpClient: HttpClient, @unchecked Sendable {
         configuration.requestCachePolicy = .reloadIgnoringLocalCacheData
         configuration.httpMaximumConnectionsPerHost = 8
         session = URLSession(configuration: configuration, delegate: calls, delegateQueue: nil)
-    }
-
-    /// Ends all that is under way. The session would else hold on to its delegate for ever.
-    func close() {
-        session.invalidateAndCancel()
     }
 
     func begin(request: HttpRequest) throws -> any HttpCall {
@@ -187,9 +184,27 @@ extension NetworkError {
             case .serverCertificateHasBadDate, .serverCertificateNotYetValid: NetworkError.CertificateDate
             case .serverCertificateUntrusted, .serverCertificateHasUnknownRoot:
                 // errSSLHostNameMismatch, as Apple's systems tell it (from memory); others say no more than that they refuse.
-                problem.userInfo["_kCFStreamErrorCodeKey"] as? Int == -9843 ? NetworkError.CertificateHost : NetworkError.Certificate
+                problem.userInfo["_kCFStreamErrorCodeKey"] as? Int == -9843
+                    ? NetworkError.CertificateHost : NetworkError.Certificate
             case .cancelled: NetworkError.Stopped
-            default: .Broken(details: "URLSession \(problem.code.rawValue)")
+            default:
+                NetworkError(ofCurl: problem.localizedDescription)
+                    ?? .Broken(details: "URLSession \(problem.code.rawValue)")
+            }
+    }
+
+    /// Where there is no Apple, certificates are refused by curl, which says why in its text alone.
+    private init?(ofCurl text: String) {
+        guard text.hasPrefix("SSL") else { return nil }
+        self =
+            if text.contains("expired") || text.contains("not yet valid") {
+                NetworkError.CertificateDate
+            } else if text.contains("subject name") {
+                NetworkError.CertificateHost
+            } else if text.contains("certificate") {
+                NetworkError.Certificate
+            } else {
+                .Broken(details: "TLS")
             }
     }
 }

@@ -52,12 +52,10 @@ public final class SyncRunner {
             _ = try await work.inBackground { studio, now in
                 let secrets = phone.secrets.all().sorted { $0.key < $1.key }.map { Value(key: $0.key, text: $0.value) }
                 let isMetered = phone.isMetered()
-                let client = SessionHttpClient()
-                defer { client.close() }
                 func meet(in folder: (any Folder)?) throws -> String {
                     try studio.syncNow(
                         now: now, secrets: secrets, metered: isMetered, check: check, folder: folder,
-                        client: client, listener: eye, stop: stop)
+                        client: SessionHttpClient.shared, listener: eye, stop: stop)
                 }
                 guard !folder.isEmpty else { return try meet(in: nil) }
                 do {

@@ -49,10 +49,10 @@ import kotlin.system.measureTimeMillis
 @RunWith(RobolectricTestRunner::class)
 class HttpClientTest {
     @Test
-    fun twoStudiosAreInStepThroughWebDavByTheCertificateOfTheirOwnAuthority() = inStep(webdav("${servers["good"]}/"), trusting())
+    fun twoStudiosAreInStepThroughWebDavByTheCertificateOfTheirOwnAuthority() = inStep(webdav("${servers["good"]}/step/"), trusting())
 
     @Test
-    fun twoStudiosAreInStepThroughWebDavInTheirOwnNetworkWithoutEncryption() = inStep(webdav("${servers["plain"]}/"), SocketHttpClient { true })
+    fun twoStudiosAreInStepThroughWebDavInTheirOwnNetworkWithoutEncryption() = inStep(webdav("${servers["plain"]}/step/"), SocketHttpClient { true })
 
     @Test
     fun twoStudiosAreInStepThroughS3() = inStep(
@@ -109,7 +109,7 @@ class HttpClientTest {
                     val said = (refused as? StudioException)?.sentence
                     val noted = phone.studio.devices(phone.now).sync.notes.joinToString { it.text }
                     // Nothing is lost: it is all there, and goes once there is a good server.
-                    phone.choose(webdav("${servers["good"]}/"))
+                    phone.choose(webdav("${servers["good"]}/after/"))
                     val after = phone.sync(trusting)
                     val isWell = said.orEmpty().startsWith(sentence) && sentence in noted && "Went: 1 entry." in after
                     "$address: $said; $noted; $after".takeUnless { isWell }
@@ -167,7 +167,7 @@ class HttpClientTest {
             override fun connectFailed(uri: URI, address: SocketAddress, e: java.io.IOException) = Unit
         })
         try {
-            trusting().use { client -> Phone(webdav("${servers["good"]}/")).use { it.call("Tablet by the sink"); assertTrue("Went: 1 entry." in it.sync(client)) } }
+            trusting().use { client -> Phone(webdav("${servers["good"]}/proxy/")).use { it.call("Tablet by the sink"); assertTrue("Went: 1 entry." in it.sync(client)) } }
             assertTrue("nobody called the proxy", calls.get() > 0)
         } finally {
             ProxySelector.setDefault(before)
@@ -257,7 +257,7 @@ class HttpClientTest {
         @AfterClass
         @JvmStatic
         fun end() {
-            process.destroy()
+            process.destroyForcibly()
             process.waitFor()
             folder.deleteRecursively()
         }
