@@ -247,8 +247,11 @@ fn details(
     let opened = saved
         .is_some_and(|form| form.handle_length_um.or(form.overlap_um).or(form.bisque_mg).or(form.fill_um).is_some());
     builder.shown = builder.switch(Ask::new("more", say::more()), opened);
-    let floor =
-        length(builder, Ask::new("floor", say::floor()), or_usual(|form| form.floor_um, Some(usual.profile.floor)));
+    let floor = length(
+        builder,
+        Ask::new("floor", say::floor()).help(say::floor_help()),
+        or_usual(|form| form.floor_um, Some(usual.profile.floor)),
+    );
     let foot_width = length(
         builder,
         Ask::new("foot_width", say::foot_width()).help(say::foot_width_help()),
@@ -277,7 +280,11 @@ fn details(
         Ask::new("handle_girth", say::handle_girth()).help(say::handle_girth_help()),
         or_usual(|form| form.handle_girth_um, None),
     );
-    let extra = area(builder, Ask::new("extra_area", say::extra_area()), saved.and_then(|form| form.extra_area_mm2));
+    let extra = area(
+        builder,
+        Ask::new("extra_area", say::extra_area()).help(say::extra_area_help()),
+        saved.and_then(|form| form.extra_area_mm2),
+    );
     let bisque = builder.optional(
         Ask::new("bisque", say::bisque_weight()).hint(builder.style.mass.symbol()).help(say::bisque_weight_help()),
         saved.and_then(|form| form.bisque_mg).map(|mg| mass_text(builder.style, mg)),
