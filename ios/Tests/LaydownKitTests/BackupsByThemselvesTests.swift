@@ -86,7 +86,7 @@ import Testing
 
     @Test func whatGoesWrongThereIsSaidAndLeavesNothingBehind() async throws {
         let troubles: [(FoldersInTrouble.Trouble, String)] = [
-            (.full, "no room in the folder"), (.torn, "not what laydown wrote"), (.locked, "may no longer write"),
+            (.full, "the folder is full"), (.torn, "does not match what laydown wrote"), (.locked, "may no longer write"),
         ]
         for (trouble, words) in troubles {
             let folders = FoldersInTrouble()
@@ -110,7 +110,7 @@ import Testing
         try? FileManager.default.removeItem(at: folder)
         try Data().write(to: folder)
         await screen.backUpThere()
-        #expect(screen.view?.notes.contains { $0.text.contains("could not be made on this phone") } == true)
+        #expect(screen.view?.notes.contains { $0.text.contains("something went wrong on this phone") } == true)
     }
 
     @Test func aFolderThatMayNotBeUsedIsNotTaken() async throws {

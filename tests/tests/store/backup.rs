@@ -96,7 +96,7 @@ fn a_backup_makes_the_same_studio_anywhere_and_twice_is_as_once() {
         .unwrap()
         .filter(|file| file.as_ref().unwrap().path().is_file());
     assert_eq!(photos.count(), 4, "two pictures and their previews");
-    assert!(other.restore(NOW, &file).unwrap().starts_with("All of it was here already"));
+    assert!(other.restore(NOW, &file).unwrap().starts_with("Nothing to restore. This phone already has"));
 }
 
 #[test]
@@ -246,11 +246,11 @@ fn the_user_is_reminded_once_a_month() {
     let (_folder, studio, file) = backed_up();
     let said = |days: i64| studio.setup(NOW.at(NOW.unix_ms + days * 86_400_000)).unwrap().backup;
     assert!(said(0).starts_with("Everything in one file"), "{}", said(0));
-    assert!(said(40).starts_with("There has never been a backup"), "{}", said(40));
+    assert!(said(40).starts_with("There is no backup yet"), "{}", said(40));
     let made = studio.backed_up(NOW, &file).unwrap();
     assert!(made.starts_with("Backup saved and verified: "), "{made}");
-    assert!(said(0).starts_with("Last one: "), "{}", said(0));
-    assert!(said(31).starts_with("Last one: "), "nothing came since, so that nothing can be lost: {}", said(31));
+    assert!(said(0).starts_with("Last backup: "), "{}", said(0));
+    assert!(said(31).starts_with("Last backup: "), "nothing came since, so that nothing can be lost: {}", said(31));
     let done = studio.recent_changes(NOW).unwrap().recent_changes.into_iter().find(|entry| !entry.is_undone).unwrap();
     studio.undo(NOW, &done.token).unwrap();
     assert!(said(31).starts_with("The last backup is 31 days old."), "{}", said(31));

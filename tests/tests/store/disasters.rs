@@ -156,7 +156,7 @@ fn a_full_disk_loses_nothing_and_the_next_save_works_once_there_is_room() {
         }
     };
     assert!(matches!(full.0, StoreError::Full), "{:?}", full.0);
-    assert!(full.0.sentence().starts_with("The phone's storage is full. Nothing was lost"));
+    assert!(full.0.sentence().starts_with("The phone is full, so this was not saved"));
     pages(1_000_000);
     save(&store, &full.1).unwrap();
     saved.push(full.1.id);

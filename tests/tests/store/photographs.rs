@@ -240,7 +240,7 @@ fn a_photograph_for_which_there_is_no_room() {
         let before = studio.store().dump().unwrap();
         let refused = studio.save_photo(NOW_HERE, &piece, "", &picture).unwrap_err();
         let StudioError::Full { sentence } = refused else { panic!("{refused:?}") };
-        assert!(sentence.starts_with("The phone's storage is full. Nothing was lost"), "{sentence}");
+        assert!(sentence.starts_with("The phone is full, so this was not saved"), "{sentence}");
         assert_eq!(studio.store().dump().unwrap(), before);
         assert!(files(&path).1.iter().all(|file| file.ends_with(".preview.jpg")), "{:?}", files(&path));
         drop(studio);
@@ -269,7 +269,7 @@ fn a_photograph_whose_record_finds_no_room() {
     let (full, refused) =
         (0..PICTURES).find_map(|number| Some((number, save(number).err()?))).expect("no room in the end");
     let StudioError::Full { sentence } = refused else { panic!("{refused:?}") };
-    assert!(sentence.starts_with("The phone's storage is full. Nothing was lost"), "{sentence}");
+    assert!(sentence.starts_with("The phone is full, so this was not saved"), "{sentence}");
     let saved = studio.store().read(Photo::all).unwrap().len();
     assert_eq!(saved, full as usize);
     pages(1_000_000);

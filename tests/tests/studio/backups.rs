@@ -126,10 +126,10 @@ fn what_went_wrong_is_said_until_one_is_made_and_counts_as_none() {
     for (trouble, says) in [
         (BackupTrouble::PlaceGone, "backup folder not found"),
         (BackupTrouble::NotAllowed, "may no longer write"),
-        (BackupTrouble::PlaceFull, "no room in the folder"),
-        (BackupTrouble::PhoneFull, "no room left on this phone"),
-        (BackupTrouble::NotMade, "could not be made"),
-        (BackupTrouble::NoAnswer, "did not answer"),
+        (BackupTrouble::PlaceFull, "the folder is full"),
+        (BackupTrouble::PhoneFull, "this phone is full"),
+        (BackupTrouble::NotMade, "something went wrong on this phone"),
+        (BackupTrouble::NoAnswer, "did not respond"),
     ] {
         bench.studio.backup_failed(NOW, trouble).unwrap();
         let notes = bench.notes(0);
@@ -139,7 +139,7 @@ fn what_went_wrong_is_said_until_one_is_made_and_counts_as_none() {
     assert_eq!(bench.due(5 * HOUR_MS), None, "not at once again");
     assert!(bench.due(6 * HOUR_MS).is_some());
     assert!(bench.studio.backup_due(NOW, true).unwrap().is_some(), "unless the potter says so");
-    assert!(bench.notes(40 * DAY_MS).iter().any(|note| note.starts_with("There has never been a backup")));
+    assert!(bench.notes(40 * DAY_MS).iter().any(|note| note.starts_with("There is no backup yet")));
 
     // What did not arrive whole removes none of the older ones.
     let half = bench.folder.path().join("half.zip");
@@ -148,8 +148,8 @@ fn what_went_wrong_is_said_until_one_is_made_and_counts_as_none() {
     fs::write(&half, &bytes[..bytes.len() / 2]).unwrap();
     let refused = bench.studio.automatic_backup_done(NOW, "tree", "half", &half).unwrap_err();
     assert!(matches!(refused, StudioError::Refused { .. }), "{refused:?}");
-    assert!(bench.notes(0)[0].contains("is not what laydown wrote"), "{:?}", bench.notes(0));
-    assert_eq!(bench.studio.backup(NOW).unwrap().last, "No backup has been made on this phone.");
+    assert!(bench.notes(0)[0].contains("does not match what laydown wrote"), "{:?}", bench.notes(0));
+    assert_eq!(bench.studio.backup(NOW).unwrap().last, "No backup made on this phone yet.");
 
     bench.back_up_there(6 * HOUR_MS, "one");
     assert_eq!(bench.notes(6 * HOUR_MS), Vec::<String>::new());
@@ -252,8 +252,12 @@ fn a_copy_that_lacks_some_of_this_studio_is_no_backup_and_removes_nothing() {
     bench.studio.back_up(&now).unwrap();
     for lacking in [&others, &before] {
         let refused = bench.studio.automatic_backup_done(after(6 * DAY_MS), "tree", "6", lacking).unwrap_err();
-        assert!(refused.to_string().starts_with("This copy lacks some of what this studio has."), "{refused}");
-        assert!(bench.notes(6 * DAY_MS)[0].contains("is not what laydown wrote"), "{:?}", bench.notes(6 * DAY_MS));
+        assert!(refused.to_string().starts_with("This copy is missing some of what this studio has;"), "{refused}");
+        assert!(
+            bench.notes(6 * DAY_MS)[0].contains("does not match what laydown wrote"),
+            "{:?}",
+            bench.notes(6 * DAY_MS)
+        );
         assert!(bench.studio.backed_up(after(6 * DAY_MS), lacking).is_err(), "nor by hand");
     }
     // What is kept while a backup is on its way does not make it worthless.

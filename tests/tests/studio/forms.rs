@@ -156,7 +156,7 @@ fn points_that_make_no_pot_are_named_and_the_drawing_stays() {
     for (points, said) in [
         ("0\t7\t\n9\t8\t", "at least three points"),
         ("0\t7\t\n4\t8\t\n4\t9\t\n9\t8\t", "Points 2 and 3 are at the same height"),
-        ("0\t7\t\n4\t8\t\n900\t8\t", "Point 3 is no size of a pot"),
+        ("0\t7\t\n4\t8\t\n900\t8\t", "Point 3 is not a possible size"),
         ("0\t7\t\n4\t0.6\t\n9\t8\t", "At point 2 the wall is thicker"),
         ("0\t7\t\n4\t8\t\n9\twide\t", "Point 3: "),
         ("0\t7\t\n4\t\t\n9\t8\t", "Point 2: give both"),
@@ -249,7 +249,7 @@ fn one_known_amount_gives_every_forms_amount_with_the_reason() {
     // (450/250)^(2/3), POW-01 in check-values.json.
     assert!((large / 19.6 - 1.479_727_2).abs() < 0.01, "{large}");
     assert!(view.sizes.iter().all(|size| !size.outline.is_empty() && !size.reason.is_empty()));
-    assert!(view.sizes.iter().any(|size| size.reason.contains("two-thirds power")), "{:?}", view.sizes);
+    assert!(view.sizes.iter().any(|size| size.reason.contains("the power of two thirds")), "{:?}", view.sizes);
 }
 
 #[test]

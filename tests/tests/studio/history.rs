@@ -44,7 +44,7 @@ fn said(history: &HistoryView) -> Vec<(&str, &str)> {
 #[test]
 fn what_was_done_is_listed_taken_back_and_done_again() {
     let bench = Bench::empty();
-    assert!(bench.studio.recent_changes(NOW).unwrap().intro.starts_with("Nothing has been done"));
+    assert!(bench.studio.recent_changes(NOW).unwrap().intro.starts_with("No changes yet"));
     let bench = Bench::set_up();
     bench.studio.save(NOW.at(NOW.unix_ms + MINUTE_MS), net("19.4")).unwrap();
     bench.edit_glaze(&bench.only_glaze(), 2, &[("name", "Snow")]);
@@ -139,11 +139,11 @@ fn two_phones_that_said_different_things_sync_now_and_both_are_shown() {
     let history = sink.studio.history(NOW, &glaze).unwrap();
     assert_eq!(history.title, "Glaze: Hail");
     let said = said(&history);
-    assert_eq!(said[0].0, "Sensitivity: high");
+    assert_eq!(said[0].0, "Sensitivity to thickness: sensitive");
     assert_eq!(said[1].0, "Name: Hail");
     assert_eq!(said[2].0, "Name: Snow");
     assert!(said[1].1.ends_with(", Phone at the kiln"), "{said:?}");
-    assert!(said[2].1.ends_with(", this phone, set anew on Phone at the kiln"), "{said:?}");
+    assert!(said[2].1.ends_with(", this phone, changed later on Phone at the kiln"), "{said:?}");
     assert!(said[3].0.contains("Starting laydown: ") && said[3].0.contains("Name: Ash white"), "{said:?}");
     // Only what this phone said, and not what the thing began with, is undone here.
     let can_turn: Vec<bool> = history.recent_changes.iter().map(|entry| !entry.token.is_empty()).collect();
@@ -168,7 +168,7 @@ fn a_clock_that_is_years_wrong_is_said_and_breaks_nothing() {
     right.hear(&wrong);
     assert_eq!(right.dump(), wrong.dump());
     let notes = right.studio.devices(NOW).unwrap().notes;
-    assert!(notes[0].text.starts_with("Entries are dated up to 25550 days later"), "{notes:?}");
+    assert!(notes[0].text.starts_with("Some entries are dated up to 25550 days ahead"), "{notes:?}");
 
     // What is said here afterwards still counts after it, though this clock shows an earlier year.
     right.edit_glaze(&glaze, 5, &[("name", "Snow")]);
@@ -226,7 +226,7 @@ fn what_one_phone_undid_and_another_had_changed_comes_back_and_is_said() {
     kiln.hear(&sink);
     assert_eq!(sink.dump(), kiln.dump());
     let gone: Vec<String> = kiln.recent_changes().into_iter().map(|entry| entry.detail).collect();
-    assert!(gone.iter().any(|said| said.contains("not shown, since what it belongs to was undone")), "{gone:?}");
+    assert!(gone.iter().any(|said| said.contains("hidden, since what it belongs to was undone")), "{gone:?}");
 }
 
 #[test]
@@ -238,7 +238,7 @@ fn a_coat_on_a_form_that_was_undone_elsewhere_asks_for_the_form() {
     sink.studio.undo(NOW.at(NOW.unix_ms + MINUTE_MS), &form.token).unwrap();
     sink.hear(&kiln);
     let coat = sink.recent_changes().into_iter().find(|entry| entry.title.starts_with("Coat: ")).unwrap();
-    assert!(coat.detail.ends_with("its form was undone: redo that to have it back"), "{coat:?}");
+    assert!(coat.detail.ends_with("its form was undone: redo that to get it back"), "{coat:?}");
     sink.studio.redo(NOW.at(NOW.unix_ms + 2 * MINUTE_MS), &form.token).unwrap();
     let coat = sink.recent_changes().into_iter().find(|entry| entry.title.starts_with("Coat: ")).unwrap();
     assert!(!coat.detail.contains("undone"), "{coat:?}");
@@ -258,7 +258,7 @@ fn a_phone_whose_name_was_used_by_another_is_set_up_as_a_new_one_and_saves_its_r
     let before = bench.studio.store().device();
     assert_eq!(copy.studio.store().device(), before);
     let said = copy.studio.set_up_as_new_phone(NOW).unwrap();
-    assert!(said.starts_with("This is a new phone"), "{said}");
+    assert!(said.starts_with("The others now see this as a new phone"), "{said}");
     assert_ne!(copy.studio.store().device(), before);
     assert_eq!(copy.weigh(net("")).recent.len(), 1);
     copy.studio.save(NOW, net("19.1")).unwrap();

@@ -80,19 +80,19 @@ fn a_dry_run_says_what_would_happen_and_the_deed_does_it() {
     assert_eq!(
         view.row_errors,
         [
-            "Line 5: There is no form “Tall mug” here. Add it first, or choose above what it is.",
-            "Line 6: “=E2*1.1” is a formula. Save the sheet with what it comes to.",
-            "Line 8: “Total” is no date. Write it as 2026-11-25, for example.",
+            "Line 5: There is no form “Tall mug” here. Add it first, or choose one above.",
+            "Line 6: “=E2*1.1” is a formula. Save the sheet with its result instead.",
+            "Line 8: “Total” is not a date. Write it as 2026-11-25, for example.",
         ]
     );
     assert_eq!(view.readings[0].title, "Small mug, inside");
     assert!(view.readings[0].detail.starts_with("4 Mar 2025, 19.4 g, Ash white, "), "{:?}", view.readings[0]);
-    assert_eq!((view.take_in_label.as_str(), view.can_take_in), ("Take in 4 readings", true));
+    assert_eq!((view.take_in_label.as_str(), view.can_take_in), ("Import 4 readings", true));
     assert!(view.notes.iter().any(|note| note.text.starts_with("1 reading has no SG")), "{:?}", view.notes);
     assert_eq!(bench.dump(), before, "a dry run changes nothing");
 
     let saved = bench.studio.import_spreadsheet(NOW, &editor("plain.csv"), &[]).unwrap();
-    assert_eq!(saved.sentence, "Restored: 4 readings. 3 lines were left out.");
+    assert_eq!(saved.sentence, "Imported: 4 readings. 3 lines were left out.");
     assert_eq!(bench.coats(), 4);
     assert!(bench.readings().contains("\"says \"\"good\"\", dries well\""));
 
@@ -112,7 +112,7 @@ fn a_name_that_is_not_here_is_what_the_user_says_it_is() {
     let bench = Bench::set_up();
     let view = bench.import(&editor("plain.csv"), &[]);
     let question = view.questions.iter().find(|field| field.key == "form:tall mug").unwrap();
-    assert_eq!(question.label, "What form is “Tall mug”?");
+    assert_eq!(question.label, "Form “Tall mug”");
     assert_eq!(
         question.items.iter().map(|item| item.name.as_str()).collect::<Vec<_>>(),
         ["Leave these lines out", "Small mug"]
@@ -127,15 +127,12 @@ fn a_glaze_can_be_made_with_a_bucket_and_a_form_cannot() {
     let bench = Bench::set_up();
     let file = editor("windows.csv");
     let view = bench.import(&file, &[]);
-    assert_eq!(
-        view.row_errors,
-        ["Line 2: There is no glaze “Céladon” here. Add it first, or choose above what it is."]
-    );
+    assert_eq!(view.row_errors, ["Line 2: There is no glaze “Céladon” here. Add it first, or choose one above."]);
     assert!(view.notes.iter().any(|note| note.text.contains("not in UTF-8")));
     let chosen = [("glaze:céladon", "make")];
     let view = bench.import(&file, &chosen);
     assert_eq!(view.found, "1 reading would be imported.");
-    assert!(view.notes.iter().any(|note| note.text == "New buckets for them: From the spreadsheet."));
+    assert!(view.notes.iter().any(|note| note.text == "New buckets: From the spreadsheet."));
     let saved = bench.studio.import_spreadsheet(NOW, &file, &values(&chosen)).unwrap();
     assert!(bench.readings().contains(",“matt” at the rim,"));
     assert_eq!(bench.buckets_named("From the spreadsheet"), 1);
@@ -164,9 +161,9 @@ fn dates_that_can_be_read_both_ways_are_asked_about() {
     let bench = Bench::set_up();
     let file = editor("tabs.tsv");
     let view = bench.import(&file, &[]);
-    assert_eq!((view.found.as_str(), view.can_take_in), ("2 lines are found. Something must be said first.", false));
+    assert_eq!((view.found.as_str(), view.can_take_in), ("Found 2 lines. Answer the questions first.", false));
     let question = view.questions.iter().find(|field| field.key == "order").unwrap();
-    assert_eq!(question.refusal, "Say which comes first in the dates: the day or the month.");
+    assert_eq!(question.refusal, "Choose which comes first in the dates: the day or the month.");
     let refused = bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap_err();
     assert!(matches!(refused, StudioError::Refused { field, .. } if field == "order"));
 
@@ -318,7 +315,7 @@ fn the_coats_of_one_piece_come_together_and_can_be_found() {
     );
     let view = bench.import(&bench.write("more.csv", more), &[]);
     assert_eq!(view.found, "1 reading would be imported. 1 line cannot be imported.");
-    assert!(view.row_errors[0].contains(&format!("The code {code} is on another piece already")), "{view:?}");
+    assert!(view.row_errors[0].contains(&format!("The code {code} is already on another piece")), "{view:?}");
 }
 
 #[test]
@@ -369,16 +366,16 @@ fn what_cannot_be_is_refused_line_by_line() {
     let view = bench.import_text(text);
     assert_eq!(view.found, "1 reading would be imported. 14 lines cannot be imported.", "{:#?}", view.row_errors);
     let expected = [
-        "Line 2: 2031-01-01 is still to come. Look at the date.",
-        "Line 3: 1950-01-01 is too long ago: readings from 1970 on can be imported.",
-        "Line 4: “2025-02-30” is no date. Write it as 2026-11-25, for example.",
-        "Line 5: It does not say which form.",
-        "Line 6: It does not say which glaze.",
-        "Line 7: It does not say which zone. Write inside, outside or both.",
-        "Line 8: “rim” is no zone. Write inside, outside or both.",
+        "Line 2: 2031-01-01 is in the future. Check the date.",
+        "Line 3: 1950-01-01 is too long ago. You can import readings from 1970 on.",
+        "Line 4: “2025-02-30” is not a date. Write it as 2026-11-25, for example.",
+        "Line 5: It has no form.",
+        "Line 6: It has no glaze.",
+        "Line 7: It has no zone. Write inside, outside or both.",
+        "Line 8: “rim” is not a zone. Write inside, outside or both.",
         "Line 9: It has no weight.",
         "Line 10: A weight cannot be below zero. Leave out the minus sign.",
-        "Line 11: The scale shows no glaze. Weigh the piece after the coat.",
+        "Line 11: The scale shows no glaze. Weigh the piece after coating.",
     ];
     for (said, expected) in view.row_errors.iter().zip(expected) {
         assert_eq!(said.split(':').next(), expected.split(':').next());
@@ -397,16 +394,16 @@ fn hostile_files_are_refused_in_a_sentence() {
     assert_eq!(bench.refusal(""), "This file is empty. Choose the spreadsheet, saved as CSV.");
     assert_eq!(bench.refusal("\r\n \r\n"), "This file is empty. Choose the spreadsheet, saved as CSV.");
     assert!(bench.refusal("date,form\n").starts_with("There are no readings below the first line."));
-    assert!(bench.refusal(b"\x89PNG\r\n\x1a\n\0\0\0\rIHDR").starts_with("This is no text: a picture perhaps"));
-    assert!(bench.refusal(b"a,b\n1,\0\n").starts_with("This is no text"));
+    assert!(bench.refusal(b"\x89PNG\r\n\x1a\n\0\0\0\rIHDR").starts_with("This is not a text file"));
+    assert!(bench.refusal(b"a,b\n1,\0\n").starts_with("This is not a text file"));
     assert!(bench.refusal(b"PK\x03\x04\x14\0").contains("choose Save as, CSV"));
     let wide = format!("{}\n{}\n", vec!["a"; 10_000].join(","), vec!["1"; 10_000].join(","));
     assert!(bench.refusal(wide).starts_with("This sheet has 10000 columns"));
     assert!(bench.refusal("date,form\n2025-03-04,mug\n".repeat(500_000)).contains("more than 100000 lines"));
     let quote = "date,form,note\n2025-03-04,mug,\"good\n2025-03-04,mug,fine\n2025-03-05,mug,\n";
-    assert!(bench.refusal(quote).starts_with("Line 2: A quotation mark is opened and not closed"));
+    assert!(bench.refusal(quote).starts_with("Line 2: a quotation mark is opened and never closed"));
     let long = format!("date,form,note\n2025-03-04,mug,\"{}\n", "2025-03-04,mug,fine\n".repeat(10_000));
-    assert!(bench.refusal(long).starts_with("Line 2: A quotation mark"));
+    assert!(bench.refusal(long).starts_with("Line 2: a quotation mark"));
 
     // Four gigabytes that take no room on the disk.
     let huge = bench.folder.path().join("huge.csv");
@@ -414,7 +411,7 @@ fn hostile_files_are_refused_in_a_sentence() {
     let refused = bench.studio.import(NOW, &huge, &[]).unwrap_err().to_string();
     assert!(refused.starts_with("This file is larger than 20 MB"), "{refused}");
     let refused = bench.studio.import(NOW, bench.folder.path(), &[]).unwrap_err().to_string();
-    assert!(refused.starts_with("This is no file."), "{refused}");
+    assert!(refused.starts_with("This is not a file."), "{refused}");
     let refused = bench.studio.import(NOW, &bench.folder.path().join("gone.csv"), &[]).unwrap_err().to_string();
     assert_eq!(refused, "File not found. Choose it again.");
     assert_eq!(bench.dump(), before);
@@ -442,7 +439,7 @@ fn a_full_editor_is_planned_and_counted() {
     let view = bench.import(&file, &[]);
     assert_eq!(view.found, "1800 readings would be imported. 200 lines cannot be imported.");
     assert_eq!(view.row_errors.len(), 51);
-    assert_eq!(view.row_errors[50], "And 150 lines more.");
+    assert_eq!(view.row_errors[50], "And 150 more lines.");
 }
 
 #[test]
@@ -455,8 +452,8 @@ fn buckets_are_found_or_made_and_old_ones_are_not_offered() {
     let file = bench.write("buckets.csv", text);
     let view = bench.import(&file, &[]);
     assert_eq!(view.found, "4 readings would be imported. 1 line cannot be imported.");
-    assert!(view.row_errors[0].contains("is longer than 80 letters"), "{view:?}");
-    assert!(view.notes.iter().any(|note| note.text == "New buckets for them: Batch 7."), "{:?}", view.notes);
+    assert!(view.row_errors[0].contains("is longer than 80 characters"), "{view:?}");
+    assert!(view.notes.iter().any(|note| note.text == "New buckets: Batch 7."), "{:?}", view.notes);
     bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
     assert_eq!(bench.buckets_named("Batch 7"), 1);
     assert_eq!(bench.studio.buckets(NOW).unwrap().buckets.len(), 1, "one of years ago is not for weighing");

@@ -272,7 +272,7 @@ fn nothing_is_saved_onto_another_thing_than_the_one_shown() {
         let before = bench.dump();
         let refused = bench.studio.save(NOW, shown.clone()).unwrap_err();
         let StudioError::Missing { sentence } = refused else { panic!("{kind:?}: {refused:?}") };
-        assert_eq!(sentence, format!("This {word} is not in the studio any more. Choose another one."));
+        assert_eq!(sentence, format!("This {word} is no longer in the studio. Choose another."));
         assert_eq!(bench.dump(), before);
         let view = bench.weigh(shown.clone());
         assert!(view.can_save && view.entry != shown, "the view goes on with another one, in sight");
@@ -314,7 +314,7 @@ fn a_full_disk_says_so_and_the_same_reading_is_saved_once_there_is_room() {
     let StudioError::Full { sentence } = refused else { panic!("{refused:?}") };
     assert_eq!(
         sentence,
-        "The phone's storage is full. Nothing was lost, but this was not saved. Free some space, then save it again."
+        "The phone is full, so this was not saved; nothing else was lost. Free some space, then save it again."
     );
     assert_eq!(bench.dump(), before);
     assert!(bench.weigh(net("19.4")).can_save, "the screen still reads");
@@ -370,7 +370,7 @@ fn two_studios_on_one_file_see_each_other_and_one_that_holds_it_is_named() {
     holder.execute_batch("BEGIN IMMEDIATE").unwrap();
     let refused = bench.studio.save(NOW, net("18.8")).unwrap_err();
     let StudioError::Busy { sentence } = refused else { panic!("{refused:?}") };
-    assert!(sentence.contains("Close it, then try again. Nothing was lost."), "{sentence}");
+    assert!(sentence.contains("Nothing was lost: close the other copy, then try again."), "{sentence}");
     assert_eq!(seen(&bench.studio).len(), 2, "reading goes on");
     holder.execute_batch("ROLLBACK").unwrap();
     bench.studio.save(NOW, net("18.8")).unwrap();

@@ -5,22 +5,22 @@ position = { $pieces ->
     [one] { $number } of { $pieces }
    *[other] { $number } of { $pieces }
 }
-# A fault with its place, such as "Running, at the foot". $fault: its name, with a capital letter.
+# A fault with its place, such as "Runs, at the foot". $fault: its name, with a capital letter.
 fault-and-place = { $fault }, { $place }
-# $fault: such as "Running, at the foot". $hint: a sentence.
+# $fault: such as "Runs, at the foot". $hint: a sentence.
 fault-and-hint = { $fault }. { $hint }
 inside = Inside
 outside = Outside
-overlap = Where the glazes meet
+overlap = Overlap
 saved = Saved.
-# $found: such as "inside right, running at the foot".
+# $found: such as "inside right, runs at the foot".
 saved-found = Saved: { $found }.
 no-outline = This form has no outline to tap.
-fault-first = Tap a fault first, then where it is.
-liking-range = Liking goes from 1 to 5.
+fault-first = Tap a fault first, then tap where it is.
+liking-range = Rate it from 1 to 5.
 note-too-long = { $letters ->
-    [one] Shorter, please: { $letters } letters at most.
-   *[other] Shorter, please: { $letters } letters at most.
+    [one] This note is too long. Use { $letters } character at most.
+   *[other] This note is too long. Use { $letters } characters at most.
 }
 
 ## Photographs
@@ -31,11 +31,11 @@ photo-removed = Photo removed.
 
 ## What to mind
 
-sharp = Edges and slivers are sharp: gloves and eye protection, and not for use at table.
-crazed = Crazed ware can leak and break with boiling water. Whether it gives anything off into food only a laboratory test tells.
-thick-and-over = It was over when it was weighed, which fits: keep to the aim next time.
-thick-but-short = It was short when it was weighed, so look for another cause: the firing, the bucket's SG, a drip.
-thick-but-within = It was within when it was weighed. If more pieces like it come out so, the aim may be too high here.
-thin-and-short = It was short when it was weighed, which fits: keep to the aim next time.
-thin-but-over = It was over when it was weighed, so look for another cause: the firing, the bucket's SG, wet bisque.
-thin-but-within = It was within when it was weighed. If more pieces like it come out so, the aim may be too low here.
+sharp = Edges and slivers are sharp. Wear gloves and eye protection, and do not use this piece at table.
+crazed = Crazed ware can leak, and can break with boiling water. Only a laboratory test can tell whether anything leaches into food.
+thick-and-over = It was over when weighed, which fits. Keep to the aim next time.
+thick-but-short = It was short when weighed, so look for another cause: the firing, the bucket's SG or a drip.
+thick-but-within = It was within when weighed. If more pieces come out thick, the aim may be too high.
+thin-and-short = It was short when weighed, which fits. Keep to the aim next time.
+thin-but-over = It was over when weighed, so look for another cause: the firing, the bucket's SG or wet bisque.
+thin-but-within = It was within when weighed. If more pieces come out thin, the aim may be too low.

@@ -1,7 +1,7 @@
 ### The Buckets screen and the page of a bucket.
 
-no-bucket = No bucket yet. Add a glaze: its first bucket comes with it.
-stir-and-check = Stir down to the bottom and check it before the next pots.
+no-bucket = No buckets yet. Add a glaze: its first bucket comes with it.
+stir-and-check = Stir to the bottom and check the SG before the next pots.
 sg-not-checked = SG not checked
 
 ## Since when. $when: how long ago.
@@ -16,8 +16,8 @@ coats-so-far = { $coats ->
 
 ## What the glaze is made of, labels.
 powder-by-weight = Powder by weight
-dry-in-litre = Dry glaze in a litre
-dry-in-bucket = Dry glaze in the bucket
+dry-in-litre = Dry glaze per litre
+dry-in-bucket = Dry glaze in bucket
 
 # The time in which a cup of glaze runs out. $seconds: a number.
-flow = { $seconds } s flow
+flow = { $seconds } s in the flow cup

@@ -1,4 +1,4 @@
-### What came out of the kiln, piece by piece: how thick the glaze looks, and where on a piece a fault is. Most are items of a list such as "inside right, running at the foot, liked 4", which may begin a line with a capital letter.
+### What came out of the kiln, piece by piece: how thick the glaze looks, and where on a piece a fault is. Most are items of a list such as "inside right, runs at the foot, rated 4 of 5", which may begin a line with a capital letter.
 
 inside-looks = { $thickness ->
     [thin] inside thin
@@ -20,15 +20,15 @@ overlap-looks = { $thickness ->
    *[newer] overlap from a newer version
 }
 # $stars: 1 to 5.
-liked = liked { $stars }
-# A fault with its place, such as "running at the foot".
+liked = rated { $stars } of 5
+# A fault with its place, such as "runs at the foot".
 fault-at-place = { $fault } { $place }
-# A fault and on how many pieces it was found, such as "running 3".
-fault-counted = { $fault } { $pieces }
+# A fault and on how many pieces it was found, such as "runs (3)".
+fault-counted = { $fault } ({ $pieces })
 # Where on a piece a fault is.
 place = { $place ->
     [rim] at the rim
-    [floor] in the floor
+    [floor] on the inside floor
     [foot] at the foot
     [low_inside] low inside
     [low_outside] low outside
@@ -39,29 +39,29 @@ place = { $place ->
 }
 # Above the outline of a piece; "tap-the-place" follows.
 where-is = { $fault ->
-    [crawling] Where is the crawling?
-    [beading] Where is the beading?
-    [raw_cracking] Where is the raw cracking?
-    [flaking] Where is the flaking?
-    [crazing] Where is the crazing?
-    [delayed_crazing] Where is the delayed crazing?
-    [shivering] Where is the shivering?
-    [dunting] Where is the dunting?
-    [pinholing] Where is the pinholing?
-    [pitting] Where is the pitting?
-    [blistering] Where is the blistering?
-    [bloating] Where is the bloating?
-    [running] Where is the running?
-    [pooling] Where is the pooling?
-    [sagging] Where is the sagging?
-    [thin] Where is the thin?
-    [dry] Where is the dry?
-    [overfired] Where is the overfired?
-    [matting] Where is the matting?
-    [scumming] Where is the scumming?
-    [blushing] Where is the blushing?
-    [speck] Where is the speck?
-    [bare_spot] Where is the bare spot?
-   *[metal_marking] Where is the metal marking?
+    [crawling] Where did it crawl?
+    [beading] Where did it bead?
+    [raw_cracking] Where did it crack?
+    [flaking] Where did it flake?
+    [crazing] Where did it craze?
+    [delayed_crazing] Where did it craze?
+    [shivering] Where did it shiver?
+    [dunting] Where did it crack?
+    [pinholing] Where are the pinholes?
+    [pitting] Where are the pits?
+    [blistering] Where are the blisters?
+    [bloating] Where did it bloat?
+    [running] Where did it run?
+    [pooling] Where did it pool?
+    [sagging] Where did it sag?
+    [thin] Where are the thin spots?
+    [dry] Where is it too dry?
+    [overfired] Where is it overfired?
+    [matting] Where is it dull?
+    [scumming] Where is the scum?
+    [blushing] Where did it blush?
+    [speck] Where are the specks?
+    [bare_spot] Where are the bare spots?
+   *[metal_marking] Where are the cutlery marks?
 }
-tap-the-place = Tap the place: inside on the left, outside on the right.
+tap-the-place = Tap the spot: inside on the left, outside on the right.

@@ -2,28 +2,28 @@
 
 # $what: a code of what is gone.
 missing = { $what ->
-    [body] This body is not in the studio any more. Choose another one.
-    [bucket] This bucket is not in the studio any more. Choose another one.
-    [coat] This coat is not in the studio any more. Choose another one.
-    [control_piece] This control piece is not in the studio any more. Choose another one.
-    [fault] This fault is not in the studio any more. Choose another one.
-    [firing] This firing is not in the studio any more. Choose another one.
-    [form] This form is not in the studio any more. Choose another one.
-    [glaze] This glaze is not in the studio any more. Choose another one.
-    [glazed] This glazed is not in the studio any more. Choose another one.
-    [kiln] This kiln is not in the studio any more. Choose another one.
-    [laydown] This laydown is not in the studio any more. Choose another one.
-    [photograph] This photograph is not in the studio any more. Choose another one.
-    [piece] This piece is not in the studio any more. Choose another one.
-    [scale] This scale is not in the studio any more. Choose another one.
-    [shelf] This shelf is not in the studio any more. Choose another one.
-    [target] This target is not in the studio any more. Choose another one.
-    [test_tile] This test tile is not in the studio any more. Choose another one.
-    [thing] This thing is not in the studio any more. Choose another one.
-    [to_weigh_with] This form, bucket or scale is not in the studio any more. Choose another one.
-    [vessel] This vessel is not in the studio any more. Choose another one.
-    [zone] This zone is not in the studio any more. Choose another one.
-   *[record] This record is not in the studio any more. Choose another one.
+    [body] This body is no longer in the studio. Choose another.
+    [bucket] This bucket is no longer in the studio. Choose another.
+    [coat] This coat is no longer in the studio. Choose another.
+    [control_piece] This control piece is no longer in the studio. Choose another.
+    [fault] This fault is not in the list. Choose another.
+    [firing] This firing is no longer in the studio. Choose another.
+    [form] This form is no longer in the studio. Choose another.
+    [glaze] This glaze is no longer in the studio. Choose another.
+    [glazed] This time range is not in the list. Choose another.
+    [kiln] This kiln is no longer in the studio. Choose another.
+    [laydown] This laydown range is not in the list. Choose another.
+    [photograph] This photo is no longer in the studio. Choose another.
+    [piece] This piece is no longer in the studio. Choose another.
+    [scale] This scale is no longer in the studio. Choose another.
+    [shelf] This kiln has no such shelf. Choose another.
+    [target] This target is no longer in the studio. Choose another.
+    [test_tile] This test tile is no longer in the studio. Choose another.
+    [thing] This is no longer in the studio. Choose another.
+    [to_weigh_with] This form, bucket or scale is no longer in the studio. Choose another.
+    [vessel] This vessel is no longer in the studio. Choose another.
+    [zone] There is no such zone here. Choose another.
+   *[record] This record is no longer in the studio. Choose another.
 }
 nothing-to-undo = Nothing to undo.
 undone = Undone.

@@ -24,14 +24,14 @@ laydown = { $zone ->
    *[whole] Inside and outside: laydown
 }
 reading = { $zone ->
-    [inside] Inside: reading
-    [outside] Outside: reading
-   *[whole] Inside and outside: reading
+    [inside] Inside: verdict
+    [outside] Outside: verdict
+   *[whole] Inside and outside: verdict
 }
 sg = { $zone ->
-    [inside] Inside: bucket's SG
-    [outside] Outside: bucket's SG
-   *[whole] Inside and outside: bucket's SG
+    [inside] Inside: bucket SG
+    [outside] Outside: bucket SG
+   *[whole] Inside and outside: bucket SG
 }
 glazed = { $zone ->
     [inside] Inside: glazed

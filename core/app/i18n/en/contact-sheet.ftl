@@ -1,5 +1,5 @@
 ### A firing on one sheet of paper: every piece with its picture and what came out.
 
 # An item of a list. $mean: a number from 1 to 5.
-liked-on-average = liked { $mean } of 5
-page-not-painted = A page could not be painted. Open the contact sheet again.
+liked-on-average = average rating { $mean } of 5
+page-not-painted = A page could not be drawn. Open the contact sheet again.

@@ -3,7 +3,7 @@
 ## How long ago, within a sentence.
 today = today
 yesterday = yesterday
-later = at a later date than this phone shows
+later = on a future date
 days-ago = { $days ->
     [one] { $days } day ago
    *[other] { $days } days ago

@@ -15,10 +15,10 @@ entries-last = { $entries ->
    *[other] { $entries } entries, last { $moment }
 }
 no-entries = Nothing saved yet
-intro-with-location = Each phone has everything and works on its own. After a sync they all have the same.
+intro-with-location = Each phone has everything and works on its own. Syncing brings them all up to date.
 intro-without-location = Each phone has everything and works on its own. To share, send a backup to the other phone and restore it there.
-new-phone-set-up = This is a new phone to the others now. Everything saved before stays as it is.
+new-phone-set-up = The others now see this as a new phone. Everything saved before stays as it is.
 clock-behind = { $days ->
-    [one] Entries are dated up to { $days } day later than this phone's clock shows. Nothing is lost by it. Set the date right, here or on the other phone.
-   *[other] Entries are dated up to { $days } days later than this phone's clock shows. Nothing is lost by it. Set the date right, here or on the other phone.
+    [one] Some entries are dated up to { $days } day ahead of this phone's clock. Nothing is lost. Set the date right, here or on the other phone.
+   *[other] Some entries are dated up to { $days } days ahead of this phone's clock. Nothing is lost. Set the date right, here or on the other phone.
 }

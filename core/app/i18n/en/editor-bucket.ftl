@@ -6,4 +6,4 @@ new = { $glaze }: new bucket
 title = { $glaze }: bucket
 archive = Archive this bucket
 name-hint = Big bucket
-volume = How much is in it, if known
+volume = Volume, if known

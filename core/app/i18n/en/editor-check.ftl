@@ -3,8 +3,8 @@
 # $glaze, $bucket: their names.
 title = Check { $glaze }, { $bucket }
 save = Save this check
-way = Checked with
-way-help = Stir well first, down to the bottom; let the froth settle.
+way = Method
+way-help = Stir well to the bottom first, and let the froth settle.
 typed-way = SG or hydrometer
 # $sg: an SG, such as "1.45". Bé and Tw are the scales of hydrometers: degrees Baumé and Twaddell.
 typed-way-detail = { $sg }, 40 Bé or 90 Tw
@@ -13,24 +13,25 @@ volume-way-detail = A cup or syringe with a mark
 vessel-way = My vessel
 vessel-way-detail = Weighed once with water, then with glaze
 vessel = Vessel
-vessel-full = Full of glaze, to the same line
-empty = Empty
-empty-help = 0 if you tared the scale on it.
-with-glaze = With glaze
-glaze-volume = Volume of the glaze
+vessel-full = Weight with glaze
+vessel-full-help = Fill the vessel to the same line as with water.
+empty = Weight empty
+empty-help = 0 if you tared the scale with it on.
+with-glaze = Weight with glaze
+glaze-volume = Volume of glaze
 sg = SG
-sg-help = Also 1450 g/l, 40 Bé or 90 Tw.
-flow = Flow cup, seconds, if you use one
-flow-help = Not a viscosity: only to compare this bucket with itself.
+sg-help = Or type 1450 g/l, 40 Bé or 90 Tw.
+flow = Flow cup, seconds
+flow-help = If you use one. It is not a viscosity: it only compares this bucket with itself.
 # $powder: a percentage.
 sg-and-powder = SG { $sg }, { $powder } powder by weight.
 # $bucket: the name of the bucket.
 checked = { $bucket } checked: SG { $sg }.
 # $sg: the SG of the last check. $when: the day of it: "today", "yesterday", "5 days ago".
-as-before = As before: SG was { $sg } { $when }.
+as-before = No change: SG was { $sg } { $when }.
 # $when: the day of the last check: "today", "yesterday", "5 days ago". $sg: the SG of it.
-thicker = Thicker than { $when }, when SG was { $sg }. Targets follow; thin it only if it coats badly.
+thicker = Thicker: SG was { $sg } { $when }. Targets follow; thin it only if it coats badly.
 # $when: the day of the last check: "today", "yesterday", "5 days ago". $sg: the SG of it.
-thinner = Thinner than { $when }, when SG was { $sg }. Was it stirred down to the bottom?
+thinner = Thinner: SG was { $sg } { $when }. Was it stirred to the bottom?
 # To gel is to stiffen as it stands, without losing water.
-gelled = Same SG but it flows slower: it has gelled. Stir hard and check again before adding any water; water would only thin the coat.
+gelled = Same SG, but it flows more slowly: the glaze has gelled. Stir hard and check again before you add water, which would only make the coat too thin.

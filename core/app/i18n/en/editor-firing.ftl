@@ -2,45 +2,45 @@
 
 new = New firing
 title = Firing
-delete = Delete this firing
+delete = Remove this firing
 kiln = Kiln
-cone-aimed-at = Cone aimed at
+cone-aimed-at = Target cone
 # $cone: the number of a cone, such as "06" or "6".
 cone = Cone { $cone }
-cone-kind = Kind of cones
-cone-kind-help = Each kind bends at a temperature of its own.
+cone-kind = Cone type
+cone-kind-help = Each type bends at its own temperature.
 program = Program
-program-hint = 100 an hour to 600, then 150 an hour, hold 10 minutes
+program-hint = 100 °C an hour to 600, then 150 an hour, hold 10 minutes
 note = Note
 # $cone: the number of a cone, such as "06" or "6". $kiln: the name of the kiln.
 saved = Cone { $cone }, { $kiln }.
 
 ## Witness cones: cones set beside the ware, which bend as it takes in heat
 
-witnesses = Witness cones set
-witnesses-help = Read after the firing: they tell what the ware felt.
+witnesses = Witness cones
+witnesses-help = Read them after the firing: they show how much heat the ware got.
 no-witnesses = None
 # $cones: the numbers of cones, such as "5, 6, 7".
 cones = Cones { $cones }
-cone-below = Witness cone below
-cone-at-aim = Witness cone aimed at
-cone-above = Witness cone above
-# “at” is the reading in cone-reading.
-witness-help = Level with its base is “at”.
+cone-below = Lower witness cone
+cone-at-aim = Target witness cone
+cone-above = Higher witness cone
+# “Bent”, “soft” and “hard” are readings of cone-reading.
+witness-help = Bent: the tip is level with the base. Soft is less, hard is more.
 not-read-yet = Not read yet
-none-stood = None stood there
+none-stood = None there
 # $reading: the stored code of how the cone looks after the firing: from unbent to lying flat; at: its tip is level with its base.
 cone-reading = { $reading ->
-    [standing] Cone { $cone } standing
+    [standing] Cone { $cone } not bent
     [soft] Cone { $cone } soft
     [hard] Cone { $cone } hard
     [flat] Cone { $cone } flat
-   *[at] Cone { $cone } at
+   *[at] Cone { $cone } bent
 }
 
 ## After the firing
 
 top = Top temperature, °C
 top-impossible = A glaze firing ends between 500 and 1500 °C. Check the figure.
-hours = Hours it took
+hours = Firing time, hours
 hours-impossible = A firing takes from a few minutes to a week. Check the figure.

@@ -1,15 +1,15 @@
 ### The preferences of this phone: units, decimal mark, sound and touch.
 
 title = Units, sound and touch
-mass = Weights in
-volume = Volumes in
-area = Areas in
-length = Lengths in
+mass = Weights
+volume = Volumes
+area = Areas
+length = Lengths
 decimal = Decimal mark
 speak = Speak the verdict
-tick = Tick at every key
-code-pieces = A code for each piece
+tick = Tick on every key
+code-pieces = Code each piece
 # A run: equal pieces that go through the studio together and are counted, not told apart.
-code-pieces-help = To mark on the foot, so that you know the piece after the firing. Off: equal pieces are counted as a run.
-phone = Name of this phone
+code-pieces-help = Mark it on the foot, to know the piece after the firing. Off: equal pieces are counted together as a run.
+phone = Phone name
 phone-hint = Tablet by the sink

@@ -4,9 +4,10 @@ new = New vessel
 title = Vessel
 archive = Archive this vessel
 name-hint = Jam jar
-empty = Empty and dry
-with-water = Full of water
-with-water-help = To the brim or to a scratched line; fill it with glaze to the same place.
-temperature = Temperature of the water, °C
+empty = Weight empty
+empty-help = Dry inside and out.
+with-water = Weight with water
+with-water-help = Filled to the brim or to a scratched line. Fill it with glaze to the same line.
+temperature = Water temperature, °C
 # $volume: a volume.
-holds = It holds { $volume }.
+holds = Holds { $volume }.

@@ -4,7 +4,7 @@ save = Save
 name = Name
 glaze = Glaze
 form = Form
-dipped-at = SG it was dipped at
+dipped-at = SG when dipped
 # $laydown: dry glaze on an area, such as "5.5 g/dm²".
 laydown-is = Laydown { $laydown }.
 # $kind: the stored code of what there is none of yet.
@@ -18,24 +18,24 @@ saved = Saved.
 is-saved = { $name } is saved.
 # $name: what was archived, as the potter calls it.
 is-archived = { $name } is archived.
-firing-archived = The firing is archived.
+firing-removed = The firing is removed.
 control-archived = The control piece is archived.
 cannot-be-removed = This cannot be removed.
 nothing-to-save = There is nothing to save here.
 # $field: what a field is called.
-write-here = { $field }: write a few letters here.
+write-here = { $field }: type something here.
 # $field: what a field is called.
 type-here = { $field }: type it here.
 # $field: what a field is called.
-choose-here = { $field }: choose it here.
+choose-here = { $field }: choose one here.
 # $field: what a field is called.
 fill-in = { $field }: fill this in.
 # $field: what a field is called.
-choose-from-list = { $field }: choose one of the list.
+choose-from-list = { $field }: choose one from the list.
 # $most: a whole number, 80 or more.
-too-long = Shorter, please: { $most } letters at most.
+too-long = Too long. Use { $most } characters at most.
 # $fewest: a whole number, such as 8.
-too-short = Longer, please: { $fewest } letters at least.
+too-short = Too short. Use at least { $fewest } characters.
 # Stands among the things to choose from for a thing that has not reached this phone, or was undone.
 not-on-this-phone = Not on this phone
 secret-saved = Saved on this phone. Type to replace it.

@@ -1,10 +1,10 @@
 ### Finding pieces again: by the code on the foot, or by form, glaze, fault, firing, date and laydown.
 
-none-like-that = No piece is like that. Ask for less.
-none-with-code = No piece here has this code.
+none-like-that = No piece matches. Remove a filter.
+none-with-code = No piece has this code.
 too-many = { $shown ->
-    [one] The { $shown } glazed last. Ask for more to see fewer.
-   *[other] The { $shown } glazed last. Ask for more to see fewer.
+    [one] Only the { $shown } glazed last is shown. Add a filter to see others.
+   *[other] Only the { $shown } glazed last are shown. Add a filter to see others.
 }
 
 ## What one can look by, and what stands there while nothing is chosen
@@ -18,9 +18,9 @@ any-fault = With or without faults
 firing = Firing
 any-firing = Any firing, or none
 glazed = Glazed
-any-time = At any time
+any-time = Any time
 laydown = Laydown
-any-laydown = However thick
+any-laydown = Any laydown
 # When a piece was glazed.
 glazed-when = { $when ->
     [month] In the last 30 days
@@ -31,4 +31,4 @@ glazed-when = { $when ->
 laydown-between = { $from } to { $to }
 laydown-under = Under { $to }
 # $from: with its unit.
-laydown-from = From { $from } on
+laydown-from = { $from } or more

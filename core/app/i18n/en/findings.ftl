@@ -1,17 +1,17 @@
 ### The Findings screen: what fired pots say about each glaze, beside what targets rest on today.
 
 # While nothing is known of any glaze.
-how-to-begin = Weigh the coats, fire the pots, then look at each on its firing's page and tap thin, right or thick. Eight pots of a glaze make a first finding.
-amount-only = This is about the amount only. Whether a surface is fit for food or drink, only a laboratory test tells.
+how-to-begin = Weigh the coats and fire the pots. Then open the firing, look at each pot and tap thin, right or thick. Eight pots of a glaze make a first finding.
+amount-only = This is about the amount only. Only a laboratory test can tell whether a surface is fit for food or drink.
 # $coats, $pots: whole numbers.
 only-the-newest = { $coats ->
-    [one] From the newest { $coats } coats of the studio, and of each glaze from its newest { $pots } fired pots at most; older ones are left out.
-   *[other] From the newest { $coats } coats of the studio, and of each glaze from its newest { $pots } fired pots at most; older ones are left out.
+    [one] Based on the newest { $coats } coat in the studio and, for each glaze, on its newest { $pots } fired pots at most. Older ones are left out.
+   *[other] Based on the newest { $coats } coats in the studio and, for each glaze, on its newest { $pots } fired pots at most. Older ones are left out.
 }
-no-coat = No coat weighed yet.
+no-coat = No coats weighed yet.
 none-looked-at = { $coats ->
-    [one] { $coats } coat weighed, none looked at after its firing yet.
-   *[other] { $coats } coats weighed, none looked at after its firing yet.
+    [one] { $coats } coat weighed, not looked at after firing yet.
+   *[other] { $coats } coats weighed, none looked at after firing yet.
 }
 # A glaze's line in the list. $scope: which pots, such as "Cone 6, inside". $finding: what they say, from "What pots say" below, with $place "after_colon".
 scope-and-finding = { $scope }: { $finding }
@@ -22,115 +22,120 @@ no-best = There is no best amount to start from yet.
 # $glaze: the glaze's name.
 now-starts-from = { $glaze } now starts from { $best }.
 start-from = Start from { $best }
-start-from-help = For every form and zone of this glaze that has no control piece and no test tile. Now it starts from { $now }.
+start-from-help = For every form and zone of this glaze with no control piece and no test tile. It starts from { $now } now.
 
 ## Where targets rest on what lies outside the window. Amounts are laydowns with their unit
 
 controls-outside-window = { $zone ->
-    [inside] Inside: your control pieces lie at { $average }, outside the window. Make a pot near { $best } a control piece.
-    [outside] Outside: your control pieces lie at { $average }, outside the window. Make a pot near { $best } a control piece.
-   *[whole] Inside and outside: your control pieces lie at { $average }, outside the window. Make a pot near { $best } a control piece.
+    [inside] Inside: your control pieces average { $average }, outside the window. Make a pot near { $best } a control piece.
+    [outside] Outside: your control pieces average { $average }, outside the window. Make a pot near { $best } a control piece.
+   *[whole] Inside and outside: your control pieces average { $average }, outside the window. Make a pot near { $best } a control piece.
 }
 tiles-outside-window = { $zone ->
-    [inside] Inside: your test tiles lie at { $average }, outside the window. Make a pot near { $best } a control piece.
-    [outside] Outside: your test tiles lie at { $average }, outside the window. Make a pot near { $best } a control piece.
-   *[whole] Inside and outside: your test tiles lie at { $average }, outside the window. Make a pot near { $best } a control piece.
+    [inside] Inside: your test tiles average { $average }, outside the window. Make a pot near { $best } a control piece.
+    [outside] Outside: your test tiles average { $average }, outside the window. Make a pot near { $best } a control piece.
+   *[whole] Inside and outside: your test tiles average { $average }, outside the window. Make a pot near { $best } a control piece.
 }
 
-## Which pots: items of a list such as "Cones 5 and 6 together, inside, stoneware"; its first letter is made a capital
+## Which pots: items of a list such as "Cones 5 and 6, inside, stoneware"; its first letter is made a capital
 
 one-cone = cone { $cone }
 # $cones: such as "5, 6 and 7".
-cones-together = cones { $cones } together
-# $zones: such as "inside and outside".
-zones-together = { $zones } together
+cones-together = cones { $cones }
+# $zones: the codes of the zones, joined by "_". All-over: inside and outside in one coat.
+zones-together = { $zones ->
+    [inside_outside] inside and outside coats
+    [inside_whole] inside and all-over coats
+    [outside_whole] outside and all-over coats
+   *[inside_outside_whole] inside, outside and all-over coats
+}
 no-body = no body named
 bodies-together = { $bodies ->
-    [one] { $bodies } bodies together
-   *[other] { $bodies } bodies together
+    [one] { $bodies } body
+   *[other] { $bodies } bodies
 }
 
 ## What pots say. $place: "alone" where the sentence begins a line, "after_colon" where it follows a colon. $range: one laydown with its unit, or "5.1 to 6.4 g per 100 cm²". $from, $to: laydowns with their unit
 
 # $looks: such as "2 thin, 3 right". $enough: a whole number.
 too-few = { $place ->
-    [after_colon] too few to say: { $pots ->
-        [one] { $pots } pot so far, { $looks }. { $enough } make a first finding.
-       *[other] { $pots } pots so far, { $looks }. { $enough } make a first finding.
+    [after_colon] { $pots ->
+        [one] not enough pots yet: { $pots } so far ({ $looks }). A first finding needs { $enough }.
+       *[other] not enough pots yet: { $pots } so far ({ $looks }). A first finding needs { $enough }.
     }
-   *[alone] Too few to say: { $pots ->
-        [one] { $pots } pot so far, { $looks }. { $enough } make a first finding.
-       *[other] { $pots } pots so far, { $looks }. { $enough } make a first finding.
+   *[alone] { $pots ->
+        [one] Not enough pots yet: { $pots } so far ({ $looks }). A first finding needs { $enough }.
+       *[other] Not enough pots yet: { $pots } so far ({ $looks }). A first finding needs { $enough }.
     }
 }
 # "try-more" or "try-less" may follow.
 none-right = { $place ->
-    [after_colon] none of { $pots ->
-        [one] { $pots } pot came out right, from { $range }: { $looks }.
-       *[other] { $pots } pots came out right, from { $range }: { $looks }.
+    [after_colon] { $pots ->
+        [one] the only pot did not come out right, at { $range }: { $looks }.
+       *[other] none of { $pots } pots came out right, at { $range }: { $looks }.
     }
-   *[alone] None of { $pots ->
-        [one] { $pots } pot came out right, from { $range }: { $looks }.
-       *[other] { $pots } pots came out right, from { $range }: { $looks }.
+   *[alone] { $pots ->
+        [one] The only pot did not come out right, at { $range }: { $looks }.
+       *[other] None of { $pots } pots came out right, at { $range }: { $looks }.
     }
 }
 try-more = Try more.
 try-less = Try less.
 mixed = { $place ->
-    [after_colon] results overlap, from { $range }, { $pots ->
-        [one] { $pots } pot. The amount alone does not decide here: check the bucket's SG, the firing and the place in the kiln.
-       *[other] { $pots } pots. The amount alone does not decide here: check the bucket's SG, the firing and the place in the kiln.
+    [after_colon] results overlap at { $range } ({ $pots ->
+        [one] { $pots } pot). The amount alone does not decide: check the bucket's SG, the firing and the place in the kiln.
+       *[other] { $pots } pots). The amount alone does not decide: check the bucket's SG, the firing and the place in the kiln.
     }
-   *[alone] Results overlap, from { $range }, { $pots ->
-        [one] { $pots } pot. The amount alone does not decide here: check the bucket's SG, the firing and the place in the kiln.
-       *[other] { $pots } pots. The amount alone does not decide here: check the bucket's SG, the firing and the place in the kiln.
+   *[alone] Results overlap at { $range } ({ $pots ->
+        [one] { $pots } pot). The amount alone does not decide: check the bucket's SG, the firing and the place in the kiln.
+       *[other] { $pots } pots). The amount alone does not decide: check the bucket's SG, the firing and the place in the kiln.
     }
 }
 # $from: without its unit, which $to has.
 window = { $place ->
-    [after_colon] right between { $from } and { $to }, from { $pots ->
-        [one] { $pots } pot. Below it went thin, above it thick.
-       *[other] { $pots } pots. Below it went thin, above it thick.
+    [after_colon] right between { $from } and { $to } ({ $pots ->
+        [one] { $pots } pot). Below that it came out thin, above that thick.
+       *[other] { $pots } pots). Below that it came out thin, above that thick.
     }
-   *[alone] Right between { $from } and { $to }, from { $pots ->
-        [one] { $pots } pot. Below it went thin, above it thick.
-       *[other] { $pots } pots. Below it went thin, above it thick.
+   *[alone] Right between { $from } and { $to } ({ $pots ->
+        [one] { $pots } pot). Below that it came out thin, above that thick.
+       *[other] { $pots } pots). Below that it came out thin, above that thick.
     }
 }
 window-upwards = { $place ->
-    [after_colon] right from { $from } up, from { $pots ->
-        [one] { $pots } pot. Below it went thin; how much is too much is not known yet.
-       *[other] { $pots } pots. Below it went thin; how much is too much is not known yet.
+    [after_colon] right from { $from } up ({ $pots ->
+        [one] { $pots } pot). Below that it came out thin; how much is too much is not known yet.
+       *[other] { $pots } pots). Below that it came out thin; how much is too much is not known yet.
     }
-   *[alone] Right from { $from } up, from { $pots ->
-        [one] { $pots } pot. Below it went thin; how much is too much is not known yet.
-       *[other] { $pots } pots. Below it went thin; how much is too much is not known yet.
+   *[alone] Right from { $from } up ({ $pots ->
+        [one] { $pots } pot). Below that it came out thin; how much is too much is not known yet.
+       *[other] { $pots } pots). Below that it came out thin; how much is too much is not known yet.
     }
 }
 window-downwards = { $place ->
-    [after_colon] right up to { $to }, from { $pots ->
-        [one] { $pots } pot. Above it went thick; how little is too little is not known yet.
-       *[other] { $pots } pots. Above it went thick; how little is too little is not known yet.
+    [after_colon] right up to { $to } ({ $pots ->
+        [one] { $pots } pot). Above that it came out thick; how little is too little is not known yet.
+       *[other] { $pots } pots). Above that it came out thick; how little is too little is not known yet.
     }
-   *[alone] Right up to { $to }, from { $pots ->
-        [one] { $pots } pot. Above it went thick; how little is too little is not known yet.
-       *[other] { $pots } pots. Above it went thick; how little is too little is not known yet.
+   *[alone] Right up to { $to } ({ $pots ->
+        [one] { $pots } pot). Above that it came out thick; how little is too little is not known yet.
+       *[other] { $pots } pots). Above that it came out thick; how little is too little is not known yet.
     }
 }
 all-right = { $place ->
-    [after_colon] all { $pots ->
-        [one] { $pots } pots came out right, from { $range }. How much less or more would do is not known yet.
-       *[other] { $pots } pots came out right, from { $range }. How much less or more would do is not known yet.
+    [after_colon] { $pots ->
+        [one] the only pot came out right, at { $range }. How much less or more still works is not known yet.
+       *[other] all { $pots } pots came out right, at { $range }. How much less or more still works is not known yet.
     }
-   *[alone] All { $pots ->
-        [one] { $pots } pots came out right, from { $range }. How much less or more would do is not known yet.
-       *[other] { $pots } pots came out right, from { $range }. How much less or more would do is not known yet.
+   *[alone] { $pots ->
+        [one] The only pot came out right, at { $range }. How much less or more still works is not known yet.
+       *[other] All { $pots } pots came out right, at { $range }. How much less or more still works is not known yet.
     }
 }
 # Begins with a number, so that $place is not needed.
 most-right = { $pots ->
-    [one] { $right } of { $pots } pots came out right, from { $range }. How much less or more would do is not known yet.
-   *[other] { $right } of { $pots } pots came out right, from { $range }. How much less or more would do is not known yet.
+    [one] { $right } of { $pots } pot came out right, at { $range }. How much less or more still works is not known yet.
+   *[other] { $right } of { $pots } pots came out right, at { $range }. How much less or more still works is not known yet.
 }
 # Items of a list such as "2 thin, 3 right".
 looks = { $thickness ->
@@ -150,7 +155,7 @@ looks = { $thickness ->
 # $from: without its unit, which $to has.
 range = { $from } to { $to }
 # $low: without its unit, which $best and $high have. $sure: a whole number.
-best-near = Best near { $best }, most likely between { $low } and { $high }. In the window at least { $sure } of 100 pots should come out right.
+best-near = Best near { $best }, most likely between { $low } and { $high }. Within the window, at least { $sure } of 100 pots should come out right.
 
 ## The chart of pots by laydown, and its legend. $amount: a laydown without its unit
 
@@ -159,9 +164,9 @@ came-out = { $thickness ->
     [thick] Came out thick
    *[right] Came out right
 }
-the-window = The window
+the-window = Window
 best-amount = Best, { $amount }
-aimed-at-today = Aimed at today, { $amount }
+aimed-at-today = Today's aim, { $amount }
 # Such as "Laydown, g per 100 cm²".
 laydown-axis = Laydown, { $unit }
 # Items of a list joined with semicolons, for who listens rather than looks.
@@ -180,7 +185,7 @@ looks-at = { $thickness ->
     }
 }
 # The chart in words. $finding: a sentence or two. $looks: such as "2 thin at 4.1 to 4.6 g per 100 cm²; 5 right at 5.2 to 6.0 g per 100 cm²". $aim: a laydown with its unit.
-chart-words = { $scope }. { $finding } { $looks }. Aimed at today: { $aim }.
+chart-words = { $scope }. { $finding } { $looks }. Today's aim: { $aim }.
 
 ## The faults. One of the sentences "more-…" may follow
 
@@ -190,54 +195,54 @@ faults-of-all = { $pots ->
    *[other] { $pots-with } of { $pots } pots.
 }
 more-with-less = More often with less glaze.
-more-within = More often within than outside.
+more-within = More often within the window.
 more-with-more = More often with more glaze.
 
 ## What targets of one zone rest on. $laydown: with its unit
 
 rests-on-controls = { $pieces ->
     [one] { $pieces } control piece, { $laydown }
-   *[other] { $pieces } control pieces, { $laydown } on average
+   *[other] { $pieces } control pieces, average { $laydown }
 }
 rests-on-tiles = { $tiles ->
     [one] { $tiles } test tile, { $laydown }
-   *[other] { $tiles } test tiles, { $laydown } on average
+   *[other] { $tiles } test tiles, average { $laydown }
 }
-rests-on-start = No control piece and no tile yet: the starting value, { $laydown }
+rests-on-start = No control piece or test tile yet: starting value, { $laydown }
 
 ## The chart of coats against their aims
 
-aims-title = Coats against their aims
+aims-title = Coats against aims
 aims-axis = { $coats ->
     [one] The last { $coats } coats
    *[other] The last { $coats } coats
 }
 # On the axis: as much as was aimed at.
 aim = Aim
-a-coat = A coat
-far-off = Far off the others
+a-coat = Coat
+far-off = Far from the rest
 moving-average = Moving average
-the-aim = The aim
-within-limits = While the average lies here, coats keep to the aim
+the-aim = Aim
+within-limits = Band where coats keep to the aim
 aims-on = { $coats ->
-    [one] The last { $coats } coats lie on the aim on average.
-   *[other] The last { $coats } coats lie on the aim on average.
+    [one] The last { $coats } coat is right on the aim.
+   *[other] The last { $coats } coats average right on the aim.
 }
 # $percent: such as "7%".
 aims-over = { $coats ->
-    [one] The last { $coats } coats lie { $percent } over the aim on average.
-   *[other] The last { $coats } coats lie { $percent } over the aim on average.
+    [one] The last { $coats } coat is { $percent } over the aim.
+   *[other] The last { $coats } coats average { $percent } over the aim.
 }
 aims-short = { $coats ->
-    [one] The last { $coats } coats lie { $percent } short of the aim on average.
-   *[other] The last { $coats } coats lie { $percent } short of the aim on average.
+    [one] The last { $coats } coat is { $percent } short of the aim.
+   *[other] The last { $coats } coats average { $percent } short of the aim.
 }
 aims-steady = They keep to the aim.
-aims-rising = They have begun to run over: check the bucket's SG, and how long the pieces are dipped.
-aims-falling = They have begun to run short: check the bucket's SG, and whether the bisque is damp.
+aims-rising = They are drifting over: check the bucket's SG, and how long you dip the pieces.
+aims-falling = They are drifting short: check the bucket's SG, and whether the bisque is damp.
 aims-outside = { $coats ->
-    [one] One lies far off the others.
-   *[other] { $coats } lie far off the others.
+    [one] One is far from the rest.
+   *[other] { $coats } are far from the rest.
 }
 
 ## The last set of equal pieces
@@ -250,6 +255,6 @@ last-set = { $zone ->
 }
 # $when: such as "yesterday" or "5 days ago". $mean, $most: weights. $least: a weight without its unit. $spread: such as "2.1%".
 last-set-weights = { $pieces ->
-    [one] { $pieces } piece, { $when }: { $mean } wet on average, from { $least } to { $most }, spread { $spread } of that.
-   *[other] { $pieces } pieces, { $when }: { $mean } wet on average, from { $least } to { $most }, spread { $spread } of that.
+    [one] { $pieces } piece, { $when }: average { $mean } wet, { $least } to { $most }, standard deviation { $spread }.
+   *[other] { $pieces } pieces, { $when }: average { $mean } wet, { $least } to { $most }, standard deviation { $spread }.
 }

@@ -2,17 +2,17 @@
 
 # What is looked at before the kiln.
 checklist = { $item ->
-    [dust] Dust wiped off with a damp sponge: blown or swept, it goes into the lungs.
-    [foot] Glaze cleared from the foot, and a little up the wall.
+    [dust] Dust wiped off with a damp sponge. Blown or swept, it gets into the lungs.
+    [foot] Glaze cleaned off the foot, and a little up the wall.
     [rim] Rims and edges felt: what is sharp now will cut later.
     [knocks] Knocks and chips touched up, and noted.
-    [cracks] No cracks in the dry coat: rub them over, they crawl.
-   *[overlap] Where two glazes meet, not too thick, and room below to run.
+    [cracks] No cracks in the dry coat. Rub them over, or the glaze crawls there.
+   *[overlap] Where two glazes overlap: not too thick, and room below to run.
 }
 # Above the pieces that can be put in, while the firing is loaded.
 waiting-label = Waiting: tap to put on a shelf
 # The same once it is fired.
-left-out-label = Was another piece in it?
+left-out-label = Add a missed piece
 look-again = Look at the pieces again
 look = Look at the pieces
 look-left = { $left ->
@@ -22,40 +22,40 @@ look-left = { $left ->
 
 ## Commands and what they answer
 
-no-room = There is no room left on this shelf. Take another, or take something off it.
+no-room = This shelf is full. Use another, or remove something from it.
 loaded = { $pieces ->
     [one] { $pieces } piece on shelf { $shelf }.
    *[other] { $pieces } pieces on shelf { $shelf }.
 }
 all-loaded = { $pieces ->
-    [one] { $pieces } piece put in.
-   *[other] { $pieces } pieces put in.
+    [one] { $pieces } piece loaded.
+   *[other] { $pieces } pieces loaded.
 }
 # $left: how many pieces did not fit.
 some-loaded = { $pieces ->
-    [one] { $pieces } piece put in; for { $left } there is no room.
-   *[other] { $pieces } pieces put in; for { $left } there is no room.
+    [one] { $pieces } piece loaded. No room for { $left }.
+   *[other] { $pieces } pieces loaded. No room for { $left }.
 }
 moved = Moved.
-taken-out = Taken out again.
-was-in-firing = This piece has been looked at after the firing: it was in it.
-not-on-checklist = This is not on the list of what to look at before a firing.
-looked-at = Looked at.
-not-looked-at = Still to be looked at.
-fired-answer = Fired. Let it cool before you open it; then look at the pieces one by one.
-done-answer = Done with this firing.
+taken-out = Removed from the load.
+was-in-firing = You looked at this piece after the firing, so it was in it. It cannot be removed.
+not-on-checklist = This is not on the checklist before a firing.
+looked-at = Checked.
+not-looked-at = Still to be checked.
+fired-answer = Marked as fired. Let it cool before you open it, then look at the pieces one by one.
+done-answer = Marked as done.
 opened-answer = Open again.
 # $firing: such as "Cone 6, garden kiln".
-in-another-load = This piece is in another load: { $firing }. Take it out there first.
+in-another-load = This piece is in another load: { $firing }. Remove it there first.
 is-done = This firing is done. Open it again first.
 
 ## The button to the next state, and what is asked before
 
-to-fired = It is fired
-to-done = Done with this firing
-to-open = Open it again
-ask-fired-empty = Nothing has been put on its shelves. You can still add the pieces afterwards.
-ask-fired = Say so once the kiln has been fired. The pieces can then be looked at one by one.
+to-fired = Mark as fired
+to-done = Mark as done
+to-open = Open again
+ask-fired-empty = There is nothing on its shelves. You can still add the pieces afterwards.
+ask-fired = Do this once the kiln has been fired. You can then look at the pieces one by one.
 ask-done = { $left ->
     [one] { $left } piece has not been looked at. You can open the firing again.
    *[other] { $left } pieces have not been looked at. You can open the firing again.
@@ -63,7 +63,7 @@ ask-done = { $left ->
 
 ## Its record
 
-begun = Begun
+begun = Started
 pieces = Pieces
 cone = Cone
 # $cone: the number of the cone.
@@ -79,49 +79,49 @@ program = Program
 witness-cones = Witness cones
 fired = Fired
 top-temperature = Top temperature
-it-took = It took
+it-took = Firing time
 note = Note
-# A piece on its shelf with what was found on it. $place: such as "Shelf 2, back left". $found: such as "inside right, running".
+# A piece on its shelf with what was found on it. $place: such as "Shelf 2, back left". $found: such as "inside right, runs".
 place-and-found = { $place }: { $found }
 
 ## What to mind
 
-kiln-caution = Kiln wiring, gas and venting belong to licensed people. Air the room, keep what burns away, and follow the maker's manual.
-hot-ware = Hot ware burns and cracks in a draught: unload when it can be held in a bare hand.
+kiln-caution = Leave kiln wiring, gas and venting to licensed people. Ventilate the room, keep anything that can burn well away, and follow the maker's manual.
+hot-ware = Hot ware burns you, and cracks in a draught. Unload when you can hold it in a bare hand.
 # $air: millimetres.
 crowded = { $pairs ->
-    [one] Shelf { $shelf }: { $pairs } pair stands closer than { $air } mm at the widest, as drawn. Glazes that touch melt together.
-   *[other] Shelf { $shelf }: { $pairs } pairs stand closer than { $air } mm at the widest, as drawn. Glazes that touch melt together.
+    [one] Shelf { $shelf }: { $pairs } pair is closer than { $air } mm at the widest, as drawn. Glazes that touch melt together.
+   *[other] Shelf { $shelf }: { $pairs } pairs are closer than { $air } mm at the widest, as drawn. Glazes that touch melt together.
 }
 
 ## The shelves
 
 # $free: a number from 0 to 100.
 shelf-title = { $pieces ->
-    [one] Shelf { $shelf }: { $pieces } piece, { $free }% of it free
-   *[other] Shelf { $shelf }: { $pieces } pieces, { $free }% of it free
+    [one] Shelf { $shelf }: { $pieces } piece, { $free }% free
+   *[other] Shelf { $shelf }: { $pieces } pieces, { $free }% free
 }
-shelf-help = From above, the front at the bottom. Drag a piece to move it; tap it to take it out.
+shelf-help = From above, with the front at the bottom. Drag a piece to move it; tap it to remove it.
 
 ## Against earlier firings
 
 # A witness cone as it was read: an item of a list. $cone: its number.
 witness = { $reading ->
-    [standing] cone { $cone } standing
+    [standing] cone { $cone } not bent
     [soft] cone { $cone } soft
-    [at] cone { $cone } at
+    [at] cone { $cone } bent
     [hard] cone { $cone } hard
    *[flat] cone { $cone } flat
 }
 # $difference: one of "hotter", "longer" and so on below.
-against-the-last = Against this kiln's cone { $cone } firing before: { $difference }.
+against-the-last = Compared with the last cone { $cone } firing in this kiln: { $difference }.
 # $heat: "hotter", "cooler" or "as-hot". $time: "longer", "shorter" or "as-long".
-against-the-last-both = Against this kiln's cone { $cone } firing before: { $heat } and { $time }.
+against-the-last-both = Compared with the last cone { $cone } firing in this kiln: { $heat } and { $time }.
 # $degrees: such as "12 °C".
 hotter = { $degrees } hotter
 cooler = { $degrees } cooler
-as-hot = as hot
+as-hot = just as hot
 # $time: such as "1 h 05 min".
 longer = { $time } longer
 shorter = { $time } shorter
-as-long = as long
+as-long = just as long

@@ -1,9 +1,9 @@
 ### Recent changes on all phones, and all that was ever saved of one thing. A line under a change is a list: the time, the phone, what became of it.
 
 recent-changes = Recent changes
-nothing-done = Nothing has been done yet.
-how-to-read = Newest first. Changes made on this phone can be undone and redone.
-how-to-read-one = Newest first. Where two phones saved different values, the later one counts; the other stays listed here.
+nothing-done = No changes yet.
+how-to-read = Newest first. You can undo and redo changes made on this phone.
+how-to-read-one = Newest first. Where two phones saved different values, the later one counts. The other stays listed here.
 nothing-to-redo = Nothing to redo.
 redone = Redone.
 
@@ -18,12 +18,12 @@ kind = { $kind ->
     [kiln] Kiln
     [tile] Test tile
     [check] Check
-    [control] Known amount
+    [control] Control piece
     [coat] Coat
     [firing] Firing
     [placement] In the kiln
     [finding] What came out
-    [photo] Photograph
+    [photo] Photo
     [preference] Units, sound and touch
    *[other] Something from a newer version
 }
@@ -35,7 +35,7 @@ title-and-more = { $more ->
    *[other] { $title }, and { $more } more
 }
 # Stands in place of a name.
-not-here = one that is not here
+not-here = one that is not on this phone
 
 # $moment: a time, such as "10:42" or "3 Nov 10:42". $phone: "this phone", "another phone", or a name.
 when-and-where = { $moment }, { $phone }
@@ -56,25 +56,25 @@ came-back = undone on { $undone ->
 } had changed it, so it came back. Undo it again to remove it
 # $phone: which phone, as a code. $name: its name, where it has one.
 set-anew = { $phone ->
-    [this] set anew on this phone
-    [this-named] set anew on this phone ({ $name })
-    [another] set anew on another phone
-   *[named] set anew on { $name }
+    [this] changed later on this phone
+    [this-named] changed later on this phone ({ $name })
+    [another] changed later on another phone
+   *[named] changed later on { $name }
 }
-not-shown = not shown, since what it belongs to was undone or has not arrived
+not-shown = hidden, since what it belongs to was undone or has not arrived
 # $fields: names of fields, with commas.
-left-out = impossible, so left out: { $fields }
+left-out = left out as impossible: { $fields }
 # $thing: a code.
 its-was-undone = { $thing ->
-    [glaze] its glaze was undone: redo that to have it back
-    [bucket] its bucket was undone: redo that to have it back
-    [vessel] its vessel was undone: redo that to have it back
-    [form] its form was undone: redo that to have it back
-    [body] its body was undone: redo that to have it back
-    [scale] its scale was undone: redo that to have it back
-    [kiln] its kiln was undone: redo that to have it back
-    [firing] its firing was undone: redo that to have it back
-   *[other] its { $thing } was undone: redo that to have it back
+    [glaze] its glaze was undone: redo that to get it back
+    [bucket] its bucket was undone: redo that to get it back
+    [vessel] its vessel was undone: redo that to get it back
+    [form] its form was undone: redo that to get it back
+    [body] its body was undone: redo that to get it back
+    [scale] its scale was undone: redo that to get it back
+    [kiln] its kiln was undone: redo that to get it back
+    [firing] its firing was undone: redo that to get it back
+   *[other] its { $thing } was undone: redo that to get it back
 }
 
 # A field and what it was set to.
@@ -82,47 +82,47 @@ field-and-value = { $field }: { $value }
 # The name of a field, by its code; $words is the code of one that only a newer version knows.
 field = { $field ->
     [name] name
-    [sensitivity] sensitivity
+    [sensitivity] sensitivity to thickness
     [powder_density] powder density
     [starting_laydown] starting laydown
-    [gone] put away
+    [gone] removed or archived
     [glaze] glaze
     [volume] volume
-    [mixed_at] mixed at
+    [mixed_at] mixed
     [bucket] bucket
-    [at] when
-    [specific_gravity] specific gravity
-    [standard_uncertainty] standard uncertainty
-    [how] how
+    [at] date
+    [specific_gravity] SG
+    [standard_uncertainty] SG uncertainty
+    [how] method
     [vessel] vessel
-    [full] full
-    [temperature] temperature
-    [flow] flow
+    [full] weight with glaze
+    [temperature] glaze temperature
+    [flow] flow cup time
     [note] note
-    [empty] empty
-    [with_water] with water
+    [empty] weight empty
+    [with_water] weight with water
     [water_temperature] water temperature
-    [class] class
+    [class] shape
     [capacity] capacity
-    [inside_area] inside area
-    [outside_area] outside area
-    [profile] profile
-    [traced] traced
-    [stage] stage
+    [inside_area] glazed area inside
+    [outside_area] glazed area outside
+    [profile] outside profile
+    [traced] uncertainty of the photo outline
+    [stage] when measured
     [body] body
-    [wall] wall
-    [floor] floor
-    [foot_width] foot width
-    [foot_height] foot height
+    [wall] wall thickness
+    [floor] floor thickness
+    [foot_width] foot ring width
+    [foot_height] foot ring height
     [bare_foot] bare foot
     [overlap] overlap
-    [fill] fill
+    [fill] fill line
     [handle_length] handle length
     [handle_girth] handle girth
-    [extra_area] extra area
-    [bisque] bisque
-    [to_bisque] to bisque
-    [to_fired] to fired
+    [extra_area] extra glazed area
+    [bisque] bisque weight
+    [to_bisque] shrinkage to bisque
+    [to_fired] shrinkage to glaze-fired
     [bisque_density] bisque density
     [step] step
     [minimum] minimum
@@ -131,53 +131,53 @@ field = { $field ->
     [form] form
     [zone] zone
     [scale] scale
-    [bare] bare
-    [glazed] glazed
+    [bare] bare weight
+    [glazed] glazed weight
     [net] wet weight
-    [sg_uncertainty] sg uncertainty
-    [area] area
+    [sg_uncertainty] SG uncertainty
+    [area] glazed area
     [aim] aim
-    [low] low
-    [high] high
-    [source] source
+    [low] least accepted
+    [high] most accepted
+    [source] aim based on
     [verdict] verdict
     [laydown] laydown
     [control] control piece
-    [code] code
-    [round] round
-    [across] across
-    [deep] deep
-    [shelves] shelves
+    [code] code on the foot
+    [round] round shelves
+    [across] shelf width
+    [deep] shelf depth
+    [shelves] number of shelves
     [kiln] kiln
-    [cone] cone
-    [cone_kind] cone kind
-    [state] state
+    [cone] target cone
+    [cone_kind] cone type
+    [state] firing stage
     [program] program
-    [fired_at] fired at
-    [top] top
-    [minutes] minutes
-    [witnesses] witnesses
-    [checked] checked
+    [fired_at] fired
+    [top] top temperature
+    [minutes] firing time in minutes
+    [witnesses] witness cones
+    [checked] checklist
     [firing] firing
     [shelf] shelf
-    [x] x
-    [y] y
+    [x] distance from the left
+    [y] distance from the front
     [inside] inside
     [outside] outside
     [faults] faults
-    [liking] liking
+    [liking] rating
     [again] to be fired again
-    [sha256] sha256
-    [width] width
-    [height] height
-    [dry] dry
-    [mass] mass
-    [length] length
-    [decimal] decimal
-    [speak] speak
-    [tick] tick
-    [code_pieces] code pieces
-    [phone] phone
+    [sha256] picture file
+    [width] picture width
+    [height] picture height
+    [dry] dry coat weight
+    [mass] weights
+    [length] lengths
+    [decimal] decimal mark
+    [speak] speak the verdict
+    [tick] tick on every key
+    [code_pieces] code each piece
+    [phone] phone name
    *[other] { $words }
 }
 # What a field was set to.
@@ -188,10 +188,10 @@ value-list = { $entries ->
     [one] { $entries } entry
    *[other] { $entries } entries
 }
-value-kept = kept
+value-kept = saved
 # A stored code in words: its field, a hyphen, the code. $words is the code of one that only a newer version knows.
 value-code = { $code ->
-    [class-cylinder_mug] cylinder mug
+    [class-cylinder_mug] straight mug
     [class-rounded_mug] rounded mug
     [class-open_bowl] open bowl
     [class-deep_bowl] deep bowl
@@ -202,34 +202,34 @@ value-code = { $code ->
     [class-teapot] teapot
     [class-planter] planter
     [class-tile] tile
-    [stage-bisque] bisque
-    [stage-thrown] thrown
-    [stage-fired] fired
-    [sensitivity-low] low
-    [sensitivity-medium] medium
-    [sensitivity-high] high
+    [stage-bisque] as bisque
+    [stage-thrown] just thrown
+    [stage-fired] glaze-fired
+    [sensitivity-low] forgiving
+    [sensitivity-medium] normal
+    [sensitivity-high] sensitive
     [how-vessel] vessel
-    [how-volume] volume
+    [how-volume] measured volume
     [how-hydrometer] hydrometer
-    [how-typed] typed
-    [source-control] control
-    [source-control_by_area] control by area
-    [source-control_by_capacity] control by capacity
-    [source-tile] tile
-    [source-starting] starting
-    [source-told] told
+    [how-typed] typed in
+    [source-control] control piece
+    [source-control_by_area] control piece, by area
+    [source-control_by_capacity] control piece, by capacity
+    [source-tile] test tile
+    [source-starting] starting value
+    [source-told] spreadsheet
     [verdict-within] within
     [verdict-short] short
     [verdict-over] over
-    [verdict-cannot_tell] cannot tell
-    [cone_kind-self_supporting] self supporting
+    [verdict-cannot_tell] can't tell
+    [cone_kind-self_supporting] self-supporting
     [cone_kind-large] large
-    [state-loading] loading
-    [state-fired] fired
-    [state-done] done
+    [state-loading] being loaded
+    [state-fired] fired, to be unloaded
+    [state-done] unloaded
     [zone-inside] inside
     [zone-outside] outside
-    [zone-whole] whole
+    [zone-whole] inside and outside
     [inside-thin] thin
     [inside-right] right
     [inside-thick] thick

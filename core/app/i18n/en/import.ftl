@@ -1,16 +1,16 @@
 ### Import: a potter's own spreadsheet, saved as CSV. A reading is a line of the sheet that can be imported. $cell is always text from the sheet, as it stands there.
 
-intro = See what each column is taken for, and change what is wrong. Nothing is kept before you take it in, and one step takes it all back.
-take-in-nothing = Restore and import
+intro = Check what laydown takes each column for, and change what is wrong. Nothing is saved until you import, and one undo removes it all.
+take-in-nothing = Nothing to import
 take-in = { $readings ->
-    [one] Take in { $readings } reading
-   *[other] Take in { $readings } readings
+    [one] Import { $readings } reading
+   *[other] Import { $readings } readings
 }
 
 ## What was found: sentences that follow each other.
 found-but-open = { $lines ->
-    [one] { $lines } line is found. Something must be said first.
-   *[other] { $lines } lines are found. Something must be said first.
+    [one] Found { $lines } line. Answer the questions first.
+   *[other] Found { $lines } lines. Answer the questions first.
 }
 would-be-imported = { $readings ->
     [one] { $readings } reading would be imported.
@@ -26,8 +26,8 @@ cannot-be-imported = { $lines ->
    *[other] { $lines } lines cannot be imported.
 }
 imported = { $readings ->
-    [one] Restored: { $readings } reading.
-   *[other] Restored: { $readings } readings.
+    [one] Imported: { $readings } reading.
+   *[other] Imported: { $readings } readings.
 }
 left-out = { $lines ->
     [one] { $lines } line was left out.
@@ -37,22 +37,22 @@ left-out = { $lines ->
 ## What to mind.
 # $sg: a specific gravity.
 sg-assumed = { $readings ->
-    [one] { $readings } reading has no SG in the sheet and no check from before: { $sg } is assumed, and the verdict is only as good as that.
-   *[other] { $readings } readings have no SG in the sheet and no check from before: { $sg } is assumed, and the verdict is only as good as that.
+    [one] { $readings } reading has no SG in the sheet and no earlier check. SG { $sg } is assumed, and the verdict is only as good as that.
+   *[other] { $readings } readings have no SG in the sheet and no earlier check. SG { $sg } is assumed, and the verdict is only as good as that.
 }
 # $least: a specific gravity.
 sg-very-thin = { $readings ->
-    [one] { $readings } reading has an SG under { $least }, which is very thin for a glaze. Look whether it is the right column.
-   *[other] { $readings } readings have an SG under { $least }, which is very thin for a glaze. Look whether it is the right column.
+    [one] { $readings } reading has an SG under { $least }, which is very thin for a glaze. Check that it is the right column.
+   *[other] { $readings } readings have an SG under { $least }, which is very thin for a glaze. Check that it is the right column.
 }
 # $buckets: names, with commas.
-new-buckets = New buckets for them: { $buckets }.
+new-buckets = New buckets: { $buckets }.
 # $more: how many others there are.
 new-buckets-and-more = { $more ->
-    [one] New buckets for them: { $buckets }, and { $more } more.
-   *[other] New buckets for them: { $buckets }, and { $more } more.
+    [one] New buckets: { $buckets }, and { $more } more.
+   *[other] New buckets: { $buckets }, and { $more } more.
 }
-read-as-windows = The file is not in UTF-8. It is read as older Windows programs write: look whether letters with accents are right.
+read-as-windows = The file is not in UTF-8, so it was read as an older Windows file. Check that accented letters are right.
 
 ## What a column holds: names in a list to choose from.
 # $role: a code.
@@ -75,24 +75,24 @@ role = { $role ->
     [low] least accepted
     [high] most accepted
     [verdict] verdict
-   *[nothing] leave it out
+   *[nothing] leave out
 }
 # A column whose name the sheet does not give. $number: its place, from 1 on.
 column-number = Column { $number }
 column-empty = Empty
 
 ## What is asked.
-ask-order = How are the dates written?
+ask-order = Date order
 ask-order-help = Some dates can be read both ways: 3/11 is in March or in November.
 # $order: a code.
 date-order = { $order ->
     [month_first] Month, day, year
    *[day_first] Day, month, year
 }
-ask-decimal = Which decimal mark?
-ask-decimal-help = 1,234 is little more than one, or more than a thousand.
-ask-unit = Unit of the weights
-ask-unit-help = Where neither the column nor the cell says one.
+ask-decimal = Decimal mark
+ask-decimal-help = 1,234 can mean a little over one, or more than a thousand.
+ask-unit = Unit of weight
+ask-unit-help = Used where neither the column nor the cell gives one.
 # $unit: a code.
 unit = { $unit ->
     [kg] Kilograms
@@ -100,20 +100,20 @@ unit = { $unit ->
     [lb] Pounds
    *[g] Grams
 }
-ask-form = The form of them all
-ask-glaze = The glaze of them all
-ask-zone = The zone of them all
-ask-scale = The scale they were weighed on
-ask-scale-help = The verdict depends on how finely it reads.
-ask-form-name = What form is “{ $cell }”?
-ask-glaze-name = What glaze is “{ $cell }”?
+ask-form = Form, all lines
+ask-glaze = Glaze, all lines
+ask-zone = Zone, all lines
+ask-scale = Scale
+ask-scale-help = The one they were weighed on. The verdict depends on its step.
+ask-form-name = Form “{ $cell }”
+ask-glaze-name = Glaze “{ $cell }”
 ask-name-help = { $lines ->
-    [one] In { $lines } line. It is not here under this name.
-   *[other] In { $lines } lines. It is not here under this name.
+    [one] In { $lines } line. The studio has nothing with this name.
+   *[other] In { $lines } lines. The studio has nothing with this name.
 }
 leave-lines-out = Leave these lines out
-make-glaze = Make this glaze
-make-glaze-help = As glazes usually are; set it right in Studio afterwards.
+make-glaze = Add this glaze
+make-glaze-help = With the usual values; correct them in Studio afterwards.
 
 ## What is still open.
 # $role: what a column holds, as above.
@@ -123,47 +123,47 @@ no-weight-column = No column is set to Wet weight. Choose one, or one for the ba
 no-form-column = No column is set to Form. Choose one, or one form for all lines.
 no-glaze-column = No column is set to Glaze. Choose one, or one glaze for all lines.
 no-zone-column = No column is set to Zone. Choose one, or one zone for all lines.
-no-scale-yet = There is no scale here yet. Add the one you weighed on first: Studio, Scales.
-say-order = Say which comes first in the dates: the day or the month.
-say-decimal = Say which decimal mark the weights have: 1,234 may be little or much.
+no-scale-yet = There is no scale here yet. First add the one you weighed on: Studio, Scales.
+say-order = Choose which comes first in the dates: the day or the month.
+say-decimal = Choose the decimal mark of the weights: 1,234 can be read two ways.
 
 ## Why a line cannot be imported.
 # $why: one of the sentences below.
 line-error = Line { $line }: { $why }
 more-line-errors = { $lines ->
-    [one] And { $lines } line more.
-   *[other] And { $lines } lines more.
+    [one] And { $lines } more line.
+   *[other] And { $lines } more lines.
 }
-more-cells = It has more cells than there are columns. Is a comma in a number or a name not in quotation marks?
-no-zone = It does not say which zone. Write inside, outside or both.
-not-a-zone = “{ $cell }” is no zone. Write inside, outside or both.
-not-a-code = “{ $cell }” is no code of laydown’s. Take that column for the piece instead.
-not-yes-or-no = “{ $cell }” is neither yes nor no, under “control piece”.
+more-cells = It has more cells than there are columns. Check for a comma in a number or a name that is not in quotation marks.
+no-zone = It has no zone. Write inside, outside or both.
+not-a-zone = “{ $cell }” is not a zone. Write inside, outside or both.
+not-a-code = “{ $cell }” is not a laydown code. Set that column to Piece instead.
+not-yes-or-no = “{ $cell }” is neither yes nor no, in the “control piece” column.
 # $most: a whole number, 80 or more.
-note-too-long = Its note is longer than { $most } letters. Shorten it.
-name-too-long = The name “{ $cell }” is longer than { $most } letters. Shorten it.
+note-too-long = Its note is longer than { $most } characters. Shorten it.
+name-too-long = The name “{ $cell }” is longer than { $most } characters. Shorten it.
 no-date = It has no date.
-a-formula = “{ $cell }” is a formula. Save the sheet with what it comes to.
-not-a-date = “{ $cell }” is no date. Write it as 2026-11-25, for example.
-not-a-time = “{ $cell }” is no time of day. Write it as 14:30, for example.
-still-to-come = { $cell } is still to come. Look at the date.
-too-long-ago = { $cell } is too long ago: readings from 1970 on can be imported.
-no-form = It does not say which form.
-form-not-here = There is no form “{ $cell }” here. Add it first, or choose above what it is.
-no-glaze = It does not say which glaze.
-glaze-not-here = There is no glaze “{ $cell }” here. Add it first, or choose above what it is.
+a-formula = “{ $cell }” is a formula. Save the sheet with its result instead.
+not-a-date = “{ $cell }” is not a date. Write it as 2026-11-25, for example.
+not-a-time = “{ $cell }” is not a time of day. Write it as 14:30, for example.
+still-to-come = { $cell } is in the future. Check the date.
+too-long-ago = { $cell } is too long ago. You can import readings from 1970 on.
+no-form = It has no form.
+form-not-here = There is no form “{ $cell }” here. Add it first, or choose one above.
+no-glaze = It has no glaze.
+glaze-not-here = There is no glaze “{ $cell }” here. Add it first, or choose one above.
 no-weight = It has no weight.
 # $wet and $difference: weights.
-weights-differ = Its wet weight is { $wet }, but glazed less bare is { $difference }. Correct one of them.
+weights-differ = Its wet weight is { $wet }, but glazed minus bare is { $difference }. Correct one of them.
 # $aim, $low and $high: weights.
-aim-outside = Its aim of { $aim } does not lie between { $low } and { $high }. Correct them, or leave these columns out.
-not-a-verdict = “{ $cell }” is no verdict. Write within, short, over or cannot tell, or leave that column out.
-code-taken = The code { $code } is on another piece already, or this zone of it is coated. Look at the foot again.
+aim-outside = Its aim of { $aim } is not between { $low } and { $high }. Correct them, or leave these columns out.
+not-a-verdict = “{ $cell }” is not a verdict. Write within, short, over or cannot tell, or leave that column out.
+code-taken = The code { $code } is already on another piece, or this zone of it is already coated. Check the foot.
 # $form: the potter's name of a form. $zone: a code.
 no-area = { $zone ->
-    [inside] “{ $form }” has no area inside to judge by. Open it in Studio and give one.
-    [outside] “{ $form }” has no area outside to judge by. Open it in Studio and give one.
-   *[whole] “{ $form }” has no area inside and outside to judge by. Open it in Studio and give one.
+    [inside] “{ $form }” has no glazed area inside. Open it in Studio and give one.
+    [outside] “{ $form }” has no glazed area outside. Open it in Studio and give one.
+   *[whole] “{ $form }” has no glazed area inside and outside. Open it in Studio and give one.
 }
 no-scale = There is no scale here yet.
 
@@ -178,17 +178,17 @@ bucket-name = From the spreadsheet
 # $details: what the phone's system says, in English.
 unreadable = This file cannot be read: { $details }. Choose it again.
 gone = File not found. Choose it again.
-no-file = This is no file. Choose the spreadsheet, saved as CSV.
-too-large = This file is larger than 20 MB, which no sheet of readings is. Choose another file, or split it.
+no-file = This is not a file. Choose the spreadsheet, saved as CSV.
+too-large = This file is larger than 20 MB, which is too large for a sheet of readings. Choose another file, or split it.
 empty = This file is empty. Choose the spreadsheet, saved as CSV.
-workbook = This is the spreadsheet in its program’s own format. In that program choose Save as, CSV, and import that file.
-no-text = This is no text: a picture perhaps, or another program’s file. Save the spreadsheet as CSV, then choose it.
+workbook = This spreadsheet is in its program’s own format. In that program choose Save as, CSV, and import that file.
+no-text = This is not a text file. Save the spreadsheet as CSV, then choose it.
 # $most: a whole number, such as 60.
 too-many-columns = { $columns ->
-    [one] This sheet has { $columns } column, and { $most } are read at most. Save only those with readings.
-   *[other] This sheet has { $columns } columns, and { $most } are read at most. Save only those with readings.
+    [one] This sheet has { $columns } column; the limit is { $most }. Save only those with readings.
+   *[other] This sheet has { $columns } columns; the limit is { $most }. Save only those with readings.
 }
 # $most: a whole number, such as 100000.
 too-many-lines = This sheet has more than { $most } lines. Split it into several files and import them one by one.
-open-quote = Line { $line }: A quotation mark is opened and not closed, so that nothing after it can be told apart. Close it, or take it out, and save again.
+open-quote = Line { $line }: a quotation mark is opened and never closed. Close it or remove it, and save again.
 no-lines = There are no readings below the first line. Choose another file.

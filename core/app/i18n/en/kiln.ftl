@@ -1,11 +1,11 @@
 ### The Kiln screen: what waits for a firing, and the firings. Also what firings, pieces and coats are called on the kiln's other screens.
 
 waiting = { $pieces ->
-    [0] No glazed piece waits for a firing.
-    [one] { $pieces } piece waits for a firing.
-   *[other] { $pieces } pieces wait for a firing.
+    [0] No glazed pieces are waiting for a firing.
+    [one] { $pieces } piece is waiting for a firing.
+   *[other] { $pieces } pieces are waiting for a firing.
 }
-no-firing-yet = Begin one when the pieces are dry: choose a kiln and a cone, then put them on its shelves.
+no-firing-yet = Start one when the pieces are dry: choose a kiln and a cone, then load the shelves.
 # An item of a list such as "10:42, 3 pieces, being loaded".
 pieces = { $pieces ->
     [one] { $pieces } piece
@@ -20,8 +20,8 @@ state = { $state ->
 }
 # $cone: the number of the cone aimed at. $kiln: the kiln's name.
 firing-title = Cone { $cone }, { $kiln }
-unknown-form = A form
-unknown-piece = A piece
+unknown-form = Unknown form
+unknown-piece = Unknown piece
 # An item of a list such as "Ash white inside, Iron red outside". $glaze: the glaze's name.
 glaze-on-zone = { $zone ->
     [inside] { $glaze } inside
@@ -31,10 +31,10 @@ glaze-on-zone = { $zone ->
 }
 # The same for a glaze that is not known on this phone.
 unknown-glaze-on-zone = { $zone ->
-    [inside] a glaze inside
-    [outside] a glaze outside
-    [whole] a glaze inside and outside
-   *[newer] a glaze, from a newer version
+    [inside] unknown glaze inside
+    [outside] unknown glaze outside
+    [whole] unknown glaze inside and outside
+   *[newer] unknown glaze, from a newer version
 }
 # An item of a list: the piece goes into another firing.
 to-be-fired-again = to be fired again
@@ -47,17 +47,17 @@ coat-label = { $zone ->
 }
 # The same for a glaze that is not known on this phone.
 unknown-glaze-coat-label = { $zone ->
-    [inside] Inside, A glaze
-    [outside] Outside, A glaze
-    [whole] Inside and outside, A glaze
-   *[newer] From a newer version, A glaze
+    [inside] Inside, unknown glaze
+    [outside] Outside, unknown glaze
+    [whole] Inside and outside, unknown glaze
+   *[newer] From a newer version, unknown glaze
 }
 # What the scale said of a coat when it was weighed: an item of a list. $weight: the weight of the coat. $aim: the weight aimed at.
 weighed = { $verdict ->
     [within] { $weight }, within (aim { $aim })
     [short] { $weight }, short (aim { $aim })
     [over] { $weight }, over (aim { $aim })
-    [cannot_tell] { $weight }, cannot tell (aim { $aim })
+    [cannot_tell] { $weight }, can't tell (aim { $aim })
    *[newer] { $weight } (aim { $aim })
 }
 # Where a piece stands: an item of a list, or alone with a capital letter. $shelf: its number, 1 at the bottom. Front and left are those of someone before the kiln.

@@ -4,7 +4,7 @@
 verdict-within = within
 verdict-short = short
 verdict-over = over
-verdict-cannot-tell = cannot tell
+verdict-cannot-tell = can't tell
 
 ## A part of a form that takes one coat.
 zone-inside = inside
@@ -21,7 +21,7 @@ part-foot = bare foot
 part-outside-wall = outside wall
 part-overlap-band = overlap band
 part-rim = rim
-part-inside-wall = inside walls
+part-inside-wall = inside wall
 part-inside-floor = inside floor
 
 ## Classes of shape.
@@ -70,41 +70,41 @@ thickness-thick = thick
 ## Faults of a fired glaze or pot. Where ASTM F109 has a term, it is that of the trade.
 fault-crawling = crawling
 fault-beading = beading
-fault-raw-cracking = raw cracking
+fault-raw-cracking = drying cracks
 fault-flaking = flaking
 fault-crazing = crazing
-fault-delayed-crazing = delayed crazing
+fault-delayed-crazing = late crazing
 fault-shivering = shivering
 fault-dunting = dunting
-fault-pinholing = pinholing
-fault-pitting = pitting
-fault-blistering = blistering
+fault-pinholing = pinholes
+fault-pitting = pits
+fault-blistering = blisters
 fault-bloating = bloating
-fault-running = running
+fault-running = runs
 fault-pooling = pooling
-fault-sagging = sagging
-fault-thin = thin
-fault-dry = dry
+fault-sagging = sags
+fault-thin = thin spots
+fault-dry = too dry
 fault-overfired = overfired
-fault-matting = matting
-fault-scumming = scumming
+fault-matting = dull
+fault-scumming = scum
 fault-blushing = blushing
-fault-speck = speck
-fault-bare-spot = bare spot
-fault-metal-marking = metal marking
+fault-speck = specks
+fault-bare-spot = bare spots
+fault-metal-marking = cutlery marks
 
 ## Kinds of pyrometric cone.
 cone-kind-self-supporting = self-supporting
 cone-kind-large = large
 
 ## How a witness cone looks after the firing: standing, begun to bend, tip level with its base, bent further, flat.
-cone-reading-standing = standing
+cone-reading-standing = not bent
 cone-reading-soft = soft
-cone-reading-at = at
+cone-reading-at = bent
 cone-reading-hard = hard
 cone-reading-flat = flat
 
 ## How far an outline from a photograph is to be trusted: each a sentence.
 sureness-sure = The outline is clear.
-sureness-fair = The outline is fair: look it over, and drag what is off once it is saved.
-sureness-doubtful = The outline is doubtful: compare it with the piece, or take the picture again.
+sureness-fair = The outline is fair. Look it over, and drag what is off once it is saved.
+sureness-doubtful = The outline is doubtful. Compare it with the piece, or take the picture again.

@@ -2,28 +2,28 @@
 
 forms = Forms
 add-form = Add a form
-no-forms = What you throw again and again.
+no-forms = The shapes you throw again and again.
 bodies = Bodies
 add-body = Add a body
-no-bodies = Your clays and how they shrink, so that a fired pot can be measured for its bisque size.
+no-bodies = Your clays and how they shrink, so that you can measure a fired pot for its bisque size.
 glazes = Glazes
 add-glaze = Add a glaze
-no-glazes = Each with how sensitive it is to thickness.
+no-glazes = Each with its sensitivity to thickness.
 controls = Control pieces
-add-control = Add an amount you know is right
+add-control = Add a control piece
 no-controls = A pot that came out right. Mark a saved coat as a control piece, or type an amount you trust.
 tiles = Test tiles
 add-tile = Add a test tile
 no-tiles = Weigh the coat on a tile to see how thick your tests really are.
 scales = Scales
 add-scale = Add a scale
-no-scales = How much it carries and the step it reads in.
+no-scales = Each with its capacity and its step.
 kilns = Kilns
 add-kiln = Add a kiln
-no-kilns = How large its shelves are, to plan a load.
+no-kilns = Each with its shelves, to plan a load.
 vessels = Vessels
 add-vessel = Add a vessel
-no-vessels = Any jar: weighed once with water, it checks SG for good.
+no-vessels = Any jar: weigh it once with water, and it checks SG for good.
 
 ## Lines under the names of things
 

@@ -10,12 +10,12 @@ from-control-by-area = { $pieces ->
    *[other] From your control pieces of “{ $form }”, by glazed area.
 }
 from-control-by-capacity = { $pieces ->
-    [one] From your control piece of “{ $form }”, by what each form holds.
-   *[other] From your control pieces of “{ $form }”, by what each form holds.
+    [one] From your control piece of “{ $form }”, by capacity.
+   *[other] From your control pieces of “{ $form }”, by capacity.
 }
 from-tiles = From your test tiles: { $laydown }.
-from-start = A usual start for a glaze: { $laydown }.
-from-import = As noted with the reading.
+from-start = From the usual start for a glaze: { $laydown }.
+from-import = As noted in your spreadsheet.
 
 ## What it rests on.
 based-on-tiles = Based on test tiles, no pots yet.
@@ -26,19 +26,19 @@ based-on-pots = { $pots ->
 }
 
 ## How sure it is. $low: a number. $high: a weight with its unit.
-first-guess = A first guess: the right amount may be anywhere between { $low } and { $high }.
+first-guess = First guess: the right amount may be anywhere between { $low } and { $high }.
 most-likely = The right amount is most likely between { $low } and { $high }.
 
 ## Why there is no target. $form: the potter's name of a form.
-no-area = “{ $form }” has no glazed area. Say what it holds, or measure its surface.
+no-area = “{ $form }” has no glazed area. Give its capacity, or measure its surface.
 unusable-control = The control piece of “{ $form }” has an impossible weight or area. Correct it, or choose another control piece.
-unusable-tile = A test tile of this glaze has an impossible weight or area. Correct it, or leave the tile out.
+unusable-tile = A test tile of this glaze has an impossible weight or area. Correct it, or archive the tile.
 nothing-to-go-by = laydown does not know yet how thick this glaze should be. Weigh a piece you like and save it as the control piece.
-no-number = The figures for this piece do not fit together. Check the form's size and the bucket's specific gravity.
+no-number = No target can be calculated from the size of this form and the SG of this bucket. Check both.
 
 ## Test tiles.
-tile-no-area = Say how large the tile's glazed face is.
-tile-no-weight = Say what the coat on the tile weighed.
-tile-too-much = That is more glaze than a tile of this size can hold. Check the weight and the area.
+tile-no-area = Give the area of the tile's glazed face.
+tile-no-weight = Give the weight of the coat on the tile.
+tile-too-much = A tile of this size cannot hold that much glaze. Check the weight and the area.
 # $share: a percentage.
-tile-is-thin = This tile carries only { $share } of what the pots will. It will not show how they come out: glaze a thicker one.
+tile-is-thin = This tile carries only { $share } of what the pots will, so it will not show how they come out. Glaze a thicker one.

@@ -11,80 +11,80 @@ laydown = { $number } { $unit }
 
 ## $quantity: what was asked for. $text: what was typed. $example: a number as the potter writes it.
 empty = { $quantity ->
-    [weight] Type the weight first, for example { $example }.
-    [volume] Type the volume first, for example { $example }.
-    [surface] Type the surface first, for example { $example }.
-    [length] Type the length first, for example { $example }.
-    [time] Type the time first, for example { $example }.
-    [temperature] Type the temperature first, for example { $example }.
-    [specific_gravity] Type the specific gravity first, for example { $example }.
-   *[number] Type the number first, for example { $example }.
+    [weight] Type the weight, for example { $example }.
+    [volume] Type the volume, for example { $example }.
+    [surface] Type the area, for example { $example }.
+    [length] Type the length, for example { $example }.
+    [time] Type the time, for example { $example }.
+    [temperature] Type the temperature, for example { $example }.
+    [specific_gravity] Type the SG, for example { $example }.
+   *[number] Type the number, for example { $example }.
 }
 not-a-number = { $quantity ->
     [weight] “{ $text }” cannot be read as a weight. Use figures, for example { $example }.
     [volume] “{ $text }” cannot be read as a volume. Use figures, for example { $example }.
-    [surface] “{ $text }” cannot be read as a surface. Use figures, for example { $example }.
+    [surface] “{ $text }” cannot be read as an area. Use figures, for example { $example }.
     [length] “{ $text }” cannot be read as a length. Use figures, for example { $example }.
     [time] “{ $text }” cannot be read as a time. Use figures, for example { $example }.
     [temperature] “{ $text }” cannot be read as a temperature. Use figures, for example { $example }.
-    [specific_gravity] “{ $text }” cannot be read as a specific gravity. Use figures, for example { $example }.
+    [specific_gravity] “{ $text }” cannot be read as an SG. Use figures, for example { $example }.
    *[number] “{ $text }” cannot be read as a number. Use figures, for example { $example }.
 }
 # $unit: the letters that were typed.
 unknown-unit = { $quantity ->
-    [weight] “{ $unit }” is not a unit of weight. Write it like { $example }, or figures only.
-    [volume] “{ $unit }” is not a unit of volume. Write it like { $example }, or figures only.
-    [surface] “{ $unit }” is not a unit of surface. Write it like { $example }, or figures only.
-    [length] “{ $unit }” is not a unit of length. Write it like { $example }, or figures only.
-    [time] “{ $unit }” is not a unit of time. Write it like { $example }, or figures only.
-    [temperature] “{ $unit }” is not a unit of temperature. Write it like { $example }, or figures only.
-    [specific_gravity] “{ $unit }” is not a unit of specific gravity. Write it like { $example }, or figures only.
-   *[number] “{ $unit }” is not a unit of number. Write it like { $example }, or figures only.
+    [weight] “{ $unit }” is not a unit of weight. Write it like { $example }, or type figures only.
+    [volume] “{ $unit }” is not a unit of volume. Write it like { $example }, or type figures only.
+    [surface] “{ $unit }” is not a unit of area. Write it like { $example }, or type figures only.
+    [length] “{ $unit }” is not a unit of length. Write it like { $example }, or type figures only.
+    [time] “{ $unit }” is not a unit of time. Write it like { $example }, or type figures only.
+    [temperature] “{ $unit }” is not a unit of temperature. Write it like { $example }, or type figures only.
+    [specific_gravity] “{ $unit }” is not a unit laydown knows for SG. Write it like { $example }, or type figures only.
+   *[number] “{ $unit }” is not a unit laydown knows for a number. Write it like { $example }, or type figures only.
 }
-mixed-units = “{ $text }” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.
-two-marks = “{ $text }” has more than one decimal mark. Leave the thousands mark out.
+mixed-units = “{ $text }” mixes units. Write the larger unit first, and name each, for example 1 lb 2 oz.
+two-marks = “{ $text }” has more than one decimal mark. Leave out the thousands mark.
 # $whole: the number if the mark is one of thousands. $part: what stands before the mark. $mark: the decimal mark.
 thousands-or-decimal = Is “{ $text }” { $whole }, or a little over { $part }? Write { $whole }, or use “{ $mark }” as the decimal mark.
 space-in-number = “{ $text }” has a space inside a number. Write it without.
 negative = { $quantity ->
-    [weight] A weight cannot be below zero. Check the minus sign, or set the tare again.
-    [volume] A volume cannot be below zero. Check the minus sign, or set the tare again.
-    [surface] A surface cannot be below zero. Check the minus sign, or set the tare again.
-    [length] A length cannot be below zero. Check the minus sign, or set the tare again.
-    [time] A time cannot be below zero. Check the minus sign, or set the tare again.
-    [temperature] A temperature cannot be below zero. Check the minus sign, or set the tare again.
-    [specific_gravity] A specific gravity cannot be below zero. Check the minus sign, or set the tare again.
-   *[number] A number cannot be below zero. Check the minus sign, or set the tare again.
+    [weight] A weight cannot be below zero. Check the minus sign, or tare the scale again.
+    [volume] A volume cannot be below zero. Check the minus sign.
+    [surface] An area cannot be below zero. Check the minus sign.
+    [length] A length cannot be below zero. Check the minus sign.
+    [time] A time cannot be below zero. Check the minus sign.
+    [temperature] A temperature cannot be below zero. Check the minus sign.
+    [specific_gravity] An SG cannot be below zero. Check the minus sign.
+   *[number] A number cannot be below zero. Check the minus sign.
 }
 too-large = { $quantity ->
-    [weight] That weight is larger than anything laydown weighs or measures (100 kg). Check the figures.
-    [volume] That volume is larger than anything laydown weighs or measures (1000 litres). Check the figures.
-    [surface] That surface is larger than anything laydown weighs or measures (10 m²). Check the figures.
-    [length] That length is larger than anything laydown weighs or measures (10 m). Check the figures.
-    [time] That time is larger than anything laydown weighs or measures (24 hours). Check the figures.
-    [temperature] That temperature is larger than anything laydown weighs or measures (1500 °C). Check the figures.
-    [specific_gravity] That specific gravity is larger than anything laydown weighs or measures (2.2). Check the figures.
-   *[number] That number is larger than anything laydown weighs or measures (1 000 000 000). Check the figures.
+    [weight] That weight is over the limit of 100 kg. Check the figure and the unit.
+    [volume] That volume is over the limit of 1000 litres. Check the figure and the unit.
+    [surface] That area is over the limit of 10 m². Check the figure and the unit.
+    [length] That length is over the limit of 10 m. Check the figure and the unit.
+    [time] That time is over the limit of 24 hours. Check the figure and the unit.
+    [temperature] That temperature is over the limit of 1500 °C. Check the figure and the unit.
+    [specific_gravity] That SG is over the limit of 2.2. Check the figure and the unit.
+   *[number] That number is over the limit of 1 000 000 000. Check the figure and the unit.
 }
-no-temperature = { $degrees } °C is outside what a studio or a kiln reaches. Check the figure and the unit.
+no-temperature = No studio or kiln reaches { $degrees } °C. Check the figure and the unit.
 
 ## Specific gravity, laydown and powder density. $number: what was met.
-no-heavier-than-water = Specific gravity { $number } is no heavier than water, and a glaze always is. Stir the bucket to the bottom and weigh again.
-too-thin-for-glaze = Specific gravity { $number } is almost water: a glaze has 1.02 or more. Stir the bucket to the bottom and weigh again.
-too-heavy-for-glaze = Specific gravity { $number } is heavier than any glaze that pours. Check the figure: 1450 g to the litre is 1.45.
+no-heavier-than-water = SG { $number } is no heavier than water, and a glaze always is. Stir the bucket to the bottom and weigh again.
+too-thin-for-glaze = SG { $number } is almost water: a glaze has 1.02 or more. Stir the bucket to the bottom and weigh again.
+too-heavy-for-glaze = SG { $number } is heavier than any glaze that pours. Check the figure: 1450 g to the litre is 1.45.
 very-thin-for-glaze = SG { $number } is very thin for a glaze. Stir the bucket to the bottom and check it again.
 # $most: the most, of the same unit.
-no-laydown = A glaze lies between 0 and { $most } g on 100 cm², and { $number } g is not. Most start near 5.5.
+no-laydown = A laydown is between 0 and { $most } g per 100 cm², and { $number } g is not. Most start near 5.5.
 no-powder-density = Powder density { $number } is not between 1.5 and 7. Most glazes are near 2.6.
 
 ## A bucket whose figures do not fit together.
 # $density: that of the dry powder.
-heavier-than-powder = Specific gravity { $number } is as heavy as the dry powder itself ({ $density }). Check the reading, and the powder density of this glaze.
-no-fraction = A share of dry glaze lies between 0 and 1, and { $number } does not. Weigh the glaze wet and dry again.
+heavier-than-powder = SG { $number } is as heavy as the dry powder itself ({ $density }). Check the reading, and the powder density of this glaze.
+no-fraction = The share of dry glaze must be between 0 and 1, and { $number } is not. Weigh the glaze wet and dry again.
 nothing-to-mix = Powder and water must both weigh something. Weigh them again.
-empty-vessel = The vessel weighs no more full than empty. Weigh it empty and dry, then full to its mark.
+empty-vessel = The vessel weighs no more full than empty. Weigh it empty and dry, then full to its line.
 too-unsure = This scale is too coarse for so little glaze. Use a finer scale, or weigh more of it.
-no-volume = Say how much the vessel holds to its mark.
+no-volume = Give how much the vessel holds to its line.
 water-temperature = Water at { $degrees } °C cannot be used to measure a vessel. Use water between 0 and 40 °C.
 
 ## A code that was stored and that this version does not know. $what: what it should have named.
@@ -113,6 +113,6 @@ unknown-code = “{ $code }” is not { $what ->
 } this version of laydown knows. Update laydown, then open the studio again.
 
 ## The code on a foot.
-code-length = A piece's code has five or more characters. Look at the foot again.
-code-character = “{ $character }” is in no code. Look at the foot again.
-code-check = This code was misread or miswritten: its last character does not fit the others. Look at the foot again.
+code-length = A piece's code has five or more characters. Check the foot again.
+code-character = No code contains “{ $character }”. Check the foot again.
+code-check = This code was misread or miswritten: its last character does not match the others. Check the foot again.

@@ -4,7 +4,7 @@
 headline-within = WITHIN
 headline-short = SHORT
 headline-over = OVER
-headline-cannot-tell = CANNOT TELL
+headline-cannot-tell = CAN'T TELL
 
 ## What to do. $amount: a weight.
 save-it = Save it
@@ -16,8 +16,8 @@ take-off-to-be-sure = Take off { $amount } to be sure
 
 ## Why. $span: the weights that are right, such as "18.0 to 20.8 g". $step: the step of the scale.
 on-the-aim = Right on the aim.
-under-the-aim = { $amount } under the aim, inside { $span }.
-over-the-aim = { $amount } over the aim, inside { $span }.
+under-the-aim = { $amount } under the aim, within { $span }.
+over-the-aim = { $amount } over the aim, within { $span }.
 target-too-coarse = Target { $span }. This scale is too coarse to be certain.
 target-add = Target { $span }. Add { $amount }.
 target-take-off = Target { $span }. Sponge, scrape or wash off { $amount }.
@@ -42,35 +42,35 @@ spoken-ounces = { $form ->
 spoken-within = Within. Save it.
 spoken-short = Short. Add { $amount }.
 spoken-over = Over. Take off { $amount }.
-spoken-too-coarse = Cannot tell. This scale is too coarse.
-spoken-add-to-be-sure = Cannot tell. Add { $amount } to be sure.
-spoken-take-off-to-be-sure = Cannot tell. Take off { $amount } to be sure.
+spoken-too-coarse = Can't tell. This scale is too coarse.
+spoken-add-to-be-sure = Can't tell. Add { $amount } to be sure.
+spoken-take-off-to-be-sure = Can't tell. Take off { $amount } to be sure.
 
 ## Why a reading is not judged.
-no-number = That is no weight. Type what the scale shows.
+no-number = That is not a weight. Type what the scale shows.
 no-bare = The bare piece must weigh something. Weigh it before glazing.
-glazed-under-bare = It weighs less glazed ({ $glazed }) than bare ({ $bare }). Check that both are of this piece, and the right way round.
+glazed-under-bare = It weighs less glazed ({ $glazed }) than bare ({ $bare }). Check that both are for this piece, and not swapped.
 negative = The weight is below zero. Tare with the bare piece on the scale, then weigh again.
-nothing = The scale shows no glaze. Weigh the piece after the coat.
+nothing = The scale shows no glaze. Weigh the piece after coating.
 over-capacity = { $weight } is more than this scale weighs ({ $capacity }). Use a larger scale, or choose the scale you used.
 under-minimum = { $weight } is less than this scale should weigh ({ $minimum }). Use a finer scale.
 finer-than-step = This scale reads in { $step } steps and cannot show { $weight }. Type what it shows, or choose the scale you used.
-more-than-piece-holds = { $weight } is more glaze than this piece can hold (about { $most } at most). Was the scale tared with the bare piece?
+more-than-piece-holds = { $weight } is more glaze than this piece can hold (about { $most } at most). Check that you tared the scale with the bare piece.
 
 ## When to read the scale.
-read-at-once = Read the scale as soon as the drip stops. The water leaves the coat from the first minute.
-weigh-again-first = Weigh the piece again just before this coat and use that as its tare: water of the coat before is still in the wall. Then read as soon as the drip stops.
+read-at-once = Read the scale as soon as the drip stops. The coat loses water from the first minute.
+weigh-again-first = Weigh the piece again just before this coat and use that as its tare: the wall still holds water from the coat before. Then read as soon as the drip stops.
 
 ## Why a scale cannot be.
-no-step = Say in what steps the scale reads, for example 0.1 g.
-no-capacity = Say how much the scale weighs at most. It must be many times its step.
-minimum = The scale's smallest load must be less than its largest. Leave it empty if you do not know it.
+no-step = Give the step of the scale, for example 0.1 g.
+no-capacity = Give the most the scale weighs. It must be many times its step.
+minimum = The scale's minimum must be less than its capacity. Leave it empty if you do not know it.
 repeatability = The scale's repeatability cannot be right. Weigh one thing ten times, or leave it empty.
 
 ## Whether a scale can decide about a coat. $step: the step of its display.
-scale-decides = This scale reads in { $step } steps and decides this coat well.
-scale-decides-only-just = This scale reads in { $step } steps and decides this coat only just. A finer one would say more.
+scale-decides = This scale reads in { $step } steps, fine enough for this coat.
+scale-decides-only-just = This scale reads in { $step } steps, only just fine enough for this coat. A finer one would tell you more.
 scale-is-too-coarse = This scale reads in { $step } steps, too coarse for this coat. Use a finer one.
 scale-is-too-small = The piece with its coat is more than this scale weighs ({ $capacity }).
-laboratory-balance = Only a laboratory balance weighs { $capacity } in steps of { $step }. Look at the label again.
-very-few-steps = A scale for { $capacity } with steps of { $step } has very few steps. Look at the label again.
+laboratory-balance = Only a laboratory balance weighs { $capacity } in steps of { $step }. Check the plate again.
+very-few-steps = A scale for { $capacity } with steps of { $step } has very few steps. Check the plate again.

@@ -1,15 +1,15 @@
 ### The Weigh screen: how much this piece should take, and what the scale says.
 
 ## What is there and what is missing.
-add-to-weigh = Add a form, a glaze and a scale first: then a piece can be weighed.
+add-to-weigh = Add a form, a glaze and a scale first. Then you can weigh a piece.
 # $form: the potter's name of a form.
 no-area-to-glaze = { $form } has no area to glaze. Open it in Studio and give one.
 form = A form
-form-help = What you throw again and again: its shape and how much it holds.
+form-help = A shape you throw again and again, and how much it holds.
 glaze = A glaze
 glaze-help = Its name, how sensitive it is to thickness, and the bucket's SG.
 scale = A scale
-scale-help = How much it carries and the step it reads in.
+scale-help = Its capacity and its step.
 
 ## The fields the keypad fills.
 net = Coat, after tare
@@ -29,7 +29,7 @@ tolerance = ±{ $tolerance } is accepted: { $glaze } is set to “{ $sensitivity
 no-sg-yet = { $bucket } has no SG yet: { $sg } is assumed, and the target is only as good as that. Check the bucket.
 old-sg = SG was checked { $when }. Stir and check the bucket: glaze thickens and settles.
 # $density: the usual density of a glaze's powder.
-impossible-density = The powder density of { $glaze } is impossible, so laydown calculates with { $density }. Correct it in the glaze.
+impossible-density = The powder density of { $glaze } is impossible, so laydown uses { $density }. Correct it in the glaze.
 
 ## After a coat is saved.
 next-inside = Inside of this piece
@@ -40,7 +40,7 @@ saved = Saved: { $form }, { $zone }, { $wet }, { $verdict }.
 saved-with-code = Saved: { $form }, { $zone }, { $wet }, { $verdict }. Pencil { $code } on the foot.
 
 ## The coats saved lately.
-some-form = A form
+some-form = Unknown form
 nothing-today = Nothing weighed today.
 # $within: how many of them came out within.
 today = { $coats ->

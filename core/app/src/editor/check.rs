@@ -51,7 +51,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Some("vessel") => {
             let items = vessels.iter().map(|vessel| item(&vessel.id.to_string(), &vessel.name, "")).collect();
             let chosen = builder.choice(Ask::new("vessel", say::vessel()), None, FieldKind::Choice, items);
-            let weight = builder.quantity(mass("full", say::vessel_full()), None, MASS);
+            let weight = builder.quantity(mass("full", say::vessel_full()).help(say::vessel_full_help()), None, MASS);
             let vessel = vessels.iter().find(|vessel| chosen.as_deref() == Some(vessel.id.to_string().as_str()));
             vessel.zip(weight).map(|(vessel, weight)| {
                 vessel_id = Some(vessel.id);
@@ -131,9 +131,9 @@ fn change_notes(
     builder.result(Note::plain(if change.abs() < SAME_SG {
         say::as_before(sg_then, when)
     } else if change > 0.0 {
-        say::thicker(when, sg_then)
+        say::thicker(sg_then, when)
     } else {
-        say::thinner(when, sg_then)
+        say::thinner(sg_then, when)
     }));
     let slower = before
         .flow_ms

@@ -56,7 +56,7 @@ pub struct Grip {
     pub at: Spot,
     /// The line it moves, from end to end; empty for a point.
     pub line: Vec<Spot>,
-    /// What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+    /// What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm wide".
     pub name: String,
     /// Whether it can be taken away.
     pub removable: bool,

@@ -382,7 +382,7 @@ impl Studio {
                         tx.put(&entity::Placement { gone: true, ..placed })?;
                     }
                     archive::<entity::Firing>(tx, entity)?;
-                    return Ok(say::firing_archived());
+                    return Ok(say::firing_removed());
                 }
                 EditorKind::Glaze => {
                     for bucket in in_use::<entity::Bucket>(tx.conn(), None)? {

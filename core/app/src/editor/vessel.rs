@@ -22,7 +22,8 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let ask = |key, label: String| Ask::new(key, label).hint(style.mass.symbol());
     let name =
         builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|vessel| vessel.name.as_str()));
-    let empty = builder.quantity(ask("empty", say::empty()), saved.map(|vessel| vessel.empty_mg), MASS);
+    let empty =
+        builder.quantity(ask("empty", say::empty()).help(say::empty_help()), saved.map(|vessel| vessel.empty_mg), MASS);
     let with_water = builder.quantity(
         ask("with_water", say::with_water()).help(say::with_water_help()),
         saved.map(|vessel| vessel.with_water_mg),

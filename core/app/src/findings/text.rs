@@ -41,10 +41,10 @@ pub(super) fn scope(conn: &Connection, observations: &[FiredObservation]) -> Res
         [one] => say::one_cone(one),
         many => say::cones_together(and(many)),
     };
-    let zones: Vec<String> = zones.into_iter().map(Named::name).collect();
+    let zones: Vec<ZoneKind> = zones.into_iter().collect();
     let zone = match zones.as_slice() {
-        [one] => one.clone(),
-        many => say::zones_together(and(many)),
+        [one] => one.name(),
+        many => say::zones_together(many.iter().map(|zone| zone.code()).collect::<Vec<_>>().join("_")),
     };
     let mut parts = vec![cone, zone];
     let mut names = Vec::new();

@@ -27,7 +27,7 @@ pub(crate) fn hint(fault: Fault) -> String {
     }
 }
 
-/// What the witness cones say against the cone aimed at: "Cone 6 soft: under what was aimed at."
+/// What the witness cones say against the cone aimed at: "Cone 6 soft: under target."
 pub(crate) fn witnessed((telling, against): (Witness, AgainstAim)) -> String {
     let (cone, reading) = (telling.cone.code(), telling.reading.code());
     match against {
@@ -59,6 +59,6 @@ mod tests {
     fn a_cone_is_said_with_its_reading() {
         let cone: Cone = "6".parse().unwrap();
         let soft = Witness { cone, reading: Reading::Soft };
-        assert_eq!(witnessed((soft, AgainstAim::Under)), "Cone 6 soft: under what was aimed at.");
+        assert_eq!(witnessed((soft, AgainstAim::Under)), "Cone 6 soft: under target.");
     }
 }

@@ -122,12 +122,9 @@ mod tests {
         };
         assert_eq!(
             said(1204, 6),
-            "1204 of 1210 entries were saved. The damaged file was kept beside the new one. If you have a backup, restore it now: it may bring back the rest."
+            "1204 of 1210 entries were saved, and the damaged file was kept beside the new one. If you have a backup, restore it now: it may bring back the rest."
         );
-        assert_eq!(
-            said(1204, 0),
-            "All 1204 entries that are known of were saved. The damaged file was kept beside the new one."
-        );
+        assert_eq!(said(1204, 0), "All 1204 known entries were saved. The damaged file was kept beside the new one.");
         assert!(said(0, 0).starts_with("No entry could be read."));
     }
 }

@@ -82,21 +82,21 @@ fn words_for_each_verdict() {
 
     let within = words(19.1, 0.1, Sensitivity::Medium);
     assert_eq!((within.headline.as_str(), within.act.as_str()), ("WITHIN", "Save it"));
-    assert_eq!(within.detail, "0.3 g under the aim, inside 18.0 to 20.8 g.");
+    assert_eq!(within.detail, "0.3 g under the aim, within 18.0 to 20.8 g.");
     assert_eq!(words(19.4, 0.1, Sensitivity::Medium).detail, "Right on the aim.");
 
     let edge = words(18.0, 0.1, Sensitivity::Medium);
-    assert_eq!((edge.headline.as_str(), edge.act.as_str()), ("CANNOT TELL", "Add 0.2 g to be sure"));
+    assert_eq!((edge.headline.as_str(), edge.act.as_str()), ("CAN'T TELL", "Add 0.2 g to be sure"));
     assert_eq!(edge.detail, "Too near the edge of 18.0 to 20.8 g for a scale that reads in 0.1 g steps.");
 
     let coarse = words(19.0, 1.0, Sensitivity::High);
-    assert_eq!((coarse.headline.as_str(), coarse.act.as_str()), ("CANNOT TELL", "Use a finer scale"));
+    assert_eq!((coarse.headline.as_str(), coarse.act.as_str()), ("CAN'T TELL", "Use a finer scale"));
     assert_eq!(coarse.detail, "Too coarse: this scale reads in 1 g steps, and the target is 18.7 to 20.1 g.");
-    assert_eq!(coarse.spoken, "Cannot tell. This scale is too coarse.");
+    assert_eq!(coarse.spoken, "Can't tell. This scale is too coarse.");
     assert!(net(19.0, 1.0, Sensitivity::High).unwrap().too_coarse);
     let coarse_edge = words(18.0, 1.0, Sensitivity::Medium);
     assert_eq!(coarse_edge.act, "Add 1 g to be sure");
-    assert_eq!(coarse_edge.spoken, "Cannot tell. Add 1 gram to be sure.");
+    assert_eq!(coarse_edge.spoken, "Can't tell. Add 1 gram to be sure.");
     // Far out, even a coarse scale tells.
     assert_eq!(net(12.0, 1.0, Sensitivity::High).unwrap().kind, VerdictKind::Short);
 }
@@ -121,11 +121,11 @@ fn readings_that_cannot_be_are_refused_with_what_to_do() {
     check(
         two(310.2, 290.8),
         scale(0.1),
-        "It weighs less glazed (290.8 g) than bare (310.2 g). Check that both are of this piece, and the right way round.",
+        "It weighs less glazed (290.8 g) than bare (310.2 g). Check that both are for this piece, and not swapped.",
     );
     check(one(-19.4), scale(0.1), "The weight is below zero. Tare with the bare piece on the scale, then weigh again.");
-    check(one(0.0), scale(0.1), "The scale shows no glaze. Weigh the piece after the coat.");
-    check(two(310.2, 310.2), scale(0.1), "The scale shows no glaze. Weigh the piece after the coat.");
+    check(one(0.0), scale(0.1), "The scale shows no glaze. Weigh the piece after coating.");
+    check(two(310.2, 310.2), scale(0.1), "The scale shows no glaze. Weigh the piece after coating.");
     check(two(0.0, 19.4), scale(0.1), "The bare piece must weigh something. Weigh it before glazing.");
     check(
         two(1_990.0, 2_009.4),
@@ -142,12 +142,14 @@ fn readings_that_cannot_be_are_refused_with_what_to_do() {
         Scale { minimum: Some(Grams::new(5.0)), ..scale(0.1) },
         "2.0 g is less than this scale should weigh (5.0 g). Use a finer scale.",
     );
-    check(one(f64::NAN), scale(0.1), "That is no weight. Type what the scale shows.");
-    check(one(f64::INFINITY), scale(0.1), "That is no weight. Type what the scale shows.");
+    check(one(f64::NAN), scale(0.1), "That is not a weight. Type what the scale shows.");
+    check(one(f64::INFINITY), scale(0.1), "That is not a weight. Type what the scale shows.");
     let (job, _, target) = mug(Sensitivity::Medium, 1);
     let whole_pot = judge(&one(329.6), &target, &scale(0.1), &job, None).unwrap_err();
     assert!(matches!(whole_pot, ReadingRefused::MoreThanPieceHolds { .. }));
-    assert!(reading_refused(&whole_pot, &Style::default()).ends_with("Was the scale tared with the bare piece?"));
+    assert!(
+        reading_refused(&whole_pot, &Style::default()).ends_with("Check that you tared the scale with the bare piece.")
+    );
 }
 
 #[test]
@@ -155,36 +157,32 @@ fn nonsense_is_refused_with_a_sentence() {
     let check = |text: &str, style: Style, expect: &str| {
         assert_eq!(parse::mass(text, &style).unwrap_err().sentence(), expect, "{text:?}");
     };
-    check("", point(), "Type the weight first, for example 19.4.");
-    check("   ", comma(), "Type the weight first, for example 19,4.");
+    check("", point(), "Type the weight, for example 19.4.");
+    check("   ", comma(), "Type the weight, for example 19,4.");
     check("l9.4", point(), "“l9.4” cannot be read as a weight. Use figures, for example 19.4.");
-    check("19.O", point(), "“o” is not a unit of weight. Write it like 19.4 g, or figures only.");
-    check("1e3", point(), "“e” is not a unit of weight. Write it like 19.4 g, or figures only.");
+    check("19.O", point(), "“o” is not a unit of weight. Write it like 19.4 g, or type figures only.");
+    check("1e3", point(), "“e” is not a unit of weight. Write it like 19.4 g, or type figures only.");
     check("inf", point(), "“inf” cannot be read as a weight. Use figures, for example 19.4.");
     check("NaN", point(), "“NaN” cannot be read as a weight. Use figures, for example 19.4.");
-    check("1,234.5", point(), "“1,234.5” has more than one decimal mark. Leave the thousands mark out.");
-    check("1.234.567", point(), "“1.234.567” has more than one decimal mark. Leave the thousands mark out.");
+    check("1,234.5", point(), "“1,234.5” has more than one decimal mark. Leave out the thousands mark.");
+    check("1.234.567", point(), "“1.234.567” has more than one decimal mark. Leave out the thousands mark.");
     check("1,234", point(), "Is “1,234” 1234, or a little over 1? Write 1234, or use “.” as the decimal mark.");
     check("1.234", comma(), "Is “1.234” 1234, or a little over 1? Write 1234, or use “,” as the decimal mark.");
     check("1 234", point(), "“1 234” has a space inside a number. Write it without.");
-    check("-3", point(), "A weight cannot be below zero. Check the minus sign, or set the tare again.");
-    check("−3", point(), "A weight cannot be below zero. Check the minus sign, or set the tare again.");
-    check(
-        "101 kg",
-        point(),
-        "That weight is larger than anything laydown weighs or measures (100 kg). Check the figures.",
-    );
+    check("-3", point(), "A weight cannot be below zero. Check the minus sign, or tare the scale again.");
+    check("−3", point(), "A weight cannot be below zero. Check the minus sign, or tare the scale again.");
+    check("101 kg", point(), "That weight is over the limit of 100 kg. Check the figure and the unit.");
     check(
         "2 oz 1 lb",
         point(),
-        "“2 oz 1 lb” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.",
+        "“2 oz 1 lb” mixes units. Write the larger unit first, and name each, for example 1 lb 2 oz.",
     );
     check(
         "1 lb 2",
         point(),
-        "“1 lb 2” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.",
+        "“1 lb 2” mixes units. Write the larger unit first, and name each, for example 1 lb 2 oz.",
     );
-    check("12 ml", point(), "“ml” is not a unit of weight. Write it like 19.4 g, or figures only.");
+    check("12 ml", point(), "“ml” is not a unit of weight. Write it like 19.4 g, or type figures only.");
 }
 
 #[test]
@@ -223,9 +221,9 @@ fn words_name_source_pots_and_sureness() {
 
     let (.., aim) = mug(Sensitivity::Medium, 0);
     let said = target(&aim, &point(), Grams::new(1.0));
-    assert_eq!(said.source, "A usual start for a glaze: 5.5 g per 100 cm².");
+    assert_eq!(said.source, "From the usual start for a glaze: 5.5 g per 100 cm².");
     assert_eq!(said.rests_on, "Not based on any pots yet. Save one you like as your control piece.");
-    assert!(said.sure.starts_with("A first guess: the right amount may be anywhere between "), "{}", said.sure);
+    assert!(said.sure.starts_with("First guess: the right amount may be anywhere between "), "{}", said.sure);
 }
 
 #[test]
@@ -243,11 +241,11 @@ fn doubts_name_what_is_odd() {
     assert_eq!(of_scale(2_000.0, 0.1), None);
     assert_eq!(
         of_scale(5_000.0, 0.01).unwrap(),
-        "Only a laboratory balance weighs 5000.00 g in steps of 0.01 g. Look at the label again."
+        "Only a laboratory balance weighs 5000.00 g in steps of 0.01 g. Check the plate again."
     );
     assert_eq!(
         of_scale(500.0, 10.0).unwrap(),
-        "A scale for 500 g with steps of 10 g has very few steps. Look at the label again."
+        "A scale for 500 g with steps of 10 g has very few steps. Check the plate again."
     );
     let of_glaze = |value: f64| thin_glaze(SpecificGravity::new(value).unwrap(), &point());
     assert_eq!(of_glaze(1.15), None);
@@ -258,7 +256,7 @@ fn doubts_name_what_is_odd() {
     let share = tile::share_if_thin(Laydown::new(3.3), Laydown::new(5.5)).unwrap();
     assert_eq!(
         thin_tile(share, &point()),
-        "This tile carries only 60% of what the pots will. It will not show how they come out: glaze a thicker one."
+        "This tile carries only 60% of what the pots will, so it will not show how they come out. Glaze a thicker one."
     );
 }
 
@@ -279,11 +277,11 @@ fn absurd_specific_gravity_says_what_to_do() {
     let said = |text: &str| parse::specific_gravity(text, &point()).unwrap_err().sentence();
     assert_eq!(
         said("1"),
-        "Specific gravity 1.00 is no heavier than water, and a glaze always is. Stir the bucket to the bottom and weigh again."
+        "SG 1.00 is no heavier than water, and a glaze always is. Stir the bucket to the bottom and weigh again."
     );
     assert_eq!(
         said("1450"),
-        "Specific gravity 1450.00 is heavier than any glaze that pours. Check the figure: 1450 g to the litre is 1.45."
+        "SG 1450.00 is heavier than any glaze that pours. Check the figure: 1450 g to the litre is 1.45."
     );
 }
 

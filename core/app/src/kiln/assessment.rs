@@ -78,7 +78,7 @@ impl FaultChip {
         }
     }
 
-    /// "Running, at the foot".
+    /// "Runs, at the foot".
     pub(super) fn placed(fault: Fault, place: Option<Whereabouts>) -> String {
         let name = sentence_case(&fault.name());
         match place {

@@ -511,7 +511,7 @@ fn against_the_last(firing: &entity::Firing, before_it: &[entity::Firing], style
     }
 }
 
-/// On how many of these pieces each fault was found, the most frequent first: "running 3".
+/// On how many of these pieces each fault was found, the most frequent first: "runs (3)".
 pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) -> Result<Vec<String>> {
     let mut counted: Vec<(Fault, usize)> = Fault::ALL.iter().map(|fault| (*fault, 0)).collect();
     for placed in placed {

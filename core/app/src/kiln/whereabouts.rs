@@ -33,7 +33,7 @@ impl Whereabouts {
         format!("{side} {:.0}", self.height * PARTS)
     }
 
-    /// "at the rim", "high outside", "in the floor".
+    /// "at the rim", "high outside", "on the inside floor".
     pub(super) fn words(self) -> String {
         say::place(match (self.inside, self.height) {
             (_, height) if height > 0.9 => "rim",
@@ -168,7 +168,7 @@ mod tests {
     fn places_have_words_and_nonsense_has_no_place() {
         let words = |text| Whereabouts::read(text).map(Whereabouts::words);
         assert_eq!(words("outside 20").as_deref(), Some("at the foot"));
-        assert_eq!(words("inside 20").as_deref(), Some("in the floor"));
+        assert_eq!(words("inside 20").as_deref(), Some("on the inside floor"));
         assert_eq!(words("outside 960").as_deref(), Some("at the rim"));
         assert_eq!(words("inside 500").as_deref(), Some("halfway up inside"));
         assert_eq!((words(""), words("outside"), words("outside -3")), (None, None, None));

@@ -17,17 +17,17 @@ public enum Words {
         Nothing was opened or changed.
         """
     public static let broken = """
-        Something went wrong in laydown. Nothing was changed. \
-        Try again; if it happens again, close laydown and open it again.
+        Something went wrong in laydown. Nothing was changed. Try again, or close laydown and open \
+        it again.
         """
     public static let form = "Form"
     public static let glaze = "Glaze, bucket"
     public static let zone = "Zone"
     public static let scale = "Scale"
-    public static let chooseForm = "Which form?"
-    public static let chooseGlaze = "Which glaze?"
-    public static let chooseZone = "Which zone?"
-    public static let chooseScale = "Which scale?"
+    public static let chooseForm = "Choose a form"
+    public static let chooseGlaze = "Choose a glaze"
+    public static let chooseZone = "Choose a zone"
+    public static let chooseScale = "Choose a scale"
     public static func choiceIs(_ label: String, _ chosen: String) -> String {
         "\(label): \(chosen). Tap to change."
     }
@@ -40,10 +40,10 @@ public enum Words {
         "How you weigh: \(way). Tap to change to: \(other)."
     }
     public static func rightIs(_ span: String) -> String {
-        "Right: \(span)"
+        "Target: \(span)"
     }
     public static func targetIs(_ wet: String, _ span: String, _ source: String) -> String {
-        "Aim for \(wet). Right: \(span). \(source) Tap for more."
+        "Aim for \(wet). Target: \(span). \(source) Tap for more."
     }
     public static let nothingTyped = "Type what the scale shows."
     public static let save = "Save"
@@ -53,47 +53,47 @@ public enum Words {
     public static let keyDelete = "Delete a digit; hold to clear"
     public static let keyPoint = "Decimal mark"
     public static let firstTitle = "Before the first piece"
-    public static let firstDetail = "Three things, once. Then type the digits and tap Save."
+    public static let firstDetail = "Set up three things, once. Then type the weight and tap Save."
     public static let done = "Done"
     public static let toDo = "To do"
     public static let control = "control piece"
     public static let takeBack = "Remove this coat"
     public static let gaugeNone = "Gauge: nothing weighed yet."
-    public static let gaugeInside = "Gauge: the reading lies inside the accepted span."
-    public static let gaugeBelow = "Gauge: the reading lies below the accepted span."
-    public static let gaugeAbove = "Gauge: the reading lies above the accepted span."
-    public static let gaugeEdge = "Gauge: the reading lies on the edge of the accepted span."
+    public static let gaugeInside = "Gauge: the reading is inside the target."
+    public static let gaugeBelow = "Gauge: the reading is below the target."
+    public static let gaugeAbove = "Gauge: the reading is above the target."
+    public static let gaugeEdge = "Gauge: the reading is on the edge of the target."
     public static let check = "Check"
     public static let thin = "Thin"
     public static let change = "Change"
     public static let anotherBucket = "Add another bucket of this glaze"
     public static let checks = "Checks"
     public static let needsCheck = "Check it"
-    public static let targetsRestOn = "Targets today rest on"
-    public static let beginFiring = "Begin a firing"
+    public static let targetsRestOn = "Targets today are based on"
+    public static let beginFiring = "Start a firing"
     public static let addKiln = "Add a kiln first"
-    public static let addKilnDetail = "How large its shelves are: a load is planned on them."
+    public static let addKilnDetail = "Give its shelves, so that you can plan a load."
     public static let firings = "Firings"
     public static let findPieces = "Find a piece"
-    public static let findPiecesDetail = "By the code on its foot, or by form, glaze, fault, firing"
+    public static let findPiecesDetail = "By the code on its foot, or by form, glaze, fault or firing"
     public static let changeFiring = "Cone, witness cones, temperature, notes"
     public static let beforeKiln = "Before the kiln"
     public static let loadAll = "Load all waiting pieces"
-    public static let whichShelf = "Which shelf?"
+    public static let whichShelf = "Choose a shelf"
     public static func allOfThem(_ count: Int) -> String {
-        "All \(count) of them"
+        "All \(count)"
     }
-    public static let oneOfThem = "One of them"
-    public static let takeOut = "Take it out"
+    public static let oneOfThem = "Just one"
+    public static let takeOut = "Remove from load"
     public static let pieces = "Pieces"
-    public static let earlierFirings = "Earlier in this kiln"
+    public static let earlierFirings = "Earlier firings"
     public static let notYet = "Not yet"
     public static let yes = "Yes"
-    public static let photograph = "Photograph"
+    public static let photograph = "Take a photo"
     public static let fromPictures = "Choose a picture on this phone"
     public static let pictureBeingSaved = "Saving the picture…"
     public static func photoOf(_ number: Int, _ count: Int) -> String {
-        "Photograph \(number) of \(count). Tap to look closer."
+        "Photo \(number) of \(count). Tap to look closer."
     }
     public static let photoOff = "Remove photo"
     public static let close = "Close"
@@ -109,51 +109,51 @@ public enum Words {
     public static func faultChosen(_ fault: String) -> String {
         "\(fault), chosen"
     }
-    public static let liking = "How much do you like it?"
+    public static let liking = "Your rating"
     public static let faults = "Faults"
     public static let whereAway = "Remove this mark"
     public static let note = "Note"
     public static let noteHint = "What you want to remember"
-    public static let controlPiece = "Make it a control piece: targets go by it"
+    public static let controlPiece = "Make it a control piece: targets use it"
     public static let fireAgain = "Fire it again: it waits for the next load"
     public static let asWeighed = "As weighed"
     public static let wholePiece = "The whole piece"
-    public static let wholePieceDetail = "All its coats, firings and photographs"
+    public static let wholePieceDetail = "All its coats, firings and photos"
     public static let fired = "Firings"
     public static let compare = "Compare with another piece"
-    public static let compareDetail = "A control piece, or any of its form or glaze"
-    public static let beside = "Beside"
-    public static let compareWith = "Compare with which piece?"
+    public static let compareDetail = "A control piece, or any piece of its form or glaze"
+    public static let beside = "Side by side"
+    public static let compareWith = "Compare with"
     public static func differs(_ label: String) -> String {
-        "\(label), they differ"
+        "\(label), different"
     }
-    public static let leftPhoto = "Photograph of the left piece"
-    public static let rightPhoto = "Photograph of the right piece"
+    public static let leftPhoto = "Photo of the left piece"
+    public static let rightPhoto = "Photo of the right piece"
     public static let codeOnFoot = "Code on the foot"
     public static let codeHint = "Five letters and digits"
     public static let contactSheet = "Contact sheet"
-    public static let contactSheetDetail = "All pieces of this firing on a page: to share, print or save"
+    public static let contactSheetDetail = "All pieces of this firing on one page, to share, print or save"
     public static let sharePicture = "Share as a picture"
     public static let sharePdf = "Share as a PDF"
     public static let print = "Print"
     public static func pageOf(_ number: Int, _ count: Int) -> String {
         "Page \(number) of \(count)"
     }
-    public static let noPhoto = "No photograph"
+    public static let noPhoto = "No photo"
     public static let sizes = "Compare sizes"
-    public static let sizesDetail = "What every form should take, going by one amount you know"
-    public static let known = "Going by"
-    public static let chooseKnown = "Going by which amount?"
+    public static let sizesDetail = "What every form should take, based on one amount you know"
+    public static let known = "Based on"
+    public static let chooseKnown = "Choose an amount"
     public static let importSpreadsheet = "Your spreadsheet"
     public static let importIntro = """
-        Import readings from a spreadsheet. Save it as CSV, then choose it here. \
-        You see what would be added before anything is.
+        Import readings from a spreadsheet. Save it as CSV, then choose it here. You see what \
+        would be added before anything is saved.
         """
     public static let chooseSpreadsheet = "Choose the file"
     public static let chooseAnotherSpreadsheet = "Choose another file"
     public static let importQuestions = "Questions"
     public static let importColumns = "Columns"
-    public static let importReadings = "As they would be saved"
+    public static let importReadings = "Preview"
     public static let importRowErrors = "Lines that cannot be imported"
     public static let spreadsheetNotCopied = """
         That file cannot be read, or the phone is full. Choose it again, or choose another.
@@ -163,7 +163,7 @@ public enum Words {
     public static let itsHistory = "History"
     public static let takeItBack = "Undo"
     public static let doItAgain = "Redo"
-    public static let devices = "Phones of this studio"
+    public static let devices = "Phones in this studio"
     public static let devicesDetail = "Phones that use this studio, and how they sync"
     public static let phones = "Phones"
     public static let syncLocation = "Sync location"
@@ -180,7 +180,8 @@ public enum Words {
     public static let setUp = "Set up"
     public static let forgetPlaceQuestion = "Forget this location?"
     public static let forgetPlaceDetail = """
-        The files there stay, and nothing here is lost. This phone forgets the password and the passphrase.
+        The files there stay, and nothing on this phone is lost. This phone forgets the password \
+        and the passphrase.
         """
     public static let forget = "Forget it"
     public static let syncBegins = "Checking. You can keep weighing."
@@ -192,7 +193,7 @@ public enum Words {
     public static let chooseFolder = "Choose the folder"
     public static let chooseAnotherFolder = "Choose another folder"
     public static let noFolder = "No folder was chosen. Nothing was changed."
-    public static let folderNotAllowed = "That folder may not be used. Choose another one."
+    public static let folderNotAllowed = "This phone does not allow that folder. Choose another."
     public static let showSecret = "Show"
     public static let hideSecret = "Hide"
     public static let secretNotSaved = """
@@ -217,12 +218,12 @@ public enum Words {
     public static let backupWorking = "Working. You can keep weighing."
     public static let noFile = "No file was chosen. Nothing was changed."
     public static let fileNotCopied = """
-        That place cannot be read or written, or is full. Choose another. Nothing here was changed.
+        That place cannot be read or written, or is full. Nothing was changed: choose another.
         """
     public static let preferences = "Units, sound and touch"
-    public static let preferencesDetail = "How quantities are shown; whether laydown speaks and ticks"
+    public static let preferencesDetail = "Which units, and whether laydown speaks and ticks"
     public static let cautions = "Cautions"
-    public static let cautionsDetail = "Dust, spraying, hot kilns and food: what to mind and whom to ask"
+    public static let cautionsDetail = "Dust, spraying, hot kilns and food: what to watch for, and whom to ask"
     public static let rowAdd = "Add a row"
     public static func rowAway(_ number: Int) -> String {
         "Remove row \(number)"
@@ -231,11 +232,11 @@ public enum Words {
         "\(column), row \(row)"
     }
     public static let pointAway = "Remove this point"
-    public static let pictureInWork = "Looking for the piece in the picture…"
-    public static let noPicture = "No picture came back. Nothing here was changed."
+    public static let pictureInWork = "Finding the piece in the picture…"
+    public static let noPicture = "No picture was taken. Nothing was changed."
     public static let emptyPicture = "The camera gave an empty picture. Take it again."
     public static let noCamera = """
-        No camera app answers on this phone. Take the picture another way, then choose it here.
+        No camera app responds on this phone. Take the picture another way, then choose it here.
         """
     public static let pictureNotCopied = """
         That picture cannot be read, or the phone is full. Choose it again, or choose another.
@@ -245,7 +246,7 @@ public enum Words {
     public static let throwAway = "Discard"
     public static let stay = "Stay here"
     public static func noteAttention(_ note: String) -> String {
-        "Look: \(note)"
+        "Note: \(note)"
     }
     public static func noteWarning(_ note: String) -> String {
         "Warning: \(note)"

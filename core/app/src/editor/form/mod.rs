@@ -268,7 +268,7 @@ fn details(
     builder.shown = builder.switch(Ask::new("more", say::more()), opened);
     let floor = length(
         builder,
-        Ask::new("floor", say::floor()),
+        Ask::new("floor", say::floor()).help(say::floor_help()),
         or_usual(|form| form.floor_um, usual.map(|usual| usual.profile.floor)),
     );
     let foot_width = length(
@@ -299,7 +299,11 @@ fn details(
         Ask::new("handle_girth", say::handle_girth()).help(say::handle_girth_help()),
         or_usual(|form| form.handle_girth_um, None),
     );
-    let extra = area(builder, Ask::new("extra_area", say::extra_area()), saved.and_then(|form| form.extra_area_mm2));
+    let extra = area(
+        builder,
+        Ask::new("extra_area", say::extra_area()).help(say::extra_area_help()),
+        saved.and_then(|form| form.extra_area_mm2),
+    );
     let bisque = builder.optional(
         Ask::new("bisque", say::bisque_weight()).hint(builder.style.mass.symbol()).help(say::bisque_weight_help()),
         saved.and_then(|form| form.bisque_mg),

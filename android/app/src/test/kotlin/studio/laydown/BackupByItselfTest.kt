@@ -119,15 +119,15 @@ class BackupByItselfTest {
         phone.triesAndSays("backup folder not found")
         card.isIn = true
         card.isFull = true
-        phone.triesAndSays("there is no room in the folder")
+        phone.triesAndSays("the folder is full")
         assertEquals("what could not be finished does not stay", made, card.files)
         card.isFull = false
         card.isWornOut = true
-        phone.triesAndSays("the file in the folder is not what laydown wrote")
+        phone.triesAndSays("the file in the folder does not match what laydown wrote")
         assertEquals(made, card.files)
         card.isWornOut = false
         app.contentResolver.releasePersistableUriPermission(Card.tree, LEAVE)
-        phone.triesAndSays("laydown may no longer write into the folder")
+        phone.triesAndSays("laydown may no longer write to the folder")
         phone.back()
         phone.await("the Studio screen") { phone.texts().any { it.startsWith("No backup was made (") } }
         phone.touch("Backup")

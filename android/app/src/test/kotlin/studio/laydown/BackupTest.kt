@@ -25,7 +25,7 @@ class BackupTest {
         assertTrue(phone.texts().any { it.startsWith("Last backup: ") })
         phone.back()
         phone.await("the row") { phone.scrollTo("Backup") }
-        assertTrue(phone.texts().any { it.startsWith("Last one: ") })
+        assertTrue(phone.texts().any { it.startsWith("Last backup: ") })
     }
 
     @Test
@@ -33,7 +33,7 @@ class BackupTest {
         val saved = phone.makeBackup()
         phone.await("what was made") { phone.said("Backup saved and verified: ") != null }
         phone.restore(saved)
-        phone.await("that it was there") { phone.said("All of it was here already: ") != null }
+        phone.await("that it was there") { phone.said("Nothing to restore. This phone already has ") != null }
         phone.restore(saved.copyOf(saved.size / 2))
         phone.await("that it is no backup") { phone.said("This file is not a laydown backup.") != null }
     }
@@ -42,7 +42,7 @@ class BackupTest {
     fun whatDidNotArriveWholeIsNoBackup() = page(Pottery.furnished()) { phone ->
         phone.makeBackup { it.copyOf(it.size - 100) }
         phone.await("that it is no backup") { phone.said("This file is not a laydown backup.") != null }
-        assertTrue(phone.texts().contains("No backup has been made on this phone."))
+        assertTrue(phone.texts().contains("No backup made on this phone yet."))
     }
 
     @Test
@@ -84,15 +84,15 @@ class BackupTest {
         phone.touch("Tables for a spreadsheet")
         phone.touch("Readings")
         val table = phone.putExport("text/csv", "laydown-readings-2026-11-25.csv")
-        phone.await("what was written") { phone.said("Written: Readings.") != null }
+        phone.await("what was written") { phone.said("Saved: Readings.") != null }
         val text = table.decodeToString()
         assertTrue(text, text.startsWith("\uFEFFat,form,glaze,") && "Breakfast mug,Ash white" in text)
 
-        phone.touch("The journal as JSON lines")
+        phone.touch("Journal as JSON lines")
         val journal = phone.putExport("application/x-ndjson", "laydown-journal-2026-11-25.jsonl")
-        phone.await("what was written") { phone.said("Written: ")?.endsWith("like a backup.") == true }
+        phone.await("what was written") { phone.said("Saved: ")?.endsWith("like a backup.") == true }
         phone.restore(journal)
-        phone.await("that it was there") { phone.said("All of it was here already: ") != null }
+        phone.await("that it was there") { phone.said("Nothing to restore. This phone already has ") != null }
     }
 
     @Test
@@ -107,7 +107,7 @@ class BackupTest {
     fun aTableIsSentToAnotherApp() = page(Pottery.furnished()) { phone ->
         phone.touch("Tables for a spreadsheet")
         phone.touch("Forms")
-        phone.touch("Send it to another app")
+        phone.touch("Send to another app")
         phone.await("the request") { phone.request?.intent?.action == Intent.ACTION_CHOOSER }
         val send = checkNotNull(checkNotNull(phone.request).intent.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))
         val uri = checkNotNull(send.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java))
@@ -136,7 +136,7 @@ class BackupTest {
 
     /** Puts the file into a folder; what comes to lie there is what [then] makes of it. */
     private fun Phone.putExport(type: String, name: String, then: (ByteArray) -> ByteArray = { it }): ByteArray {
-        touch("Put it into a folder")
+        touch("Save to a folder")
         await("the request") { request?.intent?.action == Intent.ACTION_CREATE_DOCUMENT }
         val asked = checkNotNull(request).intent
         assertEquals(type to name, asked.type to asked.getStringExtra(Intent.EXTRA_TITLE))

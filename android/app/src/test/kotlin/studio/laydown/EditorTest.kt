@@ -40,7 +40,7 @@ class EditorTest {
         phone.key("5")
         phone.longTap("Delete a digit; hold to clear")
         phone.drag(0.5f, 0.3f, 0.5f, 0.15f)
-        assertTrue("the bucket was never checked", phone.texts().any { it.startsWith("Look: ") && "SG" in it })
+        assertTrue("the bucket was never checked", phone.texts().any { it.startsWith("Note: ") && "SG" in it })
     }
 
     @Test
@@ -51,16 +51,16 @@ class EditorTest {
         phone.await("the sentence") { phone.refusals().isNotEmpty() }
         assertTrue(phone.shows("Little scale"))
         assertTrue(phone.shows("five"))
-        assertFalse(phone.texts().any { "is kept" in it })
+        assertFalse(phone.texts().any { "is saved" in it })
     }
 
     @Test
     fun fieldsComeAndGoAndTheRestSavesWhatIsTyped() = adding("Add a form") { phone ->
         phone.fill("Breakfast mug", "Platter")
         phone.touch("Areas")
-        phone.await("the areas to fill in") { phone.said("Area inside") != null }
+        phone.await("the areas to fill in") { phone.said("Glazed area inside") != null }
         phone.touch("Capacity")
-        phone.await("the area to go") { phone.said("Area inside") == null }
+        phone.await("the area to go") { phone.said("Glazed area inside") == null }
         phone.rotate()
         phone.until("Platter")
     }

@@ -29,7 +29,7 @@ class FindingsTest {
         val view = checkNotNull(chart.chart)
         assertEquals(listOf(Mark.THICK, Mark.RIGHT, Mark.THIN), view.dots.map { it.mark }.distinct())
         assertEquals(view.words, chart.contentDescription)
-        assertTrue(view.words, "3 thin at" in view.words && "Aimed at today" in view.words)
+        assertTrue(view.words, "3 thin at" in view.words && "Today's aim" in view.words)
         assertTrue(phone.texts().any { it.startsWith("Right between") })
         assertTrue(phone.texts().any { it.startsWith("1 control piece, ") })
     }
@@ -80,7 +80,7 @@ class FindingsTest {
     private fun Phone.openFindings() {
         touch("Findings")
         touch("Ash white")
-        until("Targets today rest on")
+        until("Targets today are based on")
     }
 
     private fun Phone.chart() = window().filterIsInstance<ChartPlot>().first()

@@ -122,7 +122,7 @@ class FormTest {
     fun aPhotographIsTracedAndItsSizeEntered() = photograph { phone ->
         phone.photograph(Picture.vase())
         phone.await("the outline") { phone.grips() != null }
-        phone.fillField("How much is that?", "18 cm")
+        phone.fillField("Size", "18 cm")
         phone.await("what it holds") { phone.said("Holds ") != null }
         assertEquals(emptyList<String>(), phone.refusals())
     }
@@ -132,15 +132,15 @@ class FormTest {
         val busy = CountDownLatch(1)
         (phone.activity.application as LaydownApplication).work.ask({ busy.await() }) {}
         phone.photograph(Picture.vase())
-        assertTrue("${phone.texts()}", phone.shows("Looking for the piece in the picture…"))
+        assertTrue("${phone.texts()}", phone.shows("Finding the piece in the picture…"))
         busy.countDown()
         phone.await("the outline") { phone.grips() != null && phone.said("Looking for the piece") == null }
-        assertTrue("the picture is in sight: ${phone.texts()}", phone.texts().any { it.startsWith("Your photograph") })
+        assertTrue("the picture is in sight: ${phone.texts()}", phone.texts().any { it.startsWith("Your photo") })
     }
 
     @Test
     fun theCameraIsLetWriteToOnePlaceOnly() = photograph { phone ->
-        phone.touch("Take the photograph")
+        phone.touch("Take a photo")
         val intent = checkNotNull(phone.request).intent
         val place = intent.getParcelableExtra(MediaStore.EXTRA_OUTPUT, Uri::class.java)
         assertEquals(place, intent.clipData?.getItemAt(0)?.uri)
@@ -151,7 +151,7 @@ class FormTest {
     @Test
     fun aPhotographOutlivesTheEndOfTheProcess() = photograph { phone ->
         phone.fillField("Name", "Tall vase")
-        phone.touch("Take the photograph")
+        phone.touch("Take a photo")
         phone.kill()
         phone.answerPhoto(Picture.vase())
         phone.await("the outline") { phone.grips() != null }
@@ -173,9 +173,9 @@ class FormTest {
 
     @Test
     fun turningBackFromTheCameraIsSaid() = photograph { phone ->
-        phone.touch("Take the photograph")
+        phone.touch("Take a photo")
         phone.answer(Activity.RESULT_CANCELED)
-        phone.await("the sentence") { phone.refusals() == listOf("No picture came back. Nothing here was changed.") }
+        phone.await("the sentence") { phone.refusals() == listOf("No picture was taken. Nothing was changed.") }
         phone.photograph(ByteArray(0))
         phone.await("the sentence") { phone.refusals() == listOf("The camera gave an empty picture. Take it again.") }
     }
@@ -209,12 +209,12 @@ class FormTest {
         phone.touch("Compare sizes")
         phone.until("Breakfast mug")
         phone.until("Soup bowl")
-        assertTrue(phone.texts().any { it.startsWith("Right: ") })
+        assertTrue(phone.texts().any { it.startsWith("Target: ") })
         phone.touch("Breakfast mug, inside")
-        phone.until("Going by which amount?")
+        phone.until("Choose an amount")
         phone.back()
         phone.rotate()
-        phone.until("Going by")
+        phone.until("Based on")
     }
 
     private fun points(work: (Phone) -> Unit) = Pottery.furnished().use { phone ->

@@ -21,8 +21,8 @@ fun Phone.byPoints() = newForm("Measured points")
 
 /** Goes to a new form that is known by a photograph. */
 fun Phone.byPhoto() {
-    newForm("A photograph")
-    await("the ways to a photograph") { scrollTo("Take the photograph") }
+    newForm("Side photo")
+    await("the ways to a photograph") { scrollTo("Take a photo") }
 }
 
 private fun Phone.newForm(way: String) {
@@ -34,7 +34,7 @@ private fun Phone.newForm(way: String) {
 
 /** Takes a photograph with the phone's camera app. */
 fun Phone.photograph(file: ByteArray) {
-    touch("Take the photograph")
+    touch("Take a photo")
     answerPhoto(file)
 }
 

@@ -53,9 +53,9 @@ class HistoryTest {
     @Test
     fun thisPhoneIsGivenAName() = Pottery.furnished().use { phone ->
         phone.touch("Studio")
-        phone.touch("Phones of this studio")
+        phone.touch("Phones in this studio")
         phone.touch("This phone")
-        phone.fillField("Name of this phone", "Tablet by the sink")
+        phone.fillField("Phone name", "Tablet by the sink")
         phone.tap("Save")
         phone.await("the name") { phone.scrollTo("This phone (Tablet by the sink)") }
     }

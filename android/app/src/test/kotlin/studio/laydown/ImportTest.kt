@@ -19,12 +19,12 @@ class ImportTest {
     fun aEditorIsLookedAtCorrectedAndTakenIn() = page { phone ->
         phone.choose("Date,Form,Glaze,Side,Wet weight (g),Mood\n2025-03-04,Breakfast mug,Ash white,inside,20.4,good\n2025-03-05,Tall jug,Ash white,inside,31.0,tired\n")
         phone.await("what was found") { phone.scrollTo("1 reading would be imported. 1 line cannot be imported.") }
-        phone.await("the question") { phone.scrollTo("What form is “Tall jug”?") }
+        phone.await("the question") { phone.scrollTo("Form “Tall jug”") }
         // What the jug is can be said: then both lines can be taken in.
-        phone.touch("What form is “Tall jug”?")
+        phone.touch("Form “Tall jug”")
         phone.touch("Breakfast mug")
         phone.await("both") { phone.scrollTo("2 readings would be imported.") }
-        phone.touch("Take in 2 readings")
+        phone.touch("Import 2 readings")
         phone.await("that they are in") { phone.texts().any { it.startsWith("2 readings") } }
         phone.touch("Undo")
         phone.await("that they are out again") { phone.shows("Undone.") }

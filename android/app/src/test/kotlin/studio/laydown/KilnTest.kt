@@ -33,14 +33,14 @@ class KilnTest {
     @Test
     fun aKilnAndAFiringAreBegun() = Pottery.furnished().use { phone ->
         phone.touch("Kiln")
-        phone.until("4 pieces wait for a firing.")
+        phone.until("4 pieces are waiting for a firing.")
         phone.touch("Add a kiln first")
         phone.fillField("Name", "Little kiln")
         phone.touch("Round shelves")
-        phone.fillField("A shelf, across", "40")
-        phone.fillField("Shelves it takes", "1")
+        phone.fillField("Shelf diameter", "40")
+        phone.fillField("Number of shelves", "1")
         phone.tap("Save")
-        phone.touch("Begin a firing")
+        phone.touch("Start a firing")
         phone.touch("Cone 8")
         phone.tap("Save")
         phone.touch("Cone 8, Little kiln")
@@ -52,8 +52,8 @@ class KilnTest {
         phone.firing()
         val mug = phone.first("Breakfast mug, ")
         phone.touch(mug)
-        phone.until("Which shelf?")
-        phone.touch("Shelf 1: 0 pieces, 100% of it free")
+        phone.until("Choose a shelf")
+        phone.touch("Shelf 1: 0 pieces, 100% free")
         phone.until("1 piece on shelf 1.")
         phone.await("the piece in the plan") { phone.grips()?.map { it.name } == listOf(mug) }
         phone.drawingOnTop()
@@ -65,7 +65,7 @@ class KilnTest {
         phone.await("the old place") { phone.grips()?.single()?.at == grip.at }
         phone.drawingOnTop()
         phone.tapGrip(grip.key)
-        phone.touch("Take it out")
+        phone.touch("Remove from load")
         phone.await("an empty shelf") { phone.grips()?.isEmpty() == true }
         phone.touch("Undo")
         phone.await("the piece again") { phone.grips()?.size == 1 }
@@ -74,7 +74,7 @@ class KilnTest {
     @Test
     fun whatWasLookedAtIsTickedAndRemembered() = Pottery.loading().use { phone ->
         phone.firing()
-        val foot = "Glaze cleared from the foot, and a little up the wall."
+        val foot = "Glaze cleaned off the foot, and a little up the wall."
         phone.touch("$foot To do")
         phone.until("$foot Done")
         phone.rotate()
@@ -85,11 +85,11 @@ class KilnTest {
     fun aFiringIsAskedAboutBeforeItIsFired() = Pottery.loading().use { phone ->
         phone.firing()
         phone.touch("Load all waiting pieces")
-        phone.until("4 pieces put in.")
-        phone.touch("It is fired")
+        phone.until("4 pieces loaded.")
+        phone.touch("Mark as fired")
         phone.touch("Not yet")
         assertTrue(phone.said("Being loaded") != null)
-        phone.touch("It is fired")
+        phone.touch("Mark as fired")
         phone.touch("Yes")
         phone.touch("Look at the pieces")
         phone.await("the first piece") { phone.said("1 of 4, shelf 1") != null }
@@ -99,13 +99,13 @@ class KilnTest {
     fun everyTapIsSavedAndTheWayOnIsShort() = looking { phone ->
         phone.touch("Inside: Right")
         phone.until("Inside: Right, chosen")
-        phone.touch("How much do you like it?: 4")
-        phone.until("How much do you like it?: 4, chosen")
-        phone.until("Saved: inside right, liked 4.")
+        phone.touch("Your rating: 4")
+        phone.until("Your rating: 4, chosen")
+        phone.until("Saved: inside right, rated 4 of 5.")
         phone.touch("Undo")
-        phone.until("How much do you like it?: 4")
+        phone.until("Your rating: 4")
         phone.touch("Redo")
-        phone.until("How much do you like it?: 4, chosen")
+        phone.until("Your rating: 4, chosen")
         phone.touch("Next piece")
         phone.await("the next piece") { phone.said("3 of 4") != null }
         phone.touch("Previous piece")
@@ -114,13 +114,13 @@ class KilnTest {
 
     @Test
     fun aCallInTheMiddleLosesNothing() = looking { phone ->
-        phone.touch("Running")
+        phone.touch("Runs")
         phone.await("the outline to tap") { phone.grips() != null }
         phone.write("drips at the foot")
         phone.kill()
         phone.await("the piece again") { phone.said("2 of 4") != null }
         phone.await("what was written") { phone.noteLine()?.text?.toString() == "drips at the foot" }
-        assertTrue("the fault is saved", phone.isChosen("Running"))
+        assertTrue("the fault is saved", phone.isChosen("Runs"))
         phone.touch("Next piece")
         phone.await("the next piece") { phone.said("3 of 4") != null }
         phone.touch("Previous piece")
@@ -146,14 +146,14 @@ class KilnTest {
 
     @Test
     fun aPhotographIsSavedEvenIfTheProcessEnds() = looking { phone ->
-        phone.touch("Photograph")
+        phone.touch("Take a photo")
         phone.answerPhoto(Picture.vase())
         phone.await("the photograph") { phone.photographs() == 1 }
-        phone.touch("Photograph")
+        phone.touch("Take a photo")
         phone.kill()
         phone.answerPhoto(Picture.plain())
         phone.await("two photographs") { phone.photographs() == 2 }
-        phone.touch("Photograph 1 of 2. Tap to look closer.")
+        phone.touch("Photo 1 of 2. Tap to look closer.")
         phone.touch("Remove photo")
         phone.await("one photograph") { phone.photographs() == 1 }
         phone.touch("Undo")
@@ -164,21 +164,21 @@ class KilnTest {
 
     @Test
     fun whatIsWrongWithAPictureIsSaid() = looking { phone ->
-        phone.touch("Photograph")
+        phone.touch("Take a photo")
         phone.answer(Activity.RESULT_CANCELED)
-        phone.await("the sentence") { phone.said("No picture came back.") != null }
-        phone.touch("Photograph")
+        phone.await("the sentence") { phone.said("No picture was taken.") != null }
+        phone.touch("Take a photo")
         phone.answerPhoto(ByteArray(0))
         phone.await("the sentence") { phone.said("The camera gave an empty picture.") != null }
-        phone.touch("Photograph")
+        phone.touch("Take a photo")
         phone.answerPhoto("This is a letter.".toByteArray())
-        phone.await("the sentence") { phone.said("This is no JPEG or PNG picture") != null }
-        phone.touch("Photograph")
+        phone.await("the sentence") { phone.said("This picture is not JPEG or PNG") != null }
+        phone.touch("Take a photo")
         phone.answerPhoto(byteArrayOf(0, 0, 0, 24) + "ftypheic".toByteArray() + ByteArray(64))
         phone.await("the sentence") { phone.said("This is a HEIC picture") != null }
         shadowOf(phone.activity.application).checkActivities(true)
-        phone.touch("Photograph")
-        phone.await("the sentence") { phone.said("No camera app answers on this phone.") != null }
+        phone.touch("Take a photo")
+        phone.await("the sentence") { phone.said("No camera app responds on this phone.") != null }
         assertEquals(0, phone.photographs())
         phone.touch("Inside: Right")
         phone.until("Inside: Right, chosen")
@@ -216,14 +216,14 @@ class KilnTest {
         phone.touch("Find a piece")
         phone.until("4 pieces")
         phone.touch("With or without faults")
-        phone.touch("Running")
+        phone.touch("Runs")
         phone.until("1 piece")
         phone.rotate()
-        phone.await("what was chosen") { phone.scrollTo("Running") }
+        phone.await("what was chosen") { phone.scrollTo("Runs") }
         phone.rotate()
-        phone.touch("Running")
+        phone.touch("Runs")
         phone.touch("Crazing")
-        phone.until("No piece is like that. Ask for less.")
+        phone.until("No piece matches. Remove a filter.")
     }
 
     @Test
@@ -232,11 +232,11 @@ class KilnTest {
         phone.touch("The whole piece")
         val title = phone.first("Breakfast mug, ")
         phone.touch("Compare with another piece")
-        phone.await("the control piece") { phone.said("Inside: wet weight, they differ") != null }
+        phone.await("the control piece") { phone.said("Inside: wet weight, different") != null }
         val beside = phone.texts().filter { it.startsWith("Breakfast mug, ") }.toSet() - title
         assertEquals("${phone.texts()}", 1, beside.size)
         phone.touch(beside.single())
-        phone.until("Compare with which piece?")
+        phone.until("Compare with")
     }
 
     @Test
@@ -271,7 +271,7 @@ class KilnTest {
     fun theContactSheetIsPrintedPageByPage() = Pottery.empty().use {
         val document = File.createTempFile("contact", ".pdf").apply { writeText("what was bound") }
         val tiles = (1..13).map { ContactTile("", "Mug $it", "Ash white inside", "Shelf 1, back") }
-        val editor = ContactSheet(ContactSheetView("Cone 6", "13 pieces.", tiles), "No photograph") { page, of -> "$page/$of" }
+        val editor = ContactSheet(ContactSheetView("Cone 6", "13 pieces.", tiles), "No photo") { page, of -> "$page/$of" }
         assertEquals(2, editor.size)
         val pages = Pages(document, editor.size, "Cone 6")
         var info: PrintDocumentInfo? = null
@@ -301,12 +301,12 @@ class KilnTest {
     @Test
     fun anEarlierLoadCanBeFilledInAfterwards() = Pottery.loading().use { phone ->
         phone.firing()
-        phone.touch("It is fired")
+        phone.touch("Mark as fired")
         phone.touch("Yes")
-        phone.await("the pieces that wait") { phone.scrollTo("Was another piece in it?") }
+        phone.await("the pieces that wait") { phone.scrollTo("Add a missed piece") }
         assertFalse(phone.texts().any { it.startsWith("Look at the pieces") })
         phone.touch(phone.first("Breakfast mug, "))
-        phone.touch("Shelf 2: 0 pieces, 100% of it free")
+        phone.touch("Shelf 2: 0 pieces, 100% free")
         phone.touch("Look at the pieces")
         phone.await("the piece") { phone.said("1 of 1, shelf 2") != null }
         phone.touch("Back to firing")
@@ -346,7 +346,7 @@ class KilnTest {
 
     private fun Phone.isChosen(fault: String) = window().any { it.isShown && it.contentDescription == "$fault, chosen" }
 
-    private fun Phone.photographs() = window().count { it.isShown && it.contentDescription?.startsWith("Photograph ") == true }
+    private fun Phone.photographs() = window().count { it.isShown && it.contentDescription?.startsWith("Photo ") == true }
 
     private fun laidOut(done: (PrintDocumentInfo) -> Unit) = object : PrintDocumentAdapter.LayoutResultCallback() {
         override fun onLayoutFinished(info: PrintDocumentInfo, changed: Boolean) = done(info)

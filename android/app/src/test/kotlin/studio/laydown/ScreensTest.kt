@@ -63,7 +63,7 @@ class ScreensTest(private val look: Look) {
     fun weighChoosing() = screen("weigh-choosing") {
         until("Coat, after tare")
         tap(R.id.choose_form)
-        until("Which form?")
+        until("Choose a form")
     }
 
     @Test
@@ -103,13 +103,13 @@ class ScreensTest(private val look: Look) {
         touch("Buckets")
         touch("Ash white")
         touch("Check")
-        until("Checked with")
+        until("Method")
     }
 
     @Test
     fun kiln() = screen("kiln", Pottery::fired) {
         touch("Kiln")
-        until("Begin a firing")
+        until("Start a firing")
     }
 
     @Test
@@ -165,7 +165,7 @@ class ScreensTest(private val look: Look) {
         firing()
         touch("Look at the pieces: 3 left")
         touch("Previous piece")
-        until("Photograph 1 of 1. Tap to look closer.")
+        until("Photo 1 of 1. Tap to look closer.")
     }
 
     @Test
@@ -182,7 +182,7 @@ class ScreensTest(private val look: Look) {
         firing()
         touch("Look at the pieces: 3 left")
         touch("Previous piece")
-        touch("Photograph 1 of 1. Tap to look closer.")
+        touch("Photo 1 of 1. Tap to look closer.")
         until("Remove photo")
     }
 
@@ -221,7 +221,7 @@ class ScreensTest(private val look: Look) {
         touch("22.9 g")
         touch("The whole piece")
         touch("Compare with another piece")
-        until("Beside")
+        until("Side by side")
     }
 
     @Test
@@ -270,7 +270,7 @@ class ScreensTest(private val look: Look) {
     fun backupTables() = screen("backup-tables") {
         toBackup()
         touch("Tables for a spreadsheet")
-        until("A line for each coat: form, glaze, weight, verdict")
+        until("One line per coat: form, glaze, weight, verdict")
     }
 
     @Test
@@ -342,7 +342,7 @@ class ScreensTest(private val look: Look) {
         byPhoto()
         photograph(Picture.vase())
         await("the outline") { grips() != null }
-        touch("A coin or a ruler in the picture")
+        touch("Coin or ruler")
         await("the marks") { grips().orEmpty().size == 2 }
         drawingOnTop()
     }
@@ -371,7 +371,7 @@ class ScreensTest(private val look: Look) {
     @Test
     fun devices() = screen("devices") {
         touch("Studio")
-        touch("Phones of this studio")
+        touch("Phones in this studio")
         until("Sync location")
     }
 
@@ -391,7 +391,7 @@ class ScreensTest(private val look: Look) {
         touch("Choose a location")
         touch("Encrypt with a passphrase")
         fillField("Passphrase", "slip")
-        await("the refusal") { refusals().any { it.startsWith("Longer, please") } }
+        await("the refusal") { refusals().any { it.startsWith("Too short") } }
     }
 
     @Test
@@ -435,7 +435,7 @@ class ScreensTest(private val look: Look) {
     fun sizes() = screen("sizes") {
         touch("Studio")
         touch("Compare sizes")
-        until("Going by")
+        until("Based on")
     }
 
     @Test
@@ -457,14 +457,14 @@ class ScreensTest(private val look: Look) {
         touch("Studio")
         touch("Add a glaze")
         touch("Save")
-        await("the sentence") { texts().any { "write a few letters" in it } }
+        await("the sentence") { texts().any { "type something" in it } }
     }
 
     @Test
     fun preferences() = screen("sheet-preferences") {
         touch("Studio")
         touch("Units, sound and touch")
-        until("Weights in")
+        until("Weights")
     }
 
     @Test
@@ -497,12 +497,12 @@ class ScreensTest(private val look: Look) {
         val text = "Date,Form,Glaze,Side,Wet weight (g)\n2025-03-04,Breakfast mug,Ash white,inside,20.4\n2025-03-05,Tall jug,Ash white,inside,31.0\n"
         shadowOf(activity.contentResolver).registerInputStream(place, text.byteInputStream())
         answer(Activity.RESULT_OK, Intent().setData(place))
-        until("What form is “Tall jug”?")
+        until("Form “Tall jug”")
     }
 
     private fun Phone.devicesPage() {
         touch("Studio")
-        touch("Phones of this studio")
+        touch("Phones in this studio")
         until("Choose a location")
     }
 

@@ -175,7 +175,7 @@ class SyncTest {
             phone.rotate()
             phone.until("Checking. You can keep weighing.")
             phone.back()
-            phone.touch("Phones of this studio")
+            phone.touch("Phones in this studio")
             phone.touch("Stop")
             phone.await("the end") { phone.said("Tried 10:15. Stopped.") != null }
             leave.countDown()
@@ -218,7 +218,7 @@ class SyncTest {
 
     private fun page(phone: () -> Phone = Pottery::furnished, work: (Phone) -> Unit) = phone().use {
         it.touch("Studio")
-        it.touch("Phones of this studio")
+        it.touch("Phones in this studio")
         it.until("Choose a location")
         work(it)
     }

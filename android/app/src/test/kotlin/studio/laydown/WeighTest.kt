@@ -68,7 +68,7 @@ class WeighTest {
         phone.touch("Outside of this piece")
         phone.until("Zone: Outside. Tap to change.")
         // The wall is damp by now; the core says what to mind.
-        phone.await("the note") { phone.texts().any { it.startsWith("Look: ") } }
+        phone.await("the note") { phone.texts().any { it.startsWith("Note: ") } }
     }
 
     @Test
@@ -137,9 +137,9 @@ class WeighTest {
     @Test
     fun theOpenListOutlivesRotation() = weighing { phone ->
         phone.tap("Form: Breakfast mug. Tap to change.")
-        phone.until("Which form?")
+        phone.until("Choose a form")
         phone.rotate()
-        phone.until("Which form?")
+        phone.until("Choose a form")
         phone.touch("Soup bowl")
         phone.until("Form: Soup bowl. Tap to change.")
     }
@@ -178,9 +178,9 @@ class WeighTest {
     @Test
     fun aCoatBecomesTheControlPieceAndIsTakenBack() = weighing { phone ->
         phone.tap("22.9 g")
-        phone.touch("Make this a control piece")
-        phone.until("Now a control piece: targets use it.")
-        phone.until("No longer a control piece")
+        phone.touch("Make control piece")
+        phone.until("Now a control piece. Targets use it.")
+        phone.until("Unmark control piece")
         phone.tap("Remove this coat")
         phone.until("Coat removed.")
         phone.await("the count") { phone.shows("2 coats today, 1 within.") }
@@ -212,6 +212,6 @@ class WeighTest {
 
     private companion object {
         /** What is said of 20.9 g, and of nothing typed on the way there. */
-        const val ON_20_9 = "0.4 g over the aim, inside 19.1 to 21.9 g."
+        const val ON_20_9 = "0.4 g over the aim, within 19.1 to 21.9 g."
     }
 }
