@@ -1496,10 +1496,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func removeCoat(now: Now, id: String) throws  -> CommandResult
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
     func setControl(now: Now, id: String, control: Bool) throws  -> CommandResult
     
@@ -2218,10 +2219,11 @@ open func removeCoat(now: Now, id: String)throws  -> CommandResult  {
 }
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
 open func setControl(now: Now, id: String, control: Bool)throws  -> CommandResult  {
     return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -4469,6 +4471,10 @@ public struct CoatView: Equatable, Hashable {
      * What the button that turns it into a control piece, or back, says.
      */
     public var controlLabel: String
+    /**
+     * What to ask before it is made a control piece; empty when it can simply be done.
+     */
+    public var controlQuestion: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -4490,13 +4496,17 @@ public struct CoatView: Equatable, Hashable {
          */control: Bool, 
         /**
          * What the button that turns it into a control piece, or back, says.
-         */controlLabel: String) {
+         */controlLabel: String, 
+        /**
+         * What to ask before it is made a control piece; empty when it can simply be done.
+         */controlQuestion: String) {
         self.id = id
         self.piece = piece
         self.title = title
         self.lines = lines
         self.control = control
         self.controlLabel = controlLabel
+        self.controlQuestion = controlQuestion
     }
 
     
@@ -4520,7 +4530,8 @@ public struct FfiConverterTypeCoatView: FfiConverterRustBuffer {
                 title: FfiConverterString.read(from: &buf), 
                 lines: FfiConverterSequenceTypeLine.read(from: &buf), 
                 control: FfiConverterBool.read(from: &buf), 
-                controlLabel: FfiConverterString.read(from: &buf)
+                controlLabel: FfiConverterString.read(from: &buf), 
+                controlQuestion: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -4531,6 +4542,7 @@ public struct FfiConverterTypeCoatView: FfiConverterRustBuffer {
         FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
         FfiConverterBool.write(value.control, into: &buf)
         FfiConverterString.write(value.controlLabel, into: &buf)
+        FfiConverterString.write(value.controlQuestion, into: &buf)
     }
 }
 
@@ -10417,7 +10429,7 @@ public func FfiConverterTypeAssessment_lower(_ value: Assessment) -> RustBuffer 
 
 
 /**
- * Why a backup was not made automatically. The name is what to say of it, and what to do.
+ * Why a backup was not made automatically.
  */
 
 public enum BackupTrouble: Equatable, Hashable {
@@ -13548,6 +13560,18 @@ public func folderAt(path: String)throws  -> Folder  {
     )
 })
 }
+/**
+ * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
+ * those that laydown knows. Answers with the tag of the language in use.
+ */
+public func setLanguage(tags: [String]) -> String  {
+    return try!  FfiConverterString.lift(try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_func_set_language(
+        FfiConverterSequenceString.lower(tags),uniffiCallStatus
+    )
+})
+}
 
 private enum InitializationResult {
     case ok
@@ -13571,6 +13595,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_func_folder_at() != 50671) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_func_set_language() != 7805) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_preferences() != 59032) {
@@ -13624,7 +13651,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_remove_coat() != 26743) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_set_control() != 10116) {
+    if (uniffi_laydown_app_checksum_method_studio_set_control() != 40670) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_devices() != 245) {

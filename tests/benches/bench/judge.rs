@@ -63,7 +63,12 @@ pub fn rows() {
             black_box(format!("This coat carries {figure:.1} g, and that is so much."));
         }
     };
-    beside("judge a reading and say it", || _ = black_box(in_words::verdict(&verdict(), &style)), bare_words, Goal::Within(GOAL));
+    beside(
+        "judge a reading and say it",
+        || _ = black_box(in_words::verdict(&verdict(), &style)),
+        bare_words,
+        Goal::Within(GOAL),
+    );
     let aim_again = || _ = black_box(target(black_box(&job), &evidence).unwrap());
     beside("target from 24 control pieces", aim_again, bare, Goal::None);
 }

@@ -2,6 +2,7 @@
 
 mod backups;
 mod elsewhere;
+mod evidence;
 mod findings;
 mod forms;
 mod history;

@@ -15,6 +15,7 @@ from-control-by-capacity = { $pieces ->
 }
 from-tiles = From your test tiles: { $laydown }.
 from-start = A usual start for a glaze: { $laydown }.
+from-sides = What the inside and the outside take together.
 from-import = As noted with the reading.
 
 ## What it rests on.
@@ -41,4 +42,4 @@ tile-no-area = Say how large the tile's glazed face is.
 tile-no-weight = Say what the coat on the tile weighed.
 tile-too-much = That is more glaze than a tile of this size can hold. Check the weight and the area.
 # $share: a percentage.
-tile-is-thin = This tile carries only { $share } of what the pots will. It will not show how they come out: glaze a thicker one.
+tile-is-thin = Too thin to teach: this tile carries only { $share } of what the pots will, so targets leave it out. Glaze a thicker one.

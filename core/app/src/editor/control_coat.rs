@@ -5,7 +5,7 @@ use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::archive::found;
 use crate::date_text::sentence_case;
-use crate::evidence::{code, sg_in_words};
+use crate::evidence::{Pieces, WeighedCoat, code, sg_in_words};
 use crate::in_words::{Named, StyleWords};
 use crate::messages::{editor as shared, editor_control as say};
 use laydown_domain::form::ZoneKind;
@@ -27,10 +27,17 @@ pub(super) fn build(
     let note = builder.remark(Ask::new("note", say::note()).hint(say::note_hint()), coat.note.as_deref());
     let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
     let sg = sg_in_words(style, coat.specific_gravity_e5);
+    // By what is known today, as targets take it.
+    let weighed = WeighedCoat {
+        form: coat.form,
+        net_mg: coat.net_mg,
+        specific_gravity_e5: coat.specific_gravity_e5,
+        area_mm2: coat.area_mm2,
+    };
+    let laydown = Pieces::new(context.conn).laydown(&weighed, &glaze, zone)?;
+    let laydown = laydown.unwrap_or(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2));
     builder.result(Note::plain(say::wet_at_sg(sentence_case(&glaze.name), wet, sg)));
-    builder.result(Note::plain(say::laydown(
-        style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
-    )));
+    builder.result(Note::plain(say::laydown(style.laydown_with_unit(laydown))));
     builder.result(Note::plain(say::weighed(context.now.moment(coat.at))));
     let Some(note) = note else { return Ok(None) };
     Ok(Some(PendingWrite::one(Some(coat.id), shared::saved(), move |_| entity::Coat { note, ..coat })))

@@ -743,6 +743,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_func_folder_at(
     ): Int
+    external fun uniffi_laydown_app_checksum_func_set_language(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_preferences(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_undo(
@@ -1055,6 +1057,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
+    external fun uniffi_laydown_app_fn_func_set_language(`tags`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1183,6 +1187,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_func_folder_at() and 0xFFFF) != 50671) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_app_checksum_func_set_language() and 0xFFFF) != 7805) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_app_checksum_method_studio_preferences() and 0xFFFF) != 59032) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1234,7 +1241,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_remove_coat() and 0xFFFF) != 26743) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_set_control() and 0xFFFF) != 10116) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_control() and 0xFFFF) != 40670) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_devices() and 0xFFFF) != 245) {
@@ -3110,10 +3117,11 @@ public interface StudioInterface {
     fun `removeCoat`(`now`: Now, `id`: kotlin.String): CommandResult
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
     fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): CommandResult
     
@@ -3931,10 +3939,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
     @Throws(StudioException::class)override fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): CommandResult {
             return FfiConverterTypeCommandResult.lift(
@@ -6005,6 +6014,11 @@ data class CoatView (
      * What the button that turns it into a control piece, or back, says.
      */
     val `controlLabel`: kotlin.String
+    , 
+    /**
+     * What to ask before it is made a control piece; empty when it can simply be done.
+     */
+    val `controlQuestion`: kotlin.String
     
 ){
     
@@ -6027,6 +6041,7 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
             FfiConverterSequenceTypeLine.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -6036,7 +6051,8 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
             FfiConverterBoolean.allocationSize(value.`control`) +
-            FfiConverterString.allocationSize(value.`controlLabel`)
+            FfiConverterString.allocationSize(value.`controlLabel`) +
+            FfiConverterString.allocationSize(value.`controlQuestion`)
     )
 
     override fun write(value: CoatView, buf: ByteBuffer) {
@@ -6046,6 +6062,7 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
             FfiConverterSequenceTypeLine.write(value.`lines`, buf)
             FfiConverterBoolean.write(value.`control`, buf)
             FfiConverterString.write(value.`controlLabel`, buf)
+            FfiConverterString.write(value.`controlQuestion`, buf)
     }
 }
 
@@ -10383,7 +10400,7 @@ public object FfiConverterTypeAssessment : FfiConverterRustBuffer<Assessment>{
 
 
 /**
- * Why a backup was not made automatically. The name is what to say of it, and what to do.
+ * Why a backup was not made automatically.
  */
 
 enum class BackupTrouble {
@@ -13284,6 +13301,21 @@ public typealias FfiConverterTypePathBuf = FfiConverterString
     
         
         FfiConverterString.lower(`path`),_status)
+}
+    )
+    }
+    
+
+        /**
+         * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
+         * those that laydown knows. Answers with the tag of the language in use.
+         */ fun `setLanguage`(`tags`: List<kotlin.String>): kotlin.String {
+            return FfiConverterString.lift(
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_app_fn_func_set_language(
+    
+        
+        FfiConverterSequenceString.lower(`tags`),_status)
 }
     )
     }
