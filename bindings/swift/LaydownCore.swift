@@ -2020,10 +2020,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func removeCoat(now: Now, id: String) throws  -> CommandResult
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
     func setControl(now: Now, id: String, control: Bool) throws  -> CommandResult
     
@@ -2745,10 +2746,11 @@ open func removeCoat(now: Now, id: String)throws  -> CommandResult  {
 }
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
 open func setControl(now: Now, id: String, control: Bool)throws  -> CommandResult  {
     return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -5000,6 +5002,10 @@ public struct CoatView: Equatable, Hashable {
      * What the button that turns it into a control piece, or back, says.
      */
     public var controlLabel: String
+    /**
+     * What to ask before it is made a control piece; empty when it can simply be done.
+     */
+    public var controlQuestion: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -5021,13 +5027,17 @@ public struct CoatView: Equatable, Hashable {
          */control: Bool, 
         /**
          * What the button that turns it into a control piece, or back, says.
-         */controlLabel: String) {
+         */controlLabel: String, 
+        /**
+         * What to ask before it is made a control piece; empty when it can simply be done.
+         */controlQuestion: String) {
         self.id = id
         self.piece = piece
         self.title = title
         self.lines = lines
         self.control = control
         self.controlLabel = controlLabel
+        self.controlQuestion = controlQuestion
     }
 
     
@@ -5051,7 +5061,8 @@ public struct FfiConverterTypeCoatView: FfiConverterRustBuffer {
                 title: FfiConverterString.read(from: &buf), 
                 lines: FfiConverterSequenceTypeLine.read(from: &buf), 
                 control: FfiConverterBool.read(from: &buf), 
-                controlLabel: FfiConverterString.read(from: &buf)
+                controlLabel: FfiConverterString.read(from: &buf), 
+                controlQuestion: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -5062,6 +5073,7 @@ public struct FfiConverterTypeCoatView: FfiConverterRustBuffer {
         FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
         FfiConverterBool.write(value.control, into: &buf)
         FfiConverterString.write(value.controlLabel, into: &buf)
+        FfiConverterString.write(value.controlQuestion, into: &buf)
     }
 }
 
@@ -14652,7 +14664,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_remove_coat() != 26743) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_set_control() != 10116) {
+    if (uniffi_laydown_app_checksum_method_studio_set_control() != 40670) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_devices() != 245) {

@@ -26,6 +26,9 @@ struct Shape {
     measured: bool,
 }
 
+/// The zones that are drawn, each as often; what a dip over both takes is their sum.
+const ZONES: [ZoneKind; 2] = [ZoneKind::Inside, ZoneKind::Outside];
+
 #[derive(Debug, Clone, Copy)]
 struct Bucket {
     sg: f64,
@@ -35,6 +38,7 @@ struct Bucket {
 #[derive(Debug, Clone)]
 struct Case {
     job: Shape,
+    zone: ZoneKind,
     bucket: Bucket,
     powder: f64,
     sensitivity: Sensitivity,
@@ -67,7 +71,12 @@ fn stored(value: f64, parts: f64) -> f64 {
 }
 
 fn cases() -> impl Strategy<Value = Case> {
-    let job = (shapes(), buckets(), 2.3..3.5f64, prop::sample::select(Sensitivity::ALL.to_vec()));
+    let job = (
+        (shapes(), prop::sample::select(ZONES.to_vec())),
+        buckets(),
+        2.3..3.5f64,
+        prop::sample::select(Sensitivity::ALL.to_vec()),
+    );
     let weights = || vec(0.75..1.3f64, 1..6);
     let evidence = (
         vec((shapes(), any::<bool>(), buckets(), weights()), 0..3),
@@ -83,11 +92,12 @@ fn cases() -> impl Strategy<Value = Case> {
     );
     (job, evidence, weighing).prop_map(
         |(
-            (job, bucket, powder, sensitivity),
+            ((job, zone), bucket, powder, sensitivity),
             (others, same, tiles, starting),
             (step, repeatability, reading, bare),
         )| Case {
             job,
+            zone,
             bucket,
             powder: stored(powder, 1e3),
             sensitivity,
@@ -103,14 +113,15 @@ fn cases() -> impl Strategy<Value = Case> {
     )
 }
 
-fn form(shape: Shape) -> Form {
+fn form(shape: Shape, zone: ZoneKind) -> Form {
     let by_capacity = Form::by_capacity(shape.class, Millilitres::new(shape.capacity)).unwrap();
     if !shape.measured {
         return by_capacity;
     }
     // Measured, it need not have the class's proportions.
-    let area = by_capacity.zone(ZoneKind::Inside).unwrap().area * (0.9 + shape.capacity % 0.2);
-    Form::by_area(shape.class, Some(area), None).unwrap()
+    let area = by_capacity.zone(zone).unwrap().area * (0.9 + shape.capacity % 0.2);
+    let side = |kind| (zone == kind).then_some(area);
+    Form::by_area(shape.class, side(ZoneKind::Inside), side(ZoneKind::Outside)).unwrap()
 }
 
 fn solids(bucket: Bucket, powder: PowderDensity) -> Solids {
@@ -124,8 +135,8 @@ fn answer(case: &Case) -> Value {
         Scale::new(Grams::new(20_000.0), Grams::new(case.step), None, case.repeatability.map(Grams::new)).unwrap();
     let (mut controls, mut written) = (Vec::new(), Vec::new());
     let mut known = |name: &str, shape: Shape, bucket: Bucket, weights: &[f64], same_form: bool| {
-        let form = form(shape);
-        let zone = form.zone(ZoneKind::Inside).unwrap();
+        let form = form(shape, case.zone);
+        let zone = form.zone(case.zone).unwrap();
         let solids = solids(bucket, powder);
         let usual = solids.wet(Laydown::new(5.5).dry_on(zone.area));
         for weight in weights {
@@ -160,10 +171,10 @@ fn answer(case: &Case) -> Value {
         known(&format!("form {at}"), Shape { class, ..*shape }, *bucket, weights, false);
     }
 
-    let form = form(case.job);
+    let form = form(case.job, case.zone);
     let job = Job {
         form_name: "this form".to_owned(),
-        zone: *form.zone(ZoneKind::Inside).unwrap(),
+        zone: *form.zone(case.zone).unwrap(),
         capacity: form.capacity,
         class: form.class,
         solids: solids(case.bucket, powder),
@@ -188,6 +199,7 @@ fn answer(case: &Case) -> Value {
     let verdict = judge(&reading, &target, &scale, &job, evidence.controls.first());
     json!({
         "job": {
+            "zone": case.zone.code(),
             "area": job.zone.area.value(),
             "area_relative_uncertainty": job.zone.relative_uncertainty,
             "class": job.class.code(),

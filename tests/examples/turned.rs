@@ -34,5 +34,7 @@ fn turned(pot: &Pot) -> Value {
         "solid_volume": revolve::swept_volume(cut.outside()),
         "inside_area": revolve::swept_area(cut.inside()),
         "inside_volume": revolve::swept_volume(cut.inside()),
+        "capacity": cut.capacity().value() * 1e3,
+        "clay": cut.clay().value() * 1e3,
     })
 }

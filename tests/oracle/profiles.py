@@ -81,11 +81,22 @@ class Pot:
         start = optimize.brentq(lambda t: inner_height(t) - self.floor, 0, 0.6)
         wall_area, _ = swept(inner_radius, inner_height, start, 1)
         floor = np.pi * inner_radius(start) ** 2
+        # Filled to the highest point of the lip; a wall that leans in stands straight up from its inner edge to there.
+        fine = np.linspace(start, 1, 200_001)
+        crown = fine[np.argmax(inner_height(fine))]
+        brim = max(inner_height(crown), self.height(np.linspace(0, 1, 200_001)).max())
+        upright = np.pi * inner_radius(crown) ** 2 * (brim - inner_height(crown))
+        inside_volume = swept(inner_radius, inner_height, start, 1)[1]
+        # The lip is straight from the outer edge to the inner one.
+        outer, inner, rise = self.radius(1), inner_radius(1), inner_height(1) - self.height(1)
+        lip = np.pi / 3 * rise * (outer**2 + outer * inner + inner**2)
         return {
+            "capacity": swept(inner_radius, inner_height, start, crown)[1] + upright,
+            "clay": outside[1] + lip - inside_volume,
             "outside_area": outside[0],
             "solid_volume": outside[1],
             "inside_area": wall_area + floor,
-            "inside_volume": swept(inner_radius, inner_height, start, 1)[1],
+            "inside_volume": inside_volume,
         }
 
     def mesh(self):

@@ -199,6 +199,7 @@ pub fn save_the_rest(store: &Store, bench: &Bench) {
             specific_gravity_e5: Some(145_000),
             at: NOW,
             gone: false,
+            came_out: Some("right".into()),
         };
         let preference = Preference {
             id: device.0,

@@ -9,7 +9,9 @@ use std::time::Duration;
 
 use laydown_app::in_words;
 use laydown_domain::coat::scale::{AccuracyClass, Scale};
-use laydown_domain::coat::target::{Control, Evidence, Job, Sensitivity, Target, TileEvidence, carry_over, target};
+use laydown_domain::coat::target::{
+    Control, Evidence, Job, Sensitivity, Target, TileEvidence, carry_over, of_both_sides, target,
+};
 use laydown_domain::coat::verdict::{Reading, judge};
 use laydown_domain::coat::{Solids, tile};
 use laydown_domain::form::profile::Point;
@@ -408,6 +410,8 @@ fn the_target_and_the_verdict() {
         for (job, target) in &targets {
             let known = control(usual, 19.4, 187.0, false);
             dog.optional(("carry over", job.zone.area, job.capacity), || Some(carry_over(&known, job)));
+            let side = (target, job.zone.area);
+            dog.optional(("both sides", target), || Some(of_both_sides(job, [side, side])));
             dog.optional(("target in words", target), || Some(in_words::target(target, &style, scale.step)));
             for a in HARD {
                 let readings = [
@@ -475,6 +479,8 @@ fn forms() {
                 dog.total(("usual", class, a), &[a], || class.usual(Some(Millilitres::new(a))));
                 for kind in ZoneKind::ALL {
                     dog.total(("area", class, a), &[a], || class.area(*kind, Millilitres::new(a)));
+                    let (usual, given) = (Millilitres::new(350.0), Millilitres::new(a));
+                    dog.total(("growth", class, a), &[a], || class.growth(*kind, usual, given));
                 }
                 for b in HARD.into_iter().chain([1.0, 0.999_999_9, 50_000.0]) {
                     let area = |value: f64| Some(SquareCentimetres::new(value));

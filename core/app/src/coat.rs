@@ -5,14 +5,18 @@ use uuid::Uuid;
 
 use super::archive::found;
 use super::date_text::sentence_case;
-use super::evidence::{parse_id, sg_in_words, step_of, style};
+use super::evidence::{parse_id, sg_in_words, step_of, style, verdict_kind};
+use super::findings::thickness;
 use super::in_words::{StyleWords, name_of, span};
+use super::kiln::FiringState;
 use super::messages::{coat as say, common};
 use super::{CommandResult, Now, Result, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
+use laydown_domain::kiln::fault::Thickness;
 use laydown_domain::units::{Grams, Laydown, SquareCentimetres};
 use laydown_store::entity::{self, Entity};
+use laydown_store::query;
 
 /// A line of a record: what it is and what it says.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
@@ -38,6 +42,8 @@ pub struct CoatView {
     pub control: bool,
     /// What the button that turns it into a control piece, or back, says.
     pub control_label: String,
+    /// What to ask before it is made a control piece; empty when it can simply be done.
+    pub control_question: String,
 }
 
 #[uniffi::export]
@@ -77,20 +83,29 @@ impl Studio {
                 piece: coat.piece.to_string(),
                 title: common::form_and_zone(&form.name, name_of::<ZoneKind>(&coat.zone)),
                 lines,
+                control_question: match standing(conn, &coat)? {
+                    Standing::Doubtful(question) if !coat.control => question,
+                    _ => String::new(),
+                },
                 control: coat.control,
                 control_label: if coat.control { say::no_longer_control() } else { say::make_control() },
             })
         })
     }
 
-    /// Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+    /// Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+    /// [`CoatView::control_question`] asks has been answered.
     ///
     /// # Errors
-    /// [`StudioError::Missing`] when there is no such coat.
+    /// [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
     pub fn set_control(&self, now: Now, id: &str, control: bool) -> Result<CommandResult> {
         let coat_id = parse_id(id, "coat")?;
         let stored = self.command(now, |tx| {
-            tx.put(&entity::Coat { control, ..saved(tx.conn(), coat_id)? })?;
+            let coat = saved(tx.conn(), coat_id)?;
+            if control && let Standing::Wrong(sentence) = standing(tx.conn(), &coat)? {
+                return Err(StudioError::refused("", sentence));
+            }
+            tx.put(&entity::Coat { control, ..coat })?;
             Ok(())
         })?;
         let sentence = if control { say::control_marked() } else { say::control_unmarked() };
@@ -109,6 +124,40 @@ impl Studio {
         })?;
         Ok(CommandResult::new(id.to_owned(), say::removed(), stored.undo))
     }
+}
+
+/// What is known of a coat that is to be a control piece.
+enum Standing {
+    /// It came out of the kiln right.
+    Right,
+    /// Nobody knows yet: what to ask.
+    Doubtful(String),
+    /// It came out wrong: why it cannot be one.
+    Wrong(String),
+}
+
+/// By what came out of the last firing after which this zone was judged; until then by its verdict.
+fn standing(conn: &Connection, coat: &entity::Coat) -> Result<Standing> {
+    let zone: Option<ZoneKind> = coat.zone.parse().ok();
+    let (mut is_fired, mut came_out) = (false, None);
+    for placement in query::placements_of_piece(conn, coat.piece)? {
+        let firing = entity::Firing::load(conn, placement.firing)?;
+        let Some(firing) = firing.filter(|firing| !firing.gone && firing.state != FiringState::Loading.code()) else {
+            continue;
+        };
+        is_fired = true;
+        let found = query::finding(conn, coat.piece, firing.id)?;
+        came_out = found.and_then(|found| thickness(zone?, &found.inside, &found.outside)).or(came_out);
+    }
+    let verdict = verdict_kind(coat);
+    let is_off = matches!(verdict, VerdictKind::Short | VerdictKind::Over);
+    Ok(match came_out {
+        Some(Thickness::Right) => Standing::Right,
+        Some(thickness) => Standing::Wrong(say::control_came_out(thickness.code())),
+        None if is_off => Standing::Doubtful(say::control_was_off(verdict.code())),
+        None if is_fired => Standing::Doubtful(say::control_not_judged()),
+        None => Standing::Doubtful(say::control_not_fired()),
+    })
 }
 
 fn saved(conn: &Connection, id: Uuid) -> Result<entity::Coat> {

@@ -13,21 +13,22 @@ use super::in_words::Sentence;
 use super::messages::common as say;
 use super::{Result, StudioError};
 use laydown_domain::UnknownCode;
+use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{Control, Sensitivity, TileEvidence};
+use laydown_domain::coat::tile::{self, TileResult};
 use laydown_domain::coat::verdict::VerdictKind;
-use laydown_domain::coat::{Solids, tile};
 use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{
-    AreaUnit, DecimalMark, Grams, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
-    VolumeUnit,
+    AreaUnit, DecimalMark, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres,
+    Style, VolumeUnit,
 };
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::ControlPiece;
 use laydown_store::{query, this_device};
 
-/// The most control pieces a target rests on: the newest ones, so that a target follows the studio's hand.
+/// The most control pieces of one form that a target rests on: the newest ones, so that it follows the studio's hand.
 pub(super) const MOST_CONTROLS: u32 = 24;
 
 /// An id as the shell hands it back.
@@ -136,11 +137,27 @@ pub(super) fn verdict_kind(coat: &entity::Coat) -> VerdictKind {
     coat.verdict.parse().unwrap_or(VerdictKind::CannotTell)
 }
 
+/// The control pieces that say how much this glaze takes in this zone, the newest first: its own, or for a side without any
+/// those of dips over all.
+pub(super) fn controls(conn: &Connection, glaze: &entity::Glaze, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
+    let own = own_controls(conn, glaze, zone, form)?;
+    if !own.is_empty() || zone == ZoneKind::Whole {
+        return Ok(own);
+    }
+    let dips = own_controls(conn, glaze, ZoneKind::Whole, form)?;
+    Ok(dips.into_iter().map(Control::of_one_side).collect())
+}
+
 /// The control pieces of this glaze and zone, the newest first: coats weighed here and amounts typed in.
-pub(super) fn controls(conn: &Connection, glaze: Uuid, zone: ZoneKind, form: Uuid) -> Result<Vec<Control>> {
+pub(super) fn own_controls(
+    conn: &Connection,
+    glaze: &entity::Glaze,
+    zone: ZoneKind,
+    form: Uuid,
+) -> Result<Vec<Control>> {
     let mut pieces = Pieces::new(conn);
-    let known = query::control_pieces(conn, glaze, zone.code(), MOST_CONTROLS)?;
-    let controls = known.into_iter().map(|known| pieces.control(&known, zone, form));
+    let known = query::control_pieces(conn, glaze.id, zone.code(), MOST_CONTROLS)?;
+    let controls = known.into_iter().map(|known| pieces.control(&known, glaze, zone, form));
     Ok(controls.collect::<Result<Vec<_>>>()?.into_iter().flatten().collect())
 }
 
@@ -156,28 +173,51 @@ impl<'a> Pieces<'a> {
         Pieces { conn, forms: BTreeMap::new(), scales: BTreeMap::new() }
     }
 
-    /// `None` when the form is not known here, as when only some of a studio's events have arrived, or a figure cannot be.
-    pub(super) fn control(&mut self, known: &ControlPiece, zone: ZoneKind, form: Uuid) -> Result<Option<Control>> {
+    /// A control piece by what is known today: the area that its form has now, or had then where it has the zone no more,
+    /// and the density of the glaze's powder, so that a corrected figure counts for then as for now. `None` when the form is
+    /// not known here, as when only some of a studio's events have arrived, or a figure cannot be.
+    pub(super) fn control(
+        &mut self,
+        known: &ControlPiece,
+        glaze: &entity::Glaze,
+        zone: ZoneKind,
+        form: Uuid,
+    ) -> Result<Option<Control>> {
         // How sure an amount from memory is lies in the spread from pot to pot.
         let net_standard_uncertainty =
             known.scale.map_or(Ok(Grams::ZERO), |scale| self.net_standard_uncertainty(scale))?;
         let Some((form_name, shape)) = self.form(known.form)? else { return Ok(None) };
-        let (wet, area) =
-            (Grams::from_milligrams(known.net_mg), SquareCentimetres::from_square_millimetres(known.area_mm2));
-        let Some(solids) = usable(solids_then(known))?.filter(|_| wet.is_positive() && area.is_positive()) else {
+        let wet = Grams::from_milligrams(known.net_mg);
+        let (area, area_relative_uncertainty) = area_now(Some(shape), zone, known.area_mm2);
+        let solids = solids_then(known.specific_gravity_e5, known.sg_uncertainty_e5, glaze);
+        let Some(solids) = usable(solids)?.filter(|_| wet.is_positive() && area.is_positive()) else {
             return Ok(None);
         };
         Ok(Some(Control {
             wet,
             solids,
             area,
-            area_relative_uncertainty: shape.zone(zone).map_or(AREA_FROM_CAPACITY, |zone| zone.relative_uncertainty),
+            area_relative_uncertainty,
             class: shape.class,
             capacity: shape.capacity,
             form_name: form_name.clone(),
             same_form: known.form == form,
             net_standard_uncertainty,
         }))
+    }
+
+    /// The laydown of a coat by what is known today, as of a control piece; `None` where a figure cannot be.
+    pub(super) fn laydown(
+        &mut self,
+        coat: &WeighedCoat,
+        glaze: &entity::Glaze,
+        zone: ZoneKind,
+    ) -> Result<Option<Laydown>> {
+        let shape = self.form(coat.form)?.map(|(_, shape)| shape);
+        let (area, _) = area_now(shape, zone, coat.area_mm2);
+        let solids = usable(solids_then(coat.specific_gravity_e5, 0, glaze))?;
+        let laydown = solids.map(|solids| Laydown::of(solids.dry(Grams::from_milligrams(coat.net_mg)), area));
+        Ok(laydown.filter(|laydown| laydown.is_positive()))
     }
 
     fn form(&mut self, id: Uuid) -> Result<Option<&(String, Form)>> {
@@ -206,17 +246,50 @@ impl<'a> Pieces<'a> {
     }
 }
 
-/// Dry glaze per gram of the bucket when a control piece was weighed.
-fn solids_then(known: &ControlPiece) -> Result<Solids> {
-    let sg = sg_reading(known.specific_gravity_e5, known.sg_uncertainty_e5)?;
-    Ok(Solids::of(sg, PowderDensity::from_thousandths(known.powder_density_e3)?)?)
+/// What the laydown of an earlier coat is calculated from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct WeighedCoat {
+    pub(super) form: Uuid,
+    /// Wet weight, mg.
+    pub(super) net_mg: i64,
+    /// Specific gravity of the bucket then, hundred-thousandths.
+    pub(super) specific_gravity_e5: i64,
+    /// Area as it was taken to be then, mm2.
+    pub(super) area_mm2: i64,
 }
 
-/// The glaze's test tiles.
+/// The area of a zone as its form has it now, and one standard uncertainty as a fraction of it; where the form has it no
+/// more the area of then, as unsure as the roughest way of knowing one.
+fn area_now(shape: Option<&Form>, zone: ZoneKind, then_mm2: i64) -> (SquareCentimetres, f64) {
+    shape
+        .and_then(|shape| shape.zone(zone))
+        .map_or((SquareCentimetres::from_square_millimetres(then_mm2), AREA_FROM_CAPACITY), |zone| {
+            (zone.area, zone.relative_uncertainty)
+        })
+}
+
+/// Dry glaze per gram of the bucket when an earlier coat was weighed, by the powder's density as it is known today.
+fn solids_then(specific_gravity_e5: i64, uncertainty_e5: i64, glaze: &entity::Glaze) -> Result<Solids> {
+    Ok(Solids::of(sg_reading(specific_gravity_e5, uncertainty_e5)?, powder_density(glaze))?)
+}
+
+/// The glaze's test tiles that say how thick its pots should be: fired, come out right, and not too thin for that.
 pub(super) fn tiles(conn: &Connection, glaze: &entity::Glaze) -> Result<Vec<TileEvidence>> {
-    let tiles = query::tiles(conn, glaze.id, MOST_CONTROLS)?;
-    let evidence = tiles.iter().map(|tile| usable(tile_evidence(tile, glaze))).collect::<Result<Vec<_>>>()?;
-    Ok(evidence.into_iter().flatten().flatten().collect())
+    let tiles = query::tiles(conn, glaze.id, TileResult::Right.code(), MOST_CONTROLS)?;
+    let evidence = tiles.iter().map(|tile| teaching_tile(tile, glaze)).collect::<Result<Vec<_>>>()?;
+    Ok(evidence.into_iter().flatten().collect())
+}
+
+/// What a tile says of pots; `None` while it says nothing.
+pub(super) fn teaching_tile(tile: &entity::Tile, glaze: &entity::Glaze) -> Result<Option<TileEvidence>> {
+    let starting = Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2);
+    let evidence = usable(tile_evidence(tile, glaze))?.flatten();
+    Ok(evidence.filter(|found| tile::teaches(tile_result(tile), found.laydown, starting)))
+}
+
+/// How a tile came out; one that nobody was asked about counts as not fired.
+pub(super) fn tile_result(tile: &entity::Tile) -> TileResult {
+    tile.came_out.as_deref().and_then(|code| code.parse().ok()).unwrap_or(TileResult::NotFired)
 }
 
 /// A tile's laydown, from its dry weight if there is one, else from its wet weight and SG.

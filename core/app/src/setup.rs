@@ -10,6 +10,7 @@ use super::lists::{self, by_name, scale_detail};
 use super::messages::setup as say;
 use super::{EditorKind, Now, Result, Row, Studio};
 use laydown_domain::caution::Caution;
+use laydown_domain::coat::tile::TileResult;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Millimetres, Style};
 use laydown_store::entity::{self, Entity};
@@ -160,7 +161,13 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
         let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
         let detail = usable(tile_evidence(&tile, &glaze))?.flatten().map_or_else(
             || glaze.name.clone(),
-            |tile| format!("{}, {}", glaze.name, style.laydown_with_unit(tile.laydown)),
+            |found| {
+                let laydown = style.laydown_with_unit(found.laydown);
+                match &tile.came_out {
+                    Some(code) => say::tile(&glaze.name, laydown, name_of::<TileResult>(code)),
+                    None => say::tile_not_asked(&glaze.name, laydown),
+                }
+            },
         );
         rows.push(row(tile.id, tile.name, detail));
     }

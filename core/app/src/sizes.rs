@@ -119,7 +119,8 @@ impl Known {
         let mut sizes = Vec::new();
         for form in forms {
             let Some(shape) = usable(shape(conn, &form))? else { continue };
-            let (Some(zone), Some(control)) = (shape.zone(self.zone), pieces.control(&self.piece, self.zone, form.id)?)
+            let (Some(zone), Some(control)) =
+                (shape.zone(self.zone), pieces.control(&self.piece, &self.glaze, self.zone, form.id)?)
             else {
                 continue;
             };

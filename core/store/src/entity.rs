@@ -705,7 +705,7 @@ entities! {
         gone: bool,
     }
 
-    /// A test tile whose coat came out right.
+    /// A test tile.
     Tile "tile" {
         /// The glaze on it.
         glaze: Uuid,
@@ -724,6 +724,8 @@ entities! {
         /// No longer compared with.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         gone: bool,
+        /// Code of how it came out of the kiln; none where an earlier version did not ask.
+        came_out: Option<String>,
     }
 
     /// What one device prefers; its id is the device's.

@@ -1,7 +1,7 @@
 //! What the weigh screen asks of the studio, each answered from an index: as fast in the thousandth week as in the first.
 
 use std::cmp::Reverse;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::ops::RangeInclusive;
 
 use rusqlite::{Connection, OptionalExtension, Params, Row, params};
@@ -27,17 +27,25 @@ const EACH_COAT: &str = "ORDER BY at, id";
 const TALLY: &str =
     concat!("SELECT count(*), count(*) FILTER (WHERE verdict = ", number_of!("?2"), ") FROM coat WHERE at >= ?1");
 const COATS_FROM_BUCKET: &str = concat!("SELECT count(*) FROM coat WHERE at >= ?2 AND bucket = ", number_of!("?1"));
-const CONTROL_COATS: &str = concat!(
-    "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, powder_density_e3, scale FROM coat \
-     WHERE control AND glaze = ",
+/// From one form that has control coats to the next, by the numbers of their words.
+const NEXT_CONTROL_FORM: &str = concat!(
+    "SELECT min(form) FROM coat WHERE control AND glaze = ",
     number_of!("?1"),
     " AND zone = ",
     number_of!("?2"),
-    " ORDER BY at DESC, id DESC LIMIT ?3"
+    " AND form > ?3"
+);
+const CONTROL_COATS: &str = concat!(
+    "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, scale FROM coat WHERE control AND glaze = ",
+    number_of!("?1"),
+    " AND zone = ",
+    number_of!("?2"),
+    " AND form = ?3 ORDER BY at DESC, id DESC LIMIT ?4"
 );
 const LATEST_CONTROL_COATS: &str = "INDEXED BY coat_control WHERE control ORDER BY at DESC, id DESC LIMIT ?1";
-const CONTROLS: &str = "WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
-const TILES: &str = "WHERE NOT gone AND glaze = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+const CONTROLS: &str = "WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC";
+const TILES_OUT: &str = "WHERE NOT gone AND glaze = ?1 AND came_out = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
+const TILES_NOT_ASKED: &str = "SELECT count(*) FROM tile WHERE NOT gone AND glaze = ?1 AND came_out IS NULL";
 const PIECE_OF_CODE: &str = "SELECT piece FROM coat WHERE code = ?1 ORDER BY at DESC LIMIT 1";
 const COATS_OF_PIECE: &str = "WHERE at BETWEEN ?2 AND ?3 AND piece = ?1";
 const COATS_ASTRAY: &str = "WHERE piece = ?1 AND substr(hex(piece), 1, 12) NOT BETWEEN \
@@ -59,9 +67,9 @@ const COATS_LIKE: &str = concat!(
     ") AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7"
 );
 const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
-     coat.laydown_mg_dm2, finding.firing, finding.inside, finding.outside, finding.faults \
-     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, laydown_mg_dm2 FROM coat ORDER BY at DESC, id DESC LIMIT ?1) \
-     AS coat LEFT JOIN finding ON finding.piece = coat.piece";
+     coat.specific_gravity_e5, coat.area_mm2, finding.firing, finding.inside, finding.outside, finding.faults \
+     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, specific_gravity_e5, area_mm2 FROM coat \
+     ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
 const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
@@ -196,8 +204,10 @@ pub struct CoatAndFinding {
     pub net_mg: i64,
     /// Wet weight aimed at, mg.
     pub aim_mg: i64,
-    /// Laydown reached, mg per dm2.
-    pub laydown_mg_dm2: i64,
+    /// Specific gravity of the bucket then, hundred-thousandths.
+    pub specific_gravity_e5: i64,
+    /// Area coated, mm2, as it was taken to be then.
+    pub area_mm2: i64,
     /// The firing; `None` where the piece was not looked at, and all below with it.
     pub firing: Option<Uuid>,
     /// Code of how thick the glaze inside looks.
@@ -225,11 +235,12 @@ pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFi
             at: row.get(5)?,
             net_mg: row.get(6)?,
             aim_mg: row.get(7)?,
-            laydown_mg_dm2: row.get(8)?,
-            firing: row.get(9)?,
-            inside: row.get(10)?,
-            outside: row.get(11)?,
-            faults: row.get(12)?,
+            specific_gravity_e5: row.get(8)?,
+            area_mm2: row.get(9)?,
+            firing: row.get(10)?,
+            inside: row.get(11)?,
+            outside: row.get(12)?,
+            faults: row.get(13)?,
         });
     }
     Ok(found)
@@ -273,14 +284,12 @@ pub struct ControlPiece {
     pub form: Uuid,
     /// What the coat weighed wet, mg.
     pub net_mg: i64,
-    /// Glazed area of its zone, mm2.
+    /// Glazed area of its zone, mm2, as it was taken to be then.
     pub area_mm2: i64,
     /// Specific gravity of the bucket then, hundred-thousandths.
     pub specific_gravity_e5: i64,
     /// Standard uncertainty of that, hundred-thousandths.
     pub sg_uncertainty_e5: i64,
-    /// Density of the dry powder relative to water, thousandths.
-    pub powder_density_e3: i64,
     /// The scale it was weighed on; `None` for an amount typed in.
     pub scale: Option<Uuid>,
 }
@@ -297,7 +306,6 @@ macro_rules! control_piece_of {
                     area_mm2: saved.area_mm2,
                     specific_gravity_e5: saved.specific_gravity_e5,
                     sg_uncertainty_e5: saved.sg_uncertainty_e5,
-                    powder_density_e3: saved.powder_density_e3,
                     scale: scale(saved),
                 }
             }
@@ -314,18 +322,30 @@ pub fn latest_control_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, 
     Coat::select(conn, LATEST_CONTROL_COATS, [limit])
 }
 
-/// The control pieces of `glaze` in `zone`, coats and amounts typed in, newest first, at most `limit`.
+/// The control pieces of `glaze` in `zone`, coats and amounts typed in, newest first, of each form at most `limit`.
 pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<ControlPiece>, StoreError> {
     let mut pieces = Vec::new();
+    let glaze_text = glaze.to_string();
+    let mut next_form = conn.prepare_cached(NEXT_CONTROL_FORM)?;
     let mut select = conn.prepare_cached(CONTROL_COATS)?;
-    let mut rows = select.query(params![glaze.to_string(), zone, limit])?;
     let mut strings = StringDictionary::default();
-    while let Some(row) = rows.next()? {
-        pieces.push(control_coat(conn, &mut strings, row)?);
+    let mut before = i64::MIN;
+    while let Some(form) = next_form.query_row(params![glaze_text, zone, before], |row| row.get::<_, Option<i64>>(0))? {
+        let mut rows = select.query(params![glaze_text, zone, form, limit])?;
+        while let Some(row) = rows.next()? {
+            pieces.push(control_coat(conn, &mut strings, row)?);
+        }
+        before = form;
     }
-    pieces.extend(Control::select(conn, CONTROLS, params![glaze, zone, limit])?.iter().map(ControlPiece::from));
-    pieces.sort_by_key(|piece| Reverse(piece.at));
-    pieces.truncate(limit as usize);
+    // What is typed in by hand is little.
+    pieces.extend(Control::select(conn, CONTROLS, params![glaze, zone])?.iter().map(ControlPiece::from));
+    pieces.sort_by_key(|piece| (Reverse(piece.at), piece.form));
+    let mut of_form: BTreeMap<Uuid, u32> = BTreeMap::new();
+    pieces.retain(|piece| {
+        let count = of_form.entry(piece.form).or_default();
+        *count += 1;
+        *count <= limit
+    });
     Ok(pieces)
 }
 
@@ -337,14 +357,18 @@ fn control_coat(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>
         area_mm2: row.get(3)?,
         specific_gravity_e5: row.get(4)?,
         sg_uncertainty_e5: row.get(5)?,
-        powder_density_e3: row.get(6)?,
-        scale: Some(decode(conn, strings, row, 7)?),
+        scale: Some(decode(conn, strings, row, 6)?),
     })
 }
 
-/// The test tiles of `glaze`, newest first, at most `limit`.
-pub fn tiles(conn: &Connection, glaze: Uuid, limit: u32) -> Result<Vec<Tile>, StoreError> {
-    Tile::select(conn, TILES, params![glaze, limit])
+/// The test tiles of `glaze` that came out of the kiln as the code `came_out` says, newest first, at most `limit`.
+pub fn tiles(conn: &Connection, glaze: Uuid, came_out: &str, limit: u32) -> Result<Vec<Tile>, StoreError> {
+    Tile::select(conn, TILES_OUT, params![glaze, came_out, limit])
+}
+
+/// How many test tiles of `glaze` are from a version that did not ask how they came out.
+pub fn tiles_not_asked(conn: &Connection, glaze: Uuid) -> Result<u32, StoreError> {
+    count(conn, TILES_NOT_ASKED, [glaze])
 }
 
 /// The last check of `bucket`.
@@ -377,9 +401,11 @@ mod tests {
             (coats(EACH_COAT), "SCAN coat USING INDEX coat_at"),
             (TALLY.to_owned(), "SEARCH coat USING INDEX coat_at (at>?)"),
             (COATS_FROM_BUCKET.to_owned(), "SEARCH coat USING INDEX coat_at (at>?)"),
-            (CONTROL_COATS.to_owned(), "SEARCH coat USING INDEX coat_control (glaze=? AND zone=?)"),
+            (NEXT_CONTROL_FORM.to_owned(), "SEARCH coat USING INDEX coat_control (glaze=? AND zone=? AND form>?)"),
+            (CONTROL_COATS.to_owned(), "SEARCH coat USING INDEX coat_control (glaze=? AND zone=? AND form=?)"),
             ([Control::SELECT, CONTROLS].concat(), "SEARCH control USING INDEX control_glaze (glaze=? AND zone=?)"),
-            ([Tile::SELECT, TILES].concat(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
+            ([Tile::SELECT, TILES_OUT].concat(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
+            (TILES_NOT_ASKED.to_owned(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
             ([Check::SELECT, CHECKS].concat(), "SEARCH check USING INDEX check_bucket (bucket=?)"),
             (PIECE_OF_CODE.to_owned(), "SEARCH coat USING INDEX coat_code (code=?)"),
             (coats(COATS_OF_PIECE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),

@@ -5,6 +5,7 @@ import SwiftUI
 struct CoatPage: View {
     @Environment(\.dismiss) private var dismiss
     @State private var screen: CoatScreen
+    @State private var isAsked = false
 
     init(frame: AppModel, id: String) {
         _screen = State(initialValue: frame.screen("coat \(id)") { CoatScreen(frame: frame, id: id) })
@@ -17,7 +18,15 @@ struct CoatPage: View {
                 Section {
                     GoRow(title: Words.wholePiece, detail: Words.wholePieceDetail, place: .piece(view.piece))
                     GoRow(title: Words.itsHistory, place: .history(view.id))
-                    Button(view.controlLabel) { screen.turnControl() }
+                    Button(view.controlLabel) {
+                        if view.controlQuestion.isEmpty { screen.turnControl() } else { isAsked = true }
+                    }
+                    .alert(view.controlLabel, isPresented: $isAsked) {
+                        Button(Words.yes) { screen.turnControl() }
+                        Button(Words.notYet, role: .cancel) {}
+                    } message: {
+                        Text(view.controlQuestion)
+                    }
                     Button(Words.takeBack, role: .destructive) {
                         Task { if await screen.takeBack() { dismiss() } }
                     }

@@ -185,8 +185,9 @@ import Testing
         let screen = CoatScreen(frame: pottery.frame, id: id)
         await screen.refresh()
         #expect(screen.view?.control == false && screen.view?.lines.isEmpty == false)
+        #expect(screen.view?.controlQuestion.contains("not fired yet") == true)
         await screen.turnControl().value
-        #expect(screen.view?.control == true)
+        #expect(screen.view?.control == true && screen.view?.controlQuestion.isEmpty == true)
         let taps = [Task { await screen.takeBack() }, Task { await screen.takeBack() }]
         #expect(await taps[0].value)
         #expect(await !taps[1].value && pottery.frame.failure == nil)

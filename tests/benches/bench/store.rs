@@ -124,7 +124,7 @@ fn opening(folder: &Path, coats: i64) {
     let look = |conn: &Connection| {
         let latest = query::latest_coats(conn, 8)?;
         let controls = query::control_pieces(conn, bench.glaze.id, "inside", 24)?;
-        let tiles = query::tiles(conn, bench.glaze.id, 24)?;
+        let tiles = query::tiles(conn, bench.glaze.id, "right", 24)?;
         let check = query::latest_check(conn, bench.bucket.id)?;
         let (today, _) = query::tally(conn, last - 3_600_000, "within")?;
         let taken = query::coats_from_bucket(conn, bench.bucket.id, last - DAY)?;

@@ -45,7 +45,7 @@ fn what_is_saved_comes_back_after_closing() {
             assert_eq!(found, [weighed(&coats[50]), weighed(&coats[0]), (NOW, 23_000, None)]);
             assert_eq!(query::control_pieces(conn, bench.glaze.id, "inside", 1)?, controls[..1]);
             assert_eq!(query::control_pieces(conn, bench.glaze.id, "outside", 9)?, []);
-            assert_eq!(query::tiles(conn, bench.glaze.id, 9)?.len(), 1);
+            assert_eq!(query::tiles(conn, bench.glaze.id, "right", 9)?.len(), 1);
             assert_eq!(query::latest_check(conn, bench.bucket.id)?.unwrap().flow_ms, Some(14_300));
             assert_eq!(query::checks(conn, bench.bucket.id, 9)?.last(), Some(&bench.check));
             Ok::<_, StoreError>(())

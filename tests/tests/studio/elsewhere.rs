@@ -268,6 +268,7 @@ fn what_a_newer_laydown_wrote_leaves_every_screen_standing() {
         with_unknown_codes::<Form>(&bench, told, &["class", "stage"]);
         with_unknown_codes::<Coat>(&bench, told, &["zone", "source", "verdict"]);
         with_unknown_codes::<Control>(&bench, told, &["zone"]);
+        with_unknown_codes::<Tile>(&bench, told, &["came_out"]);
         with_unknown_codes::<Firing>(&bench, told, &["cone", "cone_kind", "state", "witnesses", "checked"]);
         with_unknown_codes::<Finding>(&bench, told, &["inside", "outside", "overlap", "faults"]);
         with_unknown_codes::<Preference>(&bench, told, &["mass", "volume", "area", "length", "decimal"]);

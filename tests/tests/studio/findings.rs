@@ -22,14 +22,14 @@ const ROW: Pots<'_> = &[
 ];
 
 impl Bench {
-    fn with_kiln() -> Bench {
+    pub(crate) fn with_kiln() -> Bench {
         let bench = Bench::set_up();
         let kiln = [("name", "Garden kiln"), ("across", "60"), ("deep", "60"), ("shelves", "3")];
         bench.save(EditorKind::Kiln, "", &kiln);
         bench
     }
 
-    fn first_glaze(&self) -> String {
+    pub(crate) fn first_glaze(&self) -> String {
         self.studio.findings().unwrap().glazes[0].id.clone()
     }
 
@@ -43,20 +43,20 @@ impl Bench {
         poured.collect()
     }
 
-    fn fire_at(&self, cone: &str) -> String {
+    pub(crate) fn fire_at(&self, cone: &str) -> String {
         let firing = self.save(EditorKind::Firing, "", &[("cone", cone)]);
         self.studio.load_all(NOW, &firing).unwrap();
         self.studio.advance(NOW, &firing).unwrap();
         firing
     }
 
-    fn came_out(&self, firing: &str, piece: &str, zone: &str, thickness: &str) {
+    pub(crate) fn came_out(&self, firing: &str, piece: &str, zone: &str, thickness: &str) {
         let look = Assessment::Thickness { zone: zone.to_owned(), thickness: thickness.to_owned() };
         self.studio.assess(NOW, firing, piece, &look).unwrap();
     }
 
     /// Glazes, fires and looks at mugs.
-    fn fired(&self, cone: &str, pots: Pots<'_>) -> (String, Vec<String>) {
+    pub(crate) fn fired(&self, cone: &str, pots: Pots<'_>) -> (String, Vec<String>) {
         let pieces = self.pour(pots, &net(""));
         let firing = self.fire_at(cone);
         for (piece, (_, thickness)) in pieces.iter().zip(pots) {
@@ -65,7 +65,7 @@ impl Bench {
         (firing, pieces)
     }
 
-    fn findings(&self) -> GlazeFindingsView {
+    pub(crate) fn findings(&self) -> GlazeFindingsView {
         self.studio.glaze_findings(NOW, &self.first_glaze()).unwrap()
     }
 }

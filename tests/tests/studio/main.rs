@@ -4,6 +4,7 @@ mod backups;
 mod drafts;
 mod editing;
 mod elsewhere;
+mod evidence;
 mod findings;
 mod forms;
 mod history;

@@ -16,3 +16,15 @@ no-longer-control = Unmark control piece
 control-marked = Now a control piece. Targets use it.
 control-unmarked = No longer a control piece.
 removed = Coat removed.
+# $thickness: the stored code of how the fired glaze looks: thin or thick.
+control-came-out = { $thickness ->
+    [thin] This pot came out too thin. Choose one that came out right as the control piece.
+   *[thick] This pot came out too thick. Choose one that came out right as the control piece.
+}
+# $verdict: the stored code of the coat's verdict: short or over.
+control-was-off = { $verdict ->
+    [short] This coat was judged short, and nobody has said how it came out of the kiln. Let targets follow it all the same?
+   *[over] This coat was judged over, and nobody has said how it came out of the kiln. Let targets follow it all the same?
+}
+control-not-judged = Nobody has said yet whether this pot came out right. Let targets follow it all the same?
+control-not-fired = This pot is not fired yet, so nobody knows whether it is right. Let targets follow it all the same?

@@ -106,6 +106,15 @@ zone-area = { $zone ->
     [outside] Outside: { $area }, give or take { $percent }
    *[whole] Inside and outside: { $area }, give or take { $percent }
 }
+# Another size changes targets. $change: a percentage with its sign, such as "+12%".
+targets-change = Targets of this form from other forms change by { $change }.
+targets-of-zone-change = { $zone ->
+    [inside] Inside, targets of this form from other forms change by { $change }.
+    [outside] Outside, targets of this form from other forms change by { $change }.
+   *[whole] Inside and outside together, targets of this form from other forms change by { $change }.
+}
+targets-change-by-capacity = Targets that go by what each form holds change by { $change }.
+own-targets-stay = Its own control pieces keep their grams. If you now make it in another size, add a new form.
 # An item of the list in parts. $part: the stored code of a part of the form's surface.
 part-area = { $part ->
     [foot] bare foot { $area }

@@ -62,6 +62,12 @@ length-inch = inches
 decimal-point = point, 19.4
 decimal-comma = comma, 19,4
 
+## How a test tile came out of the kiln.
+tile-not-fired = not fired yet
+tile-thin = too thin
+tile-right = right
+tile-thick = too thick
+
 ## How thick the fired glaze looks.
 thickness-thin = thin
 thickness-right = right

@@ -49,3 +49,7 @@ round-shelves = { $count ->
 weighed-control = { $glaze }: { $wet } wet, { $moment }
 # A control piece whose amount was typed in. $glaze: the name of the glaze. $wet: a weight.
 typed-control = { $glaze }: { $wet } wet
+# A test tile. $glaze: the name of the glaze. $laydown: dry glaze on an area. $result: how the tile came out: "right", "not fired yet".
+tile = { $glaze }, { $laydown }: { $result }
+# A test tile of an earlier version, which did not ask how it came out.
+tile-not-asked = { $glaze }, { $laydown }: say how it came out

@@ -7,6 +7,6 @@ intro = The amounts below are for { $glaze } today, at SG { $sg }.
 ## Why a form takes that much. $times: a number.
 the-form-gone-by = The other forms are based on this one.
 # $ours and $theirs: what this form and the one gone by hold.
-by-capacity = { $times } times the area: it holds { $ours } against { $theirs }, and area grows with volume to the power of two thirds.
+by-capacity = { $times } times the area: it holds { $ours } against { $theirs }, and area grows more slowly than that.
 # $ours and $theirs: the glazed areas of this form and the one gone by.
 by-area = { $times } times the area: { $ours } against { $theirs }.

@@ -28,6 +28,13 @@ tolerance = ±{ $tolerance } is accepted: { $glaze } is set to “{ $sensitivity
 ## What else should be known. $bucket and $glaze: the potter's names. $sg: a specific gravity. $when: how long ago.
 no-sg-yet = { $bucket } has no SG yet: { $sg } is assumed, and the target is only as good as that. Check the bucket.
 old-sg = SG was checked { $when }. Stir and check the bucket: glaze thickens and settles.
+# $count: how many test tiles of this glaze an earlier version saved without asking how they came out.
+tiles-not-asked = { $count ->
+    [one] A test tile of this glaze does not count yet: say in Studio how it came out of the kiln.
+   *[other] { $count } test tiles of this glaze do not count yet: say in Studio how they came out of the kiln.
+}
+# The target of one dip over inside and outside rests on other control pieces than those of the sides. $sides, $dip: weights.
+sides-differ = Inside and outside take { $sides } by their own control pieces, one dip takes { $dip } by its own. Remove the control piece that is wrong.
 # $density: the usual density of a glaze's powder.
 impossible-density = The powder density of { $glaze } is impossible, so laydown uses { $density }. Correct it in the glaze.
 

@@ -2,17 +2,23 @@
 
 use uuid::Uuid;
 
-use super::builder::{Ask, EXAMPLE_SG, EditorBuilder};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, coded_item, item};
 use super::control::choose;
-use super::notation::{AREA, MASS, SG};
-use super::{EditContext, Note, PendingWrite};
+use super::notation::{AREA, LENGTH, MASS, SG};
+use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::archive::in_use;
-use crate::evidence::{latest_sg, tile_evidence};
+use crate::evidence::{
+    finest_step, latest_sg, own_controls, powder_density, sensitivity, tile_evidence, tile_result, tiles, usable,
+};
 use crate::in_words::{StyleWords, thin_glaze, thin_tile};
 use crate::messages::{editor as shared, editor_tile as say};
 use crate::{Result, StudioError};
-use laydown_domain::coat::tile::share_if_thin;
-use laydown_domain::units::{Grams, Laydown, SpecificGravity};
+use laydown_domain::coat::Solids;
+use laydown_domain::coat::target::{Evidence, Job, target};
+use laydown_domain::coat::tile::{TileResult, share_if_thin};
+use laydown_domain::form::{MEASURED_AREA, ShapeClass, Zone, ZoneKind};
+use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::units::{Grams, Laydown, SpecificGravity, SquareCentimetres, Style};
 use laydown_store::entity;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
@@ -29,11 +35,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     };
     let name =
         builder.text(Ask::new("name", shared::name()).hint(say::name_hint()), saved.map(|tile| tile.name.as_str()));
-    let area = builder.quantity(
-        Ask::new("area", say::area()).hint(style.area.symbol()).help(say::area_help()),
-        saved.map(|tile| tile.area_mm2),
-        AREA,
-    );
+    let area = area(builder, saved);
     let wet = builder.optional(
         Ask::new("net", say::net()).hint(style.mass.symbol()),
         saved.and_then(|tile| tile.net_mg),
@@ -53,6 +55,16 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         saved.and_then(|tile| tile.dry_mg),
         MASS,
     );
+    let results = TileResult::ALL.iter().map(|result| coded_item(*result, "")).collect();
+    let came_out = builder.choice(
+        Ask::new("came_out", say::came_out()).help(say::came_out_help()),
+        saved.and_then(|tile| tile.came_out.as_deref()),
+        FieldKind::Choice,
+        results,
+    );
+    if let (Some(glaze), Some(area), Some(Some(sg))) = (&glaze.thing, area, sg) {
+        builder.result_if(takes(context, glaze, area, sg, style)?.map(Note::plain));
+    }
     let (Some(area), Some(wet), Some(sg), Some(dry)) = (area, wet, sg, dry) else { return Ok(None) };
     if dry.is_none() && (wet.is_none() || sg.is_none()) {
         builder.field_error("weights", say::no_weight());
@@ -69,6 +81,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         specific_gravity_e5: sg.map(SpecificGravity::hundred_thousandths),
         at,
         gone: current.as_ref().is_some_and(|tile| tile.gone),
+        came_out: came_out.clone(),
     };
     // What a tile of a glaze that is not here says of it is known when the glaze is.
     if let Some(glaze) = &glaze.thing {
@@ -84,10 +97,77 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         builder.result(Note::plain(shared::laydown_is(style.laydown_with_unit(laydown))));
         builder.result_if(sg.and_then(|sg| thin_glaze(sg, style)).map(Note::attention));
         let pots = Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2);
-        builder.result_if(share_if_thin(laydown, pots).map(|share| Note::attention(thin_tile(share, style))));
+        builder.result(match share_if_thin(laydown, pots) {
+            Some(share) => Note::attention(thin_tile(share, style)),
+            None => Note::plain(say::counts(tile_result(&tile(Uuid::nil())).code())),
+        });
     }
     let Some(name) = name else { return Ok(None) };
     Ok(Some(PendingWrite::one(context, shared::is_saved(name), tile)))
+}
+
+const SIDES: &str = "sides";
+const BY_AREA: &str = "area";
+
+/// The glazed area of the tile: by its two sides, or as it is typed.
+fn area(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Tile>) -> Option<SquareCentimetres> {
+    let style = builder.style;
+    let is_area = saved.is_some() || builder.entered_value(BY_AREA).is_some();
+    let known = builder.choice(
+        Ask::new("size", say::size()),
+        is_area.then_some(BY_AREA),
+        FieldKind::Choice,
+        vec![item(SIDES, say::by_sides(), ""), item(BY_AREA, say::by_area(), "")],
+    );
+    if known.as_deref() == Some(BY_AREA) {
+        return builder.quantity(
+            Ask::new("area", say::area()).hint(style.area.symbol()).help(say::area_help()),
+            saved.map(|tile| tile.area_mm2),
+            AREA,
+        );
+    }
+    let symbol = style.length.symbol();
+    let long = builder.quantity(Ask::new("long", say::long()).hint(symbol), None, LENGTH);
+    let wide =
+        builder.quantity(Ask::new("wide", say::wide()).hint(symbol).help(say::sides_help()), None, LENGTH);
+    Some(SquareCentimetres::new(long?.value() * wide?.value() / 100.0))
+}
+
+/// How much glaze this tile takes to be as thick as the glaze's pots are to be: by the zone of which most control pieces are
+/// known, else by tiles, else by the starting laydown.
+fn takes(
+    context: &EditContext<'_>,
+    glaze: &entity::Glaze,
+    area: SquareCentimetres,
+    sg: SpecificGravity,
+    style: &Style,
+) -> Result<Option<String>> {
+    let Some(solids) = usable(Solids::of(SgReading::checked(sg), powder_density(glaze)).map_err(Into::into))? else {
+        return Ok(None);
+    };
+    let mut controls = Vec::new();
+    for zone in ZoneKind::ALL {
+        let known = own_controls(context.conn, glaze, *zone, Uuid::nil())?;
+        if known.len() > controls.len() {
+            controls = known;
+        }
+    }
+    let job = Job {
+        form_name: glaze.name.clone(),
+        zone: Zone { kind: ZoneKind::Whole, area, relative_uncertainty: MEASURED_AREA },
+        capacity: None,
+        class: ShapeClass::Tile,
+        solids,
+        sensitivity: sensitivity(glaze),
+    };
+    let evidence = Evidence {
+        controls,
+        tiles: tiles(context.conn, glaze)?,
+        starting: Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2),
+    };
+    let Ok(target) = target(&job, &evidence) else { return Ok(None) };
+    let wet = style.mass(target.wet, finest_step(context.conn)?);
+    Ok(Some(say::takes(style.specific_gravity(sg), wet, style.laydown_with_unit(target.laydown))))
 }
 
 /// The SG of the glaze's bucket in use, as the likely one for a tile dipped now.

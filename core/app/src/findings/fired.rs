@@ -6,6 +6,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use crate::Result;
+use crate::evidence::{Pieces, WeighedCoat};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::learning::observation::FiredObservation;
@@ -69,15 +70,18 @@ impl Fired {
                 None => pieces.push((row.piece, vec![row])),
             }
         }
-        let bodies: BTreeMap<Uuid, Option<Uuid>> =
-            entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect();
+        let mut known = Known {
+            bodies: entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect(),
+            glazes: entity::Glaze::all(conn)?.into_iter().map(|glaze| (glaze.id, glaze)).collect(),
+            pieces: Pieces::new(conn),
+        };
         let named: BTreeSet<Uuid> = pieces.iter().flat_map(|(_, rows)| rows).filter_map(|row| row.firing).collect();
         let mut firings = BTreeMap::new();
         for id in named {
             firings.extend(entity::Firing::load(conn, id)?.filter(|firing| !firing.gone).map(|firing| (id, firing)));
         }
         for (_, rows) in pieces {
-            for (glaze, observation) in observations(&rows, &firings, &bodies) {
+            for (glaze, observation) in observations(&rows, &firings, &mut known)? {
                 let observations = &mut glazes.entry(glaze).or_default().observations;
                 if observations.len() < MOST_LOOKS {
                     observations.push(observation);
@@ -93,10 +97,10 @@ impl Fired {
 fn observations(
     rows: &[CoatAndFinding],
     firings: &BTreeMap<Uuid, entity::Firing>,
-    bodies: &BTreeMap<Uuid, Option<Uuid>>,
-) -> Vec<(Uuid, FiredObservation)> {
+    known: &mut Known<'_>,
+) -> Result<Vec<(Uuid, FiredObservation)>> {
     let fired = rows.iter().filter_map(|row| firings.get(&row.firing?));
-    let Some(first) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Vec::new() };
+    let Some(first) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Ok(Vec::new()) };
     let by_then = first.fired_at.unwrap_or(i64::MAX);
     let coats: Vec<&CoatAndFinding> =
         rows.iter().filter(|row| row.firing == Some(first.id) && row.at <= by_then).collect();
@@ -109,24 +113,51 @@ fn observations(
     for (zone, coats) in &zones {
         let (Ok(zone), Some(coat)) = (zone.parse::<ZoneKind>(), coats.first()) else { continue };
         let is_mixed = coats.iter().any(|other| other.glaze != coat.glaze) || (has_whole && zones.len() > 1);
-        let Some(thickness) = thickness(zone, coat).filter(|_| !is_mixed) else { continue };
+        let Some(thickness) = thickness(zone, &coat.inside, &coat.outside).filter(|_| !is_mixed) else { continue };
+        let Some(laydown) = known.laydown(zone, coats)? else { continue };
         let observation = FiredObservation {
-            laydown: Laydown::from_milligrams_per_dm2(coats.iter().map(|coat| coat.laydown_mg_dm2).sum()),
+            laydown,
             thickness,
             zone,
             cone: first.cone.clone(),
-            body: bodies.get(&coat.form).copied().flatten(),
+            body: known.bodies.get(&coat.form).copied().flatten(),
             faults: faults(zone, coat),
         };
         observations.push((coat.glaze, observation));
     }
-    observations
+    Ok(observations)
+}
+
+/// What is known today of the forms and glazes of earlier coats.
+struct Known<'a> {
+    bodies: BTreeMap<Uuid, Option<Uuid>>,
+    glazes: BTreeMap<Uuid, entity::Glaze>,
+    pieces: Pieces<'a>,
+}
+
+impl Known<'_> {
+    /// The laydown of all these coats of one glaze in one zone; `None` where a figure cannot be.
+    fn laydown(&mut self, zone: ZoneKind, coats: &[&CoatAndFinding]) -> Result<Option<Laydown>> {
+        let mut sum = Laydown::ZERO;
+        for coat in coats {
+            let Some(glaze) = self.glazes.get(&coat.glaze) else { return Ok(None) };
+            let weighed = WeighedCoat {
+                form: coat.form,
+                net_mg: coat.net_mg,
+                specific_gravity_e5: coat.specific_gravity_e5,
+                area_mm2: coat.area_mm2,
+            };
+            let Some(laydown) = self.pieces.laydown(&weighed, glaze, zone)? else { return Ok(None) };
+            sum = sum + laydown;
+        }
+        Ok(Some(sum))
+    }
 }
 
 /// How thick a zone looks; `None` where it was not said, or where one coat over all came out otherwise inside than outside: then
 /// it was laid unevenly, and the amount says nothing.
-fn thickness(zone: ZoneKind, found: &CoatAndFinding) -> Option<Thickness> {
-    let said = match (zone, &found.inside, &found.outside) {
+pub(crate) fn thickness(zone: ZoneKind, inside: &Option<String>, outside: &Option<String>) -> Option<Thickness> {
+    let said = match (zone, inside, outside) {
         (ZoneKind::Inside, inside, _) => inside,
         (ZoneKind::Outside, _, outside) => outside,
         (ZoneKind::Whole, Some(inside), Some(outside)) if inside != outside => &None,

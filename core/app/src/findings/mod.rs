@@ -11,6 +11,7 @@ use super::evidence::{parse_id, style};
 use super::in_words::StyleWords;
 use super::messages::findings as say;
 use super::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError};
+pub(crate) use fired::thickness;
 use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze};
 use laydown_domain::coat::MOST_LAYDOWN;
 use laydown_domain::form::ZoneKind;

@@ -323,7 +323,7 @@ pub(super) fn rests(
     };
     let rest = |zone: ZoneKind| -> Result<Rest> {
         // Whether they are of the form that is weighed next is all one here.
-        let controls = controls(conn, glaze.id, zone, Uuid::nil())?;
+        let controls = controls(conn, glaze, zone, Uuid::nil())?;
         let laydowns = controls.iter().map(|known| Laydown::of(known.solids.dry(known.wet), known.area));
         let laydowns: Vec<f64> = laydowns.filter(|laydown| laydown.is_positive()).map(Laydown::value).collect();
         if !laydowns.is_empty() {

@@ -8,7 +8,7 @@ use rusqlite::Connection;
 use super::cells::plain;
 use crate::archive::in_use;
 use crate::evidence::{
-    MOST_CONTROLS, Pieces, powder_density, scale_of, sensitivity, sg_of, style, tile_evidence, usable,
+    MOST_CONTROLS, Pieces, powder_density, scale_of, sensitivity, sg_of, style, teaching_tile, usable,
 };
 use crate::form_geometry::try_shape;
 use crate::in_words::Sentence;
@@ -16,6 +16,7 @@ use crate::messages::import as say;
 use crate::{Result, StudioError};
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{Control, Evidence, STARTING_LAYDOWN, Sensitivity, TileEvidence};
+use laydown_domain::coat::tile::TileResult;
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{Laydown, PowderDensity, Style};
@@ -85,15 +86,15 @@ impl Ground {
                 let mut of_zone = Vec::new();
                 for known in query::control_pieces(conn, row.id, zone.code(), u32::MAX)?.iter().rev() {
                     let form = forms.iter().position(|form| form.row.id == known.form);
-                    if let (Some(form), Some(control)) = (form, pieces.control(known, *zone, known.form)?) {
+                    if let (Some(form), Some(control)) = (form, pieces.control(known, &row, *zone, known.form)?) {
                         of_zone.push((known.at, form, control));
                     }
                 }
                 controls.insert(*zone, of_zone);
             }
             let mut tiles = Vec::new();
-            for tile in query::tiles(conn, row.id, u32::MAX)? {
-                tiles.extend(usable(tile_evidence(&tile, &row))?.flatten().map(|evidence| (tile.at, evidence)));
+            for tile in query::tiles(conn, row.id, TileResult::Right.code(), u32::MAX)? {
+                tiles.extend(teaching_tile(&tile, &row)?.map(|evidence| (tile.at, evidence)));
             }
             glazes.push(KnownGlaze {
                 sensitivity: sensitivity(&row),
@@ -215,7 +216,12 @@ impl Ground {
         let glaze = &self.glazes[glaze];
         let controls = glaze.controls.get(&zone).map_or(&[][..], Vec::as_slice);
         let before = controls.partition_point(|(weighed, ..)| *weighed <= at);
-        let newest = controls[..before].iter().rev().take(MOST_CONTROLS as usize);
+        let mut of_form: HashMap<usize, u32> = HashMap::new();
+        let newest = controls[..before].iter().rev().filter(|(_, of, _)| {
+            let count = of_form.entry(*of).or_default();
+            *count += 1;
+            *count <= MOST_CONTROLS
+        });
         Evidence {
             controls: newest.map(|(_, of, control)| Control { same_form: *of == form, ..control.clone() }).collect(),
             tiles: glaze.tiles.iter().filter(|(coated, _)| *coated <= at).map(|(_, tile)| *tile).collect(),

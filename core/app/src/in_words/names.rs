@@ -4,6 +4,7 @@ use std::str::FromStr;
 
 use crate::messages::{common, names as say};
 use laydown_domain::coat::target::Sensitivity;
+use laydown_domain::coat::tile::TileResult;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::silhouette::{Side, Sureness};
 use laydown_domain::form::{Part, ShapeClass, Stage, ZoneKind};
@@ -44,6 +45,12 @@ names! {
         Inside zone_inside,
         Outside zone_outside,
         Whole zone_whole,
+    }
+    TileResult {
+        NotFired tile_not_fired,
+        Thin tile_thin,
+        Right tile_right,
+        Thick tile_thick,
     }
     Sensitivity {
         Low sensitivity_low,

@@ -41,6 +41,7 @@ fn source(target: &Target, style: &Style) -> String {
         Source::ControlOtherSizeByCapacity { form_name } => say::from_control_by_capacity(pieces, form_name),
         Source::Tile => say::from_tiles(style.laydown_with_unit(target.laydown)),
         Source::Starting => say::from_start(style.laydown_with_unit(target.laydown)),
+        Source::Sides => say::from_sides(),
         Source::Imported => say::from_import(),
     }
 }

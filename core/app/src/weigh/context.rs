@@ -6,19 +6,21 @@ use uuid::Uuid;
 use super::{Field, NextCoat, WeighEntry, WeighMode, last_field};
 use crate::archive::{Archivable, found, in_use};
 use crate::buckets::is_old;
-use crate::evidence::{controls, latest_sg, powder_density, scale_of, sensitivity, tiles, uncertainty_e5};
+use crate::evidence::{
+    controls, latest_sg, own_controls, powder_density, scale_of, sensitivity, tiles, uncertainty_e5,
+};
 use crate::form_geometry::{shape, zone_cautions};
 use crate::in_words::{self, Sentence};
 use crate::messages::weigh as say;
 use crate::{Note, Now, Result, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
-use laydown_domain::coat::target::{Evidence, Job, Target, target};
+use laydown_domain::coat::target::{Control, Evidence, Job, Target, of_both_sides, target};
 use laydown_domain::coat::verdict::{Reading, Verdict, judge};
-use laydown_domain::form::ZoneKind;
+use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{Grams, Laydown, PowderDensity, Style, parse};
-use laydown_store::entity;
+use laydown_store::{entity, query};
 
 /// What lies on the bench.
 pub(super) struct WeighContext {
@@ -34,6 +36,8 @@ pub(super) struct WeighContext {
     pub(super) sg: SgReading,
     pub(super) checked_at: Option<i64>,
     pub(super) evidence: Evidence,
+    sides: Vec<(Job, Evidence)>,
+    tiles_not_asked: u32,
     zone_cautions: Vec<String>,
 }
 
@@ -70,9 +74,15 @@ impl WeighContext {
         };
         let zone_cautions = zone_cautions(&shape, &form, zone.kind, &style);
         let evidence = Evidence {
-            controls: controls(conn, bucket.glaze, zone.kind, form.id)?,
+            controls: controls(conn, &glaze, zone.kind, form.id)?,
             tiles: tiles(conn, &glaze)?,
             starting: Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2),
+        };
+        let sides = sides(conn, &glaze, form.id, &shape, &job, &evidence)?;
+        let tiles_not_asked = if evidence.controls.is_empty() && evidence.tiles.is_empty() {
+            query::tiles_not_asked(conn, glaze.id)?
+        } else {
+            0
         };
         let entry = WeighEntry {
             form: form.id.to_string(),
@@ -96,6 +106,8 @@ impl WeighContext {
             sg,
             checked_at,
             evidence,
+            sides,
+            tiles_not_asked,
             zone_cautions,
         }))
     }
@@ -125,7 +137,25 @@ impl WeighContext {
     }
 
     pub(super) fn target(&self) -> Result<Target> {
-        target(&self.job, &self.evidence).map_err(|error| StudioError::refused("", error.sentence()))
+        // One dip that no control piece is known of takes what its sides take.
+        match self.both_sides()? {
+            Some(both) if self.evidence.controls.is_empty() => Ok(both),
+            _ => target_of(&self.job, &self.evidence),
+        }
+    }
+
+    /// What both sides take by their own control pieces; `None` where neither side has any.
+    fn both_sides(&self) -> Result<Option<Target>> {
+        let [(inside, known_inside), (outside, known_outside)] = self.sides.as_slice() else { return Ok(None) };
+        let targets = (target_of(inside, known_inside)?, target_of(outside, known_outside)?);
+        Ok(Some(of_both_sides(&self.job, [(&targets.0, inside.zone.area), (&targets.1, outside.zone.area)])))
+    }
+
+    /// Where control pieces of one dip and of its sides disagree by more than the glaze allows.
+    fn sides_differ(&self, target: &Target) -> Option<String> {
+        let both = self.both_sides().ok().flatten().filter(|_| !self.evidence.controls.is_empty())?;
+        let off = (both.wet / target.wet - 1.0).abs();
+        (off > target.tolerance).then(|| say::sides_differ(self.mass(both.wet), self.mass(target.wet)))
     }
 
     /// The reading as typed, and the weights to keep with it.
@@ -232,6 +262,10 @@ impl WeighContext {
             let usual = self.style.number(f64::from(PowderDensity::default()), 1);
             notes.push(Note::attention(say::impossible_density(&self.glaze.name, usual)));
         }
+        if self.tiles_not_asked > 0 {
+            notes.push(Note::attention(say::tiles_not_asked(self.tiles_not_asked)));
+        }
+        notes.extend(self.sides_differ(target).map(Note::attention));
         notes.extend(self.zone_cautions.iter().map(Note::plain));
         let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);
         if advice != ScaleAdvice::Decides {
@@ -239,6 +273,38 @@ impl WeighContext {
         }
         notes
     }
+}
+
+fn target_of(job: &Job, evidence: &Evidence) -> Result<Target> {
+    target(job, evidence).map_err(|error| StudioError::refused("", error.sentence()))
+}
+
+/// The inside and the outside of a form, each with what is known of it, for one dip over both; none where neither side has a
+/// control piece of its own.
+fn sides(
+    conn: &Connection,
+    glaze: &entity::Glaze,
+    form: Uuid,
+    shape: &Form,
+    dip: &Job,
+    known: &Evidence,
+) -> Result<Vec<(Job, Evidence)>> {
+    if dip.zone.kind != ZoneKind::Whole {
+        return Ok(Vec::new());
+    }
+    let mut sides = Vec::new();
+    let mut is_known = false;
+    for kind in [ZoneKind::Inside, ZoneKind::Outside] {
+        let Some(zone) = shape.zone(kind) else { return Ok(Vec::new()) };
+        let own = own_controls(conn, glaze, kind, form)?;
+        is_known |= !own.is_empty();
+        let controls = match own.is_empty() {
+            true => known.controls.iter().cloned().map(Control::of_one_side).collect(),
+            false => own,
+        };
+        sides.push((Job { zone: *zone, ..dip.clone() }, Evidence { controls, ..known.clone() }));
+    }
+    Ok(if is_known { sides } else { Vec::new() })
 }
 
 /// The side that a second coat goes onto.

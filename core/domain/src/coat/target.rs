@@ -22,16 +22,14 @@ use crate::units::{Grams, Laydown, Millilitres, SquareCentimetres};
 const POT_TO_POT: f64 = 0.05;
 /// What the assumed spread weighs: believed to within a quarter of itself, `ν = ½ (¼)⁻²` (JCGM 100:2008, G.4.2).
 const POT_TO_POT_FREEDOM: f64 = 8.0;
-/// How far two sizes of one class fail to be similar. Common practice, no source.
-const SAME_CLASS: f64 = 0.03;
 /// How much a coat differs between classes of shape. Common practice, no source.
 const OTHER_CLASS: f64 = 0.08;
+/// How far one dip lies otherwise on one side than over all. Common practice, no source.
+const SIDE_OF_DIP: f64 = 0.05;
 /// From a test tile to a pot. Common practice, no source.
 const TILE_TO_POT: f64 = 0.10;
 /// Plausible laydowns, in grams per 100 cm²: common practice, no source.
 const PLAUSIBLE: (f64, f64) = (3.0, 10.0);
-/// Exponent between volume and area of similar forms.
-const TWO_THIRDS: f64 = 2.0 / 3.0;
 
 /// Where a glaze starts before the studio knows better: 5.5 g per 100 cm². Common practice, no source.
 pub const STARTING_LAYDOWN: Laydown = Laydown::new(5.5);
@@ -99,6 +97,20 @@ pub struct Control {
     pub net_standard_uncertainty: Grams,
 }
 
+impl Control {
+    /// The same as evidence of one side: a dip over all lies about as thick inside as outside.
+    #[must_use]
+    pub fn of_one_side(self) -> Control {
+        Control {
+            area_relative_uncertainty: self.area_relative_uncertainty.hypot(SIDE_OF_DIP),
+            same_form: false,
+            // What the forms hold relates like zones.
+            capacity: None,
+            ..self
+        }
+    }
+}
+
 /// A test tile that came out right.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TileEvidence {
@@ -138,6 +150,8 @@ pub enum Source {
     Tile,
     /// The glaze's starting laydown.
     Starting,
+    /// The targets of the inside and the outside, for one dip over both.
+    Sides,
     /// An aim that was told with the reading, as in a potter's own spreadsheet.
     Imported,
 }
@@ -151,6 +165,7 @@ impl Source {
             Self::ControlOtherSizeByCapacity { .. } => "control_by_capacity",
             Self::Tile => "tile",
             Self::Starting => "starting",
+            Self::Sides => "sides",
             Self::Imported => "told",
         }
     }
@@ -215,7 +230,7 @@ pub struct CarryOver {
 /// The ratio of areas from a control piece to the job. The same form: exactly 1. Otherwise the surer of two ways:
 ///
 /// - by area, `A₂/A₁`: both areas' uncertainties, and 8% more for another class of shape;
-/// - by capacity, `(V₂/V₁)^(2/3)`, for forms of one class: 3%, since the class's own factor cancels.
+/// - by capacity, for forms of one class, as [`ShapeClass::growth`] says: from 3% on, since the class's own factor cancels.
 pub fn carry_over(control: &Control, job: &Job) -> CarryOver {
     if control.same_form {
         return CarryOver { area_ratio: 1.0, relative_uncertainty: 0.0, by_capacity: false };
@@ -227,12 +242,11 @@ pub fn carry_over(control: &Control, job: &Job) -> CarryOver {
         relative_uncertainty: areas.hypot(if same_class { 0.0 } else { OTHER_CLASS }),
         by_capacity: false,
     };
-    match (control.capacity, job.capacity) {
-        (Some(theirs), Some(ours)) if same_class && by_area.relative_uncertainty > SAME_CLASS => CarryOver {
-            area_ratio: (ours / theirs).powf(TWO_THIRDS),
-            relative_uncertainty: SAME_CLASS,
-            by_capacity: true,
-        },
+    let capacities = control.capacity.zip(job.capacity).filter(|_| same_class);
+    match capacities.and_then(|(theirs, ours)| job.class.growth(job.zone.kind, theirs, ours)) {
+        Some(growth) if by_area.relative_uncertainty > growth.relative_uncertainty => {
+            CarryOver { area_ratio: growth.ratio, relative_uncertainty: growth.relative_uncertainty, by_capacity: true }
+        }
         _ => by_area,
     }
 }
@@ -255,6 +269,30 @@ pub fn target(job: &Job, evidence: &Evidence) -> Result<Target, TargetError> {
         None => from_starting(job, evidence.starting)?,
     };
     aim.into_target(job)
+}
+
+/// The target of one dip over inside and outside, from those of the two: both laydowns on what each covers, where the coats
+/// do not overlap. `sides` are the targets and the areas of their zones. Their errors are taken to go together, which is the
+/// careful side.
+pub fn of_both_sides(job: &Job, sides: [(&Target, SquareCentimetres); 2]) -> Target {
+    let [(inside, inside_area), (outside, outside_area)] = sides;
+    // Where the coats overlap a dip covers the wall once.
+    let once = job.zone.area / (inside_area + outside_area);
+    let both = |grams: fn(&Target) -> Grams| (grams(inside) + grams(outside)) * once;
+    let wet = both(|target| target.wet);
+    let dry = job.solids.dry(wet);
+    let tolerance = job.sensitivity.tolerance();
+    Target {
+        wet,
+        low: wet * (1.0 - tolerance),
+        high: wet * (1.0 + tolerance),
+        interval: (both(|target| target.interval.0), both(|target| target.interval.1)),
+        dry,
+        laydown: Laydown::of(dry, job.zone.area),
+        source: Source::Sides,
+        pots: inside.pots + outside.pots,
+        tolerance,
+    }
 }
 
 /// An aim in logarithms of wet grams.

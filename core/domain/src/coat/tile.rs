@@ -2,6 +2,7 @@
 
 use super::target::{Job, TileEvidence};
 use super::{MOST_LAYDOWN, Solids};
+use crate::coded::coded;
 use crate::form::MEASURED_AREA;
 use crate::units::{Grams, Laydown, SquareCentimetres};
 
@@ -10,6 +11,20 @@ pub const THIN_SHARE: f64 = 0.7;
 
 /// Relative standard uncertainty of a tile's dry weight. Common practice, no source.
 const DRY_WEIGHING: f64 = 0.02;
+
+coded! {
+    /// How a test tile came out of the kiln.
+    "tile result" TileResult {
+        /// It was not fired yet.
+        NotFired = "not_fired",
+        /// Too thin.
+        Thin = "thin",
+        /// Right.
+        Right = "right",
+        /// Too thick.
+        Thick = "thick",
+    }
+}
 
 /// Why a tile gives no laydown.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -58,6 +73,11 @@ pub fn as_thick_as(tile: Laydown, job: &Job) -> Grams {
     job.solids.wet(tile.dry_on(job.zone.area))
 }
 
+/// Whether a tile says how thick pots should be: it was fired, came out right, and carries enough for that.
+pub fn teaches(result: TileResult, tile: Laydown, pots: Laydown) -> bool {
+    result == TileResult::Right && share_if_thin(tile, pots).is_none()
+}
+
 /// What a tile carries of what the pots will, as a fraction, when that is too little to say much of them.
 pub fn share_if_thin(tile: Laydown, pots: Laydown) -> Option<f64> {
     Some(tile / pots).filter(|share| *share < THIN_SHARE)
@@ -97,6 +117,14 @@ mod tests {
     fn a_thin_tile_is_pointed_out() {
         assert_eq!(share_if_thin(Laydown::new(4.0), Laydown::new(5.5)), None);
         assert_relative_eq!(share_if_thin(Laydown::new(3.3), Laydown::new(5.5)).unwrap(), 0.6, max_relative = 1e-12);
+    }
+
+    #[test]
+    fn only_a_tile_that_came_out_right_and_is_thick_enough_teaches() {
+        let pots = Laydown::new(5.5);
+        let taught = TileResult::ALL.iter().filter(|result| teaches(**result, Laydown::new(5.0), pots));
+        assert_eq!(taught.collect::<Vec<_>>(), [&TileResult::Right]);
+        assert!(!teaches(TileResult::Right, Laydown::new(2.5), pots));
     }
 
     #[test]

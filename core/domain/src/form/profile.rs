@@ -132,6 +132,9 @@ const FARTHEST_OUT: f64 = 750.0;
 /// uncertainty in mm. Common practice, no source.
 const READING: f64 = 0.25;
 
+/// A rim whose last stretch rises less than this share of its width may be a roll. Common practice, no source.
+const LEVEL_RIM: f64 = 0.1;
+
 /// No pot is as round and smooth as its drawing: least relative uncertainty of an area. Common practice, no source.
 const LEAST: f64 = 0.01;
 
@@ -188,6 +191,21 @@ impl Profile {
         line
     }
 
+    /// How much area the points leave open where the rim ends level or falling, mm²: one standard uncertainty. What is measured
+    /// as a straight stretch may be half of a round roll, on either side of the wall.
+    fn rolled_open(&self) -> f64 {
+        let [.., before, last] = self.points.as_slice() else { return 0.0 };
+        let (rise, run) = ((last.height - before.height).value(), (last.radius - before.radius).value());
+        if rise > LEVEL_RIM * run.abs() {
+            return 0.0;
+        }
+        let across = rise.hypot(run) + 2.0 * last.wall.unwrap_or(self.wall).value();
+        let longer = (std::f64::consts::FRAC_PI_2 - 1.0) * across;
+        let middle = (last.radius + before.radius).value() / 2.0;
+        // A rectangular distribution from straight to round.
+        2.0 * std::f64::consts::PI * middle * longer / 3f64.sqrt()
+    }
+
     fn check(&self) -> Result<(), ProfileError> {
         if self.points.len() < 3 {
             return Err(ProfileError::TooFew);
@@ -241,7 +259,8 @@ impl Profile {
             Some(inner) => vec![at(recess, 0.0), at(recess, inner), at(0.0, inner), at(0.0, foot.radius)],
             None => vec![at(0.0, 0.0), at(0.0, foot.radius)],
         };
-        Ok(Cut { outside, inside, underside, rim: rim.height })
+        let brim = outside.iter().chain(&inside).fold(0.0f64, |highest, point| highest.max(point.height));
+        Ok(Cut { outside, inside, underside, rim: rim.height, brim })
     }
 }
 
@@ -273,6 +292,7 @@ pub struct Cut {
     inside: Vec<Point>,
     underside: Vec<Point>,
     rim: f64,
+    brim: f64,
 }
 
 impl Cut {
@@ -296,24 +316,28 @@ impl Cut {
         self.outside.iter().fold(0.0, |widest, point| point.radius.max(widest))
     }
 
-    /// What it holds to the height of the rim.
+    /// What it holds, filled to the brim: the highest point of its lip, where water begins to run over.
     pub fn capacity(&self) -> Millilitres {
         self.capacity_to(Millimetres::ZERO)
     }
 
-    /// What it holds, filled to so far below the rim.
-    pub fn capacity_to(&self, below_rim: Millimetres) -> Millilitres {
-        let level = self.rim - below_rim.value();
-        // A wall that leans in ends lower inside than outside: what lies between stands straight up to the rim.
-        let upright = self.inside.last().map(|edge| Point { height: self.rim.max(edge.height), ..*edge });
-        let inside: Vec<Point> = self.inside.iter().copied().chain(upright).collect();
+    /// What it holds, filled to so far below the brim.
+    pub fn capacity_to(&self, below_brim: Millimetres) -> Millilitres {
+        let level = self.brim - below_brim.value();
+        // What lies past the highest point of the inside, as on a rolled rim, holds nothing.
+        let crown = self.inside.iter().map(|point| point.height).fold(f64::MIN, f64::max);
+        let to_crown = self.inside.iter().position(|point| point.height >= crown).map_or(0, |at| at + 1);
+        // A wall that leans in ends lower inside than outside: what lies between stands straight up to the brim.
+        let upright = self.inside[..to_crown].last().map(|edge| Point { height: self.brim, ..*edge });
+        let inside: Vec<Point> = self.inside[..to_crown].iter().copied().chain(upright).collect();
         millilitres(revolve::swept_volume_below(&inside, level).max(0.0))
     }
 
-    /// Volume of the clay.
+    /// Volume of the clay: what the outside, the underside and a straight lip enclose, without the inside.
     pub fn clay(&self) -> Millilitres {
-        let solid = revolve::swept_volume(&self.outside) + revolve::swept_volume(&self.underside);
-        millilitres(solid) - self.capacity()
+        let lip: Vec<Point> = self.outside.last().into_iter().chain(self.inside.last()).copied().collect();
+        let enclosed = [&self.outside, &self.underside, &lip].into_iter().map(|line| revolve::swept_volume(line));
+        millilitres(enclosed.sum::<f64>() - revolve::swept_volume(&self.inside))
     }
 
     /// The area of every part, in the order of [`Part::ALL`].
@@ -368,8 +392,9 @@ pub(super) fn relative_uncertainty(
     // A rectangular distribution between the two ways of joining the points.
     let open = (smooth - straight).abs() / smooth / 3f64.sqrt();
     let read = traced.unwrap_or(READING * 2.0 * std::f64::consts::PI * line / smooth);
+    let rolled = profile.rolled_open() / smooth;
     // Of next to no area nothing is sure.
-    Some(open.hypot(read).hypot(LEAST)).filter(|sure| smooth > 0.0 && sure.is_finite())
+    Some(open.hypot(read).hypot(rolled).hypot(LEAST)).filter(|sure| smooth > 0.0 && sure.is_finite())
 }
 
 /// What a weighed bisque piece says against its profile.

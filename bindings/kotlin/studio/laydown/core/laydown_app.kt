@@ -1327,7 +1327,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_remove_coat() and 0xFFFF) != 26743) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_set_control() and 0xFFFF) != 10116) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_control() and 0xFFFF) != 40670) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_devices() and 0xFFFF) != 245) {
@@ -3979,10 +3979,11 @@ public interface StudioInterface {
     fun `removeCoat`(`now`: Now, `id`: kotlin.String): CommandResult
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
     fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): CommandResult
     
@@ -4803,10 +4804,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces.
+     * Marks the coat `id` as a control piece, or takes the mark off: targets rest on control pieces. What
+     * [`CoatView::control_question`] asks has been answered.
      *
      * # Errors
-     * [`StudioError::Missing`] when there is no such coat.
+     * [`StudioError::Missing`] when there is no such coat; [`StudioError::Refused`] when it came out too thin or too thick.
      */
     @Throws(StudioException::class)override fun `setControl`(`now`: Now, `id`: kotlin.String, `control`: kotlin.Boolean): CommandResult {
             return FfiConverterTypeCommandResult.lift(
@@ -6881,6 +6883,11 @@ data class CoatView (
      * What the button that turns it into a control piece, or back, says.
      */
     val `controlLabel`: kotlin.String
+    , 
+    /**
+     * What to ask before it is made a control piece; empty when it can simply be done.
+     */
+    val `controlQuestion`: kotlin.String
     
 ){
     
@@ -6903,6 +6910,7 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
             FfiConverterSequenceTypeLine.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -6912,7 +6920,8 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
             FfiConverterString.allocationSize(value.`title`) +
             FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
             FfiConverterBoolean.allocationSize(value.`control`) +
-            FfiConverterString.allocationSize(value.`controlLabel`)
+            FfiConverterString.allocationSize(value.`controlLabel`) +
+            FfiConverterString.allocationSize(value.`controlQuestion`)
     )
 
     override fun write(value: CoatView, buf: ByteBuffer) {
@@ -6922,6 +6931,7 @@ public object FfiConverterTypeCoatView: FfiConverterRustBuffer<CoatView> {
             FfiConverterSequenceTypeLine.write(value.`lines`, buf)
             FfiConverterBoolean.write(value.`control`, buf)
             FfiConverterString.write(value.`controlLabel`, buf)
+            FfiConverterString.write(value.`controlQuestion`, buf)
     }
 }
 

@@ -12,6 +12,7 @@ use super::notation::{AREA, LENGTH, MASS, VOLUME};
 use super::{EditContext, FieldKind, Item, Note, PendingWrite};
 use crate::archive::{Archivable, in_use};
 use crate::date_text::sentence_case;
+use crate::evidence::usable;
 use crate::form_geometry::{self, zone_cautions};
 use crate::in_words::{Named, Sentence};
 use crate::lists;
@@ -28,6 +29,9 @@ pub(super) use self::touch::touched;
 
 /// Distance from the lens to the pot unless told: an arm's length. Common practice, no source.
 const CAMERA: Millimetres = Millimetres::new(600.0);
+
+/// Zones whose targets change by less than this factor of each other are spoken of together.
+const ALIKE: f64 = 1.02;
 
 /// Two ways of knowing what a form holds may differ by this much before it is said. Common practice, no source.
 const CAPACITIES_SYNC_NOW: f64 = 0.1;
@@ -63,6 +67,13 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Ok(Ok(shape)) => {
             for note in follows(&shape, &form, builder.style) {
                 builder.result(note);
+            }
+            if let Some(before) = saved
+                && let Some(Ok(before)) = usable(form_geometry::try_shape(context.conn, before))?
+            {
+                for note in target_changes(&before, &shape, builder.style) {
+                    builder.result(note);
+                }
             }
             builder.result_if(form_geometry::bisque_check(context.conn, &form)?.map(Note::attention));
         }
@@ -423,6 +434,38 @@ fn follows(shape: &Form, form: &entity::Form, style: &Style) -> Vec<Note> {
         )));
     }
     notes.extend(zone_cautions(shape, form, ZoneKind::Whole, style).into_iter().map(Note::attention));
+    notes
+}
+
+/// What another size does to targets: those of this form from other forms' control pieces change with its areas, or with what
+/// it holds where only that changed. Its own keep their grams.
+fn target_changes(before: &Form, after: &Form, style: &Style) -> Vec<Note> {
+    let changes = |ratio: f64| {
+        let percent = style.percent((ratio - 1.0).abs(), 0);
+        let sign = if ratio > 1.0 { "+" } else { "-" };
+        (percent != style.percent(0.0, 0)).then(|| format!("{sign}{percent}"))
+    };
+    let ratios: Vec<(ZoneKind, f64)> =
+        after.zones.iter().filter_map(|zone| Some((zone.kind, zone.area / before.zone(zone.kind)?.area))).collect();
+    let least = ratios.iter().fold(f64::MAX, |least, (_, ratio)| least.min(*ratio));
+    let is_alike = ratios.iter().all(|(_, ratio)| *ratio < least * ALIKE);
+    let by_capacity = || {
+        let growth = after.class.growth(ZoneKind::Inside, before.capacity?, after.capacity?)?;
+        changes(growth.ratio)
+    };
+    let mut sentences: Vec<String> = if is_alike {
+        ratios.first().and_then(|(_, ratio)| changes(*ratio)).map(say::targets_change).into_iter().collect()
+    } else {
+        let each = ratios.iter().filter_map(|(zone, ratio)| Some((zone, changes(*ratio)?)));
+        each.map(|(zone, change)| say::targets_of_zone_change(zone.code(), change)).collect()
+    };
+    if sentences.is_empty() {
+        sentences.extend(by_capacity().map(say::targets_change_by_capacity));
+    }
+    let mut notes: Vec<Note> = sentences.into_iter().map(Note::attention).collect();
+    if !notes.is_empty() {
+        notes.push(Note::plain(say::own_targets_stay()));
+    }
     notes
 }
 

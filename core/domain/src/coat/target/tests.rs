@@ -159,3 +159,48 @@ proptest! {
         prop_assert!(lighter.low < lighter.wet && lighter.wet < lighter.high);
     }
 }
+
+#[test]
+fn the_outside_grows_less_than_the_inside_and_is_less_sure() {
+    let of = |kind: ZoneKind| {
+        let (small, large) = (mug(250.0), mug(1_000.0));
+        let zone = |form: &Form| *form.zone(kind).unwrap();
+        let control = Control {
+            area: zone(&small).area,
+            area_relative_uncertainty: zone(&small).relative_uncertainty,
+            ..control(&small, 20.0, 1.45)
+        };
+        carry_over(&control, &Job { zone: zone(&large), ..job(&large, 1.45) })
+    };
+    let (inside, outside) = (of(ZoneKind::Inside), of(ZoneKind::Outside));
+    assert!(inside.by_capacity && outside.by_capacity);
+    assert_relative_eq!(inside.area_ratio, 4f64.powf(2.0 / 3.0), max_relative = 1e-12);
+    assert_relative_eq!(outside.area_ratio, 4f64.powf(0.62), max_relative = 1e-12);
+    assert!(outside.relative_uncertainty > inside.relative_uncertainty);
+}
+
+#[test]
+fn one_dip_takes_what_both_sides_take() {
+    let form = mug(350.0);
+    let zone = |kind| *form.zone(kind).unwrap();
+    let of = |kind, wet: f64| {
+        let job = Job { zone: zone(kind), ..job(&form, 1.45) };
+        let control = Control { area: zone(kind).area, same_form: true, ..control(&form, wet, 1.45) };
+        target(&job, &controls(vec![control])).unwrap()
+    };
+    let (inside, outside) = (of(ZoneKind::Inside, 36.8), of(ZoneKind::Outside, 33.5));
+    let dip = Job { zone: zone(ZoneKind::Whole), ..job(&form, 1.45) };
+    let sides = [(&inside, zone(ZoneKind::Inside).area), (&outside, zone(ZoneKind::Outside).area)];
+    let both = of_both_sides(&dip, sides);
+    assert_relative_eq!(both.wet.value(), 70.3, max_relative = 1e-9);
+    assert_eq!((both.source.clone(), both.pots), (Source::Sides, 2));
+    assert!(both.interval.0 < both.wet && both.wet < both.interval.1);
+
+    // And back: what one dip is known to take goes to its sides by their areas.
+    let known = Control { area: dip.zone.area, ..control(&form, 70.3, 1.45) }.of_one_side();
+    let side = |kind| target(&Job { zone: zone(kind), ..job(&form, 1.45) }, &controls(vec![known.clone()])).unwrap();
+    let (inside, outside) = (side(ZoneKind::Inside), side(ZoneKind::Outside));
+    assert_relative_eq!((inside.wet + outside.wet).value(), 70.3, max_relative = 1e-9);
+    assert_relative_eq!(inside.laydown.value(), outside.laydown.value(), max_relative = 1e-9);
+    assert!(matches!(inside.source, Source::ControlOtherSizeByArea { .. }));
+}

@@ -113,6 +113,67 @@ fn overhangs_and_closed_forms_are_pots() {
     }
 }
 
+/// A straight wall, 80 mm wide, whose rim turns outwards and down: half a turn of a circle. The truth where there are many
+/// points, else as it is measured.
+fn rolled(roll: f64, on_wall: usize, on_roll: usize) -> Profile {
+    let wall = (0..on_wall).map(|at| (90.0 * at as f64 / on_wall as f64, 40.0));
+    let turn = (0..=on_roll).map(|at| PI * at as f64 / on_roll as f64);
+    let points: Vec<(f64, f64)> =
+        wall.chain(turn.map(|turn| (90.0 + roll * turn.sin(), 40.0 + roll * (1.0 - turn.cos())))).collect();
+    profile(&points, 4.0, 5.0)
+}
+
+#[test]
+fn a_rolled_rim_is_filled_to_its_highest_point() {
+    for roll in [5.0, 8.0, 12.0] {
+        let cut = rolled(roll, 20, 30).cut().unwrap();
+        // Above the straight wall the inside is a circle of the roll and the wall, which is the quarter of a torus' hole.
+        let radius = roll + 4.0;
+        let middle = 40.0 + roll;
+        let steps = 20_000;
+        let over: f64 = (0..steps)
+            .map(|at| radius * (f64::from(at) + 0.5) / f64::from(steps))
+            .map(|up| PI * (middle - (radius.powi(2) - up.powi(2)).sqrt()).powi(2) * radius / f64::from(steps))
+            .sum();
+        let holds = PI * 36.0 * 36.0 * 85.0 + over;
+        assert_relative_eq!(cut.capacity().value(), holds / 1e3, max_relative = 2e-3);
+        let half_ring = |radius: f64| PI * radius.powi(2) / 2.0 * 2.0 * PI * middle;
+        let clay =
+            PI * 40.0 * 40.0 * 5.0 + PI * (40.0 * 40.0 - 36.0 * 36.0) * 85.0 + half_ring(radius) - half_ring(roll);
+        assert_relative_eq!(cut.clay().value(), clay / 1e3, max_relative = 2e-3);
+    }
+}
+
+#[test]
+fn the_uncertainty_given_covers_a_rolled_rim() {
+    let areas = |profile: Profile| {
+        let lines = GlazeLines::default();
+        let measured = Measured { profile, lines, extra: SquareCentimetres::ZERO, fill: None, traced: None };
+        let form = Form::new(ShapeClass::CylinderMug, &Known { measured: Some(measured), ..Known::default() }).unwrap();
+        [ZoneKind::Inside, ZoneKind::Outside].map(|kind| *form.zone(kind).unwrap())
+    };
+    for roll in [4.0, 6.0, 8.0, 12.0] {
+        let truth = areas(rolled(roll, 25, 30));
+        for (on_wall, on_roll) in [(3, 2), (4, 2), (6, 2), (6, 4), (8, 4)] {
+            for (truth, found) in truth.iter().zip(areas(rolled(roll, on_wall, on_roll))) {
+                let off = (found.area / truth.area - 1.0).abs();
+                let sure = found.relative_uncertainty;
+                assert!(off <= 2.0 * sure, "{roll} {on_wall} {on_roll} {:?}: {off:.3}, said {sure:.3}", found.kind);
+            }
+        }
+        // Measured without its highest point, the roll is a corner: its area is missing, and that is said.
+        let mut corner = rolled(roll, 4, 2);
+        let crown = corner.points.len() - 2;
+        corner.points.remove(crown);
+        corner.points[crown - 1].height = mm(90.5);
+        for (truth, found) in truth.iter().zip(areas(corner)) {
+            let off = (found.area / truth.area - 1.0).abs();
+            let sure = found.relative_uncertainty;
+            assert!(off <= 3.0 * sure, "{roll} as a corner, {:?}: {off:.3}, said {sure:.3}", found.kind);
+        }
+    }
+}
+
 #[test]
 fn what_makes_no_pot_is_refused_with_its_point() {
     let refused = |profile: &Profile| profile.cut().unwrap_err();

@@ -179,6 +179,8 @@ class WeighTest {
     fun aCoatBecomesTheControlPieceAndIsTakenBack() = weighing { phone ->
         phone.tap("22.9 g")
         phone.touch("Make control piece")
+        phone.until("This coat was judged over, and nobody has said how it came out of the kiln. Let targets follow it all the same?")
+        phone.touch("Yes")
         phone.until("Now a control piece. Targets use it.")
         phone.until("Unmark control piece")
         phone.tap("Remove this coat")

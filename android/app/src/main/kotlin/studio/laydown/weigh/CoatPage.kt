@@ -1,5 +1,6 @@
 package studio.laydown.weigh
 
+import android.app.AlertDialog
 import android.view.View
 import android.view.ViewGroup
 import studio.laydown.ColumnPage
@@ -27,11 +28,23 @@ class CoatPage(host: MainActivity, private val coatId: String) : ColumnPage(host
             put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.whole_piece), host.getText(R.string.whole_piece_detail), R.drawable.ic_on) {
                 host.go(Place(PageKind.PIECE, coat.piece))
             }
-            putButton(R.layout.add, coat.controlLabel) { save({ now -> setControl(now, coatId, !coat.control) }, done = { refresh() }) }
+            putButton(R.layout.add, coat.controlLabel) { askControl(coat) }
             putButton(R.layout.add, host.getText(R.string.its_history)) { host.go(Place(PageKind.HISTORY, coatId)) }
             putButton(R.layout.away, host.getText(R.string.take_back)) {
                 save({ now -> removeCoat(now, coatId) }, done = { host.leavePage() })
             }
         }
     }
+
+    private fun askControl(coat: CoatView) {
+        if (coat.controlQuestion.isEmpty()) return turnControl(coat)
+        AlertDialog.Builder(host)
+            .setTitle(coat.controlLabel)
+            .setMessage(coat.controlQuestion)
+            .setPositiveButton(R.string.yes) { _, _ -> turnControl(coat) }
+            .setNegativeButton(R.string.not_yet, null)
+            .show()
+    }
+
+    private fun turnControl(coat: CoatView) = save({ now -> setControl(now, coatId, !coat.control) }, done = ::refresh)
 }

@@ -1,0 +1,6 @@
+-- How a test tile came out of the kiln: code. Tiles of earlier versions were never asked, and have none.
+ALTER TABLE tile ADD COLUMN came_out TEXT;
+
+-- The newest control pieces are looked for form by form, so that those of one form do not crowd out another's.
+DROP INDEX coat_control;
+CREATE INDEX coat_control ON coat (glaze, zone, form, at) WHERE control;
