@@ -92,6 +92,9 @@ public struct LazyVGrid<Content: View>: Primitive {
 public struct ViewThatFits<Content: View>: Primitive {
     public init(in axes: Axis.Set = [.horizontal, .vertical], @ViewBuilder content: () -> Content) { notSwiftUI() }
 }
+public struct GeometryReader<Content: View>: Primitive {
+    public init(@ViewBuilder content: @escaping (GeometryProxy) -> Content) { notSwiftUI() }
+}
 public struct Spacer: Primitive { public init(minLength: CGFloat? = nil) { notSwiftUI() } }
 
 public struct ForEach<Data: RandomAccessCollection, ID: Hashable, Content: View>: Primitive {
@@ -223,6 +226,7 @@ public struct Font: Sendable {
     }
     public struct Weight: Sendable {
         public static var regular: Weight { notSwiftUI() }
+        public static var medium: Weight { notSwiftUI() }
         public static var semibold: Weight { notSwiftUI() }
         public static var bold: Weight { notSwiftUI() }
     }
@@ -336,6 +340,7 @@ public enum VerticalEdge: Sendable { case top, bottom }
 public struct Alignment: Sendable {
     public static var center: Alignment { notSwiftUI() }
     public static var leading: Alignment { notSwiftUI() }
+    public static var trailing: Alignment { notSwiftUI() }
     public static var topLeading: Alignment { notSwiftUI() }
 }
 public struct HorizontalAlignment: Sendable {
@@ -447,6 +452,8 @@ public struct EnvironmentValues {
     }
     public var dismiss: DismissAction { notSwiftUI() }
     public var scenePhase: ScenePhase { notSwiftUI() }
+    public var isEnabled: Bool { notSwiftUI() }
+    public var dynamicTypeSize: DynamicTypeSize { notSwiftUI() }
     public var displayScale: CGFloat { notSwiftUI() }
     public var horizontalSizeClass: UserInterfaceSizeClass? { notSwiftUI() }
     public var verticalSizeClass: UserInterfaceSizeClass? { notSwiftUI() }
@@ -544,7 +551,7 @@ public struct TextInputAutocapitalization: Sendable {
 }
 // swift-format-ignore: AlwaysUseLowerCamelCase
 public enum UIKeyboardType: Sendable { case `default`, numbersAndPunctuation, decimalPad, URL }
-public enum DynamicTypeSize: Comparable, Sendable { case small, medium, large, xLarge, accessibility1, accessibility2 }
+public enum DynamicTypeSize: Comparable, Sendable { case large, xLarge, xxLarge, xxxLarge, accessibility1 }
 public struct AccessibilityTraits: OptionSet, Sendable {
     public let rawValue: Int
     public init(rawValue: Int) { self.rawValue = rawValue }

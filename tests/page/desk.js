@@ -107,19 +107,6 @@ export class Phone {
     await this.page.mouse.click(x, y, { delay: 40 });
   }
 
-  /** Drags the picture from one height to another, in parts of it. */
-  async drag(from, to) {
-    const box = await this.page.locator('#screen').boundingBox();
-    const x = box.x + box.width / 2;
-    await this.page.mouse.move(x, box.y + box.height * from);
-    await this.page.mouse.down();
-    for (let i = 1; i <= 20; i++) {
-      await this.page.mouse.move(x, box.y + box.height * (from + ((to - from) * i) / 20));
-      await this.page.waitForTimeout(16);
-    }
-    await this.page.mouse.up();
-  }
-
   /** Turns the wheel over the picture. */
   async wheel(pixels) {
     const box = await this.page.locator('#screen').boundingBox();

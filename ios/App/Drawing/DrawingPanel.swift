@@ -39,6 +39,8 @@ struct DrawingPanel: View {
     private static let reach = 48.0
     /// How far a finger may stray and still tap.
     private static let slop = 8.0
+    /// How far one action moves a grip, in parts of the drawing's width: 1 cm on a shelf of 50 cm.
+    private static let step = 0.02
 
     var body: some View {
         VStack(alignment: .leading, spacing: 8) {
@@ -102,6 +104,10 @@ struct DrawingPanel: View {
                 .accessibilityElement()
                 .accessibilityLabel(grip.name)
                 .accessibilityActions {
+                    Button(Words.moveLeft) { step(grip, -DrawingPanel.step, 0) }
+                    Button(Words.moveRight) { step(grip, DrawingPanel.step, 0) }
+                    Button(Words.moveUp) { step(grip, 0, -DrawingPanel.step) }
+                    Button(Words.moveDown) { step(grip, 0, DrawingPanel.step) }
                     if grip.removable { Button(awayWords) { takeAway(grip) } }
                 }
         }
@@ -153,6 +159,13 @@ struct DrawingPanel: View {
         guard chosen == nil else { return chosen = nil }
         begun()
         touched(.add(at: Spot(x: place.x / width, y: place.y / width)))
+    }
+
+    /// Moves a grip by parts of the drawing's width, without a finger on it.
+    private func step(_ grip: Grip, _ x: Double, _ y: Double) {
+        begun()
+        let to = Spot(x: min(max(grip.at.x + x, 0), 1), y: min(max(grip.at.y + y, 0), drawing.tall))
+        touched(.move(grip: grip.key, to: to))
     }
 
     private func takeAway(_ grip: Grip) {

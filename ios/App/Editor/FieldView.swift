@@ -106,7 +106,7 @@ struct FieldView: View {
                     }
                     .frame(maxWidth: .infinity)
                     .padding(8)
-                    .background(isChosen ? Color.accentGround : Color.keyQuiet, in: RoundedRectangle(cornerRadius: 12))
+                    .card(ground: isChosen ? .accentGround : .keyQuiet, edge: isChosen ? .accent : nil)
                 }
                 .buttonStyle(.plain)
                 .accessibilityLabel(item.name)
@@ -211,7 +211,7 @@ private struct TableField: View {
             .font(.body.monospacedDigit())
             .padding(.horizontal, 8)
             .frame(minHeight: 44)
-            .background(Color.keyQuiet, in: RoundedRectangle(cornerRadius: 8))
+            .card(ground: .keyQuiet)
             .focused($focused, equals: name(row, column))
             .accessibilityLabel(Words.cellIs(columns[column], row + 1))
     }

@@ -117,6 +117,9 @@ private struct ChartPainter {
         var path = Path()
         path.addLines([from, CGPoint(x: to.x, y: from.y), to, CGPoint(x: from.x, y: to.y)])
         context.fill(path, with: .color(.withinGround))
+        // Its ground alone is too faint to be seen by everyone.
+        path.closeSubpath()
+        context.stroke(path, with: .color(.within), style: StrokeStyle(lineWidth: 1))
     }
 
     func axis(_ points: [CGPoint]) {

@@ -2,6 +2,14 @@ import LaydownCore
 import LaydownKit
 import SwiftUI
 
+extension View {
+    /// Lays this on a card with an edge that everyone can see: the usual thin one, or one that means something.
+    func card(ground: Color = .surface, edge: Color? = nil) -> some View {
+        background(ground, in: RoundedRectangle(cornerRadius: 12))
+            .overlay { RoundedRectangle(cornerRadius: 12).stroke(edge ?? .line, lineWidth: edge == nil ? 1 : 2) }
+    }
+}
+
 /// A row that leads to a page.
 struct GoRow: View {
     @Environment(AppModel.self) private var frame

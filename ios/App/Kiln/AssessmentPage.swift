@@ -173,7 +173,7 @@ private struct Chip: View {
                 .frame(maxWidth: fills ? .infinity : nil, minHeight: 48)
                 .background(isChosen ? Color.accentGround : Color.keyQuiet, in: Capsule())
                 .overlay {
-                    if isChosen { Capsule().stroke(Color.accent, lineWidth: 3) }
+                    Capsule().stroke(isChosen ? Color.accent : Color.line, lineWidth: isChosen ? 3 : 1)
                 }
         }
         .buttonStyle(.plain)

@@ -6,14 +6,8 @@ import SwiftUI
 struct FiringPage: View {
     @Environment(\.go) private var go
     @State private var screen: FiringScreen
-    @State private var loading: Waiting?
+    @State private var isChoosingShelf = false
     @State private var isAsked = false
-
-    /// What a shelf is chosen for.
-    private struct Waiting: Identifiable {
-        let row: WaitingRow
-        var id: [String] { row.pieces }
-    }
 
     init(frame: AppModel, id: String) {
         _screen = State(initialValue: frame.screen("firing \(id)") { FiringScreen(frame: frame, id: id) })
@@ -64,7 +58,7 @@ struct FiringPage: View {
                 }
             }
         }
-        .sheet(item: $loading) { ShelfChooser(choices: screen.shelves(for: $0.row)) { screen.load($0) } }
+        .sheet(isPresented: $isChoosingShelf) { ShelfChooser(choices: screen.shelves) { screen.load($0) } }
     }
 
     @ViewBuilder
@@ -72,10 +66,7 @@ struct FiringPage: View {
         if !view.before.isEmpty {
             Section(Words.beforeKiln) {
                 ForEach(view.before, id: \.code) { tick in
-                    TapRow(title: tick.text, mark: tick.done ? "checkmark.circle.fill" : "circle") {
-                        screen.toggleUndo(tick)
-                    }
-                    .accessibilityValue(tick.done ? Words.done : Words.toDo)
+                    TickRow(title: tick.text, isDone: tick.done) { screen.toggleUndo(tick) }
                 }
             }
         }
@@ -85,10 +76,19 @@ struct FiringPage: View {
     private func waiting(_ view: FiringView) -> some View {
         if !view.waiting.isEmpty {
             Section(view.waitingLabel) {
-                ForEach(view.waiting, id: \.pieces) { row in
-                    TapRow(title: screen.title(of: row), detail: row.detail, mark: "plus") { choose(row) }
+                if view.waiting.count > 1 {
+                    TickRow(title: Words.tickAll, isDone: screen.isAllTicked) { screen.tickAll() }
                 }
-                if screen.canLoadAll { Button(Words.loadAll) { screen.loadAll() }.frame(minHeight: 48) }
+                ForEach(view.waiting, id: \.pieces) { row in
+                    TickRow(title: screen.title(of: row), detail: row.detail, isDone: screen.isTicked(row)) {
+                        screen.tick(row)
+                    }
+                }
+                if screen.hasTicks {
+                    Button(Words.loadTicked) { choose() }.frame(minHeight: 48)
+                } else {
+                    Button(Words.loadAll) { screen.loadAll() }.frame(minHeight: 48).disabled(!view.isLoading)
+                }
             }
         }
     }
@@ -107,9 +107,23 @@ struct FiringPage: View {
     }
 
     /// A single choice is not asked for.
-    private func choose(_ row: WaitingRow) {
-        let choices = screen.shelves(for: row)
-        if choices.count == 1, let only = choices.first { screen.load(only) } else { loading = Waiting(row: row) }
+    private func choose() {
+        let choices = screen.shelves
+        if choices.count == 1, let only = choices.first { screen.load(only) } else { isChoosingShelf = true }
+    }
+}
+
+/// Something to tick off.
+private struct TickRow: View {
+    let title: String
+    var detail = ""
+    let isDone: Bool
+    let act: @MainActor () -> Void
+
+    var body: some View {
+        TapRow(title: title, detail: detail, mark: isDone ? "checkmark.circle.fill" : "circle", act: act)
+            .accessibilityValue(isDone ? Words.done : Words.toDo)
+            .accessibilityAddTraits(isDone ? .isSelected : [])
     }
 }
 

@@ -8,12 +8,11 @@ struct WeighPage: View {
     private static let voice = Voice()
 
     @Environment(\.go) private var go
-    @Environment(\.horizontalSizeClass) private var width
-    @Environment(\.verticalSizeClass) private var height
+    @Environment(\.dynamicTypeSize) private var letters
     @Environment(\.scenePhase) private var phase
     @State private var screen: WeighScreen
     @State private var choosing: WeighChoice?
-    @State private var isAimOpen = false
+    @State private var telling: Telling?
     @State private var isInFront = false
 
     init(frame: AppModel) {
@@ -26,7 +25,14 @@ struct WeighPage: View {
         ZStack {
             Color.ground.ignoresSafeArea()
             if let view = screen.view {
-                if view.missing.isEmpty { bench(view) } else { FirstSteps(steps: view.missing) }
+                if view.missing.isEmpty {
+                    GeometryReader { room in
+                        let large = letters >= .xxxLarge
+                        bench(view, BenchShape(width: room.size.width, height: room.size.height, isLarge: large))
+                    }
+                } else {
+                    FirstSteps(steps: view.missing)
+                }
             }
         }
         .toolbar(.hidden, for: .navigationBar)
@@ -56,6 +62,14 @@ struct WeighPage: View {
                 ) { screen.choose(choice, $0) }
             }
         }
+        .sheet(item: $telling) { telling in
+            if let view = screen.view {
+                switch telling {
+                case .details: Details(view: view)
+                case .recent: RecentCoats(title: view.tally, coats: view.recent)
+                }
+            }
+        }
     }
 
     private func adding(to choice: WeighChoice) -> (label: String, act: @MainActor () -> Void)? {
@@ -70,104 +84,180 @@ struct WeighPage: View {
         UIApplication.shared.isIdleTimerDisabled = awake && !ProcessInfo.processInfo.isLowPowerModeEnabled
     }
 
-    /// Where there is room beside it, or none below, the keypad stands at the side.
     @ViewBuilder
-    private func bench(_ view: WeighView) -> some View {
-        if width == .regular || height == .compact {
-            HStack(alignment: .bottom, spacing: 16) {
-                upper(view)
-                ViewThatFits(in: .vertical) {
-                    lower(view)
-                    ScrollView { lower(view) }
+    private func bench(_ view: WeighView, _ shape: BenchShape) -> some View {
+        if shape.isLying {
+            HStack(spacing: 8) {
+                BenchColumn {
+                    upper(view, shape)
+                    slot(view)
                 }
-                .frame(maxWidth: 400)
+                lower(view, shape).frame(maxWidth: .infinity)
             }
-            .padding(.horizontal, 16)
+            .padding(.horizontal, 8)
         } else {
-            VStack(spacing: 8) {
-                upper(view)
-                lower(view)
+            BenchColumn {
+                upper(view, shape)
+                slot(view)
+                lower(view, shape)
             }
-            .padding(.horizontal, 16)
+            .padding(.horizontal, 8)
         }
     }
 
-    private func upper(_ view: WeighView) -> some View {
-        ScrollViewReader { scroll in
-            ScrollView {
-                VStack(alignment: .leading, spacing: 12) {
-                    chips(view)
-                    if let target = view.target {
-                        AimCard(target: target, isOpen: $isAimOpen)
-                    }
-                    VerdictPlace(screen: screen, view: view).id("verdict")
-                    NotesView(notes: view.notes)
-                    HStack {
-                        Text(view.tally).font(.subheadline).foregroundStyle(Color.quiet)
-                        Spacer()
-                        RecentButton()
-                    }
-                    RecentCoats(coats: view.recent)
-                }
-                .padding(.vertical, 8)
-            }
-            // On a short screen the verdict may lie beyond the edge.
-            .onChange(of: view.verdict) { _, now in if now != nil { scroll.scrollTo("verdict") } }
-            .onChange(of: screen.refusal) { _, now in if !now.isEmpty { scroll.scrollTo("verdict") } }
+    /// What is chosen, and the aim. It scrolls only where large letters need more room than there is.
+    private func upper(_ view: WeighView, _ shape: BenchShape) -> some View {
+        ViewThatFits(in: .vertical) {
+            choicesAndAim(view, shape)
+            ScrollView { choicesAndAim(view, shape) }
         }
     }
 
-    private func chips(_ view: WeighView) -> some View {
-        LazyVGrid(columns: [GridItem(.adaptive(minimum: 150), spacing: 8)], spacing: 8) {
-            ForEach(WeighChoice.allCases) { choice in
-                Button {
-                    choosing = choice
-                } label: {
-                    VStack(alignment: .leading, spacing: 0) {
+    private func choicesAndAim(_ view: WeighView, _ shape: BenchShape) -> some View {
+        VStack(alignment: .leading, spacing: shape.isRoomy ? 8 : 2) {
+            if shape.isRoomy {
+                HStack(spacing: 8) { chips([.form, .zone], view, isNamed: true) }
+                HStack(spacing: 8) { chips([.glaze, .scale], view, isNamed: true) }
+            } else {
+                HStack(spacing: 4) { chips([.form, .glaze, .zone, .scale], view, isNamed: false) }
+            }
+            if let target = view.target {
+                AimCard(target: target, gauge: view.gauge, isRoomy: shape.isRoomy) { telling = .details }
+            }
+        }
+    }
+
+    private func chips(_ choices: [WeighChoice], _ view: WeighView, isNamed: Bool) -> some View {
+        ForEach(choices) { choice in
+            Button {
+                choosing = choice
+            } label: {
+                VStack(alignment: .leading, spacing: 0) {
+                    if isNamed {
                         Text(choice.label).font(.caption).foregroundStyle(Color.quiet)
-                        Text(choice.chosen(in: view)).lineLimit(2).foregroundStyle(Color.ink)
                     }
-                    .frame(maxWidth: .infinity, minHeight: 48, alignment: .leading)
-                    .padding(.horizontal, 12)
-                    .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
+                    Text(choice.chosen(in: view))
+                        .lineLimit(isNamed ? 1 : 2)
+                        .minimumScaleFactor(0.6)
+                        .foregroundStyle(Color.ink)
                 }
-                .buttonStyle(.plain)
-                .accessibilityLabel(Words.choiceIs(choice.label, choice.chosen(in: view)))
+                .frame(maxWidth: .infinity, minHeight: 48, maxHeight: isNamed ? nil : 48, alignment: .leading)
+                .padding(.horizontal, isNamed ? 12 : 6)
+                .card()
             }
+            .buttonStyle(.plain)
+            .accessibilityLabel(Words.choiceIs(choice.label, choice.chosen(in: view)))
         }
     }
 
-    private func lower(_ view: WeighView) -> some View {
-        VStack(spacing: 8) {
-            readings(view)
-            KeypadView(decimal: screen.preferences?.decimal ?? "") { screen.press($0) }
-            MainButton(screen.saveLabel) { screen.saveOrNext() }
-                .disabled(!screen.canPressSave)
-        }
-        .padding(.bottom, 8)
-        // What is read has the first right to the room that larger letters take.
-        .dynamicTypeSize(...DynamicTypeSize.accessibility1)
+    private func slot(_ view: WeighView) -> some View {
+        Slot(screen: screen, view: view) { telling = $0 }
+            .frame(maxWidth: .infinity, maxHeight: .infinity)
+            .padding(.vertical, 2)
     }
 
-    private func readings(_ view: WeighView) -> some View {
-        HStack(spacing: 8) {
-            ForEach(view.fields, id: \.field) { field in
-                ReadingView(
-                    label: field.label, text: screen.text(of: field), unit: field.unit,
-                    isActive: screen.isActive(field) && view.fields.count > 1
-                ) { screen.fill(field.field) }
+    private func lower(_ view: WeighView, _ shape: BenchShape) -> some View {
+        VStack(spacing: 4) {
+            if shape.isSaveBeside {
+                readings(view, shape)
+                HStack(spacing: 4) {
+                    keypad(shape)
+                    VStack(spacing: 4) {
+                        wayButton(view)
+                        saveButton
+                    }
+                    .frame(width: 88)
+                }
+            } else {
+                HStack(spacing: 8) {
+                    readings(view, shape)
+                    wayButton(view).frame(width: 88)
+                }
+                keypad(shape)
+                saveButton.frame(height: 56)
             }
-            wayButton(view)
+        }
+        .padding(.bottom, 4)
+    }
+
+    private func keypad(_ shape: BenchShape) -> some View {
+        KeypadView(shape: shape, decimal: screen.preferences?.decimal ?? "") { screen.press($0) }
+    }
+
+    private var saveButton: some View {
+        SaveButton(words: screen.saveLabel, isProposed: screen.isSaveProposed) { screen.saveOrNext() }
+            .disabled(!screen.canPressSave)
+    }
+
+    @ViewBuilder
+    private func readings(_ view: WeighView, _ shape: BenchShape) -> some View {
+        if shape.isStacked {
+            VStack(spacing: 4) { fields(view) }
+        } else {
+            HStack(spacing: 4) { fields(view) }
+        }
+    }
+
+    private func fields(_ view: WeighView) -> some View {
+        ForEach(view.fields, id: \.field) { field in
+            ReadingView(
+                label: field.label, text: screen.text(of: field), unit: field.unit,
+                isActive: screen.isActive(field) && view.fields.count > 1
+            ) { screen.fill(field.field) }
         }
     }
 
     private func wayButton(_ view: WeighView) -> some View {
         let isTwo = screen.entry?.way == .twoWeights
         let (now, other) = isTwo ? (Words.wayTwo, Words.wayNet) : (Words.wayNet, Words.wayTwo)
-        return Button(now) { screen.turnWay() }
-            .font(.footnote)
-            .frame(minWidth: 64, minHeight: 48)
-            .accessibilityLabel(Words.wayIs(now, other))
+        return Button {
+            screen.turnWay()
+        } label: {
+            Text(now)
+                .font(.subheadline)
+                .lineLimit(2)
+                .minimumScaleFactor(0.6)
+                .foregroundStyle(Color.onAccentGround)
+                .frame(maxWidth: .infinity, minHeight: 56)
+                .card(ground: .accentGround, edge: .accent)
+        }
+        .buttonStyle(.plain)
+        .accessibilityLabel(Words.wayIs(now, other))
+    }
+}
+
+/// What opens over the page.
+private enum Telling: Identifiable {
+    case details
+    case recent
+
+    var id: Self { self }
+}
+
+/// What is chosen, the slot, and the reading with its keys, above one another. The slot takes what room is left, and never less
+/// than it always needs, so that nothing moves when a verdict comes or goes.
+private struct BenchColumn: Layout {
+    private let least: CGFloat = 116
+
+    func sizeThatFits(proposal: ProposedViewSize, subviews: Subviews, cache: inout ()) -> CGSize {
+        CGSize(width: proposal.width ?? 0, height: proposal.height ?? 0)
+    }
+
+    func placeSubviews(in bounds: CGRect, proposal: ProposedViewSize, subviews: Subviews, cache: inout ()) {
+        let parts = Array(subviews)
+        guard parts.count > 1 else { return }
+        let wanted = { (part: LayoutSubview) in
+            part.sizeThatFits(ProposedViewSize(width: bounds.width, height: nil)).height
+        }
+        let keys = parts.count > 2 ? wanted(parts[2]) : 0
+        let room = max(bounds.height - keys, 0)
+        let slot = min(max(room - wanted(parts[0]), least), room)
+        var y = bounds.minY
+        for (part, height) in zip(parts, [room - slot, slot, keys]) {
+            let size = ProposedViewSize(width: bounds.width, height: height)
+            part.place(at: CGPoint(x: bounds.minX, y: y), anchor: .topLeading, proposal: size)
+            y += height
+        }
     }
 }
 
@@ -203,99 +293,290 @@ private struct FirstSteps: View {
 /// What the piece should take. A tap tells more of where that comes from.
 private struct AimCard: View {
     let target: TargetView
-    @Binding var isOpen: Bool
+    let gauge: Gauge?
+    let isRoomy: Bool
+    let act: @MainActor () -> Void
 
     var body: some View {
-        Button {
-            isOpen.toggle()
-        } label: {
-            VStack(alignment: .leading, spacing: 4) {
-                HStack(alignment: .firstTextBaseline) {
-                    Text(target.wet).font(.system(.largeTitle, design: .rounded).weight(.semibold))
-                    Spacer()
-                    Text(Words.rightIs(target.span)).font(.title3)
-                }
-                .foregroundStyle(Color.ink)
-                Text(target.source).lineLimit(isOpen ? nil : 2)
-                if isOpen {
-                    ForEach([target.restsOn, target.sure, target.tolerance].filter { !$0.isEmpty }, id: \.self) {
-                        Text($0)
+        Button(action: act) {
+            Group {
+                if isRoomy {
+                    VStack(alignment: .leading, spacing: 4) {
+                        HStack {
+                            wet
+                            Spacer()
+                            span
+                        }
+                        drawing
                     }
+                    .padding(.vertical, 4)
+                } else {
+                    HStack(spacing: 8) {
+                        wet
+                        span.frame(maxWidth: .infinity, alignment: .leading)
+                        drawing
+                    }
+                    .frame(height: 48)
                 }
             }
-            .font(.subheadline)
-            .foregroundStyle(Color.quiet)
-            .multilineTextAlignment(.leading)
-            .frame(maxWidth: .infinity, alignment: .leading)
-            .padding(12)
-            .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
+            .foregroundStyle(Color.ink)
+            .padding(.horizontal, 12)
+            .card()
         }
         .buttonStyle(.plain)
         .accessibilityLabel(Words.targetIs(target.wet, target.span, target.source))
     }
+
+    private var wet: some View {
+        Text(target.wet)
+            .font(.system(isRoomy ? .largeTitle : .title, design: .rounded).weight(.semibold).monospacedDigit())
+            .lineLimit(1)
+            .minimumScaleFactor(0.5)
+    }
+
+    private var span: some View {
+        Text(Words.rightIs(target.span)).font(.subheadline).lineLimit(2).minimumScaleFactor(0.6)
+    }
+
+    @ViewBuilder
+    private var drawing: some View {
+        if let gauge { GaugeView(gauge: gauge) }
+    }
 }
 
-/// What the reading means; what cannot be taken; or what was kept last.
-private struct VerdictPlace: View {
+/// The one place, always as high, for what is said: a refusal, the verdict, what was saved last, or what to do.
+private struct Slot: View {
     @Environment(AppModel.self) private var frame
     let screen: WeighScreen
     let view: WeighView
+    let tell: @MainActor (Telling) -> Void
 
     var body: some View {
-        VStack(alignment: .leading, spacing: 12) {
-            if let gauge = view.gauge { GaugeView(gauge: gauge) }
-            if !refusal.isEmpty {
-                NoteView(Note(tone: .attention, text: refusal))
-                    .padding(12)
-                    .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
-            } else if let verdict = view.verdict {
-                VerdictCard(verdict: verdict)
-            } else if !frame.offer.sentence.isEmpty {
-                UndoBar()
-                Flow {
-                    ForEach(frame.offer.next, id: \.label) { coat in
-                        Button(coat.label) { screen.goOn(with: coat) }
-                            .buttonStyle(.bordered)
-                            .controlSize(.large)
-                    }
-                }
-            } else if view.target != nil, view.notes.isEmpty {
-                // A note says more than the prompt, and stands where it is seen.
-                Text(Words.nothingTyped).foregroundStyle(Color.quiet)
-            }
+        if !refusal.isEmpty {
+            NoteView(Note(tone: .attention, text: refusal))
+                .minimumScaleFactor(0.6)
+                .padding(.horizontal, 12)
+                .frame(maxWidth: .infinity, maxHeight: .infinity)
+                .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
+        } else if let verdict = view.verdict {
+            VerdictCard(verdict: verdict, tone: gravest?.tone) { tell(.details) }
+        } else if !frame.offer.sentence.isEmpty {
+            saved
+        } else {
+            prompt
         }
     }
 
     private var refusal: String {
         screen.refusal.isEmpty ? view.refusal?.sentence ?? "" : screen.refusal
     }
-}
 
-/// The verdict as a word, a shape and a colour.
-private struct VerdictCard: View {
-    let verdict: VerdictView
-
-    var body: some View {
-        VStack(alignment: .leading, spacing: 8) {
-            HStack(spacing: 12) {
-                VerdictMark(kind: verdict.kind).frame(width: 48, height: 48)
-                VStack(alignment: .leading) {
-                    Text(verdict.headline)
-                        .font(.title.weight(.bold))
-                        .foregroundStyle(verdict.kind.ink)
-                    Text(verdict.act).font(.title3).foregroundStyle(Color.ink)
-                }
-            }
-            ForEach(facts, id: \.self) { Text($0).font(.subheadline).foregroundStyle(Color.ink) }
-        }
-        .frame(maxWidth: .infinity, alignment: .leading)
-        .padding(12)
-        .background(verdict.kind.ground, in: RoundedRectangle(cornerRadius: 12))
-        .accessibilityElement(children: .combine)
+    /// A note says more than the prompt, and the gravest stands where it is seen.
+    private var gravest: Note? {
+        [Tone.warning, .attention, .plain].lazy.compactMap { tone in view.notes.first { $0.tone == tone } }.first
     }
 
-    private var facts: [String] {
-        [verdict.detail, verdict.carries, verdict.onControl, verdict.certainty].filter { !$0.isEmpty }
+    private var prompt: some View {
+        VStack(spacing: 0) {
+            Group {
+                if let gravest {
+                    TapNote(note: gravest) { tell(.details) }
+                } else if view.target != nil {
+                    Text(Words.nothingTyped).font(.title3).minimumScaleFactor(0.6).foregroundStyle(Color.ink)
+                }
+            }
+            .frame(maxWidth: .infinity, maxHeight: .infinity, alignment: .leading)
+            HStack {
+                Button(view.tally) { tell(.recent) }
+                    .foregroundStyle(Color.accent)
+                    .minimumScaleFactor(0.6)
+                    .frame(maxWidth: .infinity, minHeight: 48, alignment: .leading)
+                    .disabled(view.recent.isEmpty)
+                RecentButton()
+            }
+        }
+        .padding(.horizontal, 4)
+    }
+
+    private var saved: some View {
+        VStack(spacing: 4) {
+            Button {
+                tell(.recent)
+            } label: {
+                VStack(alignment: .leading, spacing: 2) {
+                    Text(frame.offer.sentence)
+                    if !frame.offer.refusal.isEmpty {
+                        Text(frame.offer.refusal).foregroundStyle(Color.attention)
+                    }
+                }
+                .minimumScaleFactor(0.5)
+                .frame(maxWidth: .infinity, maxHeight: .infinity, alignment: .leading)
+                .contentShape(Rectangle())
+            }
+            .buttonStyle(.plain)
+            HStack(spacing: 4) {
+                ForEach(frame.offer.next, id: \.label) { coat in
+                    TonalButton(words: coat.label) { screen.goOn(with: coat) }
+                }
+                if frame.offer.canTurn {
+                    TonalButton(words: frame.offer.label) { frame.toggleUndo() }.frame(maxWidth: 112)
+                }
+            }
+            .frame(maxWidth: .infinity, minHeight: 56, maxHeight: 56, alignment: .trailing)
+        }
+        .padding(.horizontal, 8)
+        .foregroundStyle(Color.onAccentGround)
+        .background(Color.accentGround, in: RoundedRectangle(cornerRadius: 12))
+        .accessibilityElement(children: .contain)
+    }
+}
+
+/// A note that leads to more.
+private struct TapNote: View {
+    let note: Note
+    let act: @MainActor () -> Void
+
+    var body: some View {
+        Button(action: act) {
+            NoteView(note)
+                .minimumScaleFactor(0.6)
+                .frame(maxWidth: .infinity, maxHeight: .infinity)
+                .contentShape(Rectangle())
+        }
+        .buttonStyle(.plain)
+    }
+}
+
+/// A button that is allowed, beside the one that is proposed.
+private struct TonalButton: View {
+    let words: String
+    let act: @MainActor () -> Void
+
+    var body: some View {
+        Button(action: act) {
+            Text(words)
+                .lineLimit(2)
+                .minimumScaleFactor(0.6)
+                .multilineTextAlignment(.center)
+                .foregroundStyle(Color.onAccentGround)
+                .frame(maxWidth: .infinity, minHeight: 52)
+                .padding(.horizontal, 4)
+                .card(ground: .accentGround, edge: .accent)
+        }
+        .buttonStyle(.plain)
+    }
+}
+
+/// Save, or the way to the empty field: filled where that is what to do, tonal where it is only allowed.
+private struct SaveButton: View {
+    @Environment(\.isEnabled) private var isEnabled
+    let words: String
+    let isProposed: Bool
+    let act: @MainActor () -> Void
+
+    var body: some View {
+        Button(action: act) {
+            Text(words)
+                .font(.title3.weight(.semibold))
+                .minimumScaleFactor(0.6)
+                .multilineTextAlignment(.center)
+                .foregroundStyle(!isEnabled ? Color.quiet : isProposed ? .onAccent : .onAccentGround)
+                .padding(.horizontal, 4)
+                .frame(maxWidth: .infinity, maxHeight: .infinity)
+                .card(
+                    ground: !isEnabled ? .keyQuiet : isProposed ? .accent : .accentGround,
+                    edge: isEnabled ? .accent : .keyQuiet)
+        }
+        .buttonStyle(.plain)
+    }
+}
+
+/// The verdict as a word, a shape and a colour. A tap tells why.
+private struct VerdictCard: View {
+    let verdict: VerdictView
+    /// How grave the gravest note is: whether there is something to mind.
+    let tone: Tone?
+    let act: @MainActor () -> Void
+
+    var body: some View {
+        Button(action: act) {
+            HStack(spacing: 12) {
+                VerdictMark(kind: verdict.kind).frame(width: 60, height: 60)
+                VStack(alignment: .leading, spacing: 2) {
+                    Text(verdict.headline)
+                        .font(.largeTitle.weight(.bold))
+                        .lineLimit(1)
+                        .foregroundStyle(verdict.kind.ink)
+                    Text(verdict.act).font(.title3.weight(.medium)).lineLimit(2)
+                    Text(verdict.detail).font(.subheadline)
+                }
+                .minimumScaleFactor(0.5)
+                .foregroundStyle(Color.ink)
+                .frame(maxWidth: .infinity, alignment: .leading)
+                Image(systemName: tone.flatMap(\.mark) ?? "chevron.forward")
+                    .foregroundStyle(Color.ink)
+                    .accessibilityHidden(true)
+            }
+            .multilineTextAlignment(.leading)
+            .padding(.horizontal, 12)
+            .padding(.vertical, 4)
+            .frame(maxWidth: .infinity, maxHeight: .infinity)
+            .card(ground: verdict.kind.ground, edge: verdict.kind.ink)
+        }
+        .buttonStyle(.plain)
+    }
+}
+
+extension Tone {
+    /// What to mind is marked where only its mark has room.
+    fileprivate var mark: String? {
+        switch self {
+        case .plain: nil
+        case .attention: "exclamationmark.circle"
+        case .warning: "exclamationmark.triangle.fill"
+        }
+    }
+}
+
+/// All that is known of the reading and of the aim, over the page.
+private struct Details: View {
+    @Environment(\.dismiss) private var dismiss
+    let view: WeighView
+
+    var body: some View {
+        NavigationStack {
+            List {
+                Section { NotesView(notes: view.notes) }
+                    .listRowBackground(Color.surface)
+                if let verdict = view.verdict {
+                    section(
+                        verdict.headline,
+                        [verdict.act, verdict.detail, verdict.carries, verdict.onControl, verdict.certainty])
+                }
+                if let target = view.target {
+                    section(
+                        Words.rightIs(target.span),
+                        [target.source, target.restsOn, target.sure, target.tolerance])
+                }
+            }
+            .scrollContentBackground(.hidden)
+            .background(Color.ground)
+            .navigationTitle(Words.details)
+            .navigationBarTitleDisplayMode(.inline)
+            .toolbar {
+                ToolbarItem(placement: .cancellationAction) { Button(Words.close) { dismiss() } }
+            }
+        }
+        .presentationDetents([.medium, .large])
+    }
+
+    private func section(_ title: String, _ sentences: [String]) -> some View {
+        Section {
+            ForEach(sentences.filter { !$0.isEmpty }, id: \.self) { Sentence($0) }
+                .listRowBackground(Color.surface)
+        } header: {
+            Text(title).foregroundStyle(Color.quiet).textCase(nil)
+        }
     }
 }
 
@@ -310,22 +591,21 @@ private struct ReadingView: View {
     var body: some View {
         Button(action: act) {
             VStack(alignment: .leading, spacing: 0) {
-                Text(label).font(.caption).foregroundStyle(Color.quiet)
-                HStack(alignment: .firstTextBaseline, spacing: 4) {
-                    Text(text.isEmpty ? " " : text).font(.system(.title, design: .rounded).monospacedDigit())
-                    Text(unit).foregroundStyle(Color.quiet)
-                }
-                .foregroundStyle(Color.ink)
+                // The unit stands here, where it takes no room from the digits.
+                Text([label, unit].joined(separator: ", "))
+                    .font(.footnote)
+                    .foregroundStyle(Color.quiet)
+                    .minimumScaleFactor(0.5)
+                // Their size does not follow the phone's letters: all of them show, whatever they are.
+                Text(text.isEmpty ? " " : text)
+                    .font(.system(size: 40, design: .rounded).monospacedDigit())
+                    .foregroundStyle(Color.ink)
+                    .minimumScaleFactor(0.35)
             }
             .lineLimit(1)
-            .minimumScaleFactor(0.6)
-            .frame(maxWidth: .infinity, alignment: .leading)
+            .frame(maxWidth: .infinity, minHeight: 72, alignment: .leading)
             .padding(.horizontal, 12)
-            .padding(.vertical, 6)
-            .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
-            .overlay {
-                if isActive { RoundedRectangle(cornerRadius: 12).stroke(Color.accent, lineWidth: 3) }
-            }
+            .card(edge: isActive ? .accent : nil)
         }
         .buttonStyle(.plain)
         .accessibilityLabel([label, text, unit].joined(separator: " "))
@@ -333,33 +613,51 @@ private struct ReadingView: View {
     }
 }
 
-/// The coats kept last.
+/// The coats kept last, over the page.
 private struct RecentCoats: View {
     @Environment(\.go) private var go
+    @Environment(\.dismiss) private var dismiss
+    let title: String
     let coats: [RecentCoat]
 
     var body: some View {
-        VStack(spacing: 0) {
-            ForEach(coats, id: \.id) { coat in
-                Button {
-                    go(.coat(coat.id))
-                } label: {
-                    HStack(spacing: 12) {
-                        VerdictMark(kind: coat.verdict).frame(width: 24, height: 24)
-                        VStack(alignment: .leading) {
-                            Text(coat.title).foregroundStyle(Color.ink)
-                            Text(detail(coat)).font(.subheadline).foregroundStyle(Color.quiet)
-                        }
-                        .frame(maxWidth: .infinity, alignment: .leading)
-                        Text(coat.wet).foregroundStyle(Color.ink).monospacedDigit()
+        NavigationStack {
+            List {
+                ForEach(coats, id: \.id) { coat in
+                    Button {
+                        dismiss()
+                        go(.coat(coat.id))
+                    } label: {
+                        row(coat)
                     }
-                    .multilineTextAlignment(.leading)
-                    .frame(minHeight: 56)
-                    .contentShape(Rectangle())
+                    .buttonStyle(.plain)
                 }
-                .buttonStyle(.plain)
+                .listRowBackground(Color.surface)
+            }
+            .scrollContentBackground(.hidden)
+            .background(Color.ground)
+            .navigationTitle(title)
+            .navigationBarTitleDisplayMode(.inline)
+            .toolbar {
+                ToolbarItem(placement: .cancellationAction) { Button(Words.close) { dismiss() } }
             }
         }
+        .presentationDetents([.medium, .large])
+    }
+
+    private func row(_ coat: RecentCoat) -> some View {
+        HStack(spacing: 12) {
+            VerdictMark(kind: coat.verdict).frame(width: 24, height: 24)
+            VStack(alignment: .leading) {
+                Text(coat.title).foregroundStyle(Color.ink)
+                Text(detail(coat)).font(.subheadline).foregroundStyle(Color.quiet)
+            }
+            .frame(maxWidth: .infinity, alignment: .leading)
+            Text(coat.wet).foregroundStyle(Color.ink).monospacedDigit()
+        }
+        .multilineTextAlignment(.leading)
+        .frame(minHeight: 56)
+        .contentShape(Rectangle())
     }
 
     private func detail(_ coat: RecentCoat) -> String {

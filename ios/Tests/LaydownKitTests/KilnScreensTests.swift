@@ -33,9 +33,10 @@ import Testing
         let (pottery, firing) = try await Pottery.loading()
         let screen = await open(pottery, firing: firing)
         let waiting = try #require(screen.view?.waiting.first)
-        let shelves = screen.shelves(for: waiting)
-        #expect(screen.canLoadAll && shelves.count == (waiting.pieces.count > 1 ? 4 : 2))
-        await screen.load(try #require(shelves.last)).value
+        #expect(!screen.hasTicks)
+        screen.tick(waiting)
+        #expect(screen.isTicked(waiting) && screen.shelves.count == (waiting.pieces.count > 1 ? 4 : 2))
+        await screen.load(try #require(screen.shelves.last)).value
         let grip = try #require(screen.view?.shelves.last?.drawing.grips.first)
         #expect(screen.view?.pieces.count == 1)
         await screen.touch(.move(grip: grip.key, to: Spot(x: 0.5, y: 0.5))).value
@@ -46,6 +47,19 @@ import Testing
         await pottery.frame.toggleUndo().value
         await screen.refresh()
         #expect(screen.view?.pieces.count == 1)
+    }
+
+    @Test func allThatWaitsIsPutOnAChosenShelfAtOnce() async throws {
+        let (pottery, firing) = try await Pottery.loading()
+        let screen = await open(pottery, firing: firing)
+        let waiting = screen.view?.waiting.flatMap(\.pieces).count
+        screen.tickAll()
+        #expect(screen.isAllTicked)
+        screen.tickAll()
+        #expect(!screen.hasTicks)
+        screen.tickAll()
+        await screen.load(try #require(screen.shelves.last)).value
+        #expect(screen.view?.shelves.last?.drawing.grips.count == waiting && !screen.hasTicks)
     }
 
     @Test func allThatWaitsIsPutInAndWhatIsToBeLookedAtIsTickedOff() async throws {

@@ -125,6 +125,20 @@ import Testing
         #expect(screen.refusal.isEmpty)
     }
 
+    @Test func saveFollowsTheVerdict() async throws {
+        let screen = await screen(try await .furnished())
+        await type("1", on: screen)
+        #expect(screen.view?.verdict?.kind == .short && !screen.isSaveProposed && screen.saveLabel == Words.saveAsIs)
+        #expect(screen.canPressSave)
+        await screen.press(.clear).value
+        #expect(screen.isSaveProposed && screen.saveLabel == Words.save && !screen.canPressSave)
+        await type("0", on: screen)
+        #expect(screen.view?.refusal != nil && !screen.canPressSave)
+        let judging = screen.press(.decimal)
+        #expect(screen.canPressSave, "not judged yet")
+        await judging.value
+    }
+
     @Test func twoWeightsAreFilledOneAfterTheOther() async throws {
         let screen = await screen(try await .furnished())
         await screen.turnWay().value
@@ -136,7 +150,8 @@ import Testing
         await screen.saveOrNext().value
         #expect(screen.entry?.field == .glazed)
         await type("330", on: screen)
-        #expect(screen.saveLabel == Words.save && screen.view?.verdict != nil)
+        let isWithin = screen.view?.verdict?.kind == .within
+        #expect(screen.view?.verdict != nil && screen.saveLabel == (isWithin ? Words.save : Words.saveAsIs))
         await screen.saveOrNext().value
         #expect(screen.view?.recent.map(\.wet) == ["20.0 g"])
     }

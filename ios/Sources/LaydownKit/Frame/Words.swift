@@ -47,6 +47,8 @@ public enum Words {
     }
     public static let nothingTyped = "Type what the scale shows."
     public static let save = "Save"
+    public static let saveAsIs = "Save as it is"
+    public static let details = "Details"
     public static func nextField(_ label: String) -> String {
         "Next: \(label)"
     }
@@ -79,11 +81,17 @@ public enum Words {
     public static let changeFiring = "Cone, witness cones, temperature, notes"
     public static let beforeKiln = "Before the kiln"
     public static let loadAll = "Load all waiting pieces"
+    public static let tickAll = "Tick all"
+    public static let loadTicked = "Load the ticked pieces"
     public static let whichShelf = "Choose a shelf"
     public static func allOfThem(_ count: Int) -> String {
         "All \(count)"
     }
     public static let oneOfThem = "Just one"
+    public static let moveLeft = "Move left"
+    public static let moveRight = "Move right"
+    public static let moveUp = "Move up"
+    public static let moveDown = "Move down"
     public static let takeOut = "Remove from load"
     public static let pieces = "Pieces"
     public static let earlierFirings = "Earlier firings"

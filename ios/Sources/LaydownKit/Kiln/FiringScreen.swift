@@ -23,6 +23,7 @@ public final class FiringScreen {
     /// The firing's id.
     public let id: String
 
+    private var ticked: Set<String> = []
     private let frame: AppModel
     private let latest = Latest<FiringView>()
     private var isAdvancing = false
@@ -48,26 +49,44 @@ public final class FiringScreen {
         waiting.pieces.count > 1 ? "\(waiting.pieces.count) × \(waiting.title)" : waiting.title
     }
 
-    /// Whether all that waits can be put in at once.
-    public var canLoadAll: Bool {
-        guard let view, view.isLoading else { return false }
-        return view.waiting.flatMap(\.pieces).count > 1
+    /// Whether all pieces of this row are ticked, to be loaded together.
+    public func isTicked(_ waiting: WaitingRow) -> Bool {
+        ticked.isSuperset(of: waiting.pieces)
     }
 
-    /// The shelves that these could be put on; of a run of pieces all or one.
-    public func shelves(for waiting: WaitingRow) -> [ShelfChoice] {
-        (view?.shelves ?? []).flatMap { shelf -> [ShelfChoice] in
-            let run = waiting.pieces.count > 1
+    /// Whether everything that waits is ticked.
+    public var isAllTicked: Bool { view?.waiting.allSatisfy { isTicked($0) } ?? false }
+
+    /// Whether something is ticked.
+    public var hasTicks: Bool { !tickedRows.isEmpty }
+
+    /// Ticks a row, or takes its tick off.
+    public func tick(_ waiting: WaitingRow) {
+        if isTicked(waiting) { ticked.subtract(waiting.pieces) } else { ticked.formUnion(waiting.pieces) }
+    }
+
+    /// Ticks everything that waits, or takes all ticks off.
+    public func tickAll() {
+        ticked = isAllTicked ? [] : Set((view?.waiting ?? []).flatMap(\.pieces))
+    }
+
+    /// The shelves that the ticked pieces could be put on; of one run of equal pieces all or one.
+    public var shelves: [ShelfChoice] {
+        let pieces = tickedRows.flatMap(\.pieces)
+        let run = tickedRows.count == 1 && pieces.count > 1
+        return (view?.shelves ?? []).flatMap { shelf -> [ShelfChoice] in
             let all = ShelfChoice(
-                title: shelf.title, detail: run ? Words.allOfThem(waiting.pieces.count) : "",
-                pieces: waiting.pieces, shelf: shelf.number)
+                title: shelf.title, detail: run ? Words.allOfThem(pieces.count) : "", pieces: pieces,
+                shelf: shelf.number)
             guard run else { return [all] }
             let one = ShelfChoice(
-                title: shelf.title, detail: Words.oneOfThem,
-                pieces: Array(waiting.pieces.prefix(1)), shelf: shelf.number)
+                title: shelf.title, detail: Words.oneOfThem, pieces: Array(pieces.prefix(1)), shelf: shelf.number)
             return [all, one]
         }
     }
+
+    /// What is ticked and still waits.
+    private var tickedRows: [WaitingRow] { (view?.waiting ?? []).filter { isTicked($0) } }
 
     /// Puts pieces on a shelf, each where there is room.
     @discardableResult

@@ -114,14 +114,22 @@ public final class WeighScreen {
         entry?.field == field.field
     }
 
-    /// What the button below the keypad says.
+    /// What the button by the keys says.
     public var saveLabel: String {
-        nextField.map { Words.nextField($0.label) } ?? Words.save
+        if let nextField { return Words.nextField(nextField.label) }
+        return isSaveProposed ? Words.save : Words.saveAsIs
     }
 
-    /// Whether that button can be pressed: something is typed, which the core then takes or refuses with a sentence.
+    /// Whether that button is what to do now: saving what misses the span is allowed, but not proposed.
+    public var isSaveProposed: Bool {
+        nextField != nil || view?.verdict.map { $0.kind == .within } ?? true
+    }
+
+    /// Whether that button can be pressed: something is typed that the core does not refuse.
     public var canPressSave: Bool {
-        entry.map { !$0.typed.text.isEmpty } ?? false
+        guard let entry, !entry.typed.text.isEmpty else { return false }
+        // What was just typed is not judged yet: the core then takes or refuses it.
+        return view?.entry != entry || view?.refusal == nil
     }
 
     private var nextField: WeighField? {

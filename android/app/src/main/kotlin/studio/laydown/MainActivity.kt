@@ -3,7 +3,9 @@ package studio.laydown
 import android.app.Activity
 import android.app.AlertDialog
 import android.content.Intent
+import android.os.Build
 import android.os.Bundle
+import android.view.KeyEvent
 import android.view.View
 import android.view.ViewGroup
 import android.widget.Button
@@ -123,6 +125,8 @@ class MainActivity : Activity() {
 
     @Deprecated("The replacement needs Android 13.")
     override fun onBackPressed() = goBack()
+
+    override fun onKeyDown(keyCode: Int, event: KeyEvent): Boolean = page?.key(event) == true || super.onKeyDown(keyCode, event)
 
     // ---- going about ----
 
@@ -271,7 +275,11 @@ class MainActivity : Activity() {
         room.removeAllViews()
         room.addView(next.view)
         part<View>(R.id.tabs).showIf(stack.size == 1)
-        for ((tab, kind) in TABS) part<View>(tab).isSelected = step.place.page == kind
+        for ((tab, kind) in TABS) {
+            val chosen = step.place.page == kind
+            part<View>(tab).isSelected = chosen
+            part<View>(tab).tellAs(Role.TAB, chosen)
+        }
         part<View>(R.id.back).showIf(stack.size > 1)
         part<View>(R.id.recent_changes).showIf(step.place.page != PageKind.HISTORY)
         nameIt(next.title)
@@ -285,6 +293,8 @@ class MainActivity : Activity() {
     fun nameIt(title: CharSequence?) {
         part<View>(R.id.bar).showIf(title != null)
         part<TextView>(R.id.title).text = title
+        // Said when the page comes up. Weigh alone has no title to be seen.
+        if (Build.VERSION.SDK_INT >= 28) part<View>(R.id.page).accessibilityPaneTitle = title ?: getText(R.string.tab_weigh)
     }
 
     private fun make(place: Place): Page = when (place.page) {

@@ -2,6 +2,7 @@ package studio.laydown
 
 import android.net.Uri
 import android.os.Bundle
+import android.view.KeyEvent
 import android.view.View
 import studio.laydown.core.CommandResult
 import studio.laydown.core.Now
@@ -28,7 +29,7 @@ abstract class Page(protected val host: MainActivity) {
     lateinit var name: String
 
     private var latest = 0
-    private var chooser: Chooser? = null
+    private var chooser: Sheet? = null
 
     /** Whether the page has been left, so that nothing is shown on it any more. */
     protected var gone = false
@@ -51,6 +52,9 @@ abstract class Page(protected val host: MainActivity) {
 
     /** Asks for the page's data again: something may have changed. */
     abstract fun refresh()
+
+    /** A key of a keyboard is pressed that nothing on the page has taken; true if the page does something with it. */
+    open fun key(event: KeyEvent): Boolean = false
 
     /** The way back is asked for; true if the page deals with it itself. */
     open fun back(): Boolean = false
@@ -82,7 +86,7 @@ abstract class Page(protected val host: MainActivity) {
 
     /** Has one of [rows] chosen from a list that comes up from below; it goes when the page does. */
     protected fun choose(title: CharSequence, rows: List<Row>, picked: (Row) -> Unit) {
-        chooser = Chooser(host, title, rows, picked = picked).also { it.show { chooser = null } }
+        chooser = chooser(host, title, rows, picked = picked).also { it.show { chooser = null } }
     }
 
     /**

@@ -36,7 +36,9 @@ data class UndoState(val sentence: String, val undo: String, val next: List<Next
 }
 
 /** The bar that says what was kept, takes it back, does it again, and leads to what may follow. */
-class UndoBar(private val root: View, private val next: (NextCoat) -> Unit, private val toggleUndo: (UndoState) -> Unit) {
+class UndoBar(
+    private val root: View, private val nextButton: Int = R.layout.next_coat, private val next: (NextCoat) -> Unit, private val toggleUndo: (UndoState) -> Unit,
+) {
     var state: UndoState? = null
         set(value) {
             field = value
@@ -58,7 +60,7 @@ class UndoBar(private val root: View, private val next: (NextCoat) -> Unit, priv
         buttons.removeAllViews()
         if (state.isUndone != null) return
         for (coat in state.next) {
-            val button = buttons.put<Button>(R.layout.next_coat)
+            val button = buttons.put<Button>(nextButton)
             button.text = coat.label
             button.setOnClickListener { next(coat) }
         }

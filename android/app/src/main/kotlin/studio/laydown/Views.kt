@@ -9,9 +9,12 @@ import android.view.LayoutInflater
 import android.view.View
 import android.view.ViewGroup
 import android.view.ViewTreeObserver
+import android.view.accessibility.AccessibilityNodeInfo
 import android.widget.Button
+import android.widget.CheckBox
 import android.widget.EditText
 import android.widget.ImageView
+import android.widget.RadioButton
 import android.widget.ScrollView
 import android.widget.TextView
 import studio.laydown.core.Line
@@ -47,6 +50,22 @@ fun View.onceLaidOut(work: () -> Unit) {
     }
     viewTreeObserver.addOnPreDrawListener(once)
     invalidate()
+}
+
+/** What something that is tapped is, for whoever has the screen read out: one of several answers, a tick of its own, or a tab. */
+enum class Role(val view: String) { RADIO(RadioButton::class.java.name), CHECK(CheckBox::class.java.name), TAB("android.app.ActionBar\$Tab") }
+
+/** Has this read out as what it is, and whether it is [chosen]. */
+fun View.tellAs(role: Role, chosen: Boolean) {
+    accessibilityDelegate = object : View.AccessibilityDelegate() {
+        override fun onInitializeAccessibilityNodeInfo(host: View, info: AccessibilityNodeInfo) {
+            super.onInitializeAccessibilityNodeInfo(host, info)
+            info.className = role.view
+            info.isSelected = chosen
+            info.isCheckable = role != Role.TAB
+            info.isChecked = chosen && role != Role.TAB
+        }
+    }
 }
 
 /** Shows [words], or gives the room away if there are none. */
@@ -88,24 +107,37 @@ fun ViewGroup.putRow(
 /** A sentence with the mark of its tone: a shape and a word for whoever listens, and a colour besides. */
 fun ViewGroup.putNote(note: Note) {
     val view = put<View>(R.layout.note)
-    val (mark, ink) = when (note.tone) {
-        Tone.PLAIN -> R.drawable.ic_note to R.color.quiet
-        Tone.ATTENTION -> R.drawable.ic_attention to R.color.attention
-        Tone.WARNING -> R.drawable.ic_warning to R.color.warning
-    }
-    view.get<ImageView>(R.id.note_mark).apply {
-        setImageResource(mark)
-        imageTintList = ColorStateList.valueOf(context.getColor(ink))
-    }
-    view.get<TextView>(R.id.note_text).apply {
-        text = note.text
-        contentDescription = when (note.tone) {
-            Tone.PLAIN -> note.text
-            Tone.ATTENTION -> context.getString(R.string.note_attention, note.text)
-            Tone.WARNING -> context.getString(R.string.note_warning, note.text)
-        }
+    note.show(view.get(R.id.note_mark), view.get(R.id.note_text))
+}
+
+/** Shows a note in these two views. */
+fun Note.show(mark: ImageView, words: TextView) {
+    val context = mark.context
+    mark.setImageResource(tone.mark)
+    mark.imageTintList = ColorStateList.valueOf(context.getColor(tone.ink))
+    words.text = text
+    words.contentDescription = when (tone) {
+        Tone.PLAIN -> text
+        Tone.ATTENTION -> context.getString(R.string.note_attention, text)
+        Tone.WARNING -> context.getString(R.string.note_warning, text)
     }
 }
+
+/** The mark of a tone. */
+val Tone.mark: Int
+    get() = when (this) {
+        Tone.PLAIN -> R.drawable.ic_note
+        Tone.ATTENTION -> R.drawable.ic_attention
+        Tone.WARNING -> R.drawable.ic_warning
+    }
+
+/** The colour of a tone's mark. */
+val Tone.ink: Int
+    get() = when (this) {
+        Tone.PLAIN -> R.color.quiet
+        Tone.ATTENTION -> R.color.attention
+        Tone.WARNING -> R.color.warning
+    }
 
 /** The lines of a record. */
 fun ViewGroup.putLines(lines: List<Line>) {

@@ -162,7 +162,7 @@ class BackupByItselfTest {
     private fun Phone.saveACoat() {
         if (!shows("Weigh")) back()
         touch("Weigh")
-        until("Coat, after tare")
+        ready()
         key("20.4")
         touch("Save")
         await("what was kept") { texts().any { it.startsWith("Saved: ") } }

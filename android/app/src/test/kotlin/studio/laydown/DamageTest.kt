@@ -16,7 +16,7 @@ class DamageTest {
             phone.touch("Save what can be read")
             phone.await("how much was saved") { phone.texts().any { "were saved" in it } }
             phone.touch("OK")
-            phone.until("Coat, after tare")
+            phone.ready()
             assertTrue(phone.texts().any { it.startsWith("Form: ") })
         }
         val damaged = Pottery.file.parentFile?.listFiles().orEmpty().filter { "damaged" in it.name }

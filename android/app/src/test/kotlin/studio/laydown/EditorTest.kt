@@ -34,7 +34,7 @@ class EditorTest {
         phone.fill("g", "2 kg", nth = 0)
         phone.fill("g", "0.1", nth = 0)
         phone.tap("Save")
-        phone.until("Coat, after tare")
+        phone.ready()
         phone.key("24")
         phone.await("a verdict") { phone.texts().any { it in listOf("SHORT", "WITHIN", "OVER") } }
         phone.key("5")

@@ -58,7 +58,7 @@ class FindingsTest {
     /** Five places fit on the narrowest phone, in large type and at the side; a longer word ends in dots within its own place. */
     @Test
     fun fivePlacesFit() {
-        for (look in listOf(Look(), Look(fontScale = 1.5f), Look(small = true), Look(landscape = true))) {
+        for (look in listOf(Look(), Look(fontScale = 1.5f), Look.SMALL, Look(landscape = true))) {
             Pottery.empty(look).use { phone ->
                 phone.until("Before the first piece")
                 val tabs = TABS.map { phone.activity.findViewById<ViewGroup>(it) }

@@ -82,17 +82,17 @@ private fun at(view: DrawingView, x: Double, y: Double): Pair<Float, Float> {
 }
 
 /** Takes hold of a grip and drags it, by parts of the drawing's width, without letting go. Answers where the finger is. */
-fun Phone.holdGrip(key: String, byX: Float, byY: Float): Pair<Float, Float> {
+fun Phone.holdGrip(key: String, byX: Float, byY: Float, restMs: Long = 0): Pair<Float, Float> {
     val (x, y) = grip(key)
     val width = checkNotNull(drawing).width
     val to = x + byX * width to y + byY * width
-    hold(x, y, to.first, to.second)
+    hold(x, y, to.first, to.second, restMs)
     return to
 }
 
-/** Drags a grip by parts of the drawing's width. */
-fun Phone.dragGrip(key: String, byX: Float, byY: Float) {
-    val (x, y) = holdGrip(key, byX, byY)
+/** Drags a grip by parts of the drawing's width, after the finger has rested on it for [restMs]. */
+fun Phone.dragGrip(key: String, byX: Float, byY: Float, restMs: Long = 0) {
+    val (x, y) = holdGrip(key, byX, byY, restMs)
     lift(x, y)
 }
 

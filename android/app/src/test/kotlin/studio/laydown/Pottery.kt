@@ -57,11 +57,13 @@ object Pottery {
         return Phone(look)
     }
 
-    /** The same with a kiln of two shelves, and a firing into which nothing has been put yet. */
-    fun loading(look: Look = Look()): Phone {
+    /** The same with a kiln of two shelves, and a firing into which nothing has been put yet; [more] coats besides. */
+    fun loading(look: Look = Look(), more: Int = 0): Phone {
         app
         begun().use {
             furnish(it)
+            val entry = it.weigh(at(Duration.ofMinutes(9)), null).entry
+            repeat(more) { at -> it.coat(entry, "20.5", Duration.ofMinutes(9).minusSeconds(at.toLong())) }
             it.beginFiring()
         }
         return Phone(look)
@@ -148,6 +150,21 @@ object Pottery {
 
 /** Waits until [text] can be seen: the studio answers from another thread. */
 fun Phone.until(text: String) = await("\"$text\"") { shows(text) }
+
+/** Waits until the Weigh screen takes digits. */
+fun Phone.ready() = await("the Weigh screen") { texts().any { it.startsWith("Coat, after tare ") } }
+
+/** Opens the list of the coats of late, which lies behind their [count]. */
+fun Phone.recent(count: String) {
+    touch(count)
+    until("Breakfast mug, inside")
+}
+
+/** Goes from the Weigh screen to the coat of this weight. */
+fun Phone.coatOf(wet: String) {
+    recent("3 coats today, 1 within.")
+    touch(wet)
+}
 
 /** Taps the keys of the keypad, one after the other. */
 fun Phone.key(digits: String) = digits.forEach { tap(if (it == '.' || it == ',') "Decimal mark" else it.toString()) }

@@ -25,7 +25,7 @@ class ScreensTest(private val look: Look) {
     fun first() = screen("first", Pottery::empty) { until("Before the first piece") }
 
     @Test
-    fun weigh() = screen("weigh") { until("Coat, after tare") }
+    fun weigh() = screen("weigh") { ready() }
 
     @Test
     fun weighWithin() = weighed("weigh-within", "20.9", "0.4 g over the aim")
@@ -42,7 +42,7 @@ class ScreensTest(private val look: Look) {
     @Test
     fun weighTwo() = screen("weigh-two") {
         touch(WAY)
-        await("two fields") { shows("Bare piece") }
+        until("Bare piece  g")
         key("412.3")
         touch("Next: Glazed piece")
         await("the last field") { shows("Save") }
@@ -52,7 +52,7 @@ class ScreensTest(private val look: Look) {
 
     @Test
     fun weighSaved() = screen("weigh-kept") {
-        until("Coat, after tare")
+        ready()
         key("20.9")
         await("a verdict") { shows("WITHIN") }
         tap("Save")
@@ -61,21 +61,44 @@ class ScreensTest(private val look: Look) {
 
     @Test
     fun weighChoosing() = screen("weigh-choosing") {
-        until("Coat, after tare")
+        ready()
         tap(R.id.choose_form)
         until("Choose a form")
     }
 
     @Test
     fun weighMore() = screen("weigh-target") {
-        until("Coat, after tare")
+        ready()
+        key("20.9")
+        until("WITHIN")
         tap(R.id.target)
+        until("Details")
     }
 
     @Test
+    fun weighRecent() = screen("weigh-recent") {
+        recent("3 coats today, 1 within.")
+    }
+
+    @Test
+    fun weighTwoLarge() = screen("weigh-two-kilos") {
+        ready()
+        touch(WAY)
+        until("Bare piece  g")
+        key("1412.3")
+        touch("Next: Glazed piece")
+        await("the last field") { shows("Save") }
+        key("1433.1")
+        until("WITHIN")
+    }
+
+    @Test
+    fun weighCannotTell() = weighed("weigh-cannot-tell", "19", "Save as it is")
+
+    @Test
     fun coat() = screen("coat") {
-        until("Coat, after tare")
-        tap("22.9 g")
+        ready()
+        coatOf("22.9 g")
         until("Wet weight")
     }
 
@@ -211,14 +234,14 @@ class ScreensTest(private val look: Look) {
 
     @Test
     fun piece() = screen("piece", Pottery::fired) {
-        touch("22.9 g")
+        coatOf("22.9 g")
         touch("The whole piece")
         until("Firings")
     }
 
     @Test
     fun compare() = screen("compare", Pottery::fired) {
-        touch("22.9 g")
+        coatOf("22.9 g")
         touch("The whole piece")
         touch("Compare with another piece")
         until("Side by side")
@@ -518,7 +541,7 @@ class ScreensTest(private val look: Look) {
     }
 
     private fun weighed(name: String, digits: String, said: String) = screen(name) {
-        until("Coat, after tare")
+        ready()
         key(digits)
         await(said) { texts().any { it.startsWith(said) } }
     }

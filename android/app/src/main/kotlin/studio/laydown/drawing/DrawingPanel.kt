@@ -22,6 +22,8 @@ class DrawingPanel(
     awayWords: Int,
     /** Whether a drag is told once, when the finger lets go; until then only what is held moves. */
     private val once: Boolean = false,
+    /** Whether a grip is only lifted by a finger that rests on it. */
+    holdToLift: Boolean = false,
 ) : DrawingView.Touched {
     /** Is told what the potter does here. */
     interface Listener {
@@ -50,6 +52,7 @@ class DrawingPanel(
 
     init {
         view.touched = this
+        view.holdToLift = holdToLift
         undo.setOnClickListener {
             view.chosen = null
             listener.undo()

@@ -7,11 +7,14 @@ import android.graphics.Canvas
 import android.graphics.DashPathEffect
 import android.graphics.Paint
 import android.graphics.Path
+import android.graphics.Rect
 import android.graphics.RectF
 import android.util.AttributeSet
 import android.view.MotionEvent
 import android.view.View
 import android.view.ViewConfiguration
+import android.view.accessibility.AccessibilityNodeInfo
+import android.view.accessibility.AccessibilityNodeProvider
 import studio.laydown.R
 import studio.laydown.core.Drawing
 import studio.laydown.core.Grip
@@ -42,6 +45,9 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     }
 
     var touched: Touched? = null
+
+    /** Whether a grip follows only a finger that has rested on it, so that the page scrolls under one that has not. */
+    var holdToLift = false
 
     var drawing: Drawing? = null
         set(value) {
@@ -201,6 +207,29 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         }
     }
 
+    // ---- without a finger ----
+
+    private val spoken = DrawnParts(this) { drawing?.grips.orEmpty().map(::part) }
+
+    override fun getAccessibilityNodeProvider(): AccessibilityNodeProvider = spoken
+
+    private fun part(grip: Grip): DrawnPart {
+        val reach = (REACH_DP * dp).toInt()
+        val (x, y) = grip.at.px.toInt() to grip.at.py.toInt()
+        val moves = MOVES.map { (id, words, by) -> DrawnPart.Action(id, context.getText(words)) { move(grip, by.first, by.second) } }
+        val tap = DrawnPart.Action(AccessibilityNodeInfo.ACTION_CLICK, null) { touched?.tap(grip) }
+        return DrawnPart(grip.name, Rect(x - reach, y - reach, x + reach, y + reach), listOf(tap) + moves)
+    }
+
+    /** Moves a grip by parts of the drawing's width, as a finger would that takes it, draws it there and lets go. */
+    private fun move(grip: Grip, byX: Double, byY: Double) {
+        val touched = touched ?: return
+        val tall = drawing?.tall ?: return
+        touched.hold(grip)
+        touched.drag(grip.key, Spot((grip.at.x + byX).coerceIn(0.0, 1.0), (grip.at.y + byY).coerceIn(0.0, tall)))
+        touched.letGo()
+    }
+
     private val Spot.px: Float get() = x.toFloat() * width
     private val Spot.py: Float get() = y.toFloat() * width
 
@@ -214,13 +243,24 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     private var tall = 0.0
     private var moved = false
 
+    /** Whether the finger went its way before it had lifted anything. */
+    private var strayed = false
+    private var dragged = false
+    private val lift = Runnable {
+        parent.requestDisallowInterceptTouchEvent(true)
+        take()
+    }
+
     @android.annotation.SuppressLint("ClickableViewAccessibility") // whoever listens finds the same numbers in the table
     override fun onTouchEvent(event: MotionEvent): Boolean {
         when (event.actionMasked) {
             MotionEvent.ACTION_DOWN -> down(event.x, event.y)
             MotionEvent.ACTION_MOVE -> move(event.x, event.y)
             MotionEvent.ACTION_UP -> up(event.x, event.y)
-            MotionEvent.ACTION_CANCEL -> if (under != null && moved) touched?.letGo()
+            MotionEvent.ACTION_CANCEL -> {
+                removeCallbacks(lift)
+                if (under != null && moved) touched?.letGo()
+            }
         }
         return true
     }
@@ -229,27 +269,41 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         downX = x
         downY = y
         moved = false
+        strayed = false
+        dragged = false
         tall = drawing?.tall ?: 0.0
         under = drawing?.grips?.minByOrNull { it.distance(x, y) }?.takeIf { it.distance(x, y) <= REACH_DP * dp }
+        if (under == null) return
         // From now on the page does not scroll: the finger is on something that moves.
-        if (under != null) parent.requestDisallowInterceptTouchEvent(true)
+        if (holdToLift) postDelayed(lift, ViewConfiguration.getLongPressTimeout().toLong()) else parent.requestDisallowInterceptTouchEvent(true)
     }
 
     private fun move(x: Float, y: Float) {
         val grip = under
-        if (!moved && hypot(x - downX, y - downY) > slop) {
-            moved = true
-            if (grip != null) touched?.hold(grip)
+        val far = hypot(x - downX, y - downY) > slop
+        if (far && !moved) {
+            removeCallbacks(lift)
+            if (holdToLift) strayed = true else take()
         }
+        if (!moved || grip == null || !far && !dragged) return
+        dragged = true
         // The grip keeps its distance from the finger, as it was when taken hold of.
-        if (moved && grip != null) touched?.drag(grip.key, spot(grip.at.px + x - downX, grip.at.py + y - downY))
+        touched?.drag(grip.key, spot(grip.at.px + x - downX, grip.at.py + y - downY))
+    }
+
+    /** The finger has hold of what it came down on, or scrolls nothing. */
+    private fun take() {
+        moved = true
+        under?.let { touched?.hold(it) }
     }
 
     private fun up(x: Float, y: Float) {
         val grip = under
         move(x, y)
+        removeCallbacks(lift)
         when {
             moved -> if (grip != null) touched?.letGo()
+            strayed -> Unit
             grip != null -> touched?.tap(grip)
             else -> touched?.tap(spot(x, y))
         }
@@ -265,5 +319,12 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         const val REACH_DP = 24
         const val POINT_DP = 14f
         const val HATCH_DP = 7
+
+        /** How far one action moves a grip, in parts of the drawing's width: 1 cm on a shelf of 50 cm. */
+        const val STEP = 0.02
+        val MOVES = listOf(
+            Triple(R.id.move_left, R.string.move_left, -STEP to 0.0), Triple(R.id.move_right, R.string.move_right, STEP to 0.0),
+            Triple(R.id.move_up, R.string.move_up, 0.0 to -STEP), Triple(R.id.move_down, R.string.move_down, 0.0 to STEP),
+        )
     }
 }

@@ -18,6 +18,7 @@ import android.widget.Switch
 import android.widget.TextView
 import studio.laydown.OutlineView
 import studio.laydown.R
+import studio.laydown.Role
 import studio.laydown.core.FieldKind
 import studio.laydown.core.Item
 import studio.laydown.core.EditorField
@@ -25,6 +26,7 @@ import studio.laydown.get
 import studio.laydown.onTyped
 import studio.laydown.put
 import studio.laydown.showIf
+import studio.laydown.tellAs
 import studio.laydown.views
 import studio.laydown.words
 
@@ -201,6 +203,7 @@ private class ChoiceFieldView(context: Context, private val entered: (String) ->
 
     private fun View.mark(chosen: Boolean) {
         isSelected = chosen
+        tellAs(Role.RADIO, chosen)
         get<View>(R.id.choice_mark).isSelected = chosen
     }
 }
@@ -254,6 +257,7 @@ private class OutlineFieldView(context: Context, private val entered: (String) -
 
     private fun mark(cell: View, chosen: Boolean) {
         cell.isSelected = chosen
+        cell.tellAs(Role.RADIO, chosen)
         cell.get<ImageView>(R.id.outline_mark).visibility = if (chosen) View.VISIBLE else View.INVISIBLE
     }
 

@@ -31,6 +31,7 @@ private class ChartPaints(context: Context) {
     )
     private val surface = context.getColor(R.color.surface)
     private val band = context.getColor(R.color.within_ground)
+    private val bandEdge = context.getColor(R.color.within)
     private val ink = context.getColor(R.color.ink)
     private val accent = context.getColor(R.color.accent)
     private val frame = context.getColor(R.color.line)
@@ -38,6 +39,9 @@ private class ChartPaints(context: Context) {
     fun band(canvas: Canvas, left: Float, top: Float, right: Float, bottom: Float) {
         fill.color = band
         canvas.drawRect(left, top, right, bottom, fill)
+        // Its ground alone is too faint to be seen by everyone.
+        stroke(bandEdge, 1f)
+        canvas.drawRect(left, top, right, bottom, line)
     }
 
     /** The axes: a line below and one on the left. */

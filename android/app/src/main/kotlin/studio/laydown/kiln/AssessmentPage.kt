@@ -14,6 +14,7 @@ import studio.laydown.UndoState
 import studio.laydown.MainActivity
 import studio.laydown.Page
 import studio.laydown.R
+import studio.laydown.Role
 import studio.laydown.core.Choice
 import studio.laydown.core.FaultChip
 import studio.laydown.core.CommandResult
@@ -36,6 +37,7 @@ import studio.laydown.putLines
 import studio.laydown.putNote
 import studio.laydown.putSentence
 import studio.laydown.showIf
+import studio.laydown.tellAs
 import studio.laydown.toggle
 import studio.laydown.views
 import java.io.File
@@ -208,6 +210,7 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
             liking.show(stars(look))
             faults.zip(look.faults).forEach { (chip, fault) ->
                 chip.isSelected = fault.on
+                chip.tellAs(Role.CHECK, fault.on)
                 chip.contentDescription = if (fault.on) host.getString(R.string.fault_chosen, fault.name) else fault.name
             }
             panel.root.showIf(look.drawing != null)

@@ -1,6 +1,7 @@
 package studio.laydown.kiln
 
 import android.app.AlertDialog
+import android.os.Bundle
 import android.view.View
 import android.view.ViewGroup
 import android.widget.TextView
@@ -9,6 +10,7 @@ import studio.laydown.MainActivity
 import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
+import studio.laydown.Role
 import studio.laydown.core.FiringView
 import studio.laydown.core.CommandResult
 import studio.laydown.core.Note
@@ -21,7 +23,6 @@ import studio.laydown.core.StudioException
 import studio.laydown.core.ChecklistItem
 import studio.laydown.core.Tone
 import studio.laydown.core.Touch
-import studio.laydown.core.WaitingRow
 import studio.laydown.drawing.DrawingPanel
 import studio.laydown.get
 import studio.laydown.put
@@ -31,6 +32,8 @@ import studio.laydown.putLines
 import studio.laydown.putNote
 import studio.laydown.putRow
 import studio.laydown.putSentence
+import studio.laydown.tellAs
+import studio.laydown.words
 
 /** One firing: loaded shelf by shelf, then fired, then looked at piece by piece. */
 class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(host), DrawingPanel.Listener {
@@ -38,6 +41,19 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
 
     /** Why the last thing could not be done; said until the next one. */
     private var refusal = ""
+
+    /** The waiting pieces that are ticked, to be loaded together. */
+    private val ticked = mutableSetOf<String>()
+
+    override fun open(savedState: Bundle) {
+        ticked += savedState.getStringArrayList(TICKED).orEmpty()
+        super.open(savedState)
+    }
+
+    override fun saveState(into: Bundle) {
+        super.saveState(into)
+        into.putStringArrayList(TICKED, ArrayList(ticked))
+    }
 
     override fun refresh() = show({ now -> firing(now, firingId) }, ::render)
 
@@ -73,37 +89,66 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
         putHeading(host.getText(R.string.before_kiln))
         val card = put<ViewGroup>(R.layout.card)
         for (tick in ticks) {
-            val row = card.put<View>(R.layout.tick)
-            row.get<TextView>(R.id.tick_text).text = tick.text
-            row.get<View>(R.id.tick_mark).isSelected = tick.done
-            row.contentDescription = "${tick.text} ${host.getText(if (tick.done) R.string.done else R.string.to_do)}"
-            row.setOnClickListener { act { now -> setChecklistItem(now, firingId, tick.code, !tick.done) } }
+            card.putTick(tick.text, "") { act { now -> setChecklistItem(now, firingId, tick.code, !tick.done) } }.showTick(tick.text, tick.done)
         }
     }
 
+    /** What waits, each with a tick, and one button that loads what is ticked; all of it on any shelf while nothing is. */
     private fun ViewGroup.putWaiting(firing: FiringView) {
         putHeading(firing.waitingLabel)
         val card = put<ViewGroup>(R.layout.card)
+        val all = firing.waiting.flatMap { it.pieces }
+        ticked.retainAll(all.toSet())
+        // The views stay, so that neither a finger nor whoever listens loses the place.
+        val shows = mutableListOf<() -> Unit>()
+        fun tick(title: String, detail: String, pieces: List<String>) {
+            val row = card.putTick(title, detail) {
+                if (ticked.containsAll(pieces)) ticked.removeAll(pieces.toSet()) else ticked += pieces
+                shows.forEach { it() }
+            }
+            shows += { row.showTick(title, ticked.containsAll(pieces)) }
+        }
+        if (firing.waiting.size > 1) tick(host.getString(R.string.tick_all), "", all)
         for (row in firing.waiting) {
-            val title = if (row.pieces.size > 1) "${row.pieces.size} × ${row.title}" else row.title
-            card.putRow(title, row.detail, R.drawable.ic_add) { chooseShelf(row, firing.shelves) }
+            tick(if (row.pieces.size > 1) "${row.pieces.size} × ${row.title}" else row.title, row.detail, row.pieces)
         }
-        if (firing.isLoading && firing.waiting.sumOf { it.pieces.size } > 1) {
-            card.putButton(R.layout.add_row, host.getText(R.string.load_all)) { act { now -> loadAll(now, firingId) } }
+        val button = card.putButton(R.layout.add_row, "") {
+            if (ticked.isEmpty()) act { now -> loadAll(now, firingId) } else chooseShelf(firing)
         }
+        shows += {
+            button.setText(if (ticked.isEmpty()) R.string.load_all else R.string.load_ticked)
+            button.isEnabled = ticked.isNotEmpty() || firing.isLoading
+        }
+        shows.forEach { it() }
     }
 
-    /** A single shelf is not asked for; of a run of pieces all or one can be put on it. */
-    private fun chooseShelf(waiting: WaitingRow, shelves: List<ShelfView>) {
-        val run = waiting.pieces.size > 1
-        if (!run && shelves.size == 1) return load(waiting.pieces, shelves.single().number)
-        val rows = shelves.flatMap { shelf ->
-            val all = Row("${shelf.number} all", shelf.title, if (run) host.getString(R.string.all_of_them, waiting.pieces.size) else "", false, emptyList())
+    private fun ViewGroup.putTick(title: String, detail: String, press: () -> Unit): View = put<View>(R.layout.tick).apply {
+        get<TextView>(R.id.tick_text).text = title
+        get<TextView>(R.id.tick_detail).words(detail)
+        setOnClickListener { press() }
+    }
+
+    private fun View.showTick(title: String, done: Boolean) {
+        get<View>(R.id.tick_mark).isSelected = done
+        contentDescription = listOf(title, get<TextView>(R.id.tick_detail).text, host.getText(if (done) R.string.done else R.string.to_do))
+            .filter { it.isNotEmpty() }.joinToString(" ")
+        tellAs(Role.CHECK, done)
+    }
+
+    /** A single shelf is not asked for; of one run of equal pieces all or one can be put on it. */
+    private fun chooseShelf(firing: FiringView) {
+        val rows = firing.waiting.filter { row -> row.pieces.any { it in ticked } }
+        val pieces = rows.flatMap { it.pieces }
+        val run = rows.size == 1 && pieces.size > 1
+        val shelves = firing.shelves
+        if (!run && shelves.size == 1) return load(pieces, shelves.single().number)
+        val choices = shelves.flatMap { shelf ->
+            val all = Row("${shelf.number} all", shelf.title, if (run) host.getString(R.string.all_of_them, pieces.size) else "", false, emptyList())
             if (run) listOf(all, all.copy(id = "${shelf.number} one", detail = host.getString(R.string.one_of_them))) else listOf(all)
         }
-        choose(host.getText(R.string.which_shelf), rows) { row ->
+        choose(host.getText(R.string.which_shelf), choices) { row ->
             val (shelf, many) = row.id.split(' ')
-            load(if (many == "all") waiting.pieces else waiting.pieces.take(1), shelf.toUInt())
+            load(if (many == "all") pieces else pieces.take(1), shelf.toUInt())
         }
     }
 
@@ -111,7 +156,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
 
     private fun ViewGroup.putShelf(shelf: ShelfView) {
         putHeading(shelf.title)
-        val panel = DrawingPanel(host, this@FiringPage, R.string.take_out, once = true)
+        val panel = DrawingPanel(host, this@FiringPage, R.string.take_out, once = true, holdToLift = true)
         addView(panel.root)
         panel.show(shelf.drawing, canUndo = false)
     }
@@ -167,5 +212,9 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
         if (problem !is StudioException.Refused) return host.fail(problem)
         refusal = host.sentence(problem)
         refresh()
+    }
+
+    private companion object {
+        const val TICKED = "ticked"
     }
 }

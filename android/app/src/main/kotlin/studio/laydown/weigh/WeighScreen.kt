@@ -1,77 +1,87 @@
 package studio.laydown.weigh
 
+import android.content.res.ColorStateList
 import android.os.Bundle
 import android.os.PowerManager
+import android.view.KeyEvent
 import android.view.View
 import android.view.ViewGroup
 import android.view.WindowManager
+import android.view.accessibility.AccessibilityManager
 import android.widget.Button
 import android.widget.ImageView
-import android.widget.ScrollView
+import android.widget.LinearLayout
 import android.widget.TextView
-import studio.laydown.Chooser
-import studio.laydown.UndoBar
-import studio.laydown.UndoState
 import studio.laydown.MainActivity
 import studio.laydown.Page
 import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
+import studio.laydown.Sheet
+import studio.laydown.UndoBar
+import studio.laydown.UndoState
+import studio.laydown.chooser
+import studio.laydown.core.EditorKind
 import studio.laydown.core.Field
-import studio.laydown.core.SetupStep
+import studio.laydown.core.Note
 import studio.laydown.core.RecentCoat
 import studio.laydown.core.Row
-import studio.laydown.core.EditorKind
+import studio.laydown.core.SetupStep
 import studio.laydown.core.StudioException
 import studio.laydown.core.TargetView
-import studio.laydown.core.WeighMode
+import studio.laydown.core.Tone
+import studio.laydown.core.VerdictKind
+import studio.laydown.core.VerdictView
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.WeighField
+import studio.laydown.core.WeighMode
 import studio.laydown.core.WeighView
 import studio.laydown.core.ZoneKind
 import studio.laydown.get
-import studio.laydown.onceLaidOut
+import studio.laydown.ink
+import studio.laydown.mark
 import studio.laydown.put
+import studio.laydown.putHeading
 import studio.laydown.putNote
-import studio.laydown.sentence
+import studio.laydown.putSentence
+import studio.laydown.show
 import studio.laydown.showIf
 import studio.laydown.toggle
 import studio.laydown.views
-import studio.laydown.words
 
 /** The Weigh screen: what is weighed, what it should take, what the reading means, and Keep. */
 class WeighScreen(host: MainActivity) : Page(host) {
-    override val view: View = host.views(R.layout.weigh)
+    private val shape = BenchShape.of(host.resources.configuration)
+    override val view: View = host.views(shape.layout).also { it.get<ViewGroup>(R.id.upper).put<View>(shape.upper) }
 
     /** What is chosen and typed; null until the studio has said what was remembered. */
     private var entry: WeighEntry? = null
     private var shown: WeighView? = null
 
-    /** Which list is open, and the list itself. */
+    /** What is open over the page, and the sheet that it is in. */
     private var choosing: Choice? = null
-    private var chooser: Chooser? = null
-    private var wordsOpen = false
+    private var telling: Telling? = null
+    private var sheet: Sheet? = null
     private var saving = false
 
-    /** What could not be kept before this page was there to say it. */
-    private var trouble = ""
+    /** What could not be saved, and what to do; null when nothing is wrong. */
+    private var problem: String? = null
 
     private val keypad = Keypad(view.get(R.id.keypad), ::press)
-    private val saved = UndoBar(view.get(R.id.saved), next = { goOn(it.entry) }, toggleUndo = ::toggleUndo)
-    private val speaker = Speaker(host::say)
-    private val readings = view.get<ViewGroup>(R.id.readings)
+    private val saved = UndoBar(view.get(R.id.saved), R.layout.next_coat_beside, next = { goOn(it.entry) }, toggleUndo = ::toggleUndo)
+    private val speaker = Speaker(::tell)
+    private val readings = view.get<LinearLayout>(R.id.readings)
     private val save = view.get<Button>(R.id.save)
 
     override fun open(savedState: Bundle) {
-        wordsOpen = savedState.getBoolean(WORDS)
+        telling = savedState.getString(TELLING)?.let(Telling::valueOf)
         choosing = savedState.getString(CHOOSING)?.let(Choice::valueOf)
         saved.state = savedState.getBundle(SAVED)?.let(UndoState::read)
         stayAwake()
         for (choice in Choice.entries) view.get<View>(choice.chip).setOnClickListener { choose(choice) }
-        view.get<View>(R.id.target).setOnClickListener {
-            wordsOpen = !wordsOpen
-            renderTarget(shown?.target)
-        }
+        for (id in listOf(R.id.target, R.id.verdict, R.id.prompt)) view.get<View>(id).setOnClickListener { tell(Telling.DETAILS) }
+        for (id in listOf(R.id.tally, R.id.saved_sentence)) view.get<View>(id).setOnClickListener { tell(Telling.RECENT) }
+        readings.orientation = if (shape.stacked) LinearLayout.VERTICAL else LinearLayout.HORIZONTAL
         view.get<View>(R.id.way).setOnClickListener { change { it.copy(way = it.way.other) } }
         save.setOnClickListener { saveOrNext() }
         view.get<View>(R.id.weigh_recent).setOnClickListener { host.go(Place(PageKind.HISTORY)) }
@@ -80,7 +90,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     override fun saveState(into: Bundle) {
-        into.putBoolean(WORDS, wordsOpen)
+        into.putString(TELLING, telling?.name)
         into.putString(CHOOSING, choosing?.name)
         into.putBundle(SAVED, saved.state?.saveState())
     }
@@ -88,8 +98,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
     override fun pause() {
         speaker.hush()
         entry?.let { entry -> command({ now -> remember(now, entry) }) {} }
-        chooser?.drop()
-        chooser = null
+        sheet?.drop()
+        sheet = null
         host.window.clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON)
     }
 
@@ -113,7 +123,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         // Before the first piece there is no place for it.
         if (shown?.missing?.isNotEmpty() == true) return false
         this.saved.state = saved
-        shown?.let(::renderVerdict)
+        shown?.let(::renderSlot)
         return true
     }
 
@@ -123,6 +133,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun change(how: (WeighEntry) -> WeighEntry) {
         val changed = how(entry ?: return)
         entry = changed
+        problem = null
         speaker.changed()
         command({ now -> remember(now, changed) }) {}
         refresh()
@@ -133,12 +144,27 @@ class WeighScreen(host: MainActivity) : Page(host) {
         val text = press(before.typed, key, host.preferences.decimal)
         if (text == before.typed) return
         saved.state = null
+        problem = null
         if (before.blank) speaker.next()
         speaker.changed()
         val after = before.typing(text)
         entry = after
         renderReadings(shown?.fields.orEmpty(), after)
         refresh()
+    }
+
+    /** A keyboard types as the keypad does, and its Enter is Save. */
+    override fun key(event: KeyEvent): Boolean {
+        if (shown?.missing?.isEmpty() != true) return false
+        val sign = event.unicodeChar.toChar()
+        when {
+            event.keyCode == KeyEvent.KEYCODE_DEL -> press(Key.Delete)
+            event.keyCode == KeyEvent.KEYCODE_ENTER || event.keyCode == KeyEvent.KEYCODE_NUMPAD_ENTER -> if (save.isEnabled) saveOrNext()
+            sign in '0'..'9' -> press(Key.Mark(sign.toString()))
+            sign == '.' || sign == ',' -> press(Key.Mark(host.preferences.decimal))
+            else -> return false
+        }
+        return true
     }
 
     private fun saveOrNext() {
@@ -150,6 +176,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun save(entry: WeighEntry) {
         if (saving) return
         saving = true
+        problem = null
         speaker.now()
         command({ now -> save(now, entry) }, { refuse(it) }, elsewhere = { tell(UndoState(it)) }) { answer ->
             saving = false
@@ -161,13 +188,13 @@ class WeighScreen(host: MainActivity) : Page(host) {
         }
     }
 
-    /** What could not be kept: said in the verdict's place, and the digits stay. */
+    /** What could not be saved: said in the slot, and the digits stay. */
     private fun refuse(problem: Throwable) {
         saving = false
         if (problem is StudioException.Damaged || problem is StudioException.NotAStudio) return host.fail(problem)
         if (problem is StudioException.Refused) entry?.fieldOf(problem.field)?.let { field -> change { it.copy(field = field) } }
-        val sentence = host.sentence(problem)
-        if (shown == null) trouble = sentence else renderProblem(sentence)
+        this.problem = host.sentence(problem)
+        shown?.let(::renderSlot)
     }
 
     private fun goOn(with: WeighEntry) {
@@ -181,24 +208,81 @@ class WeighScreen(host: MainActivity) : Page(host) {
         refresh()
     }
 
-    // ---- the lists ----
+    // ---- what opens over the page ----
 
     private fun choose(choice: Choice) {
         val view = shown ?: return
         choosing = choice
-        chooser = Chooser(
-            host, host.getText(choice.question), choice.rows(view), choice.add?.let(host::getText),
-            picked = { row -> change { choice.pick(it, row) } },
-            adding = { choice.editor?.let { host.go(Place.editor(it)) } },
-        ).also {
-            it.show {
-                choosing = null
-                chooser = null
+        open(
+            chooser(
+                host, host.getText(choice.question), choice.rows(view), choice.add?.let(host::getText),
+                picked = { row -> change { choice.pick(it, row) } },
+                adding = { choice.editor?.let { host.go(Place.editor(it)) } },
+            ),
+        )
+    }
+
+    private fun tell(telling: Telling) {
+        val view = shown ?: return
+        this.telling = telling
+        open(
+            when (telling) {
+                Telling.DETAILS -> Sheet(host, host.getText(R.string.details)) { putDetails(view) }
+                Telling.RECENT -> Sheet(host, view.tally) { sheet -> putRecent(view.recent, sheet) }
+            },
+        )
+    }
+
+    private fun open(sheet: Sheet) {
+        this.sheet = sheet
+        sheet.show {
+            choosing = null
+            telling = null
+            this.sheet = null
+        }
+    }
+
+    private fun ViewGroup.putDetails(view: WeighView) {
+        val words = put<ViewGroup>(R.layout.details)
+        view.notes.forEach(words::putNote)
+        view.verdict?.let { verdict ->
+            words.putHeading(verdict.headline)
+            for (line in listOf(verdict.act, verdict.detail, verdict.carries, verdict.onControl, verdict.certainty)) words.putLine(line)
+        }
+        view.target?.let { target ->
+            words.putHeading(host.getString(R.string.right_is, target.span))
+            for (line in listOf(target.source, target.restsOn, target.sure, target.tolerance)) words.putLine(line)
+        }
+    }
+
+    private fun ViewGroup.putLine(words: String) {
+        if (words.isNotEmpty()) putSentence(words)
+    }
+
+    private fun ViewGroup.putRecent(coats: List<RecentCoat>, sheet: Sheet) {
+        for (coat in coats) {
+            val row = put<View>(R.layout.recent)
+            row.get<VerdictMark>(R.id.recent_mark).kind = coat.verdict
+            row.get<TextView>(R.id.recent_title).text = coat.title
+            val control = host.getString(R.string.control).takeIf { coat.control }
+            row.get<TextView>(R.id.recent_detail).text = listOfNotNull(coat.`when`, coat.word, control).joinToString(" · ")
+            row.get<TextView>(R.id.recent_wet).text = coat.wet
+            row.setOnClickListener {
+                sheet.close()
+                // Coming back, one is on the page and not in the list.
+                telling = null
+                host.go(Place(PageKind.COAT, coat.id))
             }
         }
     }
 
     // ---- what is shown ----
+
+    /** Says a verdict: to whoever has the screen read out, or aloud if the phone is to speak. */
+    private fun tell(verdict: String) {
+        val isReadOut = host.getSystemService(AccessibilityManager::class.java).isTouchExplorationEnabled
+        if (isReadOut) view.announceForAccessibility(verdict) else host.say(verdict)
+    }
 
     private fun render(view: WeighView) {
         shown = view
@@ -212,16 +296,12 @@ class WeighScreen(host: MainActivity) : Page(host) {
         if (!ready) return renderFirst(view.missing)
         for (choice in Choice.entries) renderChip(choice, view)
         renderTarget(view.target)
+        this.view.get<GaugeView>(R.id.gauge).gauge = view.gauge
         renderReadings(view.fields, view.entry)
-        renderVerdict(view)
-        if (trouble.isNotEmpty()) renderProblem(trouble)
-        trouble = ""
-        val notes = this.view.get<ViewGroup>(R.id.notes)
-        notes.removeAllViews()
-        view.notes.forEach(notes::putNote)
-        this.view.get<TextView>(R.id.tally).text = view.tally
-        renderRecent(view.recent)
-        if (choosing != null && chooser == null) choosing?.let(::choose)
+        renderSlot(view)
+        if (sheet != null) return
+        choosing?.let(::choose)
+        telling?.let { tell(it) }
     }
 
     private fun renderFirst(steps: List<SetupStep>) {
@@ -255,102 +335,112 @@ class WeighScreen(host: MainActivity) : Page(host) {
         view.get<TextView>(R.id.target_wet).text = target.wet
         view.get<TextView>(R.id.target_span).text = host.getString(R.string.right_is, target.span)
         card.contentDescription = host.getString(R.string.target_is, target.wet, target.span, target.source)
-        view.get<TextView>(R.id.target_source).words(target.source)
-        view.get<TextView>(R.id.target_more_words).apply {
-            text = listOf(target.restsOn, target.sure, target.tolerance).filter { it.isNotEmpty() }.joinToString("\n")
-            showIf(wordsOpen)
-        }
-        view.get<TextView>(R.id.target_source).maxLines = if (wordsOpen) Int.MAX_VALUE else 2
-        view.get<View>(R.id.target_more).rotation = if (wordsOpen) 180f else 0f
     }
 
     private fun renderReadings(fields: List<WeighField>, entry: WeighEntry) {
         while (readings.childCount > fields.size) readings.removeViewAt(readings.childCount - 1)
-        while (readings.childCount < fields.size) readings.put<View>(R.layout.reading)
+        while (readings.childCount < fields.size) putReading()
         fields.forEachIndexed { at, field ->
             val cell = readings.getChildAt(at)
             val text = field.textIn(entry)
             val active = field.field == entry.field
-            cell.get<TextView>(R.id.reading_label).text = field.label
+            // The unit stands here, where it takes no room from the digits.
+            cell.get<TextView>(R.id.reading_label).text = listOf(field.label, field.unit).joinToString(", ")
             cell.get<TextView>(R.id.reading_text).text = text
-            cell.get<TextView>(R.id.reading_unit).text = field.unit
             cell.isActivated = active && fields.size > 1
             cell.isClickable = fields.size > 1
             cell.contentDescription = listOf(field.label, text, field.unit).joinToString(" ")
             if (fields.size > 1) cell.setOnClickListener { if (!active) change { it.copy(field = field.field) } }
         }
         val two = entry.way == WeighMode.TWO_WEIGHTS
-        view.get<View>(R.id.way_net).isActivated = !two
-        view.get<View>(R.id.way_two).isActivated = two
         val ways = listOf(R.string.way_net, R.string.way_two).map(host::getString).let { if (two) it.reversed() else it }
+        view.get<TextView>(R.id.way).text = ways[0]
         view.get<View>(R.id.way).contentDescription = host.getString(R.string.way_is, ways[0], ways[1])
-        val next = fields.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field }
-        save.text = next?.let { host.getString(R.string.next_field, it.label) } ?: host.getText(R.string.save)
-        save.isEnabled = entry.typed.isNotEmpty()
+        renderSave(fields, entry)
     }
 
-    private fun renderVerdict(view: WeighView) {
-        val card = this.view.get<View>(R.id.verdict)
-        val gauge = this.view.get<GaugeView>(R.id.gauge)
-        gauge.gauge = view.gauge
-        gauge.showIf(view.gauge != null)
-        val verdict = view.verdict
-        val refusal = view.refusal
-        val facts = listOfNotNull(verdict?.carries, verdict?.onControl, verdict?.certainty).filter { it.isNotEmpty() }
-        this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
-        // A note says more than the prompt, and stands where it is seen.
-        val silent = verdict == null && refusal == null && saved.state == null
-        this.view.get<View>(R.id.prompt).showIf(silent && view.target != null && view.notes.isEmpty())
-        this.view.get<View>(R.id.problem).showIf(false)
-        card.showIf(verdict != null)
-        if (refusal != null) return renderProblem(refusal.sentence)
-        if (verdict == null) {
-            bringIntoView(this.view.get(if (saved.state == null) R.id.target else R.id.saved))
-            return
+    private fun putReading() {
+        val cell = readings.put<View>(R.layout.reading)
+        val place = cell.layoutParams as LinearLayout.LayoutParams
+        val gap = host.resources.getDimensionPixelSize(R.dimen.reading_gap)
+        if (shape.stacked) {
+            place.width = LinearLayout.LayoutParams.MATCH_PARENT
+            place.height = LinearLayout.LayoutParams.WRAP_CONTENT
+            place.weight = 0f
+            if (readings.childCount > 1) place.topMargin = gap
+        } else if (readings.childCount > 1) {
+            place.marginStart = gap
         }
-        card.setBackgroundResource(verdict.kind.card)
-        this.view.get<VerdictMark>(R.id.verdict_mark).kind = verdict.kind
-        this.view.get<TextView>(R.id.verdict_headline).apply {
-            text = verdict.headline
-            setTextColor(host.getColor(verdict.kind.ink))
-        }
-        this.view.get<TextView>(R.id.verdict_act).words(verdict.act)
-        this.view.get<TextView>(R.id.verdict_detail).words(verdict.detail)
-        speaker.verdict(verdict.spoken)
-        bringIntoView(card)
-    }
-
-    /** What cannot be taken as it stands, in the verdict's place. */
-    private fun renderProblem(sentence: String) {
-        val card = view.get<View>(R.id.problem)
-        view.get<View>(R.id.prompt).showIf(false)
-        view.get<View>(R.id.verdict).showIf(false)
-        view.get<TextView>(R.id.problem_sentence).text = sentence
-        card.showIf(true)
-        bringIntoView(card)
     }
 
     /**
-     * On a short screen what one wants to see now may lie beyond the edge: scrolls to it, and no further than needed. Where it lies is
-     * known once it has been laid out.
+     * What the button does and how much it is meant: leads to the empty field; saves; or saves what misses the span, which is allowed
+     * but not proposed. A reading that the core refuses cannot be saved. Until the core has judged what was just typed, it stays as it is.
      */
-    private fun bringIntoView(card: View) {
-        val scroll = view.get<ScrollView>(R.id.scroll)
-        scroll.onceLaidOut { scroll.scrollTo(0, card.bottom - scroll.height) }
+    private fun renderSave(fields: List<WeighField>, entry: WeighEntry) {
+        val next = fields.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field }
+        val judged = shown?.takeIf { it.entry == entry }
+        val misses = shown?.verdict?.let { it.kind != VerdictKind.WITHIN } == true
+        save.isActivated = next == null && misses
+        save.text = when {
+            next != null -> host.getString(R.string.next_field, next.label)
+            misses -> host.getText(R.string.save_as_is)
+            else -> host.getText(R.string.save)
+        }
+        save.isEnabled = entry.typed.isNotEmpty() && judged?.refusal == null
     }
 
-    private fun renderRecent(coats: List<RecentCoat>) {
-        val list = view.get<ViewGroup>(R.id.recent)
-        list.removeAllViews()
-        list.showIf(coats.isNotEmpty())
-        for (coat in coats) {
-            val row = list.put<View>(R.layout.recent)
-            row.get<VerdictMark>(R.id.recent_mark).kind = coat.verdict
-            row.get<TextView>(R.id.recent_title).text = coat.title
-            val control = host.getString(R.string.control).takeIf { coat.control }
-            row.get<TextView>(R.id.recent_detail).text = listOfNotNull(coat.`when`, coat.word, control).joinToString(" · ")
-            row.get<TextView>(R.id.recent_wet).text = coat.wet
-            row.setOnClickListener { host.go(Place(PageKind.COAT, coat.id)) }
+    /** Shows the one thing that the slot has to say. All of it lies in the same place, so that nothing moves. */
+    private fun renderSlot(view: WeighView) {
+        val refusal = problem ?: view.refusal?.sentence
+        val verdict = view.verdict
+        val says = when {
+            refusal != null -> R.id.problem
+            verdict != null -> R.id.verdict
+            saved.state != null -> R.id.saved
+            else -> R.id.idle
+        }
+        for (id in SLOT) this.view.get<View>(id).showIf(id == says)
+        this.view.get<TextView>(R.id.problem_sentence).text = refusal.orEmpty()
+        if (verdict != null) renderVerdict(verdict, view.notes)
+        renderPrompt(view)
+    }
+
+    private fun renderVerdict(verdict: VerdictView, notes: List<Note>) {
+        view.get<View>(R.id.verdict).setBackgroundResource(verdict.kind.card)
+        view.get<VerdictMark>(R.id.verdict_mark).kind = verdict.kind
+        view.get<TextView>(R.id.verdict_headline).apply {
+            text = verdict.headline
+            setTextColor(host.getColor(verdict.kind.ink))
+        }
+        view.get<TextView>(R.id.verdict_act).text = verdict.act
+        view.get<TextView>(R.id.verdict_detail).text = verdict.detail
+        // The way to the details shows whether there is something to mind.
+        val tone = notes.map { it.tone }.maxOrNull()?.takeIf { it != Tone.PLAIN }
+        view.get<ImageView>(R.id.verdict_more).apply {
+            setImageResource(tone?.mark ?: R.drawable.ic_on)
+            imageTintList = ColorStateList.valueOf(host.getColor(tone?.ink ?: R.color.ink))
+        }
+        speaker.verdict(verdict.spoken)
+    }
+
+    /** What to do while nothing is typed; a note says more than that, and the gravest stands here. */
+    private fun renderPrompt(view: WeighView) {
+        val note = view.notes.maxByOrNull { it.tone }
+        val words = this.view.get<TextView>(R.id.prompt_words)
+        val mark = this.view.get<ImageView>(R.id.prompt_mark)
+        mark.showIf(note != null)
+        this.view.get<View>(R.id.prompt).isClickable = note != null
+        this.view.get<View>(R.id.prompt_more).showIf(note != null)
+        if (note != null) {
+            note.show(mark, words)
+        } else {
+            words.text = if (view.target == null) "" else host.getText(R.string.nothing_typed)
+            words.contentDescription = null
+        }
+        this.view.get<Button>(R.id.tally).apply {
+            text = view.tally
+            isClickable = view.recent.isNotEmpty()
         }
     }
 
@@ -377,8 +467,12 @@ class WeighScreen(host: MainActivity) : Page(host) {
         ),
     }
 
+    /** What is told in a sheet. */
+    private enum class Telling { DETAILS, RECENT }
+
     private companion object {
-        const val WORDS = "words"
+        val SLOT = listOf(R.id.problem, R.id.verdict, R.id.saved, R.id.idle)
+        const val TELLING = "telling"
         const val CHOOSING = "choosing"
         const val SAVED = "kept"
     }

@@ -47,7 +47,7 @@ private fun View.spoken(): Boolean = createAccessibilityNodeInfo().let { node ->
 private fun View.hasSpokenChild(): Boolean =
     this is ViewGroup && (0 until childCount).map(::getChildAt).any { it.isShown && (it.spoken() || it.hasSpokenChild()) }
 
-private fun View.described(): String {
+internal fun View.described(): String {
     // Ids made at run time have no package, and so no name.
     val id = if (id != View.NO_ID && id ushr 24 != 0) resources.getResourceEntryName(id) else null
     return listOfNotNull(javaClass.simpleName, id?.let { "#$it" }, called.ifEmpty { null }?.let { "\"$it\"" }).joinToString(" ")

@@ -10,24 +10,24 @@ data class Look(
     val fontScale: Float = 1f,
     /** A resource locale: `en-rGB`, or a pseudolocale, `en-rXA` (long) or `ar-rXB` (right to left). */
     val language: String = "en-rGB",
-    /** One of the smallest phones still in use. */
-    val small: Boolean = false,
+    /** The screen's shorter and longer side, in dp. */
+    val across: Int = 411,
+    val along: Int = 891,
 ) {
-    /** The words of a file name: `light`, `dark`, `font-1.5`, `landscape`, or several joined. */
+    /** The words of a file name: `light`, `dark`, `font-1.5`, `landscape`, `320x568`, or several joined. */
     val words: String
         get() = listOfNotNull(
             if (night) "dark" else "light",
             "landscape".takeIf { landscape },
             "font-${String.format(Locale.ROOT, "%.1f", fontScale)}".takeIf { fontScale != 1f },
-            "small".takeIf { small },
+            "${across}x$along".takeIf { across != 411 || along != 891 },
             language.takeIf { it != "en-rGB" },
         ).let { if (it.size > 1) it - "light" else it }.joinToString("-")
 
     /** Makes it the phone's configuration; activities see it when they are next created. */
     internal fun apply() {
         val direction = if (language.startsWith("ar")) "ldrtl" else "ldltr"
-        val (short, long) = if (small) 320 to 568 else SHORT to LONG
-        val (width, height) = if (landscape) long to short else short to long
+        val (width, height) = if (landscape) along to across else across to along
         val toggled = if (landscape) "land" else "port"
         val lit = if (night) "night" else "notnight"
         // The documented order of qualifiers; any other fails to parse.
@@ -36,10 +36,10 @@ data class Look(
     }
 
     companion object {
-        private const val SHORT = 411
-        private const val LONG = 891
+        /** One of the smallest phones still in use. */
+        val SMALL = Look(across = 320, along = 568)
 
         /** The looks every screen is shown and audited in. */
-        val ALL = listOf(Look(), Look(night = true), Look(fontScale = 1.5f), Look(landscape = true), Look(small = true))
+        val ALL = listOf(Look(), Look(night = true), Look(fontScale = 1.5f), Look(landscape = true), SMALL)
     }
 }

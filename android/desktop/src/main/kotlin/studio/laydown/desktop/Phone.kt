@@ -145,7 +145,10 @@ class Phone(
     }
 
     /** What is wrong with this screen for someone who reads it by ear or works it with a thumb; empty if nothing. */
-    fun audit(): List<String> = audit(windows())
+    fun audit(): List<String> {
+        val picture = picture()
+        return (audit(windows()) + faint(reachable(), picture)).also { picture.recycle() }
+    }
 
     // ---- what a person does ----
 
@@ -197,9 +200,10 @@ class Phone(
         idle()
     }
 
-    /** Lays the finger down at one point and moves it to another, in pixels, and keeps it there. */
-    fun hold(fromX: Float, fromY: Float, toX: Float, toY: Float) {
+    /** Lays the finger down at one point, rests it there for [restMs], moves it to another, in pixels, and keeps it there. */
+    fun hold(fromX: Float, fromY: Float, toX: Float, toY: Float, restMs: Long = 0) {
         hand.down(fromX, fromY)
+        if (restMs > 0) idle(restMs)
         moveTo((fromX + toX) / 2, (fromY + toY) / 2)
         moveTo(toX, toY)
     }

@@ -123,7 +123,7 @@ class PhoneTest {
             assertEquals(
                 when {
                     look.landscape -> 1782
-                    look.small -> 640
+                    look == Look.SMALL -> 640
                     else -> 822
                 },
                 it.size.x,
@@ -134,7 +134,7 @@ class PhoneTest {
     }
 
     @Test
-    fun everyLookHasItsName() = assertEquals(listOf("light", "dark", "font-1.5", "landscape", "small"), Look.ALL.map { it.words })
+    fun everyLookHasItsName() = assertEquals(listOf("light", "dark", "font-1.5", "landscape", "320x568"), Look.ALL.map { it.words })
 
     @Test
     fun picturesAreTheSameEveryTimeAndDarkenedBehindADialog() = bench().use {
