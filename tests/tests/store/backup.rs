@@ -205,7 +205,7 @@ fn hostile_and_foreign_files_are_refused_by_name() {
         manifest(files, |value| value["sha256"][&name] = "0".into());
     });
     let long = long.sentence();
-    assert!(long.contains("aaaa…” is not as it was written") && long.len() < 250, "{}", long.len());
+    assert!(long.contains("aaaa…” has changed") && long.len() < 250, "{}", long.len());
     let letter = folder.path().join("letter.zip");
     fs::write(&letter, "This is a letter.").unwrap();
     assert!(matches!(other.restore(NOW, &letter), Err(StudioError::Refused { field, .. }) if field == "backup"));
@@ -390,7 +390,7 @@ fn a_photograph_that_is_no_picture_is_named_left_out_and_not_passed_on() {
         let other = empty(&folder, &format!("{what}.laydown"));
         let said = other.restore(NOW, &bad).unwrap();
         assert!(
-            said.contains("1 photograph could not be read and stayed out") && said.contains(&refused[..12]),
+            said.contains("1 photo could not be read and was left out") && said.contains(&refused[..12]),
             "{said}"
         );
         assert!(said.starts_with("Restored: "), "the rest came in: {said}");
