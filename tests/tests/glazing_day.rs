@@ -42,7 +42,7 @@ fn bad_rows_are_named_and_the_rest_is_judged() {
         b"Mug,cylinder_mug,250,Ash,1.45\n",
         b"\"A mug\nof two lines\",cylinder_mug,,Ash,1.45,19.4,0.1\n",
         b"M\xffg,cylinder_mug,250,Ash,1.45,19.4,0.1\n",
-        b"Mug,cylinder_mug,250,Ash,1.45,\"1,234.5\",0.1\n",
+        b"Mug,cylinder_mug,250,Ash,1.45,\"1,23.5\",0.1\n",
         b"Mug,cylinder_mug,250,Ash,1.45,,0.1\n",
         b"Mug,cylinder_mug,250,Ash,1.45,\"19,4\",\"0,1\"\n",
     ] {
@@ -57,7 +57,7 @@ fn bad_rows_are_named_and_the_rest_is_judged() {
             "line 6: This row has 5 fields and the first row 7.",
             "line 7: Neither capacity nor area is given.",
             "line 9: This row is not text in UTF-8. Save the file as UTF-8.",
-            "line 10: “1,234.5” has more than one decimal mark. Leave the thousands mark out.",
+            "line 10: “1,23.5” has more than one decimal mark. Leave the thousands mark out.",
             "line 11: No weight is given.",
         ]
     );

@@ -41,6 +41,7 @@ unknown-unit = { $quantity ->
     [specific_gravity] “{ $unit }” is not a unit of specific gravity. Write it like { $example }, or figures only.
    *[number] “{ $unit }” is not a unit of number. Write it like { $example }, or figures only.
 }
+us-or-imperial = A { $unit } is one size in the US and another in Britain. Write “us { $unit }” or “imp { $unit }”.
 mixed-units = “{ $text }” mixes its units. Write the larger unit first and each with its name, for example 1 lb 2 oz.
 two-marks = “{ $text }” has more than one decimal mark. Leave the thousands mark out.
 # $whole: the number if the mark is one of thousands. $part: what stands before the mark. $mark: the decimal mark.
