@@ -9,8 +9,11 @@ use super::transaction;
 pub(super) const APPLICATION_ID: i64 = i64::from_be_bytes(*b"\0\0\0\0LAYD");
 
 /// The steps. The version of a file (`PRAGMA user_version`) is the number of steps it has taken.
-pub(super) const MIGRATIONS: &[&str] =
-    &[include_str!("schema/0001_journal_and_tables.sql"), include_str!("schema/0002_rules_and_astray.sql")];
+pub(super) const MIGRATIONS: &[&str] = &[
+    include_str!("schema/0001_journal_and_tables.sql"),
+    include_str!("schema/0002_rules_and_astray.sql"),
+    include_str!("schema/0003_confirmed.sql"),
+];
 
 /// Takes the steps that the file has not taken yet, all or none, and marks the file as ours.
 ///

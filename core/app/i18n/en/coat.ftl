@@ -4,9 +4,13 @@ saved = Saved
 wet-weight = Wet weight
 bare-glazed = Bare, glazed
 verdict = Verdict
+reading = Reading
+confirmed = Far off the aim, confirmed
 target-then = Target then
 # $aim: a weight. $span: the weights that are right, such as "18.0 to 20.8 g".
 aim-and-span = { $aim }, accepted { $span }
+# The target was a guess.
+aim-and-guess = { $aim }, a guess; may be { $span }
 laydown = Laydown
 glaze-bucket = Glaze, bucket
 sg = SG

@@ -1,13 +1,14 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
 mod context;
+mod question;
 mod view;
 
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use self::context::WeighContext;
+use self::context::{Answer, WeighContext};
 use self::view::view;
 use super::evidence::{parse_id, preference, style_of};
 use super::in_words::Named;
@@ -65,6 +66,10 @@ pub struct WeighEntry {
     pub bare: String,
     /// The glazed piece's weight, as typed.
     pub glazed: String,
+    /// The reading that was asked about and is right, as it was typed then; empty while there is none. Another reading is asked
+    /// about again.
+    #[uniffi(default = "")]
+    pub confirmed: String,
 }
 
 impl WeighEntry {
@@ -76,9 +81,41 @@ impl WeighEntry {
             net: String::new(),
             bare: String::new(),
             glazed: String::new(),
+            confirmed: String::new(),
             ..self
         }
     }
+
+    /// The reading as it is typed.
+    fn typed(&self) -> String {
+        match self.way.unwrap_or_default() {
+            WeighMode::Net => self.net.trim().to_owned(),
+            WeighMode::TwoWeights => format!("{} {}", self.bare.trim(), self.glazed.trim()),
+        }
+    }
+
+    /// Whether the potter has said that this reading is right.
+    fn is_confirmed(&self) -> bool {
+        !self.confirmed.is_empty() && self.confirmed == self.typed()
+    }
+}
+
+/// A reading that is probably a slip, asked about before it counts.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct Question {
+    /// What is asked.
+    pub text: String,
+    /// What can be answered; typing another reading answers too.
+    pub choices: Vec<Suggestion>,
+}
+
+/// An answer to a question, ready to go on with.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct Suggestion {
+    /// What the button says.
+    pub label: String,
+    /// The entry to go on with.
+    pub entry: WeighEntry,
 }
 
 /// A coat that may follow on the same piece, ready to weigh.
@@ -108,7 +145,7 @@ pub struct SetupStep {
 pub struct TargetView {
     /// The wet weight aimed at, with its unit.
     pub wet: String,
-    /// The accepted span.
+    /// The accepted span, in words; for a guess all that is plausible.
     pub span: String,
     /// What the target comes from.
     pub source: String,
@@ -123,10 +160,12 @@ pub struct TargetView {
 /// Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, uniffi::Record)]
 pub struct Gauge {
-    /// Where the accepted span begins.
+    /// Where the accepted span begins; for a guess, what is plausible.
     pub low: f64,
-    /// Where the accepted span ends.
+    /// Where it ends.
     pub high: f64,
+    /// Whether the span is a guess's: drawn neither green nor as if it were accepted.
+    pub guess: bool,
     /// The aim.
     pub aim: f64,
     /// The reading, held inside the gauge; absent before there is one.
@@ -138,7 +177,7 @@ pub struct Gauge {
 /// What the reading means, in words.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
 pub struct VerdictView {
-    /// Which of the four it is; the shell gives each a shape and a colour.
+    /// Which it is; the shell gives each a shape and a colour.
     pub kind: VerdictKind,
     /// One or two words that are read at arm's length.
     pub headline: String,
@@ -146,6 +185,8 @@ pub struct VerdictView {
     pub act: String,
     /// Why, in a sentence.
     pub detail: String,
+    /// What the target rests on, in a line.
+    pub rests: String,
     /// How sure the reading is.
     pub certainty: String,
     /// The dry glaze in the coat and its laydown.
@@ -230,6 +271,10 @@ pub struct WeighView {
     pub gauge: Option<Gauge>,
     /// What the reading means, once there is one.
     pub verdict: Option<VerdictView>,
+    /// What is asked about a reading that is probably a slip; then there is no verdict yet.
+    pub question: Option<Question>,
+    /// What to do while the reading is still being typed, in the verdict's place; else empty.
+    pub waiting: String,
     /// What cannot be taken as it stands.
     pub refusal: Option<FieldError>,
     /// What else should be known here.
@@ -281,9 +326,14 @@ impl Studio {
                 return Err(nothing_to_weigh_with(&entry));
             };
             context.is_what_was_shown(&entry)?;
-            let (reading, typed) = context.reading()?;
             let target = context.target()?;
-            let verdict = context.judge(&reading, &target)?;
+            let (verdict, typed) = match context.answer(tx.conn(), &target)? {
+                Answer::Verdict(verdict, typed) => (verdict, typed),
+                Answer::Question(question) => {
+                    let field = last_field(context.entry.way.unwrap_or_default());
+                    return Err(StudioError::refused(field.key(), question.text));
+                }
+            };
             let id = tx.new_id();
             let piece = match context.entry.piece.as_str() {
                 "" => tx.new_id(),
