@@ -696,6 +696,11 @@ RustBuffer uniffi_laydown_app_fn_func_recover_studio(RustBuffer path, RustBuffer
 uint64_t uniffi_laydown_app_fn_func_folder_at(RustBuffer path, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_SET_LANGUAGE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_SET_LANGUAGE
+RustBuffer uniffi_laydown_app_fn_func_set_language(RustBuffer tags, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_FFI_LAYDOWN_APP_RUSTBUFFER_ALLOC
 #define UNIFFI_FFIDEF_FFI_LAYDOWN_APP_RUSTBUFFER_ALLOC
 RustBuffer ffi_laydown_app_rustbuffer_alloc(uint64_t size, RustCallStatus *_Nonnull out_status
@@ -971,6 +976,12 @@ uint16_t uniffi_laydown_app_checksum_func_recover_studio(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_FOLDER_AT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_FOLDER_AT
 uint16_t uniffi_laydown_app_checksum_func_folder_at(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_SET_LANGUAGE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_SET_LANGUAGE
+uint16_t uniffi_laydown_app_checksum_func_set_language(void
     
 );
 #endif

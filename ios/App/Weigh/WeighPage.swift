@@ -213,7 +213,7 @@ private struct AimCard: View {
                 HStack(alignment: .firstTextBaseline) {
                     Text(target.wet).font(.system(.largeTitle, design: .rounded).weight(.semibold))
                     Spacer()
-                    Text(Words.rightIs(target.span)).font(.title3)
+                    Text(target.span).font(.title3)
                 }
                 .foregroundStyle(Color.ink)
                 Text(target.source).lineLimit(isOpen ? nil : 2)
@@ -250,6 +250,8 @@ private struct VerdictPlace: View {
                     .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
             } else if let verdict = view.verdict {
                 VerdictCard(verdict: verdict)
+            } else if let question = view.question {
+                QuestionCard(question: question) { screen.answer($0) }
             } else if !frame.offer.sentence.isEmpty {
                 UndoBar()
                 Flow {
@@ -259,6 +261,8 @@ private struct VerdictPlace: View {
                             .controlSize(.large)
                     }
                 }
+            } else if !view.waiting.isEmpty {
+                Text(view.waiting).foregroundStyle(Color.quiet)
             } else if view.target != nil, view.notes.isEmpty {
                 // A note says more than the prompt, and stands where it is seen.
                 Text(Words.nothingTyped).foregroundStyle(Color.quiet)
@@ -268,6 +272,28 @@ private struct VerdictPlace: View {
 
     private var refusal: String {
         screen.refusal.isEmpty ? view.refusal?.sentence ?? "" : screen.refusal
+    }
+}
+
+/// What is asked about a reading that is probably a slip, and the answers to it.
+private struct QuestionCard: View {
+    let question: Question
+    let answer: @MainActor (Suggestion) -> Void
+
+    var body: some View {
+        VStack(alignment: .leading, spacing: 8) {
+            NoteView(Note(tone: .attention, text: question.text))
+            Flow {
+                ForEach(question.choices, id: \.label) { choice in
+                    Button(choice.label) { answer(choice) }
+                        .buttonStyle(.bordered)
+                        .controlSize(.large)
+                }
+            }
+        }
+        .frame(maxWidth: .infinity, alignment: .leading)
+        .padding(12)
+        .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
     }
 }
 
@@ -295,7 +321,7 @@ private struct VerdictCard: View {
     }
 
     private var facts: [String] {
-        [verdict.detail, verdict.carries, verdict.onControl, verdict.certainty].filter { !$0.isEmpty }
+        [verdict.detail, verdict.rests, verdict.carries, verdict.onControl, verdict.certainty].filter { !$0.isEmpty }
     }
 }
 

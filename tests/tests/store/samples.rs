@@ -9,8 +9,11 @@ use laydown_tests::{NOW, newest_sample, open, studio};
 
 /// Each released schema with a filled sample, as SQL. Never edited; a release that adds a step adds its own, which
 /// `examples/released_schema.rs` writes.
-const RELEASED: &[(i64, &str)] =
-    &[(1, include_str!("samples/create_v1.sql")), (2, include_str!("samples/create_v2.sql"))];
+const RELEASED: &[(i64, &str)] = &[
+    (1, include_str!("samples/create_v1.sql")),
+    (2, include_str!("samples/create_v2.sql")),
+    (3, include_str!("samples/create_v3.sql")),
+];
 
 fn schema(store: &Store) -> Vec<String> {
     let rows = store.read(|conn| {

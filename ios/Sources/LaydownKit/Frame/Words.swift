@@ -43,7 +43,7 @@ public enum Words {
         "Right: \(span)"
     }
     public static func targetIs(_ wet: String, _ span: String, _ source: String) -> String {
-        "Aim for \(wet). Right: \(span). \(source) Tap for more."
+        "Aim for \(wet). \(span). \(source) Tap for more."
     }
     public static let nothingTyped = "Type what the scale shows."
     public static let save = "Save"
@@ -62,6 +62,7 @@ public enum Words {
     public static let gaugeInside = "Gauge: the reading lies inside the accepted span."
     public static let gaugeBelow = "Gauge: the reading lies below the accepted span."
     public static let gaugeAbove = "Gauge: the reading lies above the accepted span."
+    public static let gaugeGuess = "Gauge: the target is a guess. All of the marked span may be right."
     public static let gaugeEdge = "Gauge: the reading lies on the edge of the accepted span."
     public static let check = "Check"
     public static let thin = "Thin"

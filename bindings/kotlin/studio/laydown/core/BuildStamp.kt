@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "b0ea8c11c8154000"
+const val BUILD_STAMP: String = "5cadc860480c3fa3"

@@ -743,6 +743,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_func_folder_at(
     ): Int
+    external fun uniffi_laydown_app_checksum_func_set_language(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_preferences(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_undo(
@@ -1055,6 +1057,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
+    external fun uniffi_laydown_app_fn_func_set_language(`tags`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1181,6 +1185,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_func_folder_at() and 0xFFFF) != 50671) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_func_set_language() and 0xFFFF) != 7805) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_preferences() and 0xFFFF) != 59032) {
@@ -7334,14 +7341,19 @@ public object FfiConverterTypeFolderEntry: FfiConverterRustBuffer<FolderEntry> {
  */
 data class Gauge (
     /**
-     * Where the accepted span begins.
+     * Where the accepted span begins; for a guess, what is plausible.
      */
     val `low`: kotlin.Double
     , 
     /**
-     * Where the accepted span ends.
+     * Where it ends.
      */
     val `high`: kotlin.Double
+    , 
+    /**
+     * Whether the span is a guess's: drawn neither green nor as if it were accepted.
+     */
+    val `guess`: kotlin.Boolean
     , 
     /**
      * The aim.
@@ -7375,6 +7387,7 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
         return Gauge(
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterDouble.read(buf),
@@ -7384,6 +7397,7 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
     override fun allocationSize(value: Gauge) = (
             FfiConverterDouble.allocationSize(value.`low`) +
             FfiConverterDouble.allocationSize(value.`high`) +
+            FfiConverterBoolean.allocationSize(value.`guess`) +
             FfiConverterDouble.allocationSize(value.`aim`) +
             FfiConverterOptionalDouble.allocationSize(value.`reading`) +
             FfiConverterDouble.allocationSize(value.`blur`)
@@ -7392,6 +7406,7 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
     override fun write(value: Gauge, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`low`, buf)
             FfiConverterDouble.write(value.`high`, buf)
+            FfiConverterBoolean.write(value.`guess`, buf)
             FfiConverterDouble.write(value.`aim`, buf)
             FfiConverterOptionalDouble.write(value.`reading`, buf)
             FfiConverterDouble.write(value.`blur`, buf)
@@ -8551,6 +8566,53 @@ public object FfiConverterTypePreferences: FfiConverterRustBuffer<Preferences> {
 
 
 /**
+ * A reading that is probably a slip, asked about before it counts.
+ */
+data class Question (
+    /**
+     * What is asked.
+     */
+    val `text`: kotlin.String
+    , 
+    /**
+     * What can be answered; typing another reading answers too.
+     */
+    val `choices`: List<Suggestion>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeQuestion: FfiConverterRustBuffer<Question> {
+    override fun read(buf: ByteBuffer): Question {
+        return Question(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeSuggestion.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Question) = (
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterSequenceTypeSuggestion.allocationSize(value.`choices`)
+    )
+
+    override fun write(value: Question, buf: ByteBuffer) {
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterSequenceTypeSuggestion.write(value.`choices`, buf)
+    }
+}
+
+
+
+/**
  * A coat kept lately.
  */
 data class RecentCoat (
@@ -9228,6 +9290,53 @@ public object FfiConverterTypeSpot: FfiConverterRustBuffer<Spot> {
 
 
 /**
+ * An answer to a question, ready to go on with.
+ */
+data class Suggestion (
+    /**
+     * What the button says.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * The entry to go on with.
+     */
+    val `entry`: WeighEntry
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSuggestion: FfiConverterRustBuffer<Suggestion> {
+    override fun read(buf: ByteBuffer): Suggestion {
+        return Suggestion(
+            FfiConverterString.read(buf),
+            FfiConverterTypeWeighEntry.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Suggestion) = (
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterTypeWeighEntry.allocationSize(value.`entry`)
+    )
+
+    override fun write(value: Suggestion, buf: ByteBuffer) {
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterTypeWeighEntry.write(value.`entry`, buf)
+    }
+}
+
+
+
+/**
  * How far a sync is.
  */
 data class SyncProgress (
@@ -9363,7 +9472,7 @@ data class TargetView (
     val `wet`: kotlin.String
     , 
     /**
-     * The accepted span.
+     * The accepted span, in words; for a guess all that is plausible.
      */
     val `span`: kotlin.String
     , 
@@ -9484,7 +9593,7 @@ public object FfiConverterTypeValue: FfiConverterRustBuffer<Value> {
  */
 data class VerdictView (
     /**
-     * Which of the four it is; the shell gives each a shape and a colour.
+     * Which it is; the shell gives each a shape and a colour.
      */
     val `kind`: VerdictKind
     , 
@@ -9502,6 +9611,11 @@ data class VerdictView (
      * Why, in a sentence.
      */
     val `detail`: kotlin.String
+    , 
+    /**
+     * What the target rests on, in a line.
+     */
+    val `rests`: kotlin.String
     , 
     /**
      * How sure the reading is.
@@ -9546,6 +9660,7 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -9554,6 +9669,7 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.allocationSize(value.`headline`) +
             FfiConverterString.allocationSize(value.`act`) +
             FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`rests`) +
             FfiConverterString.allocationSize(value.`certainty`) +
             FfiConverterString.allocationSize(value.`carries`) +
             FfiConverterString.allocationSize(value.`onControl`) +
@@ -9565,6 +9681,7 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.write(value.`headline`, buf)
             FfiConverterString.write(value.`act`, buf)
             FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`rests`, buf)
             FfiConverterString.write(value.`certainty`, buf)
             FfiConverterString.write(value.`carries`, buf)
             FfiConverterString.write(value.`onControl`, buf)
@@ -9682,6 +9799,12 @@ data class WeighEntry (
      * The glazed piece's weight, as typed.
      */
     val `glazed`: kotlin.String
+    , 
+    /**
+     * The reading that was asked about and is right, as it was typed then; empty while there is none. Another reading is asked
+     * about again.
+     */
+    val `confirmed`: kotlin.String = "" 
     
 ){
     
@@ -9708,6 +9831,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -9721,7 +9845,8 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterTypeField.allocationSize(value.`field`) +
             FfiConverterString.allocationSize(value.`net`) +
             FfiConverterString.allocationSize(value.`bare`) +
-            FfiConverterString.allocationSize(value.`glazed`)
+            FfiConverterString.allocationSize(value.`glazed`) +
+            FfiConverterString.allocationSize(value.`confirmed`)
     )
 
     override fun write(value: WeighEntry, buf: ByteBuffer) {
@@ -9735,6 +9860,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.write(value.`net`, buf)
             FfiConverterString.write(value.`bare`, buf)
             FfiConverterString.write(value.`glazed`, buf)
+            FfiConverterString.write(value.`confirmed`, buf)
     }
 }
 
@@ -9886,6 +10012,16 @@ data class WeighView (
     val `verdict`: VerdictView?
     , 
     /**
+     * What is asked about a reading that is probably a slip; then there is no verdict yet.
+     */
+    val `question`: Question?
+    , 
+    /**
+     * What to do while the reading is still being typed, in the verdict's place; else empty.
+     */
+    val `waiting`: kotlin.String
+    , 
+    /**
      * What cannot be taken as it stands.
      */
     val `refusal`: FieldError?
@@ -9939,6 +10075,8 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.read(buf),
             FfiConverterOptionalTypeGauge.read(buf),
             FfiConverterOptionalTypeVerdictView.read(buf),
+            FfiConverterOptionalTypeQuestion.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterOptionalTypeFieldError.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterSequenceTypeRecentCoat.read(buf),
@@ -9962,6 +10100,8 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.allocationSize(value.`target`) +
             FfiConverterOptionalTypeGauge.allocationSize(value.`gauge`) +
             FfiConverterOptionalTypeVerdictView.allocationSize(value.`verdict`) +
+            FfiConverterOptionalTypeQuestion.allocationSize(value.`question`) +
+            FfiConverterString.allocationSize(value.`waiting`) +
             FfiConverterOptionalTypeFieldError.allocationSize(value.`refusal`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterSequenceTypeRecentCoat.allocationSize(value.`recent`) +
@@ -9984,6 +10124,8 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.write(value.`target`, buf)
             FfiConverterOptionalTypeGauge.write(value.`gauge`, buf)
             FfiConverterOptionalTypeVerdictView.write(value.`verdict`, buf)
+            FfiConverterOptionalTypeQuestion.write(value.`question`, buf)
+            FfiConverterString.write(value.`waiting`, buf)
             FfiConverterOptionalTypeFieldError.write(value.`refusal`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterSequenceTypeRecentCoat.write(value.`recent`, buf)
@@ -10383,7 +10525,7 @@ public object FfiConverterTypeAssessment : FfiConverterRustBuffer<Assessment>{
 
 
 /**
- * Why a backup was not made automatically. The name is what to say of it, and what to do.
+ * Why a backup was not made automatically.
  */
 
 enum class BackupTrouble {
@@ -11456,7 +11598,11 @@ enum class VerdictKind {
     /**
      * The scale cannot decide it.
      */
-    CANNOT_TELL;
+    CANNOT_TELL,
+    /**
+     * It may be right: the target is only a guess.
+     */
+    GUESS;
 
     
 
@@ -11832,6 +11978,38 @@ public object FfiConverterOptionalTypeGauge: FfiConverterRustBuffer<Gauge?> {
         } else {
             buf.put(1)
             FfiConverterTypeGauge.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeQuestion: FfiConverterRustBuffer<Question?> {
+    override fun read(buf: ByteBuffer): Question? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeQuestion.read(buf)
+    }
+
+    override fun allocationSize(value: Question?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeQuestion.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Question?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeQuestion.write(value, buf)
         }
     }
 }
@@ -13074,6 +13252,34 @@ public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeSuggestion: FfiConverterRustBuffer<List<Suggestion>> {
+    override fun read(buf: ByteBuffer): List<Suggestion> {
+        val len = buf.getInt()
+        return List<Suggestion>(len) {
+            FfiConverterTypeSuggestion.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Suggestion>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSuggestion.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Suggestion>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSuggestion.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeValue: FfiConverterRustBuffer<List<Value>> {
     override fun read(buf: ByteBuffer): List<Value> {
         val len = buf.getInt()
@@ -13284,6 +13490,21 @@ public typealias FfiConverterTypePathBuf = FfiConverterString
     
         
         FfiConverterString.lower(`path`),_status)
+}
+    )
+    }
+    
+
+        /**
+         * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
+         * those that laydown knows. Answers with the tag of the language in use.
+         */ fun `setLanguage`(`tags`: List<kotlin.String>): kotlin.String {
+            return FfiConverterString.lift(
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_app_fn_func_set_language(
+    
+        
+        FfiConverterSequenceString.lower(`tags`),_status)
 }
     )
     }

@@ -14,6 +14,7 @@ fun Bundle.bundles(key: String): List<Bundle> = getParcelableArrayList<Bundle>(k
 fun WeighEntry.saveState() = Bundle().apply {
     putStringArray("ids", arrayOf(form, bucket, scale, piece))
     putStringArray("typed", arrayOf(net, bare, glazed))
+    putString("confirmed", confirmed)
     putString("zone", zone?.name)
     putString("way", way?.name)
     putString("field", field.name)
@@ -26,5 +27,6 @@ fun readWeighEntry(savedState: Bundle): WeighEntry {
     return WeighEntry(
         form, bucket, savedState.getString("zone")?.let(ZoneKind::valueOf), scale, savedState.getString("way")?.let(WeighMode::valueOf), piece,
         Field.valueOf(savedState.getString("field", Field.NET.name)), net, bare, glazed,
+        savedState.getString("confirmed", ""),
     )
 }

@@ -23,6 +23,7 @@ import studio.laydown.core.RecentCoat
 import studio.laydown.core.Row
 import studio.laydown.core.EditorKind
 import studio.laydown.core.StudioException
+import studio.laydown.core.Suggestion
 import studio.laydown.core.TargetView
 import studio.laydown.core.WeighMode
 import studio.laydown.core.WeighEntry
@@ -247,7 +248,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         card.showIf(target != null)
         if (target == null) return
         view.get<TextView>(R.id.target_wet).text = target.wet
-        view.get<TextView>(R.id.target_span).text = host.getString(R.string.right_is, target.span)
+        view.get<TextView>(R.id.target_span).text = target.span
         card.contentDescription = host.getString(R.string.target_is, target.wet, target.span, target.source)
         view.get<TextView>(R.id.target_source).words(target.source)
         view.get<TextView>(R.id.target_more_words).apply {
@@ -293,25 +294,44 @@ class WeighScreen(host: MainActivity) : Page(host) {
         val facts = listOfNotNull(verdict?.carries, verdict?.onControl, verdict?.certainty).filter { it.isNotEmpty() }
         this.view.get<TextView>(R.id.verdict_facts).words(facts.joinToString("\n"))
         // A note says more than the prompt, and stands where it is seen.
-        val silent = verdict == null && refusal == null && saved.state == null
-        this.view.get<View>(R.id.prompt).showIf(silent && view.target != null && view.notes.isEmpty())
+        val silent = verdict == null && refusal == null && view.question == null && saved.state == null
+        this.view.get<TextView>(R.id.prompt).apply {
+            text = view.waiting.ifEmpty { host.getText(R.string.nothing_typed) }
+            showIf(silent && view.target != null && (view.notes.isEmpty() || view.waiting.isNotEmpty()))
+        }
+        renderChoices(view.question?.choices.orEmpty())
         this.view.get<View>(R.id.problem).showIf(false)
         card.showIf(verdict != null)
-        if (refusal != null) return renderProblem(refusal.sentence)
+        (refusal?.sentence ?: view.question?.text)?.let { return renderProblem(it) }
         if (verdict == null) {
             bringIntoView(this.view.get(if (saved.state == null) R.id.target else R.id.saved))
             return
         }
         card.setBackgroundResource(verdict.kind.card)
-        this.view.get<VerdictMark>(R.id.verdict_mark).kind = verdict.kind
+        this.view.get<VerdictMark>(R.id.verdict_mark).apply {
+            kind = verdict.kind
+            contentDescription = verdict.headline
+        }
         this.view.get<TextView>(R.id.verdict_headline).apply {
             text = verdict.headline
             setTextColor(host.getColor(verdict.kind.ink))
         }
         this.view.get<TextView>(R.id.verdict_act).words(verdict.act)
-        this.view.get<TextView>(R.id.verdict_detail).words(verdict.detail)
+        this.view.get<TextView>(R.id.verdict_detail).words(listOf(verdict.detail, verdict.rests).filter { it.isNotEmpty() }.joinToString("\n"))
         speaker.verdict(verdict.spoken)
         bringIntoView(card)
+    }
+
+    /** The answers to what is asked about a reading, under the question. */
+    private fun renderChoices(choices: List<Suggestion>) {
+        val buttons = view.get<ViewGroup>(R.id.question_choices)
+        buttons.removeAllViews()
+        buttons.showIf(choices.isNotEmpty())
+        for (choice in choices) {
+            val button = buttons.put<Button>(R.layout.next_coat)
+            button.text = choice.label
+            button.setOnClickListener { change { choice.entry } }
+        }
     }
 
     /** What cannot be taken as it stands, in the verdict's place. */
