@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "1d0d54fc7b200680"
+public let generatedBuildStamp = "b9d8c1d42c6243e9"

@@ -6900,13 +6900,17 @@ public func FfiConverterTypeFolderEntry_lower(_ value: FolderEntry) -> RustBuffe
  */
 public struct Gauge: Equatable, Hashable {
     /**
-     * Where the accepted span begins.
+     * Where the accepted span begins; for a guess, what is plausible.
      */
     public var low: Double
     /**
-     * Where the accepted span ends.
+     * Where it ends.
      */
     public var high: Double
+    /**
+     * Whether the span is a guess's: drawn neither green nor as if it were accepted.
+     */
+    public var guess: Bool
     /**
      * The aim.
      */
@@ -6924,11 +6928,14 @@ public struct Gauge: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Where the accepted span begins.
+         * Where the accepted span begins; for a guess, what is plausible.
          */low: Double, 
         /**
-         * Where the accepted span ends.
+         * Where it ends.
          */high: Double, 
+        /**
+         * Whether the span is a guess's: drawn neither green nor as if it were accepted.
+         */guess: Bool, 
         /**
          * The aim.
          */aim: Double, 
@@ -6940,6 +6947,7 @@ public struct Gauge: Equatable, Hashable {
          */blur: Double) {
         self.low = low
         self.high = high
+        self.guess = guess
         self.aim = aim
         self.reading = reading
         self.blur = blur
@@ -6963,6 +6971,7 @@ public struct FfiConverterTypeGauge: FfiConverterRustBuffer {
             try Gauge(
                 low: FfiConverterDouble.read(from: &buf), 
                 high: FfiConverterDouble.read(from: &buf), 
+                guess: FfiConverterBool.read(from: &buf), 
                 aim: FfiConverterDouble.read(from: &buf), 
                 reading: FfiConverterOptionDouble.read(from: &buf), 
                 blur: FfiConverterDouble.read(from: &buf)
@@ -6972,6 +6981,7 @@ public struct FfiConverterTypeGauge: FfiConverterRustBuffer {
     public static func write(_ value: Gauge, into buf: inout [UInt8]) {
         FfiConverterDouble.write(value.low, into: &buf)
         FfiConverterDouble.write(value.high, into: &buf)
+        FfiConverterBool.write(value.guess, into: &buf)
         FfiConverterDouble.write(value.aim, into: &buf)
         FfiConverterOptionDouble.write(value.reading, into: &buf)
         FfiConverterDouble.write(value.blur, into: &buf)
@@ -7170,7 +7180,7 @@ public struct Grip: Equatable, Hashable {
      */
     public var line: [Spot]
     /**
-     * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+     * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm wide".
      */
     public var name: String
     /**
@@ -7191,7 +7201,7 @@ public struct Grip: Equatable, Hashable {
          * The line it moves, from end to end; empty for a point.
          */line: [Spot], 
         /**
-         * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+         * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm wide".
          */name: String, 
         /**
          * Whether it can be taken away.
@@ -8864,6 +8874,75 @@ public func FfiConverterTypePreferences_lower(_ value: Preferences) -> RustBuffe
 
 
 /**
+ * A reading that is probably a slip, asked about before it counts.
+ */
+public struct Question: Equatable, Hashable {
+    /**
+     * What is asked.
+     */
+    public var text: String
+    /**
+     * What can be answered; typing another reading answers too.
+     */
+    public var choices: [Suggestion]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is asked.
+         */text: String, 
+        /**
+         * What can be answered; typing another reading answers too.
+         */choices: [Suggestion]) {
+        self.text = text
+        self.choices = choices
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Question: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeQuestion: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Question {
+        return
+            try Question(
+                text: FfiConverterString.read(from: &buf), 
+                choices: FfiConverterSequenceTypeSuggestion.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Question, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterSequenceTypeSuggestion.write(value.choices, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeQuestion_lift(_ buf: RustBuffer) throws -> Question {
+    return try FfiConverterTypeQuestion.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeQuestion_lower(_ value: Question) -> RustBuffer {
+    return FfiConverterTypeQuestion.lower(value)
+}
+
+
+/**
  * A coat kept lately.
  */
 public struct RecentCoat: Equatable, Hashable {
@@ -9823,6 +9902,75 @@ public func FfiConverterTypeSpot_lower(_ value: Spot) -> RustBuffer {
 
 
 /**
+ * An answer to a question, ready to go on with.
+ */
+public struct Suggestion: Equatable, Hashable {
+    /**
+     * What the button says.
+     */
+    public var label: String
+    /**
+     * The entry to go on with.
+     */
+    public var entry: WeighEntry
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What the button says.
+         */label: String, 
+        /**
+         * The entry to go on with.
+         */entry: WeighEntry) {
+        self.label = label
+        self.entry = entry
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Suggestion: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSuggestion: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Suggestion {
+        return
+            try Suggestion(
+                label: FfiConverterString.read(from: &buf), 
+                entry: FfiConverterTypeWeighEntry.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Suggestion, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterTypeWeighEntry.write(value.entry, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSuggestion_lift(_ buf: RustBuffer) throws -> Suggestion {
+    return try FfiConverterTypeSuggestion.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSuggestion_lower(_ value: Suggestion) -> RustBuffer {
+    return FfiConverterTypeSuggestion.lower(value)
+}
+
+
+/**
  * How far a sync is.
  */
 public struct SyncProgress: Equatable, Hashable {
@@ -10009,7 +10157,7 @@ public struct TargetView: Equatable, Hashable {
      */
     public var wet: String
     /**
-     * The accepted span.
+     * The accepted span, in words; for a guess all that is plausible.
      */
     public var span: String
     /**
@@ -10036,7 +10184,7 @@ public struct TargetView: Equatable, Hashable {
          * The wet weight aimed at, with its unit.
          */wet: String, 
         /**
-         * The accepted span.
+         * The accepted span, in words; for a guess all that is plausible.
          */span: String, 
         /**
          * What the target comes from.
@@ -10183,7 +10331,7 @@ public func FfiConverterTypeValue_lower(_ value: Value) -> RustBuffer {
  */
 public struct VerdictView: Equatable, Hashable {
     /**
-     * Which of the four it is; the shell gives each a shape and a colour.
+     * Which it is; the shell gives each a shape and a colour.
      */
     public var kind: VerdictKind
     /**
@@ -10198,6 +10346,10 @@ public struct VerdictView: Equatable, Hashable {
      * Why, in a sentence.
      */
     public var detail: String
+    /**
+     * What the target rests on, in a line.
+     */
+    public var rests: String
     /**
      * How sure the reading is.
      */
@@ -10219,7 +10371,7 @@ public struct VerdictView: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Which of the four it is; the shell gives each a shape and a colour.
+         * Which it is; the shell gives each a shape and a colour.
          */kind: VerdictKind, 
         /**
          * One or two words that are read at arm's length.
@@ -10230,6 +10382,9 @@ public struct VerdictView: Equatable, Hashable {
         /**
          * Why, in a sentence.
          */detail: String, 
+        /**
+         * What the target rests on, in a line.
+         */rests: String, 
         /**
          * How sure the reading is.
          */certainty: String, 
@@ -10246,6 +10401,7 @@ public struct VerdictView: Equatable, Hashable {
         self.headline = headline
         self.act = act
         self.detail = detail
+        self.rests = rests
         self.certainty = certainty
         self.carries = carries
         self.onControl = onControl
@@ -10272,6 +10428,7 @@ public struct FfiConverterTypeVerdictView: FfiConverterRustBuffer {
                 headline: FfiConverterString.read(from: &buf), 
                 act: FfiConverterString.read(from: &buf), 
                 detail: FfiConverterString.read(from: &buf), 
+                rests: FfiConverterString.read(from: &buf), 
                 certainty: FfiConverterString.read(from: &buf), 
                 carries: FfiConverterString.read(from: &buf), 
                 onControl: FfiConverterString.read(from: &buf), 
@@ -10284,6 +10441,7 @@ public struct FfiConverterTypeVerdictView: FfiConverterRustBuffer {
         FfiConverterString.write(value.headline, into: &buf)
         FfiConverterString.write(value.act, into: &buf)
         FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterString.write(value.rests, into: &buf)
         FfiConverterString.write(value.certainty, into: &buf)
         FfiConverterString.write(value.carries, into: &buf)
         FfiConverterString.write(value.onControl, into: &buf)
@@ -10434,6 +10592,11 @@ public struct WeighEntry: Equatable, Hashable {
      * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
      */
     public var draft: String
+    /**
+     * The reading that was asked about and is right, as it was typed then; empty while there is none. Another reading is asked
+     * about again.
+     */
+    public var confirmed: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -10470,7 +10633,11 @@ public struct WeighEntry: Equatable, Hashable {
          */glazed: String, 
         /**
          * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
-         */draft: String = "") {
+         */draft: String = "", 
+        /**
+         * The reading that was asked about and is right, as it was typed then; empty while there is none. Another reading is asked
+         * about again.
+         */confirmed: String = "") {
         self.form = form
         self.bucket = bucket
         self.zone = zone
@@ -10482,6 +10649,7 @@ public struct WeighEntry: Equatable, Hashable {
         self.bare = bare
         self.glazed = glazed
         self.draft = draft
+        self.confirmed = confirmed
     }
 
     
@@ -10510,7 +10678,8 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
                 net: FfiConverterString.read(from: &buf), 
                 bare: FfiConverterString.read(from: &buf), 
                 glazed: FfiConverterString.read(from: &buf), 
-                draft: FfiConverterString.read(from: &buf)
+                draft: FfiConverterString.read(from: &buf), 
+                confirmed: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -10526,6 +10695,7 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
         FfiConverterString.write(value.bare, into: &buf)
         FfiConverterString.write(value.glazed, into: &buf)
         FfiConverterString.write(value.draft, into: &buf)
+        FfiConverterString.write(value.confirmed, into: &buf)
     }
 }
 
@@ -10705,6 +10875,14 @@ public struct WeighView: Equatable, Hashable {
      */
     public var verdict: VerdictView?
     /**
+     * What is asked about a reading that is probably a slip; then there is no verdict yet.
+     */
+    public var question: Question?
+    /**
+     * What to do while the reading is still being typed, in the verdict's place; else empty.
+     */
+    public var waiting: String
+    /**
      * What cannot be taken as it stands.
      */
     public var refusal: FieldError?
@@ -10771,6 +10949,12 @@ public struct WeighView: Equatable, Hashable {
          * What the reading means, once there is one.
          */verdict: VerdictView?, 
         /**
+         * What is asked about a reading that is probably a slip; then there is no verdict yet.
+         */question: Question?, 
+        /**
+         * What to do while the reading is still being typed, in the verdict's place; else empty.
+         */waiting: String, 
+        /**
          * What cannot be taken as it stands.
          */refusal: FieldError?, 
         /**
@@ -10799,6 +10983,8 @@ public struct WeighView: Equatable, Hashable {
         self.target = target
         self.gauge = gauge
         self.verdict = verdict
+        self.question = question
+        self.waiting = waiting
         self.refusal = refusal
         self.notes = notes
         self.recent = recent
@@ -10836,6 +11022,8 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
                 target: FfiConverterOptionTypeTargetView.read(from: &buf), 
                 gauge: FfiConverterOptionTypeGauge.read(from: &buf), 
                 verdict: FfiConverterOptionTypeVerdictView.read(from: &buf), 
+                question: FfiConverterOptionTypeQuestion.read(from: &buf), 
+                waiting: FfiConverterString.read(from: &buf), 
                 refusal: FfiConverterOptionTypeFieldError.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
                 recent: FfiConverterSequenceTypeRecentCoat.read(from: &buf), 
@@ -10859,6 +11047,8 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
         FfiConverterOptionTypeTargetView.write(value.target, into: &buf)
         FfiConverterOptionTypeGauge.write(value.gauge, into: &buf)
         FfiConverterOptionTypeVerdictView.write(value.verdict, into: &buf)
+        FfiConverterOptionTypeQuestion.write(value.question, into: &buf)
+        FfiConverterString.write(value.waiting, into: &buf)
         FfiConverterOptionTypeFieldError.write(value.refusal, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterSequenceTypeRecentCoat.write(value.recent, into: &buf)
@@ -12805,6 +12995,10 @@ public enum VerdictKind: Equatable, Hashable {
      * The scale cannot decide it.
      */
     case cannotTell
+    /**
+     * It may be right: the target is only a guess.
+     */
+    case guess
 
 
 
@@ -12834,6 +13028,8 @@ public struct FfiConverterTypeVerdictKind: FfiConverterRustBuffer {
         
         case 4: return .cannotTell
         
+        case 5: return .guess
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -12856,6 +13052,10 @@ public struct FfiConverterTypeVerdictKind: FfiConverterRustBuffer {
         
         case .cannotTell:
             writeInt(&buf, Int32(4))
+        
+        
+        case .guess:
+            writeInt(&buf, Int32(5))
         
         }
     }
@@ -13248,6 +13448,30 @@ fileprivate struct FfiConverterOptionTypeGauge: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeGauge.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeQuestion: FfiConverterRustBuffer {
+    typealias SwiftType = Question?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeQuestion.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeQuestion.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -14341,6 +14565,31 @@ fileprivate struct FfiConverterSequenceTypeSpot: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSpot.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSuggestion: FfiConverterRustBuffer {
+    typealias SwiftType = [Suggestion]
+
+    public static func write(_ value: [Suggestion], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSuggestion.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Suggestion] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Suggestion]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSuggestion.read(from: &buf))
         }
         return seq
     }

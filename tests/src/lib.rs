@@ -146,6 +146,7 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
         control: number % 50 == 0,
         note: None,
         code: None,
+        confirmed: false,
     }
 }
 

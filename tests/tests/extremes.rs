@@ -9,9 +9,11 @@ use std::time::Duration;
 
 use laydown_app::in_words;
 use laydown_domain::coat::scale::{AccuracyClass, Scale};
+use laydown_domain::coat::slip::slip;
 use laydown_domain::coat::target::{
     Control, Evidence, Job, Sensitivity, Target, TileEvidence, carry_over, of_both_sides, target,
 };
+use laydown_domain::coat::trust::Trust;
 use laydown_domain::coat::verdict::{Reading, judge};
 use laydown_domain::coat::{Solids, tile};
 use laydown_domain::form::profile::Point;
@@ -358,7 +360,10 @@ fn the_scale() {
             for a in FEW {
                 for b in FEW {
                     dog.optional(("advice", scale, a, b), || {
-                        Some(scale.advice(Some(Grams::new(a)), Grams::new(b), Grams::new(a)))
+                        Some((
+                            scale.advice(Some(Grams::new(a)), Grams::new(b), (Grams::new(a), Grams::new(b))),
+                            scale.what_decides((Grams::new(a), Grams::new(b))),
+                        ))
                     });
                 }
             }
@@ -419,9 +424,14 @@ fn the_target_and_the_verdict() {
                     Reading::TwoWeights { bare: Grams::new(300.0), glazed: Grams::new(a) },
                 ];
                 for reading in readings {
+                    let trust = Trust::of(target, job, false, 0);
                     dog.fallible(("judge", reading, target), || {
                         judge(&reading, target, &scale, job, Some(&known))
-                            .map(|verdict| in_words::verdict(&verdict, &style))
+                            .map(|verdict| in_words::verdict(&verdict.on_a_guess(target, &trust), &style))
+                    });
+                    dog.optional(("slip", reading, target), || {
+                        let (span, bare) = (trust.span(target), Some(Grams::new(300.0)));
+                        slip(&reading, target, span, &scale, &job.solids, bare)
                     });
                 }
             }

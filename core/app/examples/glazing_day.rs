@@ -26,6 +26,7 @@ use laydown_app::in_words::{self, Named, Sentence};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{Control, Evidence, Job, STARTING_LAYDOWN, Sensitivity, Source, Target, target};
+use laydown_domain::coat::trust::Trust;
 use laydown_domain::coat::verdict::{Reading, Verdict, VerdictKind, judge};
 use laydown_domain::form::{Form, MEASURED_AREA, ShapeClass, Zone, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
@@ -196,6 +197,8 @@ fn judge_row(row: Row, known: &mut Vec<Known>) -> Result<Piece, String> {
     let target = target(&job, &evidence).map_err(said)?;
     let verdict = judge(&reading, &target, &scale, &job, evidence.controls.first())
         .map_err(|refused| in_words::reading_refused(&refused, &style))?;
+    // Each row gives its bucket's SG, and a control piece of the list is one that its potter knows to be right.
+    let verdict = verdict.on_a_guess(&target, &Trust::of(&target, &job, true, evidence.controls.len()));
     if is_control {
         let control = Control {
             wet: verdict.net,

@@ -70,9 +70,15 @@ impl Studio {
                 line(say::bare_glazed(), format!("{}, {}", mass(bare), mass(glazed)));
             }
             line(say::verdict(), sentence_case(&name_of::<VerdictKind>(&coat.verdict)));
+            if coat.confirmed {
+                line(say::reading(), say::confirmed());
+            }
+            // Both are what was said at the time: of a guess, all that was plausible.
+            let aim_and_span =
+                if coat.verdict == VerdictKind::Guess.code() { say::aim_and_guess } else { say::aim_and_span };
             line(
                 say::target_then(),
-                say::aim_and_span(mass(coat.aim_mg), span(&style, grams(coat.low_mg), grams(coat.high_mg), step)),
+                aim_and_span(mass(coat.aim_mg), span(&style, grams(coat.low_mg), grams(coat.high_mg), step)),
             );
             line(say::laydown(), style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
             line(say::glaze_bucket(), format!("{}, {}", glaze.name, bucket.name));

@@ -75,8 +75,8 @@ pub use sizes::{SizeRow, SizesView};
 pub use sync::{SyncConfig, SyncFailure, SyncLocation, SyncReport, SyncView};
 pub use sync_now::{SyncProgress, SyncRequest, sync_now};
 pub use weigh::{
-    Field, FieldError, Gauge, NextCoat, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField,
-    WeighMode, WeighView,
+    Field, FieldError, Gauge, NextCoat, Question, RecentCoat, SetupStep, Suggestion, TargetView, VerdictView,
+    WeighEntry, WeighField, WeighMode, WeighView,
 };
 
 uniffi::setup_scaffolding!();
@@ -92,6 +92,8 @@ pub enum VerdictKind {
     Over,
     /// The scale cannot decide it.
     CannotTell,
+    /// It may be right: the target is only a guess.
+    Guess,
 }
 
 /// A zone of a form.

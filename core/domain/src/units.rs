@@ -338,6 +338,11 @@ pub enum UnitError {
         /// A number with its unit, written the potter's way.
         example: String,
     },
+    /// A measure that is one size in the US and another in Britain.
+    UsOrImperial {
+        /// Its name, as typed.
+        unit: String,
+    },
     /// Parts such as pounds and ounces in the wrong order, or one without its unit.
     MixedUnits {
         /// What was typed.

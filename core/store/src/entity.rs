@@ -568,6 +568,9 @@ entities! {
         note: Option<String>,
         /// The code pencilled on the piece's foot, on its first coat.
         code: Option<String>,
+        /// Whether the potter was asked about a reading far off its aim, and said that it is right.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        confirmed: bool,
     }
 
     /// A kiln.

@@ -42,6 +42,14 @@ const CONTROL_COATS: &str = concat!(
     number_of!("?2"),
     " AND form = ?3 ORDER BY at DESC, id DESC LIMIT ?4"
 );
+const CONTROLS_CAME_OUT_RIGHT: &str = concat!(
+    "SELECT count(DISTINCT coat.piece) FROM (SELECT piece FROM coat WHERE control AND glaze = ",
+    number_of!("?1"),
+    " AND zone = ",
+    number_of!("?2"),
+    " ORDER BY at DESC, id DESC LIMIT ?3) AS coat JOIN finding ON finding.piece = coat.piece WHERE \
+     (?2 = 'outside' OR finding.inside IS 'right') AND (?2 = 'inside' OR finding.outside IS 'right')"
+);
 const LATEST_CONTROL_COATS: &str = "INDEXED BY coat_control WHERE control ORDER BY at DESC, id DESC LIMIT ?1";
 const CONTROLS: &str = "WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC";
 const TILES_OUT: &str = "WHERE NOT gone AND glaze = ?1 AND came_out = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
@@ -347,6 +355,11 @@ pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) ->
         *count <= limit
     });
     Ok(pieces)
+}
+
+/// How many of the newest `limit` control coats of `glaze` in `zone` are on pieces that came out of a firing right there.
+pub fn controls_came_out_right(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<u32, StoreError> {
+    count(conn, CONTROLS_CAME_OUT_RIGHT, params![glaze.to_string(), zone, limit])
 }
 
 fn control_coat(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>) -> Result<ControlPiece, StoreError> {

@@ -3,7 +3,8 @@ import LaydownKit
 import SwiftUI
 
 /// Where the reading lies: a line; on it, between two brackets, the accepted span with the aim as a tick; and the reading as a
-/// pointer from above, with a bar as wide as the scale cannot tell. Told by shape, so that it reads without colour.
+/// pointer from above, with a bar as wide as the scale cannot tell. Told by shape, so that it reads without colour. A guess's
+/// span has no brackets: nothing is accepted yet.
 struct GaugeView: View {
     let gauge: LaydownCore.Gauge
 
@@ -22,11 +23,14 @@ struct GaugeView: View {
             }
             level(0, 1, .line, 4)
             let span = CGRect(x: x(gauge.low), y: middle - 8, width: x(gauge.high) - x(gauge.low), height: 16)
-            context.fill(Path(roundedRect: span, cornerRadius: 3), with: .color(.withinGround))
-            bracket(context, at: x(gauge.low), middle: middle, towards: 4)
-            bracket(context, at: x(gauge.high), middle: middle, towards: -4)
+            context.fill(Path(roundedRect: span, cornerRadius: 3), with: .color(gauge.guess ? .line : .withinGround))
+            if !gauge.guess {
+                bracket(context, at: x(gauge.low), middle: middle, towards: 4)
+                bracket(context, at: x(gauge.high), middle: middle, towards: -4)
+            }
             let aim = x(gauge.aim)
-            line(CGPoint(x: aim, y: middle - 8), CGPoint(x: aim, y: middle + 8), .within, 2)
+            let aimColour: Color = gauge.guess ? .ink : .within
+            line(CGPoint(x: aim, y: middle - 8), CGPoint(x: aim, y: middle + 8), aimColour, 2)
             guard let reading = gauge.reading else { return }
             level(max(reading - gauge.blur, 0), min(reading + gauge.blur, 1), .quiet, 3)
             let at = x(reading)
@@ -53,6 +57,7 @@ struct GaugeView: View {
 
     private var words: String {
         guard let reading = gauge.reading else { return Words.gaugeNone }
+        if gauge.guess { return Words.gaugeGuess }
         if reading + gauge.blur < gauge.low { return Words.gaugeBelow }
         if reading - gauge.blur > gauge.high { return Words.gaugeAbove }
         let inside = reading - gauge.blur >= gauge.low && reading + gauge.blur <= gauge.high

@@ -2,7 +2,8 @@ import LaydownCore
 import SwiftUI
 
 /// A verdict as a shape that is known at arm's length: within is a filled disc with a check on it; short an arrow that falls
-/// away under the line; over an arrow that rises above it; cannot tell a broken ring with a wave.
+/// away under the line; over an arrow that rises above it; cannot tell a broken ring with a wave; a guess an open diamond
+/// round a dot.
 struct VerdictMark: View {
     let kind: VerdictKind
 
@@ -18,6 +19,7 @@ struct VerdictMark: View {
             case .short: arrow(context, up: false)
             case .over: arrow(context, up: true)
             case .cannotTell: cannotTell(context)
+            case .guess: guess(context)
             }
         }
         .accessibilityHidden(true)
@@ -64,6 +66,16 @@ struct VerdictMark: View {
             to: CGPoint(x: 34, y: 22), control1: CGPoint(x: 26, y: 28), control2: CGPoint(x: 30, y: 31))
         context.stroke(wave, with: .color(kind.ink), style: style(4.5))
     }
+
+    private func guess(_ context: GraphicsContext) {
+        var diamond = Path()
+        diamond.addLines([
+            CGPoint(x: 24, y: 5), CGPoint(x: 43, y: 24), CGPoint(x: 24, y: 43), CGPoint(x: 5, y: 24),
+        ])
+        diamond.closeSubpath()
+        context.stroke(diamond, with: .color(kind.ink), style: style(4.5))
+        context.fill(Path(ellipseIn: CGRect(x: 19, y: 19, width: 10, height: 10)), with: .color(kind.ink))
+    }
 }
 
 extension VerdictKind {
@@ -74,6 +86,7 @@ extension VerdictKind {
         case .short: .shortOf
         case .over: .over
         case .cannotTell: .cannotTell
+        case .guess: .ink
         }
     }
 
@@ -84,6 +97,7 @@ extension VerdictKind {
         case .short: .shortOfGround
         case .over: .overGround
         case .cannotTell: .cannotTellGround
+        case .guess: .line
         }
     }
 }

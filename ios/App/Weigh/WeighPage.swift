@@ -335,7 +335,7 @@ private struct AimCard: View {
     }
 
     private var span: some View {
-        Text(Words.rightIs(target.span)).font(.subheadline).lineLimit(2).minimumScaleFactor(0.6)
+        Text(target.span).font(.subheadline).lineLimit(2).minimumScaleFactor(0.6)
     }
 
     @ViewBuilder
@@ -360,6 +360,8 @@ private struct Slot: View {
                 .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
         } else if let verdict = view.verdict {
             VerdictCard(verdict: verdict, tone: gravest?.tone) { tell(.details) }
+        } else if let question = view.question {
+            QuestionCard(question: question) { screen.answer($0) }
         } else if !frame.offer.sentence.isEmpty {
             saved
         } else {
@@ -379,7 +381,9 @@ private struct Slot: View {
     private var prompt: some View {
         VStack(spacing: 0) {
             Group {
-                if let gravest {
+                if !view.waiting.isEmpty {
+                    Text(view.waiting).font(.title3).minimumScaleFactor(0.6).foregroundStyle(Color.ink)
+                } else if let gravest {
                     TapNote(note: gravest) { tell(.details) }
                 } else if view.target != nil {
                     Text(Words.nothingTyped).font(.title3).minimumScaleFactor(0.6).foregroundStyle(Color.ink)
@@ -428,6 +432,28 @@ private struct Slot: View {
         .foregroundStyle(Color.onAccentGround)
         .background(Color.accentGround, in: RoundedRectangle(cornerRadius: 12))
         .accessibilityElement(children: .contain)
+    }
+}
+
+/// What is asked about a reading that is probably a slip, and the answers to it.
+private struct QuestionCard: View {
+    let question: Question
+    let answer: @MainActor (Suggestion) -> Void
+
+    var body: some View {
+        VStack(spacing: 4) {
+            NoteView(Note(tone: .attention, text: question.text))
+                .minimumScaleFactor(0.6)
+                .frame(maxWidth: .infinity, maxHeight: .infinity)
+            HStack(spacing: 4) {
+                ForEach(question.choices, id: \.label) { choice in
+                    TonalButton(words: choice.label) { answer(choice) }
+                }
+            }
+            .frame(maxWidth: .infinity, minHeight: 52, maxHeight: 52)
+        }
+        .padding(.horizontal, 12)
+        .background(Color.surface, in: RoundedRectangle(cornerRadius: 12))
     }
 }
 
@@ -508,7 +534,7 @@ private struct VerdictCard: View {
                         .lineLimit(1)
                         .foregroundStyle(verdict.kind.ink)
                     Text(verdict.act).font(.title3.weight(.medium)).lineLimit(2)
-                    Text(verdict.detail).font(.subheadline)
+                    Text([verdict.detail, verdict.rests].filter { !$0.isEmpty }.joined(separator: "\n")).font(.subheadline)
                 }
                 .minimumScaleFactor(0.5)
                 .foregroundStyle(Color.ink)
@@ -555,7 +581,7 @@ private struct Details: View {
                 }
                 if let target = view.target {
                     section(
-                        Words.rightIs(target.span),
+                        target.span,
                         [target.source, target.restsOn, target.sure, target.tolerance])
                 }
             }

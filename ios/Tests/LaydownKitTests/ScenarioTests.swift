@@ -246,7 +246,8 @@ private struct With {
             zone: try entry.one("zone", of: [.inside, .outside, .whole]), scale: entry.typed("scale"),
             way: try entry.one("way", of: [.net, .twoWeights]), piece: entry.typed("piece"),
             field: try entry.one("field", of: [.net, .bare, .glazed]) ?? .net, net: entry.typed("net"),
-            bare: entry.typed("bare"), glazed: entry.typed("glazed"), draft: entry.typed("draft"))
+            bare: entry.typed("bare"), glazed: entry.typed("glazed"), draft: entry.typed("draft"),
+            confirmed: entry.typed("confirmed"))
     }
 
     func editorEntry() throws -> EditorEntry {

@@ -35,6 +35,17 @@ import Testing
         #expect(screen.canPressSave && screen.presses == 4)
     }
 
+    @Test func aSlipIsAskedAboutAndMendedInOneTap() async throws {
+        let screen = await screen(try await .furnished())
+        await type("194", on: screen)
+        let question = try #require(screen.view?.question)
+        #expect(screen.view?.verdict == nil && question.choices.count == 2)
+        await screen.saveOrNext().value
+        #expect(screen.refusal == question.text && screen.view?.recent.isEmpty == true)
+        await screen.answer(try #require(question.choices.first)).value
+        #expect(screen.entry?.net == "19.4" && screen.refusal.isEmpty && screen.view?.verdict?.kind == .guess)
+    }
+
     @Test func whatIsTypedShowsBeforeTheCoreHasAnswered() async throws {
         let screen = await screen(try await .furnished())
         let answer = screen.press(.digit(7))

@@ -389,10 +389,7 @@ fn a_photograph_that_is_no_picture_is_named_left_out_and_not_passed_on() {
         });
         let other = empty(&folder, &format!("{what}.laydown"));
         let said = other.restore(NOW, &bad).unwrap();
-        assert!(
-            said.contains("1 photo could not be read and was left out") && said.contains(&refused[..12]),
-            "{said}"
-        );
+        assert!(said.contains("1 photo could not be read and was left out") && said.contains(&refused[..12]), "{said}");
         assert!(said.starts_with("Restored: "), "the rest came in: {said}");
         assert!(!other.store().photos().has(&refused), "{what}");
         // Nor is it passed on where an older laydown took it in.

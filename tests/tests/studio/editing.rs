@@ -346,6 +346,7 @@ impl Things<'_, '_> {
             specific_gravity_e5: Some(self.rng.i64(140_001..150_000)),
             at: self.rng.i64(0..NOW.unix_ms),
             gone: false,
+            came_out: self.maybe(|_| "right".to_owned()),
         };
         self.put(EditorKind::Tile, &tile).map(|_| ())
     }

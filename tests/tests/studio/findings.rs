@@ -169,7 +169,7 @@ fn pots_of_another_cone_are_not_mixed_in_and_few_stay_together() {
 fn the_first_firing_counts_and_a_zone_with_two_glazes_says_nothing() {
     let bench = Bench::with_kiln();
     let pieces = bench.pour(&ROW[..2], &net(""));
-    let inside = WeighEntry { piece: pieces[1].clone(), zone: Some(ZoneKind::Inside), ..net("4") };
+    let inside = WeighEntry { piece: pieces[1].clone(), zone: Some(ZoneKind::Inside), ..net("12") };
     bench.save(EditorKind::Glaze, "", &[("name", "Iron red"), ("specific_gravity", "1.48")]);
     let red = bench.studio.buckets(NOW).unwrap().buckets.iter().find(|row| row.glaze == "Iron red").unwrap().id.clone();
     let over = bench.weigh(WeighEntry { bucket: red, ..inside }).entry;

@@ -188,7 +188,7 @@ fn a_second_coat_by_a_phone_that_is_two_days_behind_shows_on_its_piece_after_the
     let next = first.next[0].entry.clone();
     let piece = next.piece.clone();
     kiln.hear(&sink);
-    let second = WeighEntry { net: "9.2".to_owned(), ..next };
+    let second = WeighEntry { net: "15.0".to_owned(), ..next };
     for behind in [2, 400] {
         let behind = NOW.at(NOW.unix_ms - behind * 24 * 60 * MINUTE_MS);
         kiln.studio.save(behind, second.clone()).unwrap();

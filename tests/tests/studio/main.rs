@@ -10,6 +10,7 @@ mod forms;
 mod history;
 mod import;
 mod kiln;
+mod truth;
 
 use laydown_app::{EditorEntry, EditorKind, Now, Studio, StudioError, Value, WeighEntry, WeighMode};
 use laydown_domain::coat::verdict::VerdictKind;
@@ -238,7 +239,7 @@ fn wrong_readings_are_refused_in_words_and_nothing_is_saved() {
     };
     check(net(""), "net", "");
     check(net("19a4"), "net", "");
-    check(net("1,234.5"), "net", "mark");
+    check(net("1,23.5"), "net", "mark");
     check(net("-3"), "net", "");
     check(net("0"), "net", "");
     check(net("2001"), "net", "");
@@ -250,7 +251,7 @@ fn wrong_readings_are_refused_in_words_and_nothing_is_saved() {
     check(two_weights("2011.0", "2030.0"), "glazed", "2000");
     check(two_weights("312.5", "312.5"), "glazed", "no glaze");
     check(two_weights("312.5", "33l.9"), "glazed", "");
-    check(two_weights("1.312,5", "1331.9"), "bare", "mark");
+    check(two_weights("1.31,5", "1331.9"), "bare", "mark");
     assert_eq!(bench.dump(), before);
 }
 
@@ -378,10 +379,13 @@ fn two_studios_on_one_file_see_each_other_and_one_that_holds_it_is_named() {
 }
 
 #[test]
-fn the_four_verdicts_are_told_apart() {
+fn the_verdicts_are_told_apart() {
     let bench = Bench::set_up();
     let aim = bench.aim(net(""));
     let kind = |grams: f64| bench.weigh(net(&format!("{grams:.1}"))).verdict.unwrap().kind;
+    assert_eq!(kind(aim), VerdictKind::Guess);
+    let saved = bench.studio.save(NOW, net(&format!("{aim:.1}"))).unwrap();
+    bench.studio.set_control(NOW, &saved.id, true).unwrap();
     assert_eq!(kind(aim), VerdictKind::Within);
     assert_eq!(kind(aim * 0.8), VerdictKind::Short);
     assert_eq!(kind(aim * 1.2), VerdictKind::Over);

@@ -154,17 +154,26 @@ fn words_swift(labels: &[Label], languages: &[(String, Said)]) -> Result<String,
     writeln!(out, "    /// The one in use: the first of the phone's that is known, else English.")?;
     writeln!(out, "    static let language: Int = {{")?;
     writeln!(out, "        for tag in Locale.preferredLanguages {{")?;
-    writeln!(out, "            let language = tag.split(whereSeparator: {{ $0 == \"-\" || $0 == \"_\" }}).first.map(String.init)")?;
+    writeln!(
+        out,
+        "            let language = tag.split(whereSeparator: {{ $0 == \"-\" || $0 == \"_\" }}).first.map(String.init)"
+    )?;
     writeln!(out, "            if let found = languages.firstIndex(of: language ?? \"\") {{ return found }}")?;
     writeln!(out, "        }}")?;
     writeln!(out, "        return 0")?;
     writeln!(out, "    }}()\n")?;
     writeln!(out, "    private static func say(_ label: Int, _ arguments: [String] = []) -> String {{")?;
     writeln!(out, "        // What is put in stands between these two, by its number.")?;
-    writeln!(out, "        let parts = texts[language][label].split(separator: \"\\u{{1}}\", omittingEmptySubsequences: false)")?;
+    writeln!(
+        out,
+        "        let parts = texts[language][label].split(separator: \"\\u{{1}}\", omittingEmptySubsequences: false)"
+    )?;
     writeln!(out, "        return parts.enumerated().map {{ place, part in")?;
     writeln!(out, "            if place % 2 == 0 {{ return String(part) }}")?;
-    writeln!(out, "            guard let number = Int(part), arguments.indices.contains(number) else {{ return \"\" }}")?;
+    writeln!(
+        out,
+        "            guard let number = Int(part), arguments.indices.contains(number) else {{ return \"\" }}"
+    )?;
     writeln!(out, "            return arguments[number]")?;
     writeln!(out, "        }}.joined()")?;
     writeln!(out, "    }}\n")?;

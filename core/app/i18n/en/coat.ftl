@@ -4,9 +4,13 @@ saved = Saved
 wet-weight = Wet weight
 bare-glazed = Bare, glazed
 verdict = Verdict
+reading = Reading
+confirmed = Far off the aim, confirmed
 target-then = Target when weighed
 # $aim: a weight. $span: the weights that are right, such as "18.0 to 20.8 g".
 aim-and-span = { $aim } ({ $span })
+# The target was a guess.
+aim-and-guess = { $aim }, a guess: may be { $span }
 laydown = Laydown
 glaze-bucket = Glaze, bucket
 sg = SG
@@ -23,8 +27,8 @@ control-came-out = { $thickness ->
 }
 # $verdict: the stored code of the coat's verdict: short or over.
 control-was-off = { $verdict ->
-    [short] This coat was judged short, and nobody has said how it came out of the kiln. Let targets follow it all the same?
-   *[over] This coat was judged over, and nobody has said how it came out of the kiln. Let targets follow it all the same?
+    [short] This coat was short when weighed, and you have not said how it came out of the kiln. Let targets use it anyway?
+   *[over] This coat was over when weighed, and you have not said how it came out of the kiln. Let targets use it anyway?
 }
-control-not-judged = Nobody has said yet whether this pot came out right. Let targets follow it all the same?
-control-not-fired = This pot is not fired yet, so nobody knows whether it is right. Let targets follow it all the same?
+control-not-judged = You have not said yet whether this pot came out right. Let targets use it anyway?
+control-not-fired = This pot is not fired yet, so you cannot know whether it is right. Let targets use it anyway?

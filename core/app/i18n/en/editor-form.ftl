@@ -113,7 +113,7 @@ targets-of-zone-change = { $zone ->
     [outside] Outside, targets of this form from other forms change by { $change }.
    *[whole] Inside and outside together, targets of this form from other forms change by { $change }.
 }
-targets-change-by-capacity = Targets that go by what each form holds change by { $change }.
+targets-change-by-capacity = Targets based on capacity change by { $change }.
 own-targets-stay = Its own control pieces keep their grams. If you now make it in another size, add a new form.
 # An item of the list in parts. $part: the stored code of a part of the form's surface.
 part-area = { $part ->

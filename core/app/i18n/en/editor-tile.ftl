@@ -10,14 +10,14 @@ net = Wet coat weight
 dry = Dry coat weight
 dry-help = When bone dry. Better than the wet weight, if you waited.
 no-weight = Give the dry weight, or the wet weight and the SG.
-size = Size known by
+size = Measured by
 by-sides = Its sides
 by-area = Its glazed area
 long = Length
 wide = Width
 sides-help = Of the glazed face.
-came-out = How did it come out?
-came-out-help = A tile counts for targets once it was fired and came out right.
+came-out = Result
+came-out-help = Targets use a tile only after it was fired and came out right.
 # $wet: a weight. $sg: a specific gravity. $laydown: dry glaze on an area, such as "5.5 g/dm²".
 takes = At SG { $sg } this tile takes { $wet } for this glaze's target of { $laydown }.
 # What the tile does for targets. $result: the stored code of how it came out.
@@ -25,5 +25,5 @@ counts = { $result ->
     [right] Targets use this tile.
     [thin] It came out too thin: targets leave it out.
     [thick] It came out too thick: targets leave it out.
-   *[not_fired] Targets leave it out until it is fired and came out right.
+   *[not_fired] Targets leave it out until it is fired and comes out right.
 }

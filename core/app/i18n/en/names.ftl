@@ -5,6 +5,7 @@ verdict-within = within
 verdict-short = short
 verdict-over = over
 verdict-cannot-tell = can't tell
+verdict-guess = a guess
 
 ## A part of a form that takes one coat.
 zone-inside = inside

@@ -42,4 +42,4 @@ tile-no-area = Give the area of the tile's glazed face.
 tile-no-weight = Give the weight of the coat on the tile.
 tile-too-much = A tile of this size cannot hold that much glaze. Check the weight and the area.
 # $share: a percentage.
-tile-is-thin = Too thin to teach: this tile carries only { $share } of what the pots will, so targets leave it out. Glaze a thicker one.
+tile-is-thin = This tile carries only { $share } of what the pots will, so targets leave it out. Glaze a thicker one.

@@ -41,6 +41,7 @@ unknown-unit = { $quantity ->
     [specific_gravity] “{ $unit }” is not a unit laydown knows for SG. Write it like { $example }, or type figures only.
    *[number] “{ $unit }” is not a unit laydown knows for a number. Write it like { $example }, or type figures only.
 }
+us-or-imperial = A { $unit } is one size in the US and another in Britain. Write “us { $unit }” or “imp { $unit }”.
 mixed-units = “{ $text }” mixes units. Write the larger unit first, and name each, for example 1 lb 2 oz.
 two-marks = “{ $text }” has more than one decimal mark. Leave out the thousands mark.
 # $whole: the number if the mark is one of thousands. $part: what stands before the mark. $mark: the decimal mark.

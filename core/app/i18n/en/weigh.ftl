@@ -16,6 +16,26 @@ net = Coat, after tare
 bare = Bare piece
 glazed = Glazed piece
 
+# Beside the aim. $span: weights such as "18.0 to 20.8 g".
+right-is = Target: { $span }
+may-be = May be { $span }
+# While a reading is being typed. $example: a weight with all its digits.
+every-digit = Type every digit the scale shows, such as { $example }.
+
+## A reading that is probably a slip. $weight, $bare, $wet and $aim: weights.
+did-you-mean = Did you mean { $weight }?
+wrong-way-round = The piece weighs less glazed than bare. Are the two weights the wrong way round?
+exchange = Swap them
+tare-forgotten = { $weight } is about a bare piece ({ $bare }) and its coat. Was the tare forgotten?
+weigh-two = Enter the bare weight too
+twice-the-aim = { $weight } is twice the aim of { $aim }. Is it both coats together, or a tare that was forgotten?
+dry-already = { $weight } is what { $wet } weighs once the water has gone. Is it dry already?
+far-off = { $weight } is far from the aim of { $aim }. Is it right?
+# $scale: the potter's name.
+other-scale = { $scale } cannot show this weight. Which scale did you use?
+it-is-right = It is right
+it-is-wet = No, it is wet
+
 # The bucket in use. $glaze and $bucket: the potter's names.
 glaze-and-bucket = { $glaze }, { $bucket }
 # $tolerance: a percentage. $glaze: the potter's name. $sensitivity: a code: low, medium or high.
@@ -34,7 +54,7 @@ tiles-not-asked = { $count ->
    *[other] { $count } test tiles of this glaze do not count yet: say in Studio how they came out of the kiln.
 }
 # The target of one dip over inside and outside rests on other control pieces than those of the sides. $sides, $dip: weights.
-sides-differ = Inside and outside take { $sides } by their own control pieces, one dip takes { $dip } by its own. Remove the control piece that is wrong.
+sides-differ = Inside and outside take { $sides } by their own control pieces, but one dip takes { $dip } by its own. Unmark the control piece that is wrong.
 # $density: the usual density of a glaze's powder.
 impossible-density = The powder density of { $glaze } is impossible, so laydown uses { $density }. Correct it in the glaze.
 

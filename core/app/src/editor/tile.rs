@@ -128,8 +128,7 @@ fn area(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Tile>) -> Option
     }
     let symbol = style.length.symbol();
     let long = builder.quantity(Ask::new("long", say::long()).hint(symbol), None, LENGTH);
-    let wide =
-        builder.quantity(Ask::new("wide", say::wide()).hint(symbol).help(say::sides_help()), None, LENGTH);
+    let wide = builder.quantity(Ask::new("wide", say::wide()).hint(symbol).help(say::sides_help()), None, LENGTH);
     Some(SquareCentimetres::new(long?.value() * wide?.value() / 100.0))
 }
 

@@ -40,6 +40,7 @@ names! {
         Short verdict_short,
         Over verdict_over,
         CannotTell verdict_cannot_tell,
+        Guess verdict_guess,
     }
     ZoneKind {
         Inside zone_inside,

@@ -58,6 +58,7 @@ impl Sentence for UnitError {
             UnitError::Empty { what, example } => say::empty(what.code(), example),
             UnitError::NotANumber { what, text, example } => say::not_a_number(what.code(), text, example),
             UnitError::UnknownUnit { what, unit, example } => say::unknown_unit(what.code(), unit, example),
+            UnitError::UsOrImperial { unit } => say::us_or_imperial(unit),
             UnitError::MixedUnits { text } => say::mixed_units(text),
             UnitError::TwoMarks { text } => say::two_marks(text),
             UnitError::ThousandsOrDecimal { text, whole, part, mark } => {

@@ -4,7 +4,9 @@ use super::Sentence;
 use super::target::span;
 use super::units::{StyleWords, decimal_mark};
 use crate::messages::verdict as say;
-use laydown_domain::coat::scale::{LabelDoubt, Scale, ScaleAdvice, ScaleError};
+use laydown_domain::coat::scale::{Deciding, LabelDoubt, Scale, ScaleAdvice, ScaleError};
+use laydown_domain::coat::target::Target;
+use laydown_domain::coat::trust::{Basis, Trust, Weakness};
 use laydown_domain::coat::verdict::{ReadingRefused, Verdict, VerdictKind};
 use laydown_domain::units::{Grams, MassUnit, Style};
 
@@ -30,7 +32,7 @@ pub struct VerdictWords {
 /// A verdict in words.
 pub fn verdict(verdict: &Verdict, style: &Style) -> VerdictWords {
     VerdictWords {
-        headline: headline(verdict.kind),
+        headline: headline(verdict),
         act: act(verdict, style),
         detail: detail(verdict, style),
         spoken: spoken(verdict, style),
@@ -40,12 +42,25 @@ pub fn verdict(verdict: &Verdict, style: &Style) -> VerdictWords {
     }
 }
 
-fn headline(kind: VerdictKind) -> String {
-    match kind {
+fn headline(verdict: &Verdict) -> String {
+    match verdict.kind {
         VerdictKind::Within => say::headline_within(),
         VerdictKind::Short => say::headline_short(),
         VerdictKind::Over => say::headline_over(),
         VerdictKind::CannotTell => say::headline_cannot_tell(),
+        VerdictKind::Guess if verdict.to_within > Grams::ZERO => say::headline_under(because(verdict)),
+        VerdictKind::Guess if verdict.to_within < Grams::ZERO => say::headline_above(because(verdict)),
+        VerdictKind::Guess => say::headline_near(because(verdict)),
+    }
+}
+
+/// The code by which the messages of a guess are told apart.
+fn because(verdict: &Verdict) -> &'static str {
+    match verdict.weakness {
+        Some(Weakness::FirstGuess) | None => "guess",
+        Some(Weakness::Tiles) => "tiles",
+        Some(Weakness::Bucket) => "bucket",
+        Some(Weakness::Area) => "area",
     }
 }
 
@@ -53,11 +68,17 @@ fn act(verdict: &Verdict, style: &Style) -> String {
     let written = |grams: Grams| style.mass(grams.abs(), verdict.step);
     match verdict.kind {
         VerdictKind::Within => say::save_it(),
-        VerdictKind::Short => say::add(written(verdict.to_aim)),
-        VerdictKind::Over => say::take_off(written(verdict.to_aim)),
+        VerdictKind::Short if verdict.too_coarse => say::add_and_use_finer_scale(),
+        VerdictKind::Over if verdict.too_coarse => say::take_off_and_use_finer_scale(),
+        // The least that helps comes first; the way to the aim stands beside it.
+        VerdictKind::Short => say::add(written(verdict.to_within)),
+        VerdictKind::Over => say::take_off(written(verdict.to_within)),
         VerdictKind::CannotTell if verdict.too_coarse => say::use_finer_scale(),
         VerdictKind::CannotTell if verdict.to_within > Grams::ZERO => say::add_to_be_sure(written(verdict.to_within)),
         VerdictKind::CannotTell => say::take_off_to_be_sure(written(verdict.to_within)),
+        VerdictKind::Guess if verdict.to_within > Grams::ZERO => say::add_or_save(written(verdict.to_within)),
+        VerdictKind::Guess if verdict.to_within < Grams::ZERO => say::take_off_or_save(written(verdict.to_within)),
+        VerdictKind::Guess => say::save_it(),
     }
 }
 
@@ -65,15 +86,21 @@ fn detail(verdict: &Verdict, style: &Style) -> String {
     let written = |grams: Grams| style.mass(grams.abs(), verdict.step);
     let span = span(style, verdict.low, verdict.high, verdict.step);
     let step = style.mass(verdict.step, verdict.step);
+    let is_on_the_aim = verdict.to_aim.abs() < verdict.step / 2.0;
     match verdict.kind {
-        VerdictKind::Within if verdict.to_aim.abs() < verdict.step / 2.0 => say::on_the_aim(),
+        _ if verdict.weakness.is_some() && is_on_the_aim => say::guess_on_the_aim(span),
+        _ if verdict.weakness.is_some() && verdict.to_aim > Grams::ZERO => {
+            say::guess_under_the_aim(written(verdict.to_aim), span)
+        }
+        _ if verdict.weakness.is_some() => say::guess_over_the_aim(written(verdict.to_aim), span),
+        VerdictKind::Within if is_on_the_aim => say::on_the_aim(),
         VerdictKind::Within if verdict.to_aim > Grams::ZERO => say::under_the_aim(written(verdict.to_aim), span),
         VerdictKind::Within => say::over_the_aim(written(verdict.to_aim), span),
         VerdictKind::Short | VerdictKind::Over if verdict.too_coarse => say::target_too_coarse(span),
-        VerdictKind::Short => say::target_add(span, written(verdict.to_within)),
-        VerdictKind::Over => say::target_take_off(span, written(verdict.to_within)),
+        VerdictKind::Short => say::target_add(span, written(verdict.to_aim)),
+        VerdictKind::Over => say::target_take_off(span, written(verdict.to_aim)),
         VerdictKind::CannotTell if verdict.too_coarse => say::scale_too_coarse(step, span),
-        VerdictKind::CannotTell => say::too_near_the_edge(span, step),
+        VerdictKind::CannotTell | VerdictKind::Guess => say::too_near_the_edge(span, step),
     }
 }
 
@@ -90,14 +117,36 @@ fn spoken(verdict: &Verdict, style: &Style) -> String {
     };
     match verdict.kind {
         VerdictKind::Within => say::spoken_within(),
-        VerdictKind::Short => say::spoken_short(said(verdict.to_aim)),
-        VerdictKind::Over => say::spoken_over(said(verdict.to_aim)),
+        VerdictKind::Short if verdict.too_coarse => say::spoken_short_too_coarse(),
+        VerdictKind::Over if verdict.too_coarse => say::spoken_over_too_coarse(),
+        VerdictKind::Short => say::spoken_short(said(verdict.to_within)),
+        VerdictKind::Over => say::spoken_over(said(verdict.to_within)),
         VerdictKind::CannotTell if verdict.too_coarse => say::spoken_too_coarse(),
         VerdictKind::CannotTell if verdict.to_within > Grams::ZERO => {
             say::spoken_add_to_be_sure(said(verdict.to_within))
         }
         VerdictKind::CannotTell => say::spoken_take_off_to_be_sure(said(verdict.to_within)),
+        VerdictKind::Guess if verdict.to_within > Grams::ZERO => {
+            say::spoken_under(because(verdict), said(verdict.to_within))
+        }
+        VerdictKind::Guess if verdict.to_within < Grams::ZERO => {
+            say::spoken_above(because(verdict), said(verdict.to_within))
+        }
+        VerdictKind::Guess => say::spoken_near(because(verdict)),
     }
+}
+
+/// What a target rests on, in a line. `checked`: how long ago the bucket was checked.
+pub(crate) fn rests(trust: &Trust, checked: Option<String>) -> String {
+    let basis = match trust.basis {
+        Basis::Controls { pieces, came_out_right: 0 } => say::rests_on_controls(pieces.max(1)),
+        Basis::Controls { came_out_right, .. } => say::rests_on_fired(came_out_right),
+        Basis::Tiles => say::rests_on_tiles(),
+        Basis::Start => say::rests_on_start(),
+    };
+    let bucket = checked.map_or_else(say::sg_not_checked, say::sg_checked);
+    let area = if trust.area_measured { String::new() } else { say::area_not_measured() };
+    [basis, bucket, area].into_iter().filter(|sentence| !sentence.is_empty()).collect::<Vec<_>>().join(" ")
 }
 
 /// Why a reading is not judged, in the potter's units.
@@ -131,12 +180,29 @@ pub(crate) fn when_to_read(coats_before: usize) -> String {
 }
 
 /// Whether this scale can decide about a coat.
-pub(crate) fn scale_advice(scale: &Scale, advice: ScaleAdvice, style: &Style) -> String {
+pub(crate) fn scale_advice(
+    scale: &Scale,
+    advice: ScaleAdvice,
+    deciding: &Deciding,
+    target: &Target,
+    style: &Style,
+) -> String {
     let step = style.mass(scale.step, scale.step);
     match advice {
         ScaleAdvice::Decides => say::scale_decides(step),
         ScaleAdvice::DecidesOnlyJust => say::scale_decides_only_just(step),
-        ScaleAdvice::TooCoarse => say::scale_is_too_coarse(step),
+        ScaleAdvice::TooCoarse => {
+            let total = |pieces: u32| style.mass(target.wet * f64::from(pieces), scale.step);
+            let remedy = match (deciding.together, deciding.step) {
+                (Some(pieces), Some(fine)) => {
+                    say::weigh_together_or_finer(pieces.to_string(), total(pieces), style.mass(fine, fine))
+                }
+                (Some(pieces), None) => say::weigh_together(pieces.to_string(), total(pieces)),
+                (None, Some(fine)) => say::weigh_finer(style.mass(fine, fine)),
+                (None, None) => say::use_finer_scale(),
+            };
+            [say::scale_is_too_coarse(step), remedy].join(" ")
+        }
         ScaleAdvice::OverCapacity => say::scale_is_too_small(style.mass(scale.capacity, scale.step)),
     }
 }

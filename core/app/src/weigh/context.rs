@@ -3,11 +3,12 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::{Field, NextCoat, WeighEntry, WeighMode, last_field};
+use super::question::question;
+use super::{Field, NextCoat, Question, WeighEntry, WeighMode, last_field};
 use crate::archive::{Archivable, found, in_use};
 use crate::buckets::is_old;
 use crate::evidence::{
-    controls, latest_sg, own_controls, powder_density, scale_of, sensitivity, tiles, uncertainty_e5,
+    MOST_CONTROLS, controls, latest_sg, own_controls, powder_density, scale_of, sensitivity, tiles, uncertainty_e5,
 };
 use crate::form_geometry::{shape, zone_cautions};
 use crate::in_words::{self, Sentence};
@@ -16,6 +17,7 @@ use crate::{Note, Now, Result, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
 use laydown_domain::coat::target::{Control, Evidence, Job, Target, of_both_sides, target};
+use laydown_domain::coat::trust::Trust;
 use laydown_domain::coat::verdict::{Reading, Verdict, judge};
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
@@ -38,6 +40,7 @@ pub(super) struct WeighContext {
     pub(super) evidence: Evidence,
     sides: Vec<(Job, Evidence)>,
     tiles_not_asked: u32,
+    came_out_right: usize,
     zone_cautions: Vec<String>,
 }
 
@@ -84,6 +87,11 @@ impl WeighContext {
         } else {
             0
         };
+        let came_out_right = if evidence.controls.is_empty() {
+            0
+        } else {
+            query::controls_came_out_right(conn, bucket.glaze, zone.kind.code(), MOST_CONTROLS)?
+        };
         let entry = WeighEntry {
             form: form.id.to_string(),
             bucket: bucket.id.to_string(),
@@ -108,6 +116,7 @@ impl WeighContext {
             evidence,
             sides,
             tiles_not_asked,
+            came_out_right: came_out_right as usize,
             zone_cautions,
         }))
     }
@@ -176,11 +185,25 @@ impl WeighContext {
         }
     }
 
-    pub(super) fn judge(&self, reading: &Reading, target: &Target) -> Result<Verdict> {
-        judge(reading, target, &self.scale, &self.job, self.evidence.controls.first()).map_err(|refused| {
-            let field = last_field(self.entry.way.unwrap_or_default());
-            StudioError::refused(field.key(), in_words::reading_refused(&refused, &self.style))
-        })
+    /// How far the target can be trusted.
+    pub(super) fn trust(&self, target: &Target) -> Trust {
+        Trust::of(target, &self.job, self.checked_at.is_some(), self.came_out_right)
+    }
+
+    /// What is said of the reading as typed: its verdict, or a question where it is probably a slip.
+    pub(super) fn answer(&self, conn: &Connection, target: &Target) -> Result<Answer> {
+        let (reading, typed) = self.reading()?;
+        let judged = judge(&reading, target, &self.scale, &self.job, self.evidence.controls.first());
+        if let Some(question) = question(conn, self, &reading, target, &judged)? {
+            return Ok(Answer::Question(question));
+        }
+        match judged {
+            Ok(verdict) => Ok(Answer::Verdict(verdict.on_a_guess(target, &self.trust(target)), typed)),
+            Err(refused) => {
+                let field = last_field(self.entry.way.unwrap_or_default());
+                Err(StudioError::refused(field.key(), in_words::reading_refused(&refused, &self.style)))
+            }
+        }
     }
 
     pub(super) fn coat(
@@ -209,14 +232,16 @@ impl WeighContext {
             powder_density_e3: self.glaze.powder_density_e3,
             area_mm2: self.job.zone.area.square_millimetres(),
             aim_mg: target.wet.milligrams(),
-            low_mg: target.low.milligrams(),
-            high_mg: target.high.milligrams(),
+            // What was said at the time: for a guess, all that was plausible.
+            low_mg: verdict.low.milligrams(),
+            high_mg: verdict.high.milligrams(),
             source: target.source.code().to_owned(),
             verdict: verdict.kind.code().to_owned(),
             laydown_mg_dm2: verdict.laydown.milligrams_per_dm2(),
             control: false,
             note: None,
             code: None,
+            confirmed: self.entry.is_confirmed(),
         }
     }
 
@@ -267,9 +292,11 @@ impl WeighContext {
         }
         notes.extend(self.sides_differ(target).map(Note::attention));
         notes.extend(self.zone_cautions.iter().map(Note::plain));
-        let advice = self.scale.advice(None, target.wet, target.wet * target.tolerance);
+        let span = (target.low, target.high);
+        let advice = self.scale.advice(None, target.wet, span);
         if advice != ScaleAdvice::Decides {
-            notes.push(Note::attention(in_words::scale_advice(&self.scale, advice, &self.style)));
+            let deciding = self.scale.what_decides(span);
+            notes.push(Note::attention(in_words::scale_advice(&self.scale, advice, &deciding, target, &self.style)));
         }
         notes
     }
@@ -314,6 +341,14 @@ fn other_side(zone: ZoneKind) -> Option<ZoneKind> {
         ZoneKind::Outside => Some(ZoneKind::Inside),
         ZoneKind::Whole => None,
     }
+}
+
+/// What is said of a reading.
+pub(super) enum Answer {
+    /// Its verdict, and the weights to save with it.
+    Verdict(Verdict, Typed),
+    /// It is asked about first.
+    Question(Question),
 }
 
 /// The weights typed in the two-weights way.

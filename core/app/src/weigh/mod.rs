@@ -1,13 +1,14 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
 mod context;
+mod question;
 mod view;
 
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use self::context::WeighContext;
+use self::context::{Answer, WeighContext};
 use self::view::view;
 use super::draft::{self, Draft};
 use super::evidence::{parse_id, preference, step_of, style_of, usable};
@@ -71,6 +72,10 @@ pub struct WeighEntry {
     /// The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
     #[uniffi(default = "")]
     pub draft: String,
+    /// The reading that was asked about and is right, as it was typed then; empty while there is none. Another reading is asked
+    /// about again.
+    #[uniffi(default = "")]
+    pub confirmed: String,
 }
 
 impl WeighEntry {
@@ -83,6 +88,7 @@ impl WeighEntry {
             bare: String::new(),
             glazed: String::new(),
             draft: String::new(),
+            confirmed: String::new(),
             ..self
         }
     }
@@ -102,6 +108,37 @@ impl WeighEntry {
             && is_id(&self.piece, coat.piece)
             && self.zone.is_none_or(|zone| zone.code() == coat.zone)
     }
+
+    /// The reading as it is typed.
+    fn typed(&self) -> String {
+        match self.way.unwrap_or_default() {
+            WeighMode::Net => self.net.trim().to_owned(),
+            WeighMode::TwoWeights => format!("{} {}", self.bare.trim(), self.glazed.trim()),
+        }
+    }
+
+    /// Whether the potter has said that this reading is right.
+    fn is_confirmed(&self) -> bool {
+        !self.confirmed.is_empty() && self.confirmed == self.typed()
+    }
+}
+
+/// A reading that is probably a slip, asked about before it counts.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct Question {
+    /// What is asked.
+    pub text: String,
+    /// What can be answered; typing another reading answers too.
+    pub choices: Vec<Suggestion>,
+}
+
+/// An answer to a question, ready to go on with.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct Suggestion {
+    /// What the button says.
+    pub label: String,
+    /// The entry to go on with.
+    pub entry: WeighEntry,
 }
 
 /// A coat that may follow on the same piece, ready to weigh.
@@ -131,7 +168,7 @@ pub struct SetupStep {
 pub struct TargetView {
     /// The wet weight aimed at, with its unit.
     pub wet: String,
-    /// The accepted span.
+    /// The accepted span, in words; for a guess all that is plausible.
     pub span: String,
     /// What the target comes from.
     pub source: String,
@@ -146,10 +183,12 @@ pub struct TargetView {
 /// Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, uniffi::Record)]
 pub struct Gauge {
-    /// Where the accepted span begins.
+    /// Where the accepted span begins; for a guess, what is plausible.
     pub low: f64,
-    /// Where the accepted span ends.
+    /// Where it ends.
     pub high: f64,
+    /// Whether the span is a guess's: drawn neither green nor as if it were accepted.
+    pub guess: bool,
     /// The aim.
     pub aim: f64,
     /// The reading, held inside the gauge; absent before there is one.
@@ -161,7 +200,7 @@ pub struct Gauge {
 /// What the reading means, in words.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
 pub struct VerdictView {
-    /// Which of the four it is; the shell gives each a shape and a colour.
+    /// Which it is; the shell gives each a shape and a colour.
     pub kind: VerdictKind,
     /// One or two words that are read at arm's length.
     pub headline: String,
@@ -169,6 +208,8 @@ pub struct VerdictView {
     pub act: String,
     /// Why, in a sentence.
     pub detail: String,
+    /// What the target rests on, in a line.
+    pub rests: String,
     /// How sure the reading is.
     pub certainty: String,
     /// The dry glaze in the coat and its laydown.
@@ -253,6 +294,10 @@ pub struct WeighView {
     pub gauge: Option<Gauge>,
     /// What the reading means, once there is one.
     pub verdict: Option<VerdictView>,
+    /// What is asked about a reading that is probably a slip; then there is no verdict yet.
+    pub question: Option<Question>,
+    /// What to do while the reading is still being typed, in the verdict's place; else empty.
+    pub waiting: String,
     /// What cannot be taken as it stands.
     pub refusal: Option<FieldError>,
     /// What else should be known here.
@@ -323,9 +368,14 @@ impl Studio {
                 return Err(nothing_to_weigh_with(&entry));
             };
             context.is_what_was_shown(&entry)?;
-            let (reading, typed) = context.reading()?;
             let target = context.target()?;
-            let verdict = context.judge(&reading, &target)?;
+            let (verdict, typed) = match context.answer(tx.conn(), &target)? {
+                Answer::Verdict(verdict, typed) => (verdict, typed),
+                Answer::Question(question) => {
+                    let field = last_field(context.entry.way.unwrap_or_default());
+                    return Err(StudioError::refused(field.key(), question.text));
+                }
+            };
             let id = match draft {
                 Some(Draft::Open(id)) => id,
                 _ => tx.new_id(),

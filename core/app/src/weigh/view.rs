@@ -2,7 +2,7 @@
 
 use rusqlite::Connection;
 
-use super::context::WeighContext;
+use super::context::{Answer, WeighContext};
 use super::{
     Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
     WeighView,
@@ -17,7 +17,7 @@ use crate::{EditorKind, Note, Now, Result, Row, StudioError};
 use laydown_domain::coat::target::Target;
 use laydown_domain::coat::verdict::{Verdict, VerdictKind};
 use laydown_domain::form::ZoneKind;
-use laydown_domain::units::{Grams, Style};
+use laydown_domain::units::{Grams, Style, parse};
 use laydown_store::entity::{self, Entity};
 use laydown_store::query;
 
@@ -49,6 +49,8 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
         target: None,
         gauge: None,
         verdict: None,
+        question: None,
+        waiting: String::new(),
         refusal: None,
         notes: Vec::new(),
         recent: recent(conn, now, &style)?,
@@ -79,13 +81,19 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
     view.notes = context.notes(now, &target);
     view.target = Some(target_view(&context, &target));
     let mut net = None;
-    if ready_to_judge(&view.entry) {
-        match context.reading().and_then(|(reading, _)| context.judge(&reading, &target)) {
-            Ok(verdict) => {
+    if is_all_there(&view.entry) {
+        let usual = still_being_typed(&context, &target);
+        match context.answer(conn, &target) {
+            answer if usual.is_some() => {
+                view.waiting = usual.map(say::every_digit).unwrap_or_default();
+                view.can_save = matches!(answer, Ok(Answer::Verdict(..)));
+            }
+            Ok(Answer::Verdict(verdict, _)) => {
                 net = Some(verdict.net);
-                view.verdict = Some(verdict_view(&context, &verdict));
+                view.verdict = Some(verdict_view(&context, now, &target, &verdict));
                 view.can_save = true;
             }
+            Ok(Answer::Question(question)) => view.question = Some(question),
             Err(StudioError::Refused { field, sentence }) => {
                 view.refusal = Field::from_key(&field).map(|field| FieldError { field, sentence });
             }
@@ -96,29 +104,55 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
     Ok(view)
 }
 
-/// Whether there is enough typed to say something.
-fn ready_to_judge(entry: &WeighEntry) -> bool {
+/// Whether every field has something typed in it.
+fn is_all_there(entry: &WeighEntry) -> bool {
     match entry.way.unwrap_or_default() {
         WeighMode::Net => !entry.net.trim().is_empty(),
-        WeighMode::TwoWeights => {
-            let (bare, glazed) = (entry.bare.trim(), entry.glazed.trim());
-            !bare.is_empty() && !glazed.is_empty() && !still_being_typed(bare, glazed)
-        }
+        WeighMode::TwoWeights => !entry.bare.trim().is_empty() && !entry.glazed.trim().is_empty(),
     }
 }
 
-/// A glazed weight with fewer digits than the bare one is still being typed: to tell the potter off for it
-/// would only distract.
-fn still_being_typed(bare: &str, glazed: &str) -> bool {
-    let whole_digits = |text: &str| text.chars().take_while(char::is_ascii_digit).count();
-    glazed.chars().all(|c| c.is_ascii_digit()) && whole_digits(glazed) < whole_digits(bare)
+/// A reading as long as this one is expected to be, while it is still being typed: a verdict on "31" that is on its way to
+/// "31.4" would only distract. `None` once it is finished.
+fn still_being_typed(context: &WeighContext, target: &Target) -> Option<String> {
+    let entry = &context.entry;
+    let (typed, usual) = match (entry.way.unwrap_or_default(), entry.field) {
+        (WeighMode::Net, _) => (&entry.net, context.style.mass_number(target.wet, context.scale.step)),
+        (WeighMode::TwoWeights, Field::Bare) => (&entry.bare, entry.glazed.trim().to_owned()),
+        (WeighMode::TwoWeights, _) => {
+            let bare = parse::mass(&entry.bare, &context.style).ok()?;
+            // As the bare piece was read: some leave out what is nothing.
+            let whole = (bare + target.wet) / Grams::new(context.style.mass.grams());
+            (&entry.glazed, context.style.number(whole, decimals(entry.bare.trim()).unwrap_or(0)))
+        }
+    };
+    is_unfinished(typed.trim(), &usual).then(|| format!("{usual} {}", context.style.mass.symbol()))
+}
+
+/// Whether a number has fewer digits than the usual one and none of them where its last digits go.
+fn is_unfinished(typed: &str, usual: &str) -> bool {
+    let digits = |text: &str| text.chars().filter(char::is_ascii_digit).count();
+    let is_plain = typed.chars().all(|c| c.is_ascii_digit() || ".,".contains(c));
+    let is_open = match decimals(usual) {
+        Some(usual) => decimals(typed).unwrap_or(0) < usual,
+        None => decimals(typed).is_none(),
+    };
+    is_plain && is_open && digits(typed) < digits(usual)
+}
+
+/// How many digits follow the decimal mark; `None` where there is no mark.
+fn decimals(text: &str) -> Option<usize> {
+    text.split_once(['.', ',']).map(|(_, after)| after.chars().filter(char::is_ascii_digit).count())
 }
 
 fn target_view(context: &WeighContext, target: &Target) -> TargetView {
     let words = in_words::target(target, &context.style, context.scale.step);
+    let trust = context.trust(target);
+    let (low, high) = trust.span(target);
+    let span = in_words::span(&context.style, low, high, context.scale.step);
     TargetView {
         wet: context.mass(target.wet),
-        span: words.span,
+        span: if trust.weakness().is_some() { say::may_be(span) } else { say::right_is(span) },
         source: words.source,
         rests_on: words.rests_on,
         sure: words.sure,
@@ -130,13 +164,14 @@ fn target_view(context: &WeighContext, target: &Target) -> TargetView {
     }
 }
 
-fn verdict_view(context: &WeighContext, verdict: &Verdict) -> VerdictView {
+fn verdict_view(context: &WeighContext, now: Now, target: &Target, verdict: &Verdict) -> VerdictView {
     let words = in_words::verdict(verdict, &context.style);
     VerdictView {
         kind: verdict.kind,
         headline: words.headline,
         act: words.act,
         detail: words.detail,
+        rests: in_words::rests(&context.trust(target), context.checked_at.map(|at| now.days_ago(at))),
         certainty: words.certainty,
         carries: words.carries,
         // Said only where it says something new: not when it is the weight just read.
@@ -149,13 +184,21 @@ fn differs_on_control(context: &WeighContext, verdict: &Verdict) -> bool {
     verdict.on_control.is_some_and(|wet| context.mass(wet) != context.mass(verdict.net))
 }
 
+/// So much of the gauge lies beyond the span on either side, as a part of the way from the aim to its farther end.
+const BEYOND: f64 = 0.2;
+
 fn gauge(context: &WeighContext, target: &Target, net: Option<Grams>) -> Gauge {
-    let half_span = 2.5 * target.wet.value() * target.tolerance;
-    let place = |grams: f64| ((grams - target.wet.value()) / (2.0 * half_span) + 0.5).clamp(0.0, 1.0);
+    let trust = context.trust(target);
+    let (low, high) = trust.span(target);
+    let aim = target.wet.value();
+    let reaches = (high.value() - aim).max(aim - low.value()) * (1.0 + BEYOND);
+    let half_span = (2.5 * aim * target.tolerance).max(reaches);
+    let place = |grams: f64| ((grams - aim) / (2.0 * half_span) + 0.5).clamp(0.0, 1.0);
     Gauge {
-        low: place(target.low.value()),
-        high: place(target.high.value()),
-        aim: place(target.wet.value()),
+        low: place(low.value()),
+        high: place(high.value()),
+        guess: trust.weakness().is_some(),
+        aim: place(aim),
         reading: net.map(|net| place(net.value())),
         blur: (context.scale.net_half_width().value() / (2.0 * half_span)).min(0.5),
     }

@@ -2,8 +2,10 @@
 
 pub mod coverage;
 pub mod scale;
+pub mod slip;
 pub mod target;
 pub mod tile;
+pub mod trust;
 pub mod verdict;
 
 use crate::glaze::slurry::{SgReading, SlurryError, SolidsFraction, solids_fraction};

@@ -1,6 +1,7 @@
 //! The scale: how sure a net weight is, and whether the scale can decide at all.
 
 use super::coverage::NORMAL_95;
+use super::verdict::{NOISE, whole_steps};
 use crate::coded::coded;
 use crate::units::Grams;
 
@@ -41,7 +42,7 @@ coded! {
         Decides = "decides",
         /// Yes, but a good part of the readings near the edges stays open.
         DecidesOnlyJust = "only_just",
-        /// No reading could be called within.
+        /// No weight that it shows could be called within.
         TooCoarse = "too_coarse",
         /// The piece with its coat is too heavy for it.
         OverCapacity = "over_capacity",
@@ -114,6 +115,26 @@ impl AccuracyClass {
     }
 }
 
+/// What would decide where a scale is too coarse.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Deciding {
+    /// So many pieces with the same aim, weighed together on the same scale; `None` where it takes too many, or more than the
+    /// scale carries.
+    pub together: Option<u32>,
+    /// The largest usual step that decides, on a scale that repeats well; `None` where none does.
+    pub step: Option<Grams>,
+}
+
+/// More pieces than go onto a scale at once. Common practice, no source.
+const MOST_TOGETHER: f64 = 12.0;
+/// Steps that scales have, in grams, the coarsest first (OIML R 76-1, 3.4.2: 1, 2 or 5 in a decimal place).
+const USUAL_STEPS: [f64; 12] = [50.0, 20.0, 10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01];
+
+/// 95% half-width of a net weight from its two roundings alone: the difference is triangular.
+fn rounding_half_width(step: Grams) -> Grams {
+    step * (1.0 - 0.05f64.sqrt())
+}
+
 impl Scale {
     /// Each figure is rounded to whole milligrams, as it is stored.
     ///
@@ -153,26 +174,43 @@ impl Scale {
     /// exactly; a tested repeatability is combined with that as root of the sum of squares of the two half-widths, which
     /// is within 1% of the exact convolution (`tests/oracle`).
     pub fn net_half_width(&self) -> Grams {
-        let rounding = (1.0 - 0.05f64.sqrt()) * self.step.value();
-        Grams::new(rounding.hypot(NORMAL_95 * self.repeatability_of_net()))
+        Grams::new(rounding_half_width(self.step).value().hypot(NORMAL_95 * self.repeatability_of_net()))
     }
 
     fn repeatability_of_net(&self) -> f64 {
         self.repeatability.map_or(0.0, |spread| spread.value() * std::f64::consts::SQRT_2)
     }
 
-    /// Whether this scale can decide about a coat of `wet` grams that may be out by `tolerance` either way, on a piece of
-    /// this weight where it is known.
-    pub fn advice(&self, piece: Option<Grams>, wet: Grams, tolerance: Grams) -> ScaleAdvice {
+    /// Whether this scale can decide about a coat of `wet` grams that is right from `low` to `high`, on a piece of this weight
+    /// where it is known. As the verdict would: too coarse exactly where no weight that it shows passes.
+    pub fn advice(&self, piece: Option<Grams>, wet: Grams, (low, high): (Grams, Grams)) -> ScaleAdvice {
         let half_width = self.net_half_width();
+        let least = self.minimum.map_or(low + half_width, |minimum| minimum.max(low + half_width));
         if piece.unwrap_or(Grams::ZERO) + wet > self.capacity {
             ScaleAdvice::OverCapacity
-        } else if tolerance < half_width {
+        } else if whole_steps(least, high - half_width, self.step).is_none() {
             ScaleAdvice::TooCoarse
-        } else if tolerance < half_width * COMFORTABLE {
+        } else if (high - low) / 2.0 < half_width * COMFORTABLE {
             ScaleAdvice::DecidesOnlyJust
         } else {
             ScaleAdvice::Decides
+        }
+    }
+
+    /// What would decide about such coats where this scale is too coarse. A span that is a step and two half-widths wide holds
+    /// a weight that passes, wherever it lies.
+    pub fn what_decides(&self, (low, high): (Grams, Grams)) -> Deciding {
+        let width = high - low;
+        let together = ((self.step + self.net_half_width() * 2.0 - NOISE) / width).ceil().max(2.0);
+        let is_possible = width.is_positive() && together <= MOST_TOGETHER && high * together <= self.capacity;
+        let fine = |step: f64| Grams::new(step) + rounding_half_width(Grams::new(step)) * 2.0 <= width + NOISE;
+        Deciding {
+            together: is_possible.then_some(together as u32),
+            step: USUAL_STEPS
+                .into_iter()
+                .filter(|step| Grams::new(*step) < self.step)
+                .find(|step| fine(*step))
+                .map(Grams::new),
         }
     }
 
@@ -223,20 +261,39 @@ mod tests {
         assert!(tested.net_half_width() > plain.net_half_width() * 3.0);
     }
 
+    fn span(aim: f64, tolerance: f64) -> (Grams, Grams) {
+        (Grams::new(aim - tolerance), Grams::new(aim + tolerance))
+    }
+
     #[test]
     fn a_finer_scale_decides_and_a_coarse_one_only_just() {
         // common practice, no source: a mug's 20 g may be out by 1 to 2 g either way.
-        for tolerance in [1.0, 1.36, 2.0] {
+        for (tolerance, coarse) in
+            [(1.0, ScaleAdvice::TooCoarse), (1.36, ScaleAdvice::DecidesOnlyJust), (2.0, ScaleAdvice::DecidesOnlyJust)]
+        {
             let advice = |step: f64| {
-                scale(2_000.0, step).advice(Some(Grams::new(300.0)), Grams::new(19.5), Grams::new(tolerance))
+                scale(2_000.0, step).advice(Some(Grams::new(300.0)), Grams::new(19.5), span(19.5, tolerance))
             };
             assert_eq!(advice(0.1), ScaleAdvice::Decides);
-            assert_eq!(advice(1.0), ScaleAdvice::DecidesOnlyJust);
+            // ±1 g of 19.5 leaves 19.28 to 19.72 g, where no whole gram lies.
+            assert_eq!(advice(1.0), coarse);
             assert_eq!(advice(5.0), ScaleAdvice::TooCoarse);
         }
         let small = scale(200.0, 0.01);
-        assert_eq!(small.advice(Some(Grams::new(300.0)), Grams::new(19.5), Grams::new(1.0)), ScaleAdvice::OverCapacity);
-        assert_eq!(small.advice(None, Grams::new(19.5), Grams::new(1.0)), ScaleAdvice::Decides);
+        let advice = |piece: Option<Grams>| small.advice(piece, Grams::new(19.5), span(19.5, 1.0));
+        assert_eq!(advice(Some(Grams::new(300.0))), ScaleAdvice::OverCapacity);
+        assert_eq!(advice(None), ScaleAdvice::Decides);
+        let from_50 = Scale { minimum: Some(Grams::new(50.0)), ..scale(2_000.0, 0.1) };
+        assert_eq!(from_50.advice(None, Grams::new(19.5), span(19.5, 1.0)), ScaleAdvice::TooCoarse);
+    }
+
+    #[test]
+    fn a_kitchen_scale_decides_about_several_together() {
+        // 19.5 g, 7% either way: a 5 g step and two half-widths of 3.88 g are 12.8 g, five times 2.73 g are 13.7 g.
+        let deciding = scale(5_000.0, 5.0).what_decides(span(19.5, 19.5 * 0.07));
+        assert_eq!(deciding, Deciding { together: Some(5), step: Some(Grams::new(1.0)) });
+        let tight = scale(5_000.0, 5.0).what_decides(span(19.5, 0.2));
+        assert_eq!(tight, Deciding { together: None, step: Some(Grams::new(0.1)) });
     }
 
     #[test]
@@ -265,6 +322,22 @@ mod tests {
     }
 
     proptest! {
+        #[test]
+        fn what_decides_decides(aim in 2.0..400.0f64, tolerance in 0.02..0.3f64, step in prop::sample::select(vec![0.5, 1.0, 2.0, 5.0, 10.0])) {
+            let scale = scale(5_000.0, step);
+            let span = span(aim, aim * tolerance);
+            let deciding = scale.what_decides(span);
+            if let Some(fine) = deciding.step {
+                let fine = Scale { step: fine, ..scale };
+                prop_assert_ne!(fine.advice(None, Grams::new(aim), span), ScaleAdvice::TooCoarse);
+            }
+            if let Some(together) = deciding.together {
+                let together = f64::from(together);
+                let all = (span.0 * together, span.1 * together);
+                prop_assert_ne!(scale.advice(None, Grams::new(aim * together), all), ScaleAdvice::TooCoarse);
+            }
+        }
+
         /// Every figure near the smallest that can be stored and near the others.
         #[test]
         fn a_scale_that_is_accepted_is_accepted_after_it_was_stored(

@@ -2,16 +2,17 @@
 //!
 //! Decisions keep a guard band as wide as the reading's 95% half-width U (JCGM 106, ISO 14253-1): a coat is within only
 //! when all of reading ± U lies in the accepted span, short or over only when all of it lies outside, and otherwise this
-//! scale cannot tell.
+//! scale cannot tell. Where the target is a guess, nothing is called within: see [`Verdict::on_a_guess`].
 
 use super::MOST_LAYDOWN;
 use super::scale::Scale;
 use super::target::{Control, Job, Target, carry_over};
+use super::trust::{Trust, Weakness};
 use crate::coded::coded;
 use crate::units::{Grams, Laydown};
 
 /// Grams closer than this are equal; sums of decimal fractions are not exact.
-const NOISE: Grams = Grams::new(1e-6);
+pub(super) const NOISE: Grams = Grams::new(1e-6);
 
 /// What the scale showed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -27,6 +28,16 @@ pub enum Reading {
     },
 }
 
+impl Reading {
+    /// The coat's weight as it was read; below nothing where the weights cannot be.
+    pub fn net(&self) -> Grams {
+        match *self {
+            Reading::Net(net) => net,
+            Reading::TwoWeights { bare, glazed } => glazed - bare,
+        }
+    }
+}
+
 coded! {
     /// What the scale says about a coat.
     "verdict" VerdictKind {
@@ -38,6 +49,8 @@ coded! {
         Over = "over",
         /// Too near the edge, or the scale too coarse.
         CannotTell = "cannot_tell",
+        /// It may be right: the target is only a guess.
+        Guess = "guess",
     }
 }
 
@@ -53,7 +66,7 @@ pub struct Verdict {
     /// To the aim: above nothing, add so much; below, take so much off.
     pub to_aim: Grams,
     /// To the nearest weight that this scale can show and would call within, in whole steps; nothing when it is. As
-    /// `to_aim` when the scale is too coarse to show any such weight.
+    /// `to_aim` when the scale is too coarse to show any such weight. On a guess, to the nearest weight near the aim.
     pub to_within: Grams,
     /// Dry glaze in the coat.
     pub dry: Grams,
@@ -63,12 +76,14 @@ pub struct Verdict {
     pub on_control: Option<Grams>,
     /// Whether the scale is too coarse to show any weight it would call within.
     pub too_coarse: bool,
-    /// Least that is right.
+    /// Least that is right, or on a guess may be.
     pub low: Grams,
-    /// Most that is right.
+    /// Most that is right, or on a guess may be.
     pub high: Grams,
     /// The scale's step.
     pub step: Grams,
+    /// Why the target is a guess, where it is one.
+    pub weakness: Option<Weakness>,
 }
 
 /// Why a reading is not judged.
@@ -156,7 +171,13 @@ pub fn judge(
     let half_width = scale.net_half_width();
     let (low, high) = (target.low, target.high);
     let (surely_from, surely_to) = (low + half_width, high - half_width);
-    let corrections = whole_steps(surely_from - net, surely_to - net, step);
+    // What is to be shown must be a weight that this scale takes.
+    let bare = match *reading {
+        Reading::Net(_) => Grams::ZERO,
+        Reading::TwoWeights { bare, .. } => bare,
+    };
+    let least = scale.minimum.map_or(surely_from, |minimum| surely_from.max(minimum));
+    let corrections = whole_steps(least - net, surely_to.min(scale.capacity - bare) - net, step);
     let kind = if net + half_width < low - NOISE {
         VerdictKind::Short
     } else if net - half_width > high + NOISE {
@@ -195,7 +216,37 @@ pub fn judge(
         low,
         high,
         step,
+        weakness: None,
     })
+}
+
+impl Verdict {
+    /// The same reading against a target that is a guess; as it is where the target is trusted. The span is then all that
+    /// is plausible: only what lies wholly outside it is short or over, and nothing is within.
+    pub fn on_a_guess(self, target: &Target, trust: &Trust) -> Verdict {
+        let Some(weakness) = trust.weakness() else { return self };
+        let (low, high) = trust.span(target);
+        let kind = if self.net + self.half_width < low - NOISE {
+            VerdictKind::Short
+        } else if self.net - self.half_width > high + NOISE {
+            VerdictKind::Over
+        } else {
+            VerdictKind::Guess
+        };
+        // Half a step either way always holds a weight that the scale can show.
+        let near = (target.wet * target.tolerance).max(self.step / 2.0);
+        let to_within = match whole_steps(self.to_aim - near, self.to_aim + near, self.step) {
+            Some((least, most)) if least > Grams::ZERO || most < Grams::ZERO => {
+                if least > Grams::ZERO {
+                    least
+                } else {
+                    most
+                }
+            }
+            _ => Grams::ZERO,
+        };
+        Verdict { kind, low, high, to_within, too_coarse: false, weakness: Some(weakness), ..self }
+    }
 }
 
 fn net_weight(reading: &Reading, scale: &Scale) -> Result<Grams, ReadingRefused> {
@@ -233,14 +284,14 @@ fn net_weight(reading: &Reading, scale: &Scale) -> Result<Grams, ReadingRefused>
 }
 
 /// The least and the most whole steps between two weights, if there are any.
-fn whole_steps(from: Grams, to: Grams, step: Grams) -> Option<(Grams, Grams)> {
+pub(super) fn whole_steps(from: Grams, to: Grams, step: Grams) -> Option<(Grams, Grams)> {
     let (least, most) = (((from - NOISE) / step).ceil(), ((to + NOISE) / step).floor());
     (least <= most).then(|| (step * least, step * most))
 }
 
 /// Whether the display can show this weight. Only for steps of 1, 2 or 5 in a decimal place of a gram: the step of a
 /// scale that reads in ounces is known only rounded to milligrams, and multiples of it drift.
-fn scale_can_show(weight: Grams, step: Grams) -> bool {
+pub(super) fn scale_can_show(weight: Grams, step: Grams) -> bool {
     let place = 10f64.powf(step.value().log10().floor());
     let leading = step.value() / place;
     let is_decimal = [1.0, 2.0, 5.0, 10.0].iter().any(|figure| (leading - figure).abs() < 1e-6);

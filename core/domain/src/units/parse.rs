@@ -17,8 +17,8 @@ struct Kind<'a> {
     what: Quantity,
     example: f64,
     symbol: &'a str,
-    /// Names of units and their size in the quantity's own unit.
-    units: &'a [(&'a str, f64)],
+    /// The size of a unit in the quantity's own unit, by its name.
+    unit: &'a dyn Fn(&str) -> Option<f64>,
     bare: f64,
     largest: f64,
     /// Whether the quantity is ever large enough for a thousands mark to be meant.
@@ -36,8 +36,16 @@ impl Kind<'_> {
     }
 }
 
+/// The size of the unit of this name in a table of them.
+fn size_in(units: &[(&str, f64)], unit: &str) -> Option<f64> {
+    units.iter().find(|(name, _)| *name == unit).map(|(_, size)| *size)
+}
+
 const MASS_UNITS: &[(&str, f64)] = &[
     ("g", 1.0),
+    // No potter weighs in grains. Common practice, no source.
+    ("gr", 1.0),
+    ("gm", 1.0),
     ("gram", 1.0),
     ("grams", 1.0),
     ("gramme", 1.0),
@@ -60,7 +68,7 @@ fn mass_kind(style: &Style) -> Kind<'static> {
         what: Quantity::Weight,
         example: 19.4,
         symbol: style.mass.symbol(),
-        units: MASS_UNITS,
+        unit: &|unit| size_in(MASS_UNITS, unit),
         bare: style.mass.grams(),
         largest: 100_000.0,
         thousands: true,
@@ -75,39 +83,61 @@ pub fn mass(text: &str, style: &Style) -> Result<Grams, UnitError> {
     measure(text, style, &mass_kind(style)).map(|value| Grams::new(value).as_stored())
 }
 
-fn volume_units(style: &Style) -> Vec<(&'static str, f64)> {
-    let us = VolumeUnit::UsFluidOunce.millilitres();
-    let imperial = VolumeUnit::ImperialFluidOunce.millilitres();
-    let (ounce, ounces_in_pint) = match style.volume {
-        VolumeUnit::ImperialFluidOunce => (imperial, 20.0),
-        VolumeUnit::UsFluidOunce | VolumeUnit::Millilitre => (us, 16.0),
-    };
-    let pint = ounce * ounces_in_pint;
-    let mut units = vec![
-        ("us fl oz", us),
-        ("imp fl oz", imperial),
-        ("imperial fl oz", imperial),
-        ("us pint", us * 16.0),
-        ("imp pint", imperial * 20.0),
-        ("imperial pint", imperial * 20.0),
-    ];
-    for (names, size) in [
-        (&["ml", "millilitre", "millilitres", "milliliter", "milliliters", "cc", "cm³"][..], 1.0),
-        (&["cl"], 10.0),
-        (&["dl"], 100.0),
-        (&["l", "litre", "litres", "liter", "liters"], 1_000.0),
-        (&["fl oz", "fl. oz", "floz", "oz", "ounce", "ounces", "fluid ounce", "fluid ounces"], ounce),
-        (&["pt", "pint", "pints"], pint),
-        (&["qt", "quart", "quarts"], pint * 2.0),
-        (&["gal", "gallon", "gallons"], pint * 8.0),
-    ] {
-        units.extend(names.iter().map(|name| (*name, size)));
-    }
-    units
+const METRIC_VOLUMES: &[(&str, f64)] = &[
+    ("ml", 1.0),
+    ("millilitre", 1.0),
+    ("millilitres", 1.0),
+    ("milliliter", 1.0),
+    ("milliliters", 1.0),
+    ("cc", 1.0),
+    ("cm³", 1.0),
+    ("cl", 10.0),
+    ("dl", 100.0),
+    ("l", 1_000.0),
+    ("litre", 1_000.0),
+    ("litres", 1_000.0),
+    ("liter", 1_000.0),
+    ("liters", 1_000.0),
+    ("metric cup", 250.0),
+    ("metric cups", 250.0),
+];
+
+/// Fluid ounces in a measure: in the US, and in Britain with its own ounces. US customary: 16 to the pint (NIST Handbook
+/// 44, appendix C); imperial: 20 (Units of Measurement Regulations 1995, schedule 1). A cup is half a pint.
+fn fluid_ounces(measure: &str) -> Option<(f64, f64)> {
+    Some(match measure {
+        "fl oz" | "floz" | "oz" | "ounce" | "ounces" | "fluid ounce" | "fluid ounces" => (1.0, 1.0),
+        "cup" | "cups" => (8.0, 10.0),
+        "pt" | "pint" | "pints" => (16.0, 20.0),
+        "qt" | "quart" | "quarts" => (32.0, 40.0),
+        "gal" | "gallon" | "gallons" => (128.0, 160.0),
+        _ => return None,
+    })
 }
 
-/// Reads a volume; a bare number is in the style's unit. "oz", "pint" and "gallon" are imperial in an imperial style,
-/// otherwise US.
+/// Millilitres in a measure. Without "us" or "imp" before it, it is of the style's own system; in a metric style an ounce
+/// is the US one (4% from the other), a cup 250 ml, and a pint could be either.
+fn volume_unit(unit: &str, style: &Style) -> Option<f64> {
+    if let Some(size) = size_in(METRIC_VOLUMES, unit) {
+        return Some(size);
+    }
+    let (system, measure) = match unit.split_once(' ') {
+        Some(("us", measure)) => (VolumeUnit::UsFluidOunce, measure),
+        Some(("imp" | "imperial", measure)) => (VolumeUnit::ImperialFluidOunce, measure),
+        _ => (style.volume, unit),
+    };
+    let (us, imperial) = fluid_ounces(measure)?;
+    match system {
+        VolumeUnit::UsFluidOunce => Some(us * VolumeUnit::UsFluidOunce.millilitres()),
+        VolumeUnit::ImperialFluidOunce => Some(imperial * VolumeUnit::ImperialFluidOunce.millilitres()),
+        VolumeUnit::Millilitre if us == 1.0 => Some(VolumeUnit::UsFluidOunce.millilitres()),
+        VolumeUnit::Millilitre if us == 8.0 => Some(250.0),
+        VolumeUnit::Millilitre => None,
+    }
+}
+
+/// Reads a volume; a bare number is in the style's unit. "oz", "cup", "pint" and "gallon" are those of the style's system;
+/// in a metric style a pint or a gallon must say whose it is.
 ///
 /// # Errors
 /// When the text is no volume between nothing and 1000 litres, or could be meant two ways.
@@ -116,13 +146,35 @@ pub fn volume(text: &str, style: &Style) -> Result<Millilitres, UnitError> {
         what: Quantity::Volume,
         example: 250.0,
         symbol: style.volume.symbol(),
-        units: &volume_units(style),
+        unit: &|unit| volume_unit(unit, style),
         bare: style.volume.millilitres(),
         largest: 1_000_000.0,
         thousands: true,
     };
-    measure(&text.to_lowercase().replace("cm3", "cm³"), style, &kind).map(|value| Millilitres::new(value).as_stored())
+    match measure(&text.to_lowercase().replace("cm3", "cm³"), style, &kind) {
+        Err(UnitError::UnknownUnit { unit, .. }) if fluid_ounces(&unit).is_some() => {
+            Err(UnitError::UsOrImperial { unit })
+        }
+        read => read.map(|value| Millilitres::new(value).as_stored()),
+    }
 }
+
+const AREAS: &[(&str, f64)] = &[
+    ("cm²", 1.0),
+    ("sq cm", 1.0),
+    ("mm²", 0.01),
+    ("dm²", 100.0),
+    ("m²", 10_000.0),
+    ("in²", 6.4516),
+    ("sq in", 6.4516),
+    ("sq inch", 6.4516),
+    ("sq inches", 6.4516),
+    ("square inch", 6.4516),
+    ("square inches", 6.4516),
+    ("square cm", 1.0),
+    ("square centimetre", 1.0),
+    ("square centimetres", 1.0),
+];
 
 /// Reads an area; a bare number is in the style's unit.
 ///
@@ -133,17 +185,7 @@ pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
         what: Quantity::Surface,
         example: 187.0,
         symbol: style.area.symbol(),
-        units: &[
-            ("cm²", 1.0),
-            ("sq cm", 1.0),
-            ("mm²", 0.01),
-            ("dm²", 100.0),
-            ("m²", 10_000.0),
-            ("in²", 6.4516),
-            ("sq in", 6.4516),
-            ("square inches", 6.4516),
-            ("square centimetres", 1.0),
-        ],
+        unit: &|unit| size_in(AREAS, unit),
         bare: style.area.square_centimetres(),
         largest: 100_000.0,
         thousands: true,
@@ -151,6 +193,19 @@ pub fn area(text: &str, style: &Style) -> Result<SquareCentimetres, UnitError> {
     measure(&text.to_lowercase().replace("m2", "m²").replace("in2", "in²"), style, &kind)
         .map(|value| SquareCentimetres::new(value).as_stored())
 }
+
+const LENGTHS: &[(&str, f64)] = &[
+    ("mm", 1.0),
+    ("cm", 10.0),
+    ("m", 1_000.0),
+    ("in", 25.4),
+    ("inch", 25.4),
+    ("inches", 25.4),
+    ("\"", 25.4),
+    ("″", 25.4),
+    ("ft", 304.8),
+    ("feet", 304.8),
+];
 
 /// Reads a length; a bare number is in the style's unit.
 ///
@@ -161,18 +216,7 @@ pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
         what: Quantity::Length,
         example: 8.5,
         symbol: style.length.symbol(),
-        units: &[
-            ("mm", 1.0),
-            ("cm", 10.0),
-            ("m", 1_000.0),
-            ("in", 25.4),
-            ("inch", 25.4),
-            ("inches", 25.4),
-            ("\"", 25.4),
-            ("″", 25.4),
-            ("ft", 304.8),
-            ("feet", 304.8),
-        ],
+        unit: &|unit| size_in(LENGTHS, unit),
         bare: style.length.millimetres(),
         largest: 10_000.0,
         thousands: true,
@@ -185,10 +229,32 @@ pub fn length(text: &str, style: &Style) -> Result<Millimetres, UnitError> {
 /// # Errors
 /// When the text is no such number, or could be meant two ways.
 pub fn number(text: &str, style: &Style) -> Result<f64, UnitError> {
-    let kind =
-        Kind { what: Quantity::Number, example: 2.6, symbol: "", units: &[], bare: 1.0, largest: 1e9, thousands: true };
+    let kind = Kind {
+        what: Quantity::Number,
+        example: 2.6,
+        symbol: "",
+        unit: &|_| None,
+        bare: 1.0,
+        largest: 1e9,
+        thousands: true,
+    };
     measure(text, style, &kind)
 }
+
+const TIMES: &[(&str, f64)] = &[
+    ("s", 1.0),
+    ("sec", 1.0),
+    ("secs", 1.0),
+    ("second", 1.0),
+    ("seconds", 1.0),
+    ("min", 60.0),
+    ("mins", 60.0),
+    ("minute", 60.0),
+    ("minutes", 60.0),
+    ("h", 3_600.0),
+    ("hour", 3_600.0),
+    ("hours", 3_600.0),
+];
 
 /// Reads a time; a bare number is in seconds. "1:05" is a minute and five seconds.
 ///
@@ -199,25 +265,12 @@ pub fn seconds(text: &str, style: &Style) -> Result<Seconds, UnitError> {
         what: Quantity::Time,
         example: 42.0,
         symbol: "s",
-        units: &[
-            ("s", 1.0),
-            ("sec", 1.0),
-            ("secs", 1.0),
-            ("second", 1.0),
-            ("seconds", 1.0),
-            ("min", 60.0),
-            ("mins", 60.0),
-            ("minute", 60.0),
-            ("minutes", 60.0),
-            ("h", 3_600.0),
-            ("hour", 3_600.0),
-            ("hours", 3_600.0),
-        ],
+        unit: &|unit| size_in(TIMES, unit),
         bare: 1.0,
         largest: 86_400.0,
         thousands: false,
     };
-    let seconds = match text.trim().split_once(':') {
+    let seconds = match cleaned(text, style, &kind)?.split_once(':') {
         Some((minutes, rest)) if rest.len() >= 2 => {
             let whole_minutes: u32 = minutes.parse().map_err(|_| kind.not_a_number(text, style))?;
             let rest = measure(rest, style, &kind)?;
@@ -240,7 +293,7 @@ pub fn temperature(text: &str, style: &Style) -> Result<Celsius, UnitError> {
         what: Quantity::Temperature,
         example: 20.0,
         symbol: "°C",
-        units: &[],
+        unit: &|_| None,
         bare: 1.0,
         largest: 1e5,
         thousands: false,
@@ -275,7 +328,7 @@ pub fn specific_gravity(text: &str, style: &Style) -> Result<SpecificGravity, Un
         what: Quantity::SpecificGravity,
         example: 1.45,
         symbol: "",
-        units: &[],
+        unit: &|_| None,
         bare: 1.0,
         largest: 1e5,
         thousands: false,
@@ -317,8 +370,8 @@ fn measure(text: &str, style: &Style, kind: &Kind<'_>) -> Result<f64, UnitError>
         let size = match part.unit.as_str() {
             "" if several => return Err(UnitError::MixedUnits { text: shortened(text) }),
             "" => kind.bare,
-            unit => match kind.units.iter().find(|(name, _)| *name == unit) {
-                Some((_, size)) => *size,
+            unit => match (kind.unit)(unit) {
+                Some(size) => size,
                 None => return Err(unknown_unit(part, style, kind)),
             },
         };
@@ -340,26 +393,46 @@ fn unknown_unit(part: &Part, style: &Style, kind: &Kind<'_>) -> UnitError {
     UnitError::UnknownUnit { what: kind.what, unit: shortened(&part.unit), example: example.trim_end().to_owned() }
 }
 
-/// Lower case, plain spaces and a plain minus sign.
+/// Lower case, plain figures, signs and spaces: one way to write each, so that the rest reads only that one.
 fn cleaned(text: &str, style: &Style, kind: &Kind<'_>) -> Result<String, UnitError> {
-    let clean: String = text
-        .chars()
-        .take(LONGEST + 1)
-        .flat_map(char::to_lowercase)
-        .map(|c| match c {
-            '−' | '–' => '-',
-            c if c.is_whitespace() => ' ',
-            c => c,
-        })
-        .collect();
-    let clean = clean.trim();
+    let plain = |c: char| match c {
+        '−' | '–' | '－' => '-',
+        '⁄' | '∕' | '／' => '/',
+        '．' => '.',
+        '，' => ',',
+        // Arabic: this mark is always the decimal one, and the next always parts thousands, as an apostrophe does.
+        '٫' => style.decimal.mark(),
+        '٬' | '\'' | '’' => ' ',
+        '＋' => '+',
+        c if c.is_whitespace() => ' ',
+        c => latin_figure(c),
+    };
+    let clean: String = text.chars().take(LONGEST + 1).flat_map(char::to_lowercase).map(plain).collect();
+    let clean = clean.trim().replace("^2", "²").replace("^3", "³");
+    let clean = clean.strip_prefix('+').map_or(clean.as_str(), str::trim_start);
     if clean.is_empty() {
         return Err(UnitError::Empty { what: kind.what, example: kind.example(style) });
     }
     if clean.chars().count() > LONGEST {
         return Err(kind.not_a_number(text, style));
     }
-    Ok(clean.to_owned())
+    Ok(without_fraction_hyphen(clean))
+}
+
+/// A decimal figure of another script as ours: Arabic-Indic, Persian, Devanagari, Bengali, Thai and full width.
+fn latin_figure(c: char) -> char {
+    const ZEROS: [char; 6] = ['٠', '۰', '०', '০', '๐', '０'];
+    let figure = ZEROS.iter().find_map(|zero| (c as u32).checked_sub(*zero as u32).filter(|figure| *figure < 10));
+    figure.and_then(|figure| char::from_digit(figure, 10)).unwrap_or(c)
+}
+
+/// "1-1/2" and "1-½" as "1 1/2" and "1 ½": between a whole number and a fraction a hyphen is no minus sign.
+fn without_fraction_hyphen(clean: &str) -> String {
+    let Some((whole, fraction)) = clean.split_once('-') else { return clean.to_owned() };
+    let is_whole = whole.ends_with(|c: char| c.is_ascii_digit());
+    let is_fraction = fraction.starts_with(|c| vulgar(c).is_some())
+        || fraction.trim_start_matches(|c: char| c.is_ascii_digit()).starts_with('/');
+    if is_whole && is_fraction { format!("{whole} {fraction}") } else { clean.to_owned() }
 }
 
 fn refuse_minus<'a>(clean: &'a str, kind: &Kind<'_>) -> Result<&'a str, UnitError> {
@@ -377,7 +450,8 @@ fn parts(clean: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Result<Vec<
         let (unit, after) = after.split_at(unit_end);
         parts.push(Part {
             number: mixed_number(number.trim(), text, style, kind)?,
-            unit: unit.trim().trim_end_matches(['.', ',', ' ']).to_owned(),
+            // "sq. in." is written as often as "sq in".
+            unit: unit.replace('.', " ").replace(',', " ").split_whitespace().collect::<Vec<_>>().join(" "),
         });
         rest = after;
     }
@@ -389,18 +463,28 @@ fn is_figure(c: char) -> bool {
 }
 
 fn vulgar(c: char) -> Option<f64> {
-    Some(match c {
-        '¼' => 0.25,
-        '½' => 0.5,
-        '¾' => 0.75,
-        '⅓' => 1.0 / 3.0,
-        '⅔' => 2.0 / 3.0,
-        '⅛' => 0.125,
-        '⅜' => 0.375,
-        '⅝' => 0.625,
-        '⅞' => 0.875,
+    let (above, below) = match c {
+        '¼' => (1.0, 4.0),
+        '½' => (1.0, 2.0),
+        '¾' => (3.0, 4.0),
+        '⅐' => (1.0, 7.0),
+        '⅑' => (1.0, 9.0),
+        '⅒' => (1.0, 10.0),
+        '⅓' => (1.0, 3.0),
+        '⅔' => (2.0, 3.0),
+        '⅕' => (1.0, 5.0),
+        '⅖' => (2.0, 5.0),
+        '⅗' => (3.0, 5.0),
+        '⅘' => (4.0, 5.0),
+        '⅙' => (1.0, 6.0),
+        '⅚' => (5.0, 6.0),
+        '⅛' => (1.0, 8.0),
+        '⅜' => (3.0, 8.0),
+        '⅝' => (5.0, 8.0),
+        '⅞' => (7.0, 8.0),
         _ => return None,
-    })
+    };
+    Some(above / below)
 }
 
 /// A whole number with a fraction ("1 1/2", "1½"), a fraction, or a decimal number.
@@ -409,6 +493,9 @@ fn mixed_number(number: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Res
         Some((start, c)) if vulgar(c).is_some() => (number[..start].trim_end(), vulgar(c)),
         _ => match number.rsplit_once(' ') {
             Some((whole, last)) if last.contains('/') => (whole.trim_end(), Some(ratio(last, text, style, kind)?)),
+            Some(_) if kind.thousands && in_thousands(number.split(['.', ',']).next().unwrap_or(number), ' ') => {
+                return decimal(&number.replace(' ', ""), text, style, kind);
+            }
             Some(_) => return Err(UnitError::SpaceInNumber { text: shortened(text) }),
             None if number.contains('/') => ("", Some(ratio(number, text, style, kind)?)),
             None => (number, None),
@@ -436,7 +523,9 @@ fn whole_number(figures: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Re
 
 fn decimal(figures: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Result<f64, UnitError> {
     if figures.matches(['.', ',']).count() > 1 {
-        return Err(UnitError::TwoMarks { text: shortened(text) });
+        let whole = kind.thousands.then(|| without_thousands_marks(figures)).flatten();
+        let whole = whole.ok_or_else(|| UnitError::TwoMarks { text: shortened(text) })?;
+        return whole.parse().map_err(|_| kind.not_a_number(text, style));
     }
     let chosen = style.decimal.mark();
     if let Some((before, after)) = figures.split_once(['.', ','])
@@ -454,6 +543,31 @@ fn decimal(figures: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Result<
         });
     }
     figures.replace(',', ".").parse().map_err(|_| kind.not_a_number(text, style))
+}
+
+/// "1,234.5" and "1.234,5" as 1234.5, and "1,234,567" as 1234567: of two marks the last is the decimal one, and one that
+/// stands twice parts thousands.
+fn without_thousands_marks(figures: &str) -> Option<String> {
+    let (at, last) = figures.char_indices().rev().find(|(_, c)| ".,".contains(*c))?;
+    let (whole, part) = figures.split_at(at);
+    let other = if last == '.' { ',' } else { '.' };
+    if in_thousands(figures, last) {
+        Some(figures.replace(last, ""))
+    } else if in_thousands(whole, other) {
+        Some(format!("{}.{}", whole.replace(other, ""), &part[1..]))
+    } else {
+        None
+    }
+}
+
+/// Whether this is one to three figures and then groups of three, parted by `mark`.
+fn in_thousands(figures: &str, mark: char) -> bool {
+    let mut groups = figures.split(mark);
+    let first = groups.next().unwrap_or_default();
+    let is_group = |group: &str, length: std::ops::RangeInclusive<usize>| {
+        length.contains(&group.len()) && group.bytes().all(|byte| byte.is_ascii_digit())
+    };
+    figures.contains(mark) && is_group(first, 1..=3) && groups.all(|group| is_group(group, 3..=3))
 }
 
 /// What was typed, short enough to repeat in a sentence.
@@ -517,6 +631,75 @@ mod tests {
         check("19\u{a0}g", point(), 19.0);
     }
 
+    /// A mark, a figure or a fraction that a keyboard, a spreadsheet or another script writes otherwise.
+    #[test]
+    fn every_way_to_write_the_same_number() {
+        let check = |text: &str, style: Style, expect: f64| {
+            let read = mass(text, &style).unwrap_or_else(|error| panic!("{text:?}: {error}"));
+            assert_eq!(read, Grams::new(expect).as_stored(), "{text:?}");
+        };
+        for text in ["1,234.5", "1.234,5", "1 234.5", "1\u{202f}234,5", "1'234.5", "1’234,5", "١٬٢٣٤٫٥", "+1,234.5 gr"]
+        {
+            check(text, point(), 1_234.5);
+            check(text, comma(), 1_234.5);
+        }
+        for text in ["12,345,678 mg", "12.345.678 mg", "12 345 678 mg"] {
+            check(text, point(), 12_345.678);
+        }
+        for text in ["٣١٫٥", "۳۱٫۵", "３１．５", "३१.५", "৩১.৫", "๓๑.๕", "+31.5", "＋31.5", "31.5 gr", "31.5 gm"]
+        {
+            check(text, point(), 31.5);
+            check(text, comma(), 31.5);
+        }
+        for text in ["1 1/2", "1-1/2", "1½", "1-½", "1 1⁄2", "1 1∕2"] {
+            check(text, ounces(), 1.5 * 28.349523125);
+        }
+        for (fraction, value) in [("⅕", 0.2), ("⅖", 0.4), ("⅗", 0.6), ("⅘", 0.8), ("⅙", 1.0 / 6.0), ("⅚", 5.0 / 6.0)]
+        {
+            check(fraction, ounces(), value * 28.349523125);
+        }
+        let area_of = |text: &str| area(text, &point()).unwrap_or_else(|error| panic!("{text:?}: {error}"));
+        for text in ["187 cm^2", "187 sq. cm", "187 Square cm", "1.87 dm^2"] {
+            assert_relative_eq!(area_of(text).value(), 187.0);
+        }
+        for text in ["29 sq. in.", "29 sq.in", "29 in^2", "29 square inches", "29 sq inch"] {
+            assert_eq!(area_of(text), SquareCentimetres::new(187.0964).as_stored(), "{text}");
+        }
+        assert_relative_eq!(volume("250 cm^3", &point()).unwrap().value(), 250.0);
+        assert_relative_eq!(seconds("١:٠٥", &point()).unwrap().value(), 65.0);
+    }
+
+    /// NIST Handbook 44, appendix C: a US pint is 473.176473 ml, a cup 236.588; the imperial pint is 568.26125 ml (Units of
+    /// Measurement Regulations 1995).
+    #[test]
+    fn cups_and_pints_are_those_of_the_system() {
+        let imperial = Style { volume: VolumeUnit::ImperialFluidOunce, ..point() };
+        let check = |text: &str, style: &Style, expect: f64| {
+            let read = volume(text, style).unwrap_or_else(|error| panic!("{text:?}: {error}"));
+            assert_relative_eq!(read.value(), expect, epsilon = 0.0006);
+        };
+        check("1 cup", &ounces(), 236.588);
+        check("2 cups", &imperial, 568.261);
+        check("1 cup", &point(), 250.0);
+        check("1 metric cup", &ounces(), 250.0);
+        check("1 us cup", &point(), 236.588);
+        check("1 pt", &ounces(), 473.176);
+        for (us, imp) in [("us pint", "imp pint"), ("us pt", "imperial pt"), ("US pt.", "imp. pt")] {
+            check(&format!("1 {us}"), &point(), 473.176);
+            check(&format!("1 {imp}"), &point(), 568.261);
+        }
+        for unit in ["pt", "pint", "quarts", "gallon"] {
+            let error = UnitError::UsOrImperial { unit: unit.to_owned() };
+            assert_eq!(volume(&format!("1 {unit}"), &point()), Err(error));
+        }
+        let which = UnitError::UsOrImperial { unit: "pt".to_owned() };
+        assert_eq!(specific_gravity("29 oz/pt", &point()), Err(which));
+        // 29 avoirdupois ounces are 822.136 g.
+        let sg = |text: &str| specific_gravity(text, &point()).unwrap().value();
+        assert_relative_eq!(sg("29 oz/us pt"), 822.136 / 473.176, max_relative = 1e-4);
+        assert_relative_eq!(sg("29 oz/imp pt"), 822.136 / 568.261, max_relative = 1e-4);
+    }
+
     #[test]
     fn nonsense_is_refused_for_what_is_wrong_with_it() {
         let refused = |text: &str, style: Style| mass(text, &style).unwrap_err();
@@ -532,7 +715,7 @@ mod tests {
             let error = UnitError::UnknownUnit { what, unit: text(unit), example: "19.4 g".to_owned() };
             assert_eq!(refused(typed, point()), error);
         }
-        for typed in ["1,234.5", "1.234.567"] {
+        for typed in ["1,23.5", "1.234.56", "1.5,000.2", "1,234,5"] {
             assert_eq!(refused(typed, point()), UnitError::TwoMarks { text: text(typed) });
         }
         for (typed, style) in [("1,234", point()), ("1.234", comma())] {
@@ -540,7 +723,9 @@ mod tests {
             let error = UnitError::ThousandsOrDecimal { text: text(typed), whole, part, mark };
             assert_eq!(refused(typed, style), error);
         }
-        assert_eq!(refused("1 234", point()), UnitError::SpaceInNumber { text: text("1 234") });
+        for typed in ["1 23", "12 3456", "1234 567"] {
+            assert_eq!(refused(typed, point()), UnitError::SpaceInNumber { text: text(typed) });
+        }
         for typed in ["-3", "−3"] {
             assert_eq!(refused(typed, point()), UnitError::Negative { what });
         }
@@ -548,7 +733,7 @@ mod tests {
         for typed in ["2 oz 1 lb", "1 lb 2"] {
             assert_eq!(refused(typed, point()), UnitError::MixedUnits { text: text(typed) });
         }
-        for text in ["1/0 oz", "1/2/3", ".", "g", "1.5 1/2", "/", "19.4\u{0}", "1٫5"] {
+        for text in ["1/0 oz", "1/2/3", ".", "g", "1.5 1/2", "/", "19.4\u{0}", "12-14", "1-2", "1 + 2", "1-1/0"] {
             assert!(mass(text, &point()).is_err(), "{text:?}");
         }
         assert!(mass(&"9".repeat(400), &point()).is_err());
@@ -639,7 +824,7 @@ mod tests {
         }
 
         #[test]
-        fn near_numbers_make_nothing_fall_over(text in "[0-9.,/ ½¼°gGolbzkm:tTwBbeé-]{0,14}") {
+        fn near_numbers_make_nothing_fall_over(text in "[0-9.,/ ½¼°gGolbzkm:tTwBbeé٣٫٬３⁄^+'-]{0,14}") {
             for style in [point(), comma()] {
                 if let Ok(read) = mass(&text, &style) {
                     prop_assert!((0.0..=100_000.0).contains(&read.value()));

@@ -43,7 +43,7 @@ public enum Words {
         "Target: \(span)"
     }
     public static func targetIs(_ wet: String, _ span: String, _ source: String) -> String {
-        "Aim for \(wet). Target: \(span). \(source) Tap for more."
+        "Aim for \(wet). \(span). \(source) Tap for more."
     }
     public static let nothingTyped = "Type what the scale shows."
     public static let save = "Save"
@@ -64,6 +64,7 @@ public enum Words {
     public static let gaugeInside = "Gauge: the reading is inside the target."
     public static let gaugeBelow = "Gauge: the reading is below the target."
     public static let gaugeAbove = "Gauge: the reading is above the target."
+    public static let gaugeGuess = "Gauge: the target is a guess. All of the marked span may be right."
     public static let gaugeEdge = "Gauge: the reading is on the edge of the target."
     public static let check = "Check"
     public static let thin = "Thin"

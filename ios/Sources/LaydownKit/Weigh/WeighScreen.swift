@@ -102,6 +102,12 @@ public final class WeighScreen {
         return change { $0 = coat.entry }
     }
 
+    /// Answers what was asked about the reading.
+    @discardableResult
+    public func answer(_ suggestion: Suggestion) -> Task<Void, Never> {
+        change { $0 = suggestion.entry }
+    }
+
     // MARK: What is shown of what is typed
 
     /// What is typed in a field.

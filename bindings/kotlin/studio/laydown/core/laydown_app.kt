@@ -8236,14 +8236,19 @@ public object FfiConverterTypeFolderEntry: FfiConverterRustBuffer<FolderEntry> {
  */
 data class Gauge (
     /**
-     * Where the accepted span begins.
+     * Where the accepted span begins; for a guess, what is plausible.
      */
     val `low`: kotlin.Double
     , 
     /**
-     * Where the accepted span ends.
+     * Where it ends.
      */
     val `high`: kotlin.Double
+    , 
+    /**
+     * Whether the span is a guess's: drawn neither green nor as if it were accepted.
+     */
+    val `guess`: kotlin.Boolean
     , 
     /**
      * The aim.
@@ -8277,6 +8282,7 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
         return Gauge(
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterDouble.read(buf),
@@ -8286,6 +8292,7 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
     override fun allocationSize(value: Gauge) = (
             FfiConverterDouble.allocationSize(value.`low`) +
             FfiConverterDouble.allocationSize(value.`high`) +
+            FfiConverterBoolean.allocationSize(value.`guess`) +
             FfiConverterDouble.allocationSize(value.`aim`) +
             FfiConverterOptionalDouble.allocationSize(value.`reading`) +
             FfiConverterDouble.allocationSize(value.`blur`)
@@ -8294,6 +8301,7 @@ public object FfiConverterTypeGauge: FfiConverterRustBuffer<Gauge> {
     override fun write(value: Gauge, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`low`, buf)
             FfiConverterDouble.write(value.`high`, buf)
+            FfiConverterBoolean.write(value.`guess`, buf)
             FfiConverterDouble.write(value.`aim`, buf)
             FfiConverterOptionalDouble.write(value.`reading`, buf)
             FfiConverterDouble.write(value.`blur`, buf)
@@ -8441,7 +8449,7 @@ data class Grip (
     val `line`: List<Spot>
     , 
     /**
-     * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm across".
+     * What it is called, with where it stands: "Point 3: 6.2 cm high, 8.4 cm wide".
      */
     val `name`: kotlin.String
     , 
@@ -9626,6 +9634,53 @@ public object FfiConverterTypePreferences: FfiConverterRustBuffer<Preferences> {
 
 
 /**
+ * A reading that is probably a slip, asked about before it counts.
+ */
+data class Question (
+    /**
+     * What is asked.
+     */
+    val `text`: kotlin.String
+    , 
+    /**
+     * What can be answered; typing another reading answers too.
+     */
+    val `choices`: List<Suggestion>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeQuestion: FfiConverterRustBuffer<Question> {
+    override fun read(buf: ByteBuffer): Question {
+        return Question(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeSuggestion.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Question) = (
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterSequenceTypeSuggestion.allocationSize(value.`choices`)
+    )
+
+    override fun write(value: Question, buf: ByteBuffer) {
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterSequenceTypeSuggestion.write(value.`choices`, buf)
+    }
+}
+
+
+
+/**
  * A coat kept lately.
  */
 data class RecentCoat (
@@ -10303,6 +10358,53 @@ public object FfiConverterTypeSpot: FfiConverterRustBuffer<Spot> {
 
 
 /**
+ * An answer to a question, ready to go on with.
+ */
+data class Suggestion (
+    /**
+     * What the button says.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * The entry to go on with.
+     */
+    val `entry`: WeighEntry
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSuggestion: FfiConverterRustBuffer<Suggestion> {
+    override fun read(buf: ByteBuffer): Suggestion {
+        return Suggestion(
+            FfiConverterString.read(buf),
+            FfiConverterTypeWeighEntry.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Suggestion) = (
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterTypeWeighEntry.allocationSize(value.`entry`)
+    )
+
+    override fun write(value: Suggestion, buf: ByteBuffer) {
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterTypeWeighEntry.write(value.`entry`, buf)
+    }
+}
+
+
+
+/**
  * How far a sync is.
  */
 data class SyncProgress (
@@ -10438,7 +10540,7 @@ data class TargetView (
     val `wet`: kotlin.String
     , 
     /**
-     * The accepted span.
+     * The accepted span, in words; for a guess all that is plausible.
      */
     val `span`: kotlin.String
     , 
@@ -10559,7 +10661,7 @@ public object FfiConverterTypeValue: FfiConverterRustBuffer<Value> {
  */
 data class VerdictView (
     /**
-     * Which of the four it is; the shell gives each a shape and a colour.
+     * Which it is; the shell gives each a shape and a colour.
      */
     val `kind`: VerdictKind
     , 
@@ -10577,6 +10679,11 @@ data class VerdictView (
      * Why, in a sentence.
      */
     val `detail`: kotlin.String
+    , 
+    /**
+     * What the target rests on, in a line.
+     */
+    val `rests`: kotlin.String
     , 
     /**
      * How sure the reading is.
@@ -10621,6 +10728,7 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -10629,6 +10737,7 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.allocationSize(value.`headline`) +
             FfiConverterString.allocationSize(value.`act`) +
             FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`rests`) +
             FfiConverterString.allocationSize(value.`certainty`) +
             FfiConverterString.allocationSize(value.`carries`) +
             FfiConverterString.allocationSize(value.`onControl`) +
@@ -10640,6 +10749,7 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.write(value.`headline`, buf)
             FfiConverterString.write(value.`act`, buf)
             FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`rests`, buf)
             FfiConverterString.write(value.`certainty`, buf)
             FfiConverterString.write(value.`carries`, buf)
             FfiConverterString.write(value.`onControl`, buf)
@@ -10762,6 +10872,12 @@ data class WeighEntry (
      * The draft that the view handed out for this coat, so that saving twice saves once; empty until it has.
      */
     val `draft`: kotlin.String = "" 
+    , 
+    /**
+     * The reading that was asked about and is right, as it was typed then; empty while there is none. Another reading is asked
+     * about again.
+     */
+    val `confirmed`: kotlin.String = "" 
     
 ){
     
@@ -10789,6 +10905,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -10803,7 +10920,8 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.allocationSize(value.`net`) +
             FfiConverterString.allocationSize(value.`bare`) +
             FfiConverterString.allocationSize(value.`glazed`) +
-            FfiConverterString.allocationSize(value.`draft`)
+            FfiConverterString.allocationSize(value.`draft`) +
+            FfiConverterString.allocationSize(value.`confirmed`)
     )
 
     override fun write(value: WeighEntry, buf: ByteBuffer) {
@@ -10818,6 +10936,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.write(value.`bare`, buf)
             FfiConverterString.write(value.`glazed`, buf)
             FfiConverterString.write(value.`draft`, buf)
+            FfiConverterString.write(value.`confirmed`, buf)
     }
 }
 
@@ -10969,6 +11088,16 @@ data class WeighView (
     val `verdict`: VerdictView?
     , 
     /**
+     * What is asked about a reading that is probably a slip; then there is no verdict yet.
+     */
+    val `question`: Question?
+    , 
+    /**
+     * What to do while the reading is still being typed, in the verdict's place; else empty.
+     */
+    val `waiting`: kotlin.String
+    , 
+    /**
      * What cannot be taken as it stands.
      */
     val `refusal`: FieldError?
@@ -11022,6 +11151,8 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.read(buf),
             FfiConverterOptionalTypeGauge.read(buf),
             FfiConverterOptionalTypeVerdictView.read(buf),
+            FfiConverterOptionalTypeQuestion.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterOptionalTypeFieldError.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterSequenceTypeRecentCoat.read(buf),
@@ -11045,6 +11176,8 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.allocationSize(value.`target`) +
             FfiConverterOptionalTypeGauge.allocationSize(value.`gauge`) +
             FfiConverterOptionalTypeVerdictView.allocationSize(value.`verdict`) +
+            FfiConverterOptionalTypeQuestion.allocationSize(value.`question`) +
+            FfiConverterString.allocationSize(value.`waiting`) +
             FfiConverterOptionalTypeFieldError.allocationSize(value.`refusal`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterSequenceTypeRecentCoat.allocationSize(value.`recent`) +
@@ -11067,6 +11200,8 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeTargetView.write(value.`target`, buf)
             FfiConverterOptionalTypeGauge.write(value.`gauge`, buf)
             FfiConverterOptionalTypeVerdictView.write(value.`verdict`, buf)
+            FfiConverterOptionalTypeQuestion.write(value.`question`, buf)
+            FfiConverterString.write(value.`waiting`, buf)
             FfiConverterOptionalTypeFieldError.write(value.`refusal`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterSequenceTypeRecentCoat.write(value.`recent`, buf)
@@ -12754,7 +12889,11 @@ enum class VerdictKind {
     /**
      * The scale cannot decide it.
      */
-    CANNOT_TELL;
+    CANNOT_TELL,
+    /**
+     * It may be right: the target is only a guess.
+     */
+    GUESS;
 
     
 
@@ -13162,6 +13301,38 @@ public object FfiConverterOptionalTypeGauge: FfiConverterRustBuffer<Gauge?> {
         } else {
             buf.put(1)
             FfiConverterTypeGauge.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeQuestion: FfiConverterRustBuffer<Question?> {
+    override fun read(buf: ByteBuffer): Question? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeQuestion.read(buf)
+    }
+
+    override fun allocationSize(value: Question?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeQuestion.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Question?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeQuestion.write(value, buf)
         }
     }
 }
@@ -14422,6 +14593,34 @@ public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSpot.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSuggestion: FfiConverterRustBuffer<List<Suggestion>> {
+    override fun read(buf: ByteBuffer): List<Suggestion> {
+        val len = buf.getInt()
+        return List<Suggestion>(len) {
+            FfiConverterTypeSuggestion.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Suggestion>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSuggestion.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Suggestion>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSuggestion.write(it, buf)
         }
     }
 }

@@ -1,5 +1,6 @@
 use super::*;
 use crate::coat::Solids;
+use crate::coat::scale::ScaleAdvice;
 use crate::coat::target::{Evidence, STARTING_LAYDOWN, Sensitivity, target};
 use crate::form::{Form, ShapeClass, ZoneKind};
 use crate::glaze::slurry::SgReading;
@@ -152,6 +153,60 @@ fn sums_of_decimal_fractions_are_no_finer_than_the_step() {
     assert!(scale_can_show(Grams::new(10.275), Grams::new(0.142)));
 }
 
+/// A mug of 250 ml in a glaze that the studio has never used: 20.1 g, plausible from 10.8 to 37.5 g.
+fn guess() -> (Job, Target, Trust) {
+    let (job, ..) = mug(Sensitivity::Medium);
+    let evidence = Evidence { controls: Vec::new(), tiles: Vec::new(), starting: STARTING_LAYDOWN };
+    let target = target(&job, &evidence).unwrap();
+    let trust = Trust::of(&target, &job, true, 0);
+    (job, target, trust)
+}
+
+#[test]
+fn nothing_is_within_on_a_guess_and_the_span_is_all_that_is_plausible() {
+    let (job, target, trust) = guess();
+    let judged = |grams: f64, step: f64| {
+        let verdict = judge(&Reading::Net(Grams::new(grams)), &target, &scale(step), &job, None).unwrap();
+        verdict.on_a_guess(&target, &trust)
+    };
+    assert!(target.interval.0 < target.low && target.high < target.interval.1);
+    let edges = [target.interval.0.value(), target.interval.1.value()].map(|edge| (edge * 10.0).round() / 10.0);
+    for grams in [edges[0] + 0.1, 15.0, 20.1, 25.0, edges[1] - 0.1] {
+        let verdict = judged(grams, 0.1);
+        assert_eq!(verdict.kind, VerdictKind::Guess, "{grams}");
+        assert_eq!((verdict.low, verdict.high), target.interval);
+        assert_eq!(verdict.weakness, Some(Weakness::FirstGuess));
+    }
+    assert_eq!(judged(edges[0] - 0.2, 0.1).kind, VerdictKind::Short);
+    assert_eq!(judged(edges[1] + 0.2, 0.1).kind, VerdictKind::Over);
+    assert_eq!(judged(20.1, 0.1).to_within, Grams::ZERO);
+    // 5 g steps: 20 g is the nearest that it shows.
+    assert_relative_eq!(judged(15.0, 5.0).to_within.value(), 5.0);
+    assert_relative_eq!(judged(30.0, 5.0).to_within.value(), -10.0);
+    assert!(!judged(15.0, 5.0).too_coarse);
+}
+
+#[test]
+fn a_trusted_target_is_judged_as_it_is() {
+    let (job, _, target) = mug(Sensitivity::Medium);
+    let trust = Trust::of(&target, &job, true, 0);
+    let verdict = net(19.4, 0.1, Sensitivity::Medium).unwrap();
+    assert_eq!(verdict.on_a_guess(&target, &trust), verdict);
+    let unchecked = Trust::of(&target, &job, false, 0);
+    let verdict = verdict.on_a_guess(&target, &unchecked);
+    assert_eq!((verdict.kind, verdict.weakness), (VerdictKind::Guess, Some(Weakness::Bucket)));
+}
+
+#[test]
+fn no_correction_leads_to_a_weight_that_the_scale_does_not_take() {
+    let (job, _, target) = mug(Sensitivity::Medium);
+    let two = Reading::TwoWeights { bare: Grams::new(183.0), glazed: Grams::new(195.0) };
+    let small = Scale { capacity: Grams::new(200.0), ..scale(0.1) };
+    assert!(judge(&two, &target, &small, &job, None).unwrap().too_coarse, "183 g and 18.2 g are more than 200 g");
+    let from_25 = Scale { minimum: Some(Grams::new(25.0)), ..scale(0.1) };
+    assert!(judge(&Reading::Net(Grams::new(30.0)), &target, &from_25, &job, None).unwrap().too_coarse);
+}
+
 #[test]
 fn two_weights_and_net_agree() {
     let (job, _, target) = mug(Sensitivity::Medium);
@@ -175,6 +230,7 @@ proptest! {
             VerdictKind::CannotTell if verdict.too_coarse => 2,
             VerdictKind::CannotTell => 3,
             VerdictKind::Over => 4,
+            VerdictKind::Guess => unreachable!("the target is no guess"),
         };
         let mut steps = steps;
         steps.sort_unstable();
@@ -203,7 +259,39 @@ proptest! {
                 VerdictKind::Within => prop_assert!(truth >= target.low - slack && truth <= target.high + slack),
                 VerdictKind::Short => prop_assert!(truth <= target.low + slack),
                 VerdictKind::Over => prop_assert!(truth >= target.high - slack),
-                VerdictKind::CannotTell => {}
+                VerdictKind::CannotTell | VerdictKind::Guess => {}
+            }
+        }
+    }
+
+    /// On every scale: what it says to do ends within, or it says that no weight it shows can pass; and then so says the
+    /// advice before anything is weighed.
+    #[test]
+    fn doing_the_least_ends_within_or_no_weight_passes(
+        at in 1u32..400, aim in 3.0..200.0f64, sensitivity in prop::sample::select(Sensitivity::ALL.to_vec()),
+        step in prop::sample::select(vec![0.01, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0]), is_guess: bool,
+    ) {
+        let (job, control, _) = mug(sensitivity);
+        let control = Control { wet: Grams::new(aim), ..control };
+        let evidence = Evidence { controls: vec![control], tiles: Vec::new(), starting: STARTING_LAYDOWN };
+        let target = target(&job, &evidence).unwrap();
+        let scale = scale(step);
+        let trust = Trust::of(&target, &job, !is_guess, 0);
+        let judged = |net: Grams| {
+            let verdict = judge(&Reading::Net(net), &target, &scale, &job, None)?;
+            Ok::<_, ReadingRefused>(verdict.on_a_guess(&target, &trust))
+        };
+        let most = (aim * 2.0 / step).ceil() as u32;
+        if let Ok(verdict) = judged(Grams::new(f64::from(at % most.max(1) + 1) * step)) {
+            let advice = scale.advice(None, target.wet, (target.low, target.high));
+            if verdict.too_coarse {
+                prop_assert_eq!(advice, ScaleAdvice::TooCoarse);
+                prop_assert!(verdict.kind != VerdictKind::Within);
+            } else if let Ok(corrected) = judged(verdict.net + verdict.to_within) {
+                let expect = if is_guess { VerdictKind::Guess } else { VerdictKind::Within };
+                prop_assert_eq!(corrected.kind, expect);
+                prop_assert_eq!(corrected.to_within, Grams::ZERO);
+                prop_assert!(is_guess || advice != ScaleAdvice::TooCoarse);
             }
         }
     }

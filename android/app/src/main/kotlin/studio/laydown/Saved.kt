@@ -15,6 +15,7 @@ fun WeighEntry.saveState() = Bundle().apply {
     putStringArray("ids", arrayOf(form, bucket, scale, piece))
     putStringArray("typed", arrayOf(net, bare, glazed))
     putString("draft", draft)
+    putString("confirmed", confirmed)
     putString("zone", zone?.name)
     putString("way", way?.name)
     putString("field", field.name)
@@ -27,5 +28,6 @@ fun readWeighEntry(savedState: Bundle): WeighEntry {
     return WeighEntry(
         form, bucket, savedState.getString("zone")?.let(ZoneKind::valueOf), scale, savedState.getString("way")?.let(WeighMode::valueOf), piece,
         Field.valueOf(savedState.getString("field", Field.NET.name)), net, bare, glazed, savedState.getString("draft", ""),
+        savedState.getString("confirmed", ""),
     )
 }

@@ -36,7 +36,9 @@ class EditorTest {
         phone.tap("Save")
         phone.ready()
         phone.key("24")
-        phone.await("a verdict") { phone.texts().any { it in listOf("SHORT", "WITHIN", "OVER") } }
+        phone.await("the last digit") { phone.texts().any { it.startsWith("Type every digit the scale shows") } }
+        phone.key(".0")
+        phone.await("a verdict that is no more than a guess") { phone.texts().any { it.endsWith("YOUR FIRST GUESS") } }
         phone.key("5")
         phone.longTap("Delete a digit; hold to clear")
         phone.drag(0.5f, 0.3f, 0.5f, 0.15f)

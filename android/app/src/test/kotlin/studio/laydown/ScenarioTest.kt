@@ -119,7 +119,7 @@ class ScenarioTest {
             fun typed(key: String) = given.optString(key)
             WeighEntry(
                 typed("form"), typed("bucket"), oneOf<ZoneKind>("zone"), typed("scale"), oneOf<WeighMode>("way"), typed("piece"),
-                oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"), typed("draft"),
+                oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"), typed("draft"), typed("confirmed"),
             )
         }
 

@@ -9,8 +9,12 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.Shadows.shadowOf
+import studio.laydown.core.VerdictKind
 import studio.laydown.desktop.Look
 import studio.laydown.desktop.Phone
+import studio.laydown.weigh.GaugeView
+import studio.laydown.weigh.VerdictMark
+import studio.laydown.weigh.ink
 
 /** The main job, as a potter does it on the phone, with the real core. */
 @RunWith(RobolectricTestRunner::class)
@@ -114,6 +118,46 @@ class WeighTest {
     }
 
     @Test
+    fun aSlipIsAskedAboutAndMendedInOneTap() = weighing { phone ->
+        phone.key("209")
+        phone.until("Did you mean 20.9 g?")
+        phone.tap("Save")
+        phone.idle(500)
+        assertFalse("nothing is saved before it is answered", phone.shows("Undo"))
+        phone.touch("20.9 g")
+        phone.until("WITHIN")
+        assertEquals("20.9", phone.reading("Coat, after tare"))
+    }
+
+    @Test
+    fun aReadingThatIsRightIsSavedAfterItsQuestion() = weighing { phone ->
+        phone.key("41.0")
+        phone.await("the question") { phone.texts().any { "twice the aim" in it } }
+        phone.rotate()
+        phone.touch("It is right")
+        phone.until("OVER")
+        phone.tap("Save")
+        phone.await("what was kept") { phone.said("Saved: Breakfast mug, inside, 41.0 g, over.") != null }
+    }
+
+    @Test
+    fun aGuessHasItsOwnMarkAndIsNeverGreen() = weighing { phone ->
+        phone.tap("Form: Breakfast mug. Tap to change.")
+        phone.touch("Soup bowl")
+        phone.until("Form: Soup bowl. Tap to change.")
+        phone.tap("Glaze, bucket: Ash white, First bucket. Tap to change.")
+        phone.touch("Iron red, First bucket")
+        phone.key("35.0")
+        phone.await("a guess") { phone.texts().any { it.endsWith("YOUR FIRST GUESS") } }
+        val mark = phone.activity.findViewById<VerdictMark>(R.id.verdict_mark)
+        assertEquals(VerdictKind.GUESS, mark.kind)
+        assertTrue(mark.contentDescription.endsWith("YOUR FIRST GUESS"))
+        val inks = VerdictKind.entries.map { phone.activity.getColor(it.ink) }
+        assertEquals("each has its own colour", inks.size, inks.distinct().size)
+        assertTrue(phone.activity.findViewById<GaugeView>(R.id.gauge).gauge!!.guess)
+    }
+
+    @Test
     fun whatNoScaleShowsIsRefusedAndNothingIsSaved() = weighing { phone ->
         phone.key("20.93")
         phone.await("the sentence") { phone.texts().any { "reads in 0.1 g steps" in it } }
@@ -182,7 +226,7 @@ class WeighTest {
     fun aCoatBecomesTheControlPieceAndIsTakenBack() = weighing { phone ->
         phone.coatOf("22.9 g")
         phone.touch("Make control piece")
-        phone.until("This coat was judged over, and nobody has said how it came out of the kiln. Let targets follow it all the same?")
+        phone.until("This coat was over when weighed, and you have not said how it came out of the kiln. Let targets use it anyway?")
         phone.touch("Yes")
         phone.until("Now a control piece. Targets use it.")
         phone.until("Unmark control piece")

@@ -11,7 +11,8 @@ import studio.laydown.core.Gauge
 
 /**
  * Where the reading lies: a line; on it, between two brackets, the accepted span with the aim as a tick; and the reading as a pointer
- * from above, with a bar as wide as the scale cannot tell. Told by shape, so that it reads without colour.
+ * from above, with a bar as wide as the scale cannot tell. Told by shape, so that it reads without colour. A guess's span has no
+ * brackets: nothing is accepted yet.
  */
 class GaugeView(context: Context, attributes: AttributeSet?) : View(context, attributes) {
     var gauge: Gauge? = null
@@ -43,11 +44,13 @@ class GaugeView(context: Context, attributes: AttributeSet?) : View(context, att
         stroke(line, 4)
         canvas.drawLine(x(0.0), middle, x(1.0), middle, paint)
         paint.style = Paint.Style.FILL
-        paint.color = span
+        paint.color = if (gauge.guess) line else span
         canvas.drawRoundRect(x(gauge.low), middle - 8 * dp, x(gauge.high), middle + 8 * dp, 3 * dp, 3 * dp, paint)
-        bracket(canvas, x(gauge.low), middle, 1)
-        bracket(canvas, x(gauge.high), middle, -1)
-        stroke(bracket, 2)
+        if (!gauge.guess) {
+            bracket(canvas, x(gauge.low), middle, 1)
+            bracket(canvas, x(gauge.high), middle, -1)
+        }
+        stroke(if (gauge.guess) ink else bracket, 2)
         canvas.drawLine(x(gauge.aim), middle - 8 * dp, x(gauge.aim), middle + 8 * dp, paint)
 
         val reading = gauge.reading ?: return
@@ -83,6 +86,7 @@ class GaugeView(context: Context, attributes: AttributeSet?) : View(context, att
     private fun words(gauge: Gauge?): Int {
         val reading = gauge?.reading ?: return R.string.gauge_none
         return when {
+            gauge.guess -> R.string.gauge_guess
             reading + gauge.blur < gauge.low -> R.string.gauge_below
             reading - gauge.blur > gauge.high -> R.string.gauge_above
             reading - gauge.blur >= gauge.low && reading + gauge.blur <= gauge.high -> R.string.gauge_inside

@@ -12,7 +12,7 @@ import kotlin.math.min
 
 /**
  * A verdict as a shape that is known at arm's length: within is a filled disc with a check on it; short an arrow that falls away
- * under the line; over an arrow that rises above it; cannot tell a broken ring with a wave.
+ * under the line; over an arrow that rises above it; cannot tell a broken ring with a wave; a guess an open diamond round a dot.
  */
 class VerdictMark(context: Context, attributes: AttributeSet?) : View(context, attributes) {
     var kind: VerdictKind? = null
@@ -40,6 +40,7 @@ class VerdictMark(context: Context, attributes: AttributeSet?) : View(context, a
             VerdictKind.SHORT -> arrow(canvas, up = false)
             VerdictKind.OVER -> arrow(canvas, up = true)
             VerdictKind.CANNOT_TELL -> cannotTell(canvas)
+            VerdictKind.GUESS -> guess(canvas)
         }
         canvas.restore()
     }
@@ -85,6 +86,20 @@ class VerdictMark(context: Context, attributes: AttributeSet?) : View(context, a
         canvas.drawPath(path, paint)
     }
 
+    private fun guess(canvas: Canvas) {
+        val color = paint.color
+        stroke(4.5f, color)
+        path.rewind()
+        path.moveTo(24f, 5f)
+        path.lineTo(43f, 24f)
+        path.lineTo(24f, 43f)
+        path.lineTo(5f, 24f)
+        path.close()
+        canvas.drawPath(path, paint)
+        paint.style = Paint.Style.FILL
+        canvas.drawCircle(24f, 24f, 5f, paint)
+    }
+
     private fun stroke(width: Float, color: Int) {
         paint.style = Paint.Style.STROKE
         paint.strokeWidth = width
@@ -99,6 +114,7 @@ val VerdictKind.ink: Int
         VerdictKind.SHORT -> R.color.short_of
         VerdictKind.OVER -> R.color.over
         VerdictKind.CANNOT_TELL -> R.color.cannot_tell
+        VerdictKind.GUESS -> R.color.ink
     }
 
 /** The card a verdict lies on. */
@@ -108,4 +124,5 @@ val VerdictKind.card: Int
         VerdictKind.SHORT -> R.drawable.short_of_card
         VerdictKind.OVER -> R.drawable.over_card
         VerdictKind.CANNOT_TELL -> R.drawable.cannot_tell_card
+        VerdictKind.GUESS -> R.drawable.guess_card
     }

@@ -28,6 +28,7 @@ import studio.laydown.core.RecentCoat
 import studio.laydown.core.Row
 import studio.laydown.core.SetupStep
 import studio.laydown.core.StudioException
+import studio.laydown.core.Suggestion
 import studio.laydown.core.TargetView
 import studio.laydown.core.Tone
 import studio.laydown.core.VerdictKind
@@ -250,7 +251,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
             for (line in listOf(verdict.act, verdict.detail, verdict.carries, verdict.onControl, verdict.certainty)) words.putLine(line)
         }
         view.target?.let { target ->
-            words.putHeading(host.getString(R.string.right_is, target.span))
+            words.putHeading(target.span)
             for (line in listOf(target.source, target.restsOn, target.sure, target.tolerance)) words.putLine(line)
         }
     }
@@ -333,7 +334,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         card.showIf(target != null)
         if (target == null) return
         view.get<TextView>(R.id.target_wet).text = target.wet
-        view.get<TextView>(R.id.target_span).text = host.getString(R.string.right_is, target.span)
+        view.get<TextView>(R.id.target_span).text = target.span
         card.contentDescription = host.getString(R.string.target_is, target.wet, target.span, target.source)
     }
 
@@ -392,7 +393,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     /** Shows the one thing that the slot has to say. All of it lies in the same place, so that nothing moves. */
     private fun renderSlot(view: WeighView) {
-        val refusal = problem ?: view.refusal?.sentence
+        val refusal = problem ?: view.refusal?.sentence ?: view.question?.text
         val verdict = view.verdict
         val says = when {
             refusal != null -> R.id.problem
@@ -402,19 +403,35 @@ class WeighScreen(host: MainActivity) : Page(host) {
         }
         for (id in SLOT) this.view.get<View>(id).showIf(id == says)
         this.view.get<TextView>(R.id.problem_sentence).text = refusal.orEmpty()
+        renderChoices(if (problem == null) view.question?.choices.orEmpty() else emptyList())
         if (verdict != null) renderVerdict(verdict, view.notes)
         renderPrompt(view)
     }
 
+    /** The answers to what is asked about a reading, under the question. */
+    private fun renderChoices(choices: List<Suggestion>) {
+        val buttons = view.get<ViewGroup>(R.id.question_choices)
+        buttons.removeAllViews()
+        buttons.showIf(choices.isNotEmpty())
+        for (choice in choices) {
+            val button = buttons.put<Button>(R.layout.next_coat_beside)
+            button.text = choice.label
+            button.setOnClickListener { change { choice.entry } }
+        }
+    }
+
     private fun renderVerdict(verdict: VerdictView, notes: List<Note>) {
         view.get<View>(R.id.verdict).setBackgroundResource(verdict.kind.card)
-        view.get<VerdictMark>(R.id.verdict_mark).kind = verdict.kind
+        view.get<VerdictMark>(R.id.verdict_mark).apply {
+            kind = verdict.kind
+            contentDescription = verdict.headline
+        }
         view.get<TextView>(R.id.verdict_headline).apply {
             text = verdict.headline
             setTextColor(host.getColor(verdict.kind.ink))
         }
         view.get<TextView>(R.id.verdict_act).text = verdict.act
-        view.get<TextView>(R.id.verdict_detail).text = verdict.detail
+        view.get<TextView>(R.id.verdict_detail).text = listOf(verdict.detail, verdict.rests).filter { it.isNotEmpty() }.joinToString("\n")
         // The way to the details shows whether there is something to mind.
         val tone = notes.map { it.tone }.maxOrNull()?.takeIf { it != Tone.PLAIN }
         view.get<ImageView>(R.id.verdict_more).apply {
@@ -426,7 +443,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     /** What to do while nothing is typed; a note says more than that, and the gravest stands here. */
     private fun renderPrompt(view: WeighView) {
-        val note = view.notes.maxByOrNull { it.tone }
+        val note = view.notes.maxByOrNull { it.tone }.takeIf { view.waiting.isEmpty() }
         val words = this.view.get<TextView>(R.id.prompt_words)
         val mark = this.view.get<ImageView>(R.id.prompt_mark)
         mark.showIf(note != null)
@@ -435,7 +452,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         if (note != null) {
             note.show(mark, words)
         } else {
-            words.text = if (view.target == null) "" else host.getText(R.string.nothing_typed)
+            words.text = if (view.target == null) "" else view.waiting.ifEmpty { host.getText(R.string.nothing_typed) }
             words.contentDescription = null
         }
         this.view.get<Button>(R.id.tally).apply {
