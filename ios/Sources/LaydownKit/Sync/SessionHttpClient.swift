@@ -49,6 +49,8 @@ private final class SessionCall: HttpCall, @unchecked Sendable {
     // All of it under the lock.
     private var head: HttpAnswer?
     private var waiting = Data()
+    /// How much of that the core has taken.
+    private var taken = 0
     private var isPaused = false
     /// How it ended; nil while it goes on.
     private var end: Result<Void, NetworkError>?
@@ -68,16 +70,21 @@ private final class SessionCall: HttpCall, @unchecked Sendable {
 
     func read(most: UInt32) throws -> Data {
         let part: Data = try wait {
-            if waiting.isEmpty {
+            if taken == waiting.count {
                 try end?.get()
                 return end == nil ? nil : Data()
             }
-            let part = waiting.prefix(Int(most))
-            waiting = Data(waiting.dropFirst(part.count))
-            return Data(part)
+            let part = Data(waiting.dropFirst(taken).prefix(Int(most)))
+            taken += part.count
+            // Seldom, for what is left is copied then.
+            if taken > waiting.count / 2 {
+                waiting = Data(waiting.dropFirst(taken))
+                taken = 0
+            }
+            return part
         }
         changed.lock()
-        let goesOn = isPaused && waiting.count < Self.mostWaiting / 2
+        let goesOn = isPaused && waiting.count - taken < Self.mostWaiting / 2
         if goesOn { isPaused = false }
         changed.unlock()
         if goesOn { task.resume() }
@@ -111,8 +118,14 @@ private final class SessionCall: HttpCall, @unchecked Sendable {
 
     func received(_ data: Data) {
         changed.lock()
-        waiting.append(data)
-        let isFull = waiting.count > Self.mostWaiting && !isPaused && end == nil
+        // What comes after the end is nobody's.
+        if end == nil { waiting.append(data) }
+        #if canImport(FoundationNetworking)
+            // A task that is paused there holds up its whole session. The core ends a call that brings too much.
+            let isFull = false
+        #else
+            let isFull = waiting.count - taken > Self.mostWaiting && !isPaused && end == nil
+        #endif
         if isFull { isPaused = true }
         changed.broadcast()
         changed.unlock()
@@ -161,6 +174,18 @@ private final class RunningCalls: NSObject, URLSessionDataDelegate, @unchecked S
     ) {
         completionHandler(nil)
     }
+
+    #if canImport(FoundationNetworking)
+        /// Asked for a password after the head of an answer has come, it would wait for one for ever. The core has sent what it has,
+        /// and the status says the rest.
+        func urlSession(
+            _ session: URLSession, task: URLSessionTask, didReceive challenge: URLAuthenticationChallenge,
+            completionHandler: @escaping @Sendable (URLSession.AuthChallengeDisposition, URLCredential?) -> Void
+        ) {
+            call(task)?.ended(.success(()))
+            completionHandler(.cancelAuthenticationChallenge, nil)
+        }
+    #endif
 
     func urlSession(_ session: URLSession, task: URLSessionTask, didCompleteWithError error: (any Error)?) {
         let call = lock.withLock { calls.removeValue(forKey: task.taskIdentifier) }
