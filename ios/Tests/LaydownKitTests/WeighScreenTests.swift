@@ -136,6 +136,16 @@ import Testing
         #expect(screen.refusal.isEmpty)
     }
 
+    @Test func aKeyPressedRightAfterSaveIsTheFirstOfTheNextPiece() async throws {
+        let screen = await screen(try await .furnished())
+        await type("19.4", on: screen)
+        let saving = screen.saveOrNext()
+        while screen.entry != nil { await Task.yield() }
+        screen.press(.digit(7))
+        await saving.value
+        #expect(screen.entry?.net == "7")
+    }
+
     @Test func saveFollowsTheVerdict() async throws {
         let screen = await screen(try await .furnished())
         await type("1", on: screen)

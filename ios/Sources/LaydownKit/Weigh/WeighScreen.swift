@@ -21,6 +21,8 @@ public final class WeighScreen {
     private let latest = Latest<WeighView>()
     private let speaker: Speaker
     private var isSaving = false
+    /// Keys pressed before the studio has said what is chosen for the next piece: none of them is lost.
+    @ObservationIgnored private var early: [Key] = []
 
     /// - Parameters:
     ///   - frame: The house around the screen.
@@ -43,6 +45,9 @@ public final class WeighScreen {
         let asked = entry
         guard let view = await frame.show(latest, { try $0.weigh(now: $1, entry: asked) }) else { return }
         entry = view.entry
+        let keys = early
+        early = []
+        for key in keys { press(key) }
         if let verdict = view.verdict { speaker.verdict(verdict.spoken) }
     }
 
@@ -76,7 +81,10 @@ public final class WeighScreen {
     /// A key is pressed: what is typed changes at once, what it means follows.
     @discardableResult
     public func press(_ key: Key) -> Task<Void, Never> {
-        guard var after = entry, let preferences else { return Task {} }
+        guard var after = entry, let preferences else {
+            early.append(key)
+            return Task {}
+        }
         let wasBlank = after.isBlank
         after.typed.press(key, decimal: preferences.decimal)
         guard after != entry else { return Task {} }

@@ -49,6 +49,7 @@ class WeighTest {
     @Test
     fun whatWasSavedStaysSaidUntilTheNextDigit() = weighing { phone ->
         phone.key("20.9")
+        phone.until("WITHIN")
         phone.tap("Save")
         phone.until("Undo")
         phone.rotate()
@@ -70,6 +71,7 @@ class WeighTest {
     @Test
     fun theOutsideFollowsTheInside() = weighing { phone ->
         phone.key("20.9")
+        phone.until("WITHIN")
         phone.tap("Save")
         phone.touch("Outside of this piece")
         phone.until("Zone: Outside. Tap to change.")

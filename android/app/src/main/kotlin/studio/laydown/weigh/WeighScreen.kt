@@ -65,6 +65,9 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private var sheet: Sheet? = null
     private var saving = false
 
+    /** Keys pressed before the studio has said what is chosen for the next piece: none of them is lost. */
+    private val early = mutableListOf<Key>()
+
     /** What could not be saved, and what to do; null when nothing is wrong. */
     private var problem: String? = null
 
@@ -141,7 +144,11 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     private fun press(key: Key) {
-        val before = entry ?: return
+        val before = entry
+        if (before == null) {
+            early += key
+            return
+        }
         val text = press(before.typed, key, host.preferences.decimal)
         if (text == before.typed) return
         saved.state = null
@@ -183,6 +190,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
             saving = false
             speaker.next()
             saved.state = UndoState(answer)
+            shown = shown?.copy(verdict = null)
+            shown?.let(::renderSlot)
             // The studio has remembered what stays chosen, with the digits cleared.
             this.entry = null
             refresh()
@@ -300,6 +309,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         this.view.get<GaugeView>(R.id.gauge).gauge = view.gauge
         renderReadings(view.fields, view.entry)
         renderSlot(view)
+        early.toList().also { early.clear() }.forEach(::press)
         if (sheet != null) return
         choosing?.let(::choose)
         telling?.let { tell(it) }
