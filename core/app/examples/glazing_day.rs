@@ -197,8 +197,8 @@ fn judge_row(row: Row, known: &mut Vec<Known>) -> Result<Piece, String> {
     let target = target(&job, &evidence).map_err(said)?;
     let verdict = judge(&reading, &target, &scale, &job, evidence.controls.first())
         .map_err(|refused| in_words::reading_refused(&refused, &style))?;
-    // Each row gives its bucket's SG, and a control piece of the list is one that its potter knows to be right.
-    let verdict = verdict.on_a_guess(&target, &Trust::of(&target, &job, true, evidence.controls.len()));
+    // A control piece of the list is one that its potter knows to be right.
+    let verdict = verdict.on_a_guess(&target, &Trust::of(&target, &job, !row.sg.is_empty(), evidence.controls.len()));
     if is_control {
         let control = Control {
             wet: verdict.net,
@@ -273,8 +273,8 @@ fn piece(row: Row, zone: ZoneKind, target: &Target, verdict: &Verdict, style: &S
         glaze: row.glaze,
         zone: zone.code(),
         aim_g: grams(target.wet),
-        low_g: grams(target.low),
-        high_g: grams(target.high),
+        low_g: grams(verdict.low),
+        high_g: grams(verdict.high),
         aim_interval_g: [grams(target.interval.0), grams(target.interval.1)],
         source: target.source.code(),
         pots: target.pots,
@@ -286,7 +286,7 @@ fn piece(row: Row, zone: ZoneKind, target: &Target, verdict: &Verdict, style: &S
         dry_g: grams(verdict.dry),
         laydown_g_per_100_cm2: verdict.laydown.milligrams_per_dm2() as f64 / 1_000.0,
         words: [
-            format!("{} ({})", aim.aim, aim.span),
+            format!("{} ({})", aim.aim, in_words::span(style, verdict.low, verdict.high, verdict.step)),
             rests_on,
             style.mass(verdict.net, verdict.step),
             words.headline,
@@ -304,8 +304,8 @@ const COLUMNS: [(&str, usize); 9] = [
     ("aim", 24),
     ("from", 16),
     ("net", 8),
-    ("verdict", 11),
-    ("do", 24),
+    ("verdict", 22),
+    ("do", 26),
     ("carries", 0),
 ];
 

@@ -58,6 +58,7 @@ weighed = { $verdict ->
     [short] { $weight }, short (aim { $aim })
     [over] { $weight }, over (aim { $aim })
     [cannot_tell] { $weight }, can't tell (aim { $aim })
+    [guess] { $weight }, a guess (aim { $aim })
    *[newer] { $weight } (aim { $aim })
 }
 # Where a piece stands: an item of a list, or alone with a capital letter. $shelf: its number, 1 at the bottom. Front and left are those of someone before the kiln.

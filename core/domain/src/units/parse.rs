@@ -451,7 +451,7 @@ fn parts(clean: &str, text: &str, style: &Style, kind: &Kind<'_>) -> Result<Vec<
         parts.push(Part {
             number: mixed_number(number.trim(), text, style, kind)?,
             // "sq. in." is written as often as "sq in".
-            unit: unit.replace('.', " ").replace(',', " ").split_whitespace().collect::<Vec<_>>().join(" "),
+            unit: unit.replace(['.', ','], " ").split_whitespace().collect::<Vec<_>>().join(" "),
         });
         rest = after;
     }
