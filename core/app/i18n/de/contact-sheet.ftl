@@ -1,0 +1,4 @@
+### Not yet read by a native potter.
+
+liked-on-average = im Schnitt bewertet mit { $mean } von 5
+page-not-painted = Eine Seite ließ sich nicht zeichnen. Den Kontaktbogen neu öffnen.

@@ -1,0 +1,29 @@
+### Not yet read by a native potter.
+
+title = Prüfen: { $glaze }, { $bucket }
+save = Diese Prüfung speichern
+way = Verfahren
+way-help = Erst gut bis zum Boden umrühren und den Schaum absetzen lassen.
+typed-way = Dichte oder Aräometer
+typed-way-detail = { $sg }, 40 Bé oder 90 Tw
+volume-way = Ein abgemessenes Volumen
+volume-way-detail = Ein Becher oder eine Spritze mit Marke
+vessel-way = Mein Messgefäß
+vessel-way-detail = Einmal mit Wasser gewogen, dann mit Glasur
+vessel = Messgefäß
+vessel-full = Gewicht mit Glasur
+vessel-full-help = Das Messgefäß bis zur selben Linie füllen wie mit Wasser.
+empty = Leergewicht
+empty-help = 0, wenn mit dem Gefäß tariert wurde.
+with-glaze = Gewicht mit Glasur
+glaze-volume = Volumen der Glasur
+sg = Dichte
+sg-help = Oder 1450 g/l, 40 Bé oder 90 Tw eingeben.
+flow = Auslaufbecher, Sekunden
+flow-help = Falls vorhanden. Das ist keine Viskosität: Es vergleicht diesen Eimer nur mit sich selbst.
+sg-and-powder = Dichte { $sg }, { $powder } Pulver nach Gewicht.
+checked = { $bucket } geprüft: Dichte { $sg }.
+as-before = Unverändert: Die Dichte war { $when } { $sg }.
+thicker = Dicker: Die Dichte war { $when } { $sg }. Die Ziele ziehen mit; nur verdünnen, wenn sie sich schlecht auftragen lässt.
+thinner = Dünner: Die Dichte war { $when } { $sg }. Wurde bis zum Boden umgerührt?
+gelled = Gleiche Dichte, aber sie läuft langsamer: Die Glasur ist angesteift. Kräftig rühren und neu prüfen, bevor Wasser dazukommt; das würde den Auftrag nur zu dünn machen.

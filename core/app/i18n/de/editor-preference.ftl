@@ -1,0 +1,14 @@
+### Not yet read by a native potter.
+
+title = Einheiten, Ton und Tastgefühl
+mass = Gewichte
+volume = Volumen
+area = Flächen
+length = Längen
+decimal = Dezimalzeichen
+speak = Urteil ansagen
+tick = Bei jeder Taste ticken
+code-pieces = Jedes Stück mit Code
+code-pieces-help = Auf den Fuß schreiben, um das Stück nach dem Brand zu erkennen. Aus: Gleiche Stücke werden zusammen als Serie gezählt.
+phone = Name des Handys
+phone-hint = Tablet am Waschbecken

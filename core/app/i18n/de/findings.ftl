@@ -1,0 +1,222 @@
+### Not yet read by a native potter.
+
+how-to-begin = Die Aufträge wiegen und die Stücke brennen. Dann den Brand öffnen, jedes Stück ansehen und dünn, richtig oder dick antippen. Acht Stücke einer Glasur ergeben eine erste Erkenntnis.
+amount-only = Hier geht es nur um die Menge. Nur eine Laborprüfung kann zeigen, ob eine Oberfläche für Essen oder Trinken geeignet ist.
+only-the-newest = { $coats ->
+    [one] Beruht auf dem neuesten Auftrag in der Werkstatt und je Glasur auf höchstens { $pots } zuletzt gebrannten Stücken. Ältere bleiben außen vor.
+   *[other] Beruht auf den neuesten { $coats } Aufträgen in der Werkstatt und je Glasur auf höchstens { $pots } zuletzt gebrannten Stücken. Ältere bleiben außen vor.
+}
+no-coat = Noch keine Aufträge gewogen.
+none-looked-at = { $coats ->
+    [one] { $coats } Auftrag gewogen, nach dem Brand noch nicht angesehen.
+   *[other] { $coats } Aufträge gewogen, nach dem Brand noch keiner angesehen.
+}
+scope-and-finding = { $scope }: { $finding }
+
+no-best = Es gibt noch keine beste Menge zum Starten.
+now-starts-from = { $glaze } startet jetzt bei { $best }.
+start-from = Bei { $best } starten
+start-from-help = Für jede Form und jeden Bereich dieser Glasur ohne Vergleichsstück und ohne Probeplättchen. Jetzt startet sie bei { $now }.
+
+controls-outside-window = { $zone ->
+    [inside] Innen: Die Vergleichsstücke liegen im Schnitt bei { $average }, außerhalb des Fensters. Ein Stück nahe { $best } als Vergleichsstück nehmen.
+    [outside] Außen: Die Vergleichsstücke liegen im Schnitt bei { $average }, außerhalb des Fensters. Ein Stück nahe { $best } als Vergleichsstück nehmen.
+   *[whole] Innen und außen: Die Vergleichsstücke liegen im Schnitt bei { $average }, außerhalb des Fensters. Ein Stück nahe { $best } als Vergleichsstück nehmen.
+}
+tiles-outside-window = { $zone ->
+    [inside] Innen: Die Probeplättchen liegen im Schnitt bei { $average }, außerhalb des Fensters. Ein Stück nahe { $best } als Vergleichsstück nehmen.
+    [outside] Außen: Die Probeplättchen liegen im Schnitt bei { $average }, außerhalb des Fensters. Ein Stück nahe { $best } als Vergleichsstück nehmen.
+   *[whole] Innen und außen: Die Probeplättchen liegen im Schnitt bei { $average }, außerhalb des Fensters. Ein Stück nahe { $best } als Vergleichsstück nehmen.
+}
+
+one-cone = Kegel { $cone }
+cones-together = Kegel { $cones }
+zones-together = { $zones ->
+    [inside_outside] nur innen und nur außen
+    [inside_whole] nur innen und rundum
+    [outside_whole] nur außen und rundum
+   *[inside_outside_whole] nur innen, nur außen und rundum
+}
+no-body = ohne Angabe der Masse
+bodies-together = { $bodies ->
+    [one] { $bodies } Masse
+   *[other] { $bodies } Massen
+}
+
+too-few = { $place ->
+    [after_colon] { $pots ->
+        [one] noch zu wenige Stücke: bisher { $pots } ({ $looks }). Eine erste Erkenntnis braucht { $enough }.
+       *[other] noch zu wenige Stücke: bisher { $pots } ({ $looks }). Eine erste Erkenntnis braucht { $enough }.
+    }
+   *[alone] { $pots ->
+        [one] Noch zu wenige Stücke: bisher { $pots } ({ $looks }). Eine erste Erkenntnis braucht { $enough }.
+       *[other] Noch zu wenige Stücke: bisher { $pots } ({ $looks }). Eine erste Erkenntnis braucht { $enough }.
+    }
+}
+none-right = { $place ->
+    [after_colon] { $pots ->
+        [one] das einzige Stück wurde nicht richtig, bei { $range }: { $looks }.
+       *[other] keines von { $pots } Stücken wurde richtig, bei { $range }: { $looks }.
+    }
+   *[alone] { $pots ->
+        [one] Das einzige Stück wurde nicht richtig, bei { $range }: { $looks }.
+       *[other] Keines von { $pots } Stücken wurde richtig, bei { $range }: { $looks }.
+    }
+}
+try-more = Mehr versuchen.
+try-less = Weniger versuchen.
+mixed = { $place ->
+    [after_colon] die Ergebnisse überschneiden sich bei { $range } ({ $pots ->
+        [one] { $pots } Stück). Die Menge allein entscheidet nicht: Dichte im Eimer, Brand und Platz im Ofen prüfen.
+       *[other] { $pots } Stücke). Die Menge allein entscheidet nicht: Dichte im Eimer, Brand und Platz im Ofen prüfen.
+    }
+   *[alone] Die Ergebnisse überschneiden sich bei { $range } ({ $pots ->
+        [one] { $pots } Stück). Die Menge allein entscheidet nicht: Dichte im Eimer, Brand und Platz im Ofen prüfen.
+       *[other] { $pots } Stücke). Die Menge allein entscheidet nicht: Dichte im Eimer, Brand und Platz im Ofen prüfen.
+    }
+}
+window = { $place ->
+    [after_colon] richtig zwischen { $from } und { $to } ({ $pots ->
+        [one] { $pots } Stück). Darunter wurde es dünn, darüber dick.
+       *[other] { $pots } Stücke). Darunter wurde es dünn, darüber dick.
+    }
+   *[alone] Richtig zwischen { $from } und { $to } ({ $pots ->
+        [one] { $pots } Stück). Darunter wurde es dünn, darüber dick.
+       *[other] { $pots } Stücke). Darunter wurde es dünn, darüber dick.
+    }
+}
+window-upwards = { $place ->
+    [after_colon] richtig ab { $from } ({ $pots ->
+        [one] { $pots } Stück). Darunter wurde es dünn; ab wann es zu viel ist, ist noch nicht bekannt.
+       *[other] { $pots } Stücke). Darunter wurde es dünn; ab wann es zu viel ist, ist noch nicht bekannt.
+    }
+   *[alone] Richtig ab { $from } ({ $pots ->
+        [one] { $pots } Stück). Darunter wurde es dünn; ab wann es zu viel ist, ist noch nicht bekannt.
+       *[other] { $pots } Stücke). Darunter wurde es dünn; ab wann es zu viel ist, ist noch nicht bekannt.
+    }
+}
+window-downwards = { $place ->
+    [after_colon] richtig bis { $to } ({ $pots ->
+        [one] { $pots } Stück). Darüber wurde es dick; ab wann es zu wenig ist, ist noch nicht bekannt.
+       *[other] { $pots } Stücke). Darüber wurde es dick; ab wann es zu wenig ist, ist noch nicht bekannt.
+    }
+   *[alone] Richtig bis { $to } ({ $pots ->
+        [one] { $pots } Stück). Darüber wurde es dick; ab wann es zu wenig ist, ist noch nicht bekannt.
+       *[other] { $pots } Stücke). Darüber wurde es dick; ab wann es zu wenig ist, ist noch nicht bekannt.
+    }
+}
+all-right = { $place ->
+    [after_colon] { $pots ->
+        [one] das einzige Stück wurde richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+       *[other] alle { $pots } Stücke wurden richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+    }
+   *[alone] { $pots ->
+        [one] Das einzige Stück wurde richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+       *[other] Alle { $pots } Stücke wurden richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+    }
+}
+most-right = { $pots ->
+    [one] { $right } von { $pots } Stück wurde richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+   *[other] { $right } von { $pots } Stücken wurden richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+}
+looks = { $thickness ->
+    [thin] { $pots ->
+        [one] { $pots } dünn
+       *[other] { $pots } dünn
+    }
+    [thick] { $pots ->
+        [one] { $pots } dick
+       *[other] { $pots } dick
+    }
+   *[right] { $pots ->
+        [one] { $pots } richtig
+       *[other] { $pots } richtig
+    }
+}
+range = { $from } bis { $to }
+best-near = Am besten um { $best }, höchstwahrscheinlich zwischen { $low } und { $high }. Innerhalb des Fensters sollten mindestens { $sure } von 100 Stücken richtig werden.
+
+came-out = { $thickness ->
+    [thin] Dünn geworden
+    [thick] Dick geworden
+   *[right] Richtig geworden
+}
+the-window = Fenster
+best-amount = Am besten, { $amount }
+aimed-at-today = Heutiges Ziel, { $amount }
+laydown-axis = Auftragsmenge, { $unit }
+looks-at = { $thickness ->
+    [thin] { $pots ->
+        [one] { $pots } dünn bei { $range }
+       *[other] { $pots } dünn bei { $range }
+    }
+    [thick] { $pots ->
+        [one] { $pots } dick bei { $range }
+       *[other] { $pots } dick bei { $range }
+    }
+   *[right] { $pots ->
+        [one] { $pots } richtig bei { $range }
+       *[other] { $pots } richtig bei { $range }
+    }
+}
+chart-words = { $scope }. { $finding } { $looks }. Heutiges Ziel: { $aim }.
+
+faults-by-side = { $below } von { $all-below } unter dem Fenster, { $within } von { $all-within } darin, { $above } von { $all-above } darüber.
+faults-of-all = { $pots ->
+    [one] { $pots-with } von { $pots } Stück.
+   *[other] { $pots-with } von { $pots } Stücken.
+}
+more-with-less = Häufiger mit weniger Glasur.
+more-within = Häufiger innerhalb des Fensters.
+more-with-more = Häufiger mit mehr Glasur.
+
+rests-on-controls = { $pieces ->
+    [one] { $pieces } Vergleichsstück, { $laydown }
+   *[other] { $pieces } Vergleichsstücke, im Schnitt { $laydown }
+}
+rests-on-tiles = { $tiles ->
+    [one] { $tiles } Probeplättchen, { $laydown }
+   *[other] { $tiles } Probeplättchen, im Schnitt { $laydown }
+}
+rests-on-start = Noch kein Vergleichsstück oder Probeplättchen: Startwert, { $laydown }
+
+aims-title = Aufträge gegen ihr Ziel
+aims-axis = { $coats ->
+    [one] Der letzte Auftrag
+   *[other] Die letzten { $coats } Aufträge
+}
+aim = Ziel
+a-coat = Auftrag
+far-off = Weit weg von den anderen
+moving-average = Gleitender Mittelwert
+the-aim = Ziel
+within-limits = Band, in dem die Aufträge das Ziel halten
+aims-on = { $coats ->
+    [one] Der letzte Auftrag liegt genau auf dem Ziel.
+   *[other] Die letzten { $coats } Aufträge liegen im Schnitt genau auf dem Ziel.
+}
+aims-over = { $coats ->
+    [one] Der letzte Auftrag liegt { $percent } über dem Ziel.
+   *[other] Die letzten { $coats } Aufträge liegen im Schnitt { $percent } über dem Ziel.
+}
+aims-short = { $coats ->
+    [one] Der letzte Auftrag liegt { $percent } unter dem Ziel.
+   *[other] Die letzten { $coats } Aufträge liegen im Schnitt { $percent } unter dem Ziel.
+}
+aims-steady = Sie halten das Ziel.
+aims-rising = Es wird allmählich zu viel: die Dichte im Eimer prüfen, und wie lange getaucht wird.
+aims-falling = Es wird allmählich zu wenig: die Dichte im Eimer prüfen, und ob die Schrühware feucht ist.
+aims-outside = { $coats ->
+    [one] Einer liegt weit weg von den anderen.
+   *[other] { $coats } liegen weit weg von den anderen.
+}
+
+last-set = { $zone ->
+    [inside] Letzte Serie: { $form }, innen
+    [outside] Letzte Serie: { $form }, außen
+   *[whole] Letzte Serie: { $form }, innen und außen
+}
+last-set-weights = { $pieces ->
+    [one] { $pieces } Stück, { $when }: im Schnitt { $mean } nass, { $least } bis { $most }, Standardabweichung { $spread }.
+   *[other] { $pieces } Stücke, { $when }: im Schnitt { $mean } nass, { $least } bis { $most }, Standardabweichung { $spread }.
+}

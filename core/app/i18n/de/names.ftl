@@ -1,0 +1,96 @@
+### Not yet read by a native potter.
+
+verdict-within = passt
+verdict-short = zu wenig
+verdict-over = zu viel
+verdict-cannot-tell = unklar
+
+zone-inside = innen
+zone-outside = außen
+zone-whole = innen und außen
+
+sensitivity-low = gutmütig
+sensitivity-medium = normal
+sensitivity-high = empfindlich
+
+part-foot = glasurfreier Fuß
+part-outside-wall = Außenwand
+part-overlap-band = Überlappungsband
+part-rim = Rand
+part-inside-wall = Innenwand
+part-inside-floor = Innenboden
+
+shape-cylinder-mug = gerader Becher
+shape-rounded-mug = bauchiger Becher
+shape-open-bowl = offene Schale
+shape-deep-bowl = tiefe Schüssel
+shape-plate = Teller
+shape-bottle = Flasche
+shape-jar = Dose
+shape-vase = Vase
+shape-teapot = Teekanne
+shape-planter = Übertopf
+shape-tile = Fliese
+
+stage-bisque = geschrüht
+stage-thrown = frisch gedreht
+stage-fired = glasurgebrannt
+
+side-left = links
+side-right = rechts
+
+mass-gram = Gramm
+mass-ounce = Unzen
+volume-millilitre = Milliliter
+volume-us-fluid-ounce = US-Flüssigunzen
+volume-imperial-fluid-ounce = britische Flüssigunzen
+area-square-centimetre = Quadratzentimeter
+area-square-inch = Quadratzoll
+length-centimetre = Zentimeter
+length-millimetre = Millimeter
+length-inch = Zoll
+
+decimal-point = Punkt, 19.4
+decimal-comma = Komma, 19,4
+
+thickness-thin = dünn
+thickness-right = richtig
+thickness-thick = dick
+
+fault-crawling = Abrollen
+fault-beading = Abperlen
+fault-raw-cracking = Trockenrisse
+fault-flaking = Abblättern
+fault-crazing = Haarrisse
+fault-delayed-crazing = späte Haarrisse
+fault-shivering = Abplatzen
+fault-dunting = Kühlriss
+fault-pinholing = Nadelstiche
+fault-pitting = Grübchen
+fault-blistering = Blasen
+fault-bloating = Aufblähen
+fault-running = Ablaufen
+fault-pooling = Zusammenlaufen
+fault-sagging = Wülste
+fault-thin = dünne Stellen
+fault-dry = zu trocken
+fault-overfired = überbrannt
+fault-matting = matt
+fault-scumming = Ausblühung
+fault-blushing = Anflug
+fault-speck = Flecken
+fault-bare-spot = kahle Stellen
+fault-metal-marking = Besteckspuren
+
+cone-kind-self-supporting = selbststehend
+cone-kind-large = groß
+
+cone-reading-standing = steht
+cone-reading-soft = angeneigt
+cone-reading-at = gefallen
+cone-reading-hard = stark gefallen
+cone-reading-flat = liegt flach
+
+sureness-sure = Der Umriss ist klar.
+sureness-fair = Der Umriss ist brauchbar. Durchsehen und nach dem Speichern zurechtziehen, was nicht stimmt.
+sureness-doubtful = Der Umriss ist zweifelhaft. Mit dem Stück vergleichen oder neu aufnehmen.

@@ -1,0 +1,66 @@
+### Not yet read by a native potter.
+
+headline-within = PASST
+headline-short = ZU WENIG
+headline-over = ZU VIEL
+headline-cannot-tell = UNKLAR
+
+save-it = Speichern
+add = Noch { $amount } auftragen
+take-off = { $amount } abnehmen
+use-finer-scale = Feinere Waage nehmen
+add-to-be-sure = Sicherheitshalber { $amount } auftragen
+take-off-to-be-sure = Sicherheitshalber { $amount } abnehmen
+
+on-the-aim = Genau auf dem Ziel.
+under-the-aim = { $amount } unter dem Ziel, im Rahmen von { $span }.
+over-the-aim = { $amount } über dem Ziel, im Rahmen von { $span }.
+target-too-coarse = Ziel { $span }. Diese Waage ist zu grob, um sicher zu sein.
+target-add = Ziel { $span }. Noch { $amount } auftragen.
+target-take-off = Ziel { $span }. { $amount } mit dem Schwamm abnehmen, abschaben oder abwaschen.
+scale-too-coarse = Zu grob: Diese Waage zeigt in Schritten von { $step } an, und das Ziel ist { $span }.
+too-near-the-edge = Zu nah an der Grenze von { $span } für eine Waage, die in Schritten von { $step } anzeigt.
+
+certainty = Auf ±{ $half_width } genau.
+carries = { $dry } trocken, { $laydown }
+on-control = Auf dem Vergleichsstück würde dieser Auftrag { $amount } wiegen.
+
+spoken-grams = { $form ->
+    [single] { $number } Gramm
+   *[several] { $number } Gramm
+}
+spoken-ounces = { $form ->
+    [single] { $number } Unze
+   *[several] { $number } Unzen
+}
+spoken-within = Passt. Speichern.
+spoken-short = Zu wenig. Noch { $amount } auftragen.
+spoken-over = Zu viel. { $amount } abnehmen.
+spoken-too-coarse = Unklar. Diese Waage ist zu grob.
+spoken-add-to-be-sure = Unklar. Sicherheitshalber { $amount } auftragen.
+spoken-take-off-to-be-sure = Unklar. Sicherheitshalber { $amount } abnehmen.
+
+no-number = Das ist kein Gewicht. Eingeben, was die Waage zeigt.
+no-bare = Das unglasierte Stück muss etwas wiegen. Vor dem Glasieren wiegen.
+glazed-under-bare = Glasiert ({ $glazed }) wiegt es weniger als unglasiert ({ $bare }). Prüfen, ob beides zu diesem Stück gehört und nicht vertauscht ist.
+negative = Das Gewicht liegt unter null. Mit dem unglasierten Stück auf der Waage tarieren, dann neu wiegen.
+nothing = Die Waage zeigt keine Glasur. Das Stück nach dem Auftragen wiegen.
+over-capacity = { $weight } ist mehr, als diese Waage wiegt ({ $capacity }). Eine größere nehmen oder die benutzte Waage wählen.
+under-minimum = { $weight } ist weniger, als diese Waage wiegen sollte ({ $minimum }). Eine feinere nehmen.
+finer-than-step = Diese Waage zeigt in Schritten von { $step } an und kann { $weight } nicht zeigen. Eingeben, was sie zeigt, oder die benutzte Waage wählen.
+more-than-piece-holds = { $weight } ist mehr Glasur, als dieses Stück tragen kann (höchstens etwa { $most }). Prüfen, ob mit dem unglasierten Stück tariert wurde.
+
+read-at-once = Ablesen, sobald nichts mehr tropft. Der Auftrag verliert von der ersten Minute an Wasser.
+weigh-again-first = Das Stück unmittelbar vor diesem Auftrag noch einmal wiegen und dieses Gewicht als Tara nehmen: Die Wand hält noch Wasser vom vorigen Auftrag. Dann ablesen, sobald nichts mehr tropft.
+
+no-step = Die Teilung der Waage angeben, zum Beispiel 0,1 g.
+no-capacity = Die Höchstlast der Waage angeben. Sie muss weit größer sein als die Teilung.
+minimum = Die Mindestlast der Waage muss kleiner sein als ihre Höchstlast. Leer lassen, wenn unbekannt.
+repeatability = Die Wiederholbarkeit der Waage kann nicht stimmen. Eine Sache zehnmal wiegen oder leer lassen.
+
+scale-decides = Diese Waage zeigt in Schritten von { $step } an, fein genug für diesen Auftrag.
+scale-decides-only-just = Diese Waage zeigt in Schritten von { $step } an, gerade noch fein genug für diesen Auftrag. Eine feinere würde mehr sagen.
+scale-is-too-coarse = Diese Waage zeigt in Schritten von { $step } an, zu grob für diesen Auftrag. Eine feinere nehmen.
+scale-is-too-small = Das Stück mit seinem Auftrag ist mehr, als diese Waage wiegt ({ $capacity }).
+laboratory-balance = Nur eine Laborwaage wiegt { $capacity } in Schritten von { $step }. Noch einmal auf dem Schild nachsehen.
+very-few-steps = Eine Waage für { $capacity } mit Schritten von { $step } hat sehr wenige Schritte. Noch einmal auf dem Schild nachsehen.

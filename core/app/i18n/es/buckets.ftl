@@ -1,0 +1,20 @@
+### Not yet read by a native potter.
+
+no-bucket = Todavía no hay cubos. Añadir un esmalte: su primer cubo viene con él.
+stir-and-check = Remover hasta el fondo y comprobar la densidad antes de las próximas piezas.
+sg-not-checked = Densidad sin comprobar
+
+checked-and-coats = { $coats ->
+    [one] Comprobado { $when }, 1 capa desde entonces
+   *[other] Comprobado { $when }, { $coats } capas desde entonces
+}
+coats-so-far = { $coats ->
+    [one] 1 capa hasta ahora
+   *[other] { $coats } capas hasta ahora
+}
+
+powder-by-weight = Polvo en peso
+dry-in-litre = Esmalte seco por litro
+dry-in-bucket = Esmalte seco en el cubo
+
+flow = { $seconds } s en la copa de flujo

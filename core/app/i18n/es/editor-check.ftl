@@ -1,0 +1,29 @@
+### Not yet read by a native potter.
+
+title = Comprobar: { $glaze }, { $bucket }
+save = Guardar esta comprobación
+way = Método
+way-help = Remover bien hasta el fondo y dejar que baje la espuma.
+typed-way = Densidad o densímetro
+typed-way-detail = { $sg }, 40 Bé o 90 Tw
+volume-way = Un volumen medido
+volume-way-detail = Una taza o jeringa con marca
+vessel-way = Mi recipiente
+vessel-way-detail = Pesado una vez con agua y luego con esmalte
+vessel = Recipiente
+vessel-full = Peso con esmalte
+vessel-full-help = Llenar el recipiente hasta la misma línea que con agua.
+empty = Peso vacío
+empty-help = 0 si se taró la báscula con él encima.
+with-glaze = Peso con esmalte
+glaze-volume = Volumen de esmalte
+sg = Densidad
+sg-help = O escribir 1450 g/l, 40 Bé o 90 Tw.
+flow = Copa de flujo, segundos
+flow-help = Si se usa. No es una viscosidad: solo compara este cubo consigo mismo.
+sg-and-powder = Densidad { $sg }, { $powder } de polvo en peso.
+checked = { $bucket }, comprobado: densidad { $sg }.
+as-before = Sin cambios: la densidad era { $sg } { $when }.
+thicker = Más espeso: la densidad era { $sg } { $when }. Los objetivos se adaptan; diluir solo si se aplica mal.
+thinner = Más diluido: la densidad era { $sg } { $when }. ¿Se removió hasta el fondo?
+gelled = Misma densidad, pero fluye más despacio: el esmalte ha gelificado. Remover con fuerza y comprobar otra vez antes de añadir agua, que solo dejaría la capa demasiado fina.

@@ -1,0 +1,14 @@
+### Not yet read by a native potter.
+
+title = Unidades, sonido y tacto
+mass = Pesos
+volume = Volúmenes
+area = Superficies
+length = Longitudes
+decimal = Signo decimal
+speak = Decir el veredicto en voz alta
+tick = Sonido en cada tecla
+code-pieces = Código en cada pieza
+code-pieces-help = Se marca en el pie, para reconocer la pieza tras la cocción. Desactivado: las piezas iguales se cuentan juntas como tanda.
+phone = Nombre del teléfono
+phone-hint = Tableta junto al fregadero

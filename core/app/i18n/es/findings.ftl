@@ -1,0 +1,222 @@
+### Not yet read by a native potter.
+
+how-to-begin = Pesar las capas y cocer las piezas. Después, abrir la cocción, mirar cada pieza y tocar fino, correcto o grueso. Ocho piezas de un esmalte dan un primer resultado.
+amount-only = Esto trata solo de la cantidad. Solo un análisis de laboratorio puede decir si una superficie es apta para comida o bebida.
+only-the-newest = { $coats ->
+    [one] Basado en la capa más reciente del taller y, para cada esmalte, en sus { $pots } piezas cocidas más recientes como máximo. Las anteriores no cuentan.
+   *[other] Basado en las { $coats } capas más recientes del taller y, para cada esmalte, en sus { $pots } piezas cocidas más recientes como máximo. Las anteriores no cuentan.
+}
+no-coat = Todavía no hay capas pesadas.
+none-looked-at = { $coats ->
+    [one] { $coats } capa pesada, sin revisar todavía tras la cocción.
+   *[other] { $coats } capas pesadas, ninguna revisada todavía tras la cocción.
+}
+scope-and-finding = { $scope }: { $finding }
+
+no-best = Todavía no hay una cantidad mejor de la que partir.
+now-starts-from = { $glaze } parte ahora de { $best }.
+start-from = Partir de { $best }
+start-from-help = Para cada forma y zona de este esmalte sin pieza de referencia ni plaqueta de prueba. Ahora parte de { $now }.
+
+controls-outside-window = { $zone ->
+    [inside] Interior: la media de las piezas de referencia es { $average }, fuera de la ventana. Usar como pieza de referencia una cercana a { $best }.
+    [outside] Exterior: la media de las piezas de referencia es { $average }, fuera de la ventana. Usar como pieza de referencia una cercana a { $best }.
+   *[whole] Interior y exterior: la media de las piezas de referencia es { $average }, fuera de la ventana. Usar como pieza de referencia una cercana a { $best }.
+}
+tiles-outside-window = { $zone ->
+    [inside] Interior: la media de las plaquetas de prueba es { $average }, fuera de la ventana. Usar como pieza de referencia una cercana a { $best }.
+    [outside] Exterior: la media de las plaquetas de prueba es { $average }, fuera de la ventana. Usar como pieza de referencia una cercana a { $best }.
+   *[whole] Interior y exterior: la media de las plaquetas de prueba es { $average }, fuera de la ventana. Usar como pieza de referencia una cercana a { $best }.
+}
+
+one-cone = cono { $cone }
+cones-together = conos { $cones }
+zones-together = { $zones ->
+    [inside_outside] capas solo interiores y solo exteriores
+    [inside_whole] capas solo interiores y completas
+    [outside_whole] capas solo exteriores y completas
+   *[inside_outside_whole] capas solo interiores, solo exteriores y completas
+}
+no-body = sin pasta indicada
+bodies-together = { $bodies ->
+    [one] { $bodies } pasta
+   *[other] { $bodies } pastas
+}
+
+too-few = { $place ->
+    [after_colon] { $pots ->
+        [one] aún faltan piezas: { $pots } hasta ahora ({ $looks }). Un primer resultado necesita { $enough }.
+       *[other] aún faltan piezas: { $pots } hasta ahora ({ $looks }). Un primer resultado necesita { $enough }.
+    }
+   *[alone] { $pots ->
+        [one] Aún faltan piezas: { $pots } hasta ahora ({ $looks }). Un primer resultado necesita { $enough }.
+       *[other] Aún faltan piezas: { $pots } hasta ahora ({ $looks }). Un primer resultado necesita { $enough }.
+    }
+}
+none-right = { $place ->
+    [after_colon] { $pots ->
+        [one] la única pieza no salió bien, con { $range }: { $looks }.
+       *[other] ninguna de { $pots } piezas salió bien, con { $range }: { $looks }.
+    }
+   *[alone] { $pots ->
+        [one] La única pieza no salió bien, con { $range }: { $looks }.
+       *[other] Ninguna de { $pots } piezas salió bien, con { $range }: { $looks }.
+    }
+}
+try-more = Probar con más.
+try-less = Probar con menos.
+mixed = { $place ->
+    [after_colon] los resultados se mezclan con { $range } ({ $pots ->
+        [one] { $pots } pieza). La cantidad sola no decide: comprobar la densidad del cubo, la cocción y el sitio en el horno.
+       *[other] { $pots } piezas). La cantidad sola no decide: comprobar la densidad del cubo, la cocción y el sitio en el horno.
+    }
+   *[alone] Los resultados se mezclan con { $range } ({ $pots ->
+        [one] { $pots } pieza). La cantidad sola no decide: comprobar la densidad del cubo, la cocción y el sitio en el horno.
+       *[other] { $pots } piezas). La cantidad sola no decide: comprobar la densidad del cubo, la cocción y el sitio en el horno.
+    }
+}
+window = { $place ->
+    [after_colon] bien entre { $from } y { $to } ({ $pots ->
+        [one] { $pots } pieza). Por debajo salió fino; por encima, grueso.
+       *[other] { $pots } piezas). Por debajo salió fino; por encima, grueso.
+    }
+   *[alone] Bien entre { $from } y { $to } ({ $pots ->
+        [one] { $pots } pieza). Por debajo salió fino; por encima, grueso.
+       *[other] { $pots } piezas). Por debajo salió fino; por encima, grueso.
+    }
+}
+window-upwards = { $place ->
+    [after_colon] bien desde { $from } ({ $pots ->
+        [one] { $pots } pieza). Por debajo salió fino; aún no se sabe cuánto es demasiado.
+       *[other] { $pots } piezas). Por debajo salió fino; aún no se sabe cuánto es demasiado.
+    }
+   *[alone] Bien desde { $from } ({ $pots ->
+        [one] { $pots } pieza). Por debajo salió fino; aún no se sabe cuánto es demasiado.
+       *[other] { $pots } piezas). Por debajo salió fino; aún no se sabe cuánto es demasiado.
+    }
+}
+window-downwards = { $place ->
+    [after_colon] bien hasta { $to } ({ $pots ->
+        [one] { $pots } pieza). Por encima salió grueso; aún no se sabe cuánto es demasiado poco.
+       *[other] { $pots } piezas). Por encima salió grueso; aún no se sabe cuánto es demasiado poco.
+    }
+   *[alone] Bien hasta { $to } ({ $pots ->
+        [one] { $pots } pieza). Por encima salió grueso; aún no se sabe cuánto es demasiado poco.
+       *[other] { $pots } piezas). Por encima salió grueso; aún no se sabe cuánto es demasiado poco.
+    }
+}
+all-right = { $place ->
+    [after_colon] { $pots ->
+        [one] la única pieza salió bien, con { $range }. Aún no se sabe cuánto menos o más también vale.
+       *[other] las { $pots } piezas salieron bien, con { $range }. Aún no se sabe cuánto menos o más también vale.
+    }
+   *[alone] { $pots ->
+        [one] La única pieza salió bien, con { $range }. Aún no se sabe cuánto menos o más también vale.
+       *[other] Las { $pots } piezas salieron bien, con { $range }. Aún no se sabe cuánto menos o más también vale.
+    }
+}
+most-right = { $pots ->
+    [one] { $right } de { $pots } pieza salió bien, con { $range }. Aún no se sabe cuánto menos o más también vale.
+   *[other] { $right } de { $pots } piezas salieron bien, con { $range }. Aún no se sabe cuánto menos o más también vale.
+}
+looks = { $thickness ->
+    [thin] { $pots ->
+        [one] { $pots } fina
+       *[other] { $pots } finas
+    }
+    [thick] { $pots ->
+        [one] { $pots } gruesa
+       *[other] { $pots } gruesas
+    }
+   *[right] { $pots ->
+        [one] { $pots } correcta
+       *[other] { $pots } correctas
+    }
+}
+range = { $from } a { $to }
+best-near = Lo mejor, cerca de { $best }; muy probablemente entre { $low } y { $high }. Dentro de la ventana deberían salir bien al menos { $sure } de cada 100 piezas.
+
+came-out = { $thickness ->
+    [thin] Salió fino
+    [thick] Salió grueso
+   *[right] Salió bien
+}
+the-window = Ventana
+best-amount = Lo mejor, { $amount }
+aimed-at-today = Objetivo de hoy, { $amount }
+laydown-axis = Gramaje, { $unit }
+looks-at = { $thickness ->
+    [thin] { $pots ->
+        [one] { $pots } fina con { $range }
+       *[other] { $pots } finas con { $range }
+    }
+    [thick] { $pots ->
+        [one] { $pots } gruesa con { $range }
+       *[other] { $pots } gruesas con { $range }
+    }
+   *[right] { $pots ->
+        [one] { $pots } correcta con { $range }
+       *[other] { $pots } correctas con { $range }
+    }
+}
+chart-words = { $scope }. { $finding } { $looks }. Objetivo de hoy: { $aim }.
+
+faults-by-side = { $below } de { $all-below } por debajo de la ventana, { $within } de { $all-within } dentro, { $above } de { $all-above } por encima.
+faults-of-all = { $pots ->
+    [one] { $pots-with } de { $pots } pieza.
+   *[other] { $pots-with } de { $pots } piezas.
+}
+more-with-less = Más a menudo con menos esmalte.
+more-within = Más a menudo dentro de la ventana.
+more-with-more = Más a menudo con más esmalte.
+
+rests-on-controls = { $pieces ->
+    [one] { $pieces } pieza de referencia, { $laydown }
+   *[other] { $pieces } piezas de referencia, media { $laydown }
+}
+rests-on-tiles = { $tiles ->
+    [one] { $tiles } plaqueta de prueba, { $laydown }
+   *[other] { $tiles } plaquetas de prueba, media { $laydown }
+}
+rests-on-start = Sin pieza de referencia ni plaqueta de prueba: valor inicial, { $laydown }
+
+aims-title = Capas frente a su objetivo
+aims-axis = { $coats ->
+    [one] La última capa
+   *[other] Las últimas { $coats } capas
+}
+aim = Objetivo
+a-coat = Capa
+far-off = Lejos de las demás
+moving-average = Media móvil
+the-aim = Objetivo
+within-limits = Franja en que las capas cumplen el objetivo
+aims-on = { $coats ->
+    [one] La última capa está justo en el objetivo.
+   *[other] La media de las últimas { $coats } capas está justo en el objetivo.
+}
+aims-over = { $coats ->
+    [one] La última capa supera el objetivo en un { $percent }.
+   *[other] La media de las últimas { $coats } capas supera el objetivo en un { $percent }.
+}
+aims-short = { $coats ->
+    [one] La última capa queda un { $percent } por debajo del objetivo.
+   *[other] La media de las últimas { $coats } capas queda un { $percent } por debajo del objetivo.
+}
+aims-steady = Se mantienen en el objetivo.
+aims-rising = Tienden a pasarse: comprobar la densidad del cubo y cuánto tiempo se sumergen las piezas.
+aims-falling = Tienden a quedarse cortas: comprobar la densidad del cubo y si el bizcocho está húmedo.
+aims-outside = { $coats ->
+    [one] Una está lejos de las demás.
+   *[other] { $coats } están lejos de las demás.
+}
+
+last-set = { $zone ->
+    [inside] Última tanda: { $form }, interior
+    [outside] Última tanda: { $form }, exterior
+   *[whole] Última tanda: { $form }, interior y exterior
+}
+last-set-weights = { $pieces ->
+    [one] { $pieces } pieza, { $when }: media { $mean } en húmedo, { $least } a { $most }, desviación estándar { $spread }.
+   *[other] { $pieces } piezas, { $when }: media { $mean } en húmedo, { $least } a { $most }, desviación estándar { $spread }.
+}

@@ -1,0 +1,96 @@
+### Not yet read by a native potter.
+
+verdict-within = bien
+verdict-short = falta
+verdict-over = sobra
+verdict-cannot-tell = no se sabe
+
+zone-inside = interior
+zone-outside = exterior
+zone-whole = interior y exterior
+
+sensitivity-low = tolerante
+sensitivity-medium = normal
+sensitivity-high = sensible
+
+part-foot = pie sin esmalte
+part-outside-wall = pared exterior
+part-overlap-band = franja de solape
+part-rim = borde
+part-inside-wall = pared interior
+part-inside-floor = fondo interior
+
+shape-cylinder-mug = taza recta
+shape-rounded-mug = taza redondeada
+shape-open-bowl = cuenco abierto
+shape-deep-bowl = cuenco hondo
+shape-plate = plato
+shape-bottle = botella
+shape-jar = tarro
+shape-vase = florero
+shape-teapot = tetera
+shape-planter = macetero
+shape-tile = azulejo
+
+stage-bisque = en bizcocho
+stage-thrown = recién torneada
+stage-fired = esmaltada y cocida
+
+side-left = izquierda
+side-right = derecha
+
+mass-gram = gramos
+mass-ounce = onzas
+volume-millilitre = mililitros
+volume-us-fluid-ounce = onzas líquidas de EE. UU.
+volume-imperial-fluid-ounce = onzas líquidas imperiales
+area-square-centimetre = centímetros cuadrados
+area-square-inch = pulgadas cuadradas
+length-centimetre = centímetros
+length-millimetre = milímetros
+length-inch = pulgadas
+
+decimal-point = punto, 19.4
+decimal-comma = coma, 19,4
+
+thickness-thin = fino
+thickness-right = correcto
+thickness-thick = grueso
+
+fault-crawling = recogido
+fault-beading = perlado
+fault-raw-cracking = grietas de secado
+fault-flaking = descascarillado
+fault-crazing = cuarteado
+fault-delayed-crazing = cuarteado tardío
+fault-shivering = desconchado
+fault-dunting = grieta de enfriamiento
+fault-pinholing = pinchazos
+fault-pitting = hoyuelos
+fault-blistering = ampollas
+fault-bloating = hinchamiento
+fault-running = chorreo
+fault-pooling = encharcado
+fault-sagging = descuelgue
+fault-thin = zonas finas
+fault-dry = demasiado seco
+fault-overfired = pasado de cocción
+fault-matting = mate
+fault-scumming = eflorescencia
+fault-blushing = sonrojo
+fault-speck = motas
+fault-bare-spot = calvas
+fault-metal-marking = marcas de cubiertos
+
+cone-kind-self-supporting = autosoportado
+cone-kind-large = grande
+
+cone-reading-standing = sin doblar
+cone-reading-soft = algo doblado
+cone-reading-at = doblado
+cone-reading-hard = muy doblado
+cone-reading-flat = tumbado
+
+sureness-sure = El contorno es claro.
+sureness-fair = El contorno es aceptable. Repasarlo y, una vez guardado, arrastrar lo que no encaje.
+sureness-doubtful = El contorno es dudoso. Compararlo con la pieza o repetir la foto.

@@ -1,0 +1,29 @@
+### Not yet read by a native potter.
+
+title = Contrôler { $glaze }, { $bucket }
+save = Enregistrer ce contrôle
+way = Méthode
+way-help = Remuez d’abord bien jusqu’au fond, et laissez retomber la mousse.
+typed-way = Densité ou aréomètre
+typed-way-detail = { $sg }, 40 Bé ou 90 Tw
+volume-way = Un volume mesuré
+volume-way-detail = Un gobelet ou une seringue avec un repère
+vessel-way = Mon récipient
+vessel-way-detail = Pesé une fois avec de l’eau, puis avec l’émail
+vessel = Récipient
+vessel-full = Poids avec l’émail
+vessel-full-help = Remplissez le récipient jusqu’au même trait qu’avec l’eau.
+empty = Poids à vide
+empty-help = 0 si vous avez taré la balance avec le récipient dessus.
+with-glaze = Poids avec l’émail
+glaze-volume = Volume d’émail
+sg = Densité
+sg-help = Ou saisissez 1450 g/l, 40 Bé ou 90 Tw.
+flow = Coupe d’écoulement, secondes
+flow-help = Si vous en avez une. Ce n’est pas une viscosité : elle compare seulement ce seau à lui-même.
+sg-and-powder = Densité { $sg }, { $powder } de poudre en poids.
+checked = Contrôlé : { $bucket }, densité { $sg }.
+as-before = Pas de changement : la densité était de { $sg } { $when }.
+thicker = Plus épais : la densité était de { $sg } { $when }. Les cibles suivent ; ne diluez que si l’émail s’applique mal.
+thinner = Plus liquide : la densité était de { $sg } { $when }. A-t-il été remué jusqu’au fond ?
+gelled = Même densité, mais il coule plus lentement : l’émail a gélifié. Remuez énergiquement et contrôlez de nouveau avant d’ajouter de l’eau, qui ne ferait qu’amincir trop la couche.

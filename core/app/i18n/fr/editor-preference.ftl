@@ -1,0 +1,14 @@
+### Not yet read by a native potter.
+
+title = Unités, son et vibration
+mass = Poids
+volume = Volumes
+area = Surfaces
+length = Longueurs
+decimal = Signe décimal
+speak = Dire le verdict à voix haute
+tick = Vibrer à chaque touche
+code-pieces = Un code par pièce
+code-pieces-help = À marquer sur le pied, pour reconnaître la pièce après la cuisson. Sans code, les pièces égales sont comptées ensemble, en série.
+phone = Nom du téléphone
+phone-hint = Tablette près de l’évier

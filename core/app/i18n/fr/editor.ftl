@@ -1,0 +1,28 @@
+### Not yet read by a native potter.
+
+save = Enregistrer
+name = Nom
+glaze = Émail
+form = Forme
+dipped-at = Densité au trempage
+laydown-is = Dépôt : { $laydown }.
+add-first = { $kind ->
+    [form] Ajoutez d’abord une forme.
+    [kiln] Ajoutez d’abord un four.
+   *[glaze] Ajoutez d’abord un émail.
+}
+saved = Enregistré.
+is-saved = « { $name } » : enregistré.
+is-archived = « { $name } » : archivé.
+firing-removed = La cuisson est supprimée.
+control-archived = La pièce témoin est archivée.
+cannot-be-removed = Impossible de supprimer cela.
+nothing-to-save = Il n’y a rien à enregistrer ici.
+write-here = { $field } : à écrire ici.
+type-here = { $field } : à saisir ici.
+choose-here = { $field } : à choisir ici.
+fill-in = { $field } : à remplir.
+choose-from-list = { $field } : à choisir dans la liste.
+too-long = Trop long. Au plus { $most } caractères.
+too-short = Trop court. Au moins { $fewest } caractères.
+secret-saved = Enregistré sur ce téléphone. Écrivez pour le remplacer.

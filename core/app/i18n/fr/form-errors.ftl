@@ -1,0 +1,32 @@
+### Not yet read by a native potter.
+
+no-size = Donnez ce que la forme contient à ras bord, ou son contour mesuré, ou ses surfaces émaillées.
+capacity = Une forme contient de 5 ml à 100 litres, et { $millilitres } ml est hors de ces limites. Vérifiez le chiffre et l’unité.
+area = Une surface émaillée va de 1 cm² à 5 m², et { $square_centimetres } cm² est hors de ces limites. Vérifiez le chiffre et l’unité.
+holds-nothing = Un carreau ne contient rien. Donnez la surface de sa face émaillée.
+too-few-points = Un profil demande au moins trois points : le pied, le point le plus large et le bord.
+too-many-points = C’est plus de { $most } points. Ne gardez que ceux où le contour change de direction.
+out-of-reach = Le point { $point } n’est pas une taille possible pour un pot : au plus 1,5 m de haut et 1,5 m de large. Vérifiez les chiffres et l’unité.
+same-height = Les points { $first } et { $second } sont à la même hauteur. Corrigez-en un ; pour un ressaut, mettez un bout un demi-millimètre plus haut.
+crosses = Le contour se croise près du point { $point }. Vérifiez que les points suivent la paroi de bas en haut.
+no-wall = La paroi doit avoir une épaisseur. Mesurez-la au bord, ou ouvrez une vieille pièce.
+wall-too-thick = Au point { $point }, la paroi est plus épaisse que le pot n’est large. Vérifiez la paroi et la largeur.
+floor = Le fond et la bague de pied sont plus hauts que le pot. Vérifiez le fond, la bague et l’unité.
+foot-ring = La bague de pied est plus large que le pied. Vérifiez sa largeur : la terre seule, d’un côté.
+no-weight = Le poids et la densité du biscuit doivent être supérieurs à zéro. Vérifiez les deux chiffres.
+nothing-to-glaze = Le pied sans émail monte jusqu’au bord : il n’y a rien d’émaillé à l’extérieur. Vérifiez la hauteur où commence l’émail.
+shrinkage = Une terre se rétracte de 0 à 30 % du tournage à la cuisson d’émail, et au moins autant qu’au biscuit. Vérifiez les deux chiffres : chacun se mesure par rapport à la taille tournée.
+photo-no-picture = Ce fichier n’est pas une image JPEG ou PNG. Reprenez la photo, ou réglez l’appareil pour enregistrer en JPEG.
+photo-cut-short = Il manque une partie de cette image. Reprenez la photo.
+photo-too-large = Cette image a plus de 50 mégapixels, c’est trop. Réglez l’appareil sur un format plus petit.
+photo-too-small = Cette image est trop petite pour y mesurer. Reprenez la photo au plein format de l’appareil.
+photo-too-dark = Il fait trop sombre pour voir le bord de la pièce. Reprenez la photo avec plus de lumière, sans contre-jour.
+photo-busy = Le fond est trop chargé. Tendez derrière la pièce un tissu ou une feuille unis, d’une couleur différente de la sienne.
+photo-nothing = Aucune pièce ne se détache du fond. Prenez un fond bien plus clair ou bien plus foncé qu’elle.
+photo-cut-off = La pièce sort de l’image. Reculez jusqu’à voir le fond tout autour.
+photo-too-far = La pièce est trop petite dans l’image. Approchez-vous, jusqu’à ce qu’elle remplisse au moins un tiers de la hauteur.
+photo-not-alone = Il y a plus d’une chose dans l’image. Ne laissez que la pièce, et la règle bien à côté.
+photo-too-tilted = Le téléphone était trop penché. Tenez-le d’aplomb, pour que la pièce soit droite.
+photo-lopsided = Les deux côtés diffèrent trop pour une seule pièce ronde. Tournez l’anse bien sur un côté, et évitez les ombres et les fenêtres claires.
+photo-too-flat = Une pièce aussi plate ne se mesure pas de côté. Mesurez plutôt quelques largeurs et hauteurs.
+photo-size = Cette dimension ne correspond pas à l’image. Vérifiez le chiffre, son unité, et que les repères sont bien à ses bouts.

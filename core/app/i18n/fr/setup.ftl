@@ -1,0 +1,42 @@
+### Not yet read by a native potter.
+
+forms = Formes
+add-form = Ajouter une forme
+no-forms = Les formes que vous tournez encore et encore.
+bodies = Terres
+add-body = Ajouter une terre
+no-bodies = Vos terres et leur retrait, pour retrouver la taille au biscuit en mesurant une pièce cuite.
+glazes = Émaux
+add-glaze = Ajouter un émail
+no-glazes = Chacun avec sa sensibilité à l’épaisseur.
+controls = Pièces témoins
+add-control = Ajouter une pièce témoin
+no-controls = Une pièce réussie. Prenez une couche enregistrée comme pièce témoin, ou saisissez une quantité dont vous êtes sûr.
+tiles = Tuiles d’essai
+add-tile = Ajouter une tuile d’essai
+no-tiles = Pesez la couche d’une tuile pour savoir quelle épaisseur ont vraiment vos essais.
+scales = Balances
+add-scale = Ajouter une balance
+no-scales = Chacune avec sa portée et son échelon.
+kilns = Fours
+add-kiln = Ajouter un four
+no-kilns = Chacun avec ses plaques, pour prévoir un enfournement.
+vessels = Récipients
+add-vessel = Ajouter un récipient
+no-vessels = N’importe quel bocal : pesé une fois avec de l’eau, il contrôle la densité pour toujours.
+shrinks = retrait { $bisque } au biscuit, { $fired } après cuisson d’émail
+thickness = { $sensitivity ->
+    [low] Épaisseur : tolérant
+    [high] Épaisseur : sensible
+   *[medium] Épaisseur : normal
+}
+oblong-shelves = { $count ->
+    [one] { $count } plaque de { $across } sur { $deep }
+   *[other] { $count } plaques de { $across } sur { $deep }
+}
+round-shelves = { $count ->
+    [one] { $count } plaque de { $across } de diamètre
+   *[other] { $count } plaques de { $across } de diamètre
+}
+weighed-control = { $glaze } : { $wet } humide, { $moment }
+typed-control = { $glaze } : { $wet } humide
