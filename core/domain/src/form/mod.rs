@@ -380,7 +380,7 @@ mod tests {
         let inside = form.zone(ZoneKind::Inside).unwrap();
         assert_eq!((inside.area, inside.relative_uncertainty), (cm2(320.0), MEASURED_AREA));
         let outside = form.zone(ZoneKind::Outside).unwrap().relative_uncertainty;
-        assert!(outside >= AREA_FROM_CAPACITY && outside < AREA_FROM_CAPACITY + 0.01);
+        assert!((AREA_FROM_CAPACITY..AREA_FROM_CAPACITY + 0.01).contains(&outside));
         let whole = form.zone(ZoneKind::Whole).unwrap().relative_uncertainty;
         assert!(whole > MEASURED_AREA && whole < AREA_FROM_CAPACITY);
         let only_inside = Form::by_area(ShapeClass::Jar, Some(cm2(320.0)), None).unwrap();
