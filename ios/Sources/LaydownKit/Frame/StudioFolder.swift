@@ -28,6 +28,7 @@ public struct StudioFolder: Sendable {
     public func open(_ now: Now) throws -> Studio {
         // Generated code that belongs to another library would read its records wrongly, field by field.
         guard buildStamp() == generatedBuildStamp else { throw LibraryMismatch() }
+        _ = setLanguage(tags: [Words.languages[Words.language]])
         try makeFolder(folder)
         try makeFolder(markFolder)
         try leaveOutOfBackups(markFolder)

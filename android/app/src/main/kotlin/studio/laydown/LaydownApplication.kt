@@ -1,11 +1,13 @@
 package studio.laydown
 
 import android.app.Application
+import android.content.res.Configuration
 import studio.laydown.core.BUILD_STAMP
 import studio.laydown.core.Now
 import studio.laydown.core.Studio
 import studio.laydown.core.buildStamp
 import studio.laydown.core.recoverStudio
+import studio.laydown.core.setLanguage
 import studio.laydown.core.uniffiEnsureInitialized
 import studio.laydown.setup.BackupJob
 import studio.laydown.setup.BackupsByThemselves
@@ -53,12 +55,29 @@ open class LaydownApplication : Application() {
         BackupJob.schedule(this)
     }
 
+    override fun onConfigurationChanged(newConfig: Configuration) {
+        super.onConfigurationChanged(newConfig)
+        // Until the library is loaded there is nothing to tell.
+        if (speaks) speak(newConfig)
+    }
+
+    /** Whether the core was told the phone's languages. */
+    @Volatile private var speaks = false
+
+    /** Has the core speak the first of the phone's languages that it knows, as the app's own labels do. */
+    private fun speak(configuration: Configuration) {
+        val locales = configuration.locales
+        setLanguage(List(locales.size()) { locales[it].toLanguageTag() })
+        speaks = true
+    }
+
     private fun openStudio(now: Now): Studio = try {
         report.reached(StartupStep.LIBRARY)
         val stamp = loadLibrary()
         report.loaded(stamp)
         // Generated code that belongs to another library would read its records wrongly, field by field.
         if (stamp != BUILD_STAMP) throw LibraryMismatch()
+        speak(resources.configuration)
         report.reached(StartupStep.STUDIO)
         val studio = Studio.openHere(File(filesDir, FILE).path, File(noBackupFilesDir, MARK).path, now)
         report.reached(StartupStep.OPEN)
