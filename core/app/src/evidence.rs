@@ -10,6 +10,7 @@ use uuid::Uuid;
 use super::archive::in_use;
 use super::form_geometry::shape;
 use super::in_words::Sentence;
+use super::in_words::decimal_mark;
 use super::messages::common as say;
 use super::{Result, StudioError};
 use laydown_domain::UnknownCode;
@@ -21,8 +22,8 @@ use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{
-    AreaUnit, DecimalMark, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres,
-    Style, VolumeUnit,
+    AreaUnit, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
+    VolumeUnit,
 };
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::ControlPiece;
@@ -51,7 +52,7 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
         volume: VolumeUnit::Millilitre.code().to_owned(),
         area: AreaUnit::SquareCentimetre.code().to_owned(),
         length: LengthUnit::Centimetre.code().to_owned(),
-        decimal: DecimalMark::Point.code().to_owned(),
+        decimal: decimal_mark().code().to_owned(),
         speak: true,
         tick: true,
         code_pieces: true,

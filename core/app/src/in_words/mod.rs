@@ -21,7 +21,7 @@ pub(crate) use faults::{hint, witnessed};
 pub(crate) use names::name_of;
 pub(crate) use store::refusals;
 pub(crate) use target::thin_tile;
-pub(crate) use units::{StyleWords, thin_glaze};
+pub(crate) use units::{StyleWords, decimal_mark, thin_glaze};
 pub(crate) use verdict::{rests, scale_advice, scale_doubt, when_to_read};
 
 /// A sentence that a potter reads: ready, or made of why something was refused.
