@@ -66,7 +66,7 @@ fn a_coat_that_was_undone_can_be_saved_again() {
     let second = save(&bench, &entry);
     assert_ne!(second.id, first.id);
     assert_eq!(save(&bench, &entry), second);
-    assert_eq!(recent(&bench), [second.id.clone()]);
+    assert_eq!(recent(&bench), std::slice::from_ref(&second.id));
     // The first one can still be done again: nothing of it is used up.
     bench.studio.undo(NOW, &undone.undo).unwrap();
     assert_eq!(recent(&bench).len(), 2);

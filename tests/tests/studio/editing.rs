@@ -444,7 +444,7 @@ fn changed(kind: EditorKind, field: &EditorField) -> Option<String> {
         FieldKind::Choice | FieldKind::Outline => {
             let mut others = field.items.iter().filter(|item| item.code != field.text && item.code != "tile");
             // What is known in the first way is known at once; the last wants more to be filled in.
-            let other = if field.key == "way" { others.next() } else { others.last() };
+            let other = if field.key == "way" { others.next() } else { others.next_back() };
             Some(other?.code.clone())
         }
         FieldKind::Switch => Some(if field.text == "yes" { "no" } else { "yes" }.into()),
