@@ -200,8 +200,8 @@ no-files-app = Ninguna aplicación de este teléfono guarda archivos. Enviarlo e
 no-file = No se eligió ningún archivo. No se cambió nada.
 file-not-copied = Ese lugar no se puede leer ni escribir, o está lleno. No se cambió nada: elegir otro.
 
-preferences = Unidades, sonido y tacto
-preferences-detail = Qué unidades, y si laydown habla y responde a cada tecla
+preferences = Unidades, sonido y vibración
+preferences-detail = Qué unidades, y si laydown habla y vibra
 cautions = Precauciones
 cautions-detail = Polvo, pulverizado, hornos calientes y alimentos: a qué prestar atención y a quién preguntar
 
