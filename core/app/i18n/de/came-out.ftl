@@ -34,24 +34,24 @@ place = { $place ->
 }
 where-is = { $fault ->
     [crawling] Wo ist die Glasur abgerollt?
-    [beading] Wo ist sie abgeperlt?
+    [beading] Wo ist die Glasur abgeperlt?
     [raw_cracking] Wo sind Trockenrisse?
-    [flaking] Wo ist sie abgeblättert?
+    [flaking] Wo ist die Glasur abgeblättert?
     [crazing] Wo sind Haarrisse?
     [delayed_crazing] Wo sind Haarrisse?
-    [shivering] Wo ist sie abgeplatzt?
+    [shivering] Wo ist die Glasur abgeplatzt?
     [dunting] Wo ist das Stück gerissen?
     [pinholing] Wo sind die Nadelstiche?
     [pitting] Wo sind die Grübchen?
     [blistering] Wo sind die Blasen?
     [bloating] Wo ist der Scherben aufgebläht?
-    [running] Wo ist sie abgelaufen?
-    [pooling] Wo ist sie zusammengelaufen?
+    [running] Wo ist die Glasur abgelaufen?
+    [pooling] Wo ist die Glasur zusammengelaufen?
     [sagging] Wo sind die Wülste?
     [thin] Wo sind die dünnen Stellen?
-    [dry] Wo ist sie zu trocken?
-    [overfired] Wo ist es überbrannt?
-    [matting] Wo ist sie matt?
+    [dry] Wo ist die Glasur zu trocken?
+    [overfired] Wo ist die Glasur überbrannt?
+    [matting] Wo ist die Glasur matt?
     [scumming] Wo ist die Ausblühung?
     [blushing] Wo ist der Anflug?
     [speck] Wo sind die Flecken?

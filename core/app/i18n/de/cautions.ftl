@@ -3,7 +3,7 @@
 dust = Staub
 dust-text = Trockene Glasur und trockener Ton enthalten Quarz, der die Lunge auf Dauer schädigt. Nass putzen, nie trocken fegen. Pulver ins Wasser geben, nicht Wasser ins Pulver. Lässt sich Staub nicht vermeiden, für Quarzstaub zugelassenen Atemschutz tragen. Vorrang haben die Regeln am Arbeitsplatz und die Sicherheitsdatenblätter.
 materials = Giftige und lösliche Rohstoffe
-materials-text = Manche Glasurrohstoffe sind giftig, manche lösen sich und gehen durch die Haut. Jedes Sicherheitsdatenblatt lesen, Handschuhe tragen, nicht dabei essen oder trinken, Hände waschen. Abfälle nach den örtlichen Vorschriften entsorgen.
+materials-text = Manche Glasurrohstoffe sind giftig, manche lösen sich und gehen durch die Haut. Jedes Sicherheitsdatenblatt lesen, Handschuhe tragen, Essen und Trinken aus dem Raum fernhalten, Hände waschen. Abfälle nach den örtlichen Vorschriften entsorgen.
 spraying = Spritzen
 spraying-text = Spritznebel dringt tief in die Lunge. Nur in einer Kabine mit funktionierender Absaugung spritzen und dafür zugelassenen Atemschutz tragen. Zur Absaugung eine zugelassene Fachkraft fragen.
 food = Essen und Trinken

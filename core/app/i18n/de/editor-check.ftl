@@ -24,6 +24,6 @@ flow-help = Falls vorhanden. Das ist keine Viskosität: Es vergleicht diesen Eim
 sg-and-powder = Dichte { $sg }, { $powder } Pulver nach Gewicht.
 checked = { $bucket } geprüft: Dichte { $sg }.
 as-before = Unverändert: Die Dichte war { $when } { $sg }.
-thicker = Dicker: Die Dichte war { $when } { $sg }. Die Ziele ziehen mit; nur verdünnen, wenn sie sich schlecht auftragen lässt.
+thicker = Dicker: Die Dichte war { $when } { $sg }. Die Ziele ziehen mit; nur verdünnen, wenn sich die Glasur schlecht auftragen lässt.
 thinner = Dünner: Die Dichte war { $when } { $sg }. Wurde bis zum Boden umgerührt?
 gelled = Gleiche Dichte, aber sie läuft langsamer: Die Glasur ist angesteift. Kräftig rühren und neu prüfen, bevor Wasser dazukommt; das würde den Auftrag nur zu dünn machen.

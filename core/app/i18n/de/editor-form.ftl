@@ -87,6 +87,14 @@ zone-area = { $zone ->
     [outside] Außen: { $area }, auf { $percent } genau
    *[whole] Innen und außen: { $area }, auf { $percent } genau
 }
+targets-change = Ziele dieser Form, die von anderen Formen kommen, ändern sich um { $change }.
+targets-of-zone-change = { $zone ->
+    [inside] Innen ändern sich die Ziele dieser Form, die von anderen Formen kommen, um { $change }.
+    [outside] Außen ändern sich die Ziele dieser Form, die von anderen Formen kommen, um { $change }.
+   *[whole] Innen und außen zusammen ändern sich die Ziele dieser Form, die von anderen Formen kommen, um { $change }.
+}
+targets-change-by-capacity = Ziele über das Fassungsvermögen ändern sich um { $change }.
+own-targets-stay = Die eigenen Vergleichsstücke behalten ihr Gewicht. Wird die Form jetzt in einer anderen Größe gemacht, eine neue hinzufügen.
 part-area = { $part ->
     [foot] glasurfreier Fuß { $area }
     [outside_wall] Außenwand { $area }

@@ -1,13 +1,13 @@
 ### Not yet read by a native potter.
 
-title = Einheiten, Ton und Tastgefühl
+title = Einheiten, Ton und Vibration
 mass = Gewichte
 volume = Volumen
 area = Flächen
 length = Längen
 decimal = Dezimalzeichen
 speak = Urteil ansagen
-tick = Bei jeder Taste ticken
+tick = Bei jeder Taste vibrieren
 code-pieces = Jedes Stück mit Code
 code-pieces-help = Auf den Fuß schreiben, um das Stück nach dem Brand zu erkennen. Aus: Gleiche Stücke werden zusammen als Serie gezählt.
 phone = Name des Handys

@@ -25,4 +25,5 @@ fill-in = { $field }: ausfüllen.
 choose-from-list = { $field }: aus der Liste wählen.
 too-long = Zu lang. Höchstens { $most } Zeichen.
 too-short = Zu kurz. Mindestens { $fewest } Zeichen.
+not-on-this-phone = Nicht auf diesem Handy
 secret-saved = Auf diesem Handy gespeichert. Zum Ersetzen neu eingeben.

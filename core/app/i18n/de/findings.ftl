@@ -55,12 +55,12 @@ too-few = { $place ->
 }
 none-right = { $place ->
     [after_colon] { $pots ->
-        [one] das einzige Stück wurde nicht richtig, bei { $range }: { $looks }.
-       *[other] keines von { $pots } Stücken wurde richtig, bei { $range }: { $looks }.
+        [one] das einzige Stück ist nicht richtig geworden ({ $range }): { $looks }.
+       *[other] keines der { $pots } Stücke ist richtig geworden ({ $range }): { $looks }.
     }
    *[alone] { $pots ->
-        [one] Das einzige Stück wurde nicht richtig, bei { $range }: { $looks }.
-       *[other] Keines von { $pots } Stücken wurde richtig, bei { $range }: { $looks }.
+        [one] Das einzige Stück ist nicht richtig geworden ({ $range }): { $looks }.
+       *[other] Keines der { $pots } Stücke ist richtig geworden ({ $range }): { $looks }.
     }
 }
 try-more = Mehr versuchen.
@@ -107,17 +107,17 @@ window-downwards = { $place ->
 }
 all-right = { $place ->
     [after_colon] { $pots ->
-        [one] das einzige Stück wurde richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
-       *[other] alle { $pots } Stücke wurden richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+        [one] das einzige Stück ist richtig geworden ({ $range }). Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+       *[other] alle { $pots } Stücke sind richtig geworden ({ $range }). Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
     }
    *[alone] { $pots ->
-        [one] Das einzige Stück wurde richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
-       *[other] Alle { $pots } Stücke wurden richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+        [one] Das einzige Stück ist richtig geworden ({ $range }). Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+       *[other] Alle { $pots } Stücke sind richtig geworden ({ $range }). Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
     }
 }
 most-right = { $pots ->
-    [one] { $right } von { $pots } Stück wurde richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
-   *[other] { $right } von { $pots } Stücken wurden richtig, bei { $range }. Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+    [one] { $right } von { $pots } Stück ist richtig geworden ({ $range }). Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
+   *[other] { $right } von { $pots } Stücken sind richtig geworden ({ $range }). Wie viel weniger oder mehr noch geht, ist noch nicht bekannt.
 }
 looks = { $thickness ->
     [thin] { $pots ->

@@ -46,7 +46,7 @@ to-fired = Als gebrannt vermerken
 to-done = Als fertig vermerken
 to-open = Wieder öffnen
 ask-fired-empty = Auf den Platten steht nichts. Die Stücke lassen sich auch nachher hinzufügen.
-ask-fired = Erst tun, wenn der Ofen gebrannt hat. Danach lassen sich die Stücke einzeln ansehen.
+ask-fired = Erst nach dem Brand. Danach lassen sich die Stücke einzeln ansehen.
 ask-done = { $left ->
     [one] { $left } Stück ist noch nicht angesehen. Der Brand lässt sich wieder öffnen.
    *[other] { $left } Stücke sind noch nicht angesehen. Der Brand lässt sich wieder öffnen.

@@ -9,5 +9,5 @@ weight-off = { $weight ->
     [heavier] Das gewogene Stück ist { $percent } % schwerer als diese Zeichnung davon. Wand, Boden und Einheit prüfen, und wann gemessen wurde.
    *[lighter] Das gewogene Stück ist { $percent } % leichter als diese Zeichnung davon. Wand, Boden und Einheit prüfen, und wann gemessen wurde.
 }
-overlap = Beide Glasuren überlappen sich oben auf { $band }: zu dick, rollen sie dort ab oder laufen. Den zweiten Auftrag auf diesem Band dünn halten.
+overlap = Beide Glasuren überlappen sich vom Rand an auf { $band }. Wird es dort zu dick, rollt die Glasur ab oder läuft. Den zweiten Auftrag auf diesem Band dünn halten.
 wide-floor = Der Boden ist weit, dort sammelt sich Glasur. Sofort ausgießen und kopfüber abtropfen lassen.

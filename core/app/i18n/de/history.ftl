@@ -23,7 +23,7 @@ kind = { $kind ->
     [placement] Im Ofen
     [finding] Ergebnis
     [photo] Foto
-    [preference] Einheiten, Ton und Tastgefühl
+    [preference] Einheiten, Ton und Vibration
    *[other] Etwas aus einer neueren Version
 }
 kind-and-name = { $kind }: { $name }
@@ -56,15 +56,15 @@ set-anew = { $phone ->
 not-shown = verborgen, weil das, wozu es gehört, rückgängig gemacht wurde oder noch nicht angekommen ist
 left-out = als unmöglich ausgelassen: { $fields }
 its-was-undone = { $thing ->
-    [glaze] seine Glasur wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-    [bucket] sein Eimer wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-    [vessel] sein Messgefäß wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-    [form] seine Form wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-    [body] seine Masse wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-    [scale] seine Waage wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-    [kiln] sein Ofen wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-    [firing] sein Brand wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
-   *[other] { $thing } wurde rückgängig gemacht: dort wiederholen, um es zurückzuholen
+    [glaze] die Glasur dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+    [bucket] der Eimer dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+    [vessel] das Messgefäß dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+    [form] die Form dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+    [body] die Masse dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+    [scale] die Waage dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+    [kiln] der Ofen dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+    [firing] der Brand dazu wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
+   *[other] das Zugehörige ({ $thing }) wurde rückgängig gemacht: dort „Wiederholen“ antippen, um dies zurückzuholen
 }
 
 field-and-value = { $field }: { $value }

@@ -4,6 +4,7 @@ verdict-within = passt
 verdict-short = zu wenig
 verdict-over = zu viel
 verdict-cannot-tell = unklar
+verdict-guess = geschätzt
 
 zone-inside = innen
 zone-outside = außen
@@ -52,6 +53,11 @@ length-inch = Zoll
 
 decimal-point = Punkt, 19.4
 decimal-comma = Komma, 19,4
+
+tile-not-fired = noch nicht gebrannt
+tile-thin = zu dünn
+tile-right = richtig
+tile-thick = zu dick
 
 thickness-thin = dünn
 thickness-right = richtig

@@ -8,7 +8,7 @@ add-body = Masse hinzufügen
 no-bodies = Die Massen und wie sie schwinden: So lässt sich ein gebranntes Stück messen und das Schrühmaß ausrechnen.
 glazes = Glasuren
 add-glaze = Glasur hinzufügen
-no-glazes = Jede mit ihrer Empfindlichkeit gegen die Dicke.
+no-glazes = Zu jeder, wie empfindlich sie auf die Schichtdicke reagiert.
 controls = Vergleichsstücke
 add-control = Vergleichsstück hinzufügen
 no-controls = Ein Stück, das richtig geworden ist. Einen gespeicherten Auftrag als Vergleichsstück nehmen oder eine bewährte Menge eingeben.
@@ -41,3 +41,5 @@ round-shelves = { $count ->
 }
 weighed-control = { $glaze }: { $wet } nass, { $moment }
 typed-control = { $glaze }: { $wet } nass
+tile = { $glaze }, { $laydown }: { $result }
+tile-not-asked = { $glaze }, { $laydown }: Ergebnis angeben

@@ -14,6 +14,7 @@ from-control-by-capacity = { $pieces ->
 }
 from-tiles = Von den Probeplättchen: { $laydown }.
 from-start = Vom üblichen Startwert einer Glasur: { $laydown }.
+from-sides = Was innen und außen zusammen brauchen.
 from-import = Wie in der Tabelle notiert.
 
 based-on-tiles = Beruht auf Probeplättchen, noch nicht auf Stücken.
@@ -35,4 +36,4 @@ no-number = Aus der Größe dieser Form und der Dichte dieses Eimers lässt sich
 tile-no-area = Die Fläche der glasierten Seite des Plättchens angeben.
 tile-no-weight = Das Gewicht des Auftrags auf dem Plättchen angeben.
 tile-too-much = So viel Glasur kann ein Plättchen dieser Größe nicht tragen. Gewicht und Fläche prüfen.
-tile-is-thin = Dieses Plättchen trägt nur { $share } von dem, was die Stücke tragen werden, und zeigt also nicht, wie sie werden. Ein dickeres glasieren.
+tile-is-thin = Dieses Plättchen trägt nur { $share } von dem, was die Stücke tragen werden, darum zählt es für die Ziele nicht. Ein dickeres glasieren.

@@ -35,6 +35,7 @@ unknown-unit = { $quantity ->
     [specific_gravity] „{ $unit }“ kennt laydown nicht als Einheit der Dichte. Wie { $example } schreiben oder nur Ziffern eingeben.
    *[number] „{ $unit }“ kennt laydown nicht als Einheit einer Zahl. Wie { $example } schreiben oder nur Ziffern eingeben.
 }
+us-or-imperial = { $unit } ist in den USA eine andere Größe als in Großbritannien. „us { $unit }“ oder „imp { $unit }“ schreiben.
 mixed-units = „{ $text }“ mischt Einheiten. Die größere zuerst schreiben und jede nennen, zum Beispiel 1 lb 2 oz.
 two-marks = „{ $text }“ hat mehr als ein Dezimalzeichen. Das Tausenderzeichen weglassen.
 thousands-or-decimal = Heißt „{ $text }“ { $whole } oder etwas über { $part }? { $whole } schreiben oder „{ $mark }“ als Dezimalzeichen verwenden.
@@ -61,10 +62,10 @@ too-large = { $quantity ->
 }
 no-temperature = Keine Werkstatt und kein Ofen erreicht { $degrees } °C. Wert und Einheit prüfen.
 
-no-heavier-than-water = Dichte { $number } ist nicht schwerer als Wasser, eine Glasur ist es immer. Den Eimer bis zum Boden umrühren und neu wiegen.
-too-thin-for-glaze = Dichte { $number } ist fast Wasser: Eine Glasur hat 1,02 oder mehr. Den Eimer bis zum Boden umrühren und neu wiegen.
-too-heavy-for-glaze = Dichte { $number } ist schwerer als jede Glasur, die sich gießen lässt. Den Wert prüfen: 1450 g je Liter sind 1,45.
-very-thin-for-glaze = Dichte { $number } ist sehr dünn für eine Glasur. Den Eimer bis zum Boden umrühren und neu prüfen.
+no-heavier-than-water = Dichte { $number }: nicht schwerer als Wasser, eine Glasur ist es immer. Den Eimer bis zum Boden umrühren und neu wiegen.
+too-thin-for-glaze = Dichte { $number }: fast Wasser. Eine Glasur hat 1,02 oder mehr. Den Eimer bis zum Boden umrühren und neu wiegen.
+too-heavy-for-glaze = Dichte { $number }: schwerer als jede Glasur, die sich gießen lässt. Den Wert prüfen: 1450 g je Liter sind 1,45.
+very-thin-for-glaze = Dichte { $number }: sehr dünn für eine Glasur. Den Eimer bis zum Boden umrühren und neu prüfen.
 no-laydown = Eine Auftragsmenge liegt zwischen 0 und { $most } g pro 100 cm², { $number } g nicht. Die meisten beginnen bei etwa 5,5.
 no-powder-density = Pulverdichte { $number } liegt nicht zwischen 1,5 und 7. Die meisten Glasuren liegen bei etwa 2,6.
 

@@ -4,11 +4,33 @@ headline-within = PASST
 headline-short = ZU WENIG
 headline-over = ZU VIEL
 headline-cannot-tell = UNKLAR
+headline-near = { $because ->
+    [guess] NAH AN DER ERSTEN SCHÄTZUNG
+    [tiles] NAH AN DEN PROBEPLÄTTCHEN
+    [bucket] NAH DRAN: DICHTE NICHT GEPRÜFT
+   *[area] NAH DRAN: FLÄCHE NICHT GEMESSEN
+}
+headline-under = { $because ->
+    [guess] UNTER DER ERSTEN SCHÄTZUNG
+    [tiles] UNTER DEN PROBEPLÄTTCHEN
+    [bucket] DARUNTER: DICHTE NICHT GEPRÜFT
+   *[area] DARUNTER: FLÄCHE NICHT GEMESSEN
+}
+headline-above = { $because ->
+    [guess] ÜBER DER ERSTEN SCHÄTZUNG
+    [tiles] ÜBER DEN PROBEPLÄTTCHEN
+    [bucket] DARÜBER: DICHTE NICHT GEPRÜFT
+   *[area] DARÜBER: FLÄCHE NICHT GEMESSEN
+}
 
 save-it = Speichern
 add = Noch { $amount } auftragen
 take-off = { $amount } abnehmen
 use-finer-scale = Feinere Waage nehmen
+add-and-use-finer-scale = Etwas auftragen, dann feinere Waage nehmen
+take-off-and-use-finer-scale = Etwas abnehmen, dann feinere Waage nehmen
+add-or-save = Noch { $amount } auftragen oder speichern
+take-off-or-save = { $amount } abnehmen oder speichern
 add-to-be-sure = Sicherheitshalber { $amount } auftragen
 take-off-to-be-sure = Sicherheitshalber { $amount } abnehmen
 
@@ -16,10 +38,27 @@ on-the-aim = Genau auf dem Ziel.
 under-the-aim = { $amount } unter dem Ziel, im Rahmen von { $span }.
 over-the-aim = { $amount } über dem Ziel, im Rahmen von { $span }.
 target-too-coarse = Ziel { $span }. Diese Waage ist zu grob, um sicher zu sein.
-target-add = Ziel { $span }. Noch { $amount } auftragen.
-target-take-off = Ziel { $span }. { $amount } mit dem Schwamm abnehmen, abschaben oder abwaschen.
+target-add = Ziel { $span }. Noch { $amount } auftragen, dann ist es genau.
+target-take-off = Ziel { $span }. { $amount } mit dem Schwamm abnehmen, abschaben oder abwaschen, dann ist es genau.
+guess-on-the-aim = Auf dem Ziel. Richtig ist vielleicht { $span }.
+guess-under-the-aim = { $amount } unter dem Ziel. Richtig ist vielleicht { $span }.
+guess-over-the-aim = { $amount } über dem Ziel. Richtig ist vielleicht { $span }.
 scale-too-coarse = Zu grob: Diese Waage zeigt in Schritten von { $step } an, und das Ziel ist { $span }.
 too-near-the-edge = Zu nah an der Grenze von { $span } für eine Waage, die in Schritten von { $step } anzeigt.
+
+rests-on-fired = { $right ->
+    [one] Beruht auf 1 Vergleichsstück, das richtig geworden ist.
+   *[other] Beruht auf { $right } Vergleichsstücken, die richtig geworden sind.
+}
+rests-on-controls = { $pieces ->
+    [one] Beruht auf 1 Vergleichsstück, nach dem Brand nicht beurteilt.
+   *[other] Beruht auf { $pieces } Vergleichsstücken, keines nach dem Brand beurteilt.
+}
+rests-on-tiles = Beruht auf Probeplättchen, nicht auf Stücken.
+rests-on-start = Noch keine Stücke oder Probeplättchen mit dieser Glasur.
+sg-checked = Dichte geprüft: { $when }.
+sg-not-checked = Dichte nicht geprüft.
+area-not-measured = Fläche geschätzt.
 
 certainty = Auf ±{ $half_width } genau.
 carries = { $dry } trocken, { $laydown }
@@ -36,6 +75,26 @@ spoken-ounces = { $form ->
 spoken-within = Passt. Speichern.
 spoken-short = Zu wenig. Noch { $amount } auftragen.
 spoken-over = Zu viel. { $amount } abnehmen.
+spoken-near = { $because ->
+    [guess] Nah an der ersten Schätzung. Speichern.
+    [tiles] Nah an den Probeplättchen. Speichern.
+    [bucket] Nah dran, aber die Dichte ist nicht geprüft. Speichern.
+   *[area] Nah dran, aber die Fläche ist nicht gemessen. Speichern.
+}
+spoken-under = { $because ->
+    [guess] Unter der ersten Schätzung. Noch { $amount } auftragen oder speichern.
+    [tiles] Unter den Probeplättchen. Noch { $amount } auftragen oder speichern.
+    [bucket] Darunter, aber die Dichte ist nicht geprüft. Noch { $amount } auftragen oder speichern.
+   *[area] Darunter, aber die Fläche ist nicht gemessen. Noch { $amount } auftragen oder speichern.
+}
+spoken-above = { $because ->
+    [guess] Über der ersten Schätzung. { $amount } abnehmen oder speichern.
+    [tiles] Über den Probeplättchen. { $amount } abnehmen oder speichern.
+    [bucket] Darüber, aber die Dichte ist nicht geprüft. { $amount } abnehmen oder speichern.
+   *[area] Darüber, aber die Fläche ist nicht gemessen. { $amount } abnehmen oder speichern.
+}
+spoken-short-too-coarse = Zu wenig. Etwas auftragen, dann eine feinere Waage nehmen.
+spoken-over-too-coarse = Zu viel. Etwas abnehmen, dann eine feinere Waage nehmen.
 spoken-too-coarse = Unklar. Diese Waage ist zu grob.
 spoken-add-to-be-sure = Unklar. Sicherheitshalber { $amount } auftragen.
 spoken-take-off-to-be-sure = Unklar. Sicherheitshalber { $amount } abnehmen.
@@ -60,7 +119,10 @@ repeatability = Die Wiederholbarkeit der Waage kann nicht stimmen. Eine Sache ze
 
 scale-decides = Diese Waage zeigt in Schritten von { $step } an, fein genug für diesen Auftrag.
 scale-decides-only-just = Diese Waage zeigt in Schritten von { $step } an, gerade noch fein genug für diesen Auftrag. Eine feinere würde mehr sagen.
-scale-is-too-coarse = Diese Waage zeigt in Schritten von { $step } an, zu grob für diesen Auftrag. Eine feinere nehmen.
+scale-is-too-coarse = Diese Waage zeigt in Schritten von { $step } an: Kein Gewicht, das sie zeigt, kann passen.
+weigh-together = { $together } Stücke zusammen wiegen (Ziel { $total }).
+weigh-finer = Eine Waage nehmen, die in Schritten von { $fine } oder feiner anzeigt.
+weigh-together-or-finer = { $together } Stücke zusammen wiegen (Ziel { $total }) oder eine Waage nehmen, die in Schritten von { $fine } anzeigt.
 scale-is-too-small = Das Stück mit seinem Auftrag ist mehr, als diese Waage wiegt ({ $capacity }).
 laboratory-balance = Nur eine Laborwaage wiegt { $capacity } in Schritten von { $step }. Noch einmal auf dem Schild nachsehen.
 very-few-steps = Eine Waage für { $capacity } mit Schritten von { $step } hat sehr wenige Schritte. Noch einmal auf dem Schild nachsehen.

@@ -5,13 +5,29 @@ no-area-to-glaze = „{ $form }“ hat keine Fläche zum Glasieren. Unter Werkst
 form = Eine Form
 form-help = Eine Form, die immer wieder gedreht wird, und wie viel sie fasst.
 glaze = Eine Glasur
-glaze-help = Name, Empfindlichkeit gegen die Dicke und die Dichte im Eimer.
+glaze-help = Ihr Name, wie empfindlich sie auf die Schichtdicke reagiert, und die Dichte im Eimer.
 scale = Eine Waage
 scale-help = Höchstlast und Teilung.
 
 net = Auftrag, nach dem Tarieren
 bare = Unglasiertes Stück
 glazed = Glasiertes Stück
+
+right-is = Richtig: { $span }
+may-be = Vielleicht { $span }
+every-digit = Alle Ziffern eingeben, die die Waage zeigt, etwa { $example }.
+
+did-you-mean = { $weight } gemeint?
+wrong-way-round = Das Stück wiegt glasiert weniger als unglasiert. Sind die beiden Gewichte vertauscht?
+exchange = Tauschen
+tare-forgotten = { $weight } ist etwa ein unglasiertes Stück ({ $bare }) mit seinem Auftrag. Wurde nicht tariert?
+weigh-two = Auch das Gewicht unglasiert eingeben
+twice-the-aim = { $weight } ist das Doppelte des Ziels von { $aim }. Sind es beide Aufträge zusammen, oder wurde nicht tariert?
+dry-already = { $weight } ist, was von { $wet } ohne das Wasser bleibt. Ist es schon trocken?
+far-off = { $weight } ist weit vom Ziel von { $aim }. Stimmt das?
+other-scale = { $scale } kann dieses Gewicht nicht zeigen. Welche Waage wurde benutzt?
+it-is-right = Es stimmt
+it-is-wet = Nein, es ist nass
 
 glaze-and-bucket = { $glaze }, { $bucket }
 tolerance = ±{ $tolerance } wird akzeptiert: { $glaze } steht auf „{ $sensitivity ->
@@ -22,6 +38,11 @@ tolerance = ±{ $tolerance } wird akzeptiert: { $glaze } steht auf „{ $sensiti
 
 no-sg-yet = { $bucket } hat noch keine Dichte: { $sg } wird angenommen, und das Ziel ist nur so gut wie sie. Den Eimer prüfen.
 old-sg = Dichte zuletzt geprüft: { $when }. Umrühren und den Eimer prüfen: Glasur dickt ein und setzt sich ab.
+tiles-not-asked = { $count ->
+    [one] Ein Probeplättchen dieser Glasur zählt noch nicht: unter Werkstatt angeben, wie es aus dem Ofen kam.
+   *[other] { $count } Probeplättchen dieser Glasur zählen noch nicht: unter Werkstatt angeben, wie sie aus dem Ofen kamen.
+}
+sides-differ = Innen und außen brauchen nach ihren eigenen Vergleichsstücken { $sides }, einmal Tauchen nach seinem eigenen aber { $dip }. Das falsche Vergleichsstück nicht mehr als solches nehmen.
 impossible-density = Die Pulverdichte von „{ $glaze }“ ist unmöglich, darum rechnet laydown mit { $density }. In der Glasur berichtigen.
 
 next-inside = Innenseite dieses Stücks

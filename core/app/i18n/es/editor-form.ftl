@@ -87,6 +87,14 @@ zone-area = { $zone ->
     [outside] Exterior: { $area }, con un margen de { $percent }
    *[whole] Interior y exterior: { $area }, con un margen de { $percent }
 }
+targets-change = Los objetivos de esta forma que vienen de otras formas cambian un { $change }.
+targets-of-zone-change = { $zone ->
+    [inside] En el interior, los objetivos de esta forma que vienen de otras formas cambian un { $change }.
+    [outside] En el exterior, los objetivos de esta forma que vienen de otras formas cambian un { $change }.
+   *[whole] En interior y exterior juntos, los objetivos de esta forma que vienen de otras formas cambian un { $change }.
+}
+targets-change-by-capacity = Los objetivos basados en la capacidad cambian un { $change }.
+own-targets-stay = Sus propias piezas de referencia conservan su peso. Si ahora se hace en otro tamaño, añadir una forma nueva.
 part-area = { $part ->
     [foot] pie sin esmalte { $area }
     [outside_wall] pared exterior { $area }

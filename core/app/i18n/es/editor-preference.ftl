@@ -1,13 +1,13 @@
 ### Not yet read by a native potter.
 
-title = Unidades, sonido y tacto
+title = Unidades, sonido y vibración
 mass = Pesos
 volume = Volúmenes
 area = Superficies
 length = Longitudes
 decimal = Signo decimal
 speak = Decir el veredicto en voz alta
-tick = Sonido en cada tecla
+tick = Vibrar con cada tecla
 code-pieces = Código en cada pieza
 code-pieces-help = Se marca en el pie, para reconocer la pieza tras la cocción. Desactivado: las piezas iguales se cuentan juntas como tanda.
 phone = Nombre del teléfono

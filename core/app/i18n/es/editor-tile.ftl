@@ -10,3 +10,18 @@ net = Peso húmedo de la capa
 dry = Peso seco de la capa
 dry-help = Completamente seca. Mejor que el peso húmedo, si se esperó.
 no-weight = Dar el peso seco, o el peso húmedo y la densidad.
+size = Medida por
+by-sides = Sus lados
+by-area = Su superficie esmaltada
+long = Largo
+wide = Ancho
+sides-help = De la cara esmaltada.
+came-out = Resultado
+came-out-help = Los objetivos usan una plaqueta solo después de cocida y si salió bien.
+takes = Con densidad { $sg }, esta plaqueta lleva { $wet } para el objetivo de este esmalte, { $laydown }.
+counts = { $result ->
+    [right] Los objetivos usan esta plaqueta.
+    [thin] Salió demasiado fina: los objetivos no la usan.
+    [thick] Salió demasiado gruesa: los objetivos no la usan.
+   *[not_fired] Los objetivos no la usan hasta que se cueza y salga bien.
+}

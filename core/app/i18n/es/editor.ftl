@@ -25,4 +25,5 @@ fill-in = { $field }: rellenar.
 choose-from-list = { $field }: elegir de la lista.
 too-long = Demasiado largo. Como máximo, { $most } caracteres.
 too-short = Demasiado corto. Como mínimo, { $fewest } caracteres.
+not-on-this-phone = No está en este teléfono
 secret-saved = Guardado en este teléfono. Escribir para sustituirlo.

@@ -23,7 +23,7 @@ kind = { $kind ->
     [placement] En el horno
     [finding] Resultado
     [photo] Foto
-    [preference] Unidades, sonido y tacto
+    [preference] Unidades, sonido y vibración
    *[other] Algo de una versión más nueva
 }
 kind-and-name = { $kind }: { $name }

@@ -4,6 +4,7 @@ verdict-within = bien
 verdict-short = falta
 verdict-over = sobra
 verdict-cannot-tell = no se sabe
+verdict-guess = estimado
 
 zone-inside = interior
 zone-outside = exterior
@@ -52,6 +53,11 @@ length-inch = pulgadas
 
 decimal-point = punto, 19.4
 decimal-comma = coma, 19,4
+
+tile-not-fired = aún sin cocer
+tile-thin = demasiado fina
+tile-right = bien
+tile-thick = demasiado gruesa
 
 thickness-thin = fino
 thickness-right = correcto

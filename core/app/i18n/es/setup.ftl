@@ -41,3 +41,5 @@ round-shelves = { $count ->
 }
 weighed-control = { $glaze }: { $wet } en húmedo, { $moment }
 typed-control = { $glaze }: { $wet } en húmedo
+tile = { $glaze }, { $laydown }: { $result }
+tile-not-asked = { $glaze }, { $laydown }: indicar cómo salió

@@ -14,6 +14,7 @@ from-control-by-capacity = { $pieces ->
 }
 from-tiles = De las plaquetas de prueba: { $laydown }.
 from-start = Del valor inicial habitual de un esmalte: { $laydown }.
+from-sides = Lo que llevan juntos el interior y el exterior.
 from-import = Según lo anotado en la hoja de cálculo.
 
 based-on-tiles = Basado en plaquetas de prueba; todavía en ninguna pieza.
@@ -35,4 +36,4 @@ no-number = Con la medida de esta forma y la densidad de este cubo no se puede c
 tile-no-area = Dar la superficie de la cara esmaltada de la plaqueta.
 tile-no-weight = Dar el peso de la capa en la plaqueta.
 tile-too-much = Una plaqueta de este tamaño no puede llevar tanto esmalte. Revisar el peso y la superficie.
-tile-is-thin = Esta plaqueta lleva solo el { $share } de lo que llevarán las piezas, así que no mostrará cómo salen. Esmaltar una más gruesa.
+tile-is-thin = Esta plaqueta lleva solo el { $share } de lo que llevarán las piezas, así que los objetivos no la usan. Esmaltar una más gruesa.

@@ -35,6 +35,7 @@ unknown-unit = { $quantity ->
     [specific_gravity] “{ $unit }” no es una unidad de densidad que laydown conozca. Escribir como { $example }, o solo cifras.
    *[number] “{ $unit }” no es una unidad que laydown conozca para un número. Escribir como { $example }, o solo cifras.
 }
+us-or-imperial = { $unit } no mide lo mismo en EE. UU. que en Gran Bretaña. Escribir “us { $unit }” o “imp { $unit }”.
 mixed-units = “{ $text }” mezcla unidades. Escribir primero la mayor y nombrar cada una, por ejemplo 1 lb 2 oz.
 two-marks = “{ $text }” tiene más de un signo decimal. Quitar el signo de los miles.
 thousands-or-decimal = ¿“{ $text }” es { $whole }, o poco más de { $part }? Escribir { $whole }, o usar “{ $mark }” como signo decimal.

@@ -11,13 +11,13 @@ missing = { $what ->
     [glaze] Cet émail n’est plus dans l’atelier. Choisissez-en un autre.
     [glazed] Cette période n’est pas dans la liste. Choisissez-en une autre.
     [kiln] Ce four n’est plus dans l’atelier. Choisissez-en un autre.
-    [laydown] Cette plage de dépôt n’est pas dans la liste. Choisissez-en une autre.
+    [laydown] Cette plage de grammage n’est pas dans la liste. Choisissez-en une autre.
     [photograph] Cette photo n’est plus dans l’atelier. Choisissez-en une autre.
     [piece] Cette pièce n’est plus dans l’atelier. Choisissez-en une autre.
     [scale] Cette balance n’est plus dans l’atelier. Choisissez-en une autre.
     [shelf] Ce four n’a pas cette plaque. Choisissez-en une autre.
     [target] Cette cible n’est plus dans l’atelier. Choisissez-en une autre.
-    [test_tile] Cette tuile d’essai n’est plus dans l’atelier. Choisissez-en une autre.
+    [test_tile] Cette plaquette d’essai n’est plus dans l’atelier. Choisissez-en une autre.
     [thing] Cela n’est plus dans l’atelier. Choisissez autre chose.
     [to_weigh_with] Cette forme, ce seau ou cette balance n’est plus dans l’atelier. Choisissez autre chose.
     [vessel] Ce récipient n’est plus dans l’atelier. Choisissez-en un autre.

@@ -15,9 +15,9 @@ wet-weight = { $zone ->
    *[whole] Intérieur et extérieur : poids humide
 }
 laydown = { $zone ->
-    [inside] Intérieur : dépôt
-    [outside] Extérieur : dépôt
-   *[whole] Intérieur et extérieur : dépôt
+    [inside] Intérieur : grammage
+    [outside] Extérieur : grammage
+   *[whole] Intérieur et extérieur : grammage
 }
 reading = { $zone ->
     [inside] Intérieur : verdict

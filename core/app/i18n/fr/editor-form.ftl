@@ -59,9 +59,9 @@ wall-help = L’épaisseur habituelle ; un point peut avoir la sienne.
 more = Pied, limites d’émail, anse, poids
 floor = Épaisseur du fond
 floor-help = Au milieu.
-foot-width = Largeur de la bague de pied
+foot-width = Largeur du talon
 foot-width-help = La terre seule, d’un côté. Vide pour un fond plat.
-foot-height = Hauteur de la bague de pied
+foot-height = Hauteur du talon
 bare-foot = Pied sans émail
 bare-foot-help = À quelle hauteur, à partir du bas, commence l’émail.
 overlap = Chevauchement
@@ -82,6 +82,14 @@ zone-area = { $zone ->
     [outside] Extérieur : { $area }, à { $percent } près
    *[whole] Intérieur et extérieur : { $area }, à { $percent } près
 }
+targets-change = Les cibles de cette forme tirées d’autres formes changent de { $change }.
+targets-of-zone-change = { $zone ->
+    [inside] Intérieur : les cibles de cette forme tirées d’autres formes changent de { $change }.
+    [outside] Extérieur : les cibles de cette forme tirées d’autres formes changent de { $change }.
+   *[whole] Intérieur et extérieur ensemble : les cibles de cette forme tirées d’autres formes changent de { $change }.
+}
+targets-change-by-capacity = Les cibles fondées sur la contenance changent de { $change }.
+own-targets-stay = Ses propres pièces témoins gardent leurs grammes. Si vous la faites désormais dans une autre taille, ajoutez une nouvelle forme.
 part-area = { $part ->
     [foot] pied sans émail { $area }
     [outside_wall] paroi extérieure { $area }

@@ -5,7 +5,7 @@ name = Nom
 glaze = Émail
 form = Forme
 dipped-at = Densité au trempage
-laydown-is = Dépôt : { $laydown }.
+laydown-is = Grammage : { $laydown }.
 add-first = { $kind ->
     [form] Ajoutez d’abord une forme.
     [kiln] Ajoutez d’abord un four.
@@ -25,4 +25,5 @@ fill-in = { $field } : à remplir.
 choose-from-list = { $field } : à choisir dans la liste.
 too-long = Trop long. Au plus { $most } caractères.
 too-short = Trop court. Au moins { $fewest } caractères.
+not-on-this-phone = Absent de ce téléphone
 secret-saved = Enregistré sur ce téléphone. Écrivez pour le remplacer.

@@ -16,8 +16,8 @@ firing = Cuisson
 any-firing = Toutes les cuissons, ou aucune
 glazed = Émaillage
 any-time = N’importe quand
-laydown = Dépôt
-any-laydown = Tous les dépôts
+laydown = Grammage
+any-laydown = Tous les grammages
 glazed-when = { $when ->
     [month] Dans les 30 derniers jours
     [year] Dans les 365 derniers jours

@@ -12,19 +12,19 @@ none-looked-at = { $coats ->
    *[other] { $coats } couches pesées, aucune encore regardée après cuisson.
 }
 scope-and-finding = { $scope } : { $finding }
-no-best = Il n’y a pas encore de meilleur dépôt d’où partir.
+no-best = Il n’y a pas encore de meilleur grammage d’où partir.
 now-starts-from = « { $glaze } » part maintenant de { $best }.
 start-from = Partir de { $best }
-start-from-help = Pour chaque forme et zone de cet émail sans pièce témoin ni tuile d’essai. Il part aujourd’hui de { $now }.
+start-from-help = Pour chaque forme et zone de cet émail sans pièce témoin ni plaquette d’essai. Il part aujourd’hui de { $now }.
 controls-outside-window = { $zone ->
     [inside] Intérieur : vos pièces témoins sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
     [outside] Extérieur : vos pièces témoins sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
    *[whole] Intérieur et extérieur : vos pièces témoins sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
 }
 tiles-outside-window = { $zone ->
-    [inside] Intérieur : vos tuiles d’essai sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
-    [outside] Extérieur : vos tuiles d’essai sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
-   *[whole] Intérieur et extérieur : vos tuiles d’essai sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
+    [inside] Intérieur : vos plaquettes d’essai sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
+    [outside] Extérieur : vos plaquettes d’essai sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
+   *[whole] Intérieur et extérieur : vos plaquettes d’essai sont en moyenne à { $average }, hors de la bonne plage. Prenez comme pièce témoin une pièce proche de { $best }.
 }
 one-cone = cône { $cone }
 cones-together = cônes { $cones }
@@ -139,7 +139,7 @@ came-out = { $thickness ->
 the-window = Bonne plage
 best-amount = Le mieux, { $amount }
 aimed-at-today = Cible du jour, { $amount }
-laydown-axis = Dépôt, { $unit }
+laydown-axis = Grammage, { $unit }
 looks-at = { $thickness ->
     [thin] { $pots ->
         [one] { $pots } mince avec { $range }
@@ -168,10 +168,10 @@ rests-on-controls = { $pieces ->
    *[other] { $pieces } pièces témoins, moyenne { $laydown }
 }
 rests-on-tiles = { $tiles ->
-    [one] { $tiles } tuile d’essai, { $laydown }
-   *[other] { $tiles } tuiles d’essai, moyenne { $laydown }
+    [one] { $tiles } plaquette d’essai, { $laydown }
+   *[other] { $tiles } plaquettes d’essai, moyenne { $laydown }
 }
-rests-on-start = Ni pièce témoin ni tuile d’essai : valeur de départ, { $laydown }
+rests-on-start = Ni pièce témoin ni plaquette d’essai : valeur de départ, { $laydown }
 aims-title = Les couches et leurs cibles
 aims-axis = { $coats ->
     [one] La dernière couche

@@ -14,7 +14,7 @@ kind = { $kind ->
     [body] Terre
     [scale] Balance
     [kiln] Four
-    [tile] Tuile d’essai
+    [tile] Plaquette d’essai
     [check] Contrôle
     [control] Pièce témoin
     [coat] Couche
@@ -69,7 +69,7 @@ field = { $field ->
     [name] nom
     [sensitivity] sensibilité à l’épaisseur
     [powder_density] densité de la poudre
-    [starting_laydown] dépôt de départ
+    [starting_laydown] grammage de départ
     [gone] supprimé ou archivé
     [glaze] émail
     [volume] volume
@@ -97,8 +97,8 @@ field = { $field ->
     [body] terre
     [wall] épaisseur de la paroi
     [floor] épaisseur du fond
-    [foot_width] largeur de la bague de pied
-    [foot_height] hauteur de la bague de pied
+    [foot_width] largeur du talon
+    [foot_height] hauteur du talon
     [bare_foot] pied sans émail
     [overlap] chevauchement
     [fill] niveau de remplissage
@@ -126,7 +126,7 @@ field = { $field ->
     [high] maximum accepté
     [source] origine de la cible
     [verdict] verdict
-    [laydown] dépôt
+    [laydown] grammage
     [control] pièce témoin
     [code] code sur le pied
     [round] plaques rondes
@@ -198,13 +198,13 @@ value-code = { $code ->
     [source-control] pièce témoin
     [source-control_by_area] pièce témoin, par la surface
     [source-control_by_capacity] pièce témoin, par la contenance
-    [source-tile] tuile d’essai
+    [source-tile] plaquette d’essai
     [source-starting] valeur de départ
     [source-told] tableur
     [verdict-within] bon
     [verdict-short] pas assez
     [verdict-over] trop
-    [verdict-cannot_tell] indécidable
+    [verdict-cannot_tell] incertain
     [cone_kind-self_supporting] autoporteur
     [cone_kind-large] grand
     [state-loading] enfournement en cours

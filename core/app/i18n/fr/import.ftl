@@ -132,7 +132,7 @@ glaze-not-here = Il n’y a pas d’émail « { $cell } » ici. Ajoutez-le d�
 no-weight = Elle n’a pas de poids.
 weights-differ = Son poids humide est { $wet }, mais émaillée moins nue donne { $difference }. Corrigez l’un des deux.
 aim-outside = Sa cible de { $aim } n’est pas entre { $low } et { $high }. Corrigez-les, ou laissez ces colonnes de côté.
-not-a-verdict = « { $cell } » n’est pas un verdict. Écrivez bon, pas assez, trop ou indécidable, ou laissez cette colonne de côté.
+not-a-verdict = « { $cell } » n’est pas un verdict. Écrivez bon, pas assez, trop ou incertain, ou laissez cette colonne de côté.
 code-taken = Le code { $code } est déjà sur une autre pièce, ou cette zone de la pièce est déjà émaillée. Vérifiez le pied.
 no-area = { $zone ->
     [inside] « { $form } » n’a pas de surface émaillée à l’intérieur. Ouvrez-la dans Atelier et donnez-en une.

@@ -48,7 +48,8 @@ weighed = { $verdict ->
     [within] { $weight }, bon (cible { $aim })
     [short] { $weight }, pas assez (cible { $aim })
     [over] { $weight }, trop (cible { $aim })
-    [cannot_tell] { $weight }, indécidable (cible { $aim })
+    [cannot_tell] { $weight }, incertain (cible { $aim })
+    [guess] { $weight }, estimation (cible { $aim })
    *[newer] { $weight } (cible { $aim })
 }
 place = { $place ->

@@ -34,6 +34,7 @@ unknown-unit = { $quantity ->
     [specific_gravity] « { $unit } » n’est pas une unité de densité que laydown connaît. Écrivez comme { $example }, ou des chiffres seuls.
    *[number] « { $unit } » n’est pas une unité que laydown connaît pour un nombre. Écrivez comme { $example }, ou des chiffres seuls.
 }
+us-or-imperial = L’unité « { $unit } » n’a pas la même taille aux États-Unis et en Grande-Bretagne. Écrivez « us { $unit } » ou « imp { $unit } ».
 mixed-units = « { $text } » mélange des unités. Écrivez d’abord la plus grande, et nommez chacune, par exemple 1 lb 2 oz.
 two-marks = « { $text } » a plus d’un signe décimal. Retirez le séparateur de milliers.
 thousands-or-decimal = « { $text } », est-ce { $whole }, ou un peu plus de { $part } ? Écrivez { $whole }, ou prenez « { $mark } » comme signe décimal.
@@ -63,7 +64,7 @@ no-heavier-than-water = Densité { $number } : ce n’est pas plus lourd que l�
 too-thin-for-glaze = Densité { $number } : c’est presque de l’eau, un émail a 1,02 ou plus. Remuez le seau jusqu’au fond et pesez de nouveau.
 too-heavy-for-glaze = Densité { $number } : c’est plus lourd que tout émail qui se verse. Vérifiez le chiffre : 1450 g par litre font 1,45.
 very-thin-for-glaze = Densité { $number } : c’est très liquide pour un émail. Remuez le seau jusqu’au fond et contrôlez de nouveau.
-no-laydown = Un dépôt est compris entre 0 et { $most } g pour 100 cm², et { $number } g ne l’est pas. La plupart partent de près de 5,5.
+no-laydown = Un grammage est compris entre 0 et { $most } g pour 100 cm², et { $number } g ne l’est pas. La plupart partent de près de 5,5.
 no-powder-density = Une densité de poudre de { $number } n’est pas entre 1,5 et 7. La plupart des émaux sont proches de 2,6.
 heavier-than-powder = Densité { $number } : c’est aussi lourd que la poudre sèche elle-même ({ $density }). Vérifiez la lecture, et la densité de la poudre de cet émail.
 no-fraction = La part d’émail sec doit être entre 0 et 1, et { $number } ne l’est pas. Pesez de nouveau l’émail humide et sec.

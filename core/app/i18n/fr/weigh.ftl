@@ -11,6 +11,20 @@ scale-help = Sa portée et son échelon.
 net = Couche, après tare
 bare = Pièce nue
 glazed = Pièce émaillée
+right-is = Cible : { $span }
+may-be = Peut-être { $span }
+every-digit = Saisissez tous les chiffres que montre la balance, par exemple { $example }.
+did-you-mean = Vouliez-vous dire { $weight } ?
+wrong-way-round = La pièce pèse moins émaillée que nue. Les deux poids sont-ils inversés ?
+exchange = Inverser
+tare-forgotten = { $weight }, c’est à peu près une pièce nue ({ $bare }) et sa couche. La tare a-t-elle été oubliée ?
+weigh-two = Saisir aussi le poids à nu
+twice-the-aim = { $weight }, c’est deux fois la cible de { $aim }. Sont-ce les deux couches ensemble, ou une tare oubliée ?
+dry-already = { $weight }, c’est ce que pèsent { $wet } une fois l’eau partie. La couche est-elle déjà sèche ?
+far-off = { $weight }, c’est loin de la cible de { $aim }. Est-ce exact ?
+other-scale = La balance « { $scale } » ne peut pas montrer ce poids. Laquelle a servi ?
+it-is-right = C’est exact
+it-is-wet = Non, elle est humide
 glaze-and-bucket = { $glaze }, { $bucket }
 tolerance = ±{ $tolerance } acceptés : « { $glaze } » est réglé sur « { $sensitivity ->
     [low] tolérant
@@ -19,6 +33,11 @@ tolerance = ±{ $tolerance } acceptés : « { $glaze } » est réglé sur «�
 } ».
 no-sg-yet = « { $bucket } » n’a pas encore de densité : laydown suppose { $sg }, et la cible ne vaut pas mieux que cela. Contrôlez le seau.
 old-sg = Densité contrôlée { $when }. Remuez et contrôlez le seau : l’émail épaissit et décante.
+tiles-not-asked = { $count ->
+    [one] { $count } plaquette d’essai de cet émail ne compte pas encore : dites dans Atelier comment elle est sortie du four.
+   *[other] { $count } plaquettes d’essai de cet émail ne comptent pas encore : dites dans Atelier comment elles sont sorties du four.
+}
+sides-differ = L’intérieur et l’extérieur prennent { $sides } d’après leurs propres pièces témoins, mais un seul trempage prend { $dip } d’après les siennes. Retirez la pièce témoin qui est fausse.
 impossible-density = La densité de la poudre de « { $glaze } » est impossible : laydown prend { $density }. Corrigez-la dans l’émail.
 next-inside = Intérieur de cette pièce
 next-outside = Extérieur de cette pièce
