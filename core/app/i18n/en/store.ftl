@@ -1,7 +1,7 @@
 ### Why the studio's file, a photograph, a backup or a journal could not be read or kept: what happened, what is safe, what to do.
 
 ## The studio's file.
-not-a-studio = laydown did not make the studio's file, so it was left unchanged. Move it somewhere else, then try again.
+not-a-studio = The studio's file was not made by laydown, so it was left unchanged. Move it somewhere else, then try again.
 newer = A newer version saved this studio, so it was left unchanged. Update laydown, then open it again.
 damaged = The studio's file is damaged and was left unchanged. Save what can be read: that makes a new file and keeps the damaged one.
 busy = Another copy of laydown is using this studio. Nothing was lost: close the other copy, then try again.
