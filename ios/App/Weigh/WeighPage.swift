@@ -534,7 +534,8 @@ private struct VerdictCard: View {
                         .lineLimit(1)
                         .foregroundStyle(verdict.kind.ink)
                     Text(verdict.act).font(.title3.weight(.medium)).lineLimit(2)
-                    Text([verdict.detail, verdict.rests].filter { !$0.isEmpty }.joined(separator: "\n")).font(.subheadline)
+                    Text([verdict.detail, verdict.rests].filter { !$0.isEmpty }.joined(separator: "\n")).font(
+                        .subheadline)
                 }
                 .minimumScaleFactor(0.5)
                 .foregroundStyle(Color.ink)

@@ -86,7 +86,8 @@ import Testing
 
     @Test func whatGoesWrongThereIsSaidAndLeavesNothingBehind() async throws {
         let troubles: [(FoldersInTrouble.Trouble, String)] = [
-            (.full, "the folder is full"), (.torn, "does not match what laydown wrote"), (.locked, "may no longer write"),
+            (.full, "the folder is full"), (.torn, "does not match what laydown wrote"),
+            (.locked, "may no longer write"),
         ]
         for (trouble, words) in troubles {
             let folders = FoldersInTrouble()

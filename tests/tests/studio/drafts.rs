@@ -110,7 +110,7 @@ const NEW: &[(EditorKind, &[(&str, &str)])] = &[
     (EditorKind::Form, &[("name", "Mug"), ("capacity", "9 fl oz")]),
     (EditorKind::Body, &[("name", "Stoneware"), ("to_bisque", "6"), ("to_fired", "12")]),
     (EditorKind::Glaze, &[("name", "Celadon"), ("specific_gravity", "1450 g/l")]),
-    (EditorKind::Bucket, &[("name", "Second"), ("volume", "1 gal")]),
+    (EditorKind::Bucket, &[("name", "Second"), ("volume", "1 us gal")]),
     (EditorKind::Check, &[("way", "typed"), ("typed", "40 Bé")]),
     (EditorKind::Check, &[("way", "vessel"), ("full", "640 g")]),
     (EditorKind::Vessel, &[("name", "Jar"), ("empty", "4 oz"), ("with_water", "300 g")]),

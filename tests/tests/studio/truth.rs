@@ -58,12 +58,12 @@ fn a_first_day_is_never_green() {
     bench.studio.set_control(NOW, &saved.id, true).unwrap();
     let view = bench.weigh(net("20.0"));
     assert_eq!((view.verdict.as_ref().unwrap().kind, headline(&view)), (VerdictKind::Within, "WITHIN"));
-    assert!(view.target.unwrap().span.starts_with("Right: "));
+    assert!(view.target.unwrap().span.starts_with("Target: "));
     assert!(!view.gauge.unwrap().guess);
     assert_eq!((view.recent[0].verdict, view.recent[0].word.as_str()), (VerdictKind::Guess, "a guess"));
     let record = bench.studio.coat(NOW, &saved.id).unwrap();
-    let then = record.lines.iter().find(|line| line.label == "Target then").unwrap();
-    assert!(then.value.contains("a guess; may be "), "{}", then.value);
+    let then = record.lines.iter().find(|line| line.label == "Target when weighed").unwrap();
+    assert!(then.value.contains("a guess: may be "), "{}", then.value);
 }
 
 #[test]

@@ -62,6 +62,9 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         FieldKind::Choice,
         results,
     );
+    // A tile of an earlier version was never asked: until it is answered otherwise than it shows, nothing is said of it.
+    let never_asked = saved.is_some_and(|tile| tile.came_out.is_none());
+    let came_out = came_out.filter(|code| !never_asked || code != TileResult::NotFired.code());
     if let (Some(glaze), Some(area), Some(Some(sg))) = (&glaze.thing, area, sg) {
         builder.result_if(takes(context, glaze, area, sg, style)?.map(Note::plain));
     }

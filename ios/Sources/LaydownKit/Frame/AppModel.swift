@@ -67,6 +67,7 @@ public final class AppModel {
     ///   - name: What it shows, the same for the same.
     ///   - isOver: Whether there is nothing left to do on a screen, so that a new one is begun.
     ///   - make: Makes a new one.
+    /// - Returns: The screen.
     public func screen<Screen: AnyObject>(
         _ name: String, isOver: (Screen) -> Bool = { _ in false }, make: () -> Screen
     ) -> Screen {
