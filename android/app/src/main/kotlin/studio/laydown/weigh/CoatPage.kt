@@ -46,5 +46,5 @@ class CoatPage(host: MainActivity, private val coatId: String) : ColumnPage(host
             .show()
     }
 
-    private fun turnControl(coat: CoatView) = save({ now -> setControl(now, coatId, !coat.control) }, done = ::refresh)
+    private fun turnControl(coat: CoatView) = save({ now -> setControl(now, coatId, !coat.control) }, done = { refresh() })
 }
