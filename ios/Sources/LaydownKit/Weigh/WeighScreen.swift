@@ -136,7 +136,7 @@ public final class WeighScreen {
 
     /// Whether that button is what to do now: saving what misses the span is allowed, but not proposed.
     public var isSaveProposed: Bool {
-        nextField != nil || view?.verdict.map { $0.kind == .within } ?? true
+        nextField != nil || view?.verdict.map { $0.kind == .within || $0.kind == .guess } ?? true
     }
 
     /// Whether that button can be pressed: something is typed that the core does not refuse.
