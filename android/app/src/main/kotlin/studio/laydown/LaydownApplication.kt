@@ -95,7 +95,7 @@ open class LaydownApplication : Application() {
     }
 
     /** Writes down what ends the app, and leaves ending it to the [system]. */
-    internal fun reporting(system: Thread.UncaughtExceptionHandler?) = Thread.UncaughtExceptionHandler { thread, problem ->
+    fun reporting(system: Thread.UncaughtExceptionHandler?) = Thread.UncaughtExceptionHandler { thread, problem ->
         report.failed(problem)
         system?.uncaughtException(thread, problem)
     }
