@@ -136,14 +136,14 @@ public final class WeighScreen {
 
     /// Whether that button is what to do now: saving what misses the span is allowed, but not proposed.
     public var isSaveProposed: Bool {
-        nextField != nil || view?.verdict.map { $0.kind == .within } ?? true
+        nextField != nil || view?.verdict.map { $0.kind == .within || $0.kind == .guess } ?? true
     }
 
     /// Whether that button can be pressed: something is typed that the core does not refuse.
     public var canPressSave: Bool {
         guard let entry, !entry.typed.text.isEmpty else { return false }
         // What was just typed is not judged yet: the core then takes or refuses it.
-        return view?.entry != entry || view?.refusal == nil
+        return view?.entry != entry || (view?.refusal == nil && view?.question == nil)
     }
 
     private var nextField: WeighField? {

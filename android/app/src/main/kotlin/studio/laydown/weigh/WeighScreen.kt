@@ -391,14 +391,14 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun renderSave(fields: List<WeighField>, entry: WeighEntry) {
         val next = fields.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field }
         val judged = shown?.takeIf { it.entry == entry }
-        val misses = shown?.verdict?.let { it.kind != VerdictKind.WITHIN } == true
+        val misses = shown?.verdict?.let { it.kind != VerdictKind.WITHIN && it.kind != VerdictKind.GUESS } == true
         save.isActivated = next == null && misses
         save.text = when {
             next != null -> host.getString(R.string.next_field, next.label)
             misses -> host.getText(R.string.save_as_is)
             else -> host.getText(R.string.save)
         }
-        save.isEnabled = entry.typed.isNotEmpty() && judged?.refusal == null
+        save.isEnabled = entry.typed.isNotEmpty() && judged?.refusal == null && judged?.question == null
     }
 
     /** Shows the one thing that the slot has to say. All of it lies in the same place, so that nothing moves. */
