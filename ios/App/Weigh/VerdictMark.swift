@@ -97,7 +97,7 @@ extension VerdictKind {
         case .short: .shortOfGround
         case .over: .overGround
         case .cannotTell: .cannotTellGround
-        case .guess: .line
+        case .guess: .keyQuiet
         }
     }
 }

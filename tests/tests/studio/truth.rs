@@ -2,6 +2,7 @@
 
 use laydown_app::{EditorKind, Field, StudioError, WeighEntry, WeighView};
 use laydown_domain::coat::verdict::VerdictKind;
+use laydown_domain::form::ZoneKind;
 
 use super::{Bench, NOW, net, two_weights};
 
@@ -75,6 +76,14 @@ fn a_bucket_that_was_never_checked_is_said_in_the_headline() {
     let view = bench.weigh(WeighEntry { bucket: pail, ..net("19.5") });
     assert_eq!(headline(&view), "NEAR: SG NOT CHECKED");
     assert!(view.verdict.unwrap().rests.ends_with("SG not checked."));
+}
+
+#[test]
+fn one_dip_over_a_known_and_an_unknown_side_is_a_guess() {
+    let bench = Bench::with_control();
+    let dip = WeighEntry { zone: Some(ZoneKind::Whole), ..net("45.0") };
+    let verdict = bench.weigh(dip).verdict.unwrap();
+    assert_eq!(verdict.kind, VerdictKind::Guess, "{}: {}", verdict.headline, verdict.rests);
 }
 
 #[test]

@@ -16,7 +16,7 @@ use crate::messages::weigh as say;
 use crate::{Note, Now, Result, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
-use laydown_domain::coat::target::{Control, Evidence, Job, Target, of_both_sides, target};
+use laydown_domain::coat::target::{Control, Evidence, Job, Source, Target, of_both_sides, target};
 use laydown_domain::coat::trust::Trust;
 use laydown_domain::coat::verdict::{Reading, Verdict, judge};
 use laydown_domain::form::{Form, ZoneKind};
@@ -187,7 +187,15 @@ impl WeighContext {
 
     /// How far the target can be trusted.
     pub(super) fn trust(&self, target: &Target) -> Trust {
-        Trust::of(target, &self.job, self.checked_at.is_some(), self.came_out_right)
+        let of = |target: &Target, job: &Job| Trust::of(target, job, self.checked_at.is_some(), self.came_out_right);
+        // A side without a control piece of its own is a guess, and so is the whole.
+        if target.source == Source::Sides
+            && let [(inside, known_inside), (outside, known_outside)] = self.sides.as_slice()
+            && let (Ok(one), Ok(other)) = (target_of(inside, known_inside), target_of(outside, known_outside))
+        {
+            return of(&one, inside).and(of(&other, outside));
+        }
+        of(target, &self.job)
     }
 
     /// What is said of the reading as typed: its verdict, or a question where it is probably a slip.

@@ -49,12 +49,12 @@ pub struct Trust {
 
 impl Trust {
     /// What is known of this target. `came_out_right`: how many control pieces of the glaze and zone were fired and judged
-    /// right.
+    /// right. Of both sides together it says what their control pieces are worth: what each side rests on, [`Trust::and`]
+    /// brings together.
     pub fn of(target: &Target, job: &Job, bucket_checked: bool, came_out_right: usize) -> Trust {
         let basis = match target.source {
             Source::Tile => Basis::Tiles,
             Source::Starting => Basis::Start,
-            Source::Sides if target.pots == 0 => Basis::Start,
             Source::ControlSameForm
             | Source::Sides
             | Source::ControlOtherSizeByArea { .. }
@@ -71,6 +71,11 @@ impl Trust {
             area_measured: !area_matters || job.zone.relative_uncertainty < AREA_FROM_CAPACITY,
             is_wide: target.is_first_guess(),
         }
+    }
+
+    /// What is known of the sum of this target and another: no more than of the weaker.
+    pub fn and(self, other: Trust) -> Trust {
+        if self.weakness().is_some() || other.weakness().is_none() { self } else { other }
     }
 
     /// Why the target is a guess, the weightiest reason first; `None` when it is trusted.
@@ -111,6 +116,8 @@ mod tests {
         assert_eq!(trust(controls, false, true).weakness(), Some(Weakness::Bucket));
         assert_eq!(trust(controls, true, false).weakness(), Some(Weakness::Area));
         assert_eq!(Trust { is_wide: true, ..trust(controls, true, true) }.weakness(), Some(Weakness::FirstGuess));
+        let (known, start) = (trust(controls, true, true), trust(Basis::Start, true, true));
+        assert_eq!((known.and(start), start.and(known), known.and(known)), (start, start, known));
         assert_eq!(trust(Basis::Tiles, true, true).weakness(), Some(Weakness::Tiles));
         assert_eq!(trust(Basis::Start, true, true).weakness(), Some(Weakness::FirstGuess));
     }

@@ -143,7 +143,7 @@ public final class WeighScreen {
     public var canPressSave: Bool {
         guard let entry, !entry.typed.text.isEmpty else { return false }
         // What was just typed is not judged yet: the core then takes or refuses it.
-        return view?.entry != entry || view?.refusal == nil
+        return view?.entry != entry || (view?.refusal == nil && view?.question == nil)
     }
 
     private var nextField: WeighField? {

@@ -148,7 +148,7 @@ class WeighTest {
         phone.touch("Soup bowl")
         phone.until("Form: Soup bowl. Tap to change.")
         phone.tap("Glaze, bucket: Ash white, First bucket. Tap to change.")
-        phone.touch("Iron red, First bucket")
+        phone.touch("Iron red")
         phone.key("35.0")
         phone.await("a guess") { phone.texts().any { it.endsWith("YOUR FIRST GUESS") } }
         val mark = phone.activity.findViewById<VerdictMark>(R.id.verdict_mark)

@@ -398,7 +398,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
             misses -> host.getText(R.string.save_as_is)
             else -> host.getText(R.string.save)
         }
-        save.isEnabled = entry.typed.isNotEmpty() && judged?.refusal == null
+        save.isEnabled = entry.typed.isNotEmpty() && judged?.refusal == null && judged?.question == null
     }
 
     /** Shows the one thing that the slot has to say. All of it lies in the same place, so that nothing moves. */
