@@ -65,6 +65,9 @@ class BenchTest {
             val where = "$across by $along, two weights: $two"
             val scroll = phone.part<ScrollView>(R.id.scroll)
             assertFalse("$where: it scrolls by ${scroll.getChildAt(0).height - scroll.height} px", scroll.canScrollVertically(1))
+            val readings = phone.part<ViewGroup>(R.id.readings)
+            assertTrue("$where: the fields reach beyond their row", readings.getChildAt(readings.childCount - 1).right <= readings.width)
+            assertEquals(where, emptyList<String>(), phone.audit())
             val slot = phone.part<View>(R.id.slot)
             assertTrue("$where: the slot has ${slot.dp(slot.height)} dp", slot.dp(slot.height - slot.paddingTop - slot.paddingBottom) >= 112)
             val key = phone.part<View>(R.id.key_5)
