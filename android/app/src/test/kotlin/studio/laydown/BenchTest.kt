@@ -40,6 +40,18 @@ class BenchTest {
     }
 
     @Test
+    fun digitsGetSmallerAsMoreAreTyped() = weighing { phone ->
+        phone.look = Look.SMALL
+        phone.await("the way") { phone.shows(ScreensTest.WAY) }
+        typeTwice(phone, "14123.45")
+        phone.until("Glazed piece 14123.45 g")
+        for (at in 0..1) {
+            val digits = phone.part<ViewGroup>(R.id.readings).getChildAt(at).get<TextView>(R.id.reading_text)
+            assertSameInk("field $at", digits, "14123.45", phone.picture())
+        }
+    }
+
+    @Test
     fun fieldsStandAboveOneAnotherWhereLettersAreLargeOrTheScreenIsNarrow() = weighing { phone ->
         typeTwice(phone, "1412.3")
         fun above(look: Look): Boolean {

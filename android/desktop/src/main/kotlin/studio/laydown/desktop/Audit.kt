@@ -34,7 +34,7 @@ private fun cut(view: View): List<String> {
     val lines = view.layout ?: return emptyList()
     val room = view.height - view.compoundPaddingTop - view.compoundPaddingBottom
     val wide = view.width - view.compoundPaddingLeft - view.compoundPaddingRight
-    val widest = (0 until lines.lineCount).maxOfOrNull(lines::getLineWidth) ?: 0f
+    val widest = (0 until lines.lineCount).maxOfOrNull(lines::getLineMax) ?: 0f
     if (widest > wide + 2) return listOf("${view.described()} is cut: its words need ${widest.toInt()} px across and have $wide")
     // Two pixels: the font's own padding rounds up.
     if (lines.height <= room + 2) return emptyList()
