@@ -19,6 +19,12 @@ class FittedText(context: Context, attributes: AttributeSet?) : TextView(context
         super.onMeasure(widthMeasureSpec, heightMeasureSpec)
     }
 
+    // Where its room is fixed the platform would set other words in the size of the ones before.
+    override fun onTextChanged(text: CharSequence?, start: Int, lengthBefore: Int, lengthAfter: Int) {
+        super.onTextChanged(text, start, lengthBefore, lengthAfter)
+        requestLayout()
+    }
+
     // Another size is set while this is measured, which needs no other pass.
     override fun requestLayout() {
         if (fitting?.isSetting != true) super.requestLayout()
@@ -33,6 +39,12 @@ class FittedButton(context: Context, attributes: AttributeSet?) : Button(context
     override fun onMeasure(widthMeasureSpec: Int, heightMeasureSpec: Int) {
         fitting?.fit(widthMeasureSpec, heightMeasureSpec)
         super.onMeasure(widthMeasureSpec, heightMeasureSpec)
+    }
+
+    // Where its room is fixed the platform would set other words in the size of the ones before.
+    override fun onTextChanged(text: CharSequence?, start: Int, lengthBefore: Int, lengthAfter: Int) {
+        super.onTextChanged(text, start, lengthBefore, lengthAfter)
+        requestLayout()
     }
 
     // Another size is set while this is measured, which needs no other pass.

@@ -40,6 +40,18 @@ class BenchTest {
     }
 
     @Test
+    fun digitsGetSmallerAsMoreAreTyped() = weighing { phone ->
+        phone.look = Look.SMALL
+        phone.await("the way") { phone.shows(ScreensTest.WAY) }
+        typeTwice(phone, "14123.45")
+        phone.until("Glazed piece 14123.45 g")
+        for (at in 0..1) {
+            val digits = phone.part<ViewGroup>(R.id.readings).getChildAt(at).get<TextView>(R.id.reading_text)
+            assertSameInk("field $at", digits, "14123.45", phone.picture())
+        }
+    }
+
+    @Test
     fun fieldsStandAboveOneAnotherWhereLettersAreLargeOrTheScreenIsNarrow() = weighing { phone ->
         typeTwice(phone, "1412.3")
         fun above(look: Look): Boolean {
@@ -65,6 +77,9 @@ class BenchTest {
             val where = "$across by $along, two weights: $two"
             val scroll = phone.part<ScrollView>(R.id.scroll)
             assertFalse("$where: it scrolls by ${scroll.getChildAt(0).height - scroll.height} px", scroll.canScrollVertically(1))
+            val readings = phone.part<ViewGroup>(R.id.readings)
+            assertTrue("$where: the fields reach beyond their row", readings.getChildAt(readings.childCount - 1).right <= readings.width)
+            assertEquals(where, emptyList<String>(), phone.audit())
             val slot = phone.part<View>(R.id.slot)
             assertTrue("$where: the slot has ${slot.dp(slot.height)} dp", slot.dp(slot.height - slot.paddingTop - slot.paddingBottom) >= 112)
             val key = phone.part<View>(R.id.key_5)

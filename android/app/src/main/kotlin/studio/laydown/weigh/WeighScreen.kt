@@ -382,6 +382,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         } else if (readings.childCount > 1) {
             place.marginStart = gap
         }
+        // Given back, margins are counted when the row is measured.
+        cell.layoutParams = place
     }
 
     /**

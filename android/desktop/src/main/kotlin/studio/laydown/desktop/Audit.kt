@@ -33,6 +33,9 @@ private fun cut(view: View): List<String> {
     if (view !is TextView || view is EditText || view.ellipsize != null) return emptyList()
     val lines = view.layout ?: return emptyList()
     val room = view.height - view.compoundPaddingTop - view.compoundPaddingBottom
+    val wide = view.width - view.compoundPaddingLeft - view.compoundPaddingRight
+    val widest = (0 until lines.lineCount).maxOfOrNull(lines::getLineMax) ?: 0f
+    if (widest > wide + 2) return listOf("${view.described()} is cut: its words need ${widest.toInt()} px across and have $wide")
     // Two pixels: the font's own padding rounds up.
     if (lines.height <= room + 2) return emptyList()
     return listOf("${view.described()} is cut: its words need ${lines.height} px and have $room")

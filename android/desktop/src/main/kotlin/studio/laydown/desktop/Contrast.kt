@@ -7,6 +7,8 @@ import android.graphics.drawable.Drawable
 import android.graphics.drawable.RippleDrawable
 import android.view.View
 import android.widget.EditText
+import android.widget.ImageButton
+import android.widget.ImageView
 import android.widget.Switch
 import android.widget.TextView
 
@@ -32,16 +34,20 @@ private fun faintWords(view: View, picture: Bitmap): List<String> {
     return if (ratio >= WORDS) emptyList() else listOf("the words of ${view.described()} stand out %.1f to 1".format(ratio))
 }
 
-/** Where the words of a view are seen, without its padding. */
+/** Where the words of a view are seen, without its padding; null unless at least their first line is. */
 private fun inside(view: TextView): Rect? {
     val (x, y) = IntArray(2).also(view::getLocationOnScreen)
-    val room = Rect(x + view.totalPaddingLeft, y + view.totalPaddingTop, x + view.width - view.totalPaddingRight, y + view.height - view.totalPaddingBottom)
+    val top = y + view.totalPaddingTop
+    val room = Rect(x + view.totalPaddingLeft, top, x + view.width - view.totalPaddingRight, y + view.height - view.totalPaddingBottom)
+    val line = view.layout?.getLineBottom(0) ?: return null
     val seen = view.seen() ?: return null
-    return room.takeIf { it.intersect(seen) && it.width() > 1 && it.height() > 1 }
+    return room.takeIf { it.intersect(seen) && it.top == top && it.height() >= line && it.width() > 1 }
 }
 
 private fun faintEdge(view: View, picture: Bitmap): List<String> {
     if (!view.isClickable && view !is EditText) return emptyList()
+    // A photograph is seen by what is on it.
+    if (view is ImageView && view !is ImageButton) return emptyList()
     val ratio = if (view is Switch) trackOf(view, picture) else edgeOf(view, picture)
     return if (ratio == null || ratio >= SHAPES) emptyList() else listOf("the edge of ${view.described()} stands out %.1f to 1".format(ratio))
 }
