@@ -133,7 +133,7 @@ class BenchTest {
         phone.key("20.9")
         phone.until("WITHIN")
         assertTrue(save().isEnabled && !save().isActivated && save().text == "Save")
-        for (digits in listOf("17.2", "24")) {
+        for (digits in listOf("17.2", "24.0")) {
             phone.longTap("Delete a digit; hold to clear")
             phone.key(digits)
             phone.until("Save as it is")

@@ -16,7 +16,7 @@ class FailureTest {
         file.writeBytes(letter)
         Pottery.empty().use { phone ->
             phone.until("Try again")
-            assertTrue(phone.texts().toString(), phone.texts().any { "laydown did not make" in it })
+            assertTrue(phone.texts().toString(), phone.texts().any { "was not made by laydown" in it })
             assertArrayEquals(letter, file.readBytes())
             // The potter moves the file out of the way.
             assertTrue(file.delete())

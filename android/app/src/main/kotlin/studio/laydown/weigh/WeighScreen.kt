@@ -443,7 +443,9 @@ class WeighScreen(host: MainActivity) : Page(host) {
             setTextColor(host.getColor(verdict.kind.ink))
         }
         view.get<TextView>(R.id.verdict_act).text = verdict.act
-        view.get<TextView>(R.id.verdict_detail).text = listOf(verdict.detail, verdict.rests).filter { it.isNotEmpty() }.joinToString("\n")
+        view.get<TextView>(R.id.verdict_detail).text =
+            // Only a guess says here why: what a trusted target rests on is in the details.
+            if (verdict.kind == VerdictKind.GUESS) "${verdict.detail}\n${verdict.rests}" else verdict.detail
         // The way to the details shows whether there is something to mind.
         val tone = notes.map { it.tone }.maxOrNull()?.takeIf { it != Tone.PLAIN }
         view.get<ImageView>(R.id.verdict_more).apply {
