@@ -534,7 +534,7 @@ private struct VerdictCard: View {
                         .lineLimit(1)
                         .foregroundStyle(verdict.kind.ink)
                     Text(verdict.act).font(.title3.weight(.medium)).lineLimit(2)
-                    Text([verdict.detail, verdict.rests].filter { !$0.isEmpty }.joined(separator: "\n")).font(
+                    Text(verdict.kind == .guess ? "\(verdict.detail)\n\(verdict.rests)" : verdict.detail).font(
                         .subheadline)
                 }
                 .minimumScaleFactor(0.5)
@@ -578,7 +578,10 @@ private struct Details: View {
                 if let verdict = view.verdict {
                     section(
                         verdict.headline,
-                        [verdict.act, verdict.detail, verdict.carries, verdict.onControl, verdict.certainty])
+                        [
+                            verdict.act, verdict.detail, verdict.rests, verdict.carries, verdict.onControl,
+                            verdict.certainty,
+                        ])
                 }
                 if let target = view.target {
                     section(

@@ -257,7 +257,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         view.notes.forEach(words::putNote)
         view.verdict?.let { verdict ->
             words.putHeading(verdict.headline)
-            for (line in listOf(verdict.act, verdict.detail, verdict.carries, verdict.onControl, verdict.certainty)) words.putLine(line)
+            for (line in listOf(verdict.act, verdict.detail, verdict.rests, verdict.carries, verdict.onControl, verdict.certainty)) words.putLine(line)
         }
         view.target?.let { target ->
             words.putHeading(target.span)
