@@ -71,7 +71,7 @@ class BenchTest {
     fun nothingScrollsAndKeysAndSlotHaveTheirHeight() = weighing { phone ->
         for ((across, along) in SIZES + (360 to 800) + (393 to 852)) for (two in listOf(false, true)) {
             phone.look = Look(across = across, along = along)
-            phone.await("the way") { phone.part<View>(R.id.way).contentDescription != null }
+            phone.await("the way") { phone.activity.window.decorView.findViewById<View>(R.id.way)?.contentDescription != null }
             if (phone.part<ViewGroup>(R.id.readings).childCount != (if (two) 2 else 1)) phone.tap(R.id.way)
             phone.await("the fields") { phone.part<ViewGroup>(R.id.readings).childCount == if (two) 2 else 1 }
             val where = "$across by $along, two weights: $two"
