@@ -36,8 +36,18 @@ static LANGUAGE: AtomicUsize = AtomicUsize::new(0);
 /// One language: its tag, and a bundle for each file.
 struct Language {
     tag: LanguageIdentifier,
-    files: Vec<FluentBundle<FluentResource>>,
+    files: Vec<File>,
 }
+
+/// A file of a language. It is read when something is first said from it: a start needs a few of one language.
+struct File {
+    text: &'static str,
+    transform: Option<Transform>,
+    bundle: OnceLock<FluentBundle<FluentResource>>,
+}
+
+/// What is done to each text of a language before it is shown.
+type Transform = fn(&str) -> Cow<'_, str>;
 
 /// English first, then the others.
 fn languages() -> &'static [Language] {
@@ -52,19 +62,26 @@ fn languages() -> &'static [Language] {
     })
 }
 
-fn language(tag: &str, files: &[&str], transform: Option<fn(&str) -> Cow<'_, str>>) -> Language {
-    let tag: LanguageIdentifier = tag.parse().unwrap_or_default();
-    let bundle = |text: &&str| {
-        let mut bundle = FluentBundle::new_concurrent(vec![tag.clone()]);
-        // The marks that isolate what is put in are for text of both directions, which no language here has.
-        bundle.set_use_isolating(false);
-        bundle.set_transform(transform);
-        // What a file holds is checked when it is compiled, and a message that is broken in a translation is said in English.
-        let resource = FluentResource::try_new((*text).to_owned()).unwrap_or_else(|(resource, _)| resource);
-        bundle.add_resource_overriding(resource);
-        bundle
-    };
-    Language { files: files.iter().map(bundle).collect(), tag }
+fn language(tag: &str, files: &[&'static str], transform: Option<Transform>) -> Language {
+    let file = |text: &&'static str| File { text, transform, bundle: OnceLock::new() };
+    Language { tag: tag.parse().unwrap_or_default(), files: files.iter().map(file).collect() }
+}
+
+impl Language {
+    /// The file with this number, read.
+    fn bundle(&self, file: usize) -> Option<&FluentBundle<FluentResource>> {
+        let file = self.files.get(file)?;
+        Some(file.bundle.get_or_init(|| {
+            let mut bundle = FluentBundle::new_concurrent(vec![self.tag.clone()]);
+            // The marks that isolate what is put in are for text of both directions, which no language here has.
+            bundle.set_use_isolating(false);
+            bundle.set_transform(file.transform);
+            // What a file holds is checked when it is compiled, and a message that is broken in a translation is said in English.
+            let resource = FluentResource::try_new(file.text.to_owned()).unwrap_or_else(|(resource, _)| resource);
+            bundle.add_resource_overriding(resource);
+            bundle
+        }))
+    }
 }
 
 /// The message `id` of the file with this number.
@@ -73,7 +90,7 @@ fn say<const N: usize>(file: usize, id: &str, arguments: [(&'static str, FluentV
     let chosen = languages.get(LANGUAGE.load(Ordering::Relaxed));
     let arguments = FluentArgs::from_iter(arguments);
     let in_language = |language: &Language| {
-        let bundle = language.files.get(file)?;
+        let bundle = language.bundle(file)?;
         let pattern = bundle.get_message(id)?.value()?;
         let mut errors = Vec::new();
         let text = bundle.format_pattern(pattern, Some(&arguments), &mut errors).into_owned();
@@ -140,7 +157,7 @@ mod tests {
                     (*argument, value)
                 });
                 let given = FluentArgs::from_iter(given);
-                let bundle = &language.files[*file];
+                let bundle = language.bundle(*file).unwrap();
                 let Some(pattern) = bundle.get_message(id).and_then(|message| message.value()) else {
                     wrong.push(format!("{}/{name}.ftl lacks {id}", language.tag));
                     continue;

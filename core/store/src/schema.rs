@@ -12,8 +12,7 @@ pub(super) const APPLICATION_ID: i64 = i64::from_be_bytes(*b"\0\0\0\0LAYD");
 pub(super) const MIGRATIONS: &[&str] = &[
     include_str!("schema/0001_journal_and_tables.sql"),
     include_str!("schema/0002_rules_and_astray.sql"),
-    include_str!("schema/0003_tile_results.sql"),
-    include_str!("schema/0004_confirmed.sql"),
+    include_str!("schema/0003_results_and_confirmations.sql"),
 ];
 
 /// Takes the steps that the file has not taken yet, all or none, and marks the file as ours.

@@ -223,6 +223,20 @@ impl<'a> EditorBuilder<'a> {
         chosen
     }
 
+    /// As [`EditorBuilder::choice`], for what an older version did not ask: a record that says nothing of it shows the `usual`
+    /// code, and goes on saying nothing until another is chosen. `saved` is what the record says, `None` for a new record.
+    pub(super) fn choice_asked_later(
+        &mut self,
+        ask: Ask,
+        saved: Option<Option<&str>>,
+        usual: &str,
+        items: Vec<Item>,
+    ) -> Option<String> {
+        let shown = saved.flatten().unwrap_or(usual);
+        let chosen = self.choice(ask, Some(shown), FieldKind::Choice, items);
+        chosen.filter(|chosen| saved != Some(None) || chosen != shown)
+    }
+
     /// Yes or no.
     pub(super) fn switch(&mut self, ask: Ask, saved: bool) -> bool {
         let text = self.entered(&ask, Some(if saved { "yes" } else { "no" }));

@@ -56,15 +56,12 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         MASS,
     );
     let results = TileResult::ALL.iter().map(|result| coded_item(*result, "")).collect();
-    let came_out = builder.choice(
+    let came_out = builder.choice_asked_later(
         Ask::new("came_out", say::came_out()).help(say::came_out_help()),
-        saved.and_then(|tile| tile.came_out.as_deref()),
-        FieldKind::Choice,
+        saved.map(|tile| tile.came_out.as_deref()),
+        TileResult::NotFired.code(),
         results,
     );
-    // A tile of an earlier version was never asked: until it is answered otherwise than it shows, nothing is said of it.
-    let never_asked = saved.is_some_and(|tile| tile.came_out.is_none());
-    let came_out = came_out.filter(|code| !never_asked || code != TileResult::NotFired.code());
     if let (Some(glaze), Some(area), Some(Some(sg))) = (&glaze.thing, area, sg) {
         builder.result_if(takes(context, glaze, area, sg, style)?.map(Note::plain));
     }

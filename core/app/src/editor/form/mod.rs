@@ -355,19 +355,14 @@ fn made_of(
     saved: Option<&entity::Form>,
 ) -> Result<Option<(Option<String>, Option<Uuid>)>> {
     let stages = Stage::ALL.iter().map(|stage| coded_item(*stage, "")).collect();
-    let shown_stage = saved.and_then(|form| form.stage.as_deref()).unwrap_or(Stage::Bisque.code());
-    let stage = builder.choice(
+    let stage = builder.choice_asked_later(
         Ask::new("stage", say::stage()).help(say::stage_help()),
-        Some(shown_stage),
-        FieldKind::Choice,
+        saved.map(|form| form.stage.as_deref()),
+        Stage::Bisque.code(),
         stages,
     );
-    let is_bisque = stage.as_deref() == Some(Stage::Bisque.code());
     // A form that says nothing of its stage was measured as bisque.
-    let stage = match saved {
-        Some(form) if stage.as_deref() == Some(shown_stage) => form.stage.clone(),
-        _ => stage,
-    };
+    let is_bisque = stage.as_deref().is_none_or(|stage| stage == Stage::Bisque.code());
     let saved_body = saved.and_then(|form| form.body);
     let bodies = in_use::<entity::Body>(context.conn, saved_body)?;
     if bodies.is_empty() && saved_body.is_none() {
