@@ -62,10 +62,14 @@ class Pot:
         return self.radius(t) - self.wall * rise / length, self.height(t) + self.wall * run / length
 
     def points(self):
-        # At equal steps along the wall, as a finger with a pair of calipers goes.
+        # At equal steps along the wall, as a finger with a pair of calipers goes; but the highest point is always among
+        # them, since a ruler finds the height of a pot first. (Without it the curve ends at the points beside it, and a
+        # turned rim of 40 points holds up to 0.105 % too little.)
         fine = np.linspace(0, 1, 20_001)
         way = np.concatenate([[0], np.cumsum(np.hypot(np.diff(self.radius(fine)), np.diff(self.height(fine))))])
         t = np.interp(np.linspace(0, way[-1], POINTS), way, fine)
+        crown = fine[np.argmax(self.height(fine))]
+        t[np.argmin(np.abs(t - crown))] = crown
         return [[float(height), float(radius)] for height, radius in zip(self.height(t), self.radius(t))]
 
     def truth(self):
@@ -102,10 +106,10 @@ class Pot:
     def mesh(self):
         import trimesh
 
-        t = np.linspace(0, 1, 3_000)
+        t = np.linspace(0, 1, 1_000)
         line = np.column_stack([self.radius(t), self.height(t)])
         closed = np.vstack([[0, line[0, 1]], line, [0, line[-1, 1]]])
-        mesh = trimesh.creation.revolve(closed, sections=720)
+        mesh = trimesh.creation.revolve(closed, sections=360)
         discs = np.pi * (line[0, 0] ** 2 + line[-1, 0] ** 2)
         return {"outside_area": mesh.area - discs, "solid_volume": abs(mesh.volume)}
 
