@@ -62,10 +62,10 @@ def main():
     # Otsu's threshold takes a dark shadow for a part of the pot now and then: the single worst picture says little.
     if np.median(apart) > 1:
         failures.append("outlines differ from scikit-image's by more than a pixel")
-    for file, sentence in found["bad"].items():
-        print(f"{file}: {sentence}")
-        if truth["bad"][file] not in (sentence or ""):
-            failures.append(f"{file} should be refused as {truth['bad'][file]}, not: {sentence}")
+    for file, reason in found["bad"].items():
+        print(f"{file}: {reason}")
+        if truth["bad"][file] != reason:
+            failures.append(f"{file} should be refused as {truth['bad'][file]}, not: {reason}")
     areas = [got.get("area", 0) for got in found["turned"]]
     print(f"turned in eight ways: area {min(areas):.1f} to {max(areas):.1f} cm²")
     if len(areas) != 8 or max(areas) > 1.005 * min(areas):

@@ -235,14 +235,14 @@ def good(folder, number):
 
 
 WHY = {
-    "shallow_bowl": "flat", "plate": "flat", "empty": "stands out", "noise": "busy", "dark": "dark", "tilted": "aslant",
-    "busy": "busy", "cut_off": "runs out", "far": "too small", "two": "more than one",
+    "shallow_bowl": "TooFlat", "plate": "TooFlat", "empty": "Nothing", "noise": "Busy", "dark": "TooDark",
+    "tilted": "TooTilted", "busy": "Busy", "cut_off": "CutOff", "far": "TooFar", "two": "NotAlone",
 }
-"""Words of the sentence with which each of the bad pictures is to be refused."""
+"""Why each of the bad pictures is to be refused, as core/domain names it."""
 
 
 def bad(folder):
-    """Pictures that no outline may be taken from, each with words of the reason."""
+    """Pictures that no outline may be taken from, each with the reason."""
     random = np.random.default_rng(9_000)
     made = {}
 

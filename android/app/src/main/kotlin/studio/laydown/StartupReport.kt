@@ -91,7 +91,9 @@ class StartupReport(private val app: Application, private val studio: File, priv
         // The app opens without its report: a full card must not keep a potter from weighing.
         runCatching {
             file.parentFile?.mkdirs()
-            file.writeText(text())
+            // Whole or not at all: whoever reads it meanwhile, and a phone that dies meanwhile, finds the report before.
+            val next = File(file.path + ".new").apply { writeText(text()) }
+            check(next.renameTo(file))
         }
     }
 

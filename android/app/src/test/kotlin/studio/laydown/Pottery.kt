@@ -62,8 +62,10 @@ object Pottery {
         app
         begun().use {
             furnish(it)
-            val entry = it.weigh(at(Duration.ofMinutes(9)), null).entry
-            repeat(more) { at -> it.coat(entry, "20.5", Duration.ofMinutes(9).minusSeconds(at.toLong())) }
+            repeat(more) { at ->
+                val ago = Duration.ofMinutes(9).minusSeconds(at.toLong())
+                it.coat(it.weigh(at(ago), null).entry, "20.5", ago)
+            }
             it.beginFiring()
         }
         return Phone(look)

@@ -52,7 +52,7 @@ class ReadOutTest {
         phone.touch("Inside: Right")
         phone.until("Inside: Right, chosen")
         assertTrue(node("Inside: Right, chosen").isChecked)
-        node("Running").let { assertTrue(it.className == CheckBox::class.java.name && it.isCheckable && !it.isChecked) }
+        node("Runs").let { assertTrue(it.className == CheckBox::class.java.name && it.isCheckable && !it.isChecked) }
     }
 
     @Test

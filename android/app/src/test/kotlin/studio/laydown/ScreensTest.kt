@@ -31,7 +31,7 @@ class ScreensTest(private val look: Look) {
     fun weighWithin() = weighed("weigh-within", "20.9", "0.4 g over the aim")
 
     @Test
-    fun weighShort() = weighed("weigh-short", "17.2", "Add 3.3 g")
+    fun weighShort() = weighed("weigh-short", "17.2", "Add 2.0 g")
 
     @Test
     fun weighOver() = weighed("weigh-over", "24.0", "OVER")

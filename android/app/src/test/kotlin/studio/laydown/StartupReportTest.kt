@@ -23,7 +23,7 @@ class StartupReportTest {
     @Test
     fun aStartThatGoesWellSaysWhichBuildsAndWhichPhone() {
         Pottery.furnished().use { phone ->
-            phone.until("Weigh")
+            phone.ready()
             val lines = file.readLines()
             assertTrue(lines.toString(), "Reached: the studio is open" in lines)
             assertTrue(lines.toString(), "Build of the library: $BUILD_STAMP" in lines)

@@ -138,7 +138,7 @@ class WeighTest {
         phone.rotate()
         phone.touch("It is right")
         phone.until("OVER")
-        phone.tap("Save")
+        phone.tap("Save as it is")
         phone.await("what was kept") { phone.said("Saved: Breakfast mug, inside, 41.0 g, over.") != null }
     }
 
