@@ -1,5 +1,5 @@
 //! Develops the pictures that `tests/photos/pictures.py` wrote and puts them into a studio's folder; says as JSON on
-//! standard output under which name each lies there, or with which sentence it was refused.
+//! standard output under which name each lies there, or why it was refused, as `PhotoError` names it.
 //! `cargo run -p laydown-tests --example develop_photos -- FOLDER`
 #![allow(clippy::print_stdout, reason = "it prints what became of the pictures")]
 

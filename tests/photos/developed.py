@@ -26,10 +26,9 @@ PATCH_NEAR = 3.0
 """Moved aside by a single dot, the worst square of these pictures differs by 4 to 6 levels."""
 
 REASONS = {
-    "empty.jpg": "empty picture", "heic.jpg": "HEIC picture", "huge.png": "too large", "huge.jpg": "too large",
-    "too_many_bytes.jpg": "too large",
+    "empty.jpg": "Empty", "heic.jpg": "Heic", "huge.png": "TooLarge", "huge.jpg": "TooLarge", "too_many_bytes.jpg": "TooLarge",
 }
-"""Words of the sentence with which a bad picture is to be refused, where it is not that it is no picture."""
+"""Why a bad picture is to be refused, as core/store names it, where it is not that it is no picture."""
 
 
 def dots(file):
@@ -116,7 +115,7 @@ def main():
         wrong[name], apart = check(folder / name, got)
         far.append(apart)
     for name, got in developed["bad"].items():
-        refused = REASONS.get(name, "no JPEG or PNG") in got.get("refused", "")
+        refused = REASONS.get(name, "NoPicture") == got.get("refused")
         wrong[name] = [] if refused else [f"is not refused as it should be: {got.get('refused', 'it was kept')}"]
     failures += [f"{name}: {what}" for name, all_of_it in wrong.items() for what in all_of_it]
     mean, worst = np.array(far).max(0)
