@@ -295,6 +295,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     private fun render(view: WeighView) {
+        val before = shown
         shown = view
         entry = view.entry
         // Here and not on opening: preferences just kept are read before the first view comes.
@@ -310,7 +311,11 @@ class WeighScreen(host: MainActivity) : Page(host) {
         renderReadings(view.fields, view.entry)
         renderSlot(view)
         early.toList().also { early.clear() }.forEach(::press)
-        if (sheet != null) return
+        sheet?.let { open ->
+            // A list opened while a coat was still being undone must not go on showing it.
+            if (telling == Telling.RECENT && view.recent != before?.recent) open.put(view.tally) { putRecent(view.recent, it) }
+            return
+        }
         choosing?.let(::choose)
         telling?.let { tell(it) }
     }
