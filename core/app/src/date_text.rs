@@ -85,12 +85,7 @@ impl Now {
     }
 }
 
-/// "1 pot", "3 pots".
-pub(crate) fn count(n: i64, one: &str, many: &str) -> String {
-    if n == 1 { format!("1 {one}") } else { format!("{n} {many}") }
-}
-
-/// The same with its first letter large, for a line of its own.
+/// A text with its first letter large, for a line of its own.
 pub(super) fn sentence_case(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())

@@ -3,15 +3,13 @@
 //! All of it is this phone's own and lies in the table `chosen`. What must stay secret is not here: the shell keeps it where
 //! the platform keeps secrets. Nothing here touches the place itself; crate `laydown-sync` does.
 
-use std::fmt;
-
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 
 use super::backup::place_of_backups;
-use super::date_text::count;
 use super::devices::{called, names_of_devices};
 use super::local_settings::{remember, remembered};
+use super::messages::sync as say;
 use super::{Note, Now, Result, Studio};
 use laydown_store::journal::DeviceId;
 use laydown_store::{Transaction, devices, this_device};
@@ -70,7 +68,7 @@ pub enum SyncLocation {
     },
 }
 
-/// What came of a sync, to be remembered. `Display` says what came and what went.
+/// What came of a sync, to be remembered.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub struct SyncReport {
     /// Entries that came and were new here.
@@ -93,45 +91,42 @@ pub struct SyncReport {
     pub file_errors: Vec<String>,
 }
 
-impl fmt::Display for SyncReport {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match (both(self.entries_in, self.photographs_in), both(self.entries_out, self.photographs_out)) {
-            (None, None) => write!(f, "Nothing was new on either side.")?,
-            (Some(came), None) => write!(f, "Came: {came}.")?,
-            (None, Some(went)) => write!(f, "Went: {went}.")?,
-            (Some(came), Some(went)) => write!(f, "Came: {came}. Went: {went}.")?,
-        }
-        if self.repaired > 0 {
-            write!(f, " Repaired: {}.", count(self.repaired as i64, "damaged file", "damaged files"))?;
-        }
-        Ok(())
-    }
-}
-
 impl SyncReport {
+    /// What came and what went.
+    pub fn sentence(&self) -> String {
+        let came = both(self.entries_in, self.photographs_in);
+        let went = both(self.entries_out, self.photographs_out);
+        let moved = match (came, went) {
+            (None, None) => say::nothing_new(),
+            (Some(came), None) => say::came(came),
+            (None, Some(went)) => say::went(went),
+            (Some(came), Some(went)) => say::came_and_went(came, went),
+        };
+        if self.repaired > 0 { format!("{moved} {}", say::repaired(self.repaired)) } else { moved }
+    }
+
     /// What is to be looked at, the worst of it if there is much.
     fn notes(&self) -> Vec<Note> {
         let mut notes: Vec<Note> = self.file_errors.iter().take(MOST_TROUBLES).map(Note::attention).collect();
         let more = self.file_errors.len().saturating_sub(MOST_TROUBLES);
         if more > 0 {
-            notes.push(Note::attention(format!("And {more} more like these.")));
+            notes.push(Note::attention(say::more_problems(more)));
         }
         if self.photographs_missing > 0 {
-            let photographs = count(self.photographs_missing as i64, "photograph is", "photographs are");
-            notes.push(Note::attention(format!(
-                "{photographs} neither here nor there. On the phone that took them, choose “Sync now” where the network costs nothing."
-            )));
+            notes.push(Note::attention(say::photos_missing(self.photographs_missing)));
         }
         notes
     }
 }
 
-/// "3 entries and 1 photograph"; `None` for nothing.
-fn both(entries: usize, photographs: usize) -> Option<String> {
-    let entries = (entries > 0).then(|| count(entries as i64, "entry", "entries"));
-    let photographs = (photographs > 0).then(|| count(photographs as i64, "photograph", "photographs"));
-    let parts: Vec<String> = [entries, photographs].into_iter().flatten().collect();
-    (!parts.is_empty()).then(|| parts.join(" and "))
+/// "3 entries and 1 photo"; `None` for nothing.
+fn both(entries: usize, photos: usize) -> Option<String> {
+    match (entries, photos) {
+        (0, 0) => None,
+        (entries, 0) => Some(say::entries(entries)),
+        (0, photos) => Some(say::photos(photos)),
+        (entries, photos) => Some(say::both(say::entries(entries), say::photos(photos))),
+    }
 }
 
 /// Why a sync came to nothing.
@@ -270,8 +265,7 @@ pub(super) fn choose_sync_location(tx: &mut Transaction<'_>, place: &SyncConfig)
 pub(super) fn view(conn: &Connection, now: Now) -> Result<SyncView> {
     let Some(place) = sync_config(conn)? else {
         return Ok(SyncView {
-            place: "They can also sync through a location of yours: a folder, a WebDAV server or an S3 bucket. laydown goes there only when you ask it to."
-                .to_owned(),
+            place: say::none_chosen(),
             chosen: false,
             folder: String::new(),
             last: String::new(),
@@ -282,17 +276,17 @@ pub(super) fn view(conn: &Connection, now: Now) -> Result<SyncView> {
     let sync_history = sync_history(conn)?;
     let mut notes: Vec<Note> = Vec::new();
     if let Some((at, why)) = sync_history.failed {
-        notes.push(Note::attention(format!("Tried {}. {why}", now.moment(at))));
+        notes.push(Note::attention(say::tried(now.moment(at), why)));
     }
     let last_sync = sync_history.last_sync;
     let own = own_entries(conn)?;
     let waiting_entries = own - last_sync.as_ref().map_or(0, |last_sync| last_sync.own);
     let waiting_photographs = last_sync.as_ref().map_or(0, |last_sync| last_sync.report.photographs_waiting);
     let last = match last_sync {
-        None => "Not synced yet.".to_owned(),
+        None => say::not_synced_yet(),
         Some(last_sync) => {
             notes.extend(last_sync.report.notes());
-            format!("Last sync: {}. {}", now.moment(last_sync.at), last_sync.report)
+            say::last_sync(now.moment(last_sync.at), last_sync.report.sentence())
         }
     };
     Ok(SyncView {
@@ -314,30 +308,23 @@ impl SyncConfig {
         }
     }
 
-    /// "They meet in the folder “Studio”, sealed."
+    /// "The phones sync in the folder “Studio”. Encrypted with a passphrase."
     fn in_words(&self) -> String {
         let at = match &self.at {
-            SyncLocation::Folder { name, .. } => format!("in the folder “{name}”"),
-            SyncLocation::WebDav { address, user } => format!("at {address}, as {user}"),
-            SyncLocation::S3 { address, bucket, folder, .. } if folder.is_empty() => {
-                format!("in the bucket “{bucket}” at {address}")
-            }
-            SyncLocation::S3 { address, bucket, folder, .. } => {
-                format!("in “{folder}” of the bucket “{bucket}” at {address}")
-            }
+            SyncLocation::Folder { name, .. } => say::at_folder(name),
+            SyncLocation::WebDav { address, user } => say::at_webdav(address, user),
+            SyncLocation::S3 { address, bucket, folder, .. } if folder.is_empty() => say::at_bucket(bucket, address),
+            SyncLocation::S3 { address, bucket, folder, .. } => say::at_bucket_folder(folder, bucket, address),
         };
-        let sealed = if self.sealed { "Encrypted with a passphrase." } else { "Not encrypted." };
-        format!("The phones sync {at}. {sealed}")
+        let encrypted = if self.sealed { say::encrypted() } else { say::not_encrypted() };
+        format!("{at} {encrypted}")
     }
 }
 
-fn waits(entries: i64, photographs: usize) -> String {
-    let entries = (entries > 0).then(|| format!("New on this phone: {}.", count(entries, "entry", "entries")));
-    let photographs = (photographs > 0).then(|| {
-        let photographs = count(photographs as i64, "photograph waits", "photographs wait");
-        format!("{photographs} for a network that costs nothing.")
-    });
-    [entries, photographs].into_iter().flatten().collect::<Vec<_>>().join(" ")
+fn waits(entries: i64, photos: usize) -> String {
+    let entries = (entries > 0).then(|| say::new_here(say::entries(entries)));
+    let photos = (photos > 0).then(|| say::photos_wait(photos));
+    [entries, photos].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 /// How many entries this phone has made.

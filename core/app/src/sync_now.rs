@@ -9,6 +9,8 @@ use laydown_sync::{
     Connection, Options, Outcome, Progress, RemoteConfig, RemoteError, RemoteStore, RetryPolicy, Secret, sync,
 };
 
+use crate::in_words::{Sentence, remote_error};
+use crate::messages::sync as say;
 use crate::{Now, Studio, StudioError, SyncConfig, SyncFailure, SyncLocation, SyncReport, Value};
 
 /// How a sync is to go.
@@ -39,7 +41,7 @@ pub struct SyncProgress {
 impl From<Progress> for SyncProgress {
     fn from(progress: Progress) -> SyncProgress {
         let Progress { done, of, .. } = progress;
-        SyncProgress { sentence: format!("{done} of {of} files"), fraction: done as f64 / of.max(1) as f64 }
+        SyncProgress { sentence: say::progress(done, of), fraction: done as f64 / of.max(1) as f64 }
     }
 }
 
@@ -56,20 +58,21 @@ pub fn sync_now(
     listener: &mut dyn FnMut(SyncProgress),
 ) -> Result<String, StudioError> {
     let Some(place) = studio.sync_config()? else {
-        let sentence = "No sync location is chosen yet. Choose one.".to_owned();
+        let sentence = say::choose_first();
         return Err(StudioError::Refused { field: String::new(), sentence });
     };
     match round(studio, &place, how, listener) {
         Ok(outcome) => {
             let report = report(studio, outcome)?;
-            let sentence = report.to_string();
+            let sentence = report.sentence();
             studio.record_sync(now, Ok(report))?;
             Ok(sentence)
         }
         Err(error) => {
             let locked = matches!(error, RemoteError::WrongPassphrase { .. } | RemoteError::NoPassphrase);
-            studio.record_sync(now, Err(SyncFailure { sentence: said(studio, &error)?, locked }))?;
-            Err(to_studio(error))
+            let sentence = said(studio, &error)?;
+            studio.record_sync(now, Err(SyncFailure { sentence: sentence.clone(), locked }))?;
+            Err(to_studio(error, sentence))
         }
     }
 }
@@ -138,21 +141,17 @@ fn report(studio: &Studio, outcome: Outcome) -> Result<SyncReport, StudioError> 
 
 /// What is said of an error, with the phone's name where it is about one.
 fn said(studio: &Studio, error: &RemoteError) -> Result<String, StudioError> {
-    let RemoteError::Missing { device, first, last } = error else { return Ok(error.to_string()) };
-    let phone = match device.parse() {
-        Ok(device) => studio.phone_called(DeviceId(device))?,
-        Err(_) => "another phone".to_owned(),
+    let phone = match error {
+        RemoteError::Missing { device, .. } => device.parse().ok(),
+        _ => None,
     };
-    let entries = if first == last {
-        format!("Entry {first} of {phone} is")
-    } else {
-        format!("Entries {first} to {last} of {phone} are")
-    };
-    Ok(format!("{entries} missing there. Choose “Sync now” on that phone, then here again."))
+    match phone {
+        Some(device) => Ok(remote_error(error, &studio.phone_called(DeviceId(device))?)),
+        None => Ok(error.sentence()),
+    }
 }
 
-fn to_studio(error: RemoteError) -> StudioError {
-    let sentence = error.to_string();
+fn to_studio(error: RemoteError, sentence: String) -> StudioError {
     let refused = |field: &str| StudioError::Refused { field: field.to_owned(), sentence: sentence.clone() };
     match error {
         RemoteError::WrongPassword => refused("password"),

@@ -8,7 +8,6 @@
 //! ([`crate::journal::fold`]), and a clock that is far ahead is not followed ([`Clock::observe`]).
 
 use std::collections::BTreeMap;
-use std::fmt;
 
 use rusqlite::params;
 use serde_json::Value;
@@ -63,28 +62,6 @@ pub struct Refused {
     pub count: u64,
     /// The lowest number among them.
     pub first: i64,
-}
-
-impl fmt::Display for Refused {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let entries = if self.count == 1 { "1 entry".to_owned() } else { format!("{} entries", self.count) };
-        match self.why {
-            Refusal::TooLarge | Refusal::TooMany | Refusal::NoSuchNumber | Refusal::TooManyDevices => write!(
-                f,
-                "Not added: {entries} that laydown cannot have made ({}). Everything else was added.",
-                match self.why {
-                    Refusal::TooLarge => "too large",
-                    Refusal::TooMany => "too many about one thing",
-                    Refusal::TooManyDevices => "too many phones",
-                    _ => "impossible numbers",
-                }
-            ),
-            Refusal::Forked => write!(
-                f,
-                "Not added: {entries} of a phone whose name is used twice. Your data is safe. Set up one of the two as a new phone: Studio, Phones."
-            ),
-        }
-    }
 }
 
 /// Events that were not taken in, whosever they are.
@@ -152,20 +129,6 @@ impl Ingested {
             refusals.push(RefusedEntries::OfOthers { count: self.more_refused });
         }
         refusals
-    }
-
-    /// What was refused, a sentence each.
-    pub fn sentences(&self) -> Vec<String> {
-        let mut sentences: Vec<String> = Vec::new();
-        for sentence in self.refused.iter().map(Refused::to_string) {
-            if !sentences.contains(&sentence) {
-                sentences.push(sentence);
-            }
-        }
-        if self.more_refused > 0 {
-            sentences.push(format!("Not added: {} entries of other phones.", self.more_refused));
-        }
-        sentences
     }
 }
 

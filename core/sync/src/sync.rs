@@ -341,7 +341,7 @@ impl Round<'_> {
                         self.outcome.file_errors.push(StoreError::Forked { device, seq }.into());
                         return Ok(useless.len() + 1);
                     }
-                    self.outcome.file_errors.extend(ingested.sentences().into_iter().map(RemoteError::Refused));
+                    self.outcome.file_errors.extend(ingested.refusals().into_iter().map(RemoteError::Refused));
                     have = segment.name.last;
                     self.record.segments.insert(segment.file.path.clone(), segment.file.size);
                 }

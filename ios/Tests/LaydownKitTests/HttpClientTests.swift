@@ -32,9 +32,9 @@ import Testing
         let (sink, kiln) = (try Studying(place), try Studying(place))
         try sink.call("Tablet by the sink")
         try kiln.call("Phone at the kiln")
-        #expect(try sink.sync() == "Went: 1 entry.")
-        #expect(try kiln.sync() == "Came: 1 entry. Went: 1 entry.")
-        #expect(try sink.sync() == "Came: 1 entry.")
+        #expect(try sink.sync() == "Sent: 1 entry.")
+        #expect(try kiln.sync() == "Received: 1 entry. Sent: 1 entry.")
+        #expect(try sink.sync() == "Received: 1 entry.")
         for phone in [sink, kiln] { #expect(try phone.sync(check: true) == "Nothing was new on either side.") }
         #expect(try sink.names() == ["Phone at the kiln", "Tablet by the sink"])
         #expect(try kiln.names() == sink.names())
@@ -64,7 +64,7 @@ import Testing
             ("http://127.0.0.1:9/", "No answer."),
             ("\(try server("expired"))/", Self.trusts ? "The server’s certificate is out of date" : untrusted),
             ("\(try server("other_host"))/", Self.trusts ? "The certificate belongs to another server" : untrusted),
-            ("\(hostile)/locked/", "The server does not accept what it was given"),
+            ("\(hostile)/locked/", "The server does not accept the name and password"),
             ("\(hostile)/longer/", "The sync location did not respond as expected."),
             ("\(hostile)/shorter/", "The connection broke."),
             ("\(hostile)/endless/", "There are more files there than laydown reads."),
@@ -86,7 +86,7 @@ import Testing
                 // Nothing is lost: it is all there, and goes once there is a good server.
                 try phone.choose(good)
                 let after = try phone.sync()
-                let isWell = said.hasPrefix(sentence) && noted.contains(sentence) && after.contains("Went: 1 entry.")
+                let isWell = said.hasPrefix(sentence) && noted.contains(sentence) && after.contains("Sent: 1 entry.")
                 return isWell ? nil : "\(address): \(said); \(noted); \(after)"
             }
         }

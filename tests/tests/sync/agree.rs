@@ -112,7 +112,7 @@ fn what_is_missing_there_is_said_with_the_phone_that_has_it() {
         tablet.sync_now(&[], Some(&way), &Arc::default()).unwrap();
         if times == 0 {
             // Takes in the first, and so knows the tablet's name.
-            assert_eq!(kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap(), "Came: 1 entry.");
+            assert_eq!(kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap(), "Received: 1 entry.");
         }
     }
     let second = way.list().unwrap().into_iter().find(|file| file.path.contains("000000000002-")).unwrap();
@@ -130,6 +130,52 @@ fn what_is_missing_there_is_said_with_the_phone_that_has_it() {
         stop: Arc::default(),
     };
     sync_now(&tablet.studio, NOW, &how, &mut |_| ()).unwrap();
-    assert_eq!(kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap(), "Came: 2 entries.");
+    assert_eq!(kiln.sync_now(&[], Some(&way), &Arc::default()).unwrap(), "Received: 2 entries.");
     assert_eq!(kiln.notes(), Vec::<String>::new());
+}
+
+/// What the sheet of the location asks.
+fn asked(phone: &Phone) -> Vec<String> {
+    let (id, subject) = (String::new(), String::new());
+    let entry = EditorEntry { kind: EditorKind::SyncLocation, id, subject, values: Vec::new(), draft: String::new() };
+    phone.studio.editor(NOW, entry).unwrap().fields.into_iter().map(|field| field.key).collect()
+}
+
+#[test]
+fn a_phone_starts_afresh_beside_files_that_its_passphrase_does_not_open() {
+    let remote = tempfile::tempdir().unwrap();
+    let way = Connection::open(&RemoteConfig::Folder(remote.path().to_owned()), None, RetryPolicy::default()).unwrap();
+    let place = [("kind", "folder"), ("folder", "Shelf\nhandle"), ("sealed", "yes")];
+    let with = |passphrase| [place.as_slice(), &[("passphrase", passphrase)]].concat();
+    let sync = |phone: &Phone, passphrase| phone.sync_now(&[("passphrase", passphrase)], Some(&way), &Arc::default());
+    let (stranger, own) = ("a stranger's few words", "slip and sieve");
+    let theirs = Phone::new(&with(stranger));
+    theirs.save(EditorKind::Preference, &[("phone", "Tablet")]);
+    sync(&theirs, stranger).unwrap();
+    let there = way.list().unwrap();
+
+    let mine = Phone::new(&with(own));
+    mine.save(EditorKind::Preference, &[("phone", "Phone by the sink")]);
+    assert!(!asked(&mine).iter().any(|key| key == "afresh"), "asked before there was a reason");
+    let refused = sync(&mine, own).unwrap_err();
+    assert!(matches!(&refused, StudioError::Refused { field, .. } if field == "passphrase"), "{refused:?}");
+    assert!(mine.notes()[0].contains("start afresh there"), "{:?}", mine.notes());
+    assert_eq!(way.list().unwrap(), there, "something was put there without leave");
+
+    // The sheet now offers it, and it holds for one sync.
+    assert!(asked(&mine).iter().any(|key| key == "afresh"));
+    mine.save(EditorKind::SyncLocation, &[with(own).as_slice(), &[("afresh", "yes")]].concat());
+    assert_eq!(sync(&mine, own).unwrap(), "Sent: 1 entry.");
+    assert!(mine.notes()[0].contains("not encrypted with your passphrase"), "{:?}", mine.notes());
+    assert!(!asked(&mine).iter().any(|key| key == "afresh"), "asked after it was done");
+    assert_eq!(sync(&mine, own).unwrap(), "Nothing was new on either side.");
+
+    // What lay there lies there still, and its own phone goes on.
+    let now = way.list().unwrap();
+    assert!(there.iter().all(|file| now.contains(file)));
+    theirs.save(EditorKind::Preference, &[("phone", "Tablet by the door")]);
+    assert_eq!(sync(&theirs, stranger).unwrap(), "Sent: 1 entry.");
+    // Another phone of the studio that has the passphrase reads what was begun anew.
+    let third = Phone::new(&with(own));
+    assert!(sync(&third, own).unwrap().starts_with("Received: 1 entry."));
 }

@@ -83,7 +83,7 @@ fn older(outcome: &laydown_sync::Outcome) {
 }
 
 fn sentence(error: &RemoteError) -> String {
-    error.to_string()
+    error.sentence()
 }
 
 #[test]

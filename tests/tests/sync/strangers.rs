@@ -60,7 +60,6 @@ fn a_strangers_key_locks_nobody_out() {
     let outcome = b.sync_so(&remote, &sealed(PASSPHRASE)).unwrap();
     assert!(knows(&b, &a));
     assert_eq!(strange_files(&outcome), 1);
-    assert!(outcome.file_errors[0].to_string().contains("1 file "), "{}", outcome.file_errors[0]);
 }
 
 #[test]

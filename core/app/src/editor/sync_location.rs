@@ -1,7 +1,9 @@
-//! The editor of the place the sync location. What is secret is looked at here and never kept here.
+//! The editor of the sync location. What is secret is looked at here and never kept here.
 
 use super::builder::{Ask, EditorBuilder, item};
 use super::{EditContext, FieldKind, PendingWrite};
+use crate::messages::editor_sync_location as say;
+use crate::messages::sync::plain_http;
 use crate::sync::{SyncConfig, SyncLocation, choose_sync_location, is_locked, sync_config};
 use crate::{Note, Result};
 use laydown_store::this_device;
@@ -16,19 +18,19 @@ const SHORTEST_PASSPHRASE: usize = 8;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
     let saved = sync_config(context.conn)?;
-    builder.title = "Sync location".to_owned();
-    builder.result(Note::plain("Fill this in the same way on each phone of the studio, then choose “Sync now” there."));
+    builder.title = say::title();
+    builder.result(Note::plain(say::fill_in_alike()));
     let kind = saved.as_ref().map(|saved| match saved.at {
         SyncLocation::Folder { .. } => FOLDER,
         SyncLocation::WebDav { .. } => WEBDAV,
         SyncLocation::S3 { .. } => S3,
     });
     let kinds = vec![
-        item(FOLDER, "A folder", "One that this phone opens and that others see too"),
-        item(WEBDAV, "A WebDAV server", "A storage box, or a school's or a friend's server"),
-        item(S3, "An S3 bucket", "Storage that is rented by the gigabyte"),
+        item(FOLDER, say::folder(), say::folder_detail()),
+        item(WEBDAV, say::webdav(), say::webdav_detail()),
+        item(S3, say::s3(), say::s3_detail()),
     ];
-    let kind = builder.choice(Ask::new("kind", "Kind of location"), kind, FieldKind::Choice, kinds);
+    let kind = builder.choice(Ask::new("kind", say::kind()), kind, FieldKind::Choice, kinds);
     let before = saved.as_ref().map(|saved| &saved.at);
     let at = match kind.as_deref() {
         Some(WEBDAV) => webdav(builder, before),
@@ -36,38 +38,36 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         _ => folder(builder, before),
     };
     let sealed = builder.switch(
-        Ask::new("sealed", "Encrypt with a passphrase").help(
-            "Only someone who knows the passphrase can read the files. A lost passphrase cannot be recovered: write it down.",
-        ),
+        Ask::new("sealed", say::encrypt()).help(say::encrypt_help()),
         saved.as_ref().is_some_and(|saved| saved.sealed),
     );
     let passphrase = !sealed || {
         let given = saved.as_ref().is_some_and(|saved| saved.sealed);
-        builder.secret(Ask::new("passphrase", "Passphrase").hint("A few words"), given, SHORTEST_PASSPHRASE)
+        builder.secret(
+            Ask::new("passphrase", say::passphrase()).hint(say::passphrase_hint()),
+            given,
+            SHORTEST_PASSPHRASE,
+        )
     };
     let asks = is_locked(context.conn)? || saved.as_ref().is_some_and(|saved| saved.afresh);
     let afresh = asks
         && builder.switch(
-            Ask::new("afresh", "Start afresh there").help(
-                "Files there that your passphrase does not open stay, and are not read. Switch this on if they are not yours, or their passphrase is lost.",
-            ),
+            Ask::new("afresh", say::start_afresh()).help(say::start_afresh_help()),
             saved.as_ref().is_some_and(|saved| saved.afresh),
         );
     let photographs_wait = builder.switch(
-        Ask::new("photographs_wait", "Photos only on networks that cost nothing"),
+        Ask::new("photographs_wait", say::photos_wait()),
         saved.as_ref().is_none_or(|saved| saved.photographs_wait),
     );
     if sealed {
-        builder.result(Note::plain(
-            "Encryption does not hide how many files there are, how large they are, when they change, or how many phones you have.",
-        ));
+        builder.result(Note::plain(say::not_hidden()));
     } else {
-        builder.result(Note::attention("Not encrypted: anyone who can open that location can read everything."));
+        builder.result(Note::attention(say::not_encrypted()));
     }
     let (Some(at), true) = (at, passphrase) else { return Ok(None) };
     let place = SyncConfig { at, sealed, photographs_wait, afresh };
     Ok(Some(PendingWrite {
-        sentence: "Saved.".to_owned(),
+        sentence: crate::messages::editor::saved(),
         write: Box::new(move |tx| {
             choose_sync_location(tx, &place)?;
             Ok(this_device(tx.conn())?.0)
@@ -80,8 +80,7 @@ fn folder(builder: &mut EditorBuilder<'_>, before: Option<&SyncLocation>) -> Opt
         Some(SyncLocation::Folder { name, handle }) => Some(format!("{name}\n{handle}")),
         _ => None,
     };
-    let ask =
-        Ask::new(FOLDER, "Folder").help("A card, a stick, or a folder that another app keeps alike on several phones.");
+    let ask = Ask::new(FOLDER, say::folder()).help(say::folder_help());
     let (name, handle) = builder.folder(ask, saved)?;
     Some(SyncLocation::Folder { name, handle })
 }
@@ -92,11 +91,11 @@ fn webdav(builder: &mut EditorBuilder<'_>, before: Option<&SyncLocation>) -> Opt
         _ => (None, None),
     };
     let address = address(builder, saved_address, "https://files.example.org/dav/studio");
-    let user = builder.exact(Ask::new("user", "Name on the server"), saved_user);
+    let user = builder.exact(Ask::new("user", say::user()), saved_user);
     let at = address.zip(user).map(|(address, user)| SyncLocation::WebDav { address, user });
     // A password is for the one server that it was typed for.
     let given = at.as_ref().is_some_and(|at| before == Some(at));
-    let password = builder.secret(Ask::new("password", "Password"), given, 1);
+    let password = builder.secret(Ask::new("password", say::password()), given, 1);
     at.filter(|_| password)
 }
 
@@ -111,40 +110,39 @@ fn s3(builder: &mut EditorBuilder<'_>, before: Option<&SyncLocation>) -> Option<
     };
     let address = address(builder, saved_address, "https://s3.example.org");
     let region =
-        builder.exact(Ask::new("region", "Region").hint("eu-central-1").help("As the server names it."), saved_region);
-    let bucket = builder.exact(Ask::new("bucket", "Bucket"), saved_bucket);
-    let folder = builder.exact_or_none(Ask::new("prefix", "Folder in it").hint("May stay empty"), saved_folder);
-    let key = builder.exact(Ask::new("key", "Key"), saved_key);
+        builder.exact(Ask::new("region", say::region()).hint("eu-central-1").help(say::region_help()), saved_region);
+    let bucket = builder.exact(Ask::new("bucket", say::bucket()), saved_bucket);
+    let folder =
+        builder.exact_or_none(Ask::new("prefix", say::bucket_folder()).hint(say::may_stay_empty()), saved_folder);
+    let key = builder.exact(Ask::new("key", say::key()), saved_key);
     let same = address.as_deref() == saved_address && key.as_deref() == saved_key && saved.is_some();
-    let secret = builder.secret(Ask::new("secret", "Secret of the key"), same, 1);
+    let secret = builder.secret(Ask::new("secret", say::secret()), same, 1);
     let (address, region, bucket, folder, key) = (address?, region?, bucket?, folder?, key?);
     secret.then_some(SyncLocation::S3 { address, region, bucket, folder, key })
 }
 
 /// An address of the web, with `https://` before it where nothing is.
 fn address(builder: &mut EditorBuilder<'_>, saved: Option<&str>, hint: &'static str) -> Option<String> {
-    let typed = builder.exact(Ask::new("address", "Address").hint(hint), saved)?;
+    let typed = builder.exact(Ask::new("address", say::address()).hint(hint), saved)?;
     let address = if typed.contains("://") { typed } else { format!("https://{typed}") };
     let (scheme, rest) = address.split_once("://")?;
     let host = rest.split('/').next().unwrap_or_default();
     let scheme = scheme.to_lowercase();
     let address = format!("{scheme}://{rest}");
     let refusal = if !matches!(scheme.as_str(), "https" | "http") {
-        "The address begins with https://.".to_owned()
+        say::address_https()
     } else if host.contains('@') {
-        "The name and the password have fields of their own: leave them out here.".to_owned()
+        say::address_with_name()
     } else {
         match check(&address) {
-            Err(refused @ RemoteError::NotEncrypted) => refused.to_string(),
+            Err(RemoteError::NotEncrypted) => plain_http(),
             Ok(()) if !address.contains(char::is_whitespace) && !address.contains(['?', '#']) => {
                 if scheme == "http" {
-                    builder.result(Note::warning(
-                        "With http:// anyone on this network can read the password and the files. Use https:// wherever the server has it.",
-                    ));
+                    builder.result(Note::warning(say::address_http()));
                 }
                 return Some(address);
             }
-            _ => "This is no address of a folder. Copy it from where the server tells it.".to_owned(),
+            _ => say::address_no_folder(),
         }
     };
     builder.field_error("address", refusal);

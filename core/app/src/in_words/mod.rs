@@ -6,6 +6,7 @@ mod faults;
 mod form;
 mod names;
 mod store;
+mod sync;
 mod target;
 #[cfg(test)]
 mod tests;
@@ -20,6 +21,7 @@ pub(crate) use cautions::{caution_text, caution_title};
 pub(crate) use faults::{hint, witnessed};
 pub(crate) use names::name_of;
 pub(crate) use store::refusals;
+pub(crate) use sync::remote_error;
 pub(crate) use target::thin_tile;
 pub(crate) use units::{StyleWords, decimal_mark, thin_glaze};
 pub(crate) use verdict::{rests, scale_advice, scale_doubt, when_to_read};

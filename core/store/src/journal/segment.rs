@@ -105,7 +105,7 @@ pub struct Segment {
 
 /// Why a segment cannot be used. Names the segment and says what is wrong with it.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("The journal file “{name}” cannot be used: {wrong}.")]
+#[error("{name}: {wrong:?}")]
 pub struct SegmentError {
     /// The name of the file.
     pub name: String,
@@ -114,37 +114,27 @@ pub struct SegmentError {
 }
 
 /// What is wrong with a segment.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Wrong {
     /// No segment is called that.
-    #[error("its name is none that laydown gives")]
     Name,
     /// It ends before its last line.
-    #[error("it is cut short")]
     Cut,
     /// It is not zstd, or zstd's own sum of it differs.
-    #[error("it is damaged")]
     Packing,
     /// The sum in its last line is not that of the lines above it.
-    #[error("it is damaged, its sum is not right")]
     Sum,
     /// Its first line says that it is something else.
-    #[error("it is no laydown segment")]
     Foreign,
     /// A newer laydown wrote it.
-    #[error("a newer laydown wrote it, update the app")]
     Newer,
     /// It holds another device's events than its name says.
-    #[error("it holds the events of another device")]
     Device,
     /// Its events are not those from first to last, each once.
-    #[error("it does not hold the events that its name says")]
     Gap,
     /// A line that means nothing.
-    #[error("line {0} makes no sense")]
     Line(usize),
     /// More events or more text than a segment may have.
-    #[error("it is too large")]
     TooLarge,
 }
 

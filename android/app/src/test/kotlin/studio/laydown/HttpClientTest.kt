@@ -66,9 +66,9 @@ class HttpClientTest {
             Phone(place).use { kiln ->
                 sink.call("Tablet by the sink")
                 kiln.call("Phone at the kiln")
-                assertEquals("Went: 1 entry.", sink.sync(client))
-                assertEquals("Came: 1 entry. Went: 1 entry.", kiln.sync(client))
-                assertEquals("Came: 1 entry.", sink.sync(client))
+                assertEquals("Sent: 1 entry.", sink.sync(client))
+                assertEquals("Received: 1 entry. Sent: 1 entry.", kiln.sync(client))
+                assertEquals("Received: 1 entry.", sink.sync(client))
                 for (phone in listOf(sink, kiln)) assertEquals("Nothing was new on either side.", phone.sync(client, check = true))
                 assertEquals(listOf("Phone at the kiln", "Tablet by the sink"), sink.names())
                 assertEquals(sink.names(), kiln.names())
@@ -90,7 +90,7 @@ class HttpClientTest {
             Triple("${servers["good"]}/", online, "This phone does not trust the server’s certificate"),
             Triple("${servers["expired"]}/", trusting, "The server’s certificate is out of date, or this phone’s clock is wrong."),
             Triple("${servers["other_host"]}/", trusting, "The certificate belongs to another server"),
-            Triple("$hostile/locked/", online, "The server does not accept what it was given"),
+            Triple("$hostile/locked/", online, "The server does not accept the name and password"),
             Triple("$hostile/longer/", online, "The sync location did not respond as expected."),
             Triple("$hostile/shorter/", online, "The connection broke."),
             Triple("$hostile/endless/", online, "There are more files there than laydown reads."),
@@ -111,7 +111,7 @@ class HttpClientTest {
                     // Nothing is lost: it is all there, and goes once there is a good server.
                     phone.choose(webdav("${servers["good"]}/after/"))
                     val after = phone.sync(trusting)
-                    val isWell = said.orEmpty().startsWith(sentence) && sentence in noted && "Went: 1 entry." in after
+                    val isWell = said.orEmpty().startsWith(sentence) && sentence in noted && "Sent: 1 entry." in after
                     "$address: $said; $noted; $after".takeUnless { isWell }
                 }
             })
@@ -167,7 +167,7 @@ class HttpClientTest {
             override fun connectFailed(uri: URI, address: SocketAddress, e: java.io.IOException) = Unit
         })
         try {
-            trusting().use { client -> Phone(webdav("${servers["good"]}/proxy/")).use { it.call("Tablet by the sink"); assertTrue("Went: 1 entry." in it.sync(client)) } }
+            trusting().use { client -> Phone(webdav("${servers["good"]}/proxy/")).use { it.call("Tablet by the sink"); assertTrue("Sent: 1 entry." in it.sync(client)) } }
             assertTrue("nobody called the proxy", calls.get() > 0)
         } finally {
             ProxySelector.setDefault(before)

@@ -437,7 +437,7 @@ class ScreensTest(private val look: Look) {
         shelf()
         meetThere(passphrase = "slip and sieve")
         touch("Sync now")
-        await("what went") { said("Last sync: 10:15. Went: ") != null }
+        await("what went") { said("Last sync: 10:15. Sent: ") != null }
     }
 
     @Test
@@ -446,7 +446,7 @@ class ScreensTest(private val look: Look) {
         shelf()
         meetThere(passphrase = "slip and sieve")
         touch("Sync now")
-        await("what went") { said("Last sync: 10:15. Went: ") != null }
+        await("what went") { said("Last sync: 10:15. Sent: ") != null }
         touch("Change the location")
         fillField("Passphrase", "slip and seive")
         savePlace()

@@ -54,14 +54,14 @@ class SyncTest {
         val (_, shelf) = shelf()
         val kiln = Other(shelf, PASSPHRASE)
         kiln.studio.saveRecord(kiln.now, editor(EditorKind.PREFERENCE, "phone" to "Phone at the kiln"))
-        assertEquals("Went: 1 entry.", kiln.syncNow())
+        assertEquals("Sent: 1 entry.", kiln.syncNow())
         page { phone ->
             phone.meetThere(PASSPHRASE)
             phone.until("The phones sync in the folder “Shelf”. Encrypted with a passphrase.")
             phone.touch("Sync now")
-            phone.await("what came") { phone.said("Last sync: 10:15. Came: 1 entry. Went: ") != null }
+            phone.await("what came") { phone.said("Last sync: 10:15. Received: 1 entry. Sent: ") != null }
             phone.await("the other phone") { phone.scrollTo("Phone at the kiln") }
-            assertTrue(kiln.syncNow().startsWith("Came: "))
+            assertTrue(kiln.syncNow().startsWith("Received: "))
             phone.touch("Sync now")
             phone.await("that they agree") { phone.said("Last sync: 10:15. Nothing was new on either side.") != null }
 
@@ -103,7 +103,7 @@ class SyncTest {
             phone.await("the passphrase") { phone.typed("Passphrase") == PASSPHRASE }
             phone.savePlace()
             phone.touch("Sync now")
-            phone.await("what went") { phone.said("Last sync: 10:15. Went: ") != null }
+            phone.await("what went") { phone.said("Last sync: 10:15. Sent: ") != null }
         }
     }
 
@@ -115,11 +115,11 @@ class SyncTest {
             network(ConnectivityManager.TYPE_MOBILE)
             phone.meetThere(passphrase = null)
             phone.touch("Sync now")
-            phone.await("what waits") { phone.said("1 photograph waits for a network that costs nothing.") != null }
+            phone.await("what waits") { phone.said("1 photo waits for a network that costs nothing.") != null }
             assertEquals(0, shelf.walk().count { it.extension == "picture" })
             network(ConnectivityManager.TYPE_WIFI)
             phone.touch("Sync now")
-            phone.await("what went") { phone.said("Last sync: 10:15. Went: 1 photograph.") != null }
+            phone.await("what went") { phone.said("Last sync: 10:15. Sent: 1 photo.") != null }
             assertEquals(1, shelf.walk().count { it.extension == "picture" })
             phone.touch("Sync now")
             phone.await("that it is known to be there") { phone.said("Last sync: 10:15. Nothing was new on either side.") != null }
@@ -157,7 +157,7 @@ class SyncTest {
         page { phone ->
             phone.meetAt(server.address)
             phone.touch("Sync now")
-            phone.await("the sentence") { phone.said("Tried 10:15. The server does not accept what it was given") != null }
+            phone.await("the sentence") { phone.said("Tried 10:15. The server does not accept the name and password") != null }
             close()
             phone.touch("Sync now")
             phone.await("that nobody answers", seconds = 60) { phone.said("Tried 10:15. No answer.") != null }

@@ -1,0 +1,35 @@
+### Not yet read by a native potter.
+
+title = Abgleichsort
+fill-in-alike = Auf jedem Handy der Werkstatt gleich ausfüllen, dann dort „Jetzt abgleichen“ wählen.
+kind = Art des Ortes
+folder = Ein Ordner
+folder-detail = Einer, den dieses Handy öffnet und den auch die anderen sehen
+folder-help = Eine Karte, ein Stick oder ein Ordner, den eine andere App auf mehreren Handys gleich hält.
+webdav = Ein WebDAV-Server
+webdav-detail = Ein Speicher im eigenen Haus, oder der Server einer Schule oder von Freunden
+s3 = Ein S3-Bucket
+s3-detail = Speicher, der nach Gigabyte gemietet wird
+encrypt = Mit einer Passphrase verschlüsseln
+encrypt-help = Nur wer die Passphrase kennt, kann die Dateien lesen. Eine verlorene Passphrase ist nicht wiederherzustellen: aufschreiben.
+passphrase = Passphrase
+passphrase-hint = Ein paar Wörter
+start-afresh = Dort neu anfangen
+start-afresh-help = Dateien dort, die diese Passphrase nicht öffnet, bleiben liegen und werden nicht gelesen. Einschalten, wenn sie nicht die eigenen sind oder ihre Passphrase verloren ist.
+photos-wait = Fotos nur in kostenlosen Netzen
+not-hidden = Verschlüsselung verbirgt nicht, wie viele Dateien es gibt, wie groß sie sind, wann sie sich ändern und wie viele Handys es sind.
+not-encrypted = Nicht verschlüsselt: wer diesen Ort öffnen kann, kann alles lesen.
+address = Adresse
+user = Name auf dem Server
+password = Passwort
+region = Region
+region-help = So, wie der Server sie nennt.
+bucket = Bucket
+bucket-folder = Ordner darin
+may-stay-empty = Darf leer bleiben
+key = Schlüssel
+secret = Geheimnis zum Schlüssel
+address-https = Die Adresse beginnt mit https://.
+address-with-name = Name und Passwort haben eigene Felder: hier weglassen.
+address-http = Mit http:// kann jeder in diesem Netz Passwort und Dateien lesen. https:// verwenden, wenn der Server es hat.
+address-no-folder = Das ist keine Adresse eines Ordners. Von der Seite des Servers kopieren.

@@ -1,0 +1,35 @@
+### Where the phones of the studio meet: a folder, a WebDAV server or an S3 bucket.
+
+title = Sync location
+fill-in-alike = Fill this in the same way on each phone of the studio, then choose “Sync now” there.
+kind = Kind of location
+folder = A folder
+folder-detail = One that this phone opens and that others see too
+folder-help = A card, a stick, or a folder that another app keeps the same on several phones.
+webdav = A WebDAV server
+webdav-detail = A storage box, or a school's or a friend's server
+s3 = An S3 bucket
+s3-detail = Storage that is rented by the gigabyte
+encrypt = Encrypt with a passphrase
+encrypt-help = Only someone who knows the passphrase can read the files. A lost passphrase cannot be recovered: write it down.
+passphrase = Passphrase
+passphrase-hint = A few words
+start-afresh = Start afresh there
+start-afresh-help = Files there that your passphrase does not open stay, and are not read. Switch this on if they are not yours, or their passphrase is lost.
+photos-wait = Photos only on networks that cost nothing
+not-hidden = Encryption does not hide how many files there are, how large they are, when they change, or how many phones you have.
+not-encrypted = Not encrypted: anyone who can open that location can read everything.
+address = Address
+user = Name on the server
+password = Password
+region = Region
+region-help = As the server names it.
+bucket = Bucket
+bucket-folder = Folder in it
+may-stay-empty = May stay empty
+key = Key
+secret = Secret of the key
+address-https = The address begins with https://.
+address-with-name = The name and the password have fields of their own: leave them out here.
+address-http = With http:// anyone on this network can read the password and the files. Use https:// if the server has it.
+address-no-folder = This is not the address of a folder. Copy it from the server's own page.

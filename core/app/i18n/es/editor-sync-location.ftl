@@ -1,0 +1,35 @@
+### Not yet read by a native potter.
+
+title = Lugar de sincronización
+fill-in-alike = Rellenarlo igual en cada teléfono del taller y elegir allí «Sincronizar ahora».
+kind = Tipo de lugar
+folder = Una carpeta
+folder-detail = Una que este teléfono abre y que los demás también ven
+folder-help = Una tarjeta, una memoria, o una carpeta que otra aplicación mantiene igual en varios teléfonos.
+webdav = Un servidor WebDAV
+webdav-detail = Un disco de red, o el servidor de una escuela o de amigos
+s3 = Un bucket S3
+s3-detail = Almacenamiento que se alquila por gigabytes
+encrypt = Cifrar con una frase de contraseña
+encrypt-help = Solo quien sabe la frase de contraseña puede leer los archivos. Una frase perdida no se recupera: apuntarla.
+passphrase = Frase de contraseña
+passphrase-hint = Unas palabras
+start-afresh = Empezar allí de cero
+start-afresh-help = Los archivos de allí que esta frase no abre se quedan y no se leen. Activarlo si no son propios o si su frase se ha perdido.
+photos-wait = Fotos solo en redes gratuitas
+not-hidden = El cifrado no oculta cuántos archivos hay, su tamaño, cuándo cambian ni cuántos teléfonos son.
+not-encrypted = Sin cifrar: quien pueda abrir ese lugar puede leerlo todo.
+address = Dirección
+user = Nombre en el servidor
+password = Contraseña
+region = Región
+region-help = Como la nombra el servidor.
+bucket = Bucket
+bucket-folder = Carpeta dentro
+may-stay-empty = Puede quedar vacío
+key = Clave
+secret = Secreto de la clave
+address-https = La dirección empieza por https://.
+address-with-name = El nombre y la contraseña tienen sus propios campos: no ponerlos aquí.
+address-http = Con http:// cualquiera en esta red puede leer la contraseña y los archivos. Usar https:// si el servidor lo tiene.
+address-no-folder = Esta no es la dirección de una carpeta. Copiarla de la página del servidor.

@@ -1,0 +1,35 @@
+### Not yet read by a native potter.
+
+title = Lieu de synchronisation
+fill-in-alike = Remplissez ceci de la même façon sur chaque téléphone de l’atelier, puis choisissez-y « Synchroniser ».
+kind = Sorte de lieu
+folder = Un dossier
+folder-detail = Un dossier que ce téléphone ouvre et que les autres voient aussi
+folder-help = Une carte, une clé, ou un dossier qu’une autre application tient à jour sur plusieurs téléphones.
+webdav = Un serveur WebDAV
+webdav-detail = Un boîtier de stockage, ou le serveur d’une école ou d’amis
+s3 = Un compartiment S3
+s3-detail = Du stockage loué au gigaoctet
+encrypt = Chiffrer par une phrase de passe
+encrypt-help = Seul qui connaît la phrase de passe peut lire les fichiers. Une phrase de passe perdue ne se retrouve pas : notez-la.
+passphrase = Phrase de passe
+passphrase-hint = Quelques mots
+start-afresh = Y repartir de zéro
+start-afresh-help = Les fichiers que votre phrase de passe n’ouvre pas y restent et ne sont pas lus. Activez ceci s’ils ne sont pas à vous, ou si leur phrase de passe est perdue.
+photos-wait = Photos sur les réseaux gratuits seulement
+not-hidden = Le chiffrement ne cache pas combien de fichiers il y a, leur taille, quand ils changent, ni combien de téléphones vous avez.
+not-encrypted = Non chiffré : qui peut ouvrir ce lieu peut tout lire.
+address = Adresse
+user = Nom sur le serveur
+password = Mot de passe
+region = Région
+region-help = Comme le serveur la nomme.
+bucket = Compartiment
+bucket-folder = Dossier dedans
+may-stay-empty = Peut rester vide
+key = Clé
+secret = Secret de la clé
+address-https = L’adresse commence par https://.
+address-with-name = Le nom et le mot de passe ont leurs propres champs : ne les mettez pas ici.
+address-http = Par http://, n’importe qui sur ce réseau peut lire le mot de passe et les fichiers. Utilisez https:// si le serveur l’a.
+address-no-folder = Ce n’est pas l’adresse d’un dossier. Copiez-la depuis la page du serveur.
