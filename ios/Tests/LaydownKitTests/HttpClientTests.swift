@@ -58,11 +58,11 @@ import Testing
     /// What goes wrong, and what is said of it. All at once, for each tries again a few times.
     @Test func whateverTheNetworkDoesIsSaidAndNothingIsLost() async throws {
         let hostile = try server("hostile")
-        let untrusted = "This phone does not trust the server’s certificate"
+        let untrusted = "This phone does not trust the server's certificate"
         let cases = [
             ("https://storage.invalid/", "No server has this name."),
             ("http://127.0.0.1:9/", "No answer."),
-            ("\(try server("expired"))/", Self.trusts ? "The server’s certificate is out of date" : untrusted),
+            ("\(try server("expired"))/", Self.trusts ? "The server's certificate is out of date" : untrusted),
             ("\(try server("other_host"))/", Self.trusts ? "The certificate belongs to another server" : untrusted),
             ("\(hostile)/locked/", "The server does not accept the name and password"),
             ("\(hostile)/longer/", "The sync location did not respond as expected."),

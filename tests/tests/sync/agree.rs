@@ -138,7 +138,7 @@ fn what_is_missing_there_is_said_with_the_phone_that_has_it() {
 fn asked(phone: &Phone) -> Vec<String> {
     let (id, subject) = (String::new(), String::new());
     let entry = EditorEntry { kind: EditorKind::SyncLocation, id, subject, values: Vec::new(), draft: String::new() };
-    phone.studio.editor(NOW, entry).unwrap().fields.into_iter().map(|field| field.key).collect()
+    phone.studio.editor(NOW, &entry).unwrap().fields.into_iter().map(|field| field.key).collect()
 }
 
 #[test]

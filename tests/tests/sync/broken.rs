@@ -4,6 +4,7 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::sync::atomic::{AtomicBool, Ordering};
 
+use laydown_app::in_words::Sentence;
 use laydown_store::entity::Coat;
 use laydown_store::journal::Event;
 use laydown_store::{Entity as _, StoreError, events_after, without_gaps};

@@ -11,6 +11,7 @@ use std::sync::mpsc;
 use std::thread;
 use std::time::{Duration, Instant};
 
+use laydown_app::in_words::Sentence;
 use laydown_sync::{Connection, Options, RemoteConfig, RemoteError, RemoteStore, RetryPolicy, Secret};
 use laydown_tests::memory;
 

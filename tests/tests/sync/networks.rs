@@ -5,6 +5,7 @@ use std::sync::{Arc, mpsc};
 use std::thread;
 use std::time::{Duration, Instant};
 
+use laydown_app::in_words::Sentence;
 use laydown_sync::http_client::{HttpAnswer, HttpCall, HttpClient, HttpRequest, NetworkError};
 use laydown_sync::{Connection, RemoteConfig, RemoteError, RemoteStore, RetryPolicy, Secret};
 
@@ -100,14 +101,14 @@ fn what_a_network_says_is_told_and_tried_again_where_it_may_pass() {
         (NetworkError::Refused, 3, "No answer."),
         (NetworkError::TimedOut, 3, "The server did not answer in time."),
         (broken, 3, "The connection broke."),
-        (NetworkError::CertificateDate, 1, "The server’s certificate is out of date"),
+        (NetworkError::CertificateDate, 1, "The server's certificate is out of date"),
         (NetworkError::CertificateHost, 1, "The certificate belongs to another server"),
-        (NetworkError::Certificate, 1, "This phone does not trust the server’s certificate"),
+        (NetworkError::Certificate, 1, "This phone does not trust the server's certificate"),
     ] {
         let client = Tricky::new(Trick::Fail(error.clone()));
         let said = client.list();
         assert!(matches!(&said, RemoteError::Network(told) if *told == error), "{said:?}");
-        assert!(said.to_string().starts_with(sentence), "{said}");
+        assert!(said.sentence().starts_with(sentence), "{said:?}");
         assert_eq!(client.begun.load(Ordering::SeqCst), tries, "{error:?}");
     }
 }

@@ -4,6 +4,7 @@ title = Abgleichsort
 fill-in-alike = Auf jedem Handy der Werkstatt gleich ausfüllen, dann dort „Jetzt abgleichen“ wählen.
 kind = Art des Ortes
 folder = Ein Ordner
+folder-label = Ordner
 folder-detail = Einer, den dieses Handy öffnet und den auch die anderen sehen
 folder-help = Eine Karte, ein Stick oder ein Ordner, den eine andere App auf mehreren Handys gleich hält.
 webdav = Ein WebDAV-Server

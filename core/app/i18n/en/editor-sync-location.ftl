@@ -4,6 +4,7 @@ title = Sync location
 fill-in-alike = Fill this in the same way on each phone of the studio, then choose “Sync now” there.
 kind = Kind of location
 folder = A folder
+folder-label = Folder
 folder-detail = One that this phone opens and that others see too
 folder-help = A card, a stick, or a folder that another app keeps the same on several phones.
 webdav = A WebDAV server

@@ -4,6 +4,7 @@ title = Lugar de sincronización
 fill-in-alike = Rellenarlo igual en cada teléfono del taller y elegir allí «Sincronizar ahora».
 kind = Tipo de lugar
 folder = Una carpeta
+folder-label = Carpeta
 folder-detail = Una que este teléfono abre y que los demás también ven
 folder-help = Una tarjeta, una memoria, o una carpeta que otra aplicación mantiene igual en varios teléfonos.
 webdav = Un servidor WebDAV

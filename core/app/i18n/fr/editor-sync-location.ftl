@@ -4,6 +4,7 @@ title = Lieu de synchronisation
 fill-in-alike = Remplissez ceci de la même façon sur chaque téléphone de l’atelier, puis choisissez-y « Synchroniser ».
 kind = Sorte de lieu
 folder = Un dossier
+folder-label = Dossier
 folder-detail = Un dossier que ce téléphone ouvre et que les autres voient aussi
 folder-help = Une carte, une clé, ou un dossier qu’une autre application tient à jour sur plusieurs téléphones.
 webdav = Un serveur WebDAV

@@ -80,7 +80,7 @@ fn folder(builder: &mut EditorBuilder<'_>, before: Option<&SyncLocation>) -> Opt
         Some(SyncLocation::Folder { name, handle }) => Some(format!("{name}\n{handle}")),
         _ => None,
     };
-    let ask = Ask::new(FOLDER, say::folder()).help(say::folder_help());
+    let ask = Ask::new(FOLDER, say::folder_label()).help(say::folder_help());
     let (name, handle) = builder.folder(ask, saved)?;
     Some(SyncLocation::Folder { name, handle })
 }
