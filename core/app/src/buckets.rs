@@ -1,5 +1,6 @@
 //! The Buckets screen: each bucket with its SG, how old that is, and what has been taken from it since.
 
+use crate::in_words::StyleWords as _;
 use rusqlite::Connection;
 use uuid::Uuid;
 

@@ -2,6 +2,7 @@
 
 decimal-mark = {","}
 span = { $low } bis { $high }
+percent = { $number } %
 laydown-unit = { $mass } pro 100 { $area }
 laydown = { $number } { $unit }
 

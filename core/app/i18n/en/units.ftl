@@ -4,6 +4,7 @@
 decimal-mark = {"."}
 # $low and $high: the ends of a span; only the last has its unit: 18.0 to 20.8 g.
 span = { $low } to { $high }
+percent = { $number }%
 # $mass: a unit such as g. $area: a unit such as cm².
 laydown-unit = { $mass } per 100 { $area }
 # $number: a number. $unit: as laydown-unit.

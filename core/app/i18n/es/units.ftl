@@ -2,6 +2,7 @@
 
 decimal-mark = {","}
 span = { $low } a { $high }
+percent = { $number } %
 laydown-unit = { $mass } por 100 { $area }
 laydown = { $number } { $unit }
 

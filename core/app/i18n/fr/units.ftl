@@ -2,6 +2,7 @@
 
 decimal-mark = {","}
 span = { $low } à { $high }
+percent = { $number } %
 laydown-unit = { $mass } pour 100 { $area }
 laydown = { $number } { $unit }
 empty = { $quantity ->

@@ -5,6 +5,7 @@ use super::notation::{BISQUE_DENSITY, PERCENT};
 use super::{EditContext, Note, PendingWrite};
 use crate::Result;
 use crate::form_geometry::USUAL_BISQUE_DENSITY;
+use crate::in_words::StyleWords as _;
 use crate::messages::{editor as shared, editor_body as say};
 use laydown_domain::form::{Shrinkage, Stage};
 use laydown_store::entity;

@@ -5,6 +5,7 @@ use super::notation::{MASS, SG, TIME, VOLUME};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::archive::{found, in_use};
 use crate::evidence::{check, finest_step, powder_density, sg_of, usable};
+use crate::in_words::StyleWords as _;
 use crate::in_words::thin_glaze;
 use crate::messages::editor_check as say;
 use crate::{Now, Result};

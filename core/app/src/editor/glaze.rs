@@ -5,6 +5,7 @@ use super::notation::{LAYDOWN, POWDER_DENSITY, SG, bare};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
 use crate::evidence::check;
+use crate::in_words::StyleWords as _;
 use crate::in_words::thin_glaze;
 use crate::messages::{editor as shared, editor_glaze as say};
 use laydown_domain::coat::target::{STARTING_LAYDOWN, Sensitivity};

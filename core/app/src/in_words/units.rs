@@ -11,6 +11,8 @@ use laydown_domain::units::{DecimalMark, Laydown, SpecificGravity, Style, UnitEr
 pub(crate) trait StyleWords {
     /// A laydown with its unit, for example "5.5 g per 100 cm²" or "1.25 oz per 100 in²".
     fn laydown_with_unit(&self, laydown: Laydown) -> String;
+    /// A fraction as a percentage with so many decimals, for example 0.07 as "7%".
+    fn percent(&self, fraction: f64, decimals: usize) -> String;
     /// The unit of laydown, for example "g per 100 cm²".
     fn unit_of_laydown(&self) -> String;
 }
@@ -18,6 +20,10 @@ pub(crate) trait StyleWords {
 impl StyleWords for Style {
     fn laydown_with_unit(&self, laydown: Laydown) -> String {
         say::laydown(self.laydown_number(laydown), self.unit_of_laydown())
+    }
+
+    fn percent(&self, fraction: f64, decimals: usize) -> String {
+        say::percent(self.number(fraction * 100.0, decimals))
     }
 
     fn unit_of_laydown(&self) -> String {

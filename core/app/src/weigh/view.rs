@@ -1,5 +1,6 @@
 //! What the Weigh screen shows, from what lies on the bench.
 
+use crate::in_words::StyleWords as _;
 use rusqlite::Connection;
 
 use super::context::{Answer, WeighContext};

@@ -234,11 +234,6 @@ impl Style {
         laydown.value() / self.mass.grams() * self.area.square_centimetres()
     }
 
-    /// A fraction as a percentage with so many decimals, for example 0.07 as "7%".
-    pub fn percent(&self, fraction: f64, decimals: usize) -> String {
-        format!("{}%", self.number(fraction * 100.0, decimals))
-    }
-
     /// A specific gravity: two decimals, or three where the third is not nothing.
     pub fn specific_gravity(&self, sg: SpecificGravity) -> String {
         let written = self.number(sg.value(), 3);
@@ -313,7 +308,6 @@ mod tests {
         assert_eq!(millimetres.length(Millimetres::new(84.5)), "84,5 mm");
         assert_eq!(metric.laydown_number(Laydown::new(5.5)), "5.5");
         assert_eq!(american().laydown_number(Laydown::new(5.5)), "1.25");
-        assert_eq!(metric.percent(0.07, 0), "7%");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.45).unwrap()), "1.45");
         assert_eq!(metric.specific_gravity(SpecificGravity::new(1.447).unwrap()), "1.447");
         assert_eq!(comma().specific_gravity(SpecificGravity::new(1.5).unwrap()), "1,50");

@@ -14,6 +14,7 @@ use crate::archive::{Archivable, in_use};
 use crate::date_text::sentence_case;
 use crate::evidence::usable;
 use crate::form_geometry::{self, zone_cautions};
+use crate::in_words::StyleWords as _;
 use crate::in_words::{Named, Sentence};
 use crate::lists;
 use crate::messages::{editor as shared, editor_form as say};
