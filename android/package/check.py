@@ -13,8 +13,7 @@ import zipfile
 import pages
 
 HERE = pathlib.Path(__file__).parent
-# The goal is 12 MB for both processors. Stored as they are, the two libraries alone would have to be 5.3 MB each.
-LARGEST = 36_000_000
+LARGEST = 12_000_000
 ABIS = ["arm64-v8a", "x86_64"]
 failures = 0
 

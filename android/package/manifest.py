@@ -8,6 +8,6 @@ xml.register_namespace("android", ANDROID)
 
 main, device = xml.parse(sys.argv[1]), xml.parse(sys.argv[2])
 main.getroot().extend(device.getroot())
-# The libraries are loaded out of the APK where they lie, so that a phone does not hold them twice.
-main.getroot().find("application").set(f"{{{ANDROID}}}extractNativeLibs", "false")
+# The libraries are compressed in the APK: the phone unpacks its own.
+main.getroot().find("application").set(f"{{{ANDROID}}}extractNativeLibs", "true")
 main.write(sys.argv[3], encoding="utf-8", xml_declaration=True)

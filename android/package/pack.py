@@ -1,14 +1,14 @@
 #!/usr/bin/env python3
 """Packs an APK: pack.py RESOURCES DEX OUT ABI=LIBRARY...
 
-Libraries are stored as they are, each beginning at a multiple of 16 KB, so that a phone maps them out of the file; everything that
-aapt2 stored stays stored, at a multiple of 4. Dates are fixed: the same input gives the same file.
+Libraries are compressed: the phone unpacks those of its own processor when it installs the app, which takes less room on it than a file
+with those of every processor as they are. Everything that aapt2 stored stays stored, at a multiple of 4. Dates are fixed: the same input
+gives the same file.
 """
 import pathlib
 import sys
 import zipfile
 
-PAGE = 16384
 LOCAL_HEADER = 30
 
 
@@ -34,4 +34,4 @@ with zipfile.ZipFile(out, "w", compresslevel=9) as apk:
         add(apk, part.name, part.read_bytes(), True, 4)
     for library in libraries:
         abi, _, path = library.partition("=")
-        add(apk, f"lib/{abi}/{pathlib.Path(path).name}", pathlib.Path(path).read_bytes(), False, PAGE)
+        add(apk, f"lib/{abi}/{pathlib.Path(path).name}", pathlib.Path(path).read_bytes(), True, 4)

@@ -26,7 +26,7 @@ apk: $(APK) ## An APK for real phones, in target/laydown.apk, signed with a thro
 apk-tools:
 	@tools/need.sh java:openjdk-17-jdk-headless javac:openjdk-17-jdk-headless mvn:maven aapt2:aapt apksigner:apksigner readelf:binutils unzip:unzip python3:python3
 	@command -v rustup >/dev/null || { echo "Missing: rustup, which has Rust's library for Android. Install it, then try again." >&2; exit 1; }
-	@rustup target add --quiet $(addsuffix -linux-android,$(PROCESSORS)) 2>/dev/null || rustup target add $(addsuffix -linux-android,$(PROCESSORS))
+	@rustup --quiet target add $(addsuffix -linux-android,$(PROCESSORS))
 
 # ---- the native library ----
 
@@ -44,20 +44,20 @@ $(PACKED)/%/ready: $(PACK)/runtime.sh $(PACK)/stubs.py $(PACK)/cross $(shell fin
 	@$(PACK)/runtime.sh $* $(@D)
 	@python3 $(PACK)/stubs.py $* $(@D)
 	@# Cargo does not see that these have changed.
-	@$(PACK)/cargo $* clean --quiet --release -p laydown-bindings
+	@$(PACK)/cargo $* clean --quiet --profile phone -p laydown-bindings
 	@touch $@
 
 # Cargo knows whether there is anything to do. Only the library that shells load is made.
 apk-native: $(foreach p,$(PROCESSORS),$(PACKED)/$(p)/ready)
 	@for p in $(PROCESSORS); do \
 	    echo "apk: the core for $$p (some minutes the first time)"; \
-	    $(PACK)/cargo $$p rustc --quiet -p laydown-bindings --release --crate-type cdylib; \
+	    $(PACK)/cargo $$p rustc --quiet -p laydown-bindings --profile phone --crate-type cdylib; \
 	done
 
 $(PACKED)/lib/arm64-v8a/liblaydown_bindings.so: apk-native
-	@mkdir -p $(@D) && cp -u target/aarch64-linux-android/release/$(@F) $@
+	@mkdir -p $(@D) && cp -u target/aarch64-linux-android/phone/$(@F) $@
 $(PACKED)/lib/x86_64/liblaydown_bindings.so: apk-native
-	@mkdir -p $(@D) && cp -u target/x86_64-linux-android/release/$(@F) $@
+	@mkdir -p $(@D) && cp -u target/x86_64-linux-android/phone/$(@F) $@
 
 # ---- resources and classes ----
 

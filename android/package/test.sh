@@ -51,7 +51,7 @@ grep -q 'no multiple of 16384' "$work/crooked.log" || fail "another error: $(cat
 
 step "the C parts call nothing of the system that nobody has looked at"
 for processor in aarch64 x86_64; do
-    release=$repo/target/$processor-linux-android/release
+    release=$repo/target/$processor-linux-android/phone
     readelf -sW "$release"/build/*/out/*.a "$packed/$processor/libunwind.a" 2>/dev/null | sed 's/ *\[[A-Z_ ]*\]//' | awk '
         $7 == "UND" && $8 != "" { wanted[$8] = 1 }
         $7 ~ /^[0-9]+$/ && ($5 == "GLOBAL" || $5 == "WEAK") { given[$8] = 1 }
@@ -64,7 +64,7 @@ done
 
 step "each library asks for nothing but Android's own, and only names that are in the lists"
 for processor in aarch64 x86_64; do
-    library=$repo/target/$processor-linux-android/release/liblaydown_bindings.so
+    library=$repo/target/$processor-linux-android/phone/liblaydown_bindings.so
     needed=$(readelf -dW "$library" | sed -n 's/.*Shared library: \[\(.*\)\]/\1/p' | sort | tr '\n' ' ')
     test "$needed" = "libc.so libdl.so liblog.so libm.so " || fail "$processor needs $needed"
     readelf --dyn-syms -W "$library" | awk '$7 == "UND" && $5 == "GLOBAL" { sub(/@.*/, "", $8); print $8 }' | sort >"$work/asked"
@@ -95,7 +95,7 @@ gnu -c "$package/session.c" -o "$run/session.o"
 gnu -c "$package/start.c" -o "$run/start.o"
 "$zig/zig" ld.lld -m aarch64linux -pie -dynamic-linker /lib/ld-linux-aarch64.so.1 "$run/start.o" "$run/session.o" "$run/libc.so" "$root/lib/libc.so.6" \
     --allow-shlib-undefined -o "$run/session"
-cp "$repo/target/aarch64-linux-android/release/liblaydown_bindings.so" "$run/"
+cp "$repo/target/aarch64-linux-android/phone/liblaydown_bindings.so" "$run/"
 cargo run --quiet -p laydown-tests --example sample_backup -- "$work/backup"
 qemu-aarch64-static -L "$root" -E LD_LIBRARY_PATH="$run" "$run/session" "$run/liblaydown_bindings.so" "$work/backup/backup.zip" "$work/studio" | tee "$work/said"
 stamp=$(sed -n 's/.*BUILD_STAMP: String = "\(.*\)"/\1/p' "$repo/bindings/kotlin/studio/laydown/core/BuildStamp.kt")

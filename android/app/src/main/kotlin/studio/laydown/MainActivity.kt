@@ -51,6 +51,7 @@ class MainActivity : Activity() {
     private var unheard: ActivityResult? = null
     private lateinit var savedBar: UndoBar
     private lateinit var voice: Voice
+    private lateinit var systemBack: SystemBack
 
     /** What this phone does beside showing: speak and tick. */
     var preferences = Preferences(speak = false, tick = false, decimal = "")
@@ -68,6 +69,7 @@ class MainActivity : Activity() {
         setContentView(R.layout.main)
         part<View>(R.id.frame).padBySystemBars()
         voice = Voice(this)
+        systemBack = SystemBack(this, ::goBack)
         savedBar = UndoBar(part(R.id.saved), next = {}, toggleUndo = ::toggleUndo)
         part<View>(R.id.back).setOnClickListener { goBack() }
         part<View>(R.id.recent_changes).setOnClickListener { go(Place(PageKind.HISTORY)) }
@@ -123,7 +125,7 @@ class MainActivity : Activity() {
         super.onDestroy()
     }
 
-    @Deprecated("The replacement needs Android 13.")
+    @Deprecated("SystemBack does this from Android 13 on.")
     override fun onBackPressed() = goBack()
 
     override fun onKeyDown(keyCode: Int, event: KeyEvent): Boolean = page?.key(event) == true || super.onKeyDown(keyCode, event)
@@ -268,6 +270,8 @@ class MainActivity : Activity() {
         page?.leave()
         if (!saveSaying) savedBar.state = null
         val step = stack.last()
+        // From Weigh, back leads out of the app.
+        systemBack.isTaken = stack.size > 1 || step.place.page != PageKind.WEIGH
         val next = make(step.place)
         next.name = step.name
         page = next
