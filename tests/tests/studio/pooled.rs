@@ -51,7 +51,7 @@ impl Bench {
     }
 
     fn why(&self) -> WhyTargetView {
-        self.studio.why_target(NOW, &net("")).unwrap()
+        self.studio.why_target(NOW, &self.target().id).unwrap()
     }
 
     /// What the studio shows once nothing of the fit is remembered.
@@ -128,7 +128,7 @@ fn a_target_that_fired_pots_move_says_so_once_and_goes_back_in_one_tap() {
     assert_eq!(labels, [format!("Back to {}", before.wet), format!("Keep {}", after.wet)]);
 
     // Back, which holds after a restart, and undone.
-    let back = bench.studio.choose_target(NOW, &net(""), TargetChoice::BestEvidence).unwrap();
+    let back = bench.studio.choose_target(NOW, &bench.target().id, TargetChoice::BestEvidence).unwrap();
     let bench = bench.reopen();
     assert_eq!((bench.target().wet, bench.target().source), (before.wet.clone(), before.source.clone()));
     assert!(!bench.says("becomes"));
@@ -137,7 +137,7 @@ fn a_target_that_fired_pots_move_says_so_once_and_goes_back_in_one_tap() {
     assert!(!bench.says("becomes"), "it was said");
 
     // A kept target stays whatever the pots say, and follows the bucket.
-    bench.studio.choose_target(NOW, &net(""), TargetChoice::Kept).unwrap();
+    bench.studio.choose_target(NOW, &bench.target().id, TargetChoice::Kept).unwrap();
     bench.judged(&[("14.4", "right"), ("14.0", "right"), ("15.0", "right"), ("17.4", "thick"), ("17.8", "thick")]);
     let kept = bench.target();
     assert_eq!((kept.wet.as_str(), kept.source.as_str()), (after.wet.as_str(), "The amount you keep for this form."));
@@ -145,7 +145,7 @@ fn a_target_that_fired_pots_move_says_so_once_and_goes_back_in_one_tap() {
     assert!(verdict.certainty.starts_with("Chance of coming out right: "), "{}", verdict.certainty);
     bench.save(EditorKind::Check, &bench.bucket(), &[("way", "typed"), ("typed", "1.60")]);
     assert!(bench.aim(net("")) < leading_number(&after.wet));
-    bench.studio.choose_target(NOW, &net(""), TargetChoice::AllEvidence).unwrap();
+    bench.studio.choose_target(NOW, &bench.target().id, TargetChoice::AllEvidence).unwrap();
     assert!(bench.target().source.starts_with("From 15 fired pots"), "{}", bench.target().source);
 }
 
@@ -174,6 +174,7 @@ fn a_verdict_says_its_chance_and_is_green_only_with_four_in_five() {
     let between = edge.find(|verdict| verdict.kind == VerdictKind::CannotTell).unwrap();
     assert!(between.detail.starts_with("Too far from the aim to be sure: "), "{}", between.detail);
 
+    let scale = bench.weigh(net("")).entry.scale;
     // The same pots on a scale for the kitchen: half the coats were "can't tell" there.
     let kitchen = bench.save(EditorKind::Scale, "", &[("name", "Kitchen scale"), ("capacity", "5000"), ("step", "1")]);
     let coarse = |text: &str| bench.weigh(WeighEntry { scale: kitchen.clone(), ..net(text) }).verdict.unwrap();
@@ -182,7 +183,8 @@ fn a_verdict_says_its_chance_and_is_green_only_with_four_in_five() {
     // A bucket that nobody checked is no ground for green.
     let glaze = bench.studio.bucket(NOW, &bench.bucket()).unwrap().glaze_id;
     let pail = bench.save(EditorKind::Bucket, &glaze, &[("name", "Pail")]);
-    let unchecked = bench.weigh(WeighEntry { bucket: pail, ..net(aim.trim_end_matches(" g")) }).verdict.unwrap();
+    let on_aim = WeighEntry { bucket: pail, scale, ..net(aim.trim_end_matches(" g")) };
+    let unchecked = bench.weigh(on_aim).verdict.unwrap();
     assert_eq!(unchecked.kind, VerdictKind::Guess);
 }
 
@@ -193,7 +195,7 @@ fn what_is_remembered_is_what_would_be_calculated() {
     let changes: [&dyn Fn(&Bench); 8] = [
         &|bench| bench.came_out(&firing, &pieces[3], "inside", "thin"),
         &|bench| bench.studio.assess(NOW, &firing, &pieces[4], &Assessment::Control { on: true }).map(drop).unwrap(),
-        &|bench| bench.studio.set_counts(NOW, &net(""), &firing, &pieces[8], false).map(drop).unwrap(),
+        &|bench| bench.studio.set_counts(NOW, &bench.target().id, &firing, &pieces[8], false).map(drop).unwrap(),
         &|bench| {
             let tile = [("name", "Row 3"), ("size", "area"), ("area", "35"), ("dry", "2.1"), ("came_out", "right")];
             bench.save(EditorKind::Tile, "", &tile);
@@ -239,7 +241,7 @@ fn the_page_lists_each_piece_with_its_weight_and_one_can_be_left_out() {
     assert_eq!(bench.studio.piece(NOW, &row.piece).unwrap().piece, pieces[2]);
 
     let before = bench.target().wet;
-    let left_out = bench.studio.set_counts(NOW, &net(""), &firing, &pieces[2], false).unwrap();
+    let left_out = bench.studio.set_counts(NOW, &bench.target().id, &firing, &pieces[2], false).unwrap();
     let after = bench.target().wet;
     assert_ne!(after, before);
     assert_eq!(left_out.sentence, format!("Left out. {before} becomes {after}."));
@@ -250,9 +252,9 @@ fn the_page_lists_each_piece_with_its_weight_and_one_can_be_left_out() {
     bench.studio.undo(NOW, &left_out.undo).unwrap();
     assert_eq!(bench.target().wet, before);
     // The pot stays a finding: only targets leave it out.
-    bench.studio.set_counts(NOW, &net(""), &firing, &pieces[2], false).unwrap();
+    bench.studio.set_counts(NOW, &bench.target().id, &firing, &pieces[2], false).unwrap();
     assert_eq!(bench.findings().windows[0].chart.dots.len(), 10);
-    bench.studio.set_counts(NOW, &net(""), &firing, &pieces[2], true).unwrap();
+    bench.studio.set_counts(NOW, &bench.target().id, &firing, &pieces[2], true).unwrap();
     assert_eq!(bench.target().wet, before);
 }
 

@@ -52,6 +52,7 @@ cone = Kegel { $cone }
 why-button = Warum dieses Ziel?
 why = Warum { $aim }?
 weights-add-up = Die Prozente sagen, wie viel jeder Beleg zählt.
+pots-say = Die gebrannten Stücke sagen { $wet }.
 too-few-pots = { $pots ->
     [one] 1 gebrannter und beurteilter Auftrag dieser Glasur zählt. Ab { $enough } bestimmen sie das Ziel.
    *[other] { $pots } gebrannte und beurteilte Aufträge dieser Glasur zählen. Ab { $enough } bestimmen sie das Ziel.
@@ -60,6 +61,7 @@ piece-and-zone = { $piece }, { $zone }
 control-piece = Vergleichsstück: { $piece }
 test-tile = Probeplättchen: { $tile }
 starting-value = Startwert
+starts-with = { $laydown }.
 usual = Was üblich ist
 usual-help = Was laydown von jeder Glasur und Form annimmt.
 when-and-weight = { $when }: { $wet }.

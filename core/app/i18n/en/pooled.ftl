@@ -67,6 +67,8 @@ cone = cone { $cone }
 why-button = Why this target?
 why = Why { $aim }?
 weights-add-up = Percentages say how much each piece of evidence counts.
+# $wet: a weight.
+pots-say = Your fired pots say { $wet }.
 # $pots: how many. $enough: how many are needed.
 too-few-pots = { $pots ->
     [one] 1 fired and rated coat of this glaze counts. From { $enough } on they set the target.
@@ -78,6 +80,8 @@ control-piece = Control piece: { $piece }
 # $tile: the potter's name.
 test-tile = Test tile: { $tile }
 starting-value = Starting value
+# $laydown: dry glaze on an area.
+starts-with = { $laydown }.
 usual = What is usual
 usual-help = What laydown assumes of every glaze and form.
 # $when: a moment. $wet: a weight. $look: thin, right or thick.

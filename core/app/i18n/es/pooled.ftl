@@ -52,6 +52,7 @@ cone = cono { $cone }
 why-button = ¿Por qué este objetivo?
 why = ¿Por qué { $aim }?
 weights-add-up = Los porcentajes dicen cuánto cuenta cada dato.
+pots-say = Las piezas cocidas dicen { $wet }.
 too-few-pots = { $pots ->
     [one] Cuenta 1 capa cocida y juzgada de este esmalte. A partir de { $enough } fijan el objetivo.
    *[other] Cuentan { $pots } capas cocidas y juzgadas de este esmalte. A partir de { $enough } fijan el objetivo.
@@ -60,6 +61,7 @@ piece-and-zone = { $piece }, { $zone }
 control-piece = Pieza de referencia: { $piece }
 test-tile = Plaqueta de prueba: { $tile }
 starting-value = Valor inicial
+starts-with = { $laydown }.
 usual = Lo habitual
 usual-help = Lo que laydown supone de todo esmalte y toda forma.
 when-and-weight = { $when }: { $wet }.

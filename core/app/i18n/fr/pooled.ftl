@@ -52,6 +52,7 @@ cone = cône { $cone }
 why-button = Pourquoi cette cible ?
 why = Pourquoi { $aim } ?
 weights-add-up = Les pourcentages disent combien chaque élément compte.
+pots-say = Vos pièces cuites disent { $wet }.
 too-few-pots = { $pots ->
     [one] { $pots } couche cuite et jugée de cet émail compte. À partir de { $enough }, elles fixent la cible.
    *[other] { $pots } couches cuites et jugées de cet émail comptent. À partir de { $enough }, elles fixent la cible.
@@ -60,6 +61,7 @@ piece-and-zone = { $piece }, { $zone }
 control-piece = Pièce témoin : { $piece }
 test-tile = Plaquette d’essai : { $tile }
 starting-value = Valeur de départ
+starts-with = { $laydown }.
 usual = Ce qui est habituel
 usual-help = Ce que laydown suppose de tout émail et de toute forme.
 when-and-weight = { $when } : { $wet }.

@@ -145,7 +145,7 @@ fn row(
         }
         Piece::Starting => {
             let start = style.laydown_with_unit(fit.known.evidence.starting);
-            plain(say::starting_value(), facts(start))
+            plain(say::starting_value(), facts(say::starts_with(start)))
         }
         Piece::Assumptions => plain(say::usual(), say::usual_help()),
     })

@@ -168,6 +168,8 @@ pub struct SetupStep {
 /// The aim for this coat, in words.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
 pub struct TargetView {
+    /// Names what is weighed, to hand to [`Studio::why_target`] and what belongs to it.
+    pub id: String,
     /// The wet weight aimed at, with its unit.
     pub wet: String,
     /// The accepted span, in words; for a guess all that is plausible.

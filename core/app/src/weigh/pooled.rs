@@ -2,8 +2,8 @@
 
 use rusqlite::Connection;
 
+use super::WeighEntry;
 use super::context::WeighContext;
-use super::{WeighEntry, nothing_to_weigh_with};
 use crate::evidence::{aged_sg, parse_id, powder_density, style};
 use crate::local_settings::{remember, remembered};
 use crate::messages::pooled as say;
@@ -100,10 +100,21 @@ impl WeighContext {
         options(chosen, self.known.learned.is_some(), before.as_deref(), &self.mass(target.wet))
     }
 
+    /// What fired pots would say where something else was chosen.
+    fn pots_would_say(&self, target: &Target) -> Option<String> {
+        let learned = self.known.learned.as_ref().filter(|_| !matches!(target.source, Source::Pooled { .. }))?;
+        let aim = learned.outlook.aim(self.job.zone.area, &self.job.solids)?;
+        Some(say::pots_say(self.mass(aim.wet)))
+    }
+
     /// Remembers that the potter has seen where the target went.
     pub(super) fn told(&self, tx: &mut Transaction<'_>, target: &Target) -> Result<()> {
         let is_pooled = matches!(target.source, Source::Pooled { .. });
         if is_pooled && !self.known.was_told { remember(tx, &self.told_name(), &true) } else { Ok(()) }
+    }
+
+    pub(super) fn target_id(&self) -> String {
+        [&self.entry.form, &self.entry.bucket, self.zone().code(), &self.entry.scale].join(" ")
     }
 
     fn told_name(&self) -> String {
@@ -130,13 +141,13 @@ fn kept(job: &Job, dry: Grams) -> Target {
 
 #[uniffi::export]
 impl Studio {
-    /// Chooses how the target of what `entry` describes comes about, as [`TargetOption::choice`] offers it.
+    /// Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
     ///
     /// # Errors
     /// [`StudioError::Missing`] when something chosen is gone.
-    pub fn choose_target(&self, now: Now, entry: &WeighEntry, choice: TargetChoice) -> Result<CommandResult> {
+    pub fn choose_target(&self, now: Now, target: &str, choice: TargetChoice) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
-            let context = self.learned_context(tx.conn(), now, entry)?;
+            let context = self.learned_context(tx.conn(), now, target)?;
             let target = context.target()?;
             let (form, zone) = (context.form.id, context.zone());
             remember(tx, &context.told_name(), &true)?;
@@ -152,18 +163,20 @@ impl Studio {
         Ok(CommandResult::new(glaze.to_string(), sentence, stored.undo))
     }
 
-    /// Why the target of what `entry` describes is what it is.
+    /// Why a target is what it is; `target` is [`crate::TargetView::id`].
     ///
     /// # Errors
     /// [`StudioError::Missing`] when something chosen is gone.
-    pub fn why_target(&self, now: Now, entry: &WeighEntry) -> Result<WhyTargetView> {
+    pub fn why_target(&self, now: Now, target: &str) -> Result<WhyTargetView> {
         self.store.read(|conn| {
-            let context = self.learned_context(conn, now, entry)?;
+            let context = self.learned_context(conn, now, target)?;
             let target = context.target()?;
             let words = crate::in_words::target(&target, &context.style, context.scale.step);
             let as_shown = (&context.style, context.scale.step);
             let (said, notes, rows) = why(conn, now, &context.glaze, &context.form, &context.job, as_shown)?;
-            let answer = [words.source, words.sure].into_iter().chain(said);
+            // What is listed says what fired pots say, whatever was chosen.
+            let by_pots = context.pots_would_say(&target);
+            let answer = [words.source, words.sure].into_iter().chain(by_pots).chain(said);
             Ok(WhyTargetView {
                 title: say::why(words.aim),
                 answer: answer.filter(|sentence| !sentence.is_empty()).collect(),
@@ -173,22 +186,15 @@ impl Studio {
         })
     }
 
-    /// Leaves out of targets what a piece showed after a firing, or counts it again: [`crate::EvidenceRow`] names both. `entry`
-    /// is what is weighed, to say what that changes.
+    /// Leaves out of targets what a piece showed after a firing, or counts it again: [`crate::EvidenceRow`] names both.
+    /// `target` is [`crate::TargetView::id`], to say what that changes.
     ///
     /// # Errors
     /// [`StudioError::Missing`] when there is no such assessment.
-    pub fn set_counts(
-        &self,
-        now: Now,
-        entry: &WeighEntry,
-        firing: &str,
-        piece: &str,
-        counts: bool,
-    ) -> Result<CommandResult> {
+    pub fn set_counts(&self, now: Now, target: &str, firing: &str, piece: &str, counts: bool) -> Result<CommandResult> {
         let (firing, piece) = (parse_id(firing, "firing")?, parse_id(piece, "piece")?);
         let stored = self.command(now, |tx| {
-            let context = self.learned_context(tx.conn(), now, entry)?;
+            let context = self.learned_context(tx.conn(), now, target)?;
             let found = query::finding(tx.conn(), piece, firing)?.ok_or_else(|| StudioError::missing("piece"))?;
             let shown = |conn: &Connection| -> Result<Option<String>> {
                 let grams = wet(conn, now, &context.glaze, &context.form, &context.job)?;
@@ -208,9 +214,18 @@ impl Studio {
 }
 
 impl Studio {
-    fn learned_context(&self, conn: &Connection, now: Now, entry: &WeighEntry) -> Result<WeighContext> {
-        let context = WeighContext::load(conn, style(conn)?, entry)?;
-        let mut context = context.ok_or_else(|| nothing_to_weigh_with(entry))?;
+    fn learned_context(&self, conn: &Connection, now: Now, target: &str) -> Result<WeighContext> {
+        let gone = || StudioError::missing("to_weigh_with");
+        let [form, bucket, zone, scale] = target.split(' ').collect::<Vec<_>>()[..] else { return Err(gone()) };
+        let entry = WeighEntry {
+            form: form.to_owned(),
+            bucket: bucket.to_owned(),
+            zone: zone.parse().ok(),
+            scale: scale.to_owned(),
+            ..WeighEntry::default()
+        };
+        let mut context = WeighContext::load(conn, style(conn)?, &entry)?.ok_or_else(gone)?;
+        context.is_what_was_shown(&entry)?;
         context.learn(conn, now, &self.pooled)?;
         Ok(context)
     }

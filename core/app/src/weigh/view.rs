@@ -157,6 +157,7 @@ fn target_view(context: &WeighContext, target: &Target) -> TargetView {
     let (low, high) = trust.span(target);
     let span = in_words::span(&context.style, low, high, context.scale.step);
     TargetView {
+        id: context.target_id(),
         wet: context.mass(target.wet),
         span: if trust.weakness().is_some() { say::may_be(span) } else { say::right_is(span) },
         source: words.source,
