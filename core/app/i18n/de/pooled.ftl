@@ -31,6 +31,7 @@ use-all = Gebrannte Stücke nutzen
 uses-all = Die Ziele folgen den gebrannten Stücken.
 uses-best = Die Ziele sind hier wie vor den gebrannten Stücken.
 keeps = Ziel festgehalten: { $now }.
+sets-targets = Beim Wiegen bestimmen diese gebrannten Stücke das Ziel, mit allem, was sonst bekannt ist.
 
 all-right = Alle gebrannten Stücke sind richtig geworden. Wie viel zu viel wäre, ist noch nicht bekannt.
 all-thin = Alle gebrannten Stücke sind dünn geworden. Das Ziel kann noch zu niedrig sein.

@@ -41,6 +41,7 @@ use-all = Use fired pots
 uses-all = Targets follow your fired pots.
 uses-best = Targets here are as before the fired pots.
 keeps = Target kept at { $now }.
+sets-targets = On Weigh, these fired pots set the target with all else that is known.
 
 ## What disagrees or says little. $ratio: a percentage. $less, $more and $piece: what a potter calls a piece.
 all-right = All fired pots came out right. How much is too much is not known yet.

@@ -31,6 +31,7 @@ use-all = Usar las piezas cocidas
 uses-all = Los objetivos siguen a las piezas cocidas.
 uses-best = Aquí los objetivos son como antes de las piezas cocidas.
 keeps = Objetivo mantenido en { $now }.
+sets-targets = Al pesar, estas piezas cocidas fijan el objetivo junto con todo lo que se sabe.
 
 all-right = Todas las piezas cocidas salieron bien. Aún no se sabe cuánto es demasiado.
 all-thin = Todas las piezas cocidas salieron finas. El objetivo puede ser todavía demasiado bajo.

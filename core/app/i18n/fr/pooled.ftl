@@ -31,6 +31,7 @@ use-all = Utiliser les pièces cuites
 uses-all = Les cibles suivent vos pièces cuites.
 uses-best = Ici, les cibles sont comme avant les pièces cuites.
 keeps = Cible gardée à { $now }.
+sets-targets = Sur Peser, ces pièces cuites fixent la cible avec tout ce qui est connu.
 
 all-right = Toutes les pièces cuites sont justes. On ne sait pas encore à partir de quand c’est trop.
 all-thin = Toutes les pièces cuites sont minces. La cible est peut-être encore trop basse.

@@ -39,6 +39,8 @@ pub(super) struct OfGlaze {
     pub(super) coats: Vec<Weighed>,
     /// Those of them that were fired and looked at, newest first, at most [`MOST_LOOKS`].
     pub(super) observations: Vec<FiredObservation>,
+    /// How many of these count for targets.
+    pub(super) counted: usize,
 }
 
 /// The newest coats of the studio, by glaze.
@@ -69,10 +71,11 @@ impl Fired {
         };
         let firings = firings(conn, &pieces)?;
         for rows in pieces {
-            for (glaze, observation) in observations(&rows, &firings, &mut known)? {
-                let observations = &mut glazes.entry(glaze).or_default().observations;
-                if observations.len() < MOST_LOOKS {
-                    observations.push(observation);
+            for (glaze, observation, left_out) in observations(&rows, &firings, &mut known)? {
+                let of_glaze = glazes.entry(glaze).or_default();
+                if of_glaze.observations.len() < MOST_LOOKS {
+                    of_glaze.observations.push(observation);
+                    of_glaze.counted += usize::from(!left_out);
                 }
             }
         }
@@ -80,12 +83,12 @@ impl Fired {
     }
 }
 
-/// What one piece says of its glazes.
+/// What one piece says of its glazes, and whether that does not count for targets.
 fn observations(
     rows: &[CoatAndFinding],
     firings: &BTreeMap<Uuid, entity::Firing>,
     known: &mut Known<'_>,
-) -> Result<Vec<(Uuid, FiredObservation)>> {
+) -> Result<Vec<(Uuid, FiredObservation, bool)>> {
     let mut observations = Vec::new();
     for judged in judged(rows, firings) {
         let Some(laydown) = known.laydown(judged.zone, &judged.coats)? else { continue };
@@ -97,7 +100,7 @@ fn observations(
             body: known.bodies.get(&judged.found.form).copied().flatten(),
             faults: faults(judged.zone, judged.found),
         };
-        observations.push((judged.found.glaze, observation));
+        observations.push((judged.found.glaze, observation, judged.found.left_out));
     }
     Ok(observations)
 }
