@@ -4,7 +4,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use crate::Result;
-use crate::in_words::Named;
+use crate::in_words::{Named, StyleWords};
 use crate::kiln::piece_name;
 use crate::messages::pooled as say;
 use laydown_domain::kiln::fault::Thickness;
