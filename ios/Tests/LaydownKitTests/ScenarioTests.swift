@@ -310,7 +310,7 @@ extension Studio {
         case "coat": return try coat(now: now, id: try text("id"))
         case "set_control": return try setControl(now: now, id: try text("id"), control: try with.flag("control"))
         case "choose_target":
-            return try chooseTarget(now: now, target: try text("target"), choice: try #require(with.choice()))
+            return try chooseTarget(now: now, target: try text("target"), choice: try #require(try with.choice()))
         case "why_target": return try whyTarget(now: now, target: try text("target"))
         case "set_counts":
             return try setCounts(
