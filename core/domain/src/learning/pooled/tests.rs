@@ -421,6 +421,34 @@ fn what_says_too_little_is_a_guess_and_never_within() {
     assert_eq!((weakness(true), weakness(false)), (None, Some(Weakness::Bucket)));
 }
 
+/// Against a sum of far more steps than are taken.
+#[test]
+fn chances_are_integrals() {
+    for pots in [in_order(10, 4.8, 6.4), in_order(40, 4.8, 6.4), vec![pot(1, 1, 6.0, Right)]] {
+        let fitted = fit(&GlazeEvidence { pots, ..nothing() });
+        let (outlook, s) = (fitted.outlook(), fitted.steepness());
+        let solids = Solids { relative_uncertainty: 0.0, ..job(1).solids };
+        for laydown in [4.5, 5.2, 6.0, 7.5] {
+            let net = solids.wet(Laydown::new(laydown).dry_on(job(1).area));
+            let found = outlook.chances(job(1).area, &solids, net, Grams::ZERO).unwrap();
+            let (middle, sd) = outlook.middle();
+            let (mut thin, mut all) = (0.0, 0.0);
+            let widths = [(-(3f64.sqrt()), 1.0), (0.0, 4.0), (3f64.sqrt(), 1.0)];
+            for (off, share) in widths {
+                let half_width = fitted.half_width() * (off * fitted.ln_half_width_sd()).exp();
+                for step in -4_500..=4_500 {
+                    let z = f64::from(step) / 1_000.0;
+                    let weight = share * (-z * z / 2.0).exp();
+                    let d = s * (middle + z * sd - laydown.ln());
+                    thin += weight / (1.0 + (s * half_width - d).exp());
+                    all += weight;
+                }
+            }
+            assert!((found.thin - thin / all).abs() < 2e-5, "{} {}", found.thin, thin / all);
+        }
+    }
+}
+
 #[test]
 fn an_outlook_is_remembered_as_it_is() {
     let outlook = fit(&GlazeEvidence { pots: in_order(40, 4.8, 6.4), ..nothing() }).outlook();
