@@ -2358,6 +2358,31 @@ public protocol StudioProtocol: AnyObject, Sendable {
      */
     func weigh(now: Now, entry: WeighEntry?) throws  -> WeighView
     
+    /**
+     * Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+    func chooseTarget(now: Now, target: String, choice: TargetChoice) throws  -> CommandResult
+    
+    /**
+     * Leaves out of targets what a piece showed after a firing, or counts it again: [`crate::EvidenceRow`] names both.
+     * `target` is [`crate::TargetView::id`], to say what that changes.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such assessment.
+     */
+    func setCounts(now: Now, target: String, firing: String, piece: String, counts: Bool) throws  -> CommandResult
+    
+    /**
+     * Why a target is what it is; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+    func whyTarget(now: Now, target: String) throws  -> WhyTargetView
+    
 }
 /**
  * One studio: its file, open. Every call may come from any thread.
@@ -3457,6 +3482,62 @@ open func weigh(now: Now, entry: WeighEntry?)throws  -> WeighView  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterOptionTypeWeighEntry.lower(entry),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+open func chooseTarget(now: Now, target: String, choice: TargetChoice)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_choose_target(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(target),
+        FfiConverterTypeTargetChoice_lower(choice),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Leaves out of targets what a piece showed after a firing, or counts it again: [`crate::EvidenceRow`] names both.
+     * `target` is [`crate::TargetView::id`], to say what that changes.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such assessment.
+     */
+open func setCounts(now: Now, target: String, firing: String, piece: String, counts: Bool)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_set_counts(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(target),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),
+        FfiConverterBool.lower(counts),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Why a target is what it is; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+open func whyTarget(now: Now, target: String)throws  -> WhyTargetView  {
+    return try  FfiConverterTypeWhyTargetView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_why_target(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(target),uniffiCallStatus
     )
 })
 }
@@ -6199,6 +6280,135 @@ public func FfiConverterTypeEditorView_lift(_ buf: RustBuffer) throws -> EditorV
 #endif
 public func FfiConverterTypeEditorView_lower(_ value: EditorView) -> RustBuffer {
     return FfiConverterTypeEditorView.lower(value)
+}
+
+
+/**
+ * One piece of evidence.
+ */
+public struct EvidenceRow: Equatable, Hashable {
+    /**
+     * What it is: a piece by its form and code, a test tile, the starting value.
+     */
+    public var title: String
+    /**
+     * When, how much, how it came out, and what the target would be without it.
+     */
+    public var detail: String
+    /**
+     * Its weight in the answer, in words; empty where it does not count.
+     */
+    public var weight: String
+    /**
+     * The same from 0 to 1, for a bar.
+     */
+    public var share: Double
+    /**
+     * The piece that it opens; empty where there is none.
+     */
+    public var piece: String
+    /**
+     * The firing after which it was judged; empty where it was not.
+     */
+    public var firing: String
+    /**
+     * What the button says that leaves it out or counts it again; empty where neither can be.
+     */
+    public var toggle: String
+    /**
+     * Whether it counts.
+     */
+    public var counts: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is: a piece by its form and code, a test tile, the starting value.
+         */title: String, 
+        /**
+         * When, how much, how it came out, and what the target would be without it.
+         */detail: String, 
+        /**
+         * Its weight in the answer, in words; empty where it does not count.
+         */weight: String, 
+        /**
+         * The same from 0 to 1, for a bar.
+         */share: Double, 
+        /**
+         * The piece that it opens; empty where there is none.
+         */piece: String, 
+        /**
+         * The firing after which it was judged; empty where it was not.
+         */firing: String, 
+        /**
+         * What the button says that leaves it out or counts it again; empty where neither can be.
+         */toggle: String, 
+        /**
+         * Whether it counts.
+         */counts: Bool) {
+        self.title = title
+        self.detail = detail
+        self.weight = weight
+        self.share = share
+        self.piece = piece
+        self.firing = firing
+        self.toggle = toggle
+        self.counts = counts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EvidenceRow: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEvidenceRow: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EvidenceRow {
+        return
+            try EvidenceRow(
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                weight: FfiConverterString.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf), 
+                piece: FfiConverterString.read(from: &buf), 
+                firing: FfiConverterString.read(from: &buf), 
+                toggle: FfiConverterString.read(from: &buf), 
+                counts: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EvidenceRow, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterString.write(value.weight, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+        FfiConverterString.write(value.piece, into: &buf)
+        FfiConverterString.write(value.firing, into: &buf)
+        FfiConverterString.write(value.toggle, into: &buf)
+        FfiConverterBool.write(value.counts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEvidenceRow_lift(_ buf: RustBuffer) throws -> EvidenceRow {
+    return try FfiConverterTypeEvidenceRow.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEvidenceRow_lower(_ value: EvidenceRow) -> RustBuffer {
+    return FfiConverterTypeEvidenceRow.lower(value)
 }
 
 
@@ -10149,9 +10359,82 @@ public func FfiConverterTypeSyncView_lower(_ value: SyncView) -> RustBuffer {
 
 
 /**
+ * Another way in which the target can be chosen.
+ */
+public struct TargetOption: Equatable, Hashable {
+    /**
+     * What the button says.
+     */
+    public var label: String
+    /**
+     * To hand to [`crate::Studio::choose_target`].
+     */
+    public var choice: TargetChoice
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What the button says.
+         */label: String, 
+        /**
+         * To hand to [`crate::Studio::choose_target`].
+         */choice: TargetChoice) {
+        self.label = label
+        self.choice = choice
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TargetOption: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTargetOption: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TargetOption {
+        return
+            try TargetOption(
+                label: FfiConverterString.read(from: &buf), 
+                choice: FfiConverterTypeTargetChoice.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TargetOption, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterTypeTargetChoice.write(value.choice, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTargetOption_lift(_ buf: RustBuffer) throws -> TargetOption {
+    return try FfiConverterTypeTargetOption.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTargetOption_lower(_ value: TargetOption) -> RustBuffer {
+    return FfiConverterTypeTargetOption.lower(value)
+}
+
+
+/**
  * The aim for this coat, in words.
  */
 public struct TargetView: Equatable, Hashable {
+    /**
+     * Names what is weighed, to hand to [`Studio::why_target`] and what belongs to it.
+     */
+    public var id: String
     /**
      * The wet weight aimed at, with its unit.
      */
@@ -10176,10 +10459,21 @@ public struct TargetView: Equatable, Hashable {
      * How narrow the span is and why.
      */
     public var tolerance: String
+    /**
+     * Other ways in which it can be chosen, each a button; the first takes back what fired pots did to it.
+     */
+    public var options: [TargetOption]
+    /**
+     * What the button says that opens [`Studio::why_target`].
+     */
+    public var why: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
+        /**
+         * Names what is weighed, to hand to [`Studio::why_target`] and what belongs to it.
+         */id: String, 
         /**
          * The wet weight aimed at, with its unit.
          */wet: String, 
@@ -10197,13 +10491,22 @@ public struct TargetView: Equatable, Hashable {
          */sure: String, 
         /**
          * How narrow the span is and why.
-         */tolerance: String) {
+         */tolerance: String, 
+        /**
+         * Other ways in which it can be chosen, each a button; the first takes back what fired pots did to it.
+         */options: [TargetOption], 
+        /**
+         * What the button says that opens [`Studio::why_target`].
+         */why: String) {
+        self.id = id
         self.wet = wet
         self.span = span
         self.source = source
         self.restsOn = restsOn
         self.sure = sure
         self.tolerance = tolerance
+        self.options = options
+        self.why = why
     }
 
     
@@ -10222,22 +10525,28 @@ public struct FfiConverterTypeTargetView: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TargetView {
         return
             try TargetView(
+                id: FfiConverterString.read(from: &buf), 
                 wet: FfiConverterString.read(from: &buf), 
                 span: FfiConverterString.read(from: &buf), 
                 source: FfiConverterString.read(from: &buf), 
                 restsOn: FfiConverterString.read(from: &buf), 
                 sure: FfiConverterString.read(from: &buf), 
-                tolerance: FfiConverterString.read(from: &buf)
+                tolerance: FfiConverterString.read(from: &buf), 
+                options: FfiConverterSequenceTypeTargetOption.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf)
         )
     }
 
     public static func write(_ value: TargetView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
         FfiConverterString.write(value.wet, into: &buf)
         FfiConverterString.write(value.span, into: &buf)
         FfiConverterString.write(value.source, into: &buf)
         FfiConverterString.write(value.restsOn, into: &buf)
         FfiConverterString.write(value.sure, into: &buf)
         FfiConverterString.write(value.tolerance, into: &buf)
+        FfiConverterSequenceTypeTargetOption.write(value.options, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
     }
 }
 
@@ -11070,6 +11379,95 @@ public func FfiConverterTypeWeighView_lift(_ buf: RustBuffer) throws -> WeighVie
 #endif
 public func FfiConverterTypeWeighView_lower(_ value: WeighView) -> RustBuffer {
     return FfiConverterTypeWeighView.lower(value)
+}
+
+
+/**
+ * Why a target is what it is.
+ */
+public struct WhyTargetView: Equatable, Hashable {
+    /**
+     * "Why 18.8 g?"
+     */
+    public var title: String
+    /**
+     * What it rests on, in sentences.
+     */
+    public var answer: [String]
+    /**
+     * What disagrees, is odd, or says little.
+     */
+    public var notes: [Note]
+    /**
+     * The evidence, the heaviest first; what does not count comes last.
+     */
+    public var rows: [EvidenceRow]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * "Why 18.8 g?"
+         */title: String, 
+        /**
+         * What it rests on, in sentences.
+         */answer: [String], 
+        /**
+         * What disagrees, is odd, or says little.
+         */notes: [Note], 
+        /**
+         * The evidence, the heaviest first; what does not count comes last.
+         */rows: [EvidenceRow]) {
+        self.title = title
+        self.answer = answer
+        self.notes = notes
+        self.rows = rows
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WhyTargetView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWhyTargetView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WhyTargetView {
+        return
+            try WhyTargetView(
+                title: FfiConverterString.read(from: &buf), 
+                answer: FfiConverterSequenceString.read(from: &buf), 
+                notes: FfiConverterSequenceTypeNote.read(from: &buf), 
+                rows: FfiConverterSequenceTypeEvidenceRow.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WhyTargetView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceString.write(value.answer, into: &buf)
+        FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
+        FfiConverterSequenceTypeEvidenceRow.write(value.rows, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWhyTargetView_lift(_ buf: RustBuffer) throws -> WhyTargetView {
+    return try FfiConverterTypeWhyTargetView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWhyTargetView_lower(_ value: WhyTargetView) -> RustBuffer {
+    return FfiConverterTypeWhyTargetView.lower(value)
 }
 
 
@@ -12782,6 +13180,91 @@ public func FfiConverterTypeStudioError_lower(_ value: StudioError) -> RustBuffe
 
 
 /**
+ * How the target of a glaze on a zone of a form is chosen.
+ */
+
+public enum TargetChoice: Equatable, Hashable {
+    
+    /**
+     * From everything known of the glaze, as usual.
+     */
+    case allEvidence
+    /**
+     * From the best single evidence, as before fired pots moved it; for this glaze and zone.
+     */
+    case bestEvidence
+    /**
+     * It stays as it is now; for this form, glaze and zone.
+     */
+    case kept
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension TargetChoice: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTargetChoice: FfiConverterRustBuffer {
+    typealias SwiftType = TargetChoice
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TargetChoice {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .allEvidence
+        
+        case 2: return .bestEvidence
+        
+        case 3: return .kept
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: TargetChoice, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .allEvidence:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .bestEvidence:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .kept:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTargetChoice_lift(_ buf: RustBuffer) throws -> TargetChoice {
+    return try FfiConverterTypeTargetChoice.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTargetChoice_lower(_ value: TargetChoice) -> RustBuffer {
+    return FfiConverterTypeTargetChoice.lower(value)
+}
+
+
+
+/**
  * How loudly a note speaks.
  */
 
@@ -12999,6 +13482,10 @@ public enum VerdictKind: Equatable, Hashable {
      * It may be right: the target is only a guess.
      */
     case guess
+    /**
+     * Right by the odds, on a scale too coarse to be sure.
+     */
+    case probablyWithin
 
 
 
@@ -13030,6 +13517,8 @@ public struct FfiConverterTypeVerdictKind: FfiConverterRustBuffer {
         
         case 5: return .guess
         
+        case 6: return .probablyWithin
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -13056,6 +13545,10 @@ public struct FfiConverterTypeVerdictKind: FfiConverterRustBuffer {
         
         case .guess:
             writeInt(&buf, Int32(5))
+        
+        
+        case .probablyWithin:
+            writeInt(&buf, Int32(6))
         
         }
     }
@@ -13998,6 +14491,31 @@ fileprivate struct FfiConverterSequenceTypeEditorField: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeEvidenceRow: FfiConverterRustBuffer {
+    typealias SwiftType = [EvidenceRow]
+
+    public static func write(_ value: [EvidenceRow], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeEvidenceRow.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [EvidenceRow] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [EvidenceRow]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeEvidenceRow.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeExport: FfiConverterRustBuffer {
     typealias SwiftType = [Export]
 
@@ -14598,6 +15116,31 @@ fileprivate struct FfiConverterSequenceTypeSuggestion: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeTargetOption: FfiConverterRustBuffer {
+    typealias SwiftType = [TargetOption]
+
+    public static func write(_ value: [TargetOption], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTargetOption.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TargetOption] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TargetOption]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTargetOption.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeValue: FfiConverterRustBuffer {
     typealias SwiftType = [Value]
 
@@ -15031,6 +15574,15 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_weigh() != 41116) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_choose_target() != 58157) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_set_counts() != 1721) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_why_target() != 62834) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_folder_get() != 34120) {

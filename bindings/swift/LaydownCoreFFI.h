@@ -652,6 +652,21 @@ RustBuffer uniffi_laydown_app_fn_method_studio_save(uint64_t ptr, RustBuffer now
 RustBuffer uniffi_laydown_app_fn_method_studio_weigh(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_CHOOSE_TARGET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_CHOOSE_TARGET
+RustBuffer uniffi_laydown_app_fn_method_studio_choose_target(uint64_t ptr, RustBuffer now, RustBuffer target, RustBuffer choice, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_COUNTS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SET_COUNTS
+RustBuffer uniffi_laydown_app_fn_method_studio_set_counts(uint64_t ptr, RustBuffer now, RustBuffer target, RustBuffer firing, RustBuffer piece, int8_t counts, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_WHY_TARGET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_WHY_TARGET
+RustBuffer uniffi_laydown_app_fn_method_studio_why_target(uint64_t ptr, RustBuffer now, RustBuffer target, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_FOLDER
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_CLONE_FOLDER
 uint64_t uniffi_laydown_app_fn_clone_folder(uint64_t handle, RustCallStatus *_Nonnull out_status
@@ -1422,6 +1437,24 @@ uint16_t uniffi_laydown_app_checksum_method_studio_save(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WEIGH
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WEIGH
 uint16_t uniffi_laydown_app_checksum_method_studio_weigh(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_CHOOSE_TARGET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_CHOOSE_TARGET
+uint16_t uniffi_laydown_app_checksum_method_studio_choose_target(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_COUNTS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SET_COUNTS
+uint16_t uniffi_laydown_app_checksum_method_studio_set_counts(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WHY_TARGET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WHY_TARGET
+uint16_t uniffi_laydown_app_checksum_method_studio_why_target(void
     
 );
 #endif

@@ -114,6 +114,7 @@ pub fn glaze_called(id: Uuid, name: &str) -> Glaze {
         powder_density_e3: 2_600,
         starting_laydown_mg_dm2: 5_500,
         gone: false,
+        targets: None,
     }
 }
 

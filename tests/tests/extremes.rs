@@ -29,7 +29,8 @@ use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::kiln::{cone, piece_code};
 use laydown_domain::learning::observation::{FiredObservation, groups};
 use laydown_domain::learning::pooled::{
-    Assumptions, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, RightTile, proportions,
+    Assumptions, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, RestsOn, RightTile, chance_right,
+    judge as judge_by_chance, proportions, target_for,
 };
 use laydown_domain::learning::spread::Spread;
 use laydown_domain::learning::window::{Fit, Window, estimate};
@@ -707,6 +708,23 @@ fn one_target_from_everything() {
                         dog.optional(("pooled target", a, b, thickness, x), || fit.target(&job, &evidence));
                         dog.optional(("chances", a, b, thickness, x), || {
                             fit.chances(&job, Grams::new(a), Grams::new(b))
+                        });
+                        let zone = Zone { kind: ZoneKind::Inside, area: job.area, relative_uncertainty: 0.02 };
+                        let job = Job {
+                            form_name: "form".to_owned(),
+                            zone,
+                            capacity: None,
+                            class: ShapeClass::CylinderMug,
+                            solids,
+                            sensitivity: Sensitivity::High,
+                        };
+                        let scale = Scale::new(Grams::new(2_000.0), Grams::new(0.1), None, None).unwrap();
+                        dog.optional(("pooled verdict", a, b, thickness, x), || {
+                            let (outlook, rests_on) = (fit.outlook(), RestsOn { pots: 2, controls: 1 });
+                            let target = target_for(&outlook, &job, &scale, rests_on)?;
+                            let reading = Reading::Net(Grams::new(19.4));
+                            let verdict = judge_by_chance(&reading, &target, &outlook, &scale, &job, None);
+                            Some((target, verdict.ok(), chance_right(&outlook, &job, &scale, Grams::new(a))))
                         });
                     }
                 }

@@ -9,8 +9,8 @@ use std::sync::atomic::{AtomicBool, Ordering};
 
 use chrono::DateTime;
 use laydown_app::{
-    Assessment, EditorEntry, EditorKind, Now, ProgressListener, Spot, Stop, Studio, StudioError, SyncProgress, Touch,
-    Value as Entered, WeighEntry, folder_at,
+    Assessment, EditorEntry, EditorKind, Now, ProgressListener, Spot, Stop, Studio, StudioError, SyncProgress,
+    TargetChoice, Touch, Value as Entered, WeighEntry, folder_at,
 };
 use serde::Serialize;
 use serde_json::{Map, Value, json};
@@ -259,6 +259,15 @@ impl With<'_> {
         self.0.get("entry").map(|entry| serde_json::from_value(entry.clone()).unwrap())
     }
 
+    fn choice(&self) -> TargetChoice {
+        match self.text("choice") {
+            "AllEvidence" => TargetChoice::AllEvidence,
+            "BestEvidence" => TargetChoice::BestEvidence,
+            "Kept" => TargetChoice::Kept,
+            choice => panic!("no choice is called {choice}"),
+        }
+    }
+
     fn kind(&self) -> EditorKind {
         let name = self.text("kind");
         match name {
@@ -338,6 +347,12 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
         "save" => seen(studio.save(now, with.weigh_entry().unwrap())),
         "coat" => seen(studio.coat(now, with.text("id"))),
         "set_control" => seen(studio.set_control(now, with.text("id"), with.flag("control"))),
+        "choose_target" => seen(studio.choose_target(now, with.text("target"), with.choice())),
+        "why_target" => seen(studio.why_target(now, with.text("target"))),
+        "set_counts" => {
+            let target = with.text("target");
+            seen(studio.set_counts(now, target, with.text("firing"), with.text("piece"), with.flag("counts")))
+        }
         "remove_coat" => seen(studio.remove_coat(now, with.text("id"))),
         "undo" => seen(studio.undo(now, with.text("token"))),
         "redo" => seen(studio.redo(now, with.text("token"))),

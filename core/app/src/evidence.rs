@@ -8,11 +8,12 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::in_use;
+use super::date_text::DAY_MS;
 use super::form_geometry::shape;
 use super::in_words::Sentence;
 use super::in_words::decimal_mark;
 use super::messages::common as say;
-use super::{Result, StudioError};
+use super::{Now, Result, StudioError};
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::Scale;
@@ -20,6 +21,7 @@ use laydown_domain::coat::target::{Control, Sensitivity, TileEvidence};
 use laydown_domain::coat::tile::{self, TileResult};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
+use laydown_domain::glaze::sg_age;
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{
     AreaUnit, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
@@ -31,6 +33,9 @@ use laydown_store::{query, this_device};
 
 /// The most control pieces of one form that a target rests on: the newest ones, so that it follows the studio's hand.
 pub(super) const MOST_CONTROLS: u32 = 24;
+
+/// So many checks of a bucket say how far its SG walks: the newest, as the studio and the weather change.
+const WALK_CHECKS: u32 = 30;
 
 /// An id as the shell hands it back.
 pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {
@@ -111,6 +116,14 @@ pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
     .map_err(|error| StudioError::refused("scale", error.sentence()))
 }
 
+/// What a check of `at` (unix ms) found, as sure as it still is `now` by how far this bucket's SG walks between its checks.
+pub(super) fn aged_sg(conn: &Connection, now: Now, bucket: Uuid, reading: SgReading, at: i64) -> Result<SgReading> {
+    let days = |ms: i64| ms as f64 / DAY_MS as f64;
+    let checks = query::checks(conn, bucket, WALK_CHECKS)?;
+    let checks: Vec<_> = checks.iter().filter_map(|check| Some((days(check.at), sg_of(check).ok()?))).collect();
+    Ok(sg_age::aged(reading, days(now.unix_ms.saturating_sub(at)), sg_age::walk(&checks)))
+}
+
 /// The bucket's last SG and when it was read; an assumed one and `None` if it never was, or what was kept cannot be.
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
     let Some(check) = query::latest_check(conn, bucket)? else { return Ok((SgReading::unchecked(), None)) };
@@ -165,8 +178,15 @@ pub(super) fn own_controls(
 /// The forms and scales that the control pieces share: each is read once, since Save waits for this.
 pub(super) struct Pieces<'a> {
     conn: &'a Connection,
-    forms: BTreeMap<Uuid, Option<(String, Form)>>,
+    forms: BTreeMap<Uuid, Option<KnownForm>>,
     scales: BTreeMap<Uuid, Grams>,
+}
+
+/// What is known of a form today.
+struct KnownForm {
+    name: String,
+    shape: Form,
+    body: Option<Uuid>,
 }
 
 impl<'a> Pieces<'a> {
@@ -187,7 +207,7 @@ impl<'a> Pieces<'a> {
         // How sure an amount from memory is lies in the spread from pot to pot.
         let net_standard_uncertainty =
             known.scale.map_or(Ok(Grams::ZERO), |scale| self.net_standard_uncertainty(scale))?;
-        let Some((form_name, shape)) = self.form(known.form)? else { return Ok(None) };
+        let Some(KnownForm { name, shape, .. }) = self.form(known.form)? else { return Ok(None) };
         let wet = Grams::from_milligrams(known.net_mg);
         let (area, area_relative_uncertainty) = area_now(Some(shape), zone, known.area_mm2);
         let solids = solids_then(known.specific_gravity_e5, known.sg_uncertainty_e5, glaze);
@@ -201,7 +221,7 @@ impl<'a> Pieces<'a> {
             area_relative_uncertainty,
             class: shape.class,
             capacity: shape.capacity,
-            form_name: form_name.clone(),
+            form_name: name.clone(),
             same_form: known.form == form,
             net_standard_uncertainty,
         }))
@@ -214,19 +234,28 @@ impl<'a> Pieces<'a> {
         glaze: &entity::Glaze,
         zone: ZoneKind,
     ) -> Result<Option<Laydown>> {
-        let shape = self.form(coat.form)?.map(|(_, shape)| shape);
+        let shape = self.form(coat.form)?.map(|form| &form.shape);
         let (area, _) = area_now(shape, zone, coat.area_mm2);
         let solids = usable(solids_then(coat.specific_gravity_e5, 0, glaze))?;
         let laydown = solids.map(|solids| Laydown::of(solids.dry(Grams::from_milligrams(coat.net_mg)), area));
         Ok(laydown.filter(|laydown| laydown.is_positive()))
     }
 
-    fn form(&mut self, id: Uuid) -> Result<Option<&(String, Form)>> {
+    /// The clay of a form, where known.
+    pub(super) fn body(&mut self, form: Uuid) -> Result<Option<Uuid>> {
+        Ok(self.form(form)?.and_then(|form| form.body))
+    }
+
+    fn form(&mut self, id: Uuid) -> Result<Option<&KnownForm>> {
         let known = match self.forms.entry(id) {
             Entry::Occupied(known) => known.into_mut(),
             Entry::Vacant(new) => {
                 let known = match entity::Form::load(self.conn, id)? {
-                    Some(form) => usable(shape(self.conn, &form))?.map(|shape| (form.name, shape)),
+                    Some(form) => usable(shape(self.conn, &form))?.map(|shape| KnownForm {
+                        name: form.name,
+                        shape,
+                        body: form.body,
+                    }),
                     None => None,
                 };
                 new.insert(known)

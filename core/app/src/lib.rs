@@ -24,6 +24,7 @@ mod kiln;
 mod lists;
 mod local_settings;
 mod messages;
+mod pooled;
 pub mod sample;
 mod setup;
 mod sizes;
@@ -70,6 +71,7 @@ pub use kiln::{
     FaultChip, Filter, FiringState, FiringView, KilnView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView,
     WaitingRow, ZoneQuestion,
 };
+pub use pooled::{EvidenceRow, TargetChoice, TargetOption, WhyTargetView};
 pub use setup::{CautionView, Section, SetupView};
 pub use sizes::{SizeRow, SizesView};
 pub use sync::{SyncConfig, SyncFailure, SyncLocation, SyncReport, SyncView};
@@ -94,6 +96,8 @@ pub enum VerdictKind {
     CannotTell,
     /// It may be right: the target is only a guess.
     Guess,
+    /// Right by the odds, on a scale too coarse to be sure.
+    ProbablyWithin,
 }
 
 /// A zone of a form.
@@ -356,6 +360,8 @@ pub struct Studio {
     store: Store,
     /// How far the backup goes that was written last, until the app is ended.
     last_backup_made: Mutex<Option<VersionVector>>,
+    /// What fired pots say of the places that were weighed for.
+    pooled: pooled::Cache,
 }
 
 #[uniffi::export]
@@ -380,7 +386,7 @@ impl Studio {
     #[uniffi::constructor]
     pub fn open_here(path: &Path, mark: &Path, now: Now) -> Result<Studio> {
         let (store, before) = Store::open_here(path, mark, now.unix_ms, RandomIds)?;
-        let studio = Studio { store, last_backup_made: Mutex::default() };
+        let studio = Studio { store, last_backup_made: Mutex::default(), pooled: pooled::Cache::default() };
         if let Some(before) = before {
             studio.prefer_as(now, before, |preferred| entity::Preference { phone: None, ..preferred })?;
         }
@@ -421,7 +427,8 @@ impl Studio {
     /// # Errors
     /// As [`Studio::open`].
     pub fn open_with(path: &Path, now: Now, ids: impl Ids + 'static) -> Result<Studio> {
-        Ok(Studio { store: Store::open(path, now.unix_ms, ids)?, last_backup_made: Mutex::default() })
+        let store = Store::open(path, now.unix_ms, ids)?;
+        Ok(Studio { store, last_backup_made: Mutex::default(), pooled: pooled::Cache::default() })
     }
 
     /// Saves what can be read of a damaged studio into a new one in its place; the damaged file is kept beside it. The studio

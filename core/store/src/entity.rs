@@ -384,6 +384,9 @@ entities! {
         /// No longer offered.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         gone: bool,
+        /// How targets are chosen where the potter chose: `[zone, "best"]` for the best single evidence in a zone, and
+        /// `[zone form, mg]` for the dry glaze that is kept as the target in a zone of a form.
+        targets: Option<Pairs>,
     }
 
     /// One mixed lot of a glaze.
@@ -662,6 +665,9 @@ entities! {
         /// To be fired again.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         again: bool,
+        /// Does not count for targets.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        left_out: bool,
     }
 
     /// A photograph of a piece; the file is named by its SHA-256.

@@ -39,8 +39,8 @@ use packed::StringDictionary;
 use photos::Photos;
 pub use recover::{Recovered, recover, recover_here};
 pub use transaction::{
-    Changes, Command, Transaction, Undo, chosen, command_of, devices, events_after, events_in, events_of, last_clocks,
-    latest_commands, next_event, this_device, without_gaps,
+    Changes, Command, Transaction, Undo, chosen, command_of, devices, events_after, events_in, events_of,
+    evidence_stamp, last_clocks, latest_commands, next_event, this_device, without_gaps,
 };
 pub use whole_file::whole_file;
 

@@ -36,7 +36,7 @@ const NEXT_CONTROL_FORM: &str = concat!(
     " AND form > ?3"
 );
 const CONTROL_COATS: &str = concat!(
-    "SELECT at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, scale FROM coat WHERE control AND glaze = ",
+    "SELECT id, at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, scale FROM coat WHERE control AND glaze = ",
     number_of!("?1"),
     " AND zone = ",
     number_of!("?2"),
@@ -75,8 +75,9 @@ const COATS_LIKE: &str = concat!(
     ") AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7"
 );
 const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
-     coat.specific_gravity_e5, coat.area_mm2, finding.firing, finding.inside, finding.outside, finding.faults \
-     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, specific_gravity_e5, area_mm2 FROM coat \
+     coat.specific_gravity_e5, coat.sg_uncertainty_e5, coat.area_mm2, coat.scale, \
+     finding.firing, finding.inside, finding.outside, finding.faults, finding.left_out \
+     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, specific_gravity_e5, sg_uncertainty_e5, area_mm2, scale FROM coat \
      ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
@@ -214,8 +215,12 @@ pub struct CoatAndFinding {
     pub aim_mg: i64,
     /// Specific gravity of the bucket then, hundred-thousandths.
     pub specific_gravity_e5: i64,
+    /// Standard uncertainty of that, hundred-thousandths.
+    pub sg_uncertainty_e5: i64,
     /// Area coated, mm2, as it was taken to be then.
     pub area_mm2: i64,
+    /// The scale.
+    pub scale: Uuid,
     /// The firing; `None` where the piece was not looked at, and all below with it.
     pub firing: Option<Uuid>,
     /// Code of how thick the glaze inside looks.
@@ -224,6 +229,8 @@ pub struct CoatAndFinding {
     pub outside: Option<String>,
     /// Faults, as in [`Finding::faults`].
     pub faults: Option<Pairs>,
+    /// Whether it does not count for targets.
+    pub left_out: bool,
 }
 
 /// The newest coats, at most `limit`, newest first, each once for every firing after which its piece was looked at, and once
@@ -244,14 +251,28 @@ pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFi
             net_mg: row.get(6)?,
             aim_mg: row.get(7)?,
             specific_gravity_e5: row.get(8)?,
-            area_mm2: row.get(9)?,
-            firing: row.get(10)?,
-            inside: row.get(11)?,
-            outside: row.get(12)?,
-            faults: row.get(13)?,
+            sg_uncertainty_e5: row.get(9)?,
+            area_mm2: row.get(10)?,
+            scale: decode(conn, &mut strings, row, 11)?,
+            firing: row.get(12)?,
+            inside: row.get(13)?,
+            outside: row.get(14)?,
+            faults: row.get(15)?,
+            left_out: row.get::<_, Option<bool>>(16)?.unwrap_or_default(),
         });
     }
     Ok(found)
+}
+
+/// Whether any fired piece was ever looked at.
+pub fn any_finding(conn: &Connection) -> Result<bool, StoreError> {
+    Ok(conn.prepare_cached("SELECT EXISTS (SELECT 1 FROM finding)")?.query_row([], |row| row.get(0))?)
+}
+
+/// Whether a piece was looked at after a firing.
+pub(super) fn has_finding(conn: &Connection, piece: Uuid) -> Result<bool, StoreError> {
+    let mut select = conn.prepare_cached("SELECT EXISTS (SELECT 1 FROM finding WHERE piece = ?1)")?;
+    Ok(select.query_row([piece], |row| row.get(0))?)
 }
 
 /// What came out of a firing on a piece.
@@ -286,6 +307,8 @@ pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Resul
 /// A piece that came out right: what a target needs of it, and no more, since Save waits for it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ControlPiece {
+    /// The coat, or what was typed in.
+    pub id: Uuid,
     /// When it was weighed or typed in, unix ms.
     pub at: i64,
     /// Its form.
@@ -308,6 +331,7 @@ macro_rules! control_piece_of {
             fn from(saved: &$entity) -> ControlPiece {
                 let scale: fn(&$entity) -> Option<Uuid> = $scale;
                 ControlPiece {
+                    id: saved.id,
                     at: saved.at,
                     form: saved.form,
                     net_mg: saved.net_mg,
@@ -364,13 +388,14 @@ pub fn controls_came_out_right(conn: &Connection, glaze: Uuid, zone: &str, limit
 
 fn control_coat(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>) -> Result<ControlPiece, StoreError> {
     Ok(ControlPiece {
-        at: row.get(0)?,
-        form: decode(conn, strings, row, 1)?,
-        net_mg: row.get(2)?,
-        area_mm2: row.get(3)?,
-        specific_gravity_e5: row.get(4)?,
-        sg_uncertainty_e5: row.get(5)?,
-        scale: Some(decode(conn, strings, row, 6)?),
+        id: row.get(0)?,
+        at: row.get(1)?,
+        form: decode(conn, strings, row, 2)?,
+        net_mg: row.get(3)?,
+        area_mm2: row.get(4)?,
+        specific_gravity_e5: row.get(5)?,
+        sg_uncertainty_e5: row.get(6)?,
+        scale: Some(decode(conn, strings, row, 7)?),
     })
 }
 

@@ -9,10 +9,11 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use super::domain::Domain;
-use super::entity::{Entity, TABLES, Table};
+use super::entity::{Body as Clay, Coat, Control, Entity, Finding, Firing, Form, Glaze, Scale, TABLES, Table, Tile};
 use super::error::StoreError;
 use super::ingest;
 use super::packed::{self, StringDictionary, known_number};
+use super::query::has_finding;
 use crate::journal::{Body, Clock, DeviceId, Event, EventId, History, Ids, Kind, SEEN, fold};
 
 /// Bits of an event's place that hold its sequence number; the device's number lies above.
@@ -69,6 +70,7 @@ pub struct Transaction<'a> {
     pub(super) next_seq: i64,
     pub(super) clock: Clock,
     touched: BTreeSet<(Kind, Uuid)>,
+    evidence_changed: bool,
     pub(super) events: Vec<EventId>,
 }
 
@@ -101,6 +103,7 @@ impl<'a> Transaction<'a> {
             next_seq,
             clock,
             touched: BTreeSet::new(),
+            evidence_changed: false,
             events: Vec::new(),
         })
     }
@@ -277,11 +280,44 @@ impl<'a> Transaction<'a> {
 
     pub(super) fn refolded<E: Borrow<Event>>(&mut self, entity: Uuid, events: &[E]) -> Result<(), StoreError> {
         refold(self.conn, self.strings, entity, events)?;
+        if !self.evidence_changed && teaches(self.conn, events)? {
+            self.evidence_changed = true;
+            let next = evidence_stamp(self.conn)?.wrapping_add(1);
+            self.choose(EVIDENCE, Some(&next.to_string()))?;
+        }
         for event in events.iter().map(Borrow::borrow).filter(|event| event.kind != Kind::RETRACT) {
             self.touched.insert((event.kind.clone(), entity));
         }
         Ok(())
     }
+}
+
+/// Under what name the number of changes of the evidence is remembered.
+const EVIDENCE: &str = "evidence";
+
+/// A number that changes whenever something did that a target can rest on. What was calculated at one number holds while it
+/// stays; this phone's own.
+pub fn evidence_stamp(conn: &Connection) -> Result<i64, StoreError> {
+    Ok(chosen(conn, EVIDENCE)?.and_then(|text| text.parse().ok()).unwrap_or_default())
+}
+
+/// Whether what these events of one thing make can change a target of another day. A coat that is new and on a piece that was
+/// not fired yet cannot: glazing goes on without anything being calculated again.
+fn teaches<E: Borrow<Event>>(conn: &Connection, events: &[E]) -> Result<bool, StoreError> {
+    const TEACHING: [Kind; 8] =
+        [Glaze::KIND, Form::KIND, Clay::KIND, Scale::KIND, Firing::KIND, Finding::KIND, Control::KIND, Tile::KIND];
+    let events = || events.iter().map(Borrow::borrow);
+    if events().any(|event| TEACHING.contains(&event.kind)) {
+        return Ok(true);
+    }
+    let mut coats = events().filter(|event| event.kind == Coat::KIND);
+    let Some(coat) = coats.next() else { return Ok(false) };
+    let is_marked = coat.body.get("control").is_some_and(|control| control.as_bool() == Some(true));
+    if is_marked || events().count() > 1 {
+        return Ok(true);
+    }
+    let piece = coat.body.get("piece").and_then(|piece| piece.as_str()?.parse().ok());
+    piece.map_or(Ok(false), |piece| has_finding(conn, piece))
 }
 
 /// Makes every fold again from the journal alone.

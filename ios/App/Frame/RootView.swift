@@ -141,6 +141,7 @@ private struct PageView: View {
         case .history(let thing): HistoryPage(frame: frame, thing: thing)
         case .devices: DevicesPage(frame: frame)
         case .import: ImportPage(frame: frame)
+        case .why(let target): WhyPage(frame: frame, target: target)
         }
     }
 }

@@ -3,7 +3,7 @@ import SwiftUI
 
 /// A verdict as a shape that is known at arm's length: within is a filled disc with a check on it; short an arrow that falls
 /// away under the line; over an arrow that rises above it; cannot tell a broken ring with a wave; a guess an open diamond
-/// round a dot.
+/// round a dot; probably within an open ring with a check in it.
 struct VerdictMark: View {
     let kind: VerdictKind
 
@@ -20,6 +20,7 @@ struct VerdictMark: View {
             case .over: arrow(context, up: true)
             case .cannotTell: cannotTell(context)
             case .guess: guess(context)
+            case .probablyWithin: probablyWithin(context)
             }
         }
         .accessibilityHidden(true)
@@ -34,6 +35,15 @@ struct VerdictMark: View {
         var check = Path()
         check.addLines([CGPoint(x: 14.5, y: 24.5), CGPoint(x: 21.5, y: 31.5), CGPoint(x: 33.5, y: 17.5)])
         context.stroke(check, with: .color(.surface), style: style(5))
+    }
+
+    /// As within, but the disc is open.
+    private func probablyWithin(_ context: GraphicsContext) {
+        let disc = Path(ellipseIn: CGRect(x: 5, y: 5, width: 38, height: 38))
+        context.stroke(disc, with: .color(kind.ink), style: style(4.5))
+        var check = Path()
+        check.addLines([CGPoint(x: 14.5, y: 24.5), CGPoint(x: 21.5, y: 31.5), CGPoint(x: 33.5, y: 17.5)])
+        context.stroke(check, with: .color(kind.ink), style: style(4.5))
     }
 
     /// An arrow away from the line that the coat should have met.
@@ -82,7 +92,7 @@ extension VerdictKind {
     /// The colour of a verdict's words and mark.
     var ink: Color {
         switch self {
-        case .within: .within
+        case .within, .probablyWithin: .within
         case .short: .shortOf
         case .over: .over
         case .cannotTell: .cannotTell
@@ -97,7 +107,7 @@ extension VerdictKind {
         case .short: .shortOfGround
         case .over: .overGround
         case .cannotTell: .cannotTellGround
-        case .guess: .keyQuiet
+        case .guess, .probablyWithin: .keyQuiet
         }
     }
 }

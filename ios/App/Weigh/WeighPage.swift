@@ -65,7 +65,7 @@ struct WeighPage: View {
         .sheet(item: $telling) { telling in
             if let view = screen.view {
                 switch telling {
-                case .details: Details(view: view)
+                case .details: Details(view: view) { screen.choose($0) }
                 case .recent: RecentCoats(title: view.tally, coats: view.recent)
                 }
             }
@@ -568,7 +568,9 @@ extension Tone {
 /// All that is known of the reading and of the aim, over the page.
 private struct Details: View {
     @Environment(\.dismiss) private var dismiss
+    @Environment(\.go) private var go
     let view: WeighView
+    let choose: @MainActor (TargetOption) -> Void
 
     var body: some View {
         NavigationStack {
@@ -587,6 +589,8 @@ private struct Details: View {
                     section(
                         target.span,
                         [target.source, target.restsOn, target.sure, target.tolerance])
+                    Section { buttons(target) }
+                        .listRowBackground(Color.surface)
                 }
             }
             .scrollContentBackground(.hidden)
@@ -598,6 +602,22 @@ private struct Details: View {
             }
         }
         .presentationDetents([.medium, .large])
+    }
+
+    @ViewBuilder
+    private func buttons(_ target: TargetView) -> some View {
+        ForEach(target.options, id: \.label) { option in
+            Button(option.label) {
+                dismiss()
+                choose(option)
+            }
+            .frame(minHeight: 48)
+        }
+        Button(target.why) {
+            dismiss()
+            go(.why(target: target.id))
+        }
+        .frame(minHeight: 48)
     }
 
     private func section(_ title: String, _ sentences: [String]) -> some View {

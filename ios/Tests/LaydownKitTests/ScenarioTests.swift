@@ -274,6 +274,10 @@ private struct With {
         return try #require(try one("trouble", of: troubles))
     }
 
+    func choice() throws -> TargetChoice? {
+        try one("choice", of: [TargetChoice.allEvidence, .bestEvidence, .kept])
+    }
+
     func look() throws -> Assessment {
         let look = try of("look")
         switch try look.text("of") {
@@ -305,6 +309,13 @@ extension Studio {
         case "save": return try save(now: now, entry: try #require(try with.weighEntry()))
         case "coat": return try coat(now: now, id: try text("id"))
         case "set_control": return try setControl(now: now, id: try text("id"), control: try with.flag("control"))
+        case "choose_target":
+            return try chooseTarget(now: now, target: try text("target"), choice: try #require(try with.choice()))
+        case "why_target": return try whyTarget(now: now, target: try text("target"))
+        case "set_counts":
+            return try setCounts(
+                now: now, target: try text("target"), firing: try text("firing"), piece: try text("piece"),
+                counts: try with.flag("counts"))
         case "remove_coat": return try removeCoat(now: now, id: try text("id"))
         case "undo": return try undo(now: now, token: try text("token"))
         case "redo": return try redo(now: now, token: try text("token"))

@@ -5,8 +5,8 @@
 use std::path::Path;
 use std::time::Duration;
 
-use laydown_app::{Now, Studio};
-use laydown_store::entity::{Finding, Firing, Kiln};
+use laydown_app::{Now, Studio, WeighView};
+use laydown_store::entity::{Entity, Finding, Firing, Kiln};
 use laydown_store::journal::{Ids, SeededIds};
 use laydown_store::{StoreError, query};
 use rusqlite::Connection;
@@ -22,6 +22,8 @@ const TIMES: usize = 40;
 /// As many coats as the studio looks through.
 const NEWEST: u32 = 4_000;
 const GOAL: Duration = Duration::from_millis(20);
+/// As in a studio where nothing was judged.
+const OPEN_GOAL: Duration = Duration::from_millis(5);
 
 pub fn rows() {
     let folder = tempfile::tempdir().unwrap();
@@ -40,6 +42,33 @@ pub fn rows() {
     }
     row("Findings in 100,000 coats", lists, list_rows, Goal::Within(GOAL));
     row("  the findings of one glaze", pages, page_rows, Goal::Within(GOAL));
+    drop(studio);
+    weighing(&path, now, bare);
+}
+
+/// The Weigh screen by what all these pots say: opened with what was remembered, again, and once one more was judged.
+fn weighing(path: &Path, now: Now, bare: impl Fn()) {
+    let by_pots = |view: WeighView| assert!(view.target.unwrap().source.contains("fired pots"));
+    let studio = Studio::open(path, now).unwrap();
+    let entry = studio.weigh(now, None).unwrap().entry;
+    studio.remember(now, &entry).unwrap();
+    let mut finding = studio.store().read(Finding::all).unwrap().pop().unwrap();
+    let (mut opened, mut again, mut changed) = (Vec::new(), Vec::new(), Vec::new());
+    let mut rows = [Vec::new(), Vec::new(), Vec::new()];
+    for at in 0..TIMES {
+        opened.push(timed(|| by_pots(Studio::open(path, now).unwrap().weigh(now, None).unwrap())));
+        again.push(timed(|| by_pots(studio.weigh(now, None).unwrap())));
+        rows.iter_mut().for_each(|rows| rows.push(timed(&bare)));
+        finding.liking = Some(1 + at as i64 % 5);
+        studio.store().transact(NOW, |tx| tx.put(&finding)).unwrap();
+        changed.push(timed(|| by_pots(studio.weigh(now, None).unwrap())));
+        // So that what is remembered holds when it is opened next.
+        studio.remember(now, &entry).unwrap();
+    }
+    let [of_opened, of_again, of_changed] = rows;
+    row("open 100,000 judged coats, the Weigh screen", opened, of_opened, Goal::Within(OPEN_GOAL));
+    row("  the Weigh screen again", again, of_again, Goal::Within(OPEN_GOAL));
+    row("  the Weigh screen after one more was judged", changed, of_changed, Goal::Within(GOAL));
 }
 
 /// Every coat on a piece of its own, in a firing of fifty, and looked at: thin, right or thick by its weight. Answers with the

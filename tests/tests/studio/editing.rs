@@ -236,6 +236,7 @@ impl Things<'_, '_> {
             powder_density_e3: self.rng.i64(2_001..2_999),
             starting_laydown_mg_dm2: self.rng.i64(3_001..8_000),
             gone: false,
+            targets: None,
         };
         self.put(EditorKind::Glaze, &glaze)
     }

@@ -10,6 +10,7 @@ mod forms;
 mod history;
 mod import;
 mod kiln;
+mod pooled;
 mod truth;
 
 use laydown_app::{EditorEntry, EditorKind, Now, Studio, StudioError, Value, WeighEntry, WeighMode};

@@ -5,6 +5,7 @@ verdict-short = zu wenig
 verdict-over = zu viel
 verdict-cannot-tell = unklar
 verdict-guess = geschätzt
+verdict-probably-within = passt wohl
 
 zone-inside = innen
 zone-outside = außen

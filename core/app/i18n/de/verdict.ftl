@@ -8,18 +8,21 @@ headline-near = { $because ->
     [guess] NAH AN DER ERSTEN SCHÄTZUNG
     [tiles] NAH AN DEN PROBEPLÄTTCHEN
     [bucket] NAH DRAN: DICHTE NICHT GEPRÜFT
+    [pots] NAH DRAN: NOCH ZU WENIG STÜCKE
    *[area] NAH DRAN: FLÄCHE NICHT GEMESSEN
 }
 headline-under = { $because ->
     [guess] UNTER DER ERSTEN SCHÄTZUNG
     [tiles] UNTER DEN PROBEPLÄTTCHEN
     [bucket] DARUNTER: DICHTE NICHT GEPRÜFT
+    [pots] DARUNTER: NOCH ZU WENIG STÜCKE
    *[area] DARUNTER: FLÄCHE NICHT GEMESSEN
 }
 headline-above = { $because ->
     [guess] ÜBER DER ERSTEN SCHÄTZUNG
     [tiles] ÜBER DEN PROBEPLÄTTCHEN
     [bucket] DARÜBER: DICHTE NICHT GEPRÜFT
+    [pots] DARÜBER: NOCH ZU WENIG STÜCKE
    *[area] DARÜBER: FLÄCHE NICHT GEMESSEN
 }
 
@@ -79,18 +82,21 @@ spoken-near = { $because ->
     [guess] Nah an der ersten Schätzung. Speichern.
     [tiles] Nah an den Probeplättchen. Speichern.
     [bucket] Nah dran, aber die Dichte ist nicht geprüft. Speichern.
+    [pots] Nah dran, aber noch aus zu wenigen Stücken. Speichern.
    *[area] Nah dran, aber die Fläche ist nicht gemessen. Speichern.
 }
 spoken-under = { $because ->
     [guess] Unter der ersten Schätzung. Noch { $amount } auftragen oder speichern.
     [tiles] Unter den Probeplättchen. Noch { $amount } auftragen oder speichern.
     [bucket] Darunter, aber die Dichte ist nicht geprüft. Noch { $amount } auftragen oder speichern.
+    [pots] Darunter, aber noch aus zu wenigen Stücken. Noch { $amount } auftragen oder speichern.
    *[area] Darunter, aber die Fläche ist nicht gemessen. Noch { $amount } auftragen oder speichern.
 }
 spoken-above = { $because ->
     [guess] Über der ersten Schätzung. { $amount } abnehmen oder speichern.
     [tiles] Über den Probeplättchen. { $amount } abnehmen oder speichern.
     [bucket] Darüber, aber die Dichte ist nicht geprüft. { $amount } abnehmen oder speichern.
+    [pots] Darüber, aber noch aus zu wenigen Stücken. { $amount } abnehmen oder speichern.
    *[area] Darüber, aber die Fläche ist nicht gemessen. { $amount } abnehmen oder speichern.
 }
 spoken-short-too-coarse = Zu wenig. Etwas auftragen, dann eine feinere Waage nehmen.

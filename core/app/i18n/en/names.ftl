@@ -6,6 +6,7 @@ verdict-short = short
 verdict-over = over
 verdict-cannot-tell = can't tell
 verdict-guess = a guess
+verdict-probably-within = probably within
 
 ## A part of a form that takes one coat.
 zone-inside = inside

@@ -5,23 +5,26 @@ headline-within = WITHIN
 headline-short = SHORT
 headline-over = OVER
 headline-cannot-tell = CAN'T TELL
-# $because: why the target is a guess: guess, tiles, bucket or area.
+# $because: why the target is a guess: guess, tiles, bucket, pots or area.
 headline-near = { $because ->
     [guess] NEAR YOUR FIRST GUESS
     [tiles] NEAR YOUR TILES
     [bucket] NEAR: SG NOT CHECKED
+    [pots] NEAR: TOO FEW POTS YET
    *[area] NEAR: AREA NOT MEASURED
 }
 headline-under = { $because ->
     [guess] UNDER YOUR FIRST GUESS
     [tiles] UNDER YOUR TILES
     [bucket] UNDER: SG NOT CHECKED
+    [pots] UNDER: TOO FEW POTS YET
    *[area] UNDER: AREA NOT MEASURED
 }
 headline-above = { $because ->
     [guess] OVER YOUR FIRST GUESS
     [tiles] OVER YOUR TILES
     [bucket] OVER: SG NOT CHECKED
+    [pots] OVER: TOO FEW POTS YET
    *[area] OVER: AREA NOT MEASURED
 }
 
@@ -91,18 +94,21 @@ spoken-near = { $because ->
     [guess] Near your first guess. Save it.
     [tiles] Near your tiles. Save it.
     [bucket] Near, but the S G is not checked. Save it.
+    [pots] Near, but from too few pots yet. Save it.
    *[area] Near, but the area is not measured. Save it.
 }
 spoken-under = { $because ->
     [guess] Under your first guess. Add { $amount }, or save it.
     [tiles] Under your tiles. Add { $amount }, or save it.
     [bucket] Under, but the S G is not checked. Add { $amount }, or save it.
+    [pots] Under, but from too few pots yet. Add { $amount }, or save it.
    *[area] Under, but the area is not measured. Add { $amount }, or save it.
 }
 spoken-above = { $because ->
     [guess] Over your first guess. Take off { $amount }, or save it.
     [tiles] Over your tiles. Take off { $amount }, or save it.
     [bucket] Over, but the S G is not checked. Take off { $amount }, or save it.
+    [pots] Over, but from too few pots yet. Take off { $amount }, or save it.
    *[area] Over, but the area is not measured. Take off { $amount }, or save it.
 }
 spoken-short-too-coarse = Short. Add some, then use a finer scale.

@@ -5,6 +5,7 @@ verdict-short = falta
 verdict-over = sobra
 verdict-cannot-tell = no se sabe
 verdict-guess = estimado
+verdict-probably-within = seguramente bien
 
 zone-inside = interior
 zone-outside = exterior

@@ -8,18 +8,21 @@ headline-near = { $because ->
     [guess] CERCA DE LA PRIMERA ESTIMACIÓN
     [tiles] CERCA DE LAS PLAQUETAS
     [bucket] CERCA: DENSIDAD SIN COMPROBAR
+    [pots] CERCA: AÚN POCAS PIEZAS
    *[area] CERCA: SUPERFICIE SIN MEDIR
 }
 headline-under = { $because ->
     [guess] BAJO LA PRIMERA ESTIMACIÓN
     [tiles] POR DEBAJO DE LAS PLAQUETAS
     [bucket] POR DEBAJO: DENSIDAD SIN COMPROBAR
+    [pots] POR DEBAJO: AÚN POCAS PIEZAS
    *[area] POR DEBAJO: SUPERFICIE SIN MEDIR
 }
 headline-above = { $because ->
     [guess] SOBRE LA PRIMERA ESTIMACIÓN
     [tiles] POR ENCIMA DE LAS PLAQUETAS
     [bucket] POR ENCIMA: DENSIDAD SIN COMPROBAR
+    [pots] POR ENCIMA: AÚN POCAS PIEZAS
    *[area] POR ENCIMA: SUPERFICIE SIN MEDIR
 }
 
@@ -79,18 +82,21 @@ spoken-near = { $because ->
     [guess] Cerca de la primera estimación. Guardar.
     [tiles] Cerca de las plaquetas. Guardar.
     [bucket] Cerca, pero la densidad está sin comprobar. Guardar.
+    [pots] Cerca, pero aún de pocas piezas. Guardar.
    *[area] Cerca, pero la superficie está sin medir. Guardar.
 }
 spoken-under = { $because ->
     [guess] Por debajo de la primera estimación. Añadir { $amount } o guardar.
     [tiles] Por debajo de las plaquetas. Añadir { $amount } o guardar.
     [bucket] Por debajo, pero la densidad está sin comprobar. Añadir { $amount } o guardar.
+    [pots] Por debajo, pero aún de pocas piezas. Añadir { $amount } o guardar.
    *[area] Por debajo, pero la superficie está sin medir. Añadir { $amount } o guardar.
 }
 spoken-above = { $because ->
     [guess] Por encima de la primera estimación. Quitar { $amount } o guardar.
     [tiles] Por encima de las plaquetas. Quitar { $amount } o guardar.
     [bucket] Por encima, pero la densidad está sin comprobar. Quitar { $amount } o guardar.
+    [pots] Por encima, pero aún de pocas piezas. Quitar { $amount } o guardar.
    *[area] Por encima, pero la superficie está sin medir. Quitar { $amount } o guardar.
 }
 spoken-short-too-coarse = Falta. Añadir algo y usar una báscula más precisa.

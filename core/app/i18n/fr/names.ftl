@@ -5,6 +5,7 @@ verdict-short = pas assez
 verdict-over = trop
 verdict-cannot-tell = incertain
 verdict-guess = estimation
+verdict-probably-within = probablement bon
 zone-inside = intérieur
 zone-outside = extérieur
 zone-whole = intérieur et extérieur

@@ -8,18 +8,21 @@ headline-near = { $because ->
     [guess] PRÈS DE L’ESTIMATION
     [tiles] PRÈS DE VOS PLAQUETTES
     [bucket] PRÈS : DENSITÉ NON CONTRÔLÉE
+    [pots] PRÈS : ENCORE TROP PEU DE PIÈCES
    *[area] PRÈS : SURFACE NON MESURÉE
 }
 headline-under = { $because ->
     [guess] SOUS L’ESTIMATION
     [tiles] SOUS VOS PLAQUETTES
     [bucket] DESSOUS : DENSITÉ NON CONTRÔLÉE
+    [pots] DESSOUS : ENCORE TROP PEU DE PIÈCES
    *[area] DESSOUS : SURFACE NON MESURÉE
 }
 headline-above = { $because ->
     [guess] AU-DESSUS DE L’ESTIMATION
     [tiles] AU-DESSUS DE VOS PLAQUETTES
     [bucket] AU-DESSUS : DENSITÉ NON CONTRÔLÉE
+    [pots] AU-DESSUS : ENCORE TROP PEU DE PIÈCES
    *[area] AU-DESSUS : SURFACE NON MESURÉE
 }
 save-it = Enregistrer
@@ -74,18 +77,21 @@ spoken-near = { $because ->
     [guess] Près de votre première estimation. Enregistrez.
     [tiles] Près de vos plaquettes. Enregistrez.
     [bucket] Près, mais la densité n’est pas contrôlée. Enregistrez.
+    [pots] Près, mais d’après trop peu de pièces encore. Enregistrez.
    *[area] Près, mais la surface n’est pas mesurée. Enregistrez.
 }
 spoken-under = { $because ->
     [guess] Sous votre première estimation. Ajoutez { $amount }, ou enregistrez.
     [tiles] Sous vos plaquettes. Ajoutez { $amount }, ou enregistrez.
     [bucket] Dessous, mais la densité n’est pas contrôlée. Ajoutez { $amount }, ou enregistrez.
+    [pots] Dessous, mais d’après trop peu de pièces encore. Ajoutez { $amount }, ou enregistrez.
    *[area] Dessous, mais la surface n’est pas mesurée. Ajoutez { $amount }, ou enregistrez.
 }
 spoken-above = { $because ->
     [guess] Au-dessus de votre première estimation. Retirez { $amount }, ou enregistrez.
     [tiles] Au-dessus de vos plaquettes. Retirez { $amount }, ou enregistrez.
     [bucket] Au-dessus, mais la densité n’est pas contrôlée. Retirez { $amount }, ou enregistrez.
+    [pots] Au-dessus, mais d’après trop peu de pièces encore. Retirez { $amount }, ou enregistrez.
    *[area] Au-dessus, mais la surface n’est pas mesurée. Retirez { $amount }, ou enregistrez.
 }
 spoken-short-too-coarse = Pas assez. Ajoutez-en, puis prenez une balance plus fine.

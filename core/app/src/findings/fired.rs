@@ -12,7 +12,7 @@ use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::learning::observation::FiredObservation;
 use laydown_domain::units::Laydown;
 use laydown_store::entity::{self, Entity};
-use laydown_store::query::{self, CoatAndFinding};
+use laydown_store::query::{self, CoatAndFinding, ControlPiece};
 
 /// Among how many of the newest coats a lesson is looked for, those of all glazes together: as a studio's clay, water and
 /// hands change, what is older says less.
@@ -39,6 +39,8 @@ pub(super) struct OfGlaze {
     pub(super) coats: Vec<Weighed>,
     /// Those of them that were fired and looked at, newest first, at most [`MOST_LOOKS`].
     pub(super) observations: Vec<FiredObservation>,
+    /// How many of these count for targets.
+    pub(super) counted: usize,
 }
 
 /// The newest coats of the studio, by glaze.
@@ -52,39 +54,28 @@ pub(super) struct Fired {
 impl Fired {
     pub(super) fn read(conn: &Connection) -> Result<Fired> {
         let rows = query::coats_and_findings(conn, NEWEST)?;
-        let mut pieces: Vec<(Uuid, Vec<CoatAndFinding>)> = Vec::new();
-        let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
         let mut glazes: BTreeMap<Uuid, OfGlaze> = BTreeMap::new();
-        let (mut before, mut count) = (None, 0);
-        for row in rows {
-            // A coat comes once for each firing of its piece, one after the other.
+        let mut before = None;
+        for row in &rows {
             if before.replace(row.coat) != Some(row.coat) {
-                count += 1;
                 let weighed =
                     |zone| Weighed { form: row.form, zone, at: row.at, net_mg: row.net_mg, aim_mg: row.aim_mg };
                 glazes.entry(row.glaze).or_default().coats.extend(row.zone.parse().ok().map(weighed));
             }
-            let place = *places.entry(row.piece).or_insert(pieces.len());
-            match pieces.get_mut(place) {
-                Some((_, rows)) => rows.push(row),
-                None => pieces.push((row.piece, vec![row])),
-            }
         }
+        let (pieces, count) = by_piece(rows);
         let mut known = Known {
             bodies: entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect(),
             glazes: entity::Glaze::all(conn)?.into_iter().map(|glaze| (glaze.id, glaze)).collect(),
             pieces: Pieces::new(conn),
         };
-        let named: BTreeSet<Uuid> = pieces.iter().flat_map(|(_, rows)| rows).filter_map(|row| row.firing).collect();
-        let mut firings = BTreeMap::new();
-        for id in named {
-            firings.extend(entity::Firing::load(conn, id)?.filter(|firing| !firing.gone).map(|firing| (id, firing)));
-        }
-        for (_, rows) in pieces {
-            for (glaze, observation) in observations(&rows, &firings, &mut known)? {
-                let observations = &mut glazes.entry(glaze).or_default().observations;
-                if observations.len() < MOST_LOOKS {
-                    observations.push(observation);
+        let firings = firings(conn, &pieces)?;
+        for rows in pieces {
+            for (glaze, observation, left_out) in observations(&rows, &firings, &mut known)? {
+                let of_glaze = glazes.entry(glaze).or_default();
+                if of_glaze.observations.len() < MOST_LOOKS {
+                    of_glaze.observations.push(observation);
+                    of_glaze.counted += usize::from(!left_out);
                 }
             }
         }
@@ -92,40 +83,127 @@ impl Fired {
     }
 }
 
-/// What one piece says of its glazes. Its first firing counts, since a later one has changed more than the amount, and only
-/// coats that were on it by then. Coats of one glaze in one zone count as one; a zone with two glazes says nothing of either.
+/// What one piece says of its glazes, and whether that does not count for targets.
 fn observations(
     rows: &[CoatAndFinding],
     firings: &BTreeMap<Uuid, entity::Firing>,
     known: &mut Known<'_>,
-) -> Result<Vec<(Uuid, FiredObservation)>> {
-    let fired = rows.iter().filter_map(|row| firings.get(&row.firing?));
-    let Some(first) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Ok(Vec::new()) };
-    let by_then = first.fired_at.unwrap_or(i64::MAX);
-    let coats: Vec<&CoatAndFinding> =
-        rows.iter().filter(|row| row.firing == Some(first.id) && row.at <= by_then).collect();
-    let mut zones: BTreeMap<&str, Vec<&CoatAndFinding>> = BTreeMap::new();
-    for coat in coats {
-        zones.entry(coat.zone.as_str()).or_default().push(coat);
-    }
-    let has_whole = zones.contains_key(ZoneKind::Whole.code());
+) -> Result<Vec<(Uuid, FiredObservation, bool)>> {
     let mut observations = Vec::new();
-    for (zone, coats) in &zones {
-        let (Ok(zone), Some(coat)) = (zone.parse::<ZoneKind>(), coats.first()) else { continue };
-        let is_mixed = coats.iter().any(|other| other.glaze != coat.glaze) || (has_whole && zones.len() > 1);
-        let Some(thickness) = thickness(zone, &coat.inside, &coat.outside).filter(|_| !is_mixed) else { continue };
-        let Some(laydown) = known.laydown(zone, coats)? else { continue };
+    for judged in judged(rows, firings) {
+        let Some(laydown) = known.laydown(judged.zone, &judged.coats)? else { continue };
         let observation = FiredObservation {
             laydown,
-            thickness,
-            zone,
-            cone: first.cone.clone(),
-            body: known.bodies.get(&coat.form).copied().flatten(),
-            faults: faults(zone, coat),
+            thickness: judged.thickness,
+            zone: judged.zone,
+            cone: judged.firing.cone.clone(),
+            body: known.bodies.get(&judged.found.form).copied().flatten(),
+            faults: faults(judged.zone, judged.found),
         };
-        observations.push((coat.glaze, observation));
+        observations.push((judged.found.glaze, observation, judged.found.left_out));
     }
     Ok(observations)
+}
+
+/// The coats of one glaze in one zone of a piece, and how they came out.
+struct Judged<'a> {
+    coats: Vec<&'a CoatAndFinding>,
+    /// The first of them, with what was found.
+    found: &'a CoatAndFinding,
+    firing: &'a entity::Firing,
+    zone: ZoneKind,
+    thickness: Thickness,
+}
+
+/// What was judged on one piece. Its first firing counts, since a later one has changed more than the amount, and only coats
+/// that were on it by then. Coats of one glaze in one zone count as one; a zone with two glazes says nothing of either.
+fn judged<'a>(rows: &'a [CoatAndFinding], firings: &'a BTreeMap<Uuid, entity::Firing>) -> Vec<Judged<'a>> {
+    let fired = rows.iter().filter_map(|row| firings.get(&row.firing?));
+    let Some(firing) = fired.min_by_key(|firing| (firing.at, firing.id)) else { return Vec::new() };
+    let by_then = firing.fired_at.unwrap_or(i64::MAX);
+    let mut zones: BTreeMap<&str, Vec<&CoatAndFinding>> = BTreeMap::new();
+    for coat in rows.iter().filter(|row| row.firing == Some(firing.id) && row.at <= by_then) {
+        zones.entry(coat.zone.as_str()).or_default().push(coat);
+    }
+    let is_one_dip_and_more = zones.contains_key(ZoneKind::Whole.code()) && zones.len() > 1;
+    let judged = zones.into_iter().filter_map(|(zone, coats)| {
+        let (zone, found) = (zone.parse::<ZoneKind>().ok()?, *coats.first()?);
+        let is_mixed = is_one_dip_and_more || coats.iter().any(|other| other.glaze != found.glaze);
+        let thickness = thickness(zone, &found.inside, &found.outside).filter(|_| !is_mixed)?;
+        Some(Judged { coats, found, firing, zone, thickness })
+    });
+    judged.collect()
+}
+
+/// The coats of one glaze in one zone of a piece, and how they came out of its first firing.
+pub(crate) struct JudgedCoats {
+    pub(crate) piece: Uuid,
+    pub(crate) firing: Uuid,
+    pub(crate) cone: String,
+    pub(crate) zone: ZoneKind,
+    pub(crate) thickness: Thickness,
+    pub(crate) coats: Vec<ControlPiece>,
+    /// Whether they do not count for targets.
+    pub(crate) left_out: bool,
+}
+
+/// The judged coats of one glaze, the newest first, among the newest coats of the studio.
+pub(crate) fn judged_coats(conn: &Connection, glaze: Uuid) -> Result<Vec<JudgedCoats>> {
+    let (pieces, _) = by_piece(query::coats_and_findings(conn, NEWEST)?);
+    let firings = firings(conn, &pieces)?;
+    let of_glaze = |judged: &Judged<'_>| judged.found.glaze == glaze;
+    let judged = pieces.iter().flat_map(|rows| judged(rows, &firings)).filter(of_glaze);
+    Ok(judged
+        .map(|judged| JudgedCoats {
+            piece: judged.found.piece,
+            firing: judged.firing.id,
+            cone: judged.firing.cone.clone(),
+            zone: judged.zone,
+            thickness: judged.thickness,
+            coats: judged.coats.iter().map(|coat| weighed(coat)).collect(),
+            left_out: judged.found.left_out,
+        })
+        .collect())
+}
+
+fn weighed(coat: &CoatAndFinding) -> ControlPiece {
+    ControlPiece {
+        id: coat.coat,
+        at: coat.at,
+        form: coat.form,
+        net_mg: coat.net_mg,
+        area_mm2: coat.area_mm2,
+        specific_gravity_e5: coat.specific_gravity_e5,
+        sg_uncertainty_e5: coat.sg_uncertainty_e5,
+        scale: Some(coat.scale),
+    }
+}
+
+/// The rows of each piece together, in the order of their newest; and how many coats there are.
+fn by_piece(rows: Vec<CoatAndFinding>) -> (Vec<Vec<CoatAndFinding>>, usize) {
+    let mut pieces: Vec<Vec<CoatAndFinding>> = Vec::new();
+    let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
+    let (mut before, mut count) = (None, 0);
+    for row in rows {
+        // A coat comes once for each firing of its piece, one after the other.
+        count += usize::from(before.replace(row.coat) != Some(row.coat));
+        let place = *places.entry(row.piece).or_insert(pieces.len());
+        match pieces.get_mut(place) {
+            Some(rows) => rows.push(row),
+            None => pieces.push(vec![row]),
+        }
+    }
+    (pieces, count)
+}
+
+/// The firings that pieces were looked at after.
+fn firings(conn: &Connection, pieces: &[Vec<CoatAndFinding>]) -> Result<BTreeMap<Uuid, entity::Firing>> {
+    let named: BTreeSet<Uuid> = pieces.iter().flatten().filter_map(|row| row.firing).collect();
+    let mut firings = BTreeMap::new();
+    for id in named {
+        firings.extend(entity::Firing::load(conn, id)?.filter(|firing| !firing.gone).map(|firing| (id, firing)));
+    }
+    Ok(firings)
 }
 
 /// What is known today of the forms and glazes of earlier coats.

@@ -9,13 +9,13 @@ use rusqlite::Connection;
 use super::archive::{found, in_use};
 use super::evidence::{parse_id, style};
 use super::in_words::StyleWords;
-use super::messages::findings as say;
+use super::messages::{findings as say, pooled};
 use super::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError};
-pub(crate) use fired::thickness;
 use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze};
+pub(crate) use fired::{JudgedCoats, judged_coats, thickness};
 use laydown_domain::coat::MOST_LAYDOWN;
 use laydown_domain::form::ZoneKind;
-use laydown_domain::learning::observation::{FiredObservation, groups};
+use laydown_domain::learning::observation::{ENOUGH, FiredObservation, groups};
 use laydown_domain::learning::window::{Window, WindowEstimate, estimate};
 use laydown_domain::units::{Laydown, Style};
 use laydown_store::entity;
@@ -117,13 +117,16 @@ impl Studio {
             let style = style(conn)?;
             let glaze: entity::Glaze = found(conn, glaze_id)?;
             let mut fired = Fired::read(conn)?;
-            let OfGlaze { coats, observations } = fired.glazes.remove(&glaze_id).unwrap_or_default();
+            let OfGlaze { coats, observations, counted } = fired.glazes.remove(&glaze_id).unwrap_or_default();
             let groups = groups(observations).into_iter().map(Group::of).collect::<Vec<_>>();
             let rests = rests(conn, &glaze, &coats, &groups)?;
             let windows = groups.iter().map(|group| group.view(conn, &glaze, &rests, &style));
             let windows = windows.collect::<Result<Vec<_>>>()?;
             let offer = offer(&glaze, &groups, &style);
             let mut notes: Vec<Note> = groups.iter().flat_map(|group| group.against(&rests, &style)).collect();
+            if counted >= ENOUGH {
+                notes.push(Note::plain(pooled::sets_targets()));
+            }
             if !windows.is_empty() {
                 notes.push(Note::plain(say::amount_only()));
             }

@@ -22,7 +22,7 @@ pub(crate) use faults::{hint, witnessed};
 pub(crate) use names::name_of;
 pub(crate) use store::refusals;
 pub(crate) use sync::remote_error;
-pub(crate) use target::thin_tile;
+pub(crate) use target::{accepted_by_chance, right_on_aim, thin_tile, why_target};
 pub(crate) use units::{StyleWords, decimal_mark, thin_glaze};
 pub(crate) use verdict::{rests, scale_advice, scale_doubt, when_to_read};
 

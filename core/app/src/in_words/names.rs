@@ -41,6 +41,7 @@ names! {
         Over verdict_over,
         CannotTell verdict_cannot_tell,
         Guess verdict_guess,
+        ProbablyWithin verdict_probably_within,
     }
     ZoneKind {
         Inside zone_inside,

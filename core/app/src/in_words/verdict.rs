@@ -1,9 +1,9 @@
 //! What a reading of the scale means, and whether the scale can decide, in words.
 
 use super::Sentence;
-use super::target::span;
+use super::target::{odds, span};
 use super::units::{StyleWords, decimal_mark};
-use crate::messages::verdict as say;
+use crate::messages::{pooled, verdict as say};
 use laydown_domain::coat::scale::{Deciding, LabelDoubt, Scale, ScaleAdvice, ScaleError};
 use laydown_domain::coat::target::Target;
 use laydown_domain::coat::trust::{Basis, Trust, Weakness};
@@ -36,9 +36,18 @@ pub fn verdict(verdict: &Verdict, style: &Style) -> VerdictWords {
         act: act(verdict, style),
         detail: detail(verdict, style),
         spoken: spoken(verdict, style),
-        certainty: say::certainty(style.mass(verdict.half_width, verdict.step / 10.0)),
+        certainty: certainty(verdict, style),
         carries: say::carries(style.mass(verdict.dry, verdict.step), style.laydown_with_unit(verdict.laydown)),
         on_control: verdict.on_control.map(|wet| say::on_control(style.mass(wet, verdict.step))),
+    }
+}
+
+/// How likely the coat comes out right, and how sure the reading is.
+fn certainty(verdict: &Verdict, style: &Style) -> String {
+    let reading = say::certainty(style.mass(verdict.half_width, verdict.step / 10.0));
+    match verdict.right {
+        Some(right) => [pooled::comes_out_right(odds(right)), reading].join(" "),
+        None => reading,
     }
 }
 
@@ -48,6 +57,7 @@ fn headline(verdict: &Verdict) -> String {
         VerdictKind::Short => say::headline_short(),
         VerdictKind::Over => say::headline_over(),
         VerdictKind::CannotTell => say::headline_cannot_tell(),
+        VerdictKind::ProbablyWithin => pooled::headline_probably(),
         VerdictKind::Guess if verdict.to_within > Grams::ZERO => say::headline_under(because(verdict)),
         VerdictKind::Guess if verdict.to_within < Grams::ZERO => say::headline_above(because(verdict)),
         VerdictKind::Guess => say::headline_near(because(verdict)),
@@ -61,13 +71,14 @@ fn because(verdict: &Verdict) -> &'static str {
         Some(Weakness::Tiles) => "tiles",
         Some(Weakness::Bucket) => "bucket",
         Some(Weakness::Area) => "area",
+        Some(Weakness::FewPots) => "pots",
     }
 }
 
 fn act(verdict: &Verdict, style: &Style) -> String {
     let written = |grams: Grams| style.mass(grams.abs(), verdict.step);
     match verdict.kind {
-        VerdictKind::Within => say::save_it(),
+        VerdictKind::Within | VerdictKind::ProbablyWithin => say::save_it(),
         VerdictKind::Short if verdict.too_coarse => say::add_and_use_finer_scale(),
         VerdictKind::Over if verdict.too_coarse => say::take_off_and_use_finer_scale(),
         // The least that helps comes first; the way to the aim stands beside it.
@@ -96,10 +107,12 @@ fn detail(verdict: &Verdict, style: &Style) -> String {
         VerdictKind::Within if is_on_the_aim => say::on_the_aim(),
         VerdictKind::Within if verdict.to_aim > Grams::ZERO => say::under_the_aim(written(verdict.to_aim), span),
         VerdictKind::Within => say::over_the_aim(written(verdict.to_aim), span),
+        VerdictKind::ProbablyWithin => pooled::probably(span, step),
         VerdictKind::Short | VerdictKind::Over if verdict.too_coarse => say::target_too_coarse(span),
         VerdictKind::Short => say::target_add(span, written(verdict.to_aim)),
         VerdictKind::Over => say::target_take_off(span, written(verdict.to_aim)),
         VerdictKind::CannotTell if verdict.too_coarse => say::scale_too_coarse(step, span),
+        VerdictKind::CannotTell if verdict.right.is_some() => pooled::not_sure(span),
         VerdictKind::CannotTell | VerdictKind::Guess => say::too_near_the_edge(span, step),
     }
 }
@@ -117,6 +130,7 @@ fn spoken(verdict: &Verdict, style: &Style) -> String {
     };
     match verdict.kind {
         VerdictKind::Within => say::spoken_within(),
+        VerdictKind::ProbablyWithin => pooled::spoken_probably(),
         VerdictKind::Short if verdict.too_coarse => say::spoken_short_too_coarse(),
         VerdictKind::Over if verdict.too_coarse => say::spoken_over_too_coarse(),
         VerdictKind::Short => say::spoken_short(said(verdict.to_within)),
@@ -143,6 +157,9 @@ pub(crate) fn rests(trust: &Trust, checked: Option<String>) -> String {
         Basis::Controls { came_out_right, .. } => say::rests_on_fired(came_out_right),
         Basis::Tiles => say::rests_on_tiles(),
         Basis::Start => say::rests_on_start(),
+        Basis::Pooled { pots, controls: 0 } => pooled::rests_on(pooled::pots(pots)),
+        Basis::Pooled { pots, controls } => pooled::rests_on_both(pooled::pots(pots), pooled::controls(controls)),
+        Basis::Kept => pooled::from_kept(),
     };
     let bucket = checked.map_or_else(say::sg_not_checked, say::sg_checked);
     let area = if trust.area_measured { String::new() } else { say::area_not_measured() };

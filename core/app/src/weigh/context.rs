@@ -3,6 +3,7 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
+use super::pooled::Known;
 use super::question::question;
 use super::{Field, NextCoat, Question, WeighEntry, WeighMode, last_field};
 use crate::archive::{Archivable, found, in_use};
@@ -18,7 +19,7 @@ use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
 use laydown_domain::coat::target::{Control, Evidence, Job, Source, Target, of_both_sides, target};
 use laydown_domain::coat::trust::Trust;
-use laydown_domain::coat::verdict::{Reading, Verdict, judge};
+use laydown_domain::coat::verdict::{Reading, Verdict};
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{Grams, Laydown, PowderDensity, Style, parse};
@@ -41,6 +42,7 @@ pub(super) struct WeighContext {
     sides: Vec<(Job, Evidence)>,
     tiles_not_asked: u32,
     came_out_right: usize,
+    pub(super) known: Known,
     zone_cautions: Vec<String>,
 }
 
@@ -117,6 +119,7 @@ impl WeighContext {
             sides,
             tiles_not_asked,
             came_out_right: came_out_right as usize,
+            known: Known::default(),
             zone_cautions,
         }))
     }
@@ -146,6 +149,11 @@ impl WeighContext {
     }
 
     pub(super) fn target(&self) -> Result<Target> {
+        self.chosen_target().map_or_else(|| self.best_target(), Ok)
+    }
+
+    /// The target by the best single kind of evidence.
+    pub(super) fn best_target(&self) -> Result<Target> {
         // One dip that no control piece is known of takes what its sides take.
         match self.both_sides()? {
             Some(both) if self.evidence.controls.is_empty() => Ok(both),
@@ -162,6 +170,9 @@ impl WeighContext {
 
     /// Where control pieces of one dip and of its sides disagree by more than the glaze allows.
     fn sides_differ(&self, target: &Target) -> Option<String> {
+        if matches!(target.source, Source::Pooled { .. } | Source::Kept) {
+            return None;
+        }
         let both = self.both_sides().ok().flatten().filter(|_| !self.evidence.controls.is_empty())?;
         let off = (both.wet / target.wet - 1.0).abs();
         (off > target.tolerance).then(|| say::sides_differ(self.mass(both.wet), self.mass(target.wet)))
@@ -201,7 +212,7 @@ impl WeighContext {
     /// What is said of the reading as typed: its verdict, or a question where it is probably a slip.
     pub(super) fn answer(&self, conn: &Connection, target: &Target) -> Result<Answer> {
         let (reading, typed) = self.reading()?;
-        let judged = judge(&reading, target, &self.scale, &self.job, self.evidence.controls.first());
+        let judged = self.judged(&reading, target);
         if let Some(question) = question(conn, self, &reading, target, &judged)? {
             return Ok(Answer::Question(question));
         }
@@ -298,11 +309,14 @@ impl WeighContext {
         if self.tiles_not_asked > 0 {
             notes.push(Note::attention(say::tiles_not_asked(self.tiles_not_asked)));
         }
+        notes.extend(self.notes_on_evidence(target));
         notes.extend(self.sides_differ(target).map(Note::attention));
         notes.extend(self.zone_cautions.iter().map(Note::plain));
         let span = (target.low, target.high);
         let advice = self.scale.advice(None, target.wet, span);
-        if advice != ScaleAdvice::Decides {
+        // By chances a coarse scale can say "probably".
+        let is_by_chance = matches!(target.source, Source::Pooled { .. }) && advice != ScaleAdvice::OverCapacity;
+        if advice != ScaleAdvice::Decides && !is_by_chance {
             let deciding = self.scale.what_decides(span);
             notes.push(Note::attention(in_words::scale_advice(&self.scale, advice, &deciding, target, &self.style)));
         }

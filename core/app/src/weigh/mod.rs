@@ -1,6 +1,7 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
 mod context;
+mod pooled;
 mod question;
 mod view;
 
@@ -15,6 +16,7 @@ use super::evidence::{parse_id, preference, step_of, style_of, usable};
 use super::in_words::name_of;
 use super::local_settings::{remember, remembered};
 use super::messages::weigh as say;
+use super::pooled::TargetOption;
 use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
@@ -166,6 +168,8 @@ pub struct SetupStep {
 /// The aim for this coat, in words.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
 pub struct TargetView {
+    /// Names what is weighed, to hand to [`Studio::why_target`] and what belongs to it.
+    pub id: String,
     /// The wet weight aimed at, with its unit.
     pub wet: String,
     /// The accepted span, in words; for a guess all that is plausible.
@@ -178,6 +182,10 @@ pub struct TargetView {
     pub sure: String,
     /// How narrow the span is and why.
     pub tolerance: String,
+    /// Other ways in which it can be chosen, each a button; the first takes back what fired pots did to it.
+    pub options: Vec<TargetOption>,
+    /// What the button says that opens [`Studio::why_target`].
+    pub why: String,
 }
 
 /// Where the reading lies, for a drawn gauge; all from 0 to 1 along the gauge.
@@ -324,7 +332,7 @@ impl Studio {
                 Some(entry) => entry,
                 None => remembered(conn, ENTRY_KEY)?.unwrap_or_default(),
             };
-            view(conn, now, entry)
+            view(conn, now, entry, &self.pooled)
         })
     }
 
@@ -337,7 +345,11 @@ impl Studio {
         let draft = draft::named(&entry.draft)?;
         self.command(now, |tx| {
             let is_late = draft.map(|draft| draft::was_saved(tx.conn(), draft)).transpose()?.unwrap_or(false);
-            if is_late { Ok(()) } else { remember(tx, ENTRY_KEY, entry) }
+            if is_late {
+                return Ok(());
+            }
+            self.pooled.save(tx)?;
+            remember(tx, ENTRY_KEY, entry)
         })?;
         Ok(())
     }
@@ -364,9 +376,10 @@ impl Studio {
             {
                 return saved_before(tx.conn(), style, &entry, &coat);
             }
-            let Some(context) = WeighContext::load(tx.conn(), style, &entry)? else {
+            let Some(mut context) = WeighContext::load(tx.conn(), style, &entry)? else {
                 return Err(nothing_to_weigh_with(&entry));
             };
+            context.learn(tx.conn(), now, &self.pooled)?;
             context.is_what_was_shown(&entry)?;
             let target = context.target()?;
             let (verdict, typed) = match context.answer(tx.conn(), &target)? {
@@ -390,6 +403,8 @@ impl Studio {
             let coat = Coat { code, ..coat };
             tx.put(&coat)?;
             remember(tx, ENTRY_KEY, &context.next_piece())?;
+            context.told(tx, &target)?;
+            self.pooled.save(tx)?;
             let sentence = sentence(&context.form.name, &coat, context.mass(verdict.net));
             Ok(Saved { id, sentence, next: context.next_coats(piece), first: None })
         })?;

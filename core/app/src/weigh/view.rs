@@ -14,8 +14,9 @@ use crate::evidence::{step_of, style, usable, verdict_kind};
 use crate::in_words::{self, Named, name_of};
 use crate::lists::{buckets, forms, scales};
 use crate::messages::{common, weigh as say};
+use crate::pooled::Cache;
 use crate::{EditorKind, Note, Now, Result, Row, StudioError};
-use laydown_domain::coat::target::Target;
+use laydown_domain::coat::target::{Source, Target};
 use laydown_domain::coat::verdict::{Verdict, VerdictKind};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::units::{Grams, Style, parse};
@@ -25,12 +26,16 @@ use laydown_store::query;
 /// How many of the last coats the screen lists.
 const RECENT: u32 = 8;
 
-pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<WeighView> {
+pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache) -> Result<WeighView> {
     let style = style(conn)?;
     // What is chosen may have come from elsewhere with figures that cannot be: something else can still be chosen.
-    let (context, trouble) = match WeighContext::load(conn, style, &entry) {
+    let learned = WeighContext::load(conn, style, &entry).and_then(|mut context| {
+        context.iter_mut().try_for_each(|context| context.learn(conn, now, cache))?;
+        Ok(context)
+    });
+    let (context, trouble) = match learned {
         Err(StudioError::Refused { sentence, .. } | StudioError::Newer { sentence }) => (None, Some(sentence)),
-        laid => (laid?, None),
+        loaded => (loaded?, None),
     };
     let mut entry = context.as_ref().map_or(entry, |context| context.entry.clone());
     if entry.draft.is_empty() {
@@ -152,16 +157,22 @@ fn target_view(context: &WeighContext, target: &Target) -> TargetView {
     let (low, high) = trust.span(target);
     let span = in_words::span(&context.style, low, high, context.scale.step);
     TargetView {
+        id: context.target_id(),
         wet: context.mass(target.wet),
         span: if trust.weakness().is_some() { say::may_be(span) } else { say::right_is(span) },
         source: words.source,
-        rests_on: words.rests_on,
+        rests_on: context.right_on_aim(target).map_or(words.rests_on, in_words::right_on_aim),
         sure: words.sure,
-        tolerance: say::tolerance(
-            context.style.percent(target.tolerance, 0),
-            &context.glaze.name,
-            context.job.sensitivity.code(),
-        ),
+        tolerance: match target.source {
+            Source::Pooled { .. } => in_words::accepted_by_chance(),
+            _ => say::tolerance(
+                context.style.percent(target.tolerance, 0),
+                &context.glaze.name,
+                context.job.sensitivity.code(),
+            ),
+        },
+        options: context.options(target),
+        why: in_words::why_target(),
     }
 }
 

@@ -154,6 +154,17 @@ pub enum Source {
     Sides,
     /// An aim that was told with the reading, as in a potter's own spreadsheet.
     Imported,
+    /// Everything known of the glaze: [`crate::learning::pooled`].
+    Pooled {
+        /// Judged pots.
+        pots: usize,
+        /// Control pieces.
+        controls: usize,
+        /// Whether a coat on the aim is right with the chance that is asked for.
+        is_sure: bool,
+    },
+    /// An amount that the potter keeps.
+    Kept,
 }
 
 impl Source {
@@ -167,6 +178,8 @@ impl Source {
             Self::Starting => "starting",
             Self::Sides => "sides",
             Self::Imported => "told",
+            Self::Pooled { .. } => "pooled",
+            Self::Kept => "kept",
         }
     }
 }

@@ -19,6 +19,15 @@ pub enum Basis {
     Tiles,
     /// A usual start for a glaze.
     Start,
+    /// Everything known of the glaze.
+    Pooled {
+        /// Judged pots.
+        pots: usize,
+        /// Control pieces.
+        controls: usize,
+    },
+    /// An amount that the potter keeps.
+    Kept,
 }
 
 /// Why a target is a guess.
@@ -32,6 +41,8 @@ pub enum Weakness {
     Bucket,
     /// The area it was calculated with was not measured.
     Area,
+    /// It rests on fired pots that say too little yet.
+    FewPots,
 }
 
 /// What is known of a target beside its figures.
@@ -55,6 +66,8 @@ impl Trust {
         let basis = match target.source {
             Source::Tile => Basis::Tiles,
             Source::Starting => Basis::Start,
+            Source::Pooled { pots, controls, .. } => Basis::Pooled { pots, controls },
+            Source::Kept => Basis::Kept,
             Source::ControlSameForm
             | Source::Sides
             | Source::ControlOtherSizeByArea { .. }
@@ -69,7 +82,12 @@ impl Trust {
             basis,
             bucket_checked,
             area_measured: !area_matters || job.zone.relative_uncertainty < AREA_FROM_CAPACITY,
-            is_wide: target.is_first_guess(),
+            is_wide: match target.source {
+                // The doubt of everything pooled is in its chances.
+                Source::Pooled { is_sure, .. } => !is_sure,
+                Source::Kept => false,
+                _ => target.is_first_guess(),
+            },
         }
     }
 
@@ -84,9 +102,10 @@ impl Trust {
             Basis::Start => Some(Weakness::FirstGuess),
             Basis::Tiles => Some(Weakness::Tiles),
             Basis::Controls { .. } if self.is_wide => Some(Weakness::FirstGuess),
-            Basis::Controls { .. } if !self.bucket_checked => Some(Weakness::Bucket),
-            Basis::Controls { .. } if !self.area_measured => Some(Weakness::Area),
-            Basis::Controls { .. } => None,
+            Basis::Pooled { .. } if self.is_wide => Some(Weakness::FewPots),
+            _ if !self.bucket_checked => Some(Weakness::Bucket),
+            _ if !self.area_measured => Some(Weakness::Area),
+            Basis::Controls { .. } | Basis::Pooled { .. } | Basis::Kept => None,
         }
     }
 

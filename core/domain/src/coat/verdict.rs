@@ -12,7 +12,7 @@ use crate::coded::coded;
 use crate::units::{Grams, Laydown};
 
 /// Grams closer than this are equal; sums of decimal fractions are not exact.
-pub(super) const NOISE: Grams = Grams::new(1e-6);
+pub(crate) const NOISE: Grams = Grams::new(1e-6);
 
 /// What the scale showed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -36,6 +36,14 @@ impl Reading {
             Reading::TwoWeights { bare, glazed } => glazed - bare,
         }
     }
+
+    /// What lies on the scale beside the coat.
+    pub(crate) fn bare(&self) -> Grams {
+        match *self {
+            Reading::Net(_) => Grams::ZERO,
+            Reading::TwoWeights { bare, .. } => bare,
+        }
+    }
 }
 
 coded! {
@@ -51,6 +59,8 @@ coded! {
         CannotTell = "cannot_tell",
         /// It may be right: the target is only a guess.
         Guess = "guess",
+        /// Right by the odds, on a scale too coarse to be sure.
+        ProbablyWithin = "probably_within",
     }
 }
 
@@ -84,6 +94,8 @@ pub struct Verdict {
     pub step: Grams,
     /// Why the target is a guess, where it is one.
     pub weakness: Option<Weakness>,
+    /// The chance that the coat comes out right, everything considered; `None` where no fired pots say.
+    pub right: Option<f64>,
 }
 
 /// Why a reading is not judged.
@@ -172,12 +184,8 @@ pub fn judge(
     let (low, high) = (target.low, target.high);
     let (surely_from, surely_to) = (low + half_width, high - half_width);
     // What is to be shown must be a weight that this scale takes.
-    let bare = match *reading {
-        Reading::Net(_) => Grams::ZERO,
-        Reading::TwoWeights { bare, .. } => bare,
-    };
     let least = scale.minimum.map_or(surely_from, |minimum| surely_from.max(minimum));
-    let corrections = whole_steps(least - net, surely_to.min(scale.capacity - bare) - net, step);
+    let corrections = whole_steps(least - net, surely_to.min(scale.capacity - reading.bare()) - net, step);
     let kind = if net + half_width < low - NOISE {
         VerdictKind::Short
     } else if net - half_width > high + NOISE {
@@ -217,6 +225,7 @@ pub fn judge(
         high,
         step,
         weakness: None,
+        right: None,
     })
 }
 
@@ -284,7 +293,7 @@ fn net_weight(reading: &Reading, scale: &Scale) -> Result<Grams, ReadingRefused>
 }
 
 /// The least and the most whole steps between two weights, if there are any.
-pub(super) fn whole_steps(from: Grams, to: Grams, step: Grams) -> Option<(Grams, Grams)> {
+pub(crate) fn whole_steps(from: Grams, to: Grams, step: Grams) -> Option<(Grams, Grams)> {
     let (least, most) = (((from - NOISE) / step).ceil(), ((to + NOISE) / step).floor());
     (least <= most).then(|| (step * least, step * most))
 }

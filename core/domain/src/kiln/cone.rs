@@ -44,7 +44,8 @@ const NAMES: [&str; 35] = [
 ];
 
 /// A cone by its number. Ordered by heat-work.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, serde::Deserialize)]
+#[serde(into = "&'static str", try_from = "String")]
 pub struct Cone(usize);
 
 impl Cone {
@@ -84,6 +85,20 @@ impl Cone {
 impl fmt::Display for Cone {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "cone {}", self.code())
+    }
+}
+
+impl From<Cone> for &'static str {
+    fn from(cone: Cone) -> &'static str {
+        cone.code()
+    }
+}
+
+impl TryFrom<String> for Cone {
+    type Error = UnknownCode;
+
+    fn try_from(code: String) -> Result<Cone, UnknownCode> {
+        code.parse()
     }
 }
 

@@ -34,6 +34,8 @@ public enum Place: Hashable, Sendable {
     case devices
     /// A potter's own spreadsheet, taken in.
     case `import`
+    /// Why a target is what it is.
+    case why(target: String)
 }
 
 // Written down so that one is found where one was after the system has ended the app. What a newer or older version wrote
@@ -66,6 +68,7 @@ extension Place: Codable {
         case "history": self = .history(try id())
         case "devices": self = .devices
         case "import": self = .import
+        case "why": self = .why(target: try id())
         default: throw DecodingError.dataCorruptedError(in: parts, debugDescription: "no page is called \(page)")
         }
     }
@@ -94,6 +97,7 @@ extension Place: Codable {
         case .history(let id): ["history", id]
         case .devices: ["devices"]
         case .import: ["import"]
+        case .why(let target): ["why", target]
         }
     }
 }

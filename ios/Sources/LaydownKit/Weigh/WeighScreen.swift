@@ -116,6 +116,19 @@ public final class WeighScreen {
         change { $0 = suggestion.entry }
     }
 
+    /// Chooses another way to the target.
+    @discardableResult
+    public func choose(_ option: TargetOption) -> Task<Void, Never> {
+        Task {
+            guard let target = view?.target else { return }
+            let choice = option.choice
+            let act: @Sendable (Studio, Now) throws -> CommandResult = {
+                try $0.chooseTarget(now: $1, target: target.id, choice: choice)
+            }
+            if await frame.save(act, refused: refuse) { await refresh() }
+        }
+    }
+
     // MARK: What is shown of what is typed
 
     /// What is typed in a field.
@@ -136,7 +149,7 @@ public final class WeighScreen {
 
     /// Whether that button is what to do now: saving what misses the span is allowed, but not proposed.
     public var isSaveProposed: Bool {
-        nextField != nil || view?.verdict.map { $0.kind == .within || $0.kind == .guess } ?? true
+        nextField != nil || view?.verdict.map { [.within, .probablyWithin, .guess].contains($0.kind) } ?? true
     }
 
     /// Whether that button can be pressed: something is typed that the core does not refuse.

@@ -915,6 +915,12 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_weigh(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_choose_target(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_set_counts(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_why_target(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_folder_get(
     ): Int
     external fun uniffi_laydown_app_checksum_method_folder_put(
@@ -1086,6 +1092,12 @@ internal object UniffiLib {
     external fun uniffi_laydown_app_fn_method_studio_save(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_weigh(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_choose_target(`ptr`: Long,`now`: RustBuffer.ByValue,`target`: RustBuffer.ByValue,`choice`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_set_counts(`ptr`: Long,`now`: RustBuffer.ByValue,`target`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,`counts`: Byte,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_why_target(`ptr`: Long,`now`: RustBuffer.ByValue,`target`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_clone_folder(`handle`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
@@ -1445,6 +1457,15 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_weigh() and 0xFFFF) != 41116) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_choose_target() and 0xFFFF) != 58157) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_set_counts() and 0xFFFF) != 1721) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_why_target() and 0xFFFF) != 62834) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_folder_get() and 0xFFFF) != 34120) {
@@ -4317,6 +4338,31 @@ public interface StudioInterface {
      */
     fun `weigh`(`now`: Now, `entry`: WeighEntry?): WeighView
     
+    /**
+     * Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+    fun `chooseTarget`(`now`: Now, `target`: kotlin.String, `choice`: TargetChoice): CommandResult
+    
+    /**
+     * Leaves out of targets what a piece showed after a firing, or counts it again: [`crate::EvidenceRow`] names both.
+     * `target` is [`crate::TargetView::id`], to say what that changes.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such assessment.
+     */
+    fun `setCounts`(`now`: Now, `target`: kotlin.String, `firing`: kotlin.String, `piece`: kotlin.String, `counts`: kotlin.Boolean): CommandResult
+    
+    /**
+     * Why a target is what it is; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+    fun `whyTarget`(`now`: Now, `target`: kotlin.String): WhyTargetView
+    
     companion object
 }
 
@@ -5712,6 +5758,77 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterOptionalTypeWeighEntry.lower(`entry`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+    @Throws(StudioException::class)override fun `chooseTarget`(`now`: Now, `target`: kotlin.String, `choice`: TargetChoice): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_choose_target(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`target`),
+        FfiConverterTypeTargetChoice.lower(`choice`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Leaves out of targets what a piece showed after a firing, or counts it again: [`crate::EvidenceRow`] names both.
+     * `target` is [`crate::TargetView::id`], to say what that changes.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such assessment.
+     */
+    @Throws(StudioException::class)override fun `setCounts`(`now`: Now, `target`: kotlin.String, `firing`: kotlin.String, `piece`: kotlin.String, `counts`: kotlin.Boolean): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_set_counts(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`target`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),
+        FfiConverterBoolean.lower(`counts`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Why a target is what it is; `target` is [`crate::TargetView::id`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when something chosen is gone.
+     */
+    @Throws(StudioException::class)override fun `whyTarget`(`now`: Now, `target`: kotlin.String): WhyTargetView {
+            return FfiConverterTypeWhyTargetView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_why_target(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`target`),_status)
 }
     }
     )
@@ -7729,6 +7846,101 @@ public object FfiConverterTypeEditorView: FfiConverterRustBuffer<EditorView> {
             FfiConverterBoolean.write(value.`canSave`, buf)
             FfiConverterString.write(value.`removeLabel`, buf)
             FfiConverterString.write(value.`draft`, buf)
+    }
+}
+
+
+
+/**
+ * One piece of evidence.
+ */
+data class EvidenceRow (
+    /**
+     * What it is: a piece by its form and code, a test tile, the starting value.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * When, how much, how it came out, and what the target would be without it.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * Its weight in the answer, in words; empty where it does not count.
+     */
+    val `weight`: kotlin.String
+    , 
+    /**
+     * The same from 0 to 1, for a bar.
+     */
+    val `share`: kotlin.Double
+    , 
+    /**
+     * The piece that it opens; empty where there is none.
+     */
+    val `piece`: kotlin.String
+    , 
+    /**
+     * The firing after which it was judged; empty where it was not.
+     */
+    val `firing`: kotlin.String
+    , 
+    /**
+     * What the button says that leaves it out or counts it again; empty where neither can be.
+     */
+    val `toggle`: kotlin.String
+    , 
+    /**
+     * Whether it counts.
+     */
+    val `counts`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEvidenceRow: FfiConverterRustBuffer<EvidenceRow> {
+    override fun read(buf: ByteBuffer): EvidenceRow {
+        return EvidenceRow(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EvidenceRow) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`weight`) +
+            FfiConverterDouble.allocationSize(value.`share`) +
+            FfiConverterString.allocationSize(value.`piece`) +
+            FfiConverterString.allocationSize(value.`firing`) +
+            FfiConverterString.allocationSize(value.`toggle`) +
+            FfiConverterBoolean.allocationSize(value.`counts`)
+    )
+
+    override fun write(value: EvidenceRow, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`weight`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
+            FfiConverterString.write(value.`piece`, buf)
+            FfiConverterString.write(value.`firing`, buf)
+            FfiConverterString.write(value.`toggle`, buf)
+            FfiConverterBoolean.write(value.`counts`, buf)
     }
 }
 
@@ -10531,9 +10743,61 @@ public object FfiConverterTypeSyncView: FfiConverterRustBuffer<SyncView> {
 
 
 /**
+ * Another way in which the target can be chosen.
+ */
+data class TargetOption (
+    /**
+     * What the button says.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * To hand to [`crate::Studio::choose_target`].
+     */
+    val `choice`: TargetChoice
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTargetOption: FfiConverterRustBuffer<TargetOption> {
+    override fun read(buf: ByteBuffer): TargetOption {
+        return TargetOption(
+            FfiConverterString.read(buf),
+            FfiConverterTypeTargetChoice.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TargetOption) = (
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterTypeTargetChoice.allocationSize(value.`choice`)
+    )
+
+    override fun write(value: TargetOption, buf: ByteBuffer) {
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterTypeTargetChoice.write(value.`choice`, buf)
+    }
+}
+
+
+
+/**
  * The aim for this coat, in words.
  */
 data class TargetView (
+    /**
+     * Names what is weighed, to hand to [`Studio::why_target`] and what belongs to it.
+     */
+    val `id`: kotlin.String
+    , 
     /**
      * The wet weight aimed at, with its unit.
      */
@@ -10563,6 +10827,16 @@ data class TargetView (
      * How narrow the span is and why.
      */
     val `tolerance`: kotlin.String
+    , 
+    /**
+     * Other ways in which it can be chosen, each a button; the first takes back what fired pots did to it.
+     */
+    val `options`: List<TargetOption>
+    , 
+    /**
+     * What the button says that opens [`Studio::why_target`].
+     */
+    val `why`: kotlin.String
     
 ){
     
@@ -10585,25 +10859,34 @@ public object FfiConverterTypeTargetView: FfiConverterRustBuffer<TargetView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeTargetOption.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
     override fun allocationSize(value: TargetView) = (
+            FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`wet`) +
             FfiConverterString.allocationSize(value.`span`) +
             FfiConverterString.allocationSize(value.`source`) +
             FfiConverterString.allocationSize(value.`restsOn`) +
             FfiConverterString.allocationSize(value.`sure`) +
-            FfiConverterString.allocationSize(value.`tolerance`)
+            FfiConverterString.allocationSize(value.`tolerance`) +
+            FfiConverterSequenceTypeTargetOption.allocationSize(value.`options`) +
+            FfiConverterString.allocationSize(value.`why`)
     )
 
     override fun write(value: TargetView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`wet`, buf)
             FfiConverterString.write(value.`span`, buf)
             FfiConverterString.write(value.`source`, buf)
             FfiConverterString.write(value.`restsOn`, buf)
             FfiConverterString.write(value.`sure`, buf)
             FfiConverterString.write(value.`tolerance`, buf)
+            FfiConverterSequenceTypeTargetOption.write(value.`options`, buf)
+            FfiConverterString.write(value.`why`, buf)
     }
 }
 
@@ -11207,6 +11490,69 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterSequenceTypeRecentCoat.write(value.`recent`, buf)
             FfiConverterString.write(value.`tally`, buf)
             FfiConverterBoolean.write(value.`canSave`, buf)
+    }
+}
+
+
+
+/**
+ * Why a target is what it is.
+ */
+data class WhyTargetView (
+    /**
+     * "Why 18.8 g?"
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What it rests on, in sentences.
+     */
+    val `answer`: List<kotlin.String>
+    , 
+    /**
+     * What disagrees, is odd, or says little.
+     */
+    val `notes`: List<Note>
+    , 
+    /**
+     * The evidence, the heaviest first; what does not count comes last.
+     */
+    val `rows`: List<EvidenceRow>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWhyTargetView: FfiConverterRustBuffer<WhyTargetView> {
+    override fun read(buf: ByteBuffer): WhyTargetView {
+        return WhyTargetView(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeNote.read(buf),
+            FfiConverterSequenceTypeEvidenceRow.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WhyTargetView) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceString.allocationSize(value.`answer`) +
+            FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
+            FfiConverterSequenceTypeEvidenceRow.allocationSize(value.`rows`)
+    )
+
+    override fun write(value: WhyTargetView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceString.write(value.`answer`, buf)
+            FfiConverterSequenceTypeNote.write(value.`notes`, buf)
+            FfiConverterSequenceTypeEvidenceRow.write(value.`rows`, buf)
     }
 }
 
@@ -12685,6 +13031,55 @@ public object FfiConverterTypeStudioError : FfiConverterRustBuffer<StudioExcepti
 
 
 /**
+ * How the target of a glaze on a zone of a form is chosen.
+ */
+
+enum class TargetChoice {
+    
+    /**
+     * From everything known of the glaze, as usual.
+     */
+    ALL_EVIDENCE,
+    /**
+     * From the best single evidence, as before fired pots moved it; for this glaze and zone.
+     */
+    BEST_EVIDENCE,
+    /**
+     * It stays as it is now; for this form, glaze and zone.
+     */
+    KEPT;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTargetChoice: FfiConverterRustBuffer<TargetChoice> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        TargetChoice.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: TargetChoice) = 4UL
+
+    override fun write(value: TargetChoice, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * How loudly a note speaks.
  */
 
@@ -12893,7 +13288,11 @@ enum class VerdictKind {
     /**
      * It may be right: the target is only a guess.
      */
-    GUESS;
+    GUESS,
+    /**
+     * Right by the odds, on a scale too coarse to be sure.
+     */
+    PROBABLY_WITHIN;
 
     
 
@@ -13959,6 +14358,34 @@ public object FfiConverterSequenceTypeEditorField: FfiConverterRustBuffer<List<E
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeEvidenceRow: FfiConverterRustBuffer<List<EvidenceRow>> {
+    override fun read(buf: ByteBuffer): List<EvidenceRow> {
+        val len = buf.getInt()
+        return List<EvidenceRow>(len) {
+            FfiConverterTypeEvidenceRow.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<EvidenceRow>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeEvidenceRow.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<EvidenceRow>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeEvidenceRow.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeExport: FfiConverterRustBuffer<List<Export>> {
     override fun read(buf: ByteBuffer): List<Export> {
         val len = buf.getInt()
@@ -14621,6 +15048,34 @@ public object FfiConverterSequenceTypeSuggestion: FfiConverterRustBuffer<List<Su
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSuggestion.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeTargetOption: FfiConverterRustBuffer<List<TargetOption>> {
+    override fun read(buf: ByteBuffer): List<TargetOption> {
+        val len = buf.getInt()
+        return List<TargetOption>(len) {
+            FfiConverterTypeTargetOption.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TargetOption>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTargetOption.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TargetOption>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTargetOption.write(it, buf)
         }
     }
 }

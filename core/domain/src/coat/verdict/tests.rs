@@ -230,7 +230,7 @@ proptest! {
             VerdictKind::CannotTell if verdict.too_coarse => 2,
             VerdictKind::CannotTell => 3,
             VerdictKind::Over => 4,
-            VerdictKind::Guess => unreachable!("the target is no guess"),
+            VerdictKind::Guess | VerdictKind::ProbablyWithin => unreachable!("the target is no guess and not pooled"),
         };
         let mut steps = steps;
         steps.sort_unstable();
@@ -259,7 +259,7 @@ proptest! {
                 VerdictKind::Within => prop_assert!(truth >= target.low - slack && truth <= target.high + slack),
                 VerdictKind::Short => prop_assert!(truth <= target.low + slack),
                 VerdictKind::Over => prop_assert!(truth >= target.high - slack),
-                VerdictKind::CannotTell | VerdictKind::Guess => {}
+                VerdictKind::CannotTell | VerdictKind::Guess | VerdictKind::ProbablyWithin => {}
             }
         }
     }

@@ -23,7 +23,9 @@
 
 mod design;
 mod fit;
+mod judge;
 mod note;
+mod outlook;
 mod proportions;
 mod target;
 
@@ -36,7 +38,9 @@ use crate::kiln::fault::Thickness;
 use crate::units::Laydown;
 
 pub use fit::{Fitted, Start};
+pub use judge::{RestsOn, chance_right, judge, target_for};
 pub use note::{Group, Note};
+pub use outlook::Outlook;
 pub use proportions::{Proportions, proportions};
 pub use target::{
     Aim, Chances, Piece, PooledJob, PooledTarget, PooledVerdict, SURE, Weight, reading_standard_uncertainty, verdict,

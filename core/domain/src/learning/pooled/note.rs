@@ -1,6 +1,7 @@
 //! What a potter should know beside the figure: evidence that disagrees, is odd, or says little. Facts only; sentences are made
 //! elsewhere.
 
+use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use super::fit::{EFFECTS, Fitted, Item, MIDDLE};
@@ -12,7 +13,7 @@ use crate::learning::observation::ENOUGH;
 use crate::learning::ordered;
 
 /// What pots may be told apart by.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub enum Group {
     /// A zone.
     Zone(ZoneKind),
@@ -23,7 +24,7 @@ pub enum Group {
 }
 
 /// A fact about the evidence.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub enum Note {
     /// Fewer judged pots than a window needs.
     FewPots {

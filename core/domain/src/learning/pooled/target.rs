@@ -1,16 +1,15 @@
 //! What the model says of one job: how much, how sure, from what, and how likely a given coat is to come out right.
 
 use nalgebra::{DVector, Vector3};
+use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use super::fit::{EFFECTS, Fitted, MIDDLE, is_share};
+use super::fit::{EFFECTS, Fitted, MIDDLE};
 use super::note::{Note, notes};
-use super::{GlazeEvidence, Place};
+use super::{GlazeEvidence, Outlook, Place};
 use crate::coat::Solids;
-use crate::coat::coverage::NORMAL_95;
 use crate::coat::scale::Scale;
 use crate::kiln::fault::Thickness;
-use crate::learning::ordered;
 use crate::units::{Grams, Laydown, SquareCentimetres};
 
 /// A coat is called within when it is right with at least this chance, everything that is not known considered.
@@ -30,7 +29,7 @@ pub struct PooledJob {
 }
 
 /// A piece of evidence.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub enum Piece {
     /// A judged coat.
     Pot(Uuid),
@@ -116,7 +115,12 @@ pub enum PooledVerdict {
 
 /// One standard uncertainty of a net weight on this scale; a repeatability that nobody has tested counts as half a step.
 pub fn reading_standard_uncertainty(scale: &Scale) -> Grams {
-    Scale { repeatability: Some(scale.repeatability.unwrap_or(scale.step / 2.0)), ..*scale }.net_standard_uncertainty()
+    tested(scale).net_standard_uncertainty()
+}
+
+/// The scale with the repeatability that it is taken to have.
+pub(super) fn tested(scale: &Scale) -> Scale {
+    Scale { repeatability: Some(scale.repeatability.unwrap_or(scale.step / 2.0)), ..*scale }
 }
 
 /// What is said about a coat with these chances. `is_coarse`: the reading with its own half-width is not all inside the window.
@@ -131,93 +135,66 @@ pub fn verdict(chances: &Chances, is_coarse: bool) -> PooledVerdict {
 }
 
 impl Fitted {
-    /// Logarithm of the right laydown for the job that the model was fitted for, and one standard uncertainty of it: what the
-    /// evidence leaves open, widened, and how far the job's form may differ from all others.
-    pub fn middle(&self) -> (f64, f64) {
+    /// What the fit says of the place it was fitted for: what the evidence leaves open, widened, and how far the job's form may
+    /// differ from all others.
+    pub fn outlook(&self) -> Outlook {
         let along = self.job_direction();
         let variance = along.dot(&(&self.covariance * &along)) * self.assume.inflation.powi(2) + self.design.job_left;
-        (along.dot(&self.at), variance.sqrt())
+        Outlook {
+            middle: along.dot(&self.at),
+            middle_sd: variance.sqrt(),
+            ln_half_width: self.half_width().ln(),
+            ln_half_width_sd: self.ln_half_width_sd(),
+            ln_steepness: self.steepness().ln(),
+        }
     }
 
-    /// The aim for a job at the place that the model was fitted for, without all that a target says beside it: for a curve of
-    /// grams over the sizes of a class, fitted once for a form that has no pots yet. `None` where a figure cannot be.
+    /// Logarithm of the right laydown for the job that the model was fitted for, and one standard uncertainty of it.
+    pub fn middle(&self) -> (f64, f64) {
+        self.outlook().middle()
+    }
+
+    /// As [`Outlook::aim`], without all that a target says beside it: for a curve of grams over the sizes of a class, fitted
+    /// once for a form that has no pots yet.
     pub fn aim(&self, job: &PooledJob) -> Option<Aim> {
-        if !(job.area.is_positive() && is_share(job.solids.relative_uncertainty)) {
-            return None;
-        }
-        let (middle, middle_sd) = self.middle();
-        let half_width = NORMAL_95 * middle_sd.hypot(job.solids.relative_uncertainty);
-        let wet = |x: f64| job.solids.wet(Laydown::new(x.exp()).dry_on(job.area));
-        let aim = Aim { wet: wet(middle), interval: (wet(middle - half_width), wet(middle + half_width)) };
-        let is_usable = aim.wet.is_positive() && aim.interval.0.is_positive() && aim.interval.1.value().is_finite();
-        is_usable.then_some(aim)
+        self.outlook().aim(job.area, &job.solids)
     }
 
     /// The target for a job at the place that the model was fitted for; `None` where a figure of it cannot be.
     pub fn target(&self, job: &PooledJob, evidence: &GlazeEvidence) -> Option<PooledTarget> {
-        let Aim { wet, interval } = self.aim(job)?;
-        let (middle, middle_sd) = self.middle();
-        let around = |half: f64| (wet * (-half).exp(), wet * half.exp());
-        let window = ordered::half_width_at(SURE, self.half_width(), self.steepness());
+        let outlook = self.outlook();
+        let Aim { wet, interval } = outlook.aim(job.area, &job.solids)?;
         Some(PooledTarget {
             wet,
-            laydown: Laydown::new(middle.exp()),
+            laydown: Laydown::new(outlook.middle().0.exp()),
             interval,
-            window: window.map(around),
-            sure: self.sure_half_width(middle_sd.hypot(job.solids.relative_uncertainty)).map(around),
-            pots: self.items.iter().filter(|item| matches!(item.piece, Piece::Pot(_))).count(),
-            controls: self.items.iter().filter(|item| matches!(item.piece, Piece::Control(_))).count(),
+            window: outlook.window(wet),
+            sure: outlook.sure(&job.solids, wet, Grams::ZERO),
+            pots: self.pots(),
+            controls: self.controls(),
             weights: self.weights(),
-            notes: notes(self, evidence),
+            notes: self.notes(evidence),
         })
     }
 
-    /// How a coat of `net` grams on the job may come out, everything that is not known considered: the reading (one standard
-    /// uncertainty), the bucket, the area, the target and the width of the window. `None` where a figure cannot be.
+    /// Judged pots that count.
+    pub fn pots(&self) -> usize {
+        self.items.iter().filter(|item| matches!(item.piece, Piece::Pot(_))).count()
+    }
+
+    /// Control pieces that count.
+    pub fn controls(&self) -> usize {
+        self.items.iter().filter(|item| matches!(item.piece, Piece::Control(_))).count()
+    }
+
+    /// What a potter should know beside the figure.
+    pub fn notes(&self, evidence: &GlazeEvidence) -> Vec<Note> {
+        notes(self, evidence)
+    }
+
+    /// As [`Outlook::chances`].
     pub fn chances(&self, job: &PooledJob, net: Grams, standard_uncertainty: Grams) -> Option<Chances> {
-        let laydown = Laydown::of(job.solids.dry(net), job.area);
-        let reading = standard_uncertainty / net;
-        let is_coat = net.is_positive() && laydown.is_positive() && laydown.value().is_finite();
-        if !(is_coat && is_share(reading) && is_share(job.solids.relative_uncertainty)) {
-            return None;
-        }
-        let (middle, middle_sd) = self.middle();
-        let sd = middle_sd.hypot(job.solids.relative_uncertainty).hypot(reading);
-        Some(self.chances_at(laydown.value().ln() - middle, sd))
-    }
-
-    /// The chances so far above the aim, in logarithms, with one standard uncertainty of that distance.
-    fn chances_at(&self, above: f64, sd: f64) -> Chances {
-        let (mut thin, mut thick, mut all) = (0.0, 0.0, 0.0);
-        for (width_off, width_weight) in THREE_POINTS {
-            let half_width = (self.at[1] + width_off * self.ln_half_width_sd()).exp();
-            let s = self.steepness();
-            for step in -STEPS..=STEPS {
-                let off = f64::from(step) * MOST_OFF / f64::from(STEPS);
-                let weight = width_weight * (-off * off / 2.0).exp();
-                let d = -s * (above + off * sd);
-                thin += weight * ordered::logistic(d - s * half_width);
-                thick += weight * ordered::logistic(-d - s * half_width);
-                all += weight;
-            }
-        }
-        let (thin, thick) = (thin / all, thick / all);
-        Chances { thin, right: (1.0 - thin - thick).max(0.0), thick }
-    }
-
-    /// How far from the aim a coat is still right with a chance of at least [`SURE`].
-    fn sure_half_width(&self, sd: f64) -> Option<f64> {
-        let is_sure = |above: f64| self.chances_at(above, sd).right >= SURE;
-        // Nothing wider is a window.
-        let (mut from, mut to) = (0.0, 4.0 * self.half_width());
-        if !is_sure(from) {
-            return None;
-        }
-        for _ in 0..HALVINGS {
-            let between = (from + to) / 2.0;
-            if is_sure(between) { from = between } else { to = between }
-        }
-        Some(from)
+        self.outlook().chances(job.area, &job.solids, net, standard_uncertainty)
     }
 
     /// The direction in which the job's middle changes with the parameters.
@@ -233,7 +210,7 @@ impl Fitted {
     /// What each piece of evidence weighs. The information about all parameters is a sum of what each piece brings; seen
     /// along the direction in which the target changes, it falls into shares. What the pieces bring below nothing, as a slip
     /// does, counts as nothing.
-    fn weights(&self) -> Vec<Weight> {
+    pub fn weights(&self) -> Vec<Weight> {
         let seen = &self.covariance * self.job_direction();
         let weigh = |piece, slope: f64, curvature: f64| Weight { piece, share: (-curvature).max(0.0), without: -slope };
         let mut weights = Vec::with_capacity(self.items.len() + self.tile_ids.len() + 2);
@@ -275,13 +252,3 @@ impl Fitted {
         self.items.iter().filter(|item| is_so(&item.piece, item.thickness)).count()
     }
 }
-
-/// Nodes and weights of Gauss and Hermite for three points, for a standard normal variable (Abramowitz & Stegun, 25.4.46).
-const THREE_POINTS: [(f64, f64); 3] =
-    [(-1.732_050_807_568_877_2, 1.0 / 6.0), (0.0, 2.0 / 3.0), (1.732_050_807_568_877_2, 1.0 / 6.0)];
-/// The trapezoidal rule over a normal density reaches so many standard deviations out, in so many steps to each side; its
-/// error is far below a thousandth.
-const MOST_OFF: f64 = 4.5;
-const STEPS: i32 = 45;
-/// Halvings until the end of a window is known to far less than a milligram.
-const HALVINGS: usize = 24;

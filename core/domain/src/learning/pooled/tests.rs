@@ -6,6 +6,10 @@ use std::time::{Duration, Instant};
 use super::*;
 use crate::coat::Solids;
 use crate::coat::scale::Scale;
+use crate::coat::target::{Job, Target};
+use crate::coat::trust::{Trust, Weakness};
+use crate::coat::verdict::{Reading, Verdict, VerdictKind};
+use crate::form::Zone;
 use crate::glaze::slurry::SgReading;
 use crate::units::{Grams, PowderDensity, SpecificGravity, SquareCentimetres};
 use Thickness::{Right, Thick, Thin};
@@ -340,6 +344,116 @@ fn an_untested_scale_is_taken_for_half_a_step() {
     );
     let tested = Scale { repeatability: Some(Grams::new(0.1)), ..scale };
     assert_eq!(reading_standard_uncertainty(&tested), tested.net_standard_uncertainty());
+}
+
+fn weigh_job() -> Job {
+    let zone = Zone { kind: ZoneKind::Inside, area: SquareCentimetres::new(200.0), relative_uncertainty: 0.02 };
+    let solids = job(1).solids;
+    let (class, sensitivity) = (ShapeClass::CylinderMug, Sensitivity::Medium);
+    Job { form_name: "Mug".to_owned(), zone, capacity: None, class, solids, sensitivity }
+}
+
+fn scale_of(step: f64) -> Scale {
+    Scale::new(Grams::new(2_000.0), Grams::new(step), None, None).unwrap()
+}
+
+/// Each reading that a scale can show around the aim, judged.
+fn verdicts(evidence: &GlazeEvidence, step: f64) -> (Target, Vec<Verdict>) {
+    let (outlook, scale, job) = (fit(evidence).outlook(), scale_of(step), weigh_job());
+    let target = target_for(&outlook, &job, &scale, RestsOn { pots: evidence.pots.len(), controls: 0 }).unwrap();
+    let steps = (10.0 / step) as u32..(36.0 / step) as u32;
+    let judged = steps.map(|at| {
+        let reading = Reading::Net(Grams::new(f64::from(at) * step));
+        judge(&reading, &target, &outlook, &scale, &job, None).unwrap()
+    });
+    let verdicts = judged.collect();
+    (target, verdicts)
+}
+
+#[test]
+fn within_is_what_comes_out_right_with_four_in_five() {
+    let evidence = GlazeEvidence { pots: in_order(40, 4.8, 6.4), ..nothing() };
+    for step in [0.1, 0.5, 1.0] {
+        let (target, verdicts) = verdicts(&evidence, step);
+        for verdict in &verdicts {
+            let is_right = verdict.right.unwrap() >= SURE;
+            let is_within = matches!(verdict.kind, VerdictKind::Within | VerdictKind::ProbablyWithin);
+            assert_eq!(is_within, is_right, "{step}: {verdict:?}");
+            assert!(!is_within || (verdict.low <= verdict.net && verdict.net <= verdict.high), "{verdict:?}");
+            // Doing what is said ends within.
+            let corrected = verdict.net + verdict.to_within;
+            let there = verdicts.iter().find(|other| (other.net - corrected).abs() < Grams::new(1e-6));
+            let there = there.unwrap_or_else(|| panic!("{verdict:?}"));
+            assert!(matches!(there.kind, VerdictKind::Within | VerdictKind::ProbablyWithin), "{verdict:?} {there:?}");
+        }
+        assert!(target.low < target.wet && target.wet < target.high);
+        let order = [VerdictKind::Short, VerdictKind::Within, VerdictKind::Over];
+        assert!(order.iter().all(|kind| verdicts.iter().any(|verdict| verdict.kind == *kind)) || step > 0.5);
+    }
+}
+
+/// The audit's complaint: on a scale of 1 g half of all coats were not told.
+#[test]
+fn a_coarse_scale_says_probably_where_a_fine_one_is_sure() {
+    let evidence = GlazeEvidence { pots: in_order(40, 4.8, 6.4), ..nothing() };
+    let share = |step: f64, kind: VerdictKind| {
+        let (target, verdicts) = verdicts(&evidence, step);
+        let near: Vec<_> = verdicts.iter().filter(|it| target.low <= it.net && it.net <= target.high).collect();
+        near.iter().filter(|verdict| verdict.kind == kind).count() as f64 / near.len() as f64
+    };
+    assert!(share(0.1, VerdictKind::Within) > 0.8);
+    assert!(share(2.0, VerdictKind::ProbablyWithin) > 0.9 && share(2.0, VerdictKind::Within) == 0.0);
+    assert_eq!(share(1.0, VerdictKind::CannotTell), 0.0);
+}
+
+#[test]
+fn what_says_too_little_is_a_guess_and_never_within() {
+    let evidence = GlazeEvidence { pots: vec![pot(1, 1, 6.0, Right), pot(2, 1, 6.2, Right)], ..nothing() };
+    let (target, verdicts) = verdicts(&evidence, 0.1);
+    assert!(verdicts.iter().all(|it| !matches!(it.kind, VerdictKind::Within | VerdictKind::ProbablyWithin)));
+    assert!(verdicts.iter().all(|verdict| verdict.right.unwrap() < SURE));
+    let trust = Trust::of(&target, &weigh_job(), true, 0);
+    assert_eq!(trust.weakness(), Some(Weakness::FewPots));
+    assert_eq!(trust.span(&target), target.interval);
+    let enough = GlazeEvidence { pots: in_order(40, 4.8, 6.4), ..nothing() };
+    let (target, _) = self::verdicts(&enough, 0.1);
+    let weakness = |checked| Trust::of(&target, &weigh_job(), checked, 0).weakness();
+    assert_eq!((weakness(true), weakness(false)), (None, Some(Weakness::Bucket)));
+}
+
+/// Against a sum of far more steps than are taken.
+#[test]
+fn chances_are_integrals() {
+    for pots in [in_order(10, 4.8, 6.4), in_order(40, 4.8, 6.4), vec![pot(1, 1, 6.0, Right)]] {
+        let fitted = fit(&GlazeEvidence { pots, ..nothing() });
+        let (outlook, s) = (fitted.outlook(), fitted.steepness());
+        let solids = Solids { relative_uncertainty: 0.0, ..job(1).solids };
+        for laydown in [4.5, 5.2, 6.0, 7.5] {
+            let net = solids.wet(Laydown::new(laydown).dry_on(job(1).area));
+            let found = outlook.chances(job(1).area, &solids, net, Grams::ZERO).unwrap();
+            let (middle, sd) = outlook.middle();
+            let (mut thin, mut all) = (0.0, 0.0);
+            let widths = [(-(3f64.sqrt()), 1.0), (0.0, 4.0), (3f64.sqrt(), 1.0)];
+            for (off, share) in widths {
+                let half_width = fitted.half_width() * (off * fitted.ln_half_width_sd()).exp();
+                for step in -4_500..=4_500 {
+                    let z = f64::from(step) / 1_000.0;
+                    let weight = share * (-z * z / 2.0).exp();
+                    let d = s * (middle + z * sd - laydown.ln());
+                    thin += weight / (1.0 + (s * half_width - d).exp());
+                    all += weight;
+                }
+            }
+            assert!((found.thin - thin / all).abs() < 2e-5, "{} {}", found.thin, thin / all);
+        }
+    }
+}
+
+#[test]
+fn an_outlook_is_remembered_as_it_is() {
+    let outlook = fit(&GlazeEvidence { pots: in_order(40, 4.8, 6.4), ..nothing() }).outlook();
+    let text = serde_json::to_string(&outlook).unwrap();
+    assert_eq!(serde_json::from_str::<Outlook>(&text).unwrap(), outlook);
 }
 
 #[test]

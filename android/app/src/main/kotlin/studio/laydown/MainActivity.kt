@@ -37,6 +37,7 @@ import studio.laydown.sync.Secrets
 import studio.laydown.editor.EditorScreen
 import studio.laydown.weigh.CoatPage
 import studio.laydown.weigh.WeighScreen
+import studio.laydown.weigh.WhyPage
 import java.util.UUID
 
 /** The house around the pages: the tabs, the way back, what was kept last, and the screen that says why nothing can be shown. */
@@ -323,6 +324,7 @@ class MainActivity : Activity() {
         PageKind.HISTORY -> HistoryPage(this, place.id)
         PageKind.DEVICES -> DevicesPage(this)
         PageKind.IMPORT -> ImportPage(this)
+        PageKind.WHY -> WhyPage(this, place.id)
     }
 
     private fun toggleUndo(state: UndoState) {

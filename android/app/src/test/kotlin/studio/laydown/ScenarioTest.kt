@@ -22,6 +22,7 @@ import studio.laydown.core.StudioException
 import studio.laydown.core.Touch
 import studio.laydown.core.Value
 import studio.laydown.core.ProgressListener
+import studio.laydown.core.TargetChoice
 import studio.laydown.core.WeighMode
 import studio.laydown.core.WeighEntry
 import studio.laydown.core.ZoneKind
@@ -219,6 +220,9 @@ class ScenarioTest {
                 "save" -> save(now, with.weighEntry()!!)
                 "coat" -> coat(now, with.text("id"))
                 "set_control" -> setControl(now, with.text("id"), with.flag("control"))
+                "choose_target" -> chooseTarget(now, with.text("target"), with.oneOf<TargetChoice>("choice")!!)
+                "why_target" -> whyTarget(now, with.text("target"))
+                "set_counts" -> setCounts(now, with.text("target"), with.text("firing"), with.text("piece"), with.flag("counts"))
                 "remove_coat" -> removeCoat(now, with.text("id"))
                 "undo" -> undo(now, with.text("token"))
                 "redo" -> redo(now, with.text("token"))

@@ -41,6 +41,7 @@ class VerdictMark(context: Context, attributes: AttributeSet?) : View(context, a
             VerdictKind.OVER -> arrow(canvas, up = true)
             VerdictKind.CANNOT_TELL -> cannotTell(canvas)
             VerdictKind.GUESS -> guess(canvas)
+            VerdictKind.PROBABLY_WITHIN -> probablyWithin(canvas)
         }
         canvas.restore()
     }
@@ -49,6 +50,17 @@ class VerdictMark(context: Context, attributes: AttributeSet?) : View(context, a
         paint.style = Paint.Style.FILL
         canvas.drawCircle(24f, 24f, 20f, paint)
         stroke(5f, context.getColor(R.color.surface))
+        path.rewind()
+        path.moveTo(14.5f, 24.5f)
+        path.lineTo(21.5f, 31.5f)
+        path.lineTo(33.5f, 17.5f)
+        canvas.drawPath(path, paint)
+    }
+
+    /** As within, but the disc is open. */
+    private fun probablyWithin(canvas: Canvas) {
+        stroke(4.5f, paint.color)
+        canvas.drawCircle(24f, 24f, 19f, paint)
         path.rewind()
         path.moveTo(14.5f, 24.5f)
         path.lineTo(21.5f, 31.5f)
@@ -110,7 +122,7 @@ class VerdictMark(context: Context, attributes: AttributeSet?) : View(context, a
 /** The colour of a verdict's words and mark. */
 val VerdictKind.ink: Int
     get() = when (this) {
-        VerdictKind.WITHIN -> R.color.within
+        VerdictKind.WITHIN, VerdictKind.PROBABLY_WITHIN -> R.color.within
         VerdictKind.SHORT -> R.color.short_of
         VerdictKind.OVER -> R.color.over
         VerdictKind.CANNOT_TELL -> R.color.cannot_tell
@@ -124,5 +136,5 @@ val VerdictKind.card: Int
         VerdictKind.SHORT -> R.drawable.short_of_card
         VerdictKind.OVER -> R.drawable.over_card
         VerdictKind.CANNOT_TELL -> R.drawable.cannot_tell_card
-        VerdictKind.GUESS -> R.drawable.guess_card
+        VerdictKind.GUESS, VerdictKind.PROBABLY_WITHIN -> R.drawable.guess_card
     }

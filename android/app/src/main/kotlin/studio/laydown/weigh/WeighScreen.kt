@@ -29,6 +29,7 @@ import studio.laydown.core.Row
 import studio.laydown.core.SetupStep
 import studio.laydown.core.StudioException
 import studio.laydown.core.Suggestion
+import studio.laydown.core.TargetOption
 import studio.laydown.core.TargetView
 import studio.laydown.core.Tone
 import studio.laydown.core.VerdictKind
@@ -42,6 +43,7 @@ import studio.laydown.get
 import studio.laydown.ink
 import studio.laydown.mark
 import studio.laydown.put
+import studio.laydown.putButton
 import studio.laydown.putHeading
 import studio.laydown.putNote
 import studio.laydown.putSentence
@@ -237,7 +239,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         this.telling = telling
         open(
             when (telling) {
-                Telling.DETAILS -> Sheet(host, host.getText(R.string.details)) { putDetails(view) }
+                Telling.DETAILS -> Sheet(host, host.getText(R.string.details)) { sheet -> putDetails(view, sheet) }
                 Telling.RECENT -> Sheet(host, view.tally) { sheet -> putRecent(view.recent, sheet) }
             },
         )
@@ -252,7 +254,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         }
     }
 
-    private fun ViewGroup.putDetails(view: WeighView) {
+    private fun ViewGroup.putDetails(view: WeighView, sheet: Sheet) {
         val words = put<ViewGroup>(R.layout.details)
         view.notes.forEach(words::putNote)
         view.verdict?.let { verdict ->
@@ -262,6 +264,21 @@ class WeighScreen(host: MainActivity) : Page(host) {
         view.target?.let { target ->
             words.putHeading(target.span)
             for (line in listOf(target.source, target.restsOn, target.sure, target.tolerance)) words.putLine(line)
+            for (option in target.options) words.putButton(R.layout.add, option.label) { choose(option, target, sheet) }
+            words.putButton(R.layout.add, target.why) {
+                sheet.close()
+                telling = null
+                host.go(Place(PageKind.WHY, target.id))
+            }
+        }
+    }
+
+    /** Chooses another way to the target; what was done is said in the slot, with Undo. */
+    private fun choose(option: TargetOption, target: TargetView, sheet: Sheet) {
+        sheet.close()
+        command({ now -> chooseTarget(now, target.id, option.choice) }, { refuse(it) }) {
+            saved.state = UndoState(it)
+            refresh()
         }
     }
 
@@ -398,7 +415,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun renderSave(fields: List<WeighField>, entry: WeighEntry) {
         val next = fields.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field }
         val judged = shown?.takeIf { it.entry == entry }
-        val misses = shown?.verdict?.let { it.kind != VerdictKind.WITHIN && it.kind != VerdictKind.GUESS } == true
+        val misses = shown?.verdict?.let { it.kind !in SAVED_AS_IT_IS } == true
         save.isActivated = next == null && misses
         save.text = when {
             next != null -> host.getString(R.string.next_field, next.label)
@@ -507,6 +524,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private enum class Telling { DETAILS, RECENT }
 
     private companion object {
+        /** What is proposed to be saved. */
+        val SAVED_AS_IT_IS = setOf(VerdictKind.WITHIN, VerdictKind.PROBABLY_WITHIN, VerdictKind.GUESS)
         val SLOT = listOf(R.id.problem, R.id.verdict, R.id.saved, R.id.idle)
         const val TELLING = "telling"
         const val CHOOSING = "choosing"
