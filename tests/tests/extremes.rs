@@ -162,7 +162,6 @@ fn units_and_their_notation() {
                         style.area(SquareCentimetres::new(a)),
                         style.length(Millimetres::new(a)),
                         style.laydown_number(Laydown::new(a)),
-                        style.percent(a, 1),
                     )
                 });
             }
