@@ -301,6 +301,8 @@ extension Studio {
         func text(_ key: String) throws -> String { try with.text(key) }
         switch call {
         case "weigh": return try weigh(now: now, entry: try with.weighEntry())
+        case "pieces_to_glaze":
+            return try piecesToGlaze(now: now, entry: try #require(try with.weighEntry()), code: try text("code"))
         case "remember": return try remember(now: now, entry: try #require(try with.weighEntry()))
         case "save": return try save(now: now, entry: try #require(try with.weighEntry()))
         case "coat": return try coat(now: now, id: try text("id"))

@@ -1,6 +1,7 @@
 //! The screens' calls as a shell makes them: a first day, a run of mugs, wrong input, undo, another day.
 
 mod backups;
+mod coming_back;
 mod drafts;
 mod editing;
 mod elsewhere;

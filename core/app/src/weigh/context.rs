@@ -4,6 +4,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::question::question;
+use super::remembered::bucket_of;
 use super::{Field, NextCoat, Question, WeighEntry, WeighMode, last_field};
 use crate::archive::{Archivable, found, in_use};
 use crate::buckets::is_old;
@@ -49,7 +50,7 @@ impl WeighContext {
     pub(super) fn load(conn: &Connection, style: Style, entry: &WeighEntry) -> Result<Option<WeighContext>> {
         let (Some(form), Some(bucket), Some(scale)) = (
             pick::<entity::Form>(conn, &entry.form)?,
-            pick::<entity::Bucket>(conn, &entry.bucket)?,
+            pick::<entity::Bucket>(conn, &bucket_of(conn, entry)?)?,
             pick::<entity::Scale>(conn, &entry.scale)?,
         ) else {
             return Ok(None);
@@ -277,9 +278,6 @@ impl WeighContext {
 
     pub(super) fn notes(&self, now: Now, target: &Target) -> Vec<Note> {
         let mut notes = Vec::new();
-        if !self.entry.piece.is_empty() {
-            notes.push(Note::attention(in_words::when_to_read(1)));
-        }
         match self.checked_at {
             None => {
                 let assumed = self.style.specific_gravity(self.sg.sg);

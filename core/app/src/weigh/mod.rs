@@ -1,7 +1,9 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
 mod context;
+mod glazed_piece;
 mod question;
+mod remembered;
 mod view;
 
 use rusqlite::Connection;
@@ -9,11 +11,14 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use self::context::{Answer, WeighContext};
+pub use self::glazed_piece::{PieceGroup, PieceToGlaze, PiecesToGlazeView};
+use self::glazed_piece::GlazedPiece;
+pub(super) use self::glazed_piece::weigh_undone_again;
+use self::remembered::Remembered;
 use self::view::view;
 use super::draft::{self, Draft};
-use super::evidence::{parse_id, preference, step_of, style_of, usable};
+use super::evidence::{preference, step_of, style_of, usable};
 use super::in_words::name_of;
-use super::local_settings::{remember, remembered};
 use super::messages::weigh as say;
 use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
@@ -310,8 +315,6 @@ pub struct WeighView {
     pub can_save: bool,
 }
 
-const ENTRY_KEY: &str = "weigh";
-
 #[uniffi::export]
 impl Studio {
     /// The Weigh screen for `entry`, or for what was remembered if there is none.
@@ -322,7 +325,7 @@ impl Studio {
         self.store.read(|conn| {
             let entry = match entry {
                 Some(entry) => entry,
-                None => remembered(conn, ENTRY_KEY)?.unwrap_or_default(),
+                None => Remembered::load(conn)?.entry,
             };
             view(conn, now, entry)
         })
@@ -336,8 +339,8 @@ impl Studio {
     pub fn remember(&self, now: Now, entry: &WeighEntry) -> Result<()> {
         let draft = draft::named(&entry.draft)?;
         self.command(now, |tx| {
-            let is_late = draft.map(|draft| draft::was_saved(tx.conn(), draft)).transpose()?.unwrap_or(false);
-            if is_late { Ok(()) } else { remember(tx, ENTRY_KEY, entry) }
+            let is_late = draft.map(|draft| draft::is_saved(tx.conn(), draft)).transpose()?.unwrap_or(false);
+            if is_late { Ok(()) } else { Remembered::load(tx.conn())?.with(entry).save(tx) }
         })?;
         Ok(())
     }
@@ -380,18 +383,21 @@ impl Studio {
                 Some(Draft::Open(id)) => id,
                 _ => tx.new_id(),
             };
-            let piece = match context.entry.piece.as_str() {
-                "" => tx.new_id(),
-                piece => parse_id(piece, "piece")?,
-            };
-            let is_coded = preference.code_pieces && context.entry.piece.is_empty();
-            let code = if is_coded { new_code(tx.conn(), piece)? } else { None };
+            let known = GlazedPiece::of(tx.conn(), &context.entry)?;
+            let is_first = known.as_ref().is_none_or(GlazedPiece::is_bare);
+            let (piece, mut code) = known.map_or_else(|| (tx.new_id(), None), |piece| (piece.id, piece.code));
+            if is_first && preference.code_pieces && code.is_none() {
+                code = new_code(tx.conn(), piece)?;
+            }
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
             let coat = Coat { code, ..coat };
             tx.put(&coat)?;
-            remember(tx, ENTRY_KEY, &context.next_piece())?;
-            let sentence = sentence(&context.form.name, &coat, context.mass(verdict.net));
-            Ok(Saved { id, sentence, next: context.next_coats(piece), first: None })
+            let remembered = Remembered::load(tx.conn())?.with(&context.entry);
+            let next = remembered.next_coats(context.next_coats(piece));
+            let next_piece = remembered.in_its_bucket(context.next_piece());
+            remembered.with(&next_piece).save(tx)?;
+            let sentence = sentence(&context.form.name, &coat, context.mass(verdict.net), is_first);
+            Ok(Saved { id, sentence, next, first: None })
         })?;
         let Saved { id, sentence, next, first } = stored.value;
         Ok(CommandResult { next, ..CommandResult::new(id.to_string(), sentence, first.unwrap_or(stored.undo)) })
@@ -415,19 +421,22 @@ fn saved_before(conn: &Connection, style: Style, entry: &WeighEntry, coat: &Coat
     let shown = WeighEntry { zone: coat.zone.parse().ok(), ..entry.clone() };
     let context = usable(WeighContext::load(conn, style, &shown))?.flatten();
     let context = context.filter(|context| context.is_what_was_shown(&shown).is_ok());
+    let is_first = query::coats_of_piece(conn, coat.piece)?.first().is_none_or(|first| first.id == coat.id);
+    let next = context.map(|context| context.next_coats(coat.piece)).unwrap_or_default();
     Ok(Saved {
         id: coat.id,
-        sentence: sentence(&form, coat, wet),
-        next: context.map(|context| context.next_coats(coat.piece)).unwrap_or_default(),
+        sentence: sentence(&form, coat, wet, is_first),
+        next: Remembered::load(conn)?.next_coats(next),
         first: draft::made_by(conn, coat.id)?,
     })
 }
 
-/// "Small mug, inside, 19.4 g: within. Saved."
-fn sentence(form: &str, coat: &Coat, wet: String) -> String {
+/// "Saved: Small mug, inside, 19.4 g, within." With the code, which goes onto the foot with the first coat.
+fn sentence(form: &str, coat: &Coat, wet: String, is_first: bool) -> String {
     let (zone, kind) = (name_of::<ZoneKind>(&coat.zone), name_of::<VerdictKind>(&coat.verdict));
     match &coat.code {
-        Some(code) => say::saved_with_code(form, zone, wet, kind, code),
+        Some(code) if is_first => say::saved_with_code(form, zone, wet, kind, code),
+        Some(code) => say::saved_on_piece(form, code, zone, wet, kind),
         None => say::saved(form, zone, wet, kind),
     }
 }

@@ -3,6 +3,7 @@
 use rusqlite::Connection;
 
 use super::context::{Answer, WeighContext};
+use super::glazed_piece::GlazedPiece;
 use super::{
     Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
     WeighView,
@@ -67,7 +68,9 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
     };
     view.form = context.form.name.clone();
     view.bucket = say::glaze_and_bucket(&context.glaze.name, &context.bucket.name);
-    view.zone = sentence_case(&context.zone().name());
+    let piece = GlazedPiece::of(conn, &view.entry)?;
+    let zone = context.zone();
+    view.zone = piece.as_ref().map_or_else(|| sentence_case(&zone.name()), |piece| piece.zone_title(zone));
     view.scale = context.scale_row.name.clone();
     view.zones = zones(&context);
     let target = match context.target() {
@@ -78,7 +81,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
         }
         Err(error) => return Err(error),
     };
-    view.notes = context.notes(now, &target);
+    view.notes = piece.iter().flat_map(|piece| piece.notes(now)).chain(context.notes(now, &target)).collect();
     view.target = Some(target_view(&context, &target));
     let mut net = None;
     if is_all_there(&view.entry) {

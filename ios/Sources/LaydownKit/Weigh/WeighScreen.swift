@@ -110,6 +110,18 @@ public final class WeighScreen {
         return change { $0 = coat.entry }
     }
 
+    /// The pieces that this coat can go onto; nil until the studio has said what is chosen.
+    public func piecePicker() -> PiecePicker? {
+        entry.map { PiecePicker(frame: frame, entry: $0) }
+    }
+
+    /// Goes on with a piece that was picked.
+    @discardableResult
+    public func pick(_ piece: PieceToGlaze) -> Task<Void, Never> {
+        offer.clear()
+        return change { $0 = piece.entry }
+    }
+
     /// Answers what was asked about the reading.
     @discardableResult
     public func answer(_ suggestion: Suggestion) -> Task<Void, Never> {

@@ -80,6 +80,71 @@ class WeighTest {
     }
 
     @Test
+    fun aPieceIsComeBackToFromTheListInTwoTaps() = weighing { phone ->
+        phone.tap("Zone: Inside. Tap to change.")
+        phone.until("Insides waiting for outsides")
+        phone.touch("Ash white inside, 20 min ago")
+        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside of ") } }
+        val code = phone.texts().first { it.startsWith("Zone: Outside of ") }.removePrefix("Zone: Outside of ").take(5)
+        phone.await("the wall") { phone.texts().any { "$code was glazed inside 20 min ago. Its wall is still wet" in it } }
+        phone.key("18.1")
+        phone.touch("Save")
+        phone.await("what was kept") { phone.texts().any { it.startsWith("Saved: Breakfast mug $code, outside, 18.1 g") } }
+    }
+
+    @Test
+    fun aPieceIsComeBackToByTheCodeOnItsFoot() = weighing { phone ->
+        phone.tap("Zone: Inside. Tap to change.")
+        phone.until("Insides waiting for outsides")
+        val pieces = { phone.texts().filter { it.startsWith("Breakfast mug, ") } }
+        val code = pieces()[1].removePrefix("Breakfast mug, ")
+        phone.tap(R.id.picker_code)
+        phone.type(code.lowercase())
+        phone.await("that piece alone") { pieces() == listOf("Breakfast mug, $code") }
+        phone.touch("Breakfast mug, $code")
+        phone.until("Zone: Outside of $code. Tap to change.")
+        // A slip is said, and no other piece is offered for it.
+        phone.tap("Zone: Outside of $code. Tap to change.")
+        phone.until("New piece")
+        phone.tap(R.id.picker_code)
+        phone.type(code.reversed())
+        phone.await("no piece") { pieces().isEmpty() && !phone.shows("New piece") }
+    }
+
+    @Test
+    fun anUndoneCoatIsWeighedAgainOnItsPiece() = weighing { phone ->
+        phone.key("20.9")
+        phone.until("WITHIN")
+        phone.tap("Save")
+        phone.await("the code") { phone.texts().any { "Pencil " in it } }
+        val code = phone.texts().first { "Pencil " in it }.substringAfter("Pencil ").take(5)
+        phone.touch("Undo")
+        phone.until("Weigh $code again")
+        phone.rotate()
+        phone.touch("Weigh $code again")
+        phone.until("Zone: Inside of $code. Tap to change.")
+        phone.key("19.9")
+        phone.until("WITHIN")
+        phone.tap("Save")
+        phone.await("the same code") { phone.texts().any { "19.9 g, within. Pencil $code on the foot." in it } }
+    }
+
+    @Test
+    fun eachZoneBringsItsGlazeBack() = weighing { phone ->
+        phone.tap("Zone: Inside. Tap to change.")
+        phone.touch("Outside")
+        phone.until("Zone: Outside. Tap to change.")
+        phone.tap("Glaze, bucket: Ash white, First bucket. Tap to change.")
+        phone.touch("Iron red")
+        phone.until("Glaze, bucket: Iron red, First bucket. Tap to change.")
+        for ((from, to, glaze) in listOf(Triple("Outside", "Inside", "Ash white"), Triple("Inside", "Outside", "Iron red"))) {
+            phone.tap("Zone: $from. Tap to change.")
+            phone.touch(to)
+            phone.until("Glaze, bucket: $glaze, First bucket. Tap to change.")
+        }
+    }
+
+    @Test
     fun anotherFormHasAnotherAim() = weighing { phone ->
         val before = phone.aim()
         phone.tap("Form: Breakfast mug. Tap to change.")

@@ -24,6 +24,7 @@ import studio.laydown.chooser
 import studio.laydown.core.EditorKind
 import studio.laydown.core.Field
 import studio.laydown.core.Note
+import studio.laydown.core.PiecesToGlazeView
 import studio.laydown.core.RecentCoat
 import studio.laydown.core.Row
 import studio.laydown.core.SetupStep
@@ -42,6 +43,7 @@ import studio.laydown.get
 import studio.laydown.ink
 import studio.laydown.mark
 import studio.laydown.put
+import studio.laydown.putChoices
 import studio.laydown.putHeading
 import studio.laydown.putNote
 import studio.laydown.putSentence
@@ -223,6 +225,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun choose(choice: Choice) {
         val view = shown ?: return
         choosing = choice
+        if (choice == Choice.ZONE) return open(zoneAndPiece(view))
         open(
             chooser(
                 host, host.getText(choice.question), choice.rows(view), choice.add?.let(host::getText),
@@ -230,6 +233,17 @@ class WeighScreen(host: MainActivity) : Page(host) {
                 adding = { choice.editor?.let { host.go(Place.editor(it)) } },
             ),
         )
+    }
+
+    /** The zones, and below them the pieces to come back to. */
+    private fun zoneAndPiece(view: WeighView) = Sheet(host, host.getText(Choice.ZONE.question)) { sheet ->
+        putChoices(host, sheet, view.zones) { row -> change { Choice.ZONE.pick(it, row) } }
+        PiecePicker(host, sheet, this, ask = ::askPieces, picked = { goOn(it) })
+    }
+
+    private fun askPieces(code: String, answered: (PiecesToGlazeView) -> Unit) {
+        val entry = entry ?: return
+        command({ now -> piecesToGlaze(now, entry, code) }) { answered(it) }
     }
 
     private fun tell(telling: Telling) {
@@ -486,7 +500,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         ),
         ZONE(
             R.id.choose_zone, R.id.chosen_zone, R.string.zone, R.string.choose_zone, null, null,
-            WeighView::zone, WeighView::zones, { entry, row -> entry.copy(zone = ZoneKind.valueOf(row.id.uppercase()), piece = "") },
+            // Each zone has its own glaze: the core fills in which.
+            WeighView::zone, WeighView::zones, { entry, row -> entry.copy(zone = ZoneKind.valueOf(row.id.uppercase()), bucket = "") },
         ),
         GLAZE(
             R.id.choose_glaze, R.id.chosen_glaze, R.string.glaze, R.string.choose_glaze, R.string.add_glaze, EditorKind.GLAZE,
