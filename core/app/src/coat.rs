@@ -69,6 +69,12 @@ impl Studio {
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line(say::bare_glazed(), format!("{}, {}", mass(bare), mass(glazed)));
             }
+            if let Some(added) = coat.added_mg {
+                line(say::added(), mass(added));
+            }
+            if let Some(rubbed_off) = coat.rubbed_off_mg {
+                line(say::rubbed_off(), mass(rubbed_off));
+            }
             line(say::verdict(), sentence_case(&name_of::<VerdictKind>(&coat.verdict)));
             if coat.confirmed {
                 line(say::reading(), say::confirmed());

@@ -130,7 +130,10 @@ mod tests {
         assert_eq!(NOW.days_ago(NOW.unix_ms - 5 * DAY_MS), "5 days ago");
         let ago = |ms| NOW.ago(NOW.unix_ms - ms);
         assert_eq!([0, 59_999].map(ago), ["just now"; 2]);
-        assert_eq!([60_000, HOUR_MS - 1, HOUR_MS, DAY_MS - 1].map(ago), ["1 min ago", "59 min ago", "1 h ago", "23 h ago"]);
+        assert_eq!(
+            [60_000, HOUR_MS - 1, HOUR_MS, DAY_MS - 1].map(ago),
+            ["1 min ago", "59 min ago", "1 h ago", "23 h ago"]
+        );
         assert_eq!([DAY_MS, 2 * DAY_MS, -HOUR_MS].map(ago), ["yesterday", "2 days ago", "today"]);
         assert_eq!(NOW.days_ago(NOW.unix_ms + 3 * DAY_MS), "on a future date");
     }

@@ -64,10 +64,7 @@ impl Line {
                 return Ok(Line { used, free: id });
             }
             let effective = history(&events).effective();
-            used.push((
-                id,
-                events.iter().any(|event| event.kind != Kind::RETRACT && effective.contains(&event.id())),
-            ));
+            used.push((id, events.iter().any(|event| event.kind != Kind::RETRACT && effective.contains(&event.id()))));
             let (high, _) = id.as_u64_pair();
             id = dated(high >> 16, &[id.as_bytes()]);
         }
@@ -90,6 +87,13 @@ pub(super) fn made_by(conn: &Connection, id: Uuid) -> Result<Option<Undo>> {
     let first = events_of(conn, id)?.into_iter().filter(|event| event.kind != Kind::RETRACT).map(|event| event.id());
     let first = first.filter(|event| event.device == own).min_by_key(|event| event.seq);
     Ok(first.map(|event| command_of(conn, event)).transpose()?)
+}
+
+/// The piece that the coat `id` is put onto when it was saved on another by mistake. It follows from the coat, so that saying so
+/// twice makes one piece.
+pub(super) fn piece_split_off(id: Uuid) -> Uuid {
+    let (high, _) = id.as_u64_pair();
+    dated(high >> 16, &[id.as_bytes(), b"piece"])
 }
 
 /// An id of the time `ms` (unix) that follows from `seed`.

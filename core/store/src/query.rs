@@ -82,6 +82,8 @@ const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.gl
      ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
+const CHECK_AS_OF: &str = "WHERE bucket = ?1 AND at <= ?2 ORDER BY at DESC, id DESC LIMIT 1";
+const FIRST_CHECK: &str = "WHERE bucket = ?1 ORDER BY at, id LIMIT 1";
 const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 
 const DAY_MS: i64 = 86_400_000;
@@ -417,6 +419,14 @@ pub fn tiles_not_asked(conn: &Connection, glaze: Uuid) -> Result<u32, StoreError
 /// The last check of `bucket`.
 pub fn latest_check(conn: &Connection, bucket: Uuid) -> Result<Option<Check>, StoreError> {
     Ok(checks(conn, bucket, 1)?.pop())
+}
+
+/// The last check of `bucket` until `at` (unix ms), or the first after it where there was none.
+pub fn check_as_of(conn: &Connection, bucket: Uuid, at: i64) -> Result<Option<Check>, StoreError> {
+    match Check::select(conn, CHECK_AS_OF, params![bucket, at])?.pop() {
+        Some(check) => Ok(Some(check)),
+        None => Ok(Check::select(conn, FIRST_CHECK, [bucket])?.pop()),
+    }
 }
 
 /// The checks of `bucket`, newest first, at most `limit`.

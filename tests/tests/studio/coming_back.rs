@@ -71,7 +71,11 @@ fn insides_wait_for_their_outsides_newest_first() {
     assert_eq!(picked.zone, format!("Outside of {}", codes[0]));
     assert_eq!((picked.entry.zone, picked.entry.net.as_str()), (Some(ZoneKind::Outside), ""));
     let saved = bench.save_at(now, &picked.entry, "20.1");
-    assert!(saved.sentence.starts_with(&format!("Saved: Small mug {}, outside, 20.1 g", codes[0])), "{}", saved.sentence);
+    assert!(
+        saved.sentence.starts_with(&format!("Saved: Small mug {}, outside, 20.1 g", codes[0])),
+        "{}",
+        saved.sentence
+    );
     let piece = bench.studio.piece(now, &bench.piece_of(&saved)).unwrap();
     assert_eq!(piece.title, format!("Small mug, {}", codes[0]));
 
@@ -189,7 +193,8 @@ fn each_zone_remembers_its_bucket() {
     assert_eq!(third.next[0].entry.bucket, ash);
     // So does turning to a zone by hand, and coming back to a piece, and a restart changes nothing.
     let bench = bench.reopen();
-    let turned = |zone| WeighEntry { zone: Some(zone), bucket: String::new(), ..bench.studio.weigh(NOW, None).unwrap().entry };
+    let turned =
+        |zone| WeighEntry { zone: Some(zone), bucket: String::new(), ..bench.studio.weigh(NOW, None).unwrap().entry };
     assert_eq!(bench.weigh(turned(ZoneKind::Outside)).entry.bucket, ash);
     assert_eq!(bench.weigh(turned(ZoneKind::Inside)).entry.bucket, liner);
     assert_eq!(bench.pick(NOW, &code_in(&third)).entry.bucket, ash);

@@ -2,6 +2,7 @@
 
 mod backups;
 mod coming_back;
+mod correcting;
 mod drafts;
 mod editing;
 mod elsewhere;

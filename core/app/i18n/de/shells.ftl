@@ -48,6 +48,7 @@ done = Erledigt
 to-do = Zu tun
 control = Vergleichsstück
 take-back = Diesen Auftrag entfernen
+correct-coat = Auftrag berichtigen
 gauge-none = Skala: noch nichts gewogen.
 gauge-inside = Skala: Die Ablesung liegt im Ziel.
 gauge-below = Skala: Die Ablesung liegt unter dem Ziel.

@@ -48,6 +48,7 @@ done = Done
 to-do = To do
 control = control piece
 take-back = Remove this coat
+correct-coat = Correct this coat
 gauge-none = Gauge: nothing weighed yet.
 gauge-inside = Gauge: the reading is inside the target.
 gauge-below = Gauge: the reading is below the target.

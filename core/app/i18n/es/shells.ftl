@@ -48,6 +48,7 @@ done = Hecho
 to-do = Por hacer
 control = pieza de referencia
 take-back = Quitar esta capa
+correct-coat = Corregir esta capa
 gauge-none = Indicador: todavía no se ha pesado nada.
 gauge-inside = Indicador: la lectura está dentro del objetivo.
 gauge-below = Indicador: la lectura está por debajo del objetivo.

@@ -48,6 +48,7 @@ done = Fait
 to-do = À faire
 control = pièce témoin
 take-back = Retirer cette couche
+correct-coat = Corriger cette couche
 gauge-none = Jauge : rien de pesé pour l’instant.
 gauge-inside = Jauge : la lecture est dans la cible.
 gauge-below = Jauge : la lecture est sous la cible.

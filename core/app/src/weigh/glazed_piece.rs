@@ -1,7 +1,5 @@
 //! A piece that already has a coat, and coming back to it: by the code on its foot, or from the unfired pieces.
 
-use std::collections::BTreeMap;
-
 use rusqlite::Connection;
 use uuid::Uuid;
 
@@ -82,10 +80,9 @@ impl GlazedPiece {
         let piece = self.code.clone().unwrap_or_else(say::this_piece);
         // A clock that was wrong says nothing about the wall.
         match now.unix_ms.saturating_sub(last.at).abs() {
-            passed if passed < WET_MS => vec![
-                Note::attention(say::wall_is_wet(piece, zone, ago)),
-                Note::attention(in_words::when_to_read(1)),
-            ],
+            passed if passed < WET_MS => {
+                vec![Note::attention(say::wall_is_wet(piece, zone, ago)), Note::attention(in_words::when_to_read(1))]
+            }
             passed if passed < DAMP_MS => vec![
                 Note::attention(say::wall_may_be_damp(piece, zone, ago)),
                 Note::attention(in_words::when_to_read(1)),
@@ -153,6 +150,18 @@ impl Studio {
     }
 }
 
+/// The pieces in no firing with their coats, those glazed last first.
+pub(crate) fn unfired_newest_first(conn: &Connection, now: Now) -> Result<Vec<(Uuid, Vec<Coat>)>> {
+    let mut pieces: Vec<(Uuid, Vec<Coat>)> = Vec::new();
+    let from = now.unix_ms.saturating_sub(query::LONGEST_ON_THE_SHELF_MS);
+    for coat in query::latest_coats_waiting(conn, from, MOST_COATS)? {
+        if pieces.len() < MOST && pieces.iter().all(|(piece, _)| *piece != coat.piece) {
+            pieces.push((coat.piece, query::coats_of_piece(conn, coat.piece)?));
+        }
+    }
+    Ok(pieces)
+}
+
 struct List<'a> {
     conn: &'a Connection,
     now: Now,
@@ -162,17 +171,8 @@ struct List<'a> {
 impl List<'_> {
     /// The unfired pieces whose code begins with `code`, and the way back to a new piece.
     fn unfired(&self, code: &str) -> Result<PiecesToGlazeView> {
-        let mut of_piece: BTreeMap<Uuid, Vec<Coat>> = BTreeMap::new();
-        let mut newest_first = Vec::new();
-        let from = self.now.unix_ms - query::LONGEST_ON_THE_SHELF_MS;
-        for coat in query::latest_coats_waiting(self.conn, from, MOST_COATS)? {
-            if !of_piece.contains_key(&coat.piece) && newest_first.len() < MOST {
-                newest_first.push(coat.piece);
-                of_piece.insert(coat.piece, query::coats_of_piece(self.conn, coat.piece)?);
-            }
-        }
         let (mut insides, mut others) = (Vec::new(), Vec::new());
-        for coats in newest_first.iter().filter_map(|piece| of_piece.get(piece)) {
+        for (_, coats) in &unfired_newest_first(self.conn, self.now)? {
             let begins = |coat: &Coat| coat.code.as_deref().unwrap_or_default().starts_with(code);
             if !code.is_empty() && !coats.iter().any(begins) {
                 continue;

@@ -1,6 +1,7 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
 mod context;
+mod correction;
 mod glazed_piece;
 mod question;
 mod remembered;
@@ -11,9 +12,10 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use self::context::{Answer, WeighContext};
-pub use self::glazed_piece::{PieceGroup, PieceToGlaze, PiecesToGlazeView};
+pub(super) use self::correction::corrected;
 use self::glazed_piece::GlazedPiece;
-pub(super) use self::glazed_piece::weigh_undone_again;
+pub use self::glazed_piece::{PieceGroup, PieceToGlaze, PiecesToGlazeView};
+pub(super) use self::glazed_piece::{unfired_newest_first, weigh_undone_again};
 use self::remembered::Remembered;
 use self::view::view;
 use super::draft::{self, Draft};
@@ -443,7 +445,7 @@ fn sentence(form: &str, coat: &Coat, wet: String, is_first: bool) -> String {
 
 /// A code that no piece has yet, as short as there is one; `None` only when none was found. Which are tried follows from the
 /// piece's own name, so that two phones that are apart hardly ever give out the same.
-fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
+pub(super) fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
     for code in piece_code::candidates(piece.as_u128()) {
         if query::piece_of_code(conn, &code)?.is_none() {
             return Ok(Some(code));
