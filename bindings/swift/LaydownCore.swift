@@ -5015,7 +5015,7 @@ public struct CoatView: Equatable, Hashable {
      */
     public var piece: String
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     public var title: String
     /**
@@ -5045,7 +5045,7 @@ public struct CoatView: Equatable, Hashable {
          * The id of the piece it is on.
          */piece: String, 
         /**
-         * The form and the zone.
+         * The form, the code on the foot, and the zone.
          */title: String, 
         /**
          * The record, line by line.
@@ -9206,11 +9206,11 @@ public struct RecentCoat: Equatable, Hashable {
      */
     public var id: String
     /**
-     * When it was kept.
+     * Its glaze, and when it was saved.
      */
     public var when: String
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     public var title: String
     /**
@@ -9237,10 +9237,10 @@ public struct RecentCoat: Equatable, Hashable {
          * The coat's id.
          */id: String, 
         /**
-         * When it was kept.
+         * Its glaze, and when it was saved.
          */when: String, 
         /**
-         * The form and the zone.
+         * The form, the code on the foot, and the zone.
          */title: String, 
         /**
          * Its wet weight.
@@ -11861,6 +11861,10 @@ public enum EditorKind: Equatable, Hashable {
      */
     case control
     /**
+     * A saved coat, to correct it.
+     */
+    case coat
+    /**
      * Units, sound and touch on this phone.
      */
     case preference
@@ -11913,9 +11917,11 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
         
         case 12: return .control
         
-        case 13: return .preference
+        case 13: return .coat
         
-        case 14: return .syncLocation
+        case 14: return .preference
+        
+        case 15: return .syncLocation
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -11973,12 +11979,16 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(12))
         
         
-        case .preference:
+        case .coat:
             writeInt(&buf, Int32(13))
         
         
-        case .syncLocation:
+        case .preference:
             writeInt(&buf, Int32(14))
+        
+        
+        case .syncLocation:
+            writeInt(&buf, Int32(15))
         
         }
     }

@@ -274,6 +274,7 @@ impl With<'_> {
             "Scale" => EditorKind::Scale,
             "Tile" => EditorKind::Tile,
             "Control" => EditorKind::Control,
+            "Coat" => EditorKind::Coat,
             "Preference" => EditorKind::Preference,
             "SyncLocation" => EditorKind::SyncLocation,
             _ => panic!("no sheet is called {name}"),

@@ -207,7 +207,7 @@ impl<'a> Pieces<'a> {
             area,
             area_relative_uncertainty,
             class: shape.class,
-            capacity: shape.capacity,
+            capacity: shape.capacity_to_grow_by(),
             form_name: form_name.clone(),
             same_form: known.form == form,
             net_standard_uncertainty,

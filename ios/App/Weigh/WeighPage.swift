@@ -246,7 +246,8 @@ private struct ZoneAndPiece: View {
                 Section {
                     ForEach(zones, id: \.id) { row in
                         TapRow(
-                            title: row.title, detail: row.detail, outline: row.outline, mark: row.chosen ? "checkmark" : nil
+                            title: row.title, detail: row.detail, outline: row.outline,
+                            mark: row.chosen ? "checkmark" : nil
                         ) {
                             dismiss()
                             choose(row)
@@ -359,6 +360,13 @@ private struct FirstSteps: View {
                 .textCase(nil)
                 .padding(.bottom, 12)
             }
+            Section {
+                GoRow(title: Words.restoreHere, detail: Words.restoreHereDetail, place: .backup)
+                GoRow(title: Words.joinHere, detail: Words.joinHereDetail, place: .devices)
+            } header: {
+                Text(Words.existingStudio)
+            }
+            .listRowBackground(Color.surface)
         }
         .scrollContentBackground(.hidden)
         .safeAreaInset(edge: .bottom) { UndoBar() }
@@ -729,11 +737,20 @@ private struct RecentCoats: View {
         NavigationStack {
             List {
                 ForEach(coats, id: \.id) { coat in
-                    Button {
-                        dismiss()
-                        go(.coat(coat.id))
-                    } label: {
-                        row(coat)
+                    HStack(spacing: 4) {
+                        Button {
+                            dismiss()
+                            go(.coat(coat.id))
+                        } label: {
+                            row(coat)
+                        }
+                        Button {
+                            dismiss()
+                            go(.editor(.coat, id: coat.id))
+                        } label: {
+                            Image(systemName: "pencil").frame(width: 48, height: 48).contentShape(Rectangle())
+                        }
+                        .accessibilityLabel(Words.correctThis("\(coat.title), \(coat.wet)"))
                     }
                     .buttonStyle(.plain)
                 }

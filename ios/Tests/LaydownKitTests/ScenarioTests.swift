@@ -232,7 +232,8 @@ private struct With {
 
     func kind() throws -> EditorKind {
         let kinds: [EditorKind] = [
-            .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
+            .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .coat,
+            .preference,
             .syncLocation,
         ]
         return try #require(try one("kind", of: kinds))

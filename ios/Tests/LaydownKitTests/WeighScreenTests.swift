@@ -113,7 +113,7 @@ import Testing
         let screen = await screen(pottery)
         await type("19.4", on: screen)
         await screen.saveOrNext().value
-        let code = try #require(screen.offer.sentence.components(separatedBy: "Pencil ").last).prefix(5)
+        let code = try #require(screen.offer.sentence.components(separatedBy: "Mark ").last).prefix(5)
         await pottery.frame.toggleUndo().value
         let again = try #require(screen.offer.next.first)
         #expect(again.label == "Weigh \(code) again")
@@ -121,7 +121,7 @@ import Testing
         #expect(screen.view?.zone == "Inside of \(code)")
         await type("19.8", on: screen)
         await screen.saveOrNext().value
-        #expect(screen.offer.sentence.hasSuffix("Pencil \(code) on the foot."))
+        #expect(screen.offer.sentence.contains("Mark \(code) on the foot"))
     }
 
     @Test func aPieceIsComeBackToFromTheListAndByItsCode() async throws {
@@ -139,6 +139,20 @@ import Testing
         #expect(screen.view?.zone == "Outside of \(code)" && screen.entry?.net.isEmpty == true)
         await picker.type("!").value
         #expect(picker.view?.groups.isEmpty == true && picker.view?.nothing.isEmpty == false)
+    }
+
+    @Test func aSavedCoatIsCorrected() async throws {
+        let pottery = try await Pottery.furnished()
+        let coat = try await pottery.coat("19.4").id
+        let sheet = EditorScreen(frame: pottery.frame, kind: .coat, id: coat, pause: .milliseconds(1))
+        await sheet.refresh()
+        #expect(sheet.view?.fields.map(\.key) == ["piece", "zone", "bucket", "net", "added", "rubbed_off"])
+        let values = [Value(key: "net", text: "18.9"), Value(key: "added", text: "0.3")]
+        let entry = EditorEntry(kind: .coat, id: coat, subject: "", values: values)
+        let corrected = try await pottery.frame.work.ask { try $0.saveRecord(now: $1, entry: entry) }
+        #expect(await screen(pottery).view?.recent.map(\.wet) == ["19.2 g"])
+        _ = try await pottery.frame.work.ask { try $0.undo(now: $1, token: corrected.undo) }
+        #expect(await screen(pottery).view?.recent.map(\.wet) == ["19.4 g"])
     }
 
     @Test func eachZoneBringsItsGlazeBack() async throws {

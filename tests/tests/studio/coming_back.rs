@@ -44,8 +44,9 @@ impl Bench {
 
 /// The code that is told with a first coat.
 fn code_in(saved: &CommandResult) -> String {
-    let code = saved.sentence.rsplit("Pencil ").next().unwrap();
-    code.strip_suffix(" on the foot.").unwrap_or_else(|| panic!("{}", saved.sentence)).to_owned()
+    let told = saved.sentence.rsplit("Mark ").next().unwrap();
+    let code = told.split_once(" on the foot").map(|(code, _)| code.to_owned());
+    code.unwrap_or_else(|| panic!("{}", saved.sentence))
 }
 
 fn only(view: PiecesToGlazeView) -> PieceToGlaze {
@@ -67,6 +68,10 @@ fn insides_wait_for_their_outsides_newest_first() {
     assert_eq!(titles, expected);
     assert_eq!(view.groups[0].pieces[0].detail, "Ash white inside, 58 min ago");
 
+    // So does the list of what was saved lately.
+    let recent = &bench.weigh(net("")).recent[0];
+    assert_eq!(recent.title, format!("Small mug, {}, inside", codes[2]));
+    assert!(recent.when.starts_with("Ash white, "), "{}", recent.when);
     let picked = bench.studio.weigh(now, Some(view.groups[0].pieces[2].entry.clone())).unwrap();
     assert_eq!(picked.zone, format!("Outside of {}", codes[0]));
     assert_eq!((picked.entry.zone, picked.entry.net.as_str()), (Some(ZoneKind::Outside), ""));

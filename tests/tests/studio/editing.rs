@@ -33,6 +33,8 @@ const FOLLOWS: &[(EditorKind, &str, &[&str])] = &[
     (EditorKind::Coat, "zone", TARGET),
     (EditorKind::Coat, "bucket", TARGET),
     (EditorKind::Coat, "piece", TARGET),
+    // A usual handle has a usual size.
+    (EditorKind::Form, "handle", &["handle_length_um", "handle_girth_um"]),
     // Known in another way, a form is described anew.
     (EditorKind::Form, "way", Form::FIELDS),
 ];

@@ -48,7 +48,7 @@ impossible-density = Die Pulverdichte von „{ $glaze }“ ist unmöglich, darum
 next-inside = Innenseite dieses Stücks
 next-outside = Außenseite dieses Stücks
 saved = Gespeichert: { $form }, { $zone }, { $wet }, { $verdict }.
-saved-with-code = Gespeichert: { $form }, { $zone }, { $wet }, { $verdict }. { $code } mit Bleistift auf den Fuß schreiben.
+saved-with-code = Gespeichert: { $form }, { $zone }, { $wet }, { $verdict }. { $code } mit Eisen- oder Kobaltlösung oder Unterglasurstift auf den Fuß schreiben: Bleistift brennt weg.
 saved-on-piece = Gespeichert: { $form } { $code }, { $zone }, { $wet }, { $verdict }.
 
 some-form = Unbekannte Form

@@ -63,8 +63,8 @@ next-inside = Inside of this piece
 next-outside = Outside of this piece
 # $form: the potter's name. $zone: the name of a zone. $wet: a weight. $verdict: the verdict in a word.
 saved = Saved: { $form }, { $zone }, { $wet }, { $verdict }.
-# $code: to be pencilled on the foot of the piece.
-saved-with-code = Saved: { $form }, { $zone }, { $wet }, { $verdict }. Pencil { $code } on the foot.
+# $code: to be written on the foot of the piece, in what survives the firing.
+saved-with-code = Saved: { $form }, { $zone }, { $wet }, { $verdict }. Mark { $code } on the foot in iron or cobalt wash or underglaze pencil: plain pencil burns off.
 saved-on-piece = Saved: { $form } { $code }, { $zone }, { $wet }, { $verdict }.
 
 ## The coats saved lately.

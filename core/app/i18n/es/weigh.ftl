@@ -48,7 +48,7 @@ impossible-density = La densidad del polvo de “{ $glaze }” es imposible, as�
 next-inside = Interior de esta pieza
 next-outside = Exterior de esta pieza
 saved = Guardado: { $form }, { $zone }, { $wet }, { $verdict }.
-saved-with-code = Guardado: { $form }, { $zone }, { $wet }, { $verdict }. Escribir { $code } a lápiz en el pie.
+saved-with-code = Guardado: { $form }, { $zone }, { $wet }, { $verdict }. Escribir { $code } en el pie con lavado de hierro o cobalto, o con lápiz bajo esmalte: el lápiz común se quema.
 saved-on-piece = Guardado: { $form } { $code }, { $zone }, { $wet }, { $verdict }.
 
 some-form = Forma desconocida

@@ -81,7 +81,7 @@ impl WeighContext {
         let job = Job {
             form_name: form.name.clone(),
             zone: *zone,
-            capacity: shape.capacity,
+            capacity: shape.capacity_to_grow_by(),
             class: shape.class,
             solids: Solids::of(sg, powder_density(&glaze))?,
             sensitivity: sensitivity(&glaze),

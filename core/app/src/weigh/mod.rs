@@ -256,9 +256,9 @@ pub struct WeighField {
 pub struct RecentCoat {
     /// The coat's id.
     pub id: String,
-    /// When it was kept.
+    /// Its glaze, and when it was saved.
     pub when: String,
-    /// The form and the zone.
+    /// The form, the code on the foot, and the zone.
     pub title: String,
     /// Its wet weight.
     pub wet: String,

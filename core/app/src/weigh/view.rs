@@ -12,6 +12,7 @@ use crate::date_text::sentence_case;
 use crate::draft;
 use crate::evidence::{step_of, style, usable, verdict_kind};
 use crate::in_words::{self, Named, name_of};
+use crate::kiln::piece_name;
 use crate::lists::{buckets, forms, scales};
 use crate::messages::{common, weigh as say};
 use crate::{EditorKind, Note, Now, Result, Row, StudioError};
@@ -253,12 +254,13 @@ fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>>
 }
 
 fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) -> Result<RecentCoat> {
-    let form = entity::Form::load(conn, coat.form)?.map_or_else(say::some_form, |form| form.name);
+    let piece = piece_name(conn, std::slice::from_ref(coat))?;
+    let glaze = entity::Glaze::load(conn, coat.glaze)?.map(|glaze| glaze.name);
     let kind = verdict_kind(coat);
     Ok(RecentCoat {
         id: coat.id.to_string(),
-        when: now.moment(coat.at),
-        title: common::form_and_zone(form, name_of::<ZoneKind>(&coat.zone)),
+        when: glaze.into_iter().chain([now.moment(coat.at)]).collect::<Vec<_>>().join(", "),
+        title: common::form_and_zone(piece, name_of::<ZoneKind>(&coat.zone)),
         wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
         verdict: kind,
         word: name_of::<VerdictKind>(&coat.verdict),

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "155557d08080d28e"
+const val BUILD_STAMP: String = "a076a44f48d46f9a"

@@ -6905,7 +6905,7 @@ data class CoatView (
     val `piece`: kotlin.String
     , 
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     val `title`: kotlin.String
     , 
@@ -9887,12 +9887,12 @@ data class RecentCoat (
     val `id`: kotlin.String
     , 
     /**
-     * When it was kept.
+     * Its glaze, and when it was saved.
      */
     val `when`: kotlin.String
     , 
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     val `title`: kotlin.String
     , 
@@ -11916,6 +11916,10 @@ enum class EditorKind {
      * A control piece: a coat weighed here, or an amount known to be right.
      */
     CONTROL,
+    /**
+     * A saved coat, to correct it.
+     */
+    COAT,
     /**
      * Units, sound and touch on this phone.
      */

@@ -159,12 +159,12 @@ fun Phone.ready() = await("the Weigh screen") { texts().any { it.startsWith("Coa
 /** Opens the list of the coats of late, which lies behind their [count]. */
 fun Phone.recent(count: String) {
     touch(count)
-    until("Breakfast mug, inside")
+    await("the coats") { texts().any { it.startsWith("Breakfast mug, ") && it.endsWith(", inside") } }
 }
 
 /** Goes from the Weigh screen to the coat of this weight. */
-fun Phone.coatOf(wet: String) {
-    recent("3 coats today, 1 within.")
+fun Phone.coatOf(wet: String, count: String = "3 coats today, 1 within.") {
+    recent(count)
     touch(wet)
 }
 

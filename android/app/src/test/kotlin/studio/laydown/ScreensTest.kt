@@ -118,6 +118,14 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun coatCorrect() = screen("coat-correct") {
+        ready()
+        coatOf("22.9 g")
+        touch("Correct this coat")
+        until("Coat as weighed")
+    }
+
+    @Test
     fun buckets() = screen("buckets") {
         touch("Buckets")
         until("Iron red")

@@ -74,9 +74,9 @@ class WeighTest {
         phone.until("WITHIN")
         phone.tap("Save")
         phone.touch("Outside of this piece")
-        phone.until("Zone: Outside. Tap to change.")
-        // The wall is damp by now; the core says what to mind.
-        phone.await("the note") { phone.texts().any { it.startsWith("Note: ") } }
+        // It says which piece this is, and that the wall is damp by now.
+        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside of ") } }
+        phone.await("the note") { phone.texts().any { it.startsWith("Note: ") && "Its wall is still wet" in it } }
     }
 
     @Test
@@ -116,8 +116,8 @@ class WeighTest {
         phone.key("20.9")
         phone.until("WITHIN")
         phone.tap("Save")
-        phone.await("the code") { phone.texts().any { "Pencil " in it } }
-        val code = phone.texts().first { "Pencil " in it }.substringAfter("Pencil ").take(5)
+        phone.await("the code") { phone.texts().any { "Mark " in it } }
+        val code = phone.texts().first { "Mark " in it }.substringAfter("Mark ").take(5)
         phone.touch("Undo")
         phone.until("Weigh $code again")
         phone.rotate()
@@ -126,7 +126,7 @@ class WeighTest {
         phone.key("19.9")
         phone.until("WITHIN")
         phone.tap("Save")
-        phone.await("the same code") { phone.texts().any { "19.9 g, within. Pencil $code on the foot." in it } }
+        phone.await("the same code") { phone.texts().any { "19.9 g, within. Mark $code on the foot" in it } }
     }
 
     @Test
@@ -309,6 +309,25 @@ class WeighTest {
     }
 
     @Test
+    fun aSavedCoatIsCorrectedFromTheRecentsAndFromItsPage() = weighing { phone ->
+        phone.recent("3 coats today, 1 within.")
+        val pencil = phone.texts().first { it.startsWith("Correct: Breakfast mug, ") && it.endsWith("22.9 g") }
+        phone.touch(pencil)
+        phone.until("Correct this coat")
+        phone.fillField("Coat as weighed", "2299")
+        phone.await("why it cannot be") { phone.refusals().any { "more glaze" in it } }
+        phone.fillField("Coat as weighed", "22.9")
+        phone.fillField("Rubbed off", "1.5")
+        phone.await("the verdict") { phone.said("21.4 g in all: within.") != null }
+        phone.touch("Save")
+        phone.until("Coat corrected. Its history shows what it was.")
+        phone.coatOf("21.4 g", "3 coats today, 2 within.")
+        phone.until("Rubbed off")
+        phone.touch("Correct this coat")
+        phone.await("the verdict") { phone.said("21.4 g in all: within.") != null }
+    }
+
+    @Test
     fun anEmptyStudioLeadsToThePieces() = Pottery.empty().use { phone ->
         phone.touch("A form")
         phone.until("New form")
@@ -316,6 +335,15 @@ class WeighTest {
         phone.until("Before the first piece")
         phone.back()
         assertTrue(phone.left)
+    }
+
+    @Test
+    fun whoHasAStudioIsLedToItFromTheFirstScreen() = Pottery.empty().use { phone ->
+        phone.touch("Restore a backup")
+        phone.until("Restore and import")
+        phone.back()
+        phone.touch("Join my other phones")
+        phone.until("Phones in this studio")
     }
 
     private fun weighing(work: (Phone) -> Unit) = Pottery.furnished().use { phone ->

@@ -46,6 +46,7 @@ import studio.laydown.put
 import studio.laydown.putChoices
 import studio.laydown.putHeading
 import studio.laydown.putNote
+import studio.laydown.putRow
 import studio.laydown.putSentence
 import studio.laydown.show
 import studio.laydown.showIf
@@ -291,13 +292,19 @@ class WeighScreen(host: MainActivity) : Page(host) {
             val control = host.getString(R.string.control).takeIf { coat.control }
             row.get<TextView>(R.id.recent_detail).text = listOfNotNull(coat.`when`, coat.word, control).joinToString(" · ")
             row.get<TextView>(R.id.recent_wet).text = coat.wet
-            row.setOnClickListener {
-                sheet.close()
-                // Coming back, one is on the page and not in the list.
-                telling = null
-                host.go(Place(PageKind.COAT, coat.id))
+            row.setOnClickListener { goFrom(sheet, Place(PageKind.COAT, coat.id)) }
+            row.get<View>(R.id.recent_correct).apply {
+                contentDescription = host.getString(R.string.correct_this, "${coat.title}, ${coat.wet}")
+                setOnClickListener { goFrom(sheet, Place.editor(EditorKind.COAT, coat.id)) }
             }
         }
+    }
+
+    private fun goFrom(sheet: Sheet, place: Place) {
+        sheet.close()
+        // Coming back, one is on the page and not in the list.
+        telling = null
+        host.go(place)
     }
 
     // ---- what is shown ----
@@ -344,6 +351,12 @@ class WeighScreen(host: MainActivity) : Page(host) {
                 contentDescription = host.getText(if (step.done) R.string.done else R.string.to_do)
             }
             row.setOnClickListener { host.go(Place.editor(step.editor)) }
+        }
+        view.get<ViewGroup>(R.id.first_existing).apply {
+            removeAllViews()
+            for ((title, detail, page) in EXISTING) {
+                putRow(host.getText(title), host.getText(detail), R.drawable.ic_on) { host.go(Place(page)) }
+            }
         }
     }
 
@@ -518,6 +531,11 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     private companion object {
         val SLOT = listOf(R.id.problem, R.id.verdict, R.id.saved, R.id.idle)
+        /** The ways to a studio that is elsewhere: what each is called, one line about it, and its page. */
+        val EXISTING = listOf(
+            Triple(R.string.restore_here, R.string.restore_here_detail, PageKind.BACKUP),
+            Triple(R.string.join_here, R.string.join_here_detail, PageKind.DEVICES),
+        )
         const val TELLING = "telling"
         const val CHOOSING = "choosing"
         const val SAVED = "kept"
