@@ -3,7 +3,7 @@
 use laydown_app::{CommandResult, EditorKind, Now, PieceToGlaze, PiecesToGlazeView, Tone, WeighEntry, WeighView};
 use laydown_domain::form::ZoneKind;
 
-use crate::{Bench, DAY_MS, NOW, net};
+use crate::{Bench, DAY_MS, NOW, leading_number, net};
 
 const MINUTE_MS: i64 = 60_000;
 
@@ -224,4 +224,25 @@ fn a_piece_without_a_code_says_so_and_a_new_piece_is_a_tap_away() {
     // An empty studio has nothing to come back to.
     let empty = Bench::set_up();
     assert_eq!(empty.pieces(NOW, "").nothing, "No unfired piece has a coat.");
+}
+
+/// Two dips of one glaze on one zone: each is a coat of its own, and the sum is said.
+#[test]
+fn a_second_dip_of_a_zone_says_what_both_come_to() {
+    let bench = Bench::set_up();
+    let code = bench.insides(&["19.4"]).remove(0);
+    let outside = bench.pick(NOW, &code).entry;
+    assert!(!bench.weigh(outside.clone()).notes.iter().any(|note| note.text.contains("already has")));
+    let inside = WeighEntry { zone: Some(ZoneKind::Inside), net: "9.7".into(), ..outside.clone() };
+    let view = bench.weigh(inside);
+    // 250 ml at SG 1.45: half of the wet weight of the first dip is half of its laydown.
+    let recorded = bench.studio.coat(NOW, &view.recent[0].id).unwrap().lines;
+    let first = leading_number(&recorded.iter().find(|line| line.label == "Laydown").unwrap().value);
+    assert_eq!(view.notes[0].tone, Tone::Attention);
+    assert_eq!(view.notes[0].text, format!("This zone already has a coat: {first:.1} g per 100 cm²."));
+    let sum = view.notes[1].text.strip_prefix("With this coat it carries ").unwrap();
+    assert!((leading_number(sum) - 1.5 * first).abs() < 0.11, "{sum} {first}");
+    bench.save_at(NOW, &view.entry, "9.7");
+    let third = bench.weigh(WeighEntry { draft: String::new(), ..view.entry });
+    assert!(third.notes[0].text.starts_with("This zone already has 2 coats: "), "{:?}", third.notes);
 }

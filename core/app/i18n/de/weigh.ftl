@@ -74,3 +74,8 @@ its-coat-was-undone = Auftrag rückgängig gemacht
 glazes-and-ago = { $glazes }, { $ago }
 weigh-again = Noch einmal wiegen
 weigh-code-again = { $code } noch einmal wiegen
+already-carries = { $coats ->
+    [one] Dieser Bereich hat schon einen Auftrag: { $laydown }.
+   *[other] Dieser Bereich hat schon { $coats } Aufträge: zusammen { $laydown }.
+}
+with-this-coat = Mit diesem Auftrag trägt er { $laydown }.

@@ -98,3 +98,9 @@ glazes-and-ago = { $glazes }, { $ago }
 weigh-again = Weigh it again
 # $code: the code on a foot.
 weigh-code-again = Weigh { $code } again
+# $laydown: dry glaze on an area.
+already-carries = { $coats ->
+    [one] This zone already has a coat: { $laydown }.
+   *[other] This zone already has { $coats } coats: { $laydown } in all.
+}
+with-this-coat = With this coat it carries { $laydown }.

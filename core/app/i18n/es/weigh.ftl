@@ -74,3 +74,8 @@ its-coat-was-undone = Su capa se deshizo
 glazes-and-ago = { $glazes }, { $ago }
 weigh-again = Pesar otra vez
 weigh-code-again = Pesar { $code } otra vez
+already-carries = { $coats ->
+    [one] Esta zona ya tiene una capa: { $laydown }.
+   *[other] Esta zona ya tiene { $coats } capas: { $laydown } en total.
+}
+with-this-coat = Con esta capa lleva { $laydown }.

@@ -67,3 +67,8 @@ its-coat-was-undone = Sa couche a été annulée
 glazes-and-ago = { $glazes }, { $ago }
 weigh-again = Repeser
 weigh-code-again = Repeser { $code }
+already-carries = { $coats ->
+    [one] Cette zone a déjà une couche : { $laydown }.
+   *[other] Cette zone a déjà { $coats } couches : { $laydown } en tout.
+}
+with-this-coat = Avec cette couche, elle porte { $laydown }.

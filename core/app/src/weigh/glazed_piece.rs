@@ -8,12 +8,13 @@ use crate::date_text::{DAY_MS, HOUR_MS, sentence_case};
 use crate::draft;
 use crate::evidence::{parse_id, usable};
 use crate::form_geometry::shape;
-use crate::in_words::{self, Named, Sentence, name_of};
+use crate::in_words::{self, Named, Sentence, StyleWords, name_of};
 use crate::kiln::{glazes, outline_of, piece_name};
 use crate::messages::weigh as say;
 use crate::{Note, Now, Point, Result, Studio};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::piece_code;
+use laydown_domain::units::{Laydown, Style};
 use laydown_store::entity::{self, Coat, Entity};
 use laydown_store::{Undo, events_in, query};
 
@@ -71,6 +72,29 @@ impl GlazedPiece {
             Some(code) => say::zone_of_piece(zone, code),
             None => say::zone_of_same_piece(zone),
         }
+    }
+
+    /// How many coats lie on this zone already, and how much they carry together; `None` for none.
+    fn carried_on(&self, zone: ZoneKind) -> Option<(usize, Laydown)> {
+        let lies_on = |coat: &&Coat| match coat.zone.parse() {
+            Ok(ZoneKind::Whole) => true,
+            Ok(kind) => kind == zone,
+            Err(_) => false,
+        };
+        let on_it: Vec<&Coat> = self.coats.iter().filter(lies_on).collect();
+        let sum = on_it.iter().fold(0i64, |sum, coat| sum.saturating_add(coat.laydown_mg_dm2));
+        (!on_it.is_empty()).then(|| (on_it.len(), Laydown::from_milligrams_per_dm2(sum)))
+    }
+
+    /// What lies on this zone already, and what it comes to with a coat of this `laydown`.
+    pub(super) fn sum_notes(&self, zone: ZoneKind, laydown: Option<Laydown>, style: &Style) -> Vec<Note> {
+        let Some((coats, before)) = self.carried_on(zone) else { return Vec::new() };
+        let mut notes = vec![Note::attention(say::already_carries(coats, style.laydown_with_unit(before)))];
+        notes.extend(laydown.map(|laydown| {
+            let sum = Laydown::new(before.value() + laydown.value());
+            Note::plain(say::with_this_coat(style.laydown_with_unit(sum)))
+        }));
+        notes
     }
 
     /// When it was glazed last, and what that means for this coat.

@@ -84,7 +84,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
     };
     view.notes = piece.iter().flat_map(|piece| piece.notes(now)).chain(context.notes(now, &target)).collect();
     view.target = Some(target_view(&context, &target));
-    let mut net = None;
+    let (mut net, mut laydown) = (None, None);
     if is_all_there(&view.entry) {
         let usual = still_being_typed(&context, &target);
         match context.answer(conn, &target) {
@@ -94,6 +94,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
             }
             Ok(Answer::Verdict(verdict, _)) => {
                 net = Some(verdict.net);
+                laydown = Some(verdict.laydown);
                 view.verdict = Some(verdict_view(&context, now, &target, &verdict));
                 view.can_save = true;
             }
@@ -104,6 +105,8 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry) -> Result<Wei
             Err(error) => return Err(error),
         }
     }
+    let sums = piece.iter().flat_map(|piece| piece.sum_notes(zone, laydown, &style)).collect::<Vec<_>>();
+    view.notes.splice(0..0, sums);
     view.gauge = Some(gauge(&context, &target, net));
     Ok(view)
 }

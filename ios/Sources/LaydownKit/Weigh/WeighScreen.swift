@@ -63,7 +63,8 @@ public final class WeighScreen {
     /// Picks one of the rows of a choice.
     @discardableResult
     public func choose(_ choice: WeighChoice, _ row: Row) -> Task<Void, Never> {
-        change { choice.pick(row, in: &$0) }
+        // The glaze of the zone that is left, too, where it was never chosen or saved.
+        change(leaving: choice == .zone ? entry : nil) { choice.pick(row, in: &$0) }
     }
 
     /// Turns from one reading after tare to two weights, or back.
@@ -164,13 +165,14 @@ public final class WeighScreen {
 
     // MARK: Commands
 
-    private func change(_ how: (inout WeighEntry) -> Void) -> Task<Void, Never> {
+    private func change(leaving left: WeighEntry? = nil, _ how: (inout WeighEntry) -> Void) -> Task<Void, Never> {
         guard var changed = entry else { return Task {} }
         how(&changed)
         speaker.changed()
         refusal = ""
         enter(changed)
         return Task {
+            if let left { await frame.tell { try $0.remember(now: $1, entry: left) } }
             await remember()
             await refresh()
         }

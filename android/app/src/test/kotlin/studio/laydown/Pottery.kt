@@ -163,8 +163,8 @@ fun Phone.recent(count: String) {
 }
 
 /** Goes from the Weigh screen to the coat of this weight. */
-fun Phone.coatOf(wet: String, count: String = "3 coats today, 1 within.") {
-    recent(count)
+fun Phone.coatOf(wet: String) {
+    recent("3 coats today, 1 within.")
     touch(wet)
 }
 

@@ -321,7 +321,9 @@ class WeighTest {
         phone.await("the verdict") { phone.said("21.4 g in all: within.") != null }
         phone.touch("Save")
         phone.until("Coat corrected. Its history shows what it was.")
-        phone.coatOf("21.4 g", "3 coats today, 2 within.")
+        phone.tap(R.id.saved_sentence)
+        phone.until("3 coats today, 2 within.")
+        phone.touch("21.4 g")
         phone.until("Rubbed off")
         phone.touch("Correct this coat")
         phone.await("the verdict") { phone.said("21.4 g in all: within.") != null }

@@ -238,7 +238,11 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     /** The zones, and below them the pieces to come back to. */
     private fun zoneAndPiece(view: WeighView) = Sheet(host, host.getText(Choice.ZONE.question)) { sheet ->
-        putChoices(host, sheet, view.zones) { row -> change { Choice.ZONE.pick(it, row) } }
+        putChoices(host, sheet, view.zones) { row ->
+            // The glaze of the zone that is left, too, where it was never chosen or saved.
+            entry?.let { left -> command({ now -> remember(now, left) }) {} }
+            change { Choice.ZONE.pick(it, row) }
+        }
         PiecePicker(host, sheet, this, ask = ::askPieces, picked = { goOn(it) })
     }
 
