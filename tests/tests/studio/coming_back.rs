@@ -233,16 +233,16 @@ fn a_second_dip_of_a_zone_says_what_both_come_to() {
     let code = bench.insides(&["19.4"]).remove(0);
     let outside = bench.pick(NOW, &code).entry;
     assert!(!bench.weigh(outside.clone()).notes.iter().any(|note| note.text.contains("already has")));
-    let inside = WeighEntry { zone: Some(ZoneKind::Inside), net: "9.7".into(), ..outside.clone() };
+    let inside = WeighEntry { zone: Some(ZoneKind::Inside), net: "15.0".into(), ..outside.clone() };
     let view = bench.weigh(inside);
-    // 250 ml at SG 1.45: half of the wet weight of the first dip is half of its laydown.
+    // Of one bucket, grams and laydown go together.
     let recorded = bench.studio.coat(NOW, &view.recent[0].id).unwrap().lines;
     let first = leading_number(&recorded.iter().find(|line| line.label == "Laydown").unwrap().value);
     assert_eq!(view.notes[0].tone, Tone::Attention);
     assert_eq!(view.notes[0].text, format!("This zone already has a coat: {first:.1} g per 100 cm²."));
     let sum = view.notes[1].text.strip_prefix("With this coat it carries ").unwrap();
-    assert!((leading_number(sum) - 1.5 * first).abs() < 0.11, "{sum} {first}");
-    bench.save_at(NOW, &view.entry, "9.7");
+    assert!((leading_number(sum) - first * (1.0 + 15.0 / 19.4)).abs() < 0.11, "{sum} {first}");
+    bench.save_at(NOW, &view.entry, "15.0");
     let third = bench.weigh(WeighEntry { draft: String::new(), ..view.entry });
     assert!(third.notes[0].text.starts_with("This zone already has 2 coats: "), "{:?}", third.notes);
 }
