@@ -13,6 +13,7 @@ const RELEASED: &[(i64, &str)] = &[
     (1, include_str!("samples/create_v1.sql")),
     (2, include_str!("samples/create_v2.sql")),
     (3, include_str!("samples/create_v3.sql")),
+    (4, include_str!("samples/create_v4.sql")),
 ];
 
 fn schema(store: &Store) -> Vec<String> {
