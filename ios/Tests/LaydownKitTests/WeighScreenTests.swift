@@ -118,7 +118,7 @@ import Testing
         let again = try #require(screen.offer.next.first)
         #expect(again.label == "Weigh \(code) again")
         await screen.goOn(with: again).value
-        #expect(screen.view?.zone == "Inside of \(code)")
+        #expect(screen.view?.zone == "Inside, \(code)")
         await type("19.8", on: screen)
         await screen.saveOrNext().value
         #expect(screen.offer.sentence.contains("Mark \(code) on the foot"))
@@ -136,7 +136,7 @@ import Testing
         await picker.type(code.lowercased()).value
         #expect(picker.view?.groups.first?.pieces.map(\.title) == [first.title])
         await screen.pick(first).value
-        #expect(screen.view?.zone == "Outside of \(code)" && screen.entry?.net.isEmpty == true)
+        #expect(screen.view?.zone == "Outside, \(code)" && screen.entry?.net.isEmpty == true)
         await picker.type("!").value
         #expect(picker.view?.groups.isEmpty == true && picker.view?.nothing.isEmpty == false)
     }
@@ -146,7 +146,7 @@ import Testing
         let coat = try await pottery.coat("19.4").id
         let sheet = EditorScreen(frame: pottery.frame, kind: .coat, id: coat, pause: .milliseconds(1))
         await sheet.refresh()
-        #expect(sheet.view?.fields.map(\.key) == ["piece", "zone", "bucket", "net", "added", "rubbed_off"])
+        #expect(sheet.view?.fields.map(\.key) == ["net", "added", "rubbed_off", "bucket", "piece", "zone"])
         let values = [Value(key: "net", text: "18.9"), Value(key: "added", text: "0.3")]
         let entry = EditorEntry(kind: .coat, id: coat, subject: "", values: values)
         let corrected = try await pottery.frame.work.ask { try $0.saveRecord(now: $1, entry: entry) }

@@ -73,7 +73,7 @@ fn insides_wait_for_their_outsides_newest_first() {
     assert_eq!(recent.title, format!("Small mug, {}, inside", codes[2]));
     assert!(recent.when.starts_with("Ash white, "), "{}", recent.when);
     let picked = bench.studio.weigh(now, Some(view.groups[0].pieces[2].entry.clone())).unwrap();
-    assert_eq!(picked.zone, format!("Outside of {}", codes[0]));
+    assert_eq!(picked.zone, format!("Outside, {}", codes[0]));
     assert_eq!((picked.entry.zone, picked.entry.net.as_str()), (Some(ZoneKind::Outside), ""));
     let saved = bench.save_at(now, &picked.entry, "20.1");
     assert!(
@@ -143,7 +143,7 @@ fn undoing_a_coat_keeps_the_piece_and_its_code() {
     assert_eq!((typed.title.as_str(), typed.detail.as_str()), (&*format!("Small mug, {code}"), "Its coat was undone"));
     for again in [&offered.entry, &typed.entry, &entry] {
         let view = bench.weigh(again.clone());
-        assert_eq!(view.zone, format!("Inside of {code}"));
+        assert_eq!(view.zone, format!("Inside, {code}"));
         // Half typed, it is there after a restart.
         bench.studio.remember(NOW, &view.entry).unwrap();
         assert_eq!(bench.studio.weigh(NOW, None).unwrap().zone, view.zone);
@@ -171,7 +171,7 @@ fn the_code_outlives_the_coat_that_it_was_given_with() {
     assert_eq!(bench.studio.piece(NOW, &bench.piece_of(&outside)).unwrap().title, format!("Small mug, {code}"));
     // The inside is what is missing now.
     let view = bench.pick(NOW, &code);
-    assert_eq!(view.zone, format!("Inside of {code}"));
+    assert_eq!(view.zone, format!("Inside, {code}"));
     let again = bench.save_at(NOW, &view.entry, "19.6");
     assert_eq!(bench.piece_of(&again), bench.piece_of(&outside));
 }

@@ -78,7 +78,7 @@ today = { $coats ->
 
 ## Coming back to a piece that has a coat. $piece: the code on its foot, or "This piece". $zone: the name of a zone. $ago: how long ago.
 # On a narrow button: what is glazed next of which piece.
-zone-of-piece = { $zone } of { $piece }
+zone-of-piece = { $zone }, { $piece }
 zone-of-same-piece = { $zone }, same piece
 this-piece = This piece
 wall-is-wet = { $piece } was glazed { $zone } { $ago }. Its wall is still wet and takes less glaze: let it dry first.

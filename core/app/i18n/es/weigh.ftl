@@ -58,7 +58,7 @@ today = { $coats ->
    *[other] { $coats } capas hoy, { $within } bien.
 }
 
-zone-of-piece = { $zone } de { $piece }
+zone-of-piece = { $zone }, { $piece }
 zone-of-same-piece = { $zone }, misma pieza
 this-piece = Esta pieza
 wall-is-wet = { $piece }: { $zone } esmaltado { $ago }. La pared sigue mojada y toma menos esmalte: dejar secar primero.

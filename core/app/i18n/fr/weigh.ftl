@@ -51,7 +51,7 @@ today = { $coats ->
    *[other] { $coats } couches aujourd’hui, bonnes : { $within }.
 }
 
-zone-of-piece = { $zone } de { $piece }
+zone-of-piece = { $zone }, { $piece }
 zone-of-same-piece = { $zone }, même pièce
 this-piece = Cette pièce
 wall-is-wet = { $piece } : { $zone } émaillé { $ago }. La paroi est encore mouillée et prend moins d’émail : laisser sécher d’abord.

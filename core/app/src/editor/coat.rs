@@ -30,14 +30,15 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let coat = coat.ok_or_else(|| StudioError::missing("coat"))?;
     builder.title = say::title();
 
-    let Some(piece) = piece(context, builder, &coat)? else { return Ok(None) };
-    let zone = zone(context, builder, &coat, piece.form)?;
-    let bucket = bucket(context, builder, &coat)?;
+    // What is corrected most often stands first.
     let weight = weight(builder, &coat);
     let mass = |key, label: String| Ask::new(key, label).hint(builder.style.mass.symbol());
     let (added, rubbed_off) = (mass("added", say::added()), mass("rubbed_off", say::rubbed_off()));
     let added = builder.optional(added.help(say::touch_up_help()), coat.added_mg, MASS);
     let rubbed_off = builder.optional(rubbed_off, coat.rubbed_off_mg, MASS);
+    let bucket = bucket(context, builder, &coat)?;
+    let Some(piece) = piece(context, builder, &coat)? else { return Ok(None) };
+    let zone = zone(context, builder, &coat, piece.form)?;
     let (Some(zone), Some((bucket, glaze)), Some(weight), Some(added), Some(rubbed_off)) =
         (zone, bucket, weight, added, rubbed_off)
     else {

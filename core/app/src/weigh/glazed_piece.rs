@@ -65,7 +65,7 @@ impl GlazedPiece {
         self.coats.is_empty()
     }
 
-    /// "Outside of K7Q2M".
+    /// "Outside, K7Q2M": the code keeps a line of its own on a narrow button.
     pub(super) fn zone_title(&self, zone: ZoneKind) -> String {
         let zone = sentence_case(&zone.name());
         match &self.code {

@@ -78,7 +78,7 @@ class ScreensTest(private val look: Look) {
         ready()
         tap(R.id.choose_zone)
         touch("Ash white inside, 20 min ago")
-        await("the piece") { texts().any { it.startsWith("Zone: Outside of ") } }
+        await("the piece") { texts().any { it.startsWith("Zone: Outside, ") } }
     }
 
     @Test

@@ -75,7 +75,7 @@ class WeighTest {
         phone.tap("Save")
         phone.touch("Outside of this piece")
         // It says which piece this is, and that the wall is damp by now.
-        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside of ") } }
+        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside, ") } }
         phone.await("the note") { phone.texts().any { it.startsWith("Note: ") && "Its wall is still wet" in it } }
     }
 
@@ -84,8 +84,8 @@ class WeighTest {
         phone.tap("Zone: Inside. Tap to change.")
         phone.until("Insides waiting for outsides")
         phone.touch("Ash white inside, 20 min ago")
-        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside of ") } }
-        val code = phone.texts().first { it.startsWith("Zone: Outside of ") }.removePrefix("Zone: Outside of ").take(5)
+        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside, ") } }
+        val code = phone.texts().first { it.startsWith("Zone: Outside, ") }.removePrefix("Zone: Outside, ").take(5)
         phone.await("the wall") { phone.texts().any { "$code was glazed inside 20 min ago. Its wall is still wet" in it } }
         phone.key("18.1")
         phone.touch("Save")
@@ -102,9 +102,9 @@ class WeighTest {
         phone.type(code.lowercase())
         phone.await("that piece alone") { pieces() == listOf("Breakfast mug, $code") }
         phone.touch("Breakfast mug, $code")
-        phone.until("Zone: Outside of $code. Tap to change.")
+        phone.until("Zone: Outside, $code. Tap to change.")
         // A slip is said, and no other piece is offered for it.
-        phone.tap("Zone: Outside of $code. Tap to change.")
+        phone.tap("Zone: Outside, $code. Tap to change.")
         phone.until("New piece")
         phone.tap(R.id.picker_code)
         phone.type(code.reversed())
@@ -122,7 +122,7 @@ class WeighTest {
         phone.until("Weigh $code again")
         phone.rotate()
         phone.touch("Weigh $code again")
-        phone.until("Zone: Inside of $code. Tap to change.")
+        phone.until("Zone: Inside, $code. Tap to change.")
         phone.key("19.9")
         phone.until("WITHIN")
         phone.tap("Save")

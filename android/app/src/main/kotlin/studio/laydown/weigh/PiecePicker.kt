@@ -12,7 +12,6 @@ import studio.laydown.core.WeighEntry
 import studio.laydown.get
 import studio.laydown.onTyped
 import studio.laydown.put
-import studio.laydown.putHeading
 import studio.laydown.putRow
 import studio.laydown.words
 
@@ -44,7 +43,7 @@ class PiecePicker(
         val found = view.get<ViewGroup>(R.id.picker_found)
         found.removeAllViews()
         for (group in pieces.groups) {
-            if (group.heading.isNotEmpty()) found.putHeading(group.heading)
+            if (group.heading.isNotEmpty()) found.put<TextView>(R.layout.picker_heading).text = group.heading
             for (piece in group.pieces) {
                 found.putRow(piece.title, piece.detail, R.drawable.ic_on, piece.outline) {
                     sheet.close()
