@@ -63,7 +63,7 @@ impl Now {
     /// "just now", "25 min ago", "3 h ago", and from a day on as [`Now::days_ago`].
     pub(crate) fn ago(self, unix_ms: i64) -> String {
         match self.unix_ms.saturating_sub(unix_ms) {
-            passed if passed < 0 || passed >= DAY_MS => self.days_ago(unix_ms),
+            passed if !(0..DAY_MS).contains(&passed) => self.days_ago(unix_ms),
             passed if passed < MINUTE_MS => say::just_now(),
             passed if passed < HOUR_MS => say::minutes_ago(passed / MINUTE_MS),
             passed => say::hours_ago(passed / HOUR_MS),
