@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "c8fafb2237e90694"
+public let generatedBuildStamp = "954c5137aa70791f"

@@ -2359,6 +2359,15 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func weigh(now: Now, entry: WeighEntry?) throws  -> WeighView
     
     /**
+     * The pieces that the next coat can go onto, each with the entry to go on with; `entry` is what is chosen now. With the
+     * beginning of a `code` those unfired ones that have such a code, with a whole code the one that has it, fired or not.
+     *
+     * # Errors
+     * Only when the file cannot be read; what is wrong with the code is said inside the view.
+     */
+    func piecesToGlaze(now: Now, entry: WeighEntry, code: String) throws  -> PiecesToGlazeView
+    
+    /**
      * Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
      *
      * # Errors
@@ -3482,6 +3491,25 @@ open func weigh(now: Now, entry: WeighEntry?)throws  -> WeighView  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterOptionTypeWeighEntry.lower(entry),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The pieces that the next coat can go onto, each with the entry to go on with; `entry` is what is chosen now. With the
+     * beginning of a `code` those unfired ones that have such a code, with a whole code the one that has it, fired or not.
+     *
+     * # Errors
+     * Only when the file cannot be read; what is wrong with the code is said inside the view.
+     */
+open func piecesToGlaze(now: Now, entry: WeighEntry, code: String)throws  -> PiecesToGlazeView  {
+    return try  FfiConverterTypePiecesToGlazeView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_pieces_to_glaze(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeWeighEntry_lower(entry),
+        FfiConverterString.lower(code),uniffiCallStatus
     )
 })
 }
@@ -5068,7 +5096,7 @@ public struct CoatView: Equatable, Hashable {
      */
     public var piece: String
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     public var title: String
     /**
@@ -5098,7 +5126,7 @@ public struct CoatView: Equatable, Hashable {
          * The id of the piece it is on.
          */piece: String, 
         /**
-         * The form and the zone.
+         * The form, the code on the foot, and the zone.
          */title: String, 
         /**
          * The record, line by line.
@@ -8659,6 +8687,164 @@ public func FfiConverterTypePhotoView_lower(_ value: PhotoView) -> RustBuffer {
 
 
 /**
+ * Pieces under one heading.
+ */
+public struct PieceGroup: Equatable, Hashable {
+    /**
+     * What they have in common.
+     */
+    public var heading: String
+    /**
+     * The pieces, those glazed last first.
+     */
+    public var pieces: [PieceToGlaze]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What they have in common.
+         */heading: String, 
+        /**
+         * The pieces, those glazed last first.
+         */pieces: [PieceToGlaze]) {
+        self.heading = heading
+        self.pieces = pieces
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PieceGroup: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePieceGroup: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PieceGroup {
+        return
+            try PieceGroup(
+                heading: FfiConverterString.read(from: &buf), 
+                pieces: FfiConverterSequenceTypePieceToGlaze.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PieceGroup, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.heading, into: &buf)
+        FfiConverterSequenceTypePieceToGlaze.write(value.pieces, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePieceGroup_lift(_ buf: RustBuffer) throws -> PieceGroup {
+    return try FfiConverterTypePieceGroup.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePieceGroup_lower(_ value: PieceGroup) -> RustBuffer {
+    return FfiConverterTypePieceGroup.lower(value)
+}
+
+
+/**
+ * A piece to come back to.
+ */
+public struct PieceToGlaze: Equatable, Hashable {
+    /**
+     * Its form and code.
+     */
+    public var title: String
+    /**
+     * What is on it and since when: "Ash white inside, 1 h ago".
+     */
+    public var detail: String
+    /**
+     * The right half of its outline; empty where there is none.
+     */
+    public var outline: [Point]
+    /**
+     * The entry to go on with.
+     */
+    public var entry: WeighEntry
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its form and code.
+         */title: String, 
+        /**
+         * What is on it and since when: "Ash white inside, 1 h ago".
+         */detail: String, 
+        /**
+         * The right half of its outline; empty where there is none.
+         */outline: [Point], 
+        /**
+         * The entry to go on with.
+         */entry: WeighEntry) {
+        self.title = title
+        self.detail = detail
+        self.outline = outline
+        self.entry = entry
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PieceToGlaze: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePieceToGlaze: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PieceToGlaze {
+        return
+            try PieceToGlaze(
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                outline: FfiConverterSequenceTypePoint.read(from: &buf), 
+                entry: FfiConverterTypeWeighEntry.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PieceToGlaze, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterSequenceTypePoint.write(value.outline, into: &buf)
+        FfiConverterTypeWeighEntry.write(value.entry, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePieceToGlaze_lift(_ buf: RustBuffer) throws -> PieceToGlaze {
+    return try FfiConverterTypePieceToGlaze.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePieceToGlaze_lower(_ value: PieceToGlaze) -> RustBuffer {
+    return FfiConverterTypePieceToGlaze.lower(value)
+}
+
+
+/**
  * A piece's page.
  */
 public struct PieceView: Equatable, Hashable {
@@ -8764,6 +8950,75 @@ public func FfiConverterTypePieceView_lift(_ buf: RustBuffer) throws -> PieceVie
 #endif
 public func FfiConverterTypePieceView_lower(_ value: PieceView) -> RustBuffer {
     return FfiConverterTypePieceView.lower(value)
+}
+
+
+/**
+ * The pieces that another coat can go onto.
+ */
+public struct PiecesToGlazeView: Equatable, Hashable {
+    /**
+     * The pieces, in groups; a group is never empty.
+     */
+    public var groups: [PieceGroup]
+    /**
+     * What to say where no piece is listed; else empty.
+     */
+    public var nothing: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The pieces, in groups; a group is never empty.
+         */groups: [PieceGroup], 
+        /**
+         * What to say where no piece is listed; else empty.
+         */nothing: String) {
+        self.groups = groups
+        self.nothing = nothing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PiecesToGlazeView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePiecesToGlazeView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PiecesToGlazeView {
+        return
+            try PiecesToGlazeView(
+                groups: FfiConverterSequenceTypePieceGroup.read(from: &buf), 
+                nothing: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PiecesToGlazeView, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypePieceGroup.write(value.groups, into: &buf)
+        FfiConverterString.write(value.nothing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePiecesToGlazeView_lift(_ buf: RustBuffer) throws -> PiecesToGlazeView {
+    return try FfiConverterTypePiecesToGlazeView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePiecesToGlazeView_lower(_ value: PiecesToGlazeView) -> RustBuffer {
+    return FfiConverterTypePiecesToGlazeView.lower(value)
 }
 
 
@@ -9161,11 +9416,11 @@ public struct RecentCoat: Equatable, Hashable {
      */
     public var id: String
     /**
-     * When it was kept.
+     * Its glaze, and when it was saved.
      */
     public var when: String
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     public var title: String
     /**
@@ -9192,10 +9447,10 @@ public struct RecentCoat: Equatable, Hashable {
          * The coat's id.
          */id: String, 
         /**
-         * When it was kept.
+         * Its glaze, and when it was saved.
          */when: String, 
         /**
-         * The form and the zone.
+         * The form, the code on the foot, and the zone.
          */title: String, 
         /**
          * Its wet weight.
@@ -12004,6 +12259,10 @@ public enum EditorKind: Equatable, Hashable {
      */
     case control
     /**
+     * A saved coat, to correct it.
+     */
+    case coat
+    /**
      * Units, sound and touch on this phone.
      */
     case preference
@@ -12056,9 +12315,11 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
         
         case 12: return .control
         
-        case 13: return .preference
+        case 13: return .coat
         
-        case 14: return .syncLocation
+        case 14: return .preference
+        
+        case 15: return .syncLocation
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -12116,12 +12377,16 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(12))
         
         
-        case .preference:
+        case .coat:
             writeInt(&buf, Int32(13))
         
         
-        case .syncLocation:
+        case .preference:
             writeInt(&buf, Int32(14))
+        
+        
+        case .syncLocation:
+            writeInt(&buf, Int32(15))
         
         }
     }
@@ -14841,6 +15106,56 @@ fileprivate struct FfiConverterSequenceTypePhotoView: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypePieceGroup: FfiConverterRustBuffer {
+    typealias SwiftType = [PieceGroup]
+
+    public static func write(_ value: [PieceGroup], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePieceGroup.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [PieceGroup] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [PieceGroup]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePieceGroup.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypePieceToGlaze: FfiConverterRustBuffer {
+    typealias SwiftType = [PieceToGlaze]
+
+    public static func write(_ value: [PieceToGlaze], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePieceToGlaze.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [PieceToGlaze] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [PieceToGlaze]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePieceToGlaze.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypePlacedPiece: FfiConverterRustBuffer {
     typealias SwiftType = [PlacedPiece]
 
@@ -15574,6 +15889,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_weigh() != 41116) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_pieces_to_glaze() != 22498) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_choose_target() != 58157) {

@@ -652,6 +652,11 @@ RustBuffer uniffi_laydown_app_fn_method_studio_save(uint64_t ptr, RustBuffer now
 RustBuffer uniffi_laydown_app_fn_method_studio_weigh(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PIECES_TO_GLAZE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PIECES_TO_GLAZE
+RustBuffer uniffi_laydown_app_fn_method_studio_pieces_to_glaze(uint64_t ptr, RustBuffer now, RustBuffer entry, RustBuffer code, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_CHOOSE_TARGET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_CHOOSE_TARGET
 RustBuffer uniffi_laydown_app_fn_method_studio_choose_target(uint64_t ptr, RustBuffer now, RustBuffer target, RustBuffer choice, RustCallStatus *_Nonnull out_status
@@ -1437,6 +1442,12 @@ uint16_t uniffi_laydown_app_checksum_method_studio_save(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WEIGH
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WEIGH
 uint16_t uniffi_laydown_app_checksum_method_studio_weigh(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PIECES_TO_GLAZE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PIECES_TO_GLAZE
+uint16_t uniffi_laydown_app_checksum_method_studio_pieces_to_glaze(void
     
 );
 #endif

@@ -70,7 +70,7 @@ test('dark, turned and with large words, the digits stay', async () => {
 test('what was kept outlives a killed process', async () => {
   await phone.tap('Save as it is');
   await phone.until('what was kept', async () => (await phone.texts())
-    .some((text) => /^Saved: Large mug, inside, 19\.4 g, short\. Pencil \w{5} on the foot\.$/.test(text)));
+    .some((text) => /^Saved: Large mug, inside, 19\.4 g, short\. Mark \w{5} on the foot/.test(text)));
   await desk.end('SIGKILL');
 
   desk = await startDesk(folder);

@@ -148,6 +148,8 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
         note: None,
         code: None,
         confirmed: false,
+        added_mg: None,
+        rubbed_off_mg: None,
     }
 }
 

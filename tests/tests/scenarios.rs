@@ -283,6 +283,7 @@ impl With<'_> {
             "Scale" => EditorKind::Scale,
             "Tile" => EditorKind::Tile,
             "Control" => EditorKind::Control,
+            "Coat" => EditorKind::Coat,
             "Preference" => EditorKind::Preference,
             "SyncLocation" => EditorKind::SyncLocation,
             _ => panic!("no sheet is called {name}"),
@@ -343,6 +344,7 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
     }
     match call {
         "weigh" => seen(studio.weigh(now, with.weigh_entry())),
+        "pieces_to_glaze" => seen(studio.pieces_to_glaze(now, &with.weigh_entry().unwrap(), with.text("code"))),
         "remember" => seen(studio.remember(now, &with.weigh_entry().unwrap())),
         "save" => seen(studio.save(now, with.weigh_entry().unwrap())),
         "coat" => seen(studio.coat(now, with.text("id"))),

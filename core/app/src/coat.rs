@@ -8,7 +8,7 @@ use super::date_text::sentence_case;
 use super::evidence::{parse_id, sg_in_words, step_of, style, verdict_kind};
 use super::findings::thickness;
 use super::in_words::{StyleWords, name_of, span};
-use super::kiln::FiringState;
+use super::kiln::{FiringState, piece_name};
 use super::messages::{coat as say, common};
 use super::{CommandResult, Now, Result, Studio, StudioError};
 use laydown_domain::coat::verdict::VerdictKind;
@@ -34,7 +34,7 @@ pub struct CoatView {
     pub id: String,
     /// The id of the piece it is on.
     pub piece: String,
-    /// The form and the zone.
+    /// The form, the code on the foot, and the zone.
     pub title: String,
     /// The record, line by line.
     pub lines: Vec<Line>,
@@ -59,7 +59,7 @@ impl Studio {
             let step = step_of(conn, &coat)?;
             let grams = Grams::from_milligrams;
             let mass = |milligrams: i64| style.mass(grams(milligrams), step);
-            let form: entity::Form = found(conn, coat.form)?;
+            let coats = query::coats_of_piece(conn, coat.piece)?;
             let bucket: entity::Bucket = found(conn, coat.bucket)?;
             let glaze: entity::Glaze = found(conn, coat.glaze)?;
             let mut lines = Vec::new();
@@ -68,6 +68,12 @@ impl Studio {
             line(say::wet_weight(), mass(coat.net_mg));
             if let (Some(bare), Some(glazed)) = (coat.bare_mg, coat.glazed_mg) {
                 line(say::bare_glazed(), format!("{}, {}", mass(bare), mass(glazed)));
+            }
+            if let Some(added) = coat.added_mg {
+                line(say::added(), mass(added));
+            }
+            if let Some(rubbed_off) = coat.rubbed_off_mg {
+                line(say::rubbed_off(), mass(rubbed_off));
             }
             line(say::verdict(), sentence_case(&name_of::<VerdictKind>(&coat.verdict)));
             if coat.confirmed {
@@ -87,7 +93,7 @@ impl Studio {
             Ok(CoatView {
                 id: id.to_owned(),
                 piece: coat.piece.to_string(),
-                title: common::form_and_zone(&form.name, name_of::<ZoneKind>(&coat.zone)),
+                title: common::form_and_zone(piece_name(conn, &coats)?, name_of::<ZoneKind>(&coat.zone)),
                 lines,
                 control_question: match standing(conn, &coat)? {
                     Standing::Doubtful(question) if !coat.control => question,

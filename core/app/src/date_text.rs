@@ -13,7 +13,9 @@ pub struct Now {
     pub utc_offset_s: i32,
 }
 
-pub(super) const DAY_MS: i64 = 86_400_000;
+const MINUTE_MS: i64 = 60_000;
+pub(super) const HOUR_MS: i64 = 60 * MINUTE_MS;
+pub(super) const DAY_MS: i64 = 24 * HOUR_MS;
 
 /// The months as messages select them.
 const MONTHS: [&str; 12] = [
@@ -55,6 +57,16 @@ impl Now {
             1 => say::yesterday(),
             days if days < 0 => say::later(),
             days => say::days_ago(days),
+        }
+    }
+
+    /// "just now", "25 min ago", "3 h ago", and from a day on as [`Now::days_ago`].
+    pub(crate) fn ago(self, unix_ms: i64) -> String {
+        match self.unix_ms.saturating_sub(unix_ms) {
+            passed if !(0..DAY_MS).contains(&passed) => self.days_ago(unix_ms),
+            passed if passed < MINUTE_MS => say::just_now(),
+            passed if passed < HOUR_MS => say::minutes_ago(passed / MINUTE_MS),
+            passed => say::hours_ago(passed / HOUR_MS),
         }
     }
 
@@ -111,6 +123,13 @@ mod tests {
         assert_eq!(NOW.moment(NOW.unix_ms - 3_600_000), "24 Nov 23:30");
         assert_eq!(NOW.moment(NOW.unix_ms - 400 * DAY_MS), "21 Oct 2025");
         assert_eq!(NOW.days_ago(NOW.unix_ms - 5 * DAY_MS), "5 days ago");
+        let ago = |ms| NOW.ago(NOW.unix_ms - ms);
+        assert_eq!([0, 59_999].map(ago), ["just now"; 2]);
+        assert_eq!(
+            [60_000, HOUR_MS - 1, HOUR_MS, DAY_MS - 1].map(ago),
+            ["1 min ago", "59 min ago", "1 h ago", "23 h ago"]
+        );
+        assert_eq!([DAY_MS, 2 * DAY_MS, -HOUR_MS].map(ago), ["yesterday", "2 days ago", "today"]);
         assert_eq!(NOW.days_ago(NOW.unix_ms + 3 * DAY_MS), "on a future date");
     }
 }

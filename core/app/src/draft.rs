@@ -36,26 +36,49 @@ pub(super) fn named(text: &str) -> Result<Option<Uuid>> {
 impl Draft {
     /// What became of the draft `id`. Where it was undone, or something else was saved with it (`is_same` says of what was),
     /// the next id in its line counts, which follows from it.
-    pub(super) fn find(conn: &Connection, mut id: Uuid, is_same: impl Fn(Uuid) -> Result<bool>) -> Result<Draft> {
-        loop {
-            let events = events_of(conn, id)?;
-            if events.is_empty() {
-                return Ok(Draft::Open(id));
-            }
-            let effective = history(&events).effective();
-            let stands = events.iter().any(|event| event.kind != Kind::RETRACT && effective.contains(&event.id()));
+    pub(super) fn find(conn: &Connection, id: Uuid, is_same: impl Fn(Uuid) -> Result<bool>) -> Result<Draft> {
+        let line = Line::of(conn, id)?;
+        for (id, stands) in line.used {
             if stands && is_same(id)? {
                 return Ok(Draft::Saved(id));
             }
+        }
+        Ok(Draft::Open(line.free))
+    }
+}
+
+/// A draft and the ids that follow from it, each used once the one before it was.
+struct Line {
+    /// What was saved under, and whether that stands or is undone.
+    used: Vec<(Uuid, bool)>,
+    /// The first that nothing was saved under.
+    free: Uuid,
+}
+
+impl Line {
+    fn of(conn: &Connection, mut id: Uuid) -> Result<Line> {
+        let mut used = Vec::new();
+        loop {
+            let events = events_of(conn, id)?;
+            if events.is_empty() {
+                return Ok(Line { used, free: id });
+            }
+            let effective = history(&events).effective();
+            used.push((id, events.iter().any(|event| event.kind != Kind::RETRACT && effective.contains(&event.id()))));
             let (high, _) = id.as_u64_pair();
             id = dated(high >> 16, &[id.as_bytes()]);
         }
     }
 }
 
-/// Whether anything was ever saved with the draft `id`, undone or not.
-pub(super) fn was_saved(conn: &Connection, id: Uuid) -> Result<bool> {
-    Ok(!events_of(conn, id)?.is_empty())
+/// Whether something that was saved with the draft `id` stands.
+pub(super) fn is_saved(conn: &Connection, id: Uuid) -> Result<bool> {
+    Ok(Line::of(conn, id)?.used.iter().any(|(_, stands)| *stands))
+}
+
+/// What was saved with the draft `id` last and is undone; `None` where that stands, or nothing was.
+pub(super) fn undone(conn: &Connection, id: Uuid) -> Result<Option<Uuid>> {
+    Ok(Line::of(conn, id)?.used.last().filter(|(_, stands)| !stands).map(|(id, _)| *id))
 }
 
 /// What undoes the command that made the thing `id`; `None` where it was made on another phone.
@@ -64,6 +87,13 @@ pub(super) fn made_by(conn: &Connection, id: Uuid) -> Result<Option<Undo>> {
     let first = events_of(conn, id)?.into_iter().filter(|event| event.kind != Kind::RETRACT).map(|event| event.id());
     let first = first.filter(|event| event.device == own).min_by_key(|event| event.seq);
     Ok(first.map(|event| command_of(conn, event)).transpose()?)
+}
+
+/// The piece that the coat `id` is put onto when it was saved on another by mistake. It follows from the coat, so that saying so
+/// twice makes one piece.
+pub(super) fn piece_split_off(id: Uuid) -> Uuid {
+    let (high, _) = id.as_u64_pair();
+    dated(high >> 16, &[id.as_bytes(), b"piece"])
 }
 
 /// An id of the time `ms` (unix) that follows from `seed`.

@@ -130,6 +130,13 @@ pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, O
     Ok(usable(sg_of(&check))?.map_or((SgReading::unchecked(), None), |reading| (reading, Some(check.at))))
 }
 
+/// The same as it was known at `at` (unix ms): by the last check until then, or by the first one after it where there was none.
+pub(super) fn sg_as_of(conn: &Connection, bucket: Uuid, at: Option<i64>) -> Result<(SgReading, Option<i64>)> {
+    let Some(at) = at else { return latest_sg(conn, bucket) };
+    let Some(check) = query::check_as_of(conn, bucket, at)? else { return latest_sg(conn, bucket) };
+    Ok(usable(sg_of(&check))?.map_or((SgReading::unchecked(), None), |reading| (reading, Some(check.at))))
+}
+
 /// What a check found.
 pub(super) fn sg_of(check: &entity::Check) -> Result<SgReading> {
     sg_reading(check.specific_gravity_e5, check.standard_uncertainty_e5)
@@ -220,7 +227,7 @@ impl<'a> Pieces<'a> {
             area,
             area_relative_uncertainty,
             class: shape.class,
-            capacity: shape.capacity,
+            capacity: shape.capacity_to_grow_by(),
             form_name: name.clone(),
             same_form: known.form == form,
             net_standard_uncertainty,

@@ -8,8 +8,8 @@ use super::in_words::Sentence;
 use super::messages::form_geometry as say;
 use super::{Result, StudioError};
 use laydown_domain::form::{
-    FootRing, Form, FormError, GlazeLines, Known, Measured, Part, Profile, ProfilePoint, Shrinkage, Stage, WeightCheck,
-    ZoneKind, tube, weight_check,
+    FootRing, Form, FormError, GlazeLines, Known, Measured, Own, Part, Profile, ProfilePoint, Shrinkage, Stage,
+    WeightCheck, ZoneKind, tube, weight_check,
 };
 use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style};
 use laydown_store::entity::{self, Entity, Points};
@@ -32,7 +32,13 @@ pub(super) fn try_shape(conn: &Connection, form: &entity::Form) -> Result<Result
         Some(measured) => Some(measured.scaled(to_bisque(conn, form)?)),
         None => None,
     };
+    let length = |um: Option<i64>| um.map(Millimetres::from_micrometres);
     let known = Known {
+        own: Own {
+            bare_foot: length(form.bare_foot_um),
+            overlap: length(form.overlap_um),
+            extra: handle(form) + area(form.extra_area_mm2).unwrap_or_default(),
+        },
         capacity: form.capacity_ul.map(Millilitres::from_microlitres),
         inside: area(form.inside_area_mm2),
         outside: area(form.outside_area_mm2),
@@ -46,7 +52,6 @@ pub(super) fn measured(form: &entity::Form) -> Result<Option<Measured>> {
     let Some(points) = &form.profile else { return Ok(None) };
     let length = |um: Option<i64>| Millimetres::from_micrometres(um.unwrap_or_default());
     let foot = form.foot_width_um.zip(form.foot_height_um);
-    let handle = tube(length(form.handle_length_um), length(form.handle_girth_um));
     let extra = SquareCentimetres::from_square_millimetres(form.extra_area_mm2.unwrap_or_default());
     Ok(Some(Measured {
         profile: Profile {
@@ -56,10 +61,16 @@ pub(super) fn measured(form: &entity::Form) -> Result<Option<Measured>> {
             foot: foot.map(|(width, height)| FootRing { width: length(Some(width)), height: length(Some(height)) }),
         },
         lines: GlazeLines { bare_foot: length(form.bare_foot_um), overlap: length(form.overlap_um) },
-        extra: handle + extra,
+        extra: handle(form) + extra,
         fill: form.fill_um.map(Millimetres::from_micrometres),
         traced: form.traced_e4.map(|e4| e4 as f64 / 1e4),
     }))
+}
+
+/// The surface of a form's handle; nothing where it has none.
+pub(super) fn handle(form: &entity::Form) -> SquareCentimetres {
+    let length = |um: Option<i64>| Millimetres::from_micrometres(um.unwrap_or_default());
+    tube(length(form.handle_length_um), length(form.handle_girth_um))
 }
 
 /// The points as they are stored.

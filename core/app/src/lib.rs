@@ -77,8 +77,8 @@ pub use sizes::{SizeRow, SizesView};
 pub use sync::{SyncConfig, SyncFailure, SyncLocation, SyncReport, SyncView};
 pub use sync_now::{SyncProgress, SyncRequest, sync_now};
 pub use weigh::{
-    Field, FieldError, Gauge, NextCoat, Question, RecentCoat, SetupStep, Suggestion, TargetView, VerdictView,
-    WeighEntry, WeighField, WeighMode, WeighView,
+    Field, FieldError, Gauge, NextCoat, PieceGroup, PieceToGlaze, PiecesToGlazeView, Question, RecentCoat, SetupStep,
+    Suggestion, TargetView, VerdictView, WeighEntry, WeighField, WeighMode, WeighView,
 };
 
 uniffi::setup_scaffolding!();
@@ -402,10 +402,11 @@ impl Studio {
         let undo: Undo = serde_json::from_str(token).map_err(|_| nothing())?;
         let done = self.store.undo(now.unix_ms, undo)?;
         if done.undo.is_empty() {
-            Err(nothing())
-        } else {
-            Ok(CommandResult::new(String::new(), say::undone(), done.undo))
+            return Err(nothing());
         }
+        // A coat is mostly undone to be weighed again, and its piece has its code on the foot.
+        let next = self.store.read(|conn| weigh::weigh_undone_again(conn, undo))?;
+        Ok(CommandResult { next, ..CommandResult::new(String::new(), say::undone(), done.undo) })
     }
 
     /// What the shell itself acts on: whether it speaks and ticks.

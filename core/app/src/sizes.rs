@@ -127,7 +127,7 @@ impl Known {
             let job = Job {
                 form_name: form.name.clone(),
                 zone: *zone,
-                capacity: shape.capacity,
+                capacity: shape.capacity_to_grow_by(),
                 class: shape.class,
                 solids: self.today,
                 sensitivity: sensitivity(&self.glaze),

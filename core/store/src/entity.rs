@@ -574,6 +574,10 @@ entities! {
         /// Whether the potter was asked about a reading far off its aim, and said that it is right.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         confirmed: bool,
+        /// What was added to it in a touch-up, mg; a part of its wet weight.
+        added_mg: Option<i64>,
+        /// What was rubbed off it again, mg; no part of its wet weight any more.
+        rubbed_off_mg: Option<i64>,
     }
 
     /// A kiln.

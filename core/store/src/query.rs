@@ -11,8 +11,8 @@ use uuid::Uuid;
 use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Tile, decode};
 use super::error::StoreError;
 use super::packed::StringDictionary;
-use super::transaction::events_of_kind;
-use crate::journal::Event;
+use super::transaction::{events_of, events_of_kind};
+use crate::journal::{Event, State};
 
 /// The number of the word with a text, as it lies in the columns of [`Coat`] that are words.
 macro_rules! number_of {
@@ -60,6 +60,8 @@ const COATS_ASTRAY: &str = "WHERE piece = ?1 AND substr(hex(piece), 1, 12) NOT B
      printf('%012X', at - 17280000000) AND printf('%012X', at + 86400000)";
 const COATS_WAITING: &str = "WHERE at >= ?1 AND NOT EXISTS \
      (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at, id LIMIT ?2";
+const LATEST_COATS_WAITING: &str = "WHERE at >= ?1 AND NOT EXISTS \
+     (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at DESC, id DESC LIMIT ?2";
 const FIRINGS: &str = "WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
 const PLACEMENTS: &str = "WHERE NOT gone AND firing = ?1 ORDER BY shelf DESC, y_e4 DESC, x_e4, id";
 const PLACEMENTS_OF_PIECE: &str = "JOIN firing ON firing.id = placement.firing \
@@ -81,6 +83,8 @@ const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.gl
      ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
+const CHECK_AS_OF: &str = "WHERE bucket = ?1 AND at <= ?2 ORDER BY at DESC, id DESC LIMIT 1";
+const FIRST_CHECK: &str = "WHERE bucket = ?1 ORDER BY at, id LIMIT 1";
 const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 
 const DAY_MS: i64 = 86_400_000;
@@ -135,6 +139,34 @@ fn saved_at(conn: &Connection, id: Uuid) -> Result<i64, StoreError> {
 /// Coats from `from_ms` (unix ms) on whose piece is in no firing that counts, oldest first.
 pub fn coats_waiting(conn: &Connection, from_ms: i64, limit: u32) -> Result<Vec<Coat>, StoreError> {
     Coat::select(conn, COATS_WAITING, params![from_ms, limit])
+}
+
+/// The same coats, newest first.
+pub fn latest_coats_waiting(conn: &Connection, from_ms: i64, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    Coat::select(conn, LATEST_COATS_WAITING, params![from_ms, limit])
+}
+
+/// The coat `id` as all that was ever said of it makes it, also one that is undone; `None` where there never was one.
+pub fn coat_as_said(conn: &Connection, id: Uuid) -> Result<Option<Coat>, StoreError> {
+    if let Some(coat) = Coat::load(conn, id)? {
+        return Ok(Some(coat));
+    }
+    let mut events = events_of(conn, id)?;
+    events.retain(|event| event.kind == Coat::KIND);
+    events.sort_by_key(Event::order);
+    let said = events.into_iter().flat_map(|event| event.body).filter(|(_, value)| !value.is_null());
+    Ok(Coat::from_state(id, &State { kind: Coat::KIND, fields: said.collect() }))
+}
+
+/// The coat that was saved with a code last, also one that is undone or has another code by now: the code may still be on a
+/// foot. It is looked for in the whole journal, so this is for a code that no piece bears.
+pub fn coat_once_coded(conn: &Connection, code: &str) -> Result<Option<Coat>, StoreError> {
+    let mut events = events_of_kind(conn, &Coat::KIND)?;
+    events.retain(|event| event.body.get("code").and_then(Value::as_str) == Some(code));
+    match events.iter().max_by_key(|event| event.order()) {
+        Some(latest) => coat_as_said(conn, latest.entity),
+        None => Ok(None),
+    }
 }
 
 /// Firings, newest first, at most `limit`.
@@ -412,6 +444,14 @@ pub fn tiles_not_asked(conn: &Connection, glaze: Uuid) -> Result<u32, StoreError
 /// The last check of `bucket`.
 pub fn latest_check(conn: &Connection, bucket: Uuid) -> Result<Option<Check>, StoreError> {
     Ok(checks(conn, bucket, 1)?.pop())
+}
+
+/// The last check of `bucket` until `at` (unix ms), or the first after it where there was none.
+pub fn check_as_of(conn: &Connection, bucket: Uuid, at: i64) -> Result<Option<Check>, StoreError> {
+    match Check::select(conn, CHECK_AS_OF, params![bucket, at])?.pop() {
+        Some(check) => Ok(Some(check)),
+        None => Ok(Check::select(conn, FIRST_CHECK, [bucket])?.pop()),
+    }
 }
 
 /// The checks of `bucket`, newest first, at most `limit`.

@@ -57,6 +57,11 @@ impl Undo {
     pub fn is_empty(self) -> bool {
         self.first > self.last
     }
+
+    /// The one event of the command; `None` where it made another number of them.
+    pub fn only_event(self) -> Option<EventId> {
+        (self.first == self.last).then_some(EventId { device: self.device, seq: self.first })
+    }
 }
 
 /// A command being written. Made by [`Store::transact`](super::Store::transact), the only way to write.

@@ -17,6 +17,7 @@ struct CoatPage: View {
                 Section { LinesView(lines: view.lines) }
                 Section {
                     GoRow(title: Words.wholePiece, detail: Words.wholePieceDetail, place: .piece(view.piece))
+                    GoRow(title: Words.correctCoat, place: .editor(.coat, id: view.id))
                     GoRow(title: Words.itsHistory, place: .history(view.id))
                     Button(view.controlLabel) {
                         if view.controlQuestion.isEmpty { screen.turnControl() } else { isAsked = true }

@@ -56,10 +56,16 @@ struct WeighPage: View {
         }
         .sheet(item: $choosing) { choice in
             if let view = screen.view {
-                Chooser(
-                    title: choice.question, rows: choice.rows(of: view),
-                    adding: adding(to: choice)
-                ) { screen.choose(choice, $0) }
+                if choice == .zone, let picker = screen.piecePicker() {
+                    ZoneAndPiece(
+                        zones: choice.rows(of: view), picker: picker, choose: { screen.choose(choice, $0) },
+                        pick: { screen.pick($0) })
+                } else {
+                    Chooser(
+                        title: choice.question, rows: choice.rows(of: view),
+                        adding: adding(to: choice)
+                    ) { screen.choose(choice, $0) }
+                }
             }
         }
         .sheet(item: $telling) { telling in
@@ -226,6 +232,76 @@ struct WeighPage: View {
     }
 }
 
+/// The zones, and below them the pieces to come back to.
+private struct ZoneAndPiece: View {
+    @Environment(\.dismiss) private var dismiss
+    let zones: [Row]
+    @State var picker: PiecePicker
+    let choose: @MainActor (Row) -> Void
+    let pick: @MainActor (PieceToGlaze) -> Void
+
+    var body: some View {
+        NavigationStack {
+            List {
+                Section {
+                    ForEach(zones, id: \.id) { row in
+                        TapRow(
+                            title: row.title, detail: row.detail, outline: row.outline,
+                            mark: row.chosen ? "checkmark" : nil
+                        ) {
+                            dismiss()
+                            choose(row)
+                        }
+                        .accessibilityAddTraits(row.chosen ? .isSelected : [])
+                        .listRowBackground(row.chosen ? Color.accentGround : Color.surface)
+                    }
+                }
+                Section {
+                    TextField(
+                        Words.codeHint,
+                        text: Binding {
+                            picker.code
+                        } set: {
+                            picker.type($0)
+                        }
+                    )
+                    .textInputAutocapitalization(.characters)
+                    .autocorrectionDisabled()
+                    .font(.title3.monospaced())
+                    .frame(minHeight: 48)
+                    .accessibilityLabel([Words.pieceWithCoat, Words.codeHint].joined(separator: ", "))
+                    if let view = picker.view, !view.nothing.isEmpty { Sentence(view.nothing) }
+                } header: {
+                    Text(Words.pieceWithCoat)
+                }
+                .listRowBackground(Color.surface)
+                ForEach(picker.view?.groups ?? [], id: \.heading) { group in
+                    Section {
+                        ForEach(group.pieces, id: \.entry.piece) { piece in
+                            TapRow(title: piece.title, detail: piece.detail, outline: piece.outline) {
+                                dismiss()
+                                pick(piece)
+                            }
+                        }
+                    } header: {
+                        Text(group.heading)
+                    }
+                    .listRowBackground(Color.surface)
+                }
+            }
+            .scrollContentBackground(.hidden)
+            .background(Color.ground)
+            .navigationTitle(WeighChoice.zone.question)
+            .navigationBarTitleDisplayMode(.inline)
+            .toolbar {
+                ToolbarItem(placement: .cancellationAction) { Button(Words.close) { dismiss() } }
+            }
+            .task { await picker.refresh() }
+        }
+        .presentationDetents([.medium, .large])
+    }
+}
+
 /// What opens over the page.
 private enum Telling: Identifiable {
     case details
@@ -284,6 +360,13 @@ private struct FirstSteps: View {
                 .textCase(nil)
                 .padding(.bottom, 12)
             }
+            Section {
+                GoRow(title: Words.restoreHere, detail: Words.restoreHereDetail, place: .backup)
+                GoRow(title: Words.joinHere, detail: Words.joinHereDetail, place: .devices)
+            } header: {
+                Text(Words.existingStudio)
+            }
+            .listRowBackground(Color.surface)
         }
         .scrollContentBackground(.hidden)
         .safeAreaInset(edge: .bottom) { UndoBar() }
@@ -674,11 +757,20 @@ private struct RecentCoats: View {
         NavigationStack {
             List {
                 ForEach(coats, id: \.id) { coat in
-                    Button {
-                        dismiss()
-                        go(.coat(coat.id))
-                    } label: {
-                        row(coat)
+                    HStack(spacing: 4) {
+                        Button {
+                            dismiss()
+                            go(.coat(coat.id))
+                        } label: {
+                            row(coat)
+                        }
+                        Button {
+                            dismiss()
+                            go(.editor(.coat, id: coat.id))
+                        } label: {
+                            Image(systemName: "pencil").frame(width: 48, height: 48).contentShape(Rectangle())
+                        }
+                        .accessibilityLabel(Words.correctThis("\(coat.title), \(coat.wet)"))
                     }
                     .buttonStyle(.plain)
                 }

@@ -232,7 +232,8 @@ private struct With {
 
     func kind() throws -> EditorKind {
         let kinds: [EditorKind] = [
-            .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
+            .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .coat,
+            .preference,
             .syncLocation,
         ]
         return try #require(try one("kind", of: kinds))
@@ -305,6 +306,8 @@ extension Studio {
         func text(_ key: String) throws -> String { try with.text(key) }
         switch call {
         case "weigh": return try weigh(now: now, entry: try with.weighEntry())
+        case "pieces_to_glaze":
+            return try piecesToGlaze(now: now, entry: try #require(try with.weighEntry()), code: try text("code"))
         case "remember": return try remember(now: now, entry: try #require(try with.weighEntry()))
         case "save": return try save(now: now, entry: try #require(try with.weighEntry()))
         case "coat": return try coat(now: now, id: try text("id"))

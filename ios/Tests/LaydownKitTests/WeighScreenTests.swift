@@ -102,10 +102,73 @@ import Testing
         await pottery.frame.toggleUndo().value
         await screen.refresh()
         #expect(screen.view?.recent.isEmpty == true && screen.offer.isTakenBack && screen.offer.label == Words.doAgain)
-        #expect(screen.offer.next.isEmpty && screen.offer.turns == 1)
+        #expect(screen.offer.next.count == 1 && screen.offer.turns == 1)
         await pottery.frame.toggleUndo().value
         await screen.refresh()
         #expect(screen.view?.recent.count == 1 && screen.offer.sentence == saved && !screen.offer.isTakenBack)
+    }
+
+    @Test func anUndoneCoatIsWeighedAgainOnItsPiece() async throws {
+        let pottery = try await Pottery.furnished()
+        let screen = await screen(pottery)
+        await type("19.4", on: screen)
+        await screen.saveOrNext().value
+        let code = try #require(screen.offer.sentence.components(separatedBy: "Mark ").last).prefix(5)
+        await pottery.frame.toggleUndo().value
+        let again = try #require(screen.offer.next.first)
+        #expect(again.label == "Weigh \(code) again")
+        await screen.goOn(with: again).value
+        #expect(screen.view?.zone == "Inside, \(code)")
+        await type("19.8", on: screen)
+        await screen.saveOrNext().value
+        #expect(screen.offer.sentence.contains("Mark \(code) on the foot"))
+    }
+
+    @Test func aPieceIsComeBackToFromTheListAndByItsCode() async throws {
+        let pottery = try await Pottery.furnished()
+        for net in ["19.4", "19.6"] { try await pottery.coat(net) }
+        let screen = await screen(pottery)
+        let picker = try #require(screen.piecePicker())
+        await picker.refresh()
+        #expect(picker.view?.groups.map(\.heading) == ["Insides waiting for outsides"])
+        let first = try #require(picker.view?.groups.first?.pieces.last)
+        let code = first.title.suffix(5)
+        await picker.type(code.lowercased()).value
+        #expect(picker.view?.groups.first?.pieces.map(\.title) == [first.title])
+        await screen.pick(first).value
+        #expect(screen.view?.zone == "Outside, \(code)" && screen.entry?.net.isEmpty == true)
+        await picker.type("!").value
+        #expect(picker.view?.groups.isEmpty == true && picker.view?.nothing.isEmpty == false)
+    }
+
+    @Test func aSavedCoatIsCorrected() async throws {
+        let pottery = try await Pottery.furnished()
+        let coat = try await pottery.coat("19.4").id
+        let sheet = EditorScreen(frame: pottery.frame, kind: .coat, id: coat, pause: .milliseconds(1))
+        await sheet.refresh()
+        #expect(sheet.view?.fields.map(\.key) == ["net", "added", "rubbed_off", "bucket", "piece", "zone"])
+        let values = [Value(key: "net", text: "18.9"), Value(key: "added", text: "0.3")]
+        let entry = EditorEntry(kind: .coat, id: coat, subject: "", values: values)
+        let corrected = try await pottery.frame.work.ask { try $0.saveRecord(now: $1, entry: entry) }
+        #expect(await screen(pottery).view?.recent.map(\.wet) == ["19.2 g"])
+        _ = try await pottery.frame.work.ask { try $0.undo(now: $1, token: corrected.undo) }
+        #expect(await screen(pottery).view?.recent.map(\.wet) == ["19.4 g"])
+    }
+
+    @Test func eachZoneBringsItsGlazeBack() async throws {
+        let pottery = try await Pottery.furnished()
+        try await pottery.editor(.glaze, ["name": "Iron red", "specific_gravity": "1.5"])
+        let screen = await screen(pottery)
+        let row = { (choice: WeighChoice, title: String) in
+            try #require(screen.view.flatMap { view in choice.rows(of: view).first { $0.title == title } })
+        }
+        await screen.choose(.zone, try row(.zone, "Outside")).value
+        await screen.choose(.glaze, try row(.glaze, "Iron red")).value
+        let red = screen.view?.bucket
+        await screen.choose(.zone, try row(.zone, "Inside")).value
+        #expect(screen.view?.bucket != red)
+        await screen.choose(.zone, try row(.zone, "Outside")).value
+        #expect(screen.view?.bucket == red)
     }
 
     @Test func twoTapsOnUndoTakeBackOnce() async throws {

@@ -26,8 +26,34 @@ const FOLLOWS: &[(EditorKind, &str, &[&str])] = &[
     (EditorKind::Control, "specific_gravity", &["sg_uncertainty_e5"]),
     // Witness cones stand around the cone aimed at.
     (EditorKind::Firing, "cone", &["witnesses"]),
+    // A coat's laydown and verdict follow from its weight, and on another zone or from another bucket all that it is held against.
+    (EditorKind::Coat, "net", &["laydown_mg_dm2", "verdict"]),
+    (EditorKind::Coat, "added", &["net_mg", "laydown_mg_dm2", "verdict"]),
+    (EditorKind::Coat, "rubbed_off", &["net_mg", "laydown_mg_dm2", "verdict"]),
+    (EditorKind::Coat, "zone", TARGET),
+    (EditorKind::Coat, "bucket", TARGET),
+    (EditorKind::Coat, "piece", TARGET),
+    // A usual handle has a usual size.
+    (EditorKind::Form, "handle", &["handle_length_um", "handle_girth_um"]),
     // Known in another way, a form is described anew.
     (EditorKind::Form, "way", Form::FIELDS),
+];
+
+/// What a coat is held against, and what follows from that.
+const TARGET: &[&str] = &[
+    "form",
+    "glaze",
+    "code",
+    "specific_gravity_e5",
+    "sg_uncertainty_e5",
+    "powder_density_e3",
+    "area_mm2",
+    "aim_mg",
+    "low_mg",
+    "high_mg",
+    "source",
+    "laydown_mg_dm2",
+    "verdict",
 ];
 
 /// Fields whose column has another name than they have with their unit, and those that have none.
@@ -68,6 +94,9 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Tile, "specific_gravity", "1450 g/l"),
     (EditorKind::Control, "net", "21 g"),
     (EditorKind::Control, "specific_gravity", "1450 g/l"),
+    (EditorKind::Coat, "net", "20.5 g"),
+    (EditorKind::Coat, "added", "777 mg"),
+    (EditorKind::Coat, "rubbed_off", "333 mg"),
     (EditorKind::Firing, "top", "1222"),
     (EditorKind::Firing, "hours", "9"),
     (EditorKind::Form, "capacity", "333 ml"),
@@ -202,6 +231,7 @@ impl Things<'_, '_> {
         self.put(EditorKind::Preference, &preference)?;
         let bodies = [self.body()?, self.body()?];
         let glazes = [self.glaze()?, self.glaze()?];
+        let bucket = self.bucket(glazes[0])?;
         self.bucket(glazes[0])?;
         self.scale()?;
         self.vessel()?;
@@ -210,7 +240,7 @@ impl Things<'_, '_> {
             self.tile(glaze)?;
             self.control(glaze, forms[0])?;
         }
-        self.coat(glazes[0], forms[0])?;
+        self.coat(bucket, glazes[0], forms[0])?;
         let kilns = [self.kiln(false)?, self.kiln(true)?];
         self.firing(kilns[0], "loading")?;
         self.firing(kilns[1], "fired")
@@ -241,7 +271,7 @@ impl Things<'_, '_> {
         self.put(EditorKind::Glaze, &glaze)
     }
 
-    fn bucket(&mut self, glaze: Uuid) -> Result<(), StoreError> {
+    fn bucket(&mut self, glaze: Uuid) -> Result<Uuid, StoreError> {
         let bucket = Bucket {
             id: self.tx.new_id(),
             glaze,
@@ -250,7 +280,7 @@ impl Things<'_, '_> {
             mixed_at: self.rng.i64(0..NOW.unix_ms),
             gone: false,
         };
-        self.put(EditorKind::Bucket, &bucket).map(|_| ())
+        self.put(EditorKind::Bucket, &bucket)
     }
 
     fn scale(&mut self) -> Result<(), StoreError> {
@@ -370,26 +400,33 @@ impl Things<'_, '_> {
         self.put(EditorKind::Control, &control).map(|_| ())
     }
 
-    fn coat(&mut self, glaze: Uuid, form: Uuid) -> Result<(), StoreError> {
+    fn coat(&mut self, bucket: Uuid, glaze: Uuid, form: Uuid) -> Result<(), StoreError> {
         let coat = Coat {
             id: self.tx.new_id(),
             piece: self.tx.new_id(),
             form,
             glaze,
-            bucket: self.tx.new_id(),
+            bucket,
             scale: self.tx.new_id(),
             zone: "inside".into(),
             at: NOW.unix_ms,
             net_mg: self.rng.i64(18_000..26_000),
             specific_gravity_e5: self.rng.i64(140_001..150_000),
             powder_density_e3: 2_600,
+            area_mm2: self.rng.i64(20_000..30_000),
+            aim_mg: 22_000,
+            low_mg: 20_000,
+            high_mg: 24_000,
+            added_mg: self.maybe(|rng| rng.i64(1..999)),
+            rubbed_off_mg: self.maybe(|rng| rng.i64(1..999)),
             source: "starting".into(),
             verdict: "within".into(),
             control: true,
             note: self.note(),
             ..Coat::default()
         };
-        self.put(EditorKind::Control, &coat).map(|_| ())
+        self.put(EditorKind::Control, &coat)?;
+        self.put(EditorKind::Coat, &coat).map(|_| ())
     }
 
     fn kiln(&mut self, round: bool) -> Result<Uuid, StoreError> {
@@ -495,7 +532,7 @@ fn saving_what_was_not_touched_writes_nothing() {
         }
     }
     assert_eq!(faults, BTreeMap::new());
-    assert!(saved.len() == 11 && saved.values().all(|times| *times >= 144), "{saved:?}");
+    assert!(saved.len() == 12 && saved.values().all(|times| *times >= 144), "{saved:?}");
 }
 
 #[test]

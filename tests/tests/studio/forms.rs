@@ -4,6 +4,8 @@ use laydown_app::{
     Drawing, EditorEntry, EditorKind, EditorView, Ink, Redrawn, Spot, StudioError, Touch, Value, WeighEntry,
 };
 
+use laydown_domain::form::ZoneKind;
+
 use crate::{Bench, NOW, editor, leading_number, net};
 
 const MUG: &str = "0\t7.2\t\n4\t8.4\t\n9.2\t8\t";
@@ -324,4 +326,45 @@ fn a_photograph_and_one_size_make_a_form_that_can_be_edited() {
     let (_, by_ruler) = moved(marked, &grips[1].key, 820.0);
     let (one, other) = (result(&view, "Inside:"), result(&by_ruler, "Inside:"));
     assert!((one / other - 1.0).abs() < 0.01, "{one} {other}");
+}
+
+/// A form known by its capacity has a handle and a waxed foot: 12 cm by 5 cm around is 60 cm² (length times girth).
+#[test]
+fn a_form_by_capacity_has_a_foot_a_lip_and_a_handle() {
+    let bench = Bench::set_up();
+    let mug = [("name", "Large mug"), ("class", "cylinder_mug"), ("capacity", "350 ml")];
+    let with = |more: &[(&str, &str)]| {
+        let values = [&mug[..], &[("more", "yes")], more].concat();
+        bench.studio.editor(NOW, &editor(EditorKind::Form, "", &values)).unwrap()
+    };
+    let says = |view: &EditorView, start: &str| {
+        let note = view.results.iter().find(|note| note.text.starts_with(start));
+        note.unwrap_or_else(|| panic!("{start}: {:?}", view.results)).text.clone()
+    };
+    let area = |view: &EditorView, zone: &str| -> f64 { says(view, zone).split(' ').nth(1).unwrap().parse().unwrap() };
+    let plain = with(&[]);
+    let (inside, outside) = (area(&plain, "Inside:"), area(&plain, "Outside:"));
+    let handled = with(&[("handle", "usual")]);
+    assert_eq!((area(&handled, "Inside:"), area(&handled, "Outside:")), (inside, outside + 60.0));
+    assert_eq!(says(&handled, "Handle:"), format!("Handle: 60.0 cm² of {:.0} cm² outside", outside + 60.0));
+    let own = with(&[("handle", "own"), ("handle_length", "10 cm"), ("handle_girth", "40 mm")]);
+    assert_eq!(area(&own, "Outside:"), outside + 40.0);
+    assert!(area(&with(&[("bare_foot", "20 mm")]), "Outside:") < outside - 10.0);
+    assert!(area(&with(&[("overlap", "1 cm")]), "Inside:") > inside + 20.0);
+    let refused = with(&[("bare_foot", "30 cm")]);
+    let field = refused.fields.iter().find(|field| field.key == "bare_foot").unwrap();
+    assert!(!field.refusal.is_empty() && !refused.can_save);
+
+    // Kept, it shows again, and the outside of a piece of it takes a third more.
+    let id = bench.save(EditorKind::Form, "", &[&mug[..], &[("more", "yes"), ("handle", "usual")]].concat());
+    let entry = EditorEntry { id: id.clone(), ..editor(EditorKind::Form, "", &[]) };
+    let view = bench.studio.editor(NOW, &entry).unwrap();
+    let text = |key: &str| view.fields.iter().find(|field| field.key == key).unwrap().text.clone();
+    assert_eq!((text("more"), text("handle")), ("yes".into(), "usual".into()));
+    let plain = bench.save(EditorKind::Form, "", &mug);
+    let aim = |form: &str| {
+        bench.aim(WeighEntry { form: form.to_owned(), zone: Some(ZoneKind::Outside), ..Default::default() })
+    };
+    let more = aim(&id) / aim(&plain);
+    assert!((more - (outside + 60.0) / outside).abs() < 0.01, "{more}");
 }

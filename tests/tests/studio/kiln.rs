@@ -74,7 +74,7 @@ impl Bench {
 fn each_piece_gets_a_code_that_finds_it_again() {
     let bench = Bench::set_up();
     let saved = bench.studio.save(NOW, bench.weigh(net("19.6")).entry).unwrap();
-    let code = saved.sentence.split(" Pencil ").nth(1).unwrap().split(' ').next().unwrap().to_owned();
+    let code = saved.sentence.split(" Mark ").nth(1).unwrap().split(' ').next().unwrap().to_owned();
     // The second coat of the same piece asks for no second code.
     let outside =
         bench.studio.save(NOW, laydown_app::WeighEntry { net: "20".into(), ..saved.next[0].entry.clone() }).unwrap();

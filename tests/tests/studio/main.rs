@@ -1,6 +1,8 @@
 //! The screens' calls as a shell makes them: a first day, a run of mugs, wrong input, undo, another day.
 
 mod backups;
+mod coming_back;
+mod correcting;
 mod drafts;
 mod editing;
 mod elsewhere;

@@ -3,6 +3,8 @@
 saved = Gespeichert
 wet-weight = Nassgewicht
 bare-glazed = Unglasiert, glasiert
+added = Nachgebessert: dazu
+rubbed-off = Abgerieben
 verdict = Urteil
 reading = Ablesung
 confirmed = Weit vom Ziel, bestätigt

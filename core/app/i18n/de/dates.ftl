@@ -7,6 +7,9 @@ days-ago = { $days ->
     [one] vor { $days } Tag
    *[other] vor { $days } Tagen
 }
+just-now = gerade eben
+minutes-ago = vor { $minutes } min
+hours-ago = vor { $hours } h
 
 clock = { $hour }:{ $minute }
 date-and-clock = { $day }. { $month } { $clock }

@@ -118,3 +118,16 @@ fill-line = Gefüllt bis { $depth } unter den Rand
 point = Punkt { $number }: { $height } hoch, { $width } breit
 mark-from = Ein Ende der bekannten Länge
 mark-to = Das andere Ende
+
+foot-lip-handle = Fuß, Rand, Henkel
+waxed-foot-help = Wie hoch über dem Boden die Glasur beginnt, etwa an der Wachskante. Leer heißt wie üblich { $usual }.
+handle = Henkel
+handle-none = Kein Henkel
+handle-code = { $code ->
+    [small] Tassenhenkel
+    [large] Großer Henkel oder Krughenkel
+   *[usual] Becherhenkel
+}
+handle-size = { $long } lang, { $around } Umfang
+handle-own = Eigenes Maß
+handle-is = Henkel: { $handle } von { $outside } außen

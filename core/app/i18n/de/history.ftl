@@ -122,6 +122,8 @@ field = { $field ->
     [bare] Gewicht unglasiert
     [glazed] Gewicht glasiert
     [net] Nassgewicht
+    [added] nachgebessert: dazu
+    [rubbed_off] abgerieben
     [sg_uncertainty] Unsicherheit der Dichte
     [area] glasierte Fläche
     [aim] Ziel

@@ -48,7 +48,8 @@ impossible-density = Die Pulverdichte von „{ $glaze }“ ist unmöglich, darum
 next-inside = Innenseite dieses Stücks
 next-outside = Außenseite dieses Stücks
 saved = Gespeichert: { $form }, { $zone }, { $wet }, { $verdict }.
-saved-with-code = Gespeichert: { $form }, { $zone }, { $wet }, { $verdict }. { $code } mit Bleistift auf den Fuß schreiben.
+saved-with-code = Gespeichert: { $form }, { $zone }, { $wet }, { $verdict }. { $code } mit Eisen- oder Kobaltlösung oder Unterglasurstift auf den Fuß schreiben: Bleistift brennt weg.
+saved-on-piece = Gespeichert: { $form } { $code }, { $zone }, { $wet }, { $verdict }.
 
 some-form = Unbekannte Form
 nothing-today = Heute noch nichts gewogen.
@@ -56,3 +57,25 @@ today = { $coats ->
     [one] Heute 1 Auftrag, davon { $within } passend.
    *[other] Heute { $coats } Aufträge, davon { $within } passend.
 }
+
+zone-of-piece = { $zone }, { $piece }
+zone-of-same-piece = { $zone }, selbes Stück
+this-piece = Dieses Stück
+wall-is-wet = { $piece }: { $zone } glasiert { $ago }. Die Wand ist noch nass und nimmt weniger Glasur auf: erst trocknen lassen.
+wall-may-be-damp = { $piece }: { $zone } glasiert { $ago }. Die Wand kann noch feucht sein und weniger Glasur aufnehmen: erst trocknen lassen.
+glazed-before = { $piece }: { $zone } glasiert { $ago }.
+insides-waiting = Innen fertig, außen fehlt
+other-unfired = Andere ungebrannte Stücke
+new-piece = Neues Stück
+nothing-unfired = Kein ungebranntes Stück hat einen Auftrag.
+no-piece-with-code = Kein Stück hat den Code { $code }. Am Fuß nachsehen.
+form-and-code = { $form }, { $code }
+its-coat-was-undone = Auftrag rückgängig gemacht
+glazes-and-ago = { $glazes }, { $ago }
+weigh-again = Noch einmal wiegen
+weigh-code-again = { $code } noch einmal wiegen
+already-carries = { $coats ->
+    [one] Dieser Bereich hat schon einen Auftrag: { $laydown }.
+   *[other] Dieser Bereich hat schon { $coats } Aufträge: zusammen { $laydown }.
+}
+with-this-coat = Mit diesem Auftrag trägt er { $laydown }.

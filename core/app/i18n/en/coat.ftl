@@ -3,6 +3,8 @@
 saved = Saved
 wet-weight = Wet weight
 bare-glazed = Bare, glazed
+added = Added in a touch-up
+rubbed-off = Rubbed off
 verdict = Verdict
 reading = Reading
 confirmed = Far off the aim, confirmed

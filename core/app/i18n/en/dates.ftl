@@ -8,6 +8,9 @@ days-ago = { $days ->
     [one] { $days } day ago
    *[other] { $days } days ago
 }
+just-now = just now
+minutes-ago = { $minutes } min ago
+hours-ago = { $hours } h ago
 
 ## The clock and the date. $hour and $minute: two figures each.
 clock = { $hour }:{ $minute }

@@ -148,3 +148,22 @@ fill-line = Filled to { $depth } below the rim
 point = Point { $number }: { $height } high, { $width } wide
 mark-from = One end of the known length
 mark-to = The other end
+
+## Foot, lip and handle of a form known by its capacity
+
+foot-lip-handle = Foot, lip, handle
+# $usual: a length, such as "0.8 cm".
+waxed-foot-help = How high above the ground the glaze begins, such as the edge of the wax. Empty for the usual { $usual }.
+handle = Handle
+handle-none = No handle
+# $code: the stored code of a usual size.
+handle-code = { $code ->
+    [small] Cup handle
+    [large] Large or jug handle
+   *[usual] Mug handle
+}
+# $long and $around: lengths.
+handle-size = { $long } long, { $around } around
+handle-own = My own size
+# $handle and $outside: areas.
+handle-is = Handle: { $handle } of { $outside } outside

@@ -134,6 +134,8 @@ field = { $field ->
     [bare] bare weight
     [glazed] glazed weight
     [net] wet weight
+    [added] added in a touch-up
+    [rubbed_off] rubbed off
     [sg_uncertainty] SG uncertainty
     [area] glazed area
     [aim] aim

@@ -63,8 +63,9 @@ next-inside = Inside of this piece
 next-outside = Outside of this piece
 # $form: the potter's name. $zone: the name of a zone. $wet: a weight. $verdict: the verdict in a word.
 saved = Saved: { $form }, { $zone }, { $wet }, { $verdict }.
-# $code: to be pencilled on the foot of the piece.
-saved-with-code = Saved: { $form }, { $zone }, { $wet }, { $verdict }. Pencil { $code } on the foot.
+# $code: to be written on the foot of the piece, in what survives the firing.
+saved-with-code = Saved: { $form }, { $zone }, { $wet }, { $verdict }. Mark { $code } on the foot in iron or cobalt wash or underglaze pencil: plain pencil burns off.
+saved-on-piece = Saved: { $form } { $code }, { $zone }, { $wet }, { $verdict }.
 
 ## The coats saved lately.
 some-form = Unknown form
@@ -74,3 +75,32 @@ today = { $coats ->
     [one] 1 coat today, { $within } within.
    *[other] { $coats } coats today, { $within } within.
 }
+
+## Coming back to a piece that has a coat. $piece: the code on its foot, or "This piece". $zone: the name of a zone. $ago: how long ago.
+# On a narrow button: what is glazed next of which piece.
+zone-of-piece = { $zone }, { $piece }
+zone-of-same-piece = { $zone }, same piece
+this-piece = This piece
+wall-is-wet = { $piece } was glazed { $zone } { $ago }. Its wall is still wet and takes less glaze: let it dry first.
+wall-may-be-damp = { $piece } was glazed { $zone } { $ago }. Its wall may still be damp and take less glaze: let it dry first.
+glazed-before = { $piece } was glazed { $zone } { $ago }.
+insides-waiting = Insides waiting for outsides
+other-unfired = Other unfired pieces
+new-piece = New piece
+nothing-unfired = No unfired piece has a coat.
+# $code: the code on a foot.
+no-piece-with-code = No piece has the code { $code }. Check what is on the foot.
+# $form: the potter's name. $code: the code on a foot.
+form-and-code = { $form }, { $code }
+its-coat-was-undone = Its coat was undone
+# $glazes: glazes and zones, such as "Ash white inside".
+glazes-and-ago = { $glazes }, { $ago }
+weigh-again = Weigh it again
+# $code: the code on a foot.
+weigh-code-again = Weigh { $code } again
+# $laydown: dry glaze on an area.
+already-carries = { $coats ->
+    [one] This zone already has a coat: { $laydown }.
+   *[other] This zone already has { $coats } coats: { $laydown } in all.
+}
+with-this-coat = With this coat it carries { $laydown }.

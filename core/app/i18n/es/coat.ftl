@@ -3,6 +3,8 @@
 saved = Guardado
 wet-weight = Peso húmedo
 bare-glazed = Sin esmaltar, esmaltada
+added = Añadido en un retoque
+rubbed-off = Frotado
 verdict = Veredicto
 reading = Lectura
 confirmed = Lejos del objetivo, confirmado

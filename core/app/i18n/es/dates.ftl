@@ -7,6 +7,9 @@ days-ago = { $days ->
     [one] hace { $days } día
    *[other] hace { $days } días
 }
+just-now = ahora mismo
+minutes-ago = hace { $minutes } min
+hours-ago = hace { $hours } h
 
 clock = { $hour }:{ $minute }
 date-and-clock = { $day } { $month } { $clock }

@@ -118,3 +118,16 @@ fill-line = Llena hasta { $depth } por debajo del borde
 point = Punto { $number }: { $height } de alto, { $width } de ancho
 mark-from = Un extremo de la longitud conocida
 mark-to = El otro extremo
+
+foot-lip-handle = Pie, borde, asa
+waxed-foot-help = A qué altura empieza el esmalte, por ejemplo en el borde de la cera. Vacío: { $usual }, como es usual.
+handle = Asa
+handle-none = Sin asa
+handle-code = { $code ->
+    [small] Asa de taza pequeña
+    [large] Asa grande o de jarra
+   *[usual] Asa de taza
+}
+handle-size = { $long } de largo, { $around } de contorno
+handle-own = Medida propia
+handle-is = Asa: { $handle } de { $outside } por fuera

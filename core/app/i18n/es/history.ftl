@@ -122,6 +122,8 @@ field = { $field ->
     [bare] peso sin esmaltar
     [glazed] peso esmaltada
     [net] peso húmedo
+    [added] añadido en un retoque
+    [rubbed_off] frotado
     [sg_uncertainty] incertidumbre de la densidad
     [area] superficie esmaltada
     [aim] objetivo

@@ -48,7 +48,8 @@ impossible-density = La densidad del polvo de “{ $glaze }” es imposible, as�
 next-inside = Interior de esta pieza
 next-outside = Exterior de esta pieza
 saved = Guardado: { $form }, { $zone }, { $wet }, { $verdict }.
-saved-with-code = Guardado: { $form }, { $zone }, { $wet }, { $verdict }. Escribir { $code } a lápiz en el pie.
+saved-with-code = Guardado: { $form }, { $zone }, { $wet }, { $verdict }. Escribir { $code } en el pie con lavado de hierro o cobalto, o con lápiz bajo esmalte: el lápiz común se quema.
+saved-on-piece = Guardado: { $form } { $code }, { $zone }, { $wet }, { $verdict }.
 
 some-form = Forma desconocida
 nothing-today = Hoy no se ha pesado nada.
@@ -56,3 +57,25 @@ today = { $coats ->
     [one] 1 capa hoy, { $within } bien.
    *[other] { $coats } capas hoy, { $within } bien.
 }
+
+zone-of-piece = { $zone }, { $piece }
+zone-of-same-piece = { $zone }, misma pieza
+this-piece = Esta pieza
+wall-is-wet = { $piece }: { $zone } esmaltado { $ago }. La pared sigue mojada y toma menos esmalte: dejar secar primero.
+wall-may-be-damp = { $piece }: { $zone } esmaltado { $ago }. La pared puede seguir húmeda y tomar menos esmalte: dejar secar primero.
+glazed-before = { $piece }: { $zone } esmaltado { $ago }.
+insides-waiting = Interiores que esperan el exterior
+other-unfired = Otras piezas sin cocer
+new-piece = Pieza nueva
+nothing-unfired = Ninguna pieza sin cocer tiene una capa.
+no-piece-with-code = Ninguna pieza tiene el código { $code }. Revisar lo que hay en el pie.
+form-and-code = { $form }, { $code }
+its-coat-was-undone = Su capa se deshizo
+glazes-and-ago = { $glazes }, { $ago }
+weigh-again = Pesar otra vez
+weigh-code-again = Pesar { $code } otra vez
+already-carries = { $coats ->
+    [one] Esta zona ya tiene una capa: { $laydown }.
+   *[other] Esta zona ya tiene { $coats } capas: { $laydown } en total.
+}
+with-this-coat = Con esta capa lleva { $laydown }.

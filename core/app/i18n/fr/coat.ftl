@@ -3,6 +3,8 @@
 saved = Enregistré
 wet-weight = Poids humide
 bare-glazed = Nue, émaillée
+added = Ajouté en retouche
+rubbed-off = Gratté
 verdict = Verdict
 reading = Lecture
 confirmed = Loin de la cible, confirmé

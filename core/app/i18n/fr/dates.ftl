@@ -7,6 +7,9 @@ days-ago = { $days ->
     [one] il y a { $days } jour
    *[other] il y a { $days } jours
 }
+just-now = à l’instant
+minutes-ago = il y a { $minutes } min
+hours-ago = il y a { $hours } h
 clock = { $hour }:{ $minute }
 date-and-clock = { $day } { $month } { $clock }
 date = { $day } { $month } { $year }

@@ -112,3 +112,16 @@ fill-line = Remplie à { $depth } sous le bord
 point = Point { $number } : hauteur { $height }, largeur { $width }
 mark-from = Un bout de la longueur connue
 mark-to = L’autre bout
+
+foot-lip-handle = Pied, bord, anse
+waxed-foot-help = À quelle hauteur commence l’émail, par exemple au bord de la cire. Vide : { $usual }, comme d’habitude.
+handle = Anse
+handle-none = Sans anse
+handle-code = { $code ->
+    [small] Anse de tasse
+    [large] Grande anse ou anse de cruche
+   *[usual] Anse de mug
+}
+handle-size = longueur { $long }, tour { $around }
+handle-own = Mesure propre
+handle-is = Anse : { $handle } sur { $outside } à l’extérieur

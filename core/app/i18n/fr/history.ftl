@@ -119,6 +119,8 @@ field = { $field ->
     [bare] poids de la pièce nue
     [glazed] poids de la pièce émaillée
     [net] poids humide
+    [added] ajouté en retouche
+    [rubbed_off] gratté
     [sg_uncertainty] incertitude de la densité
     [area] surface émaillée
     [aim] cible

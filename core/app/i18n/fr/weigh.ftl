@@ -42,10 +42,33 @@ impossible-density = La densité de la poudre de « { $glaze } » est impossib
 next-inside = Intérieur de cette pièce
 next-outside = Extérieur de cette pièce
 saved = Enregistré : { $form }, { $zone }, { $wet }, { $verdict }.
-saved-with-code = Enregistré : { $form }, { $zone }, { $wet }, { $verdict }. Écrivez { $code } au crayon sur le pied.
+saved-with-code = Enregistré : { $form }, { $zone }, { $wet }, { $verdict }. Écrivez { $code } sur le pied au lavis de fer ou de cobalt, ou au crayon sous émail : le crayon ordinaire brûle.
+saved-on-piece = Enregistré : { $form } { $code }, { $zone }, { $wet }, { $verdict }.
 some-form = Forme inconnue
 nothing-today = Rien de pesé aujourd’hui.
 today = { $coats ->
     [one] { $coats } couche aujourd’hui, { $within } bonne.
    *[other] { $coats } couches aujourd’hui, bonnes : { $within }.
 }
+
+zone-of-piece = { $zone }, { $piece }
+zone-of-same-piece = { $zone }, même pièce
+this-piece = Cette pièce
+wall-is-wet = { $piece } : { $zone } émaillé { $ago }. La paroi est encore mouillée et prend moins d’émail : laisser sécher d’abord.
+wall-may-be-damp = { $piece } : { $zone } émaillé { $ago }. La paroi peut être encore humide et prendre moins d’émail : laisser sécher d’abord.
+glazed-before = { $piece } : { $zone } émaillé { $ago }.
+insides-waiting = Intérieurs en attente de l’extérieur
+other-unfired = Autres pièces non cuites
+new-piece = Nouvelle pièce
+nothing-unfired = Aucune pièce non cuite n’a de couche.
+no-piece-with-code = Aucune pièce n’a le code { $code }. Vérifier ce qui est écrit sur le pied.
+form-and-code = { $form }, { $code }
+its-coat-was-undone = Sa couche a été annulée
+glazes-and-ago = { $glazes }, { $ago }
+weigh-again = Repeser
+weigh-code-again = Repeser { $code }
+already-carries = { $coats ->
+    [one] Cette zone a déjà une couche : { $laydown }.
+   *[other] Cette zone a déjà { $coats } couches : { $laydown } en tout.
+}
+with-this-coat = Avec cette couche, elle porte { $laydown }.

@@ -8,6 +8,7 @@ mod body;
 mod bucket;
 mod builder;
 mod check;
+mod coat;
 mod control;
 mod control_coat;
 mod drawing;
@@ -67,6 +68,8 @@ pub enum EditorKind {
     Tile,
     /// A control piece: a coat weighed here, or an amount known to be right.
     Control,
+    /// A saved coat, to correct it.
+    Coat,
     /// Units, sound and touch on this phone.
     Preference,
     /// The sync location. Its secrets are the shell's to keep.
@@ -85,7 +88,7 @@ pub struct Value {
 impl EditorKind {
     /// Whether something new is made with it.
     fn makes_something(self) -> bool {
-        !matches!(self, EditorKind::Thin | EditorKind::Preference | EditorKind::SyncLocation)
+        !matches!(self, EditorKind::Thin | EditorKind::Coat | EditorKind::Preference | EditorKind::SyncLocation)
     }
 
     /// Its name in drafts.
@@ -103,6 +106,7 @@ impl EditorKind {
             EditorKind::Scale => "scale",
             EditorKind::Tile => "tile",
             EditorKind::Control => "control",
+            EditorKind::Coat => "coat",
             EditorKind::Preference => "preference",
             EditorKind::SyncLocation => "sync_location",
         }
@@ -303,6 +307,7 @@ fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilde
             Some(coat) => control_coat::build(context, builder, coat),
             None => control::build(context, builder),
         },
+        EditorKind::Coat => coat::build(context, builder),
         EditorKind::Preference => preference::build(context, builder),
         EditorKind::SyncLocation => sync_location::build(context, builder),
     };
@@ -403,7 +408,11 @@ impl Studio {
                     };
                     return Ok(say::control_archived());
                 }
-                EditorKind::Check | EditorKind::Thin | EditorKind::Preference | EditorKind::SyncLocation => {
+                EditorKind::Check
+                | EditorKind::Thin
+                | EditorKind::Coat
+                | EditorKind::Preference
+                | EditorKind::SyncLocation => {
                     return Err(StudioError::refused("", say::cannot_be_removed()));
                 }
             };

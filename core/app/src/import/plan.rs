@@ -203,7 +203,7 @@ fn judged(reading: &Reading, ground: &Ground, scale: usize) -> Result<Judged, St
     let job = Job {
         form_name: form.row.name.clone(),
         zone: *zone,
-        capacity: shape.capacity,
+        capacity: shape.capacity_to_grow_by(),
         class: shape.class,
         solids,
         sensitivity: glaze.sensitivity,
@@ -248,7 +248,7 @@ fn judged(reading: &Reading, ground: &Ground, scale: usize) -> Result<Judged, St
         area: zone.area,
         area_relative_uncertainty: zone.relative_uncertainty,
         class: shape.class,
-        capacity: shape.capacity,
+        capacity: shape.capacity_to_grow_by(),
         form_name: form.row.name.clone(),
         same_form: true,
         net_standard_uncertainty: scale.net_standard_uncertainty(),

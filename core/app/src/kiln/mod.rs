@@ -191,7 +191,7 @@ fn form_name(conn: &Connection, coat: &entity::Coat) -> Result<String> {
 }
 
 /// "Ash white inside, Iron red outside".
-fn glazes(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
+pub(super) fn glazes(conn: &Connection, coats: &[entity::Coat]) -> Result<String> {
     let mut parts = Vec::new();
     for coat in coats {
         let zone = &coat.zone;
@@ -215,7 +215,7 @@ pub(super) fn piece_name(conn: &Connection, coats: &[entity::Coat]) -> Result<St
 }
 
 /// The outline of a piece's form; empty where it has none.
-fn outline_of(conn: &Connection, coats: &[entity::Coat]) -> Result<Vec<Point>> {
+pub(super) fn outline_of(conn: &Connection, coats: &[entity::Coat]) -> Result<Vec<Point>> {
     let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
     let shape = form.map(|form| usable(shape(conn, &form))).transpose()?.flatten();
     Ok(shape.map(|shape| outline(&shape)).unwrap_or_default())

@@ -5,11 +5,12 @@ use uuid::Uuid;
 
 use super::pooled::Known;
 use super::question::question;
+use super::remembered::bucket_of;
 use super::{Field, NextCoat, Question, WeighEntry, WeighMode, last_field};
 use crate::archive::{Archivable, found, in_use};
 use crate::buckets::is_old;
 use crate::evidence::{
-    MOST_CONTROLS, controls, latest_sg, own_controls, powder_density, scale_of, sensitivity, tiles, uncertainty_e5,
+    MOST_CONTROLS, controls, own_controls, powder_density, scale_of, sensitivity, sg_as_of, tiles, uncertainty_e5,
 };
 use crate::form_geometry::{shape, zone_cautions};
 use crate::in_words::{self, Sentence};
@@ -49,9 +50,19 @@ pub(super) struct WeighContext {
 impl WeighContext {
     /// Reads what `entry` names and fills what it leaves open; `None` while the studio lacks a form, a bucket or a scale.
     pub(super) fn load(conn: &Connection, style: Style, entry: &WeighEntry) -> Result<Option<WeighContext>> {
+        WeighContext::load_as_of(conn, style, entry, None)
+    }
+
+    /// The same with the bucket as it was at `at` (unix ms); as it is now where that is not given.
+    pub(super) fn load_as_of(
+        conn: &Connection,
+        style: Style,
+        entry: &WeighEntry,
+        at: Option<i64>,
+    ) -> Result<Option<WeighContext>> {
         let (Some(form), Some(bucket), Some(scale)) = (
             pick::<entity::Form>(conn, &entry.form)?,
-            pick::<entity::Bucket>(conn, &entry.bucket)?,
+            pick::<entity::Bucket>(conn, &bucket_of(conn, entry)?)?,
             pick::<entity::Scale>(conn, &entry.scale)?,
         ) else {
             return Ok(None);
@@ -68,11 +79,11 @@ impl WeighContext {
             (WeighMode::Net, _) => Field::Net,
             (_, field) => field,
         };
-        let (sg, checked_at) = latest_sg(conn, bucket.id)?;
+        let (sg, checked_at) = sg_as_of(conn, bucket.id, at)?;
         let job = Job {
             form_name: form.name.clone(),
             zone: *zone,
-            capacity: shape.capacity,
+            capacity: shape.capacity_to_grow_by(),
             class: shape.class,
             solids: Solids::of(sg, powder_density(&glaze))?,
             sensitivity: sensitivity(&glaze),
@@ -261,6 +272,8 @@ impl WeighContext {
             note: None,
             code: None,
             confirmed: self.entry.is_confirmed(),
+            added_mg: None,
+            rubbed_off_mg: None,
         }
     }
 
@@ -288,9 +301,6 @@ impl WeighContext {
 
     pub(super) fn notes(&self, now: Now, target: &Target) -> Vec<Note> {
         let mut notes = Vec::new();
-        if !self.entry.piece.is_empty() {
-            notes.push(Note::attention(in_words::when_to_read(1)));
-        }
         match self.checked_at {
             None => {
                 let assumed = self.style.specific_gravity(self.sg.sg);

@@ -1,8 +1,11 @@
 //! The Weigh screen: how much this piece should take, what the scale says, and Keep.
 
 mod context;
+mod correction;
+mod glazed_piece;
 mod pooled;
 mod question;
+mod remembered;
 mod view;
 
 use rusqlite::Connection;
@@ -10,11 +13,15 @@ use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use self::context::{Answer, WeighContext};
+pub(super) use self::correction::corrected;
+use self::glazed_piece::GlazedPiece;
+pub use self::glazed_piece::{PieceGroup, PieceToGlaze, PiecesToGlazeView};
+pub(super) use self::glazed_piece::{unfired_newest_first, weigh_undone_again};
+use self::remembered::Remembered;
 use self::view::view;
 use super::draft::{self, Draft};
-use super::evidence::{parse_id, preference, step_of, style_of, usable};
+use super::evidence::{preference, step_of, style_of, usable};
 use super::in_words::name_of;
-use super::local_settings::{remember, remembered};
 use super::messages::weigh as say;
 use super::pooled::TargetOption;
 use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioError};
@@ -257,9 +264,9 @@ pub struct WeighField {
 pub struct RecentCoat {
     /// The coat's id.
     pub id: String,
-    /// When it was kept.
+    /// Its glaze, and when it was saved.
     pub when: String,
-    /// The form and the zone.
+    /// The form, the code on the foot, and the zone.
     pub title: String,
     /// Its wet weight.
     pub wet: String,
@@ -318,8 +325,6 @@ pub struct WeighView {
     pub can_save: bool,
 }
 
-const ENTRY_KEY: &str = "weigh";
-
 #[uniffi::export]
 impl Studio {
     /// The Weigh screen for `entry`, or for what was remembered if there is none.
@@ -330,7 +335,7 @@ impl Studio {
         self.store.read(|conn| {
             let entry = match entry {
                 Some(entry) => entry,
-                None => remembered(conn, ENTRY_KEY)?.unwrap_or_default(),
+                None => Remembered::load(conn)?.entry,
             };
             view(conn, now, entry, &self.pooled)
         })
@@ -344,12 +349,12 @@ impl Studio {
     pub fn remember(&self, now: Now, entry: &WeighEntry) -> Result<()> {
         let draft = draft::named(&entry.draft)?;
         self.command(now, |tx| {
-            let is_late = draft.map(|draft| draft::was_saved(tx.conn(), draft)).transpose()?.unwrap_or(false);
+            let is_late = draft.map(|draft| draft::is_saved(tx.conn(), draft)).transpose()?.unwrap_or(false);
             if is_late {
                 return Ok(());
             }
             self.pooled.save(tx)?;
-            remember(tx, ENTRY_KEY, entry)
+            Remembered::load(tx.conn())?.with(entry).save(tx)
         })?;
         Ok(())
     }
@@ -393,20 +398,23 @@ impl Studio {
                 Some(Draft::Open(id)) => id,
                 _ => tx.new_id(),
             };
-            let piece = match context.entry.piece.as_str() {
-                "" => tx.new_id(),
-                piece => parse_id(piece, "piece")?,
-            };
-            let is_coded = preference.code_pieces && context.entry.piece.is_empty();
-            let code = if is_coded { new_code(tx.conn(), piece)? } else { None };
+            let known = GlazedPiece::of(tx.conn(), &context.entry)?;
+            let is_first = known.as_ref().is_none_or(GlazedPiece::is_bare);
+            let (piece, mut code) = known.map_or_else(|| (tx.new_id(), None), |piece| (piece.id, piece.code));
+            if is_first && preference.code_pieces && code.is_none() {
+                code = new_code(tx.conn(), piece)?;
+            }
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
             let coat = Coat { code, ..coat };
             tx.put(&coat)?;
-            remember(tx, ENTRY_KEY, &context.next_piece())?;
+            let remembered = Remembered::load(tx.conn())?.with(&context.entry);
+            let next = remembered.next_coats(context.next_coats(piece));
+            let next_piece = remembered.in_its_bucket(context.next_piece());
+            remembered.with(&next_piece).save(tx)?;
             context.told(tx, &target)?;
             self.pooled.save(tx)?;
-            let sentence = sentence(&context.form.name, &coat, context.mass(verdict.net));
-            Ok(Saved { id, sentence, next: context.next_coats(piece), first: None })
+            let sentence = sentence(&context.form.name, &coat, context.mass(verdict.net), is_first);
+            Ok(Saved { id, sentence, next, first: None })
         })?;
         let Saved { id, sentence, next, first } = stored.value;
         Ok(CommandResult { next, ..CommandResult::new(id.to_string(), sentence, first.unwrap_or(stored.undo)) })
@@ -430,26 +438,29 @@ fn saved_before(conn: &Connection, style: Style, entry: &WeighEntry, coat: &Coat
     let shown = WeighEntry { zone: coat.zone.parse().ok(), ..entry.clone() };
     let context = usable(WeighContext::load(conn, style, &shown))?.flatten();
     let context = context.filter(|context| context.is_what_was_shown(&shown).is_ok());
+    let is_first = query::coats_of_piece(conn, coat.piece)?.first().is_none_or(|first| first.id == coat.id);
+    let next = context.map(|context| context.next_coats(coat.piece)).unwrap_or_default();
     Ok(Saved {
         id: coat.id,
-        sentence: sentence(&form, coat, wet),
-        next: context.map(|context| context.next_coats(coat.piece)).unwrap_or_default(),
+        sentence: sentence(&form, coat, wet, is_first),
+        next: Remembered::load(conn)?.next_coats(next),
         first: draft::made_by(conn, coat.id)?,
     })
 }
 
-/// "Small mug, inside, 19.4 g: within. Saved."
-fn sentence(form: &str, coat: &Coat, wet: String) -> String {
+/// "Saved: Small mug, inside, 19.4 g, within." With the code, which goes onto the foot with the first coat.
+fn sentence(form: &str, coat: &Coat, wet: String, is_first: bool) -> String {
     let (zone, kind) = (name_of::<ZoneKind>(&coat.zone), name_of::<VerdictKind>(&coat.verdict));
     match &coat.code {
-        Some(code) => say::saved_with_code(form, zone, wet, kind, code),
+        Some(code) if is_first => say::saved_with_code(form, zone, wet, kind, code),
+        Some(code) => say::saved_on_piece(form, code, zone, wet, kind),
         None => say::saved(form, zone, wet, kind),
     }
 }
 
 /// A code that no piece has yet, as short as there is one; `None` only when none was found. Which are tried follows from the
 /// piece's own name, so that two phones that are apart hardly ever give out the same.
-fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
+pub(super) fn new_code(conn: &Connection, piece: Uuid) -> Result<Option<String>> {
     for code in piece_code::candidates(piece.as_u128()) {
         if query::piece_of_code(conn, &code)?.is_none() {
             return Ok(Some(code));

@@ -4,6 +4,7 @@ use crate::in_words::StyleWords as _;
 use rusqlite::Connection;
 
 use super::context::{Answer, WeighContext};
+use super::glazed_piece::GlazedPiece;
 use super::{
     Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
     WeighView,
@@ -12,6 +13,7 @@ use crate::date_text::sentence_case;
 use crate::draft;
 use crate::evidence::{step_of, style, usable, verdict_kind};
 use crate::in_words::{self, Named, name_of};
+use crate::kiln::piece_name;
 use crate::lists::{buckets, forms, scales};
 use crate::messages::{common, weigh as say};
 use crate::pooled::Cache;
@@ -73,7 +75,9 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
     };
     view.form = context.form.name.clone();
     view.bucket = say::glaze_and_bucket(&context.glaze.name, &context.bucket.name);
-    view.zone = sentence_case(&context.zone().name());
+    let piece = GlazedPiece::of(conn, &view.entry)?;
+    let zone = context.zone();
+    view.zone = piece.as_ref().map_or_else(|| sentence_case(&zone.name()), |piece| piece.zone_title(zone));
     view.scale = context.scale_row.name.clone();
     view.zones = zones(&context);
     let target = match context.target() {
@@ -84,9 +88,9 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         }
         Err(error) => return Err(error),
     };
-    view.notes = context.notes(now, &target);
+    view.notes = piece.iter().flat_map(|piece| piece.notes(now)).chain(context.notes(now, &target)).collect();
     view.target = Some(target_view(&context, &target));
-    let mut net = None;
+    let (mut net, mut laydown) = (None, None);
     if is_all_there(&view.entry) {
         let usual = still_being_typed(&context, &target);
         match context.answer(conn, &target) {
@@ -96,6 +100,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
             }
             Ok(Answer::Verdict(verdict, _)) => {
                 net = Some(verdict.net);
+                laydown = Some(verdict.laydown);
                 view.verdict = Some(verdict_view(&context, now, &target, &verdict));
                 view.can_save = true;
             }
@@ -106,6 +111,8 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
             Err(error) => return Err(error),
         }
     }
+    let sums = piece.iter().flat_map(|piece| piece.sum_notes(zone, laydown, &style)).collect::<Vec<_>>();
+    view.notes.splice(0..0, sums);
     view.gauge = Some(gauge(&context, &target, net));
     Ok(view)
 }
@@ -262,12 +269,13 @@ fn recent(conn: &Connection, now: Now, style: &Style) -> Result<Vec<RecentCoat>>
 }
 
 fn recent_coat(conn: &Connection, now: Now, style: &Style, coat: &entity::Coat) -> Result<RecentCoat> {
-    let form = entity::Form::load(conn, coat.form)?.map_or_else(say::some_form, |form| form.name);
+    let piece = piece_name(conn, std::slice::from_ref(coat))?;
+    let glaze = entity::Glaze::load(conn, coat.glaze)?.map(|glaze| glaze.name);
     let kind = verdict_kind(coat);
     Ok(RecentCoat {
         id: coat.id.to_string(),
-        when: now.moment(coat.at),
-        title: common::form_and_zone(form, name_of::<ZoneKind>(&coat.zone)),
+        when: glaze.into_iter().chain([now.moment(coat.at)]).collect::<Vec<_>>().join(", "),
+        title: common::form_and_zone(piece, name_of::<ZoneKind>(&coat.zone)),
         wet: style.mass(Grams::from_milligrams(coat.net_mg), step_of(conn, coat)?),
         verdict: kind,
         word: name_of::<VerdictKind>(&coat.verdict),

@@ -64,6 +64,25 @@ coded! {
     }
 }
 
+impl VerdictKind {
+    /// What a wet weight is against the `span` that is accepted, with the 95% `half_width` of the weight. Where the span is all
+    /// that is plausible of a guess, nothing in it is within.
+    pub fn of(net: Grams, half_width: Grams, span: (Grams, Grams), is_guess: bool) -> VerdictKind {
+        let (low, high) = span;
+        if net + half_width < low - NOISE {
+            VerdictKind::Short
+        } else if net - half_width > high + NOISE {
+            VerdictKind::Over
+        } else if is_guess {
+            VerdictKind::Guess
+        } else if net >= low + half_width - NOISE && net <= high - half_width + NOISE {
+            VerdictKind::Within
+        } else {
+            VerdictKind::CannotTell
+        }
+    }
+}
+
 /// A reading judged.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Verdict {
@@ -186,15 +205,7 @@ pub fn judge(
     // What is to be shown must be a weight that this scale takes.
     let least = scale.minimum.map_or(surely_from, |minimum| surely_from.max(minimum));
     let corrections = whole_steps(least - net, surely_to.min(scale.capacity - reading.bare()) - net, step);
-    let kind = if net + half_width < low - NOISE {
-        VerdictKind::Short
-    } else if net - half_width > high + NOISE {
-        VerdictKind::Over
-    } else if net >= surely_from - NOISE && net <= surely_to + NOISE {
-        VerdictKind::Within
-    } else {
-        VerdictKind::CannotTell
-    };
+    let kind = VerdictKind::of(net, half_width, (low, high), false);
     let to_aim = target.wet - net;
     let to_within = match (kind, corrections) {
         (VerdictKind::Within, _) => Grams::ZERO,
@@ -235,13 +246,7 @@ impl Verdict {
     pub fn on_a_guess(self, target: &Target, trust: &Trust) -> Verdict {
         let Some(weakness) = trust.weakness() else { return self };
         let (low, high) = trust.span(target);
-        let kind = if self.net + self.half_width < low - NOISE {
-            VerdictKind::Short
-        } else if self.net - self.half_width > high + NOISE {
-            VerdictKind::Over
-        } else {
-            VerdictKind::Guess
-        };
+        let kind = VerdictKind::of(self.net, self.half_width, (low, high), true);
         // Half a step either way always holds a weight that the scale can show.
         let near = (target.wet * target.tolerance).max(self.step / 2.0);
         let to_within = match whole_steps(self.to_aim - near, self.to_aim + near, self.step) {

@@ -27,6 +27,9 @@ pub const MEASURED_AREA: f64 = 0.02;
 /// Common practice, no source.
 pub const AREA_FROM_CAPACITY: f64 = 0.08;
 
+/// Relative standard uncertainty of a handle's area from its length and girth. Common practice, no source.
+const MEASURED_HANDLE: f64 = 0.10;
+
 const SMALLEST_CAPACITY: Millilitres = Millilitres::new(5.0);
 const LARGEST_CAPACITY: Millilitres = Millilitres::new(100_000.0);
 const SMALLEST_AREA: SquareCentimetres = SquareCentimetres::new(1.0);
@@ -95,6 +98,25 @@ pub struct Known {
     pub measured: Option<Measured>,
     /// What it holds, filled to the rim.
     pub capacity: Option<Millilitres>,
+    /// What is known of its glaze lines and its handle where it is known by what it holds.
+    pub own: Own,
+}
+
+/// Where a form that is known by what it holds differs from the usual one of its class.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Own {
+    /// Height above the ground at which the glaze begins; as usual for its class where it is not given.
+    pub bare_foot: Option<Millimetres>,
+    /// Depth below the rim, outside, to which both glazes lie.
+    pub overlap: Option<Millimetres>,
+    /// What else takes glaze outside: handle, knob, spout.
+    pub extra: SquareCentimetres,
+}
+
+impl Own {
+    fn is_usual(&self) -> bool {
+        *self == Own::default()
+    }
 }
 
 /// A shape at a size.
@@ -104,6 +126,8 @@ pub struct Form {
     pub class: ShapeClass,
     /// What it holds, filled to the rim: as measured, else by its profile.
     pub capacity: Option<Millilitres>,
+    /// Whether its areas go with what it holds: not with lines of its own or a handle, which do not grow with the pot.
+    pub grows_as_its_class: bool,
     /// What it holds by its profile.
     pub profile_capacity: Option<Millilitres>,
     /// What it holds by its profile as it is filled in use.
@@ -167,7 +191,8 @@ impl Form {
     pub fn new(class: ShapeClass, known: &Known) -> Result<Self, FormError> {
         known.check()?;
         let turned = known.measured.as_ref().map(Turned::new).transpose()?;
-        let by_class = |kind| class.area(kind, known.capacity?);
+        let of_class = if turned.is_none() { OfClass::new(class, known)? } else { None };
+        let by_class = |kind| of_class.as_ref().map(|of_class| of_class.zone(kind));
         let zone = |kind, measured: Option<SquareCentimetres>| {
             let found = measured.map(|area| (area, MEASURED_AREA));
             let found = found.or_else(|| turned.as_ref().map(|turned| turned.zone(kind)));
@@ -186,7 +211,9 @@ impl Form {
             [_] => sides,
             _ if is_flat => vec![together(&sides)],
             _ => {
-                let twice = turned.as_ref().map_or(SquareCentimetres::ZERO, Turned::coated_twice);
+                let twice = turned.as_ref().map(Turned::coated_twice);
+                let twice = twice.or(of_class.as_ref().map(|of_class| of_class.coated_twice));
+                let twice = twice.unwrap_or(SquareCentimetres::ZERO);
                 let whole = together(&sides);
                 [sides.as_slice(), &[Zone { area: whole.area - twice, ..whole }]].concat()
             }
@@ -195,6 +222,7 @@ impl Form {
         Ok(Self {
             class,
             capacity: known.capacity.or(profile_capacity),
+            grows_as_its_class: turned.is_some() || known.own.is_usual(),
             profile_capacity,
             widest: turned.as_ref().map(|turned| Millimetres::new(turned.cut.widest())),
             capacity_in_use: turned.as_ref().and_then(Turned::in_use),
@@ -222,6 +250,11 @@ impl Form {
     /// One part of its surface, where its profile is known.
     pub fn part(&self, part: Part) -> Option<&PartArea> {
         self.parts.iter().find(|found| found.part == part)
+    }
+
+    /// What it holds, where its areas go with that.
+    pub fn capacity_to_grow_by(&self) -> Option<Millilitres> {
+        self.capacity.filter(|_| self.grows_as_its_class)
     }
 
     /// The zone of this kind, where the form has it.
@@ -252,6 +285,56 @@ impl Known {
     }
 }
 
+/// A form as its class has it at what it holds, with its own glaze lines and handle.
+struct OfClass {
+    inside: (SquareCentimetres, f64),
+    outside: (SquareCentimetres, f64),
+    coated_twice: SquareCentimetres,
+}
+
+impl OfClass {
+    /// `None` where it is not known what it holds, or its class holds nothing.
+    fn new(class: ShapeClass, known: &Known) -> Result<Option<OfClass>, FormError> {
+        let Some(capacity) = known.capacity else { return Ok(None) };
+        let (Some(inside), Some(outside)) =
+            (class.area(ZoneKind::Inside, capacity), class.area(ZoneKind::Outside, capacity))
+        else {
+            return Ok(None);
+        };
+        let mut of_class = OfClass { inside, outside, coated_twice: SquareCentimetres::ZERO };
+        let Some(Usual { profile, lines }) = class.usual(known.capacity).filter(|_| !known.own.is_usual()) else {
+            return Ok(Some(of_class));
+        };
+        // The class says how large a zone is; the profile, what part of that is glazed with other lines.
+        let measured = |lines| Measured {
+            profile: profile.clone(),
+            lines,
+            extra: SquareCentimetres::ZERO,
+            fill: None,
+            traced: None,
+        };
+        let own = GlazeLines {
+            bare_foot: known.own.bare_foot.unwrap_or(lines.bare_foot),
+            overlap: known.own.overlap.unwrap_or(lines.overlap),
+        };
+        let (usual, own) = (measured(lines), measured(own));
+        let (usual, own) = (Turned::new(&usual)?, Turned::new(&own)?);
+        for (kind, zone) in [(ZoneKind::Inside, &mut of_class.inside), (ZoneKind::Outside, &mut of_class.outside)] {
+            zone.0 = zone.0 * (own.area(kind) / usual.area(kind));
+        }
+        let (wall, uncertainty) = of_class.outside;
+        let area = wall + known.own.extra;
+        let error = (wall.value() * uncertainty).hypot(known.own.extra.value() * MEASURED_HANDLE);
+        of_class.outside = (area, error / area.value());
+        of_class.coated_twice = own.coated_twice();
+        Ok(Some(of_class))
+    }
+
+    fn zone(&self, kind: ZoneKind) -> (SquareCentimetres, f64) {
+        if kind == ZoneKind::Inside { self.inside } else { self.outside }
+    }
+}
+
 /// A measured form with its profile cut open.
 struct Turned<'a> {
     measured: &'a Measured,
@@ -269,17 +352,28 @@ impl<'a> Turned<'a> {
     /// Area of a zone and how sure it is. Where the glazes overlap, the inside one runs over the lip and down the band.
     fn zone(&self, kind: ZoneKind) -> (SquareCentimetres, f64) {
         let (parts, line) = match kind {
-            ZoneKind::Inside if self.overlaps() => (INSIDE_OVER_THE_LIP, self.cut.inside()),
-            ZoneKind::Inside => (INSIDE, self.cut.inside()),
-            ZoneKind::Outside | ZoneKind::Whole => (OUTSIDE, self.cut.outside()),
+            ZoneKind::Inside => (self.parts_of(kind), self.cut.inside()),
+            ZoneKind::Outside | ZoneKind::Whole => (self.parts_of(kind), self.cut.outside()),
         };
-        let extra = if kind == ZoneKind::Outside { self.measured.extra } else { SquareCentimetres::ZERO };
-        let area = sum(&self.parts, parts) + extra;
+        let area = self.area(kind);
         let of_cut =
             |cut: &Cut| cut.parts(&self.measured.lines).map_or(0.0, |found| sum(&found, parts).value() * 100.0);
         let relative =
             profile::relative_uncertainty(&self.measured.profile, of_cut, revolve::length(line), self.measured.traced);
         (area, relative.unwrap_or(AREA_FROM_CAPACITY))
+    }
+
+    fn area(&self, kind: ZoneKind) -> SquareCentimetres {
+        let extra = if kind == ZoneKind::Outside { self.measured.extra } else { SquareCentimetres::ZERO };
+        sum(&self.parts, self.parts_of(kind)) + extra
+    }
+
+    fn parts_of(&self, kind: ZoneKind) -> &'static [Part] {
+        match kind {
+            ZoneKind::Inside if self.overlaps() => INSIDE_OVER_THE_LIP,
+            ZoneKind::Inside => INSIDE,
+            ZoneKind::Outside | ZoneKind::Whole => OUTSIDE,
+        }
     }
 
     fn in_use(&self) -> Option<Millilitres> {
@@ -386,6 +480,41 @@ mod tests {
         let only_inside = Form::by_area(ShapeClass::Jar, Some(cm2(320.0)), None).unwrap();
         assert_eq!(only_inside.zone(ZoneKind::Outside), None);
         assert_eq!(only_inside.zone(ZoneKind::Whole), None);
+    }
+
+    #[test]
+    fn a_form_by_capacity_has_its_own_foot_lip_and_handle() {
+        let mm = Millimetres::new;
+        let mug = |own| {
+            let known = Known { capacity: Some(ml(350.0)), own, ..Known::default() };
+            let form = Form::new(ShapeClass::CylinderMug, &known).unwrap();
+            let area = |kind| form.zone(kind).unwrap().area.value();
+            ([area(ZoneKind::Inside), area(ZoneKind::Outside), area(ZoneKind::Whole)], form.grows_as_its_class)
+        };
+        let ([inside, outside, whole], grows) = mug(Own::default());
+        assert!(grows);
+        // A handle 12 cm long and 5 cm around has 60 cm2, and does not grow with the pot.
+        let handle = tube(mm(120.0), mm(50.0));
+        let ([with_inside, with_handle, with_whole], grows) = mug(Own { extra: handle, ..Own::default() });
+        assert_eq!((with_inside, grows), (inside, false));
+        assert_relative_eq!(with_handle, outside + 60.0, max_relative = 1e-12);
+        assert_relative_eq!(with_whole, whole + 60.0, max_relative = 1e-12);
+        // This mug is 77 mm wide at its straight wall, as its class is drawn for 350 ml: each millimetre of wax leaves a band bare.
+        let radius = ShapeClass::CylinderMug.usual(Some(ml(350.0))).unwrap().profile.points[3].radius.value();
+        let [(_, low), (_, high)] = [20.0, 30.0].map(|foot| {
+            let ([inside_then, outside, _], _) = mug(Own { bare_foot: Some(mm(foot)), ..Own::default() });
+            (inside_then, outside)
+        });
+        assert_relative_eq!(low - high, std::f64::consts::TAU * radius * 10.0 / 100.0, max_relative = 0.05);
+        assert!(high < outside);
+        // Where the liner runs over the lip, the lip and the band belong to both coats, and to one dip once.
+        let ([liner, outside_then, dip], _) = mug(Own { overlap: Some(mm(10.0)), ..Own::default() });
+        assert!(liner > inside + 20.0, "{liner} {inside}");
+        assert_relative_eq!(outside_then, outside, max_relative = 1e-9);
+        assert_relative_eq!(dip, whole, max_relative = 0.03);
+        let foot = Known { capacity: Some(ml(350.0)), ..Known::default() };
+        let foot = Known { own: Own { bare_foot: Some(mm(900.0)), ..Own::default() }, ..foot };
+        assert!(Form::new(ShapeClass::CylinderMug, &foot).is_err());
     }
 
     #[test]

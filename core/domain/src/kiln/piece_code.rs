@@ -54,8 +54,7 @@ fn code(number: u64, length: usize) -> String {
 /// # Errors
 /// When it is no code, or was misread.
 pub fn read(text: &str) -> Result<String, CodeError> {
-    let letters = text.chars().filter(|letter| !letter.is_whitespace() && !matches!(letter, '-' | '–' | '.'));
-    let code: String = letters.flat_map(char::to_uppercase).collect();
+    let code = begun(text);
     let digit = |character: char| {
         let place = ALPHABET.iter().position(|known| *known == character);
         place.map(|place| place as u64).ok_or(CodeError::Character { character })
@@ -66,6 +65,12 @@ pub fn read(text: &str) -> Result<String, CodeError> {
     let digits = code.chars().map(digit).collect::<Result<Vec<_>, _>>()?;
     let (last, before) = digits.split_last().ok_or(CodeError::Length)?;
     if *last == check(before) { Ok(code) } else { Err(CodeError::Check) }
+}
+
+/// The beginning of a code as codes are written: without spaces and hyphens, in capital letters.
+pub fn begun(text: &str) -> String {
+    let letters = text.chars().filter(|letter| !letter.is_whitespace() && !matches!(letter, '-' | '–' | '.'));
+    letters.flat_map(char::to_uppercase).collect()
 }
 
 /// A weighted sum; no weight is a multiple of the base, and neighbouring weights differ, so that swapped neighbours change it.

@@ -104,7 +104,8 @@ extension Place: Codable {
 
 extension EditorKind {
     static let all: [EditorKind] = [
-        .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .preference,
+        .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .coat,
+        .preference,
         .syncLocation,
     ]
 
@@ -124,6 +125,7 @@ extension EditorKind {
         case .scale: "scale"
         case .tile: "tile"
         case .control: "control"
+        case .coat: "coat"
         case .preference: "preference"
         case .syncLocation: "meeting_place"
         }

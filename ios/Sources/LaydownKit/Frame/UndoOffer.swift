@@ -8,8 +8,8 @@ public final class UndoOffer {
     public private(set) var sentence = ""
     /// Whether it has been undone, so that it can be done again.
     public private(set) var isTakenBack = false
-    /// The coats that may follow on the same piece; none once it was undone.
-    public var next: [NextCoat] { isTakenBack ? [] : saved?.next ?? [] }
+    /// The coats that may follow on the same piece; once it was undone, the same coat to weigh again.
+    public var next: [NextCoat] { isTakenBack ? again : saved?.next ?? [] }
     /// How often something was undone or done again: whoever shows the studio reads it anew when this changes.
     public private(set) var turns = 0
     /// Why it could not be undone; empty when nothing is wrong.
@@ -24,6 +24,7 @@ public final class UndoOffer {
     var savedId: String { saved?.id ?? "" }
 
     private var saved: CommandResult?
+    private var again: [NextCoat] = []
     @ObservationIgnored private var token = ""
     @ObservationIgnored private var isTurning = false
 
@@ -62,6 +63,7 @@ public final class UndoOffer {
         turns += 1
         // Something else was kept meanwhile: what is offered is about that.
         guard token == self.token else { return }
+        again = answer.next
         isTakenBack.toggle()
         sentence = isTakenBack ? answer.sentence : saved.sentence
         self.token = answer.undo

@@ -49,422 +49,440 @@ public enum Words {
     public static var chooseGlaze: String { say(20) }
     /// `choose-zone`
     public static var chooseZone: String { say(21) }
+    /// `piece-with-coat`
+    public static var pieceWithCoat: String { say(22) }
     /// `choose-scale`
-    public static var chooseScale: String { say(22) }
+    public static var chooseScale: String { say(23) }
     /// `choice-is`
     public static func choiceIs(_ label: some CustomStringConvertible, _ chosen: some CustomStringConvertible) -> String {
-        say(23, [label.description, chosen.description])
+        say(24, [label.description, chosen.description])
     }
     /// `add-form`
-    public static var addForm: String { say(24) }
+    public static var addForm: String { say(25) }
     /// `add-glaze`
-    public static var addGlaze: String { say(25) }
+    public static var addGlaze: String { say(26) }
     /// `add-scale`
-    public static var addScale: String { say(26) }
+    public static var addScale: String { say(27) }
     /// `way-net`
-    public static var wayNet: String { say(27) }
+    public static var wayNet: String { say(28) }
     /// `way-two`
-    public static var wayTwo: String { say(28) }
+    public static var wayTwo: String { say(29) }
     /// `way-is`
     public static func wayIs(_ way: some CustomStringConvertible, _ other: some CustomStringConvertible) -> String {
-        say(29, [way.description, other.description])
+        say(30, [way.description, other.description])
     }
     /// `right-is`
     public static func rightIs(_ span: some CustomStringConvertible) -> String {
-        say(30, [span.description])
+        say(31, [span.description])
     }
     /// `target-is`
     public static func targetIs(_ wet: some CustomStringConvertible, _ span: some CustomStringConvertible, _ source: some CustomStringConvertible) -> String {
-        say(31, [wet.description, span.description, source.description])
+        say(32, [wet.description, span.description, source.description])
     }
     /// `nothing-typed`
-    public static var nothingTyped: String { say(32) }
+    public static var nothingTyped: String { say(33) }
     /// `save`
-    public static var save: String { say(33) }
+    public static var save: String { say(34) }
     /// `save-as-is`
-    public static var saveAsIs: String { say(34) }
+    public static var saveAsIs: String { say(35) }
     /// `details`
-    public static var details: String { say(35) }
+    public static var details: String { say(36) }
     /// `next-field`
     public static func nextField(_ label: some CustomStringConvertible) -> String {
-        say(36, [label.description])
+        say(37, [label.description])
     }
     /// `key-delete`
-    public static var keyDelete: String { say(37) }
+    public static var keyDelete: String { say(38) }
     /// `key-point`
-    public static var keyPoint: String { say(38) }
+    public static var keyPoint: String { say(39) }
     /// `first-title`
-    public static var firstTitle: String { say(39) }
+    public static var firstTitle: String { say(40) }
     /// `first-detail`
-    public static var firstDetail: String { say(40) }
+    public static var firstDetail: String { say(41) }
+    /// `existing-studio`
+    public static var existingStudio: String { say(42) }
+    /// `restore-here`
+    public static var restoreHere: String { say(43) }
+    /// `restore-here-detail`
+    public static var restoreHereDetail: String { say(44) }
+    /// `join-here`
+    public static var joinHere: String { say(45) }
+    /// `join-here-detail`
+    public static var joinHereDetail: String { say(46) }
     /// `done`
-    public static var done: String { say(41) }
+    public static var done: String { say(47) }
     /// `to-do`
-    public static var toDo: String { say(42) }
+    public static var toDo: String { say(48) }
     /// `control`
-    public static var control: String { say(43) }
+    public static var control: String { say(49) }
     /// `take-back`
-    public static var takeBack: String { say(44) }
+    public static var takeBack: String { say(50) }
+    /// `correct-coat`
+    public static var correctCoat: String { say(51) }
+    /// `correct-this`
+    public static func correctThis(_ coat: some CustomStringConvertible) -> String {
+        say(52, [coat.description])
+    }
     /// `gauge-none`
-    public static var gaugeNone: String { say(45) }
+    public static var gaugeNone: String { say(53) }
     /// `gauge-inside`
-    public static var gaugeInside: String { say(46) }
+    public static var gaugeInside: String { say(54) }
     /// `gauge-below`
-    public static var gaugeBelow: String { say(47) }
+    public static var gaugeBelow: String { say(55) }
     /// `gauge-above`
-    public static var gaugeAbove: String { say(48) }
+    public static var gaugeAbove: String { say(56) }
     /// `gauge-guess`
-    public static var gaugeGuess: String { say(49) }
+    public static var gaugeGuess: String { say(57) }
     /// `gauge-edge`
-    public static var gaugeEdge: String { say(50) }
+    public static var gaugeEdge: String { say(58) }
     /// `check`
-    public static var check: String { say(51) }
+    public static var check: String { say(59) }
     /// `thin`
-    public static var thin: String { say(52) }
+    public static var thin: String { say(60) }
     /// `change`
-    public static var change: String { say(53) }
+    public static var change: String { say(61) }
     /// `another-bucket`
-    public static var anotherBucket: String { say(54) }
+    public static var anotherBucket: String { say(62) }
     /// `checks`
-    public static var checks: String { say(55) }
+    public static var checks: String { say(63) }
     /// `needs-check`
-    public static var needsCheck: String { say(56) }
+    public static var needsCheck: String { say(64) }
     /// `targets-rest-on`
-    public static var targetsRestOn: String { say(57) }
+    public static var targetsRestOn: String { say(65) }
     /// `begin-firing`
-    public static var beginFiring: String { say(58) }
+    public static var beginFiring: String { say(66) }
     /// `add-kiln`
-    public static var addKiln: String { say(59) }
+    public static var addKiln: String { say(67) }
     /// `add-kiln-detail`
-    public static var addKilnDetail: String { say(60) }
+    public static var addKilnDetail: String { say(68) }
     /// `firings`
-    public static var firings: String { say(61) }
+    public static var firings: String { say(69) }
     /// `find-pieces`
-    public static var findPieces: String { say(62) }
+    public static var findPieces: String { say(70) }
     /// `find-pieces-detail`
-    public static var findPiecesDetail: String { say(63) }
+    public static var findPiecesDetail: String { say(71) }
     /// `change-firing`
-    public static var changeFiring: String { say(64) }
+    public static var changeFiring: String { say(72) }
     /// `before-kiln`
-    public static var beforeKiln: String { say(65) }
+    public static var beforeKiln: String { say(73) }
     /// `load-all`
-    public static var loadAll: String { say(66) }
+    public static var loadAll: String { say(74) }
     /// `tick-all`
-    public static var tickAll: String { say(67) }
+    public static var tickAll: String { say(75) }
     /// `load-ticked`
-    public static var loadTicked: String { say(68) }
+    public static var loadTicked: String { say(76) }
     /// `which-shelf`
-    public static var whichShelf: String { say(69) }
+    public static var whichShelf: String { say(77) }
     /// `all-of-them`
     public static func allOfThem(_ count: some CustomStringConvertible) -> String {
-        say(70, [count.description])
+        say(78, [count.description])
     }
     /// `one-of-them`
-    public static var oneOfThem: String { say(71) }
+    public static var oneOfThem: String { say(79) }
     /// `move-left`
-    public static var moveLeft: String { say(72) }
+    public static var moveLeft: String { say(80) }
     /// `move-right`
-    public static var moveRight: String { say(73) }
+    public static var moveRight: String { say(81) }
     /// `move-up`
-    public static var moveUp: String { say(74) }
+    public static var moveUp: String { say(82) }
     /// `move-down`
-    public static var moveDown: String { say(75) }
+    public static var moveDown: String { say(83) }
     /// `take-out`
-    public static var takeOut: String { say(76) }
+    public static var takeOut: String { say(84) }
     /// `pieces`
-    public static var pieces: String { say(77) }
+    public static var pieces: String { say(85) }
     /// `earlier-firings`
-    public static var earlierFirings: String { say(78) }
+    public static var earlierFirings: String { say(86) }
     /// `not-yet`
-    public static var notYet: String { say(79) }
+    public static var notYet: String { say(87) }
     /// `yes`
-    public static var yes: String { say(80) }
+    public static var yes: String { say(88) }
     /// `photograph`
-    public static var photograph: String { say(81) }
+    public static var photograph: String { say(89) }
     /// `from-pictures`
-    public static var fromPictures: String { say(82) }
+    public static var fromPictures: String { say(90) }
     /// `picture-being-saved`
-    public static var pictureBeingSaved: String { say(83) }
+    public static var pictureBeingSaved: String { say(91) }
     /// `photo-of`
     public static func photoOf(_ number: some CustomStringConvertible, _ count: some CustomStringConvertible) -> String {
-        say(84, [number.description, count.description])
+        say(92, [number.description, count.description])
     }
     /// `photo-off`
-    public static var photoOff: String { say(85) }
+    public static var photoOff: String { say(93) }
     /// `close`
-    public static var close: String { say(86) }
+    public static var close: String { say(94) }
     /// `next-piece`
-    public static var nextPiece: String { say(87) }
+    public static var nextPiece: String { say(95) }
     /// `last-piece`
-    public static var lastPiece: String { say(88) }
+    public static var lastPiece: String { say(96) }
     /// `previous-piece`
-    public static var previousPiece: String { say(89) }
+    public static var previousPiece: String { say(97) }
     /// `answer-is`
     public static func answerIs(_ question: some CustomStringConvertible, _ answer: some CustomStringConvertible) -> String {
-        say(90, [question.description, answer.description])
+        say(98, [question.description, answer.description])
     }
     /// `answer-chosen`
     public static func answerChosen(_ question: some CustomStringConvertible, _ answer: some CustomStringConvertible) -> String {
-        say(91, [question.description, answer.description])
+        say(99, [question.description, answer.description])
     }
     /// `fault-chosen`
     public static func faultChosen(_ fault: some CustomStringConvertible) -> String {
-        say(92, [fault.description])
+        say(100, [fault.description])
     }
     /// `liking`
-    public static var liking: String { say(93) }
+    public static var liking: String { say(101) }
     /// `faults`
-    public static var faults: String { say(94) }
+    public static var faults: String { say(102) }
     /// `where-away`
-    public static var whereAway: String { say(95) }
+    public static var whereAway: String { say(103) }
     /// `note`
-    public static var note: String { say(96) }
+    public static var note: String { say(104) }
     /// `note-hint`
-    public static var noteHint: String { say(97) }
+    public static var noteHint: String { say(105) }
     /// `control-piece`
-    public static var controlPiece: String { say(98) }
+    public static var controlPiece: String { say(106) }
     /// `fire-again`
-    public static var fireAgain: String { say(99) }
+    public static var fireAgain: String { say(107) }
     /// `as-weighed`
-    public static var asWeighed: String { say(100) }
+    public static var asWeighed: String { say(108) }
     /// `whole-piece`
-    public static var wholePiece: String { say(101) }
+    public static var wholePiece: String { say(109) }
     /// `whole-piece-detail`
-    public static var wholePieceDetail: String { say(102) }
+    public static var wholePieceDetail: String { say(110) }
     /// `fired`
-    public static var fired: String { say(103) }
+    public static var fired: String { say(111) }
     /// `compare`
-    public static var compare: String { say(104) }
+    public static var compare: String { say(112) }
     /// `compare-detail`
-    public static var compareDetail: String { say(105) }
+    public static var compareDetail: String { say(113) }
     /// `beside`
-    public static var beside: String { say(106) }
+    public static var beside: String { say(114) }
     /// `compare-with`
-    public static var compareWith: String { say(107) }
+    public static var compareWith: String { say(115) }
     /// `differs`
     public static func differs(_ label: some CustomStringConvertible) -> String {
-        say(108, [label.description])
+        say(116, [label.description])
     }
     /// `left-photo`
-    public static var leftPhoto: String { say(109) }
+    public static var leftPhoto: String { say(117) }
     /// `right-photo`
-    public static var rightPhoto: String { say(110) }
+    public static var rightPhoto: String { say(118) }
     /// `code-on-foot`
-    public static var codeOnFoot: String { say(111) }
+    public static var codeOnFoot: String { say(119) }
     /// `code-hint`
-    public static var codeHint: String { say(112) }
+    public static var codeHint: String { say(120) }
     /// `contact-sheet`
-    public static var contactSheet: String { say(113) }
+    public static var contactSheet: String { say(121) }
     /// `contact-sheet-detail`
-    public static var contactSheetDetail: String { say(114) }
+    public static var contactSheetDetail: String { say(122) }
     /// `share-picture`
-    public static var sharePicture: String { say(115) }
+    public static var sharePicture: String { say(123) }
     /// `share-pdf`
-    public static var sharePdf: String { say(116) }
+    public static var sharePdf: String { say(124) }
     /// `print`
-    public static var print: String { say(117) }
+    public static var print: String { say(125) }
     /// `page-of`
     public static func pageOf(_ number: some CustomStringConvertible, _ count: some CustomStringConvertible) -> String {
-        say(118, [number.description, count.description])
+        say(126, [number.description, count.description])
     }
     /// `no-photo`
-    public static var noPhoto: String { say(119) }
+    public static var noPhoto: String { say(127) }
     /// `nobody-prints`
-    public static var nobodyPrints: String { say(120) }
+    public static var nobodyPrints: String { say(128) }
     /// `sizes`
-    public static var sizes: String { say(121) }
+    public static var sizes: String { say(129) }
     /// `sizes-detail`
-    public static var sizesDetail: String { say(122) }
+    public static var sizesDetail: String { say(130) }
     /// `known`
-    public static var known: String { say(123) }
+    public static var known: String { say(131) }
     /// `choose-known`
-    public static var chooseKnown: String { say(124) }
+    public static var chooseKnown: String { say(132) }
     /// `save-readable`
-    public static var saveReadable: String { say(125) }
+    public static var saveReadable: String { say(133) }
     /// `recent-changes`
-    public static var recentChanges: String { say(126) }
+    public static var recentChanges: String { say(134) }
     /// `its-history`
-    public static var itsHistory: String { say(127) }
+    public static var itsHistory: String { say(135) }
     /// `take-it-back`
-    public static var takeItBack: String { say(128) }
+    public static var takeItBack: String { say(136) }
     /// `do-it-again`
-    public static var doItAgain: String { say(129) }
+    public static var doItAgain: String { say(137) }
     /// `devices`
-    public static var devices: String { say(130) }
+    public static var devices: String { say(138) }
     /// `devices-detail`
-    public static var devicesDetail: String { say(131) }
+    public static var devicesDetail: String { say(139) }
     /// `phones`
-    public static var phones: String { say(132) }
+    public static var phones: String { say(140) }
     /// `sync-location`
-    public static var syncLocation: String { say(133) }
+    public static var syncLocation: String { say(141) }
     /// `choose-place`
-    public static var choosePlace: String { say(134) }
+    public static var choosePlace: String { say(142) }
     /// `change-place`
-    public static var changePlace: String { say(135) }
+    public static var changePlace: String { say(143) }
     /// `sync-now`
-    public static var syncNow: String { say(136) }
+    public static var syncNow: String { say(144) }
     /// `check-there`
-    public static var checkThere: String { say(137) }
+    public static var checkThere: String { say(145) }
     /// `forget-place`
-    public static var forgetPlace: String { say(138) }
+    public static var forgetPlace: String { say(146) }
     /// `forget-place-question`
-    public static var forgetPlaceQuestion: String { say(139) }
+    public static var forgetPlaceQuestion: String { say(147) }
     /// `forget-place-detail`
-    public static var forgetPlaceDetail: String { say(140) }
+    public static var forgetPlaceDetail: String { say(148) }
     /// `forget`
-    public static var forget: String { say(141) }
+    public static var forget: String { say(149) }
     /// `new-phone`
-    public static var newPhone: String { say(142) }
+    public static var newPhone: String { say(150) }
     /// `new-phone-question`
-    public static var newPhoneQuestion: String { say(143) }
+    public static var newPhoneQuestion: String { say(151) }
     /// `new-phone-detail`
-    public static var newPhoneDetail: String { say(144) }
+    public static var newPhoneDetail: String { say(152) }
     /// `set-up`
-    public static var setUp: String { say(145) }
+    public static var setUp: String { say(153) }
     /// `sync-begins`
-    public static var syncBegins: String { say(146) }
+    public static var syncBegins: String { say(154) }
     /// `sync-so-far`
     public static func syncSoFar(_ progressed: some CustomStringConvertible) -> String {
-        say(147, [progressed.description])
+        say(155, [progressed.description])
     }
     /// `stop`
-    public static var stop: String { say(148) }
+    public static var stop: String { say(156) }
     /// `stopping`
-    public static var stopping: String { say(149) }
+    public static var stopping: String { say(157) }
     /// `choose-folder`
-    public static var chooseFolder: String { say(150) }
+    public static var chooseFolder: String { say(158) }
     /// `choose-another-folder`
-    public static var chooseAnotherFolder: String { say(151) }
+    public static var chooseAnotherFolder: String { say(159) }
     /// `no-folder`
-    public static var noFolder: String { say(152) }
+    public static var noFolder: String { say(160) }
     /// `no-folders-app`
-    public static var noFoldersApp: String { say(153) }
+    public static var noFoldersApp: String { say(161) }
     /// `folder-not-allowed`
-    public static var folderNotAllowed: String { say(154) }
+    public static var folderNotAllowed: String { say(162) }
     /// `show-secret`
-    public static var showSecret: String { say(155) }
+    public static var showSecret: String { say(163) }
     /// `hide-secret`
-    public static var hideSecret: String { say(156) }
+    public static var hideSecret: String { say(164) }
     /// `secret-not-saved`
-    public static var secretNotSaved: String { say(157) }
+    public static var secretNotSaved: String { say(165) }
     /// `backup-for-others`
-    public static var backupForOthers: String { say(158) }
+    public static var backupForOthers: String { say(166) }
     /// `backup`
-    public static var backup: String { say(159) }
+    public static var backup: String { say(167) }
     /// `back-up`
-    public static var backUp: String { say(160) }
+    public static var backUp: String { say(168) }
     /// `send-backup`
-    public static var sendBackup: String { say(161) }
+    public static var sendBackup: String { say(169) }
     /// `restore`
-    public static var restore: String { say(162) }
+    public static var restore: String { say(170) }
     /// `by-itself`
-    public static var byItself: String { say(163) }
+    public static var byItself: String { say(171) }
     /// `how-often`
-    public static var howOften: String { say(164) }
+    public static var howOften: String { say(172) }
     /// `backup-folder`
-    public static var backupFolder: String { say(165) }
+    public static var backupFolder: String { say(173) }
     /// `folder-not-usable`
-    public static var folderNotUsable: String { say(166) }
+    public static var folderNotUsable: String { say(174) }
     /// `back-up-there`
-    public static var backUpThere: String { say(167) }
+    public static var backUpThere: String { say(175) }
     /// `backed-up-there`
-    public static var backedUpThere: String { say(168) }
+    public static var backedUpThere: String { say(176) }
     /// `for-other-programs`
-    public static var forOtherPrograms: String { say(169) }
+    public static var forOtherPrograms: String { say(177) }
     /// `tables`
-    public static var tables: String { say(170) }
+    public static var tables: String { say(178) }
     /// `tables-detail`
-    public static var tablesDetail: String { say(171) }
+    public static var tablesDetail: String { say(179) }
     /// `put-file`
-    public static var putFile: String { say(172) }
+    public static var putFile: String { say(180) }
     /// `send-file`
-    public static var sendFile: String { say(173) }
+    public static var sendFile: String { say(181) }
     /// `take-in-heading`
-    public static var takeInHeading: String { say(174) }
+    public static var takeInHeading: String { say(182) }
     /// `import-spreadsheet`
-    public static var importSpreadsheet: String { say(175) }
+    public static var importSpreadsheet: String { say(183) }
     /// `import-intro`
-    public static var importIntro: String { say(176) }
+    public static var importIntro: String { say(184) }
     /// `choose-spreadsheet`
-    public static var chooseSpreadsheet: String { say(177) }
+    public static var chooseSpreadsheet: String { say(185) }
     /// `choose-another-spreadsheet`
-    public static var chooseAnotherSpreadsheet: String { say(178) }
+    public static var chooseAnotherSpreadsheet: String { say(186) }
     /// `import-questions`
-    public static var importQuestions: String { say(179) }
+    public static var importQuestions: String { say(187) }
     /// `import-columns`
-    public static var importColumns: String { say(180) }
+    public static var importColumns: String { say(188) }
     /// `import-readings`
-    public static var importReadings: String { say(181) }
+    public static var importReadings: String { say(189) }
     /// `import-row-errors`
-    public static var importRowErrors: String { say(182) }
+    public static var importRowErrors: String { say(190) }
     /// `spreadsheet-not-copied`
-    public static var spreadsheetNotCopied: String { say(183) }
+    public static var spreadsheetNotCopied: String { say(191) }
     /// `backup-working`
-    public static var backupWorking: String { say(184) }
+    public static var backupWorking: String { say(192) }
     /// `backup-gone`
-    public static var backupGone: String { say(185) }
+    public static var backupGone: String { say(193) }
     /// `no-files-app`
-    public static var noFilesApp: String { say(186) }
+    public static var noFilesApp: String { say(194) }
     /// `no-file`
-    public static var noFile: String { say(187) }
+    public static var noFile: String { say(195) }
     /// `file-not-copied`
-    public static var fileNotCopied: String { say(188) }
+    public static var fileNotCopied: String { say(196) }
     /// `preferences`
-    public static var preferences: String { say(189) }
+    public static var preferences: String { say(197) }
     /// `preferences-detail`
-    public static var preferencesDetail: String { say(190) }
+    public static var preferencesDetail: String { say(198) }
     /// `cautions`
-    public static var cautions: String { say(191) }
+    public static var cautions: String { say(199) }
     /// `cautions-detail`
-    public static var cautionsDetail: String { say(192) }
+    public static var cautionsDetail: String { say(200) }
     /// `row-add`
-    public static var rowAdd: String { say(193) }
+    public static var rowAdd: String { say(201) }
     /// `row-away`
     public static func rowAway(_ number: some CustomStringConvertible) -> String {
-        say(194, [number.description])
+        say(202, [number.description])
     }
     /// `cell-is`
     public static func cellIs(_ column: some CustomStringConvertible, _ row: some CustomStringConvertible) -> String {
-        say(195, [column.description, row.description])
+        say(203, [column.description, row.description])
     }
     /// `point-away`
-    public static var pointAway: String { say(196) }
+    public static var pointAway: String { say(204) }
     /// `picture-in-work`
-    public static var pictureInWork: String { say(197) }
+    public static var pictureInWork: String { say(205) }
     /// `no-picture`
-    public static var noPicture: String { say(198) }
+    public static var noPicture: String { say(206) }
     /// `empty-picture`
-    public static var emptyPicture: String { say(199) }
+    public static var emptyPicture: String { say(207) }
     /// `no-camera`
-    public static var noCamera: String { say(200) }
+    public static var noCamera: String { say(208) }
     /// `no-gallery`
-    public static var noGallery: String { say(201) }
+    public static var noGallery: String { say(209) }
     /// `picture-not-copied`
-    public static var pictureNotCopied: String { say(202) }
+    public static var pictureNotCopied: String { say(210) }
     /// `letters`
-    public static var letters: String { say(203) }
+    public static var letters: String { say(211) }
     /// `digits`
-    public static var digits: String { say(204) }
+    public static var digits: String { say(212) }
     /// `save-or-throw`
-    public static var saveOrThrow: String { say(205) }
+    public static var saveOrThrow: String { say(213) }
     /// `save-or-throw-detail`
-    public static var saveOrThrowDetail: String { say(206) }
+    public static var saveOrThrowDetail: String { say(214) }
     /// `throw-away`
-    public static var throwAway: String { say(207) }
+    public static var throwAway: String { say(215) }
     /// `stay`
-    public static var stay: String { say(208) }
+    public static var stay: String { say(216) }
     /// `chosen`
-    public static var chosen: String { say(209) }
+    public static var chosen: String { say(217) }
     /// `note-attention`
     public static func noteAttention(_ note: some CustomStringConvertible) -> String {
-        say(210, [note.description])
+        say(218, [note.description])
     }
     /// `note-warning`
     public static func noteWarning(_ note: some CustomStringConvertible) -> String {
-        say(211, [note.description])
+        say(219, [note.description])
     }
     /// `camera-refused`
-    public static var cameraRefused: String { say(212) }
+    public static var cameraRefused: String { say(220) }
 
     /// The languages there are.
     public static let languages = ["en", "de", "es", "fr"]
@@ -511,7 +529,8 @@ public enum Words {
             "Scale",
             "Choose a form",
             "Choose a glaze",
-            "Choose a zone",
+            "Choose a zone or piece",
+            "Or a piece that has a coat: the code on its foot",
             "Choose a scale",
             "\u{1}0\u{1}: \u{1}1\u{1}. Tap to change.",
             "Add a form",
@@ -531,10 +550,17 @@ public enum Words {
             "Decimal mark",
             "Before the first piece",
             "Set up three things, once. Then type the weight and tap Save.",
+            "I already have a studio",
+            "Restore a backup",
+            "From a file, or what another phone sent",
+            "Join my other phones",
+            "Sync through the folder or server that they use",
             "Done",
             "To do",
             "control piece",
             "Remove this coat",
+            "Correct this coat",
+            "Correct: \u{1}0\u{1}",
             "Gauge: nothing weighed yet.",
             "Gauge: the reading is inside the target.",
             "Gauge: the reading is below the target.",
@@ -726,7 +752,8 @@ public enum Words {
             "Waage",
             "Form wählen",
             "Glasur wählen",
-            "Bereich wählen",
+            "Bereich oder Stück wählen",
+            "Oder ein Stück mit Auftrag: der Code am Fuß",
             "Waage wählen",
             "\u{1}0\u{1}: \u{1}1\u{1}. Zum Ändern antippen.",
             "Form hinzufügen",
@@ -746,10 +773,17 @@ public enum Words {
             "Dezimalzeichen",
             "Vor dem ersten Stück",
             "Drei Dinge einmal einrichten. Dann das Gewicht eingeben und „Speichern“ antippen.",
+            "Ich habe schon eine Werkstatt",
+            "Sicherung wiederherstellen",
+            "Aus einer Datei oder was ein anderes Handy geschickt hat",
+            "Zu meinen anderen Handys dazukommen",
+            "Abgleich über den Ordner oder Server, den sie benutzen",
             "Erledigt",
             "Zu tun",
             "Vergleichsstück",
             "Diesen Auftrag entfernen",
+            "Auftrag berichtigen",
+            "Berichtigen: \u{1}0\u{1}",
             "Skala: noch nichts gewogen.",
             "Skala: Die Ablesung liegt im Ziel.",
             "Skala: Die Ablesung liegt unter dem Ziel.",
@@ -941,7 +975,8 @@ public enum Words {
             "Báscula",
             "Elegir una forma",
             "Elegir un esmalte",
-            "Elegir una zona",
+            "Elegir zona o pieza",
+            "O una pieza con capa: el código de su pie",
             "Elegir una báscula",
             "\u{1}0\u{1}: \u{1}1\u{1}. Tocar para cambiar.",
             "Añadir una forma",
@@ -961,10 +996,17 @@ public enum Words {
             "Signo decimal",
             "Antes de la primera pieza",
             "Configurar tres cosas, una sola vez. Después, escribir el peso y tocar “Guardar”.",
+            "Ya tengo un taller",
+            "Restaurar una copia",
+            "De un archivo, o de lo que envió otro teléfono",
+            "Unirme a mis otros teléfonos",
+            "Sincronizar por la carpeta o el servidor que usan",
             "Hecho",
             "Por hacer",
             "pieza de referencia",
             "Quitar esta capa",
+            "Corregir esta capa",
+            "Corregir: \u{1}0\u{1}",
             "Indicador: todavía no se ha pesado nada.",
             "Indicador: la lectura está dentro del objetivo.",
             "Indicador: la lectura está por debajo del objetivo.",
@@ -1156,7 +1198,8 @@ public enum Words {
             "Balance",
             "Choisir une forme",
             "Choisir un émail",
-            "Choisir une zone",
+            "Choisir une zone ou une pièce",
+            "Ou une pièce déjà émaillée : le code sur son pied",
             "Choisir une balance",
             "\u{1}0\u{1} : \u{1}1\u{1}. Touchez pour changer.",
             "Ajouter une forme",
@@ -1176,10 +1219,17 @@ public enum Words {
             "Signe décimal",
             "Avant la première pièce",
             "Préparez trois choses, une fois pour toutes. Ensuite, saisissez le poids et touchez Enregistrer.",
+            "J’ai déjà un atelier",
+            "Restaurer une sauvegarde",
+            "D’un fichier, ou de ce qu’un autre téléphone a envoyé",
+            "Rejoindre mes autres téléphones",
+            "Synchroniser par le dossier ou le serveur qu’ils utilisent",
             "Fait",
             "À faire",
             "pièce témoin",
             "Retirer cette couche",
+            "Corriger cette couche",
+            "Corriger : \u{1}0\u{1}",
             "Jauge : rien de pesé pour l’instant.",
             "Jauge : la lecture est dans la cible.",
             "Jauge : la lecture est sous la cible.",

@@ -72,7 +72,8 @@ public enum WeighChoice: CaseIterable, Identifiable, Sendable {
             entry.piece = ""
         case .zone:
             entry.zone = ZoneKind(code: row.id)
-            entry.piece = ""
+            // Each zone has its own glaze: the core fills in which.
+            entry.bucket = ""
         case .glaze: entry.bucket = row.id
         case .scale: entry.scale = row.id
         }

@@ -63,7 +63,8 @@ public final class WeighScreen {
     /// Picks one of the rows of a choice.
     @discardableResult
     public func choose(_ choice: WeighChoice, _ row: Row) -> Task<Void, Never> {
-        change { choice.pick(row, in: &$0) }
+        // The glaze of the zone that is left, too, where it was never chosen or saved.
+        change(leaving: choice == .zone ? entry : nil) { choice.pick(row, in: &$0) }
     }
 
     /// Turns from one reading after tare to two weights, or back.
@@ -108,6 +109,18 @@ public final class WeighScreen {
     public func goOn(with coat: NextCoat) -> Task<Void, Never> {
         offer.clear()
         return change { $0 = coat.entry }
+    }
+
+    /// The pieces that this coat can go onto; nil until the studio has said what is chosen.
+    public func piecePicker() -> PiecePicker? {
+        entry.map { PiecePicker(frame: frame, entry: $0) }
+    }
+
+    /// Goes on with a piece that was picked.
+    @discardableResult
+    public func pick(_ piece: PieceToGlaze) -> Task<Void, Never> {
+        offer.clear()
+        return change { $0 = piece.entry }
     }
 
     /// Answers what was asked about the reading.
@@ -165,13 +178,14 @@ public final class WeighScreen {
 
     // MARK: Commands
 
-    private func change(_ how: (inout WeighEntry) -> Void) -> Task<Void, Never> {
+    private func change(leaving left: WeighEntry? = nil, _ how: (inout WeighEntry) -> Void) -> Task<Void, Never> {
         guard var changed = entry else { return Task {} }
         how(&changed)
         speaker.changed()
         refusal = ""
         enter(changed)
         return Task {
+            if let left { await frame.tell { try $0.remember(now: $1, entry: left) } }
             await remember()
             await refresh()
         }

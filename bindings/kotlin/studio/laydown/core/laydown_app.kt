@@ -915,6 +915,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_weigh(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_pieces_to_glaze(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_choose_target(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_set_counts(
@@ -1092,6 +1094,8 @@ internal object UniffiLib {
     external fun uniffi_laydown_app_fn_method_studio_save(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_weigh(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_pieces_to_glaze(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,`code`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_choose_target(`ptr`: Long,`now`: RustBuffer.ByValue,`target`: RustBuffer.ByValue,`choice`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1457,6 +1461,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_weigh() and 0xFFFF) != 41116) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_pieces_to_glaze() and 0xFFFF) != 22498) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_choose_target() and 0xFFFF) != 58157) {
@@ -4339,6 +4346,15 @@ public interface StudioInterface {
     fun `weigh`(`now`: Now, `entry`: WeighEntry?): WeighView
     
     /**
+     * The pieces that the next coat can go onto, each with the entry to go on with; `entry` is what is chosen now. With the
+     * beginning of a `code` those unfired ones that have such a code, with a whole code the one that has it, fired or not.
+     *
+     * # Errors
+     * Only when the file cannot be read; what is wrong with the code is said inside the view.
+     */
+    fun `piecesToGlaze`(`now`: Now, `entry`: WeighEntry, `code`: kotlin.String): PiecesToGlazeView
+    
+    /**
      * Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
      *
      * # Errors
@@ -5766,6 +5782,30 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * The pieces that the next coat can go onto, each with the entry to go on with; `entry` is what is chosen now. With the
+     * beginning of a `code` those unfired ones that have such a code, with a whole code the one that has it, fired or not.
+     *
+     * # Errors
+     * Only when the file cannot be read; what is wrong with the code is said inside the view.
+     */
+    @Throws(StudioException::class)override fun `piecesToGlaze`(`now`: Now, `entry`: WeighEntry, `code`: kotlin.String): PiecesToGlazeView {
+            return FfiConverterTypePiecesToGlazeView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_pieces_to_glaze(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeWeighEntry.lower(`entry`),
+        FfiConverterString.lower(`code`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Chooses how a target comes about, as [`TargetOption::choice`] offers it; `target` is [`crate::TargetView::id`].
      *
      * # Errors
@@ -6982,7 +7022,7 @@ data class CoatView (
     val `piece`: kotlin.String
     , 
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     val `title`: kotlin.String
     , 
@@ -9547,6 +9587,116 @@ public object FfiConverterTypePhotoView: FfiConverterRustBuffer<PhotoView> {
 
 
 /**
+ * Pieces under one heading.
+ */
+data class PieceGroup (
+    /**
+     * What they have in common.
+     */
+    val `heading`: kotlin.String
+    , 
+    /**
+     * The pieces, those glazed last first.
+     */
+    val `pieces`: List<PieceToGlaze>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePieceGroup: FfiConverterRustBuffer<PieceGroup> {
+    override fun read(buf: ByteBuffer): PieceGroup {
+        return PieceGroup(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypePieceToGlaze.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PieceGroup) = (
+            FfiConverterString.allocationSize(value.`heading`) +
+            FfiConverterSequenceTypePieceToGlaze.allocationSize(value.`pieces`)
+    )
+
+    override fun write(value: PieceGroup, buf: ByteBuffer) {
+            FfiConverterString.write(value.`heading`, buf)
+            FfiConverterSequenceTypePieceToGlaze.write(value.`pieces`, buf)
+    }
+}
+
+
+
+/**
+ * A piece to come back to.
+ */
+data class PieceToGlaze (
+    /**
+     * Its form and code.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What is on it and since when: "Ash white inside, 1 h ago".
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * The right half of its outline; empty where there is none.
+     */
+    val `outline`: List<Point>
+    , 
+    /**
+     * The entry to go on with.
+     */
+    val `entry`: WeighEntry
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePieceToGlaze: FfiConverterRustBuffer<PieceToGlaze> {
+    override fun read(buf: ByteBuffer): PieceToGlaze {
+        return PieceToGlaze(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypePoint.read(buf),
+            FfiConverterTypeWeighEntry.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PieceToGlaze) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterSequenceTypePoint.allocationSize(value.`outline`) +
+            FfiConverterTypeWeighEntry.allocationSize(value.`entry`)
+    )
+
+    override fun write(value: PieceToGlaze, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterSequenceTypePoint.write(value.`outline`, buf)
+            FfiConverterTypeWeighEntry.write(value.`entry`, buf)
+    }
+}
+
+
+
+/**
  * A piece's page.
  */
 data class PieceView (
@@ -9620,6 +9770,53 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
             FfiConverterSequenceTypeRow.write(value.`firings`, buf)
             FfiConverterString.write(value.`unfired`, buf)
             FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
+    }
+}
+
+
+
+/**
+ * The pieces that another coat can go onto.
+ */
+data class PiecesToGlazeView (
+    /**
+     * The pieces, in groups; a group is never empty.
+     */
+    val `groups`: List<PieceGroup>
+    , 
+    /**
+     * What to say where no piece is listed; else empty.
+     */
+    val `nothing`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePiecesToGlazeView: FfiConverterRustBuffer<PiecesToGlazeView> {
+    override fun read(buf: ByteBuffer): PiecesToGlazeView {
+        return PiecesToGlazeView(
+            FfiConverterSequenceTypePieceGroup.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PiecesToGlazeView) = (
+            FfiConverterSequenceTypePieceGroup.allocationSize(value.`groups`) +
+            FfiConverterString.allocationSize(value.`nothing`)
+    )
+
+    override fun write(value: PiecesToGlazeView, buf: ByteBuffer) {
+            FfiConverterSequenceTypePieceGroup.write(value.`groups`, buf)
+            FfiConverterString.write(value.`nothing`, buf)
     }
 }
 
@@ -9902,12 +10099,12 @@ data class RecentCoat (
     val `id`: kotlin.String
     , 
     /**
-     * When it was kept.
+     * Its glaze, and when it was saved.
      */
     val `when`: kotlin.String
     , 
     /**
-     * The form and the zone.
+     * The form, the code on the foot, and the zone.
      */
     val `title`: kotlin.String
     , 
@@ -12065,6 +12262,10 @@ enum class EditorKind {
      * A control piece: a coat weighed here, or an amount known to be right.
      */
     CONTROL,
+    /**
+     * A saved coat, to correct it.
+     */
+    COAT,
     /**
      * Units, sound and touch on this phone.
      */
@@ -14740,6 +14941,62 @@ public object FfiConverterSequenceTypePhotoView: FfiConverterRustBuffer<List<Pho
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypePhotoView.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypePieceGroup: FfiConverterRustBuffer<List<PieceGroup>> {
+    override fun read(buf: ByteBuffer): List<PieceGroup> {
+        val len = buf.getInt()
+        return List<PieceGroup>(len) {
+            FfiConverterTypePieceGroup.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<PieceGroup>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePieceGroup.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<PieceGroup>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePieceGroup.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypePieceToGlaze: FfiConverterRustBuffer<List<PieceToGlaze>> {
+    override fun read(buf: ByteBuffer): List<PieceToGlaze> {
+        val len = buf.getInt()
+        return List<PieceToGlaze>(len) {
+            FfiConverterTypePieceToGlaze.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<PieceToGlaze>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePieceToGlaze.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<PieceToGlaze>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePieceToGlaze.write(it, buf)
         }
     }
 }

@@ -20,7 +20,7 @@ use crate::lists;
 use crate::messages::{editor as shared, editor_form as say};
 use crate::{Result, StudioError};
 use laydown_domain::form::silhouette::{KnownSize, Sureness, Trace, Traced};
-use laydown_domain::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind};
+use laydown_domain::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind, tube};
 use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style, parse};
 use laydown_store::entity;
 use uuid::Uuid;
@@ -61,7 +61,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Some(AREAS) => by_areas(builder, saved, blank),
         Some(PROFILE) => by_profile(context, builder, saved, blank)?,
         Some(PHOTO) => by_photo(context, builder, saved, blank)?,
-        _ => by_capacity(builder, saved, blank),
+        _ => by_capacity(builder, saved, described, blank),
     };
     let Some(form) = found else { return Ok(None) };
     match form_geometry::try_shape(context.conn, &form) {
@@ -121,11 +121,70 @@ fn way_of(form: &entity::Form) -> &'static str {
 fn by_capacity(
     builder: &mut EditorBuilder<'_>,
     saved: Option<&entity::Form>,
+    described: Option<&entity::Form>,
     blank: entity::Form,
 ) -> Option<entity::Form> {
     let ask = Ask::new("capacity", say::capacity()).hint(builder.style.volume.symbol()).help(say::capacity_help());
-    let capacity = builder.quantity(ask, saved.and_then(|form| form.capacity_ul), VOLUME)?;
-    Some(entity::Form { capacity_ul: Some(capacity.microlitres()), ..blank })
+    let capacity = builder.quantity(ask, saved.and_then(|form| form.capacity_ul), VOLUME);
+    let usual = blank.class.parse::<ShapeClass>().ok().and_then(|class| class.usual(capacity));
+    let is_own = |form: &entity::Form| form.bare_foot_um.or(form.overlap_um).or(form.handle_length_um).is_some();
+    builder.shown = builder.switch(Ask::new("more", say::foot_lip_handle()), described.is_some_and(is_own));
+    let usual_foot = usual.map_or_else(String::new, |usual| builder.style.length(usual.lines.bare_foot));
+    let bare_foot = length(
+        builder,
+        Ask::new(BARE_FOOT, say::bare_foot()).help(say::waxed_foot_help(usual_foot)),
+        described.and_then(|form| form.bare_foot_um),
+    );
+    let overlap = length(
+        builder,
+        Ask::new(OVERLAP, say::overlap()).help(say::overlap_help()),
+        described.and_then(|form| form.overlap_um),
+    );
+    let handle = handle(builder, described);
+    builder.shown = true;
+    let (bare_foot_um, overlap_um, (handle_length_um, handle_girth_um)) = (bare_foot?, overlap?, handle?);
+    let capacity_ul = Some(capacity?.microlitres());
+    Some(entity::Form { capacity_ul, bare_foot_um, overlap_um, handle_length_um, handle_girth_um, ..blank })
+}
+
+/// Usual handles: length and girth, mm. Common practice, no source.
+const HANDLES: [(&str, (f64, f64)); 3] = [("small", (90.0, 40.0)), ("usual", (120.0, 50.0)), ("large", (160.0, 60.0))];
+const NO_HANDLE: &str = "none";
+const OWN_HANDLE: &str = "own";
+
+/// Length and girth of its handle, um: one of the usual ones, or as measured.
+fn handle(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Form>) -> Option<(Option<i64>, Option<i64>)> {
+    let um = |(long, around): (f64, f64)| [long, around].map(|mm| Some(Millimetres::new(mm).micrometres()));
+    let kept = saved.map(|form| [form.handle_length_um, form.handle_girth_um]).filter(|kept| *kept != [None, None]);
+    let known = |kept: [Option<i64>; 2]| {
+        HANDLES.iter().find(|(_, size)| um(*size) == kept).map_or(OWN_HANDLE, |(code, _)| *code)
+    };
+    let mut items = vec![item(NO_HANDLE, say::handle_none(), "")];
+    for (code, (long, around)) in HANDLES {
+        let (long, around) = (Millimetres::new(long), Millimetres::new(around));
+        let size = say::handle_size(builder.style.length(long), builder.style.length(around));
+        let area = builder.style.area(tube(long, around));
+        items.push(item(code, say::handle_code(code), format!("{size}, {area}")));
+    }
+    items.push(item(OWN_HANDLE, say::handle_own(), ""));
+    let chosen = builder.choice(Ask::new("handle", say::handle()), kept.map(known), FieldKind::Choice, items);
+    match chosen.as_deref() {
+        Some(OWN_HANDLE) => {
+            let kept = kept.unwrap_or_default();
+            let long = length(builder, Ask::new("handle_length", say::handle_length()), kept[0]);
+            let girth = Ask::new("handle_girth", say::handle_girth()).help(say::handle_girth_help());
+            let around = length(builder, girth, kept[1]);
+            Some((long?, around?))
+        }
+        Some(code) => match HANDLES.iter().find(|(known, _)| *known == code) {
+            Some((_, size)) => {
+                let [long, around] = um(*size);
+                Some((long, around))
+            }
+            None => Some((None, None)),
+        },
+        None => Some((None, None)),
+    }
 }
 
 fn by_areas(
@@ -413,6 +472,10 @@ fn follows(shape: &Form, form: &entity::Form, style: &Style) -> Vec<Note> {
                 style.percent(2.0 * zone.relative_uncertainty, 0),
             )));
         }
+    }
+    let handle = form_geometry::handle(form);
+    if let Some(outside) = shape.zone(ZoneKind::Outside).filter(|_| shape.parts.is_empty() && handle.is_positive()) {
+        notes.push(Note::plain(say::handle_is(style.area(handle), style.area(outside.area))));
     }
     if !shape.parts.is_empty() {
         let parts: Vec<String> = shape

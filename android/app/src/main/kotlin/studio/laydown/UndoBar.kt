@@ -10,29 +10,43 @@ import studio.laydown.core.NextCoat
 import studio.laydown.core.Now
 import studio.laydown.core.Studio
 
-/** What was kept last, and whether it has been undone again. [undo] is the token that does the opposite. */
-data class UndoState(val sentence: String, val undo: String, val next: List<NextCoat>, val isUndone: String? = null) {
+/**
+ * What was kept last, and whether it has been undone again. [undo] is the token that does the opposite. [next] may follow on it, and
+ * [again] on its being undone.
+ */
+data class UndoState(
+    val sentence: String, val undo: String, val next: List<NextCoat>, val isUndone: String? = null, val again: List<NextCoat> = emptyList(),
+) {
     constructor(saved: CommandResult) : this(saved.sentence, saved.undo, saved.next)
 
     /** After the command was undone or done again, with [answer]. */
-    fun toggled(answer: CommandResult) = copy(undo = answer.undo, isUndone = if (isUndone == null) answer.sentence else null)
+    fun toggled(answer: CommandResult) =
+        copy(undo = answer.undo, isUndone = if (isUndone == null) answer.sentence else null, again = answer.next)
 
     fun saveState() = Bundle().apply {
         putString("sentence", sentence)
         putString("undo", undo)
         putString("taken_back", isUndone)
-        putStringArrayList("labels", ArrayList(next.map { it.label }))
-        putParcelableArrayList("entries", ArrayList(next.map { it.entry.saveState() }))
+        putBundle("next", next.saveState())
+        putBundle("again", again.saveState())
     }
 
     companion object {
-        fun read(savedState: Bundle): UndoState {
-            val labels = savedState.getStringArrayList("labels").orEmpty()
-            val entries = savedState.bundles("entries").map(::readWeighEntry)
-            val next = labels.zip(entries, ::NextCoat)
-            return UndoState(savedState.getString("sentence", ""), savedState.getString("undo", ""), next, savedState.getString("taken_back"))
-        }
+        fun read(savedState: Bundle) = UndoState(
+            savedState.getString("sentence", ""), savedState.getString("undo", ""), readNextCoats(savedState.getBundle("next")),
+            savedState.getString("taken_back"), readNextCoats(savedState.getBundle("again")),
+        )
     }
+}
+
+private fun List<NextCoat>.saveState() = Bundle().apply {
+    putStringArrayList("labels", ArrayList(map { it.label }))
+    putParcelableArrayList("entries", ArrayList(map { it.entry.saveState() }))
+}
+
+private fun readNextCoats(savedState: Bundle?): List<NextCoat> {
+    if (savedState == null) return emptyList()
+    return savedState.getStringArrayList("labels").orEmpty().zip(savedState.bundles("entries").map(::readWeighEntry), ::NextCoat)
 }
 
 /** The bar that says what was kept, takes it back, does it again, and leads to what may follow. */
@@ -58,8 +72,7 @@ class UndoBar(
         }
         val buttons = root.get<ViewGroup>(R.id.saved_next)
         buttons.removeAllViews()
-        if (state.isUndone != null) return
-        for (coat in state.next) {
+        for (coat in if (state.isUndone == null) state.next else state.again) {
             val button = buttons.put<Button>(nextButton)
             button.text = coat.label
             button.setOnClickListener { next(coat) }

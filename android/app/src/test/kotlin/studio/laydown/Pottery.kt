@@ -159,7 +159,7 @@ fun Phone.ready() = await("the Weigh screen") { texts().any { it.startsWith("Coa
 /** Opens the list of the coats of late, which lies behind their [count]. */
 fun Phone.recent(count: String) {
     touch(count)
-    until("Breakfast mug, inside")
+    await("the coats") { texts().any { it.startsWith("Breakfast mug, ") && it.endsWith(", inside") } }
 }
 
 /** Goes from the Weigh screen to the coat of this weight. */

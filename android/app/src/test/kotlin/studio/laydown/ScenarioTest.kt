@@ -216,6 +216,7 @@ class ScenarioTest {
         fun Studio.call(call: String, now: Now, with: With): Any? = plain(
             when (call) {
                 "weigh" -> weigh(now, with.weighEntry())
+                "pieces_to_glaze" -> piecesToGlaze(now, with.weighEntry()!!, with.text("code"))
                 "remember" -> remember(now, with.weighEntry()!!)
                 "save" -> save(now, with.weighEntry()!!)
                 "coat" -> coat(now, with.text("id"))

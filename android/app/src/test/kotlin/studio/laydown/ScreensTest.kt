@@ -67,6 +67,21 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun weighZone() = screen("weigh-zone") {
+        ready()
+        tap(R.id.choose_zone)
+        until("Insides waiting for outsides")
+    }
+
+    @Test
+    fun weighComeBack() = screen("weigh-come-back") {
+        ready()
+        tap(R.id.choose_zone)
+        touch("Ash white inside, 20 min ago")
+        await("the piece") { texts().any { it.startsWith("Zone: Outside, ") } }
+    }
+
+    @Test
     fun weighMore() = screen("weigh-target") {
         ready()
         key("20.9")
@@ -100,6 +115,14 @@ class ScreensTest(private val look: Look) {
         ready()
         coatOf("22.9 g")
         until("Wet weight")
+    }
+
+    @Test
+    fun coatCorrect() = screen("coat-correct") {
+        ready()
+        coatOf("22.9 g")
+        touch("Correct this coat")
+        until("Coat as weighed")
     }
 
     @Test

@@ -74,9 +74,74 @@ class WeighTest {
         phone.until("WITHIN")
         phone.tap("Save")
         phone.touch("Outside of this piece")
+        // It says which piece this is, and that the wall is damp by now.
+        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside, ") } }
+        phone.await("the note") { phone.texts().any { it.startsWith("Note: ") && "Its wall is still wet" in it } }
+    }
+
+    @Test
+    fun aPieceIsComeBackToFromTheListInTwoTaps() = weighing { phone ->
+        phone.tap("Zone: Inside. Tap to change.")
+        phone.until("Insides waiting for outsides")
+        phone.touch("Ash white inside, 20 min ago")
+        phone.await("the piece") { phone.texts().any { it.startsWith("Zone: Outside, ") } }
+        val code = phone.texts().first { it.startsWith("Zone: Outside, ") }.removePrefix("Zone: Outside, ").take(5)
+        phone.await("the wall") { phone.texts().any { "$code was glazed inside 20 min ago. Its wall is still wet" in it } }
+        phone.key("18.1")
+        phone.touch("Save")
+        phone.await("what was kept") { phone.texts().any { it.startsWith("Saved: Breakfast mug $code, outside, 18.1 g") } }
+    }
+
+    @Test
+    fun aPieceIsComeBackToByTheCodeOnItsFoot() = weighing { phone ->
+        phone.tap("Zone: Inside. Tap to change.")
+        phone.until("Insides waiting for outsides")
+        val pieces = { phone.texts().filter { it.startsWith("Breakfast mug, ") } }
+        val code = pieces()[1].removePrefix("Breakfast mug, ")
+        phone.tap(R.id.picker_code)
+        phone.type(code.lowercase())
+        phone.await("that piece alone") { pieces() == listOf("Breakfast mug, $code") }
+        phone.touch("Breakfast mug, $code")
+        phone.until("Zone: Outside, $code. Tap to change.")
+        // A slip is said, and no other piece is offered for it.
+        phone.tap("Zone: Outside, $code. Tap to change.")
+        phone.until("New piece")
+        phone.tap(R.id.picker_code)
+        phone.type(code.reversed())
+        phone.await("no piece") { pieces().isEmpty() && !phone.shows("New piece") }
+    }
+
+    @Test
+    fun anUndoneCoatIsWeighedAgainOnItsPiece() = weighing { phone ->
+        phone.key("20.9")
+        phone.until("WITHIN")
+        phone.tap("Save")
+        phone.await("the code") { phone.texts().any { "Mark " in it } }
+        val code = phone.texts().first { "Mark " in it }.substringAfter("Mark ").take(5)
+        phone.touch("Undo")
+        phone.until("Weigh $code again")
+        phone.rotate()
+        phone.touch("Weigh $code again")
+        phone.until("Zone: Inside, $code. Tap to change.")
+        phone.key("19.9")
+        phone.until("WITHIN")
+        phone.tap("Save")
+        phone.await("the same code") { phone.texts().any { "19.9 g, within. Mark $code on the foot" in it } }
+    }
+
+    @Test
+    fun eachZoneBringsItsGlazeBack() = weighing { phone ->
+        phone.tap("Zone: Inside. Tap to change.")
+        phone.touch("Outside")
         phone.until("Zone: Outside. Tap to change.")
-        // The wall is damp by now; the core says what to mind.
-        phone.await("the note") { phone.texts().any { it.startsWith("Note: ") } }
+        phone.tap("Glaze, bucket: Ash white, First bucket. Tap to change.")
+        phone.touch("Iron red")
+        phone.until("Glaze, bucket: Iron red, First bucket. Tap to change.")
+        for ((from, to, glaze) in listOf(Triple("Outside", "Inside", "Ash white"), Triple("Inside", "Outside", "Iron red"))) {
+            phone.tap("Zone: $from. Tap to change.")
+            phone.touch(to)
+            phone.until("Glaze, bucket: $glaze, First bucket. Tap to change.")
+        }
     }
 
     @Test
@@ -244,6 +309,27 @@ class WeighTest {
     }
 
     @Test
+    fun aSavedCoatIsCorrectedFromTheRecentsAndFromItsPage() = weighing { phone ->
+        phone.recent("3 coats today, 1 within.")
+        val pencil = phone.texts().first { it.startsWith("Correct: Breakfast mug, ") && it.endsWith("22.9 g") }
+        phone.touch(pencil)
+        phone.until("Correct this coat")
+        phone.fillField("Coat as weighed", "2299")
+        phone.await("why it cannot be") { phone.refusals().any { "more glaze" in it } }
+        phone.fillField("Coat as weighed", "22.9")
+        phone.fillField("Rubbed off", "1.5")
+        phone.await("the verdict") { phone.said("21.4 g in all: within.") != null }
+        phone.touch("Save")
+        phone.until("Coat corrected. Its history shows what it was.")
+        phone.tap(R.id.saved_sentence)
+        phone.until("3 coats today, 2 within.")
+        phone.touch("21.4 g")
+        phone.until("Rubbed off")
+        phone.touch("Correct this coat")
+        phone.await("the verdict") { phone.said("21.4 g in all: within.") != null }
+    }
+
+    @Test
     fun anEmptyStudioLeadsToThePieces() = Pottery.empty().use { phone ->
         phone.touch("A form")
         phone.until("New form")
@@ -251,6 +337,15 @@ class WeighTest {
         phone.until("Before the first piece")
         phone.back()
         assertTrue(phone.left)
+    }
+
+    @Test
+    fun whoHasAStudioIsLedToItFromTheFirstScreen() = Pottery.empty().use { phone ->
+        phone.touch("Restore a backup")
+        phone.until("Restore and import")
+        phone.back()
+        phone.touch("Join my other phones")
+        phone.until("Phones in this studio")
     }
 
     private fun weighing(work: (Phone) -> Unit) = Pottery.furnished().use { phone ->

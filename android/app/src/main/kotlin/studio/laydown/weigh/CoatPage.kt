@@ -9,6 +9,7 @@ import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.core.CoatView
+import studio.laydown.core.EditorKind
 import studio.laydown.put
 import studio.laydown.putButton
 import studio.laydown.putLines
@@ -28,6 +29,7 @@ class CoatPage(host: MainActivity, private val coatId: String) : ColumnPage(host
             put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.whole_piece), host.getText(R.string.whole_piece_detail), R.drawable.ic_on) {
                 host.go(Place(PageKind.PIECE, coat.piece))
             }
+            putButton(R.layout.add, host.getText(R.string.correct_coat)) { host.go(Place.editor(EditorKind.COAT, coatId)) }
             putButton(R.layout.add, coat.controlLabel) { askControl(coat) }
             putButton(R.layout.add, host.getText(R.string.its_history)) { host.go(Place(PageKind.HISTORY, coatId)) }
             putButton(R.layout.away, host.getText(R.string.take_back)) {

@@ -24,6 +24,7 @@ import studio.laydown.chooser
 import studio.laydown.core.EditorKind
 import studio.laydown.core.Field
 import studio.laydown.core.Note
+import studio.laydown.core.PiecesToGlazeView
 import studio.laydown.core.RecentCoat
 import studio.laydown.core.Row
 import studio.laydown.core.SetupStep
@@ -44,8 +45,10 @@ import studio.laydown.ink
 import studio.laydown.mark
 import studio.laydown.put
 import studio.laydown.putButton
+import studio.laydown.putChoices
 import studio.laydown.putHeading
 import studio.laydown.putNote
+import studio.laydown.putRow
 import studio.laydown.putSentence
 import studio.laydown.show
 import studio.laydown.showIf
@@ -225,6 +228,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
     private fun choose(choice: Choice) {
         val view = shown ?: return
         choosing = choice
+        if (choice == Choice.ZONE) return open(zoneAndPiece(view))
         open(
             chooser(
                 host, host.getText(choice.question), choice.rows(view), choice.add?.let(host::getText),
@@ -232,6 +236,21 @@ class WeighScreen(host: MainActivity) : Page(host) {
                 adding = { choice.editor?.let { host.go(Place.editor(it)) } },
             ),
         )
+    }
+
+    /** The zones, and below them the pieces to come back to. */
+    private fun zoneAndPiece(view: WeighView) = Sheet(host, host.getText(Choice.ZONE.question)) { sheet ->
+        putChoices(host, sheet, view.zones) { row ->
+            // The glaze of the zone that is left, too, where it was never chosen or saved.
+            entry?.let { left -> command({ now -> remember(now, left) }) {} }
+            change { Choice.ZONE.pick(it, row) }
+        }
+        PiecePicker(host, sheet, this, ask = ::askPieces, picked = { goOn(it) })
+    }
+
+    private fun askPieces(code: String, answered: (PiecesToGlazeView) -> Unit) {
+        val entry = entry ?: return
+        command({ now -> piecesToGlaze(now, entry, code) }) { answered(it) }
     }
 
     private fun tell(telling: Telling) {
@@ -294,13 +313,19 @@ class WeighScreen(host: MainActivity) : Page(host) {
             val control = host.getString(R.string.control).takeIf { coat.control }
             row.get<TextView>(R.id.recent_detail).text = listOfNotNull(coat.`when`, coat.word, control).joinToString(" · ")
             row.get<TextView>(R.id.recent_wet).text = coat.wet
-            row.setOnClickListener {
-                sheet.close()
-                // Coming back, one is on the page and not in the list.
-                telling = null
-                host.go(Place(PageKind.COAT, coat.id))
+            row.setOnClickListener { goFrom(sheet, Place(PageKind.COAT, coat.id)) }
+            row.get<View>(R.id.recent_correct).apply {
+                contentDescription = host.getString(R.string.correct_this, "${coat.title}, ${coat.wet}")
+                setOnClickListener { goFrom(sheet, Place.editor(EditorKind.COAT, coat.id)) }
             }
         }
+    }
+
+    private fun goFrom(sheet: Sheet, place: Place) {
+        sheet.close()
+        // Coming back, one is on the page and not in the list.
+        telling = null
+        host.go(place)
     }
 
     // ---- what is shown ----
@@ -352,6 +377,12 @@ class WeighScreen(host: MainActivity) : Page(host) {
                 contentDescription = host.getText(if (step.done) R.string.done else R.string.to_do)
             }
             row.setOnClickListener { host.go(Place.editor(step.editor)) }
+        }
+        view.get<ViewGroup>(R.id.first_existing).apply {
+            removeAllViews()
+            for ((title, detail, page) in EXISTING) {
+                putRow(host.getText(title), host.getText(detail), R.drawable.ic_on) { host.go(Place(page)) }
+            }
         }
     }
 
@@ -508,7 +539,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
         ),
         ZONE(
             R.id.choose_zone, R.id.chosen_zone, R.string.zone, R.string.choose_zone, null, null,
-            WeighView::zone, WeighView::zones, { entry, row -> entry.copy(zone = ZoneKind.valueOf(row.id.uppercase()), piece = "") },
+            // Each zone has its own glaze: the core fills in which.
+            WeighView::zone, WeighView::zones, { entry, row -> entry.copy(zone = ZoneKind.valueOf(row.id.uppercase()), bucket = "") },
         ),
         GLAZE(
             R.id.choose_glaze, R.id.chosen_glaze, R.string.glaze, R.string.choose_glaze, R.string.add_glaze, EditorKind.GLAZE,
@@ -527,6 +559,11 @@ class WeighScreen(host: MainActivity) : Page(host) {
         /** What is proposed to be saved. */
         val SAVED_AS_IT_IS = setOf(VerdictKind.WITHIN, VerdictKind.PROBABLY_WITHIN, VerdictKind.GUESS)
         val SLOT = listOf(R.id.problem, R.id.verdict, R.id.saved, R.id.idle)
+        /** The ways to a studio that is elsewhere: what each is called, one line about it, and its page. */
+        val EXISTING = listOf(
+            Triple(R.string.restore_here, R.string.restore_here_detail, PageKind.BACKUP),
+            Triple(R.string.join_here, R.string.join_here_detail, PageKind.DEVICES),
+        )
         const val TELLING = "telling"
         const val CHOOSING = "choosing"
         const val SAVED = "kept"
