@@ -98,6 +98,6 @@ cone-reading-at = gefallen
 cone-reading-hard = stark gefallen
 cone-reading-flat = liegt flach
 
-sureness-sure = Der Umriss ist klar.
-sureness-fair = Der Umriss ist brauchbar. Durchsehen und nach dem Speichern zurechtziehen, was nicht stimmt.
+sureness-sure = Der Umriss wirkt klar, aber Bilder täuschen: Höhe und Breite am Stück nachmessen.
+sureness-fair = Der Umriss wirkt klar, aber Bilder täuschen: Höhe und Breite am Stück nachmessen.
 sureness-doubtful = Der Umriss ist zweifelhaft. Mit dem Stück vergleichen oder neu aufnehmen.

@@ -113,6 +113,6 @@ cone-reading-hard = hard
 cone-reading-flat = flat
 
 ## How far an outline from a photograph is to be trusted: each a sentence.
-sureness-sure = The outline is clear.
-sureness-fair = The outline is fair. Look it over, and drag what is off once it is saved.
+sureness-sure = The outline looks clear, but pictures deceive: check the height and width against the piece.
+sureness-fair = The outline looks clear, but pictures deceive: check the height and width against the piece.
 sureness-doubtful = The outline is doubtful. Compare it with the piece, or take the picture again.

@@ -98,6 +98,6 @@ cone-reading-at = doblado
 cone-reading-hard = muy doblado
 cone-reading-flat = tumbado
 
-sureness-sure = El contorno es claro.
-sureness-fair = El contorno es aceptable. Repasarlo y, una vez guardado, arrastrar lo que no encaje.
+sureness-sure = El contorno parece claro, pero las fotos engañan: comprobar la altura y el ancho en la pieza.
+sureness-fair = El contorno parece claro, pero las fotos engañan: comprobar la altura y el ancho en la pieza.
 sureness-doubtful = El contorno es dudoso. Compararlo con la pieza o repetir la foto.

@@ -19,7 +19,7 @@ use crate::in_words::{Named, Sentence};
 use crate::lists;
 use crate::messages::{editor as shared, editor_form as say};
 use crate::{Result, StudioError};
-use laydown_domain::form::silhouette::{KnownSize, Sureness, Trace, Traced};
+use laydown_domain::form::silhouette::{KnownSize, Trace, Traced};
 use laydown_domain::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind, tube};
 use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style, parse};
 use laydown_store::entity;
@@ -576,10 +576,7 @@ fn sureness(trace: &Trace) -> Note {
         Some(side) => say::sureness_and_handle(side.code(), trace.sure.name()),
         None => trace.sure.name(),
     };
-    match trace.sure {
-        Sureness::Sure => Note::plain(sentence),
-        Sureness::Fair | Sureness::Doubtful => Note::attention(sentence),
-    }
+    Note::attention(sentence)
 }
 
 fn length(builder: &mut EditorBuilder<'_>, ask: Ask, um: Option<i64>) -> Option<Option<i64>> {

@@ -67,9 +67,9 @@ coded! {
 coded! {
     /// How far an outline is to be trusted.
     "sureness" Sureness {
-        /// Both sides agree and the edge is sharp.
+        /// Said by versions before 2026-12 where both sides agree; no longer.
         Sure = "sure",
-        /// They agree less well.
+        /// Both sides agree and the edge is sharp.
         Fair = "fair",
         /// They hardly agree.
         Doubtful = "doubtful",

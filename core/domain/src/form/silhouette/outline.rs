@@ -72,11 +72,9 @@ pub(super) fn follow(picture: &Picture, ground: &Ground, mask: &Mask) -> Result<
         return Err(PhotoError::TooFlat);
     }
     let halves = upright.halves()?;
-    let sure = match halves.unlike {
-        unlike if unlike < 0.006 => Sureness::Sure,
-        unlike if unlike < 0.012 => Sureness::Fair,
-        _ => Sureness::Doubtful,
-    };
+    // Never sure: that two sides agree says nothing of a shadow on both, or of a lens that looks down. Of 30 outlines whose sides
+    // agreed so well, in photographs by another renderer (a path tracer, pots of known shape), 12 were off by over 6%.
+    let sure = if halves.unlike < 0.006 { Sureness::Fair } else { Sureness::Doubtful };
     let pixels = |(x, y): Place| rounded(((x + 0.5) * picture.step, (y + 0.5) * picture.step));
     let back = |x: f64, y: f64| pixels(turn((x, y), centre, upright.tilt));
     let side = |sign: f64| -> Vec<Place> {
