@@ -1,6 +1,7 @@
 # Tests of the core against the world outside; included by the root Makefile.
 
 ORACLE := target/oracle
+TRACED := target/traced
 REMOTE := target/remote
 
 oracle: $(ORACLE)/ready ## Targets, verdicts, profiles, windows and pooled models recomputed in Python by scipy, statsmodels, uncertainties and trimesh
@@ -32,6 +33,19 @@ photos: $(ORACLE)/ready ## Outlines in rendered photographs beside scikit-image'
 	$(ORACLE)/venv/bin/python tests/photos/pdf.py make target/pages
 	cargo run --quiet -p laydown-tests --example bound_pages -- target/pages/bound.pdf target/pages/page1.jpg target/pages/page2.jpg
 	$(ORACLE)/venv/bin/python tests/photos/pdf.py check target/pages
+
+$(TRACED)/ready: tests/photos/path_traced/requirements.txt
+	@ldconfig -p | grep -q 'libLLVM[.-]19' || tools/need.sh no-such-command:libllvm19
+	python3 -m venv $(TRACED)/venv || { echo "Python's venv is missing. Type: apt-get install -y python3-venv"; exit 1; }
+	$(TRACED)/venv/bin/pip install --quiet --disable-pip-version-check --requirement $<
+	touch $@
+
+# Ten seconds a picture. Not a part of `make test`: what it measures is not met yet (see DEVELOPERS.md).
+photos-traced: $(TRACED)/ready ## Outlines in photographs by another renderer, a path tracer: right, wrong or refused, and a sheet of them to look at
+	rm -rf target/photos_traced
+	$(TRACED)/venv/bin/python tests/photos/path_traced/scenes.py target/photos_traced 5000 24 6 10
+	cargo run --quiet -p laydown-tests --example trace_photos -- target/photos_traced > target/photos_traced/outlines.json
+	$(TRACED)/venv/bin/python tests/photos/path_traced/measure.py target/photos_traced < target/photos_traced/outlines.json
 
 backup: ## A backup, the journal and the tables read by Python alone, as a stranger would
 	rm -rf target/backup
@@ -94,4 +108,4 @@ advisories: ## Known holes, licences and sources of all dependencies, by cargo-d
 	cargo deny check
 	cargo deny --manifest-path tests/peers/Cargo.toml --config deny.toml check advisories
 
-.PHONY: advisories oracle simulate photos backup import remote bench fuzz
+.PHONY: advisories oracle simulate photos photos-traced backup import remote bench fuzz

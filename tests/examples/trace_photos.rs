@@ -1,4 +1,4 @@
-//! Traces the photographs that `tests/photos/render.py` drew, as JSON on standard output.
+//! Traces the photographs that `tests/photos/render.py` or `tests/photos/path_traced/scenes.py` drew, as JSON on standard output.
 //! `cargo run -p laydown-tests --example trace_photos -- FOLDER`
 #![allow(clippy::print_stdout, reason = "it prints the outlines")]
 
@@ -13,60 +13,78 @@ use serde_json::{Value, json};
 
 #[derive(Deserialize)]
 struct Truth {
+    /// From lens to axis, mm, where a picture has no distance of its own.
+    #[serde(default)]
     camera: f64,
-    good: Vec<Good>,
-    bad: serde_json::Map<String, Value>,
+    good: Vec<Pot>,
+    /// Seen from too far above.
+    #[serde(default)]
+    oblique: Vec<Pot>,
+    bad: Vec<Bad>,
     /// The first of the good ones in the eight ways in which a phone stores it.
+    #[serde(default)]
     turned: Vec<String>,
 }
 
 #[derive(Clone, Deserialize)]
-struct Good {
+struct Pot {
     file: String,
     height: f64,
     width: f64,
     known: String,
     length: [f64; 5],
+    camera: Option<f64>,
+}
+
+#[derive(Clone, Deserialize)]
+struct Bad {
+    file: String,
 }
 
 fn main() {
     let folder = PathBuf::from(std::env::args().nth(1).expect("the folder of photographs"));
     let truth: Truth = serde_json::from_slice(&read(&folder.join("truth.json"))).expect("truth.json");
-    let cores = std::thread::available_parallelism().map_or(1, usize::from);
-    let traced = &|some: &[Good]| some.iter().map(|good| answer(&folder, good, truth.camera)).collect::<Vec<_>>();
-    let good: Vec<Value> = std::thread::scope(|scope| {
-        let parts = truth.good.chunks(truth.good.len().div_ceil(cores).max(1));
-        let running: Vec<_> = parts.map(|part| scope.spawn(move || traced(part))).collect();
-        running.into_iter().flat_map(|part| part.join().expect("no thread panics")).collect()
-    });
-    let bad: serde_json::Map<String, Value> = truth
-        .bad
-        .keys()
-        .map(|file| {
-            let traced = trace(&read(&folder.join("bad").join(file)));
-            (file.clone(), traced.err().map(|error| error.to_string()).into())
+    let pot = |pot: &Pot| {
+        let [length, from_x, from_y, to_x, to_y] = pot.length;
+        let known = match pot.known.as_str() {
+            "height" => KnownSize::Height(Millimetres::new(pot.height)),
+            "width" => KnownSize::Width(Millimetres::new(pot.width)),
+            _ => KnownSize::Length { length: Millimetres::new(length), from: (from_x, from_y), to: (to_x, to_y) },
+        };
+        answer(&folder, &pot.file, &known, pot.camera.unwrap_or(truth.camera))
+    };
+    let any_size = KnownSize::Height(Millimetres::new(100.0));
+    let turned: Vec<Pot> =
+        truth.turned.iter().map(|file| Pot { file: file.clone(), ..truth.good[0].clone() }).collect();
+    println!(
+        "{}",
+        json!({
+            "good": each(&truth.good, pot),
+            "oblique": each(&truth.oblique, pot),
+            "bad": each(&truth.bad, |bad| answer(&folder, &bad.file, &any_size, 600.0)),
+            "turned": each(&turned, pot),
         })
-        .collect();
-    let turned: Vec<Value> = truth
-        .turned
-        .iter()
-        .map(|file| answer(&folder, &Good { file: file.clone(), ..truth.good[0].clone() }, truth.camera))
-        .collect();
-    println!("{}", json!({ "good": good, "bad": bad, "turned": turned }));
+    );
 }
 
-fn answer(folder: &Path, good: &Good, camera: f64) -> Value {
-    let [length, from_x, from_y, to_x, to_y] = good.length;
-    let known = match good.known.as_str() {
-        "height" => KnownSize::Height(Millimetres::new(good.height)),
-        "width" => KnownSize::Width(Millimetres::new(good.width)),
-        _ => KnownSize::Length { length: Millimetres::new(length), from: (from_x, from_y), to: (to_x, to_y) },
-    };
-    let traced = trace(&read(&folder.join(&good.file)))
-        .and_then(|trace| Ok((trace.profile(&known, Millimetres::new(camera))?, trace)));
+/// What is answered for each, on all cores.
+fn each<T: Sync>(all: &[T], answer: impl Fn(&T) -> Value + Sync) -> Vec<Value> {
+    let cores = std::thread::available_parallelism().map_or(1, usize::from);
+    let answer = &answer;
+    std::thread::scope(|scope| {
+        let parts = all.chunks(all.len().div_ceil(cores).max(1));
+        let running: Vec<_> =
+            parts.map(|part| scope.spawn(move || part.iter().map(answer).collect::<Vec<_>>())).collect();
+        running.into_iter().flat_map(|part| part.join().expect("no thread panics")).collect()
+    })
+}
+
+fn answer(folder: &Path, file: &str, known: &KnownSize, camera: f64) -> Value {
+    let traced =
+        trace(&read(&folder.join(file))).and_then(|trace| Ok((trace.profile(known, Millimetres::new(camera))?, trace)));
     match traced {
-        Ok((traced, trace)) => found(&good.file, &trace, &traced),
-        Err(error) => json!({ "file": good.file, "refused": error.to_string() }),
+        Ok((traced, trace)) => found(file, &trace, &traced),
+        Err(error) => json!({ "file": file, "refused": error.to_string() }),
     }
 }
 

@@ -62,10 +62,11 @@ def main():
     # Otsu's threshold takes a dark shadow for a part of the pot now and then: the single worst picture says little.
     if np.median(apart) > 1:
         failures.append("outlines differ from scikit-image's by more than a pixel")
-    for file, reason in found["bad"].items():
-        print(f"{file}: {reason}")
-        if truth["bad"][file] != reason:
-            failures.append(f"{file} should be refused as {truth['bad'][file]}, not: {reason}")
+    for true, got in zip(truth["bad"], found["bad"]):
+        reason = got.get("refused")
+        print(f"{true['file']}: {reason}")
+        if reason not in true["why"]:
+            failures.append(f"{true['file']} should be refused as {true['why']}, not: {reason}")
     areas = [got.get("area", 0) for got in found["turned"]]
     print(f"turned in eight ways: area {min(areas):.1f} to {max(areas):.1f} cm²")
     if len(areas) != 8 or max(areas) > 1.005 * min(areas):

@@ -244,11 +244,11 @@ WHY = {
 def bad(folder):
     """Pictures that no outline may be taken from, each with the reason."""
     random = np.random.default_rng(9_000)
-    made = {}
+    made = []
 
     def save(name, picture):
         finish(random, picture).save(folder / name, quality=85)
-        made[name] = WHY[name.split(".")[0]]
+        made.append({"file": f"{folder.name}/{name}", "why": [WHY[name.split(".")[0]]]})
 
     pot = Pot(random)
     for kind in FLAT:
