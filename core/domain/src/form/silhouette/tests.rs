@@ -90,7 +90,7 @@ fn each_way_to_give_the_size_leads_to_the_same_profile() {
     ];
     let areas = sizes.map(|known| {
         let traced = trace.profile(&known, FAR).unwrap();
-        assert!(traced.relative_uncertainty > 0.01 && traced.relative_uncertainty < 0.06, "{traced:?}");
+        assert!((0.06..0.1).contains(&traced.relative_uncertainty), "{}", traced.relative_uncertainty);
         revolve::swept_area(&line(&traced.fine))
     });
     assert_relative_eq!(areas[0], areas[1], max_relative = 0.01);

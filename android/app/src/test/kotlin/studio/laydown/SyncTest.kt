@@ -91,7 +91,7 @@ class SyncTest {
         page { phone ->
             phone.meetThere("slip and seive")
             phone.touch("Sync now")
-            phone.await("the sentence") { phone.said("Tried 10:15. This is not the passphrase of the files there.") != null }
+            phone.await("the sentence") { phone.said("Tried 10:15. This is not the passphrase of the files there:") != null }
             phone.touch("Change the location")
             phone.await("that one is saved") { phone.hint("Passphrase") == "Saved on this phone. Type to replace it." }
             assertEquals("", phone.typed("Passphrase"))
