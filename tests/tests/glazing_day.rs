@@ -61,7 +61,10 @@ fn bad_rows_are_named_and_the_rest_is_judged() {
             "line 11: No weight is given.",
         ]
     );
-    assert!(table.contains("\n2 judged: 0 within, 0 short, 0 over, 0 can't tell, 2 a guess, 0 probably within."), "{table}");
+    assert!(
+        table.contains("\n2 judged: 0 within, 0 short, 0 over, 0 can't tell, 2 a guess, 0 probably within."),
+        "{table}"
+    );
 }
 
 #[test]
@@ -76,5 +79,8 @@ fn a_file_without_the_needed_columns_is_refused() {
 #[test]
 fn a_file_with_no_rows_is_an_empty_day() {
     let table = table(b"form,shape,capacity,glaze,sg,net,step\n");
-    assert!(table.ends_with("0 judged: 0 within, 0 short, 0 over, 0 can't tell, 0 a guess, 0 probably within.\n"), "{table}");
+    assert!(
+        table.ends_with("0 judged: 0 within, 0 short, 0 over, 0 can't tell, 0 a guess, 0 probably within.\n"),
+        "{table}"
+    );
 }
