@@ -42,7 +42,7 @@ class EditorTest {
         phone.key("5")
         phone.longTap("Delete a digit; hold to clear")
         phone.drag(0.5f, 0.3f, 0.5f, 0.15f)
-        assertTrue("the bucket was never checked", phone.texts().any { it.startsWith("Note: ") && "SG" in it })
+        phone.await("that the bucket was never checked") { phone.texts().any { it.startsWith("Note: ") && "SG" in it } }
     }
 
     @Test
