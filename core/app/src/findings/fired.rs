@@ -55,15 +55,17 @@ impl Fired {
     pub(super) fn read(conn: &Connection) -> Result<Fired> {
         let rows = query::coats_and_findings(conn, NEWEST)?;
         let mut glazes: BTreeMap<Uuid, OfGlaze> = BTreeMap::new();
-        let mut before = None;
+        let (mut before, mut count) = (None, 0);
         for row in &rows {
+            // A coat comes once for each firing of its piece, one after the other.
             if before.replace(row.coat) != Some(row.coat) {
+                count += 1;
                 let weighed =
                     |zone| Weighed { form: row.form, zone, at: row.at, net_mg: row.net_mg, aim_mg: row.aim_mg };
                 glazes.entry(row.glaze).or_default().coats.extend(row.zone.parse().ok().map(weighed));
             }
         }
-        let (pieces, count) = by_piece(rows);
+        let pieces = by_piece(rows);
         let mut known = Known {
             bodies: entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect(),
             glazes: entity::Glaze::all(conn)?.into_iter().map(|glaze| (glaze.id, glaze)).collect(),
@@ -149,7 +151,7 @@ pub(crate) struct JudgedCoats {
 
 /// The judged coats of one glaze, the newest first, among the newest coats of the studio.
 pub(crate) fn judged_coats(conn: &Connection, glaze: Uuid) -> Result<Vec<JudgedCoats>> {
-    let (pieces, _) = by_piece(query::coats_and_findings(conn, NEWEST)?);
+    let pieces = by_piece(query::coats_and_findings(conn, NEWEST)?);
     let firings = firings(conn, &pieces)?;
     let of_glaze = |judged: &Judged<'_>| judged.found.glaze == glaze;
     let judged = pieces.iter().flat_map(|rows| judged(rows, &firings)).filter(of_glaze);
@@ -179,21 +181,18 @@ fn weighed(coat: &CoatAndFinding) -> ControlPiece {
     }
 }
 
-/// The rows of each piece together, in the order of their newest; and how many coats there are.
-fn by_piece(rows: Vec<CoatAndFinding>) -> (Vec<Vec<CoatAndFinding>>, usize) {
+/// The rows of each piece together, in the order of their newest.
+fn by_piece(rows: Vec<CoatAndFinding>) -> Vec<Vec<CoatAndFinding>> {
     let mut pieces: Vec<Vec<CoatAndFinding>> = Vec::new();
     let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
-    let (mut before, mut count) = (None, 0);
     for row in rows {
-        // A coat comes once for each firing of its piece, one after the other.
-        count += usize::from(before.replace(row.coat) != Some(row.coat));
         let place = *places.entry(row.piece).or_insert(pieces.len());
         match pieces.get_mut(place) {
             Some(rows) => rows.push(row),
             None => pieces.push(vec![row]),
         }
     }
-    (pieces, count)
+    pieces
 }
 
 /// The firings that pieces were looked at after.

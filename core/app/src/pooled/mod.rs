@@ -98,7 +98,7 @@ impl Cache {
         let known = match before {
             Some(known) => known,
             None => {
-                let learned = fitted(conn, now, glaze, form, job)?.map(|fit| fit.learned());
+                let learned = fitted(conn, now, glaze, form, job)?.ok().map(|fit| fit.learned());
                 Remembered { key, stamp, week, learned }
             }
         };
@@ -136,13 +136,23 @@ impl Fit {
     }
 }
 
-fn fitted(conn: &Connection, now: Now, glaze: &entity::Glaze, form: &entity::Form, job: &Job) -> Result<Option<Fit>> {
+/// What all evidence of a glaze says of a job; the evidence alone where it is too little, or a figure cannot be.
+fn fitted(
+    conn: &Connection,
+    now: Now,
+    glaze: &entity::Glaze,
+    form: &entity::Form,
+    job: &Job,
+) -> Result<std::result::Result<Fit, evidence::Known>> {
     let known = evidence::known(conn, glaze)?;
     if known.evidence.pots.len() < ENOUGH {
-        return Ok(None);
+        return Ok(Err(known));
     }
     let fitted = Fitted::new(&known.evidence, &place(form, job), day_of_week(now), &Assumptions::default(), None);
-    Ok(fitted.map(|fitted| Fit { known, fitted }))
+    Ok(match fitted {
+        Some(fitted) => Ok(Fit { known, fitted }),
+        None => Err(known),
+    })
 }
 
 /// Where a coat is to lie. At which cone it will be fired is not known on Weigh.

@@ -64,10 +64,12 @@ pub(crate) fn why(
     job: &Job,
     (style, step): (&Style, Grams),
 ) -> Result<(Vec<String>, Vec<Note>, Vec<EvidenceRow>)> {
-    let Some(fit) = fitted(conn, now, glaze, form, job)? else {
-        let known = super::evidence::known(conn, glaze)?;
-        let rows = known.left_out.iter().map(|pot| left_out(conn, now, pot, style)).collect::<Result<_>>()?;
-        return Ok((vec![say::too_few_pots(known.evidence.pots.len(), ENOUGH)], Vec::new(), rows));
+    let fit = match fitted(conn, now, glaze, form, job)? {
+        Ok(fit) => fit,
+        Err(known) => {
+            let rows = known.left_out.iter().map(|pot| left_out(conn, now, pot, style)).collect::<Result<_>>()?;
+            return Ok((vec![say::too_few_pots(known.evidence.pots.len(), ENOUGH)], Vec::new(), rows));
+        }
     };
     let aim = fit.fitted.outlook().aim(job.zone.area, &job.solids);
     let mut rows = Vec::new();
@@ -90,7 +92,7 @@ pub(crate) fn wet(
     form: &entity::Form,
     job: &Job,
 ) -> Result<Option<Grams>> {
-    let fit = fitted(conn, now, glaze, form, job)?;
+    let fit = fitted(conn, now, glaze, form, job)?.ok();
     Ok(fit.and_then(|fit| fit.fitted.outlook().aim(job.zone.area, &job.solids)).map(|aim| aim.wet))
 }
 

@@ -411,7 +411,7 @@ impl Studio {
             let next = remembered.next_coats(context.next_coats(piece));
             let next_piece = remembered.in_its_bucket(context.next_piece());
             remembered.with(&next_piece).save(tx)?;
-            context.told(tx, &target)?;
+            context.remember_announced(tx, &target)?;
             self.pooled.save(tx)?;
             let sentence = sentence(&context.form.name, &coat, context.mass(verdict.net), is_first);
             Ok(Saved { id, sentence, next, first: None })

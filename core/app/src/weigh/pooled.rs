@@ -13,10 +13,10 @@ use crate::pooled::{
 };
 use crate::{CommandResult, Note, Now, Result, Studio, StudioError};
 use laydown_domain::coat::Solids;
-use laydown_domain::coat::target::{Job, Source, Target};
-use laydown_domain::coat::verdict::{Reading, ReadingRefused, Verdict};
+use laydown_domain::coat::target::{Source, Target, kept};
+use laydown_domain::coat::verdict::{self, Reading, ReadingRefused, Verdict};
 use laydown_domain::learning::pooled as model;
-use laydown_domain::units::{Grams, Laydown};
+use laydown_domain::units::Grams;
 use laydown_store::{Transaction, entity, query};
 
 /// What fired pots say of the job, and what the potter chose.
@@ -24,7 +24,7 @@ use laydown_store::{Transaction, entity, query};
 pub(super) struct Known {
     learned: Option<Learned>,
     chosen: Option<Chosen>,
-    was_told: bool,
+    was_announced: bool,
     disagreements: Vec<String>,
 }
 
@@ -42,7 +42,7 @@ impl WeighContext {
         }
         let notes = learned.as_ref().map(|learned| disagreements(conn, &learned.notes, &self.style)).transpose()?;
         self.known = Known {
-            was_told: remembered::<bool>(conn, &self.told_name())?.unwrap_or_default(),
+            was_announced: remembered::<bool>(conn, &self.announced_under())?.unwrap_or_default(),
             learned,
             chosen: Some(chosen),
             disagreements: notes.unwrap_or_default(),
@@ -56,7 +56,7 @@ impl WeighContext {
             (Chosen::All, Some(learned)) => {
                 model::target_for(&learned.outlook, &self.job, &self.scale, learned.rests_on())
             }
-            (Chosen::Kept(dry), _) => Some(kept(&self.job, dry)),
+            (Chosen::Kept(dry), _) => Some(kept(&self.job, self.job.solids.wet(dry))),
             (Chosen::All | Chosen::Best, _) => None,
         }
     }
@@ -64,16 +64,17 @@ impl WeighContext {
     /// A reading judged: against everything pooled by its chances, else by the span that is accepted.
     pub(super) fn judged(&self, reading: &Reading, target: &Target) -> Result<Verdict, ReadingRefused> {
         let control = self.evidence.controls.first();
+        let judged = || verdict::judge(reading, target, &self.scale, &self.job, control);
         match (&target.source, &self.known.learned) {
             (Source::Pooled { .. }, Some(learned)) => {
                 model::judge(reading, target, &learned.outlook, &self.scale, &self.job, control)
             }
             (Source::Kept, Some(learned)) => {
-                let judged = laydown_domain::coat::verdict::judge(reading, target, &self.scale, &self.job, control)?;
+                let judged = judged()?;
                 let right = model::chance_right(&learned.outlook, &self.job, &self.scale, judged.net);
                 Ok(Verdict { right, ..judged })
             }
-            _ => laydown_domain::coat::verdict::judge(reading, target, &self.scale, &self.job, control),
+            _ => judged(),
         }
     }
 
@@ -88,7 +89,7 @@ impl WeighContext {
         let Source::Pooled { pots, .. } = target.source else { return Vec::new() };
         let before = self.best_target().ok().map(|before| before.wet);
         let (number, after) = (|grams| self.style.mass_number(grams, self.scale.step), self.mass(target.wet));
-        let is_new = |before: &Grams| !self.known.was_told && self.mass(*before) != after;
+        let is_new = |before: &Grams| !self.known.was_announced && self.mass(*before) != after;
         let first = before.filter(is_new).map(|before| moved(pots, &number(before), &after));
         first.into_iter().chain(self.known.disagreements.iter().cloned()).map(Note::attention).collect()
     }
@@ -108,34 +109,17 @@ impl WeighContext {
     }
 
     /// Remembers that the potter has seen where the target went.
-    pub(super) fn told(&self, tx: &mut Transaction<'_>, target: &Target) -> Result<()> {
+    pub(super) fn remember_announced(&self, tx: &mut Transaction<'_>, target: &Target) -> Result<()> {
         let is_pooled = matches!(target.source, Source::Pooled { .. });
-        if is_pooled && !self.known.was_told { remember(tx, &self.told_name(), &true) } else { Ok(()) }
+        if is_pooled && !self.known.was_announced { remember(tx, &self.announced_under(), &true) } else { Ok(()) }
     }
 
     pub(super) fn target_id(&self) -> String {
         [&self.entry.form, &self.entry.bucket, self.zone().code(), &self.entry.scale].join(" ")
     }
 
-    fn told_name(&self) -> String {
-        format!("told {} {}", self.glaze.id, self.zone().code())
-    }
-}
-
-/// The target that a potter keeps: so much dry glaze, in today's bucket.
-fn kept(job: &Job, dry: Grams) -> Target {
-    let wet = job.solids.wet(dry);
-    let tolerance = job.sensitivity.tolerance();
-    Target {
-        wet,
-        low: wet * (1.0 - tolerance),
-        high: wet * (1.0 + tolerance),
-        interval: (wet, wet),
-        dry,
-        laydown: Laydown::of(dry, job.zone.area),
-        source: Source::Kept,
-        pots: 0,
-        tolerance,
+    fn announced_under(&self) -> String {
+        format!("announced {} {}", self.glaze.id, self.zone().code())
     }
 }
 
@@ -150,7 +134,7 @@ impl Studio {
             let context = self.learned_context(tx.conn(), now, target)?;
             let target = context.target()?;
             let (form, zone) = (context.form.id, context.zone());
-            remember(tx, &context.told_name(), &true)?;
+            remember(tx, &context.announced_under(), &true)?;
             tx.put(&with_choice(context.glaze.clone(), form, zone, choice, target.dry))?;
             let sentence = match choice {
                 TargetChoice::AllEvidence => say::uses_all(),

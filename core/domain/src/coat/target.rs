@@ -292,19 +292,33 @@ pub fn of_both_sides(job: &Job, sides: [(&Target, SquareCentimetres); 2]) -> Tar
     // Where the coats overlap a dip covers the wall once.
     let once = job.zone.area / (inside_area + outside_area);
     let both = |grams: fn(&Target) -> Grams| (grams(inside) + grams(outside)) * once;
-    let wet = both(|target| target.wet);
-    let dry = job.solids.dry(wet);
-    let tolerance = job.sensitivity.tolerance();
+    let interval = (both(|target| target.interval.0), both(|target| target.interval.1));
     Target {
-        wet,
-        low: wet * (1.0 - tolerance),
-        high: wet * (1.0 + tolerance),
-        interval: (both(|target| target.interval.0), both(|target| target.interval.1)),
-        dry,
-        laydown: Laydown::of(dry, job.zone.area),
-        source: Source::Sides,
         pots: inside.pots + outside.pots,
-        tolerance,
+        ..Target::within_tolerance(job, both(|target| target.wet), interval, Source::Sides)
+    }
+}
+
+/// The target that a potter keeps, in wet grams of today's bucket: it is as sure as the potter.
+pub fn kept(job: &Job, wet: Grams) -> Target {
+    Target::within_tolerance(job, wet, (wet, wet), Source::Kept)
+}
+
+impl Target {
+    /// So much wet glaze, with what the glaze tolerates to either side accepted; no pots.
+    fn within_tolerance(job: &Job, wet: Grams, interval: (Grams, Grams), source: Source) -> Target {
+        let (dry, tolerance) = (job.solids.dry(wet), job.sensitivity.tolerance());
+        Target {
+            wet,
+            low: wet * (1.0 - tolerance),
+            high: wet * (1.0 + tolerance),
+            interval,
+            dry,
+            laydown: Laydown::of(dry, job.zone.area),
+            source,
+            pots: 0,
+            tolerance,
+        }
     }
 }
 
@@ -327,18 +341,8 @@ impl Aim {
             return Err(TargetError::NoNumber);
         }
         let wet = Grams::new(wet);
-        let dry = job.solids.dry(wet);
-        Ok(Target {
-            wet,
-            low: wet * (1.0 - tolerance),
-            high: wet * (1.0 + tolerance),
-            interval: (wet / spread, wet * spread),
-            dry,
-            laydown: Laydown::of(dry, job.zone.area),
-            source: self.source,
-            pots: self.pots,
-            tolerance,
-        })
+        let interval = (wet / spread, wet * spread);
+        Ok(Target { pots: self.pots, ..Target::within_tolerance(job, wet, interval, self.source) })
     }
 }
 
