@@ -172,7 +172,7 @@ fn a_verdict_says_its_chance_and_is_green_only_with_four_in_five() {
     assert_eq!((verdict("14.2").kind, verdict("21.9").kind), (VerdictKind::Short, VerdictKind::Over));
     let mut edge = (150..175).map(|tenths| verdict(&format!("{:.1}", f64::from(tenths) / 10.0)));
     let between = edge.find(|verdict| verdict.kind == VerdictKind::CannotTell).unwrap();
-    assert!(between.detail.starts_with("Too far from the aim to be sure: "), "{}", between.detail);
+    assert!(between.detail.starts_with("Too far from the aim to be sure. Stay within "), "{}", between.detail);
 
     let scale = bench.weigh(net("")).entry.scale;
     // The same pots on a scale for the kitchen: half the coats were "can't tell" there.

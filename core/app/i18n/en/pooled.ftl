@@ -29,7 +29,7 @@ accepted = Accepted: what comes out right in at least 4 of 5.
 ## A verdict by chances. $span: weights such as "18.0 to 20.8 g". $step: the step of the scale.
 headline-probably = PROBABLY WITHIN
 probably = Likely right. Steps of { $step } are too coarse to be sure of { $span }.
-not-sure = Too far from the aim to be sure: { $span } is.
+not-sure = Too far from the aim to be sure. Stay within { $span }.
 spoken-probably = Probably within. Save it.
 
 ## When fired pots first move a target. $before: a number. $after: a weight.
@@ -39,9 +39,9 @@ back-to = Back to { $before }
 keep = Keep { $now }
 use-all = Use fired pots
 uses-all = Targets follow your fired pots.
-uses-best = Targets here are as before the fired pots.
+uses-best = This zone is back to its target from before the fired pots.
 keeps = Target kept at { $now }.
-sets-targets = On Weigh, these fired pots set the target with all else that is known.
+sets-targets = On Weigh, the target comes from these fired pots and everything else known of this glaze.
 
 ## What disagrees or says little. $ratio: a percentage. $less, $more and $piece: what a potter calls a piece.
 all-right = All fired pots came out right. How much is too much is not known yet.
@@ -56,7 +56,7 @@ start-above = The starting value is { $ratio } more than your pots need.
 start-below = The starting value is { $ratio } less than your pots need.
 odd = { $piece } does not fit the others and hardly counts. Check its weight and rating.
 # $more and $less: a zone, a clay body or a cone.
-groups-apart = Needs differ: { $more } takes { $ratio } more than { $less }.
+groups-apart = They need different amounts: { $more } takes { $ratio } more than { $less }.
 some-piece = Unknown piece
 some-body = Unknown body
 # $form: the potter's name of a form.
@@ -83,8 +83,8 @@ test-tile = Test tile: { $tile }
 starting-value = Starting value
 # $laydown: dry glaze on an area.
 starts-with = { $laydown }.
-usual = What is usual
-usual-help = What laydown assumes of every glaze and form.
+usual = Usual values
+usual-help = What laydown assumes about every glaze and form.
 # $when: a moment. $wet: a weight. $look: thin, right or thick.
 when-and-weight = { $when }: { $wet }.
 when-weight-and-look = { $when }: { $wet }, { $look }.

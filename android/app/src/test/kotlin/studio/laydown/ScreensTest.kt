@@ -91,6 +91,23 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun weighByFiredPots() = screen("weigh-fired-pots", Pottery::taught) {
+        ready()
+        key("20.9")
+        until("WITHIN")
+        tap(R.id.target)
+        until("Details")
+    }
+
+    @Test
+    fun whyThisTarget() = screen("why-target", Pottery::taught) {
+        ready()
+        tap(R.id.target)
+        touch("Why this target?")
+        await("the evidence") { texts().any { it.startsWith("Percentages say") } }
+    }
+
+    @Test
     fun weighRecent() = screen("weigh-recent") {
         recent("3 coats today, 1 within.")
     }

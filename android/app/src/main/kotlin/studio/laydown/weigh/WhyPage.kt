@@ -33,11 +33,12 @@ class WhyPage(host: MainActivity, private val target: String) : ColumnPage(host)
     private fun ViewGroup.putEvidence(row: EvidenceRow) {
         put<View>(R.layout.gap)
         val title = listOf(row.weight, row.title).filter(String::isNotEmpty).joinToString(" · ")
-        put<ViewGroup>(R.layout.card).putRow(title, row.detail, if (row.piece.isEmpty()) null else R.drawable.ic_on) {
+        val card = put<ViewGroup>(R.layout.card)
+        card.putRow(title, row.detail, if (row.piece.isEmpty()) null else R.drawable.ic_on) {
             if (row.piece.isNotEmpty()) host.go(Place(PageKind.PIECE, row.piece))
         }
         if (row.toggle.isEmpty()) return
-        putButton(R.layout.add, row.toggle) {
+        card.putButton(R.layout.card_action, row.toggle) {
             save({ now -> setCounts(now, target, row.firing, row.piece, !row.counts) }, done = { refresh() })
         }
     }
