@@ -594,6 +594,11 @@ fn outlines_from_photographs() {
             handle: None,
             unlike: 0.0,
             sure: Sureness::Sure,
+            unclear: 0.0,
+            unclear_foot: 0.0,
+            foot_arc: None,
+            rim_arc: None,
+            focal: None,
         };
         for a in HARD {
             for b in HARD {

@@ -5,7 +5,7 @@ lamps and a coloured room, seen by a phone at 40 to 80 cm.
 
     scenes.py FOLDER FIRST GOOD [OBLIQUE BAD]
 writes GOOD pictures of pots seen from their side, OBLIQUE ones seen from 6 to 25 degrees above, BAD ones to be refused (each of
-ten kinds in turn), and truth.json. Seeds below 1000 are for tuning, those from 5000 on for measuring.
+ten kinds in turn), and truth.json. Seeds below 1000 and from 7000 to 7999 were tuned on; 5000 to 6999 and those from 8000 on are for measuring.
 """
 
 import json

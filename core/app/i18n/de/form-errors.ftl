@@ -31,5 +31,7 @@ photo-too-far = Das Stück ist im Bild zu klein. Näher herangehen, bis es minde
 photo-not-alone = Im Bild ist mehr als ein Gegenstand. Nur das Stück stehen lassen, das Lineal weit zur Seite.
 photo-too-tilted = Das Handy war zu schräg. Gerade halten, damit das Stück aufrecht steht.
 photo-lopsided = Die beiden Seiten sind für ein rundes Stück zu verschieden. Den Henkel genau zu einer Seite drehen, Schatten und helle Fenster vermeiden.
+photo-from-above = Das Handy sah von oben auf das Stück. Die Linse auf die halbe Höhe des Stücks halten.
+photo-stacked = Das sieht nach zwei Stücken aus, eines im oder auf dem anderen. Jedes Stück allein und ohne Deckel fotografieren.
 photo-too-flat = Ein so flaches Stück lässt sich nicht von der Seite messen. Stattdessen ein paar Breiten und Höhen messen.
 photo-size = Dieses Maß passt nicht zum Bild. Den Wert und die Einheit prüfen, und ob die Marken an den Enden sitzen.

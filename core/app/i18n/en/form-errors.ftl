@@ -35,5 +35,7 @@ photo-too-far = The piece is too small in the picture. Move closer, until it fil
 photo-not-alone = There is more than one thing in the picture. Leave only the piece, and the ruler well to one side.
 photo-too-tilted = The phone was tilted too much. Hold it level, so that the piece stands upright.
 photo-lopsided = The two sides differ too much for one round piece. Turn the handle straight to one side, and avoid shadows and bright windows.
+photo-from-above = The phone looked down on the piece. Hold the lens level with the middle of the piece.
+photo-stacked = This looks like two pieces, one in or on the other. Photograph each piece alone, without a lid.
 photo-too-flat = A piece this flat cannot be measured from the side. Measure a few widths and heights instead.
 photo-size = This size does not fit the picture. Check the figure, its unit, and that the marks are at its ends.

@@ -31,5 +31,7 @@ photo-too-far = La pieza es demasiado pequeña en la imagen. Acercarse hasta que
 photo-not-alone = Hay más de una cosa en la imagen. Dejar solo la pieza, y la regla bien a un lado.
 photo-too-tilted = El teléfono estaba demasiado inclinado. Sostenerlo recto, para que la pieza se vea vertical.
 photo-lopsided = Los dos lados son demasiado distintos para una pieza redonda. Girar el asa justo hacia un lado y evitar sombras y ventanas luminosas.
+photo-from-above = El teléfono miraba la pieza desde arriba. Sostener el objetivo a media altura de la pieza.
+photo-stacked = Parecen dos piezas, una dentro o encima de otra. Fotografiar cada pieza sola, sin tapa.
 photo-too-flat = Una pieza tan plana no se puede medir de lado. Medir unas cuantas anchuras y alturas.
 photo-size = Esta medida no encaja con la imagen. Revisar la cifra, su unidad y que las marcas estén en sus extremos.

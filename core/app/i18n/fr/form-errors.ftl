@@ -28,5 +28,7 @@ photo-too-far = La pièce est trop petite dans l’image. Approchez-vous, jusqu�
 photo-not-alone = Il y a plus d’une chose dans l’image. Ne laissez que la pièce, et la règle bien à côté.
 photo-too-tilted = Le téléphone était trop penché. Tenez-le d’aplomb, pour que la pièce soit droite.
 photo-lopsided = Les deux côtés diffèrent trop pour une seule pièce ronde. Tournez l’anse bien sur un côté, et évitez les ombres et les fenêtres claires.
+photo-from-above = Le téléphone regardait la pièce d’en haut. Tenez l’objectif à mi-hauteur de la pièce.
+photo-stacked = On dirait deux pièces, l’une dans ou sur l’autre. Photographiez chaque pièce seule, sans couvercle.
 photo-too-flat = Une pièce aussi plate ne se mesure pas de côté. Mesurez plutôt quelques largeurs et hauteurs.
 photo-size = Cette dimension ne correspond pas à l’image. Vérifiez le chiffre, son unité, et que les repères sont bien à ses bouts.

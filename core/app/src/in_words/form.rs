@@ -57,6 +57,8 @@ impl Sentence for PhotoError {
             PhotoError::NotAlone => say::photo_not_alone(),
             PhotoError::TooTilted => say::photo_too_tilted(),
             PhotoError::Lopsided => say::photo_lopsided(),
+            PhotoError::FromAbove => say::photo_from_above(),
+            PhotoError::Stacked => say::photo_stacked(),
             PhotoError::TooFlat => say::photo_too_flat(),
             PhotoError::Size => say::photo_size(),
         }

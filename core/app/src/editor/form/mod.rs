@@ -19,7 +19,7 @@ use crate::in_words::{Named, Sentence};
 use crate::lists;
 use crate::messages::{editor as shared, editor_form as say};
 use crate::{Result, StudioError};
-use laydown_domain::form::silhouette::{KnownSize, Trace, Traced};
+use laydown_domain::form::silhouette::{KnownSize, Sureness, Trace, Traced};
 use laydown_domain::form::{Form, FormError, ProfileError, ProfilePoint, ShapeClass, Stage, Usual, ZoneKind, tube};
 use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style, parse};
 use laydown_store::entity;
@@ -265,11 +265,16 @@ fn by_photo(
     );
     let symbol = builder.style.length.symbol();
     let size = builder.quantity(Ask::new("size", say::size()).hint(symbol), None, LENGTH);
-    let camera = builder.quantity(
-        Ask::new("camera_distance", say::camera_distance()).hint(symbol).help(say::camera_distance_help()),
-        Some(CAMERA.micrometres()),
-        LENGTH,
-    );
+    // A camera that noted its focal length says how far it was away.
+    let camera = if carried_trace(builder).is_some_and(|trace| trace.focal.is_some()) {
+        Some(CAMERA)
+    } else {
+        builder.quantity(
+            Ask::new("camera_distance", say::camera_distance()).hint(symbol).help(say::camera_distance_help()),
+            Some(CAMERA.micrometres()),
+            LENGTH,
+        )
+    };
     let details = details(context, builder, saved, usual.as_ref(), blank)?;
     let (Some(file), Some(trace)) = (file, carried_trace(builder)) else {
         builder.require("photo", say::photograph_missing());
@@ -277,9 +282,11 @@ fn by_photo(
     };
     let by_length = known.as_deref() == Some("length");
     builder.draw(photo::draw(TAKEN.photo, &file, &trace, by_length.then(|| marks(builder))));
-    builder.result(sureness(&trace));
+    let found = traced(builder);
+    let sure = found.as_ref().and_then(|found| found.as_ref().ok()).map_or(trace.sure, |(_, traced)| traced.sure);
+    builder.result(sureness(&trace, sure));
     let (Some(_), Some(_)) = (size, camera) else { return Ok(None) };
-    let traced = match traced(builder) {
+    let traced = match found {
         Some(Ok((_, traced))) => traced,
         Some(Err(sentence)) => {
             builder.field_error("size", sentence);
@@ -571,10 +578,10 @@ fn uncertainty_e4(traced: &Traced) -> i64 {
 }
 
 /// How far the outline is to be trusted.
-fn sureness(trace: &Trace) -> Note {
+fn sureness(trace: &Trace, sure: Sureness) -> Note {
     let sentence = match trace.handle {
-        Some(side) => say::sureness_and_handle(side.code(), trace.sure.name()),
-        None => trace.sure.name(),
+        Some(side) => say::sureness_and_handle(side.code(), sure.name()),
+        None => sure.name(),
     };
     Note::attention(sentence)
 }

@@ -1,14 +1,19 @@
 //! From a photograph taken from the side to a profile.
 //!
-//! The picture is decoded upright and made small ([`picture`]), the plain ground is told from the pot ([`ground`]), the
-//! pot's two edges are followed and its axis found ([`outline`]), and with one known size the outline is turned into
-//! radii at heights, as a lens at arm's length sees them ([`perspective`]). A picture that cannot be trusted is refused
-//! in words: better no outline than a wrong one.
+//! The picture is decoded upright and made small ([`picture`]). The ground is learnt from its border ([`ground`]), and what
+//! differs from it is cut out ([`mask`], by a least cut, [`cut`]). The pot's edge is followed ([`outline`]), its axis found and
+//! a handle left out ([`upright`]). Foot and rim are seen as arcs, which say from how high the lens looked ([`arcs`]). With one
+//! known size the outline becomes radii at heights, as a lens near the piece sees them ([`perspective`]). A picture that cannot
+//! be trusted is refused with the reason: better no outline than a wrong one.
 
-mod background;
+mod arcs;
+mod cut;
+mod ground;
+mod mask;
 mod outline;
 mod perspective;
 mod picture;
+mod upright;
 
 use serde::{Deserialize, Serialize};
 
@@ -50,6 +55,10 @@ pub enum PhotoError {
     Lopsided,
     /// Too flat to be seen from the side.
     TooFlat,
+    /// Seen from above, so that heights look shorter.
+    FromAbove,
+    /// More than one turned wall, one on or in the other.
+    Stacked,
     /// A known size that cannot be.
     Size,
 }
@@ -85,6 +94,17 @@ pub struct Axis {
     pub rim: (f64, f64),
 }
 
+/// The arc in which the circle of a foot or a rim is seen: half an ellipse, as the lens is above or below it.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct EndArc {
+    /// How far its middle stands out beyond its ends, pixels; less than 0 where it is bent inwards.
+    pub sagitta: f64,
+    /// Half the distance of its ends, pixels.
+    pub half: f64,
+    /// How far the edge strays from it, pixels: the median.
+    pub stray: f64,
+}
+
 /// What was seen in a photograph: pixels of the upright picture, so that the known size can be given afterwards.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Trace {
@@ -106,6 +126,21 @@ pub struct Trace {
     pub unlike: f64,
     /// How far it is to be trusted.
     pub sure: Sureness,
+    /// Which part of the edge hardly differs from what lies beside it: of the whole edge.
+    #[serde(default)]
+    pub unclear: f64,
+    /// The same of the edge near the ground, where shadows cling.
+    #[serde(default)]
+    pub unclear_foot: f64,
+    /// The arc of the foot, where it is seen: from how far above the lens looks.
+    #[serde(default)]
+    pub foot_arc: Option<EndArc>,
+    /// The arc of the rim.
+    #[serde(default)]
+    pub rim_arc: Option<EndArc>,
+    /// The lens's focal length in pixels, where the camera noted it: then no distance needs to be known.
+    #[serde(default)]
+    pub focal: Option<f64>,
 }
 
 /// What is known of the piece's size.
@@ -135,6 +170,10 @@ pub struct Traced {
     pub fine: Vec<(Millimetres, Millimetres)>,
     /// One standard uncertainty of an area made from it, as a fraction.
     pub relative_uncertainty: f64,
+    /// How far the lens pointed downwards, radians.
+    pub pitch: f64,
+    /// How far it is to be trusted: no further than the trace.
+    pub sure: Sureness,
 }
 
 /// Finds the outline of a piece in a photograph.
@@ -143,12 +182,13 @@ pub struct Traced {
 /// When it is no picture, or none that can be trusted; the sentence says what to do.
 pub fn trace(bytes: &[u8]) -> Result<Trace, PhotoError> {
     let picture = picture::read(bytes)?;
-    let (ground, mask) = background::pot(&picture)?;
+    let (ground, mask) = mask::pot(&picture)?;
     outline::follow(&picture, &ground, &mask)
 }
 
 impl Trace {
-    /// The profile, once a size is known; `camera` is the distance from the lens to the axis.
+    /// The profile, once a size is known; `camera` is the distance from the lens to the axis, which counts where the focal
+    /// length is not known.
     ///
     /// # Errors
     /// When the size cannot be that of what is seen.

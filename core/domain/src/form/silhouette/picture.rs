@@ -4,10 +4,10 @@ use std::io::Cursor;
 
 use image::codecs::jpeg::JpegEncoder;
 use image::metadata::Orientation;
-use image::{DynamicImage, Rgb, Rgb32FImage};
+use image::{DynamicImage, ImageDecoder, Rgb, Rgb32FImage};
 
 use super::PhotoError;
-use crate::decode::{Undecodable, decode, upright};
+use crate::decode::{Undecodable, decode, opened, upright};
 
 /// The most pixels of a photograph.
 const MOST_PIXELS: u64 = 50_000_000;
@@ -17,6 +17,11 @@ const FEWEST: u32 = 240;
 const MOST_STRETCH: u32 = 8;
 /// The longer side of the small picture, about: an outline is followed to a tenth of its pixels.
 const LONGEST: u32 = 900;
+
+/// Long over short side of the frames that cameras take.
+const FRAMES: [f64; 2] = [4.0 / 3.0, 3.0 / 2.0];
+/// Focal lengths for a full frame that are believed, mm.
+const FOCALS: std::ops::RangeInclusive<f64> = 13.0..=200.0;
 
 /// A small upright picture: linear enough for telling a pot from its ground, 0 to 255 in three colours.
 pub(super) struct Picture {
@@ -28,6 +33,8 @@ pub(super) struct Picture {
     pub(super) step: f64,
     /// Size of the upright photograph.
     pub(super) whole: (u32, u32),
+    /// The lens's focal length in pixels of the photograph, where the camera noted it.
+    pub(super) focal: Option<f64>,
 }
 
 impl Picture {
@@ -68,6 +75,7 @@ pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
     if shorter < FEWEST || longer / shorter > MOST_STRETCH {
         return Err(PhotoError::TooSmall);
     }
+    let focal = focal(bytes, picture.width(), picture.height());
     let step = longer.div_ceil(LONGEST).max(1);
     let mut small = DynamicImage::ImageRgb32F(shrink(&picture, step, orientation));
     let whole = upright(picture.width(), picture.height(), orientation);
@@ -76,7 +84,23 @@ pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
     let (width, height) = (small.width() as usize, small.height() as usize);
     let pixels: Vec<[f32; 3]> = small.into_rgb32f().pixels().map(|pixel| pixel.0).collect();
     let pixels = soften(&pixels, width, height);
-    Ok(Picture { width, height, pixels, step: f64::from(step), whole })
+    Ok(Picture { width, height, pixels, step: f64::from(step), whole, focal })
+}
+
+/// The focal length in pixels, from that for a full frame (36 x 24 mm) with the same diagonal. `None` where the camera noted
+/// none, and where the picture is no whole frame of a camera, as one that was cropped.
+///
+/// Source: CIPA DC-008 (Exif 2.32), tag 0xA405 FocalLengthIn35mmFilm; diagonals: CIPA DCG-001.
+fn focal(bytes: &[u8], width: u32, height: u32) -> Option<f64> {
+    let raw = opened(bytes, MOST_PIXELS).ok()?.exif_metadata().ok()??;
+    let exif = exif::Reader::new().read_raw(raw).ok()?;
+    let number = |tag| exif.get_field(tag, exif::In::PRIMARY).and_then(|field| field.value.get_uint(0));
+    let focal = f64::from(number(exif::Tag::FocalLengthIn35mmFilm)?);
+    let is_whole = number(exif::Tag::PixelXDimension).is_none_or(|noted| noted == width || noted == height);
+    let aspect = f64::from(width.max(height)) / f64::from(width.min(height));
+    let is_frame = FRAMES.iter().any(|frame| (aspect / frame - 1.0).abs() < 0.01);
+    let diagonal = f64::from(width).hypot(f64::from(height));
+    (is_whole && is_frame && FOCALS.contains(&focal)).then(|| focal * diagonal / 36f64.hypot(24.0))
 }
 
 /// A smaller copy for showing: upright, without anything beside the picture.

@@ -60,6 +60,20 @@ fn oriented(jpeg: &[u8], orientation: u8) -> Vec<u8> {
     [&jpeg[..2], &exif, &jpeg[2..]].concat()
 }
 
+/// The same JPEG with the focal length for a full frame, mm, that a phone writes beside it.
+fn focused(jpeg: &[u8], focal: u8) -> Vec<u8> {
+    let exif = [
+        b"\xFF\xE1\x00\x34Exif\0\0II\x2A\0\x08\0\0\0\x01\0".as_slice(),
+        // The Exif directory, right behind this one, with one entry.
+        b"\x69\x87\x04\0\x01\0\0\0\x1A\0\0\0\0\0\0\0\x01\0",
+        b"\x05\xA4\x03\0\x01\0\0\0",
+        &[focal],
+        b"\0\0\0\0\0\0\0",
+    ]
+    .concat();
+    [&jpeg[..2], &exif, &jpeg[2..]].concat()
+}
+
 fn line(points: &[(Millimetres, Millimetres)]) -> Vec<Point> {
     points.iter().map(|(height, radius)| Point { height: height.value(), radius: radius.value() }).collect()
 }
@@ -90,11 +104,27 @@ fn each_way_to_give_the_size_leads_to_the_same_profile() {
     ];
     let areas = sizes.map(|known| {
         let traced = trace.profile(&known, FAR).unwrap();
-        assert!((0.06..0.1).contains(&traced.relative_uncertainty), "{}", traced.relative_uncertainty);
+        assert!((0.02..0.08).contains(&traced.relative_uncertainty), "{}", traced.relative_uncertainty);
         revolve::swept_area(&line(&traced.fine))
     });
     assert_relative_eq!(areas[0], areas[1], max_relative = 0.01);
     assert_relative_eq!(areas[0], areas[2], max_relative = 0.01);
+}
+
+#[test]
+fn a_focal_length_that_the_camera_noted_stands_for_the_distance() {
+    let jpeg = encoded(&drawn(cup(0.0)), ImageFormat::Jpeg);
+    assert_eq!(trace(&jpeg).unwrap().focal, None);
+    let noted = trace(&focused(&jpeg, 200)).unwrap();
+    // 800 x 600 pixels have a diagonal of 1,000; that of a full frame is 43.27 mm (CIPA DCG-001).
+    assert_relative_eq!(noted.focal.unwrap(), 200.0 * 1000.0 / 43.27, max_relative = 1e-3);
+    let height = KnownSize::Height(mm(90.0));
+    let by = |distance: f64| noted.profile(&height, mm(distance)).unwrap().fine;
+    assert_eq!(by(300.0), by(900.0));
+    // No lens of a phone, and a picture that was cropped.
+    assert_eq!(trace(&focused(&jpeg, 2)).unwrap().focal, None);
+    let cropped = image::imageops::crop_imm(&drawn(cup(0.0)), 0, 0, 800, 560).to_image();
+    assert_eq!(trace(&focused(&encoded(&cropped, ImageFormat::Jpeg), 26)).unwrap().focal, None);
 }
 
 #[test]
@@ -216,6 +246,12 @@ fn pictures_without_one_whole_upright_piece_are_refused() {
         y > 150.0 && y < 450.0 && x > 300.0 - bulge && x < 500.0 - bulge
     };
     assert_eq!(refused(&lump), PhotoError::Lopsided);
+    // A cup put over a bottle: above the neck the wall stands out at once.
+    let stacked = |x: f64, y: f64| {
+        let half = if y < 250.0 { 90.0 } else { 55.0 };
+        (100.0..450.0).contains(&y) && (x - 400.0).abs() < half
+    };
+    assert_eq!(refused(&stacked), PhotoError::Stacked);
     let night = encoded(&RgbImage::from_pixel(800, 600, Rgb([9, 10, 12])), ImageFormat::Png);
     assert_eq!(trace(&night), Err(PhotoError::TooDark));
     let stamp = encoded(&RgbImage::from_pixel(120, 90, Rgb(GROUND)), ImageFormat::Png);
