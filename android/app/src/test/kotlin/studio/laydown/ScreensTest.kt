@@ -586,14 +586,34 @@ class ScreensTest(private val look: Look) {
         await(said) { texts().any { it.startsWith(said) } }
     }
 
-    private fun screen(name: String, phone: (Look) -> Phone = Pottery::furnished, go: Phone.() -> Unit) = phone(look).use {
-        it.go()
-        it.idle()
-        it.screenshot("$name-${look.words}")
-        assertEquals(emptyList<String>(), it.audit())
+    /** The way to a screen is told in English; once there, the phone is set to the look's language. */
+    private fun screen(name: String, phone: (Look) -> Phone = Pottery::furnished, go: Phone.() -> Unit) =
+        phone(look.copy(language = ENGLISH)).use {
+            it.go()
+            it.idle()
+            if (look.language != ENGLISH) {
+                it.look = look
+                it.awaitWords()
+            }
+            it.screenshot("$name-${look.words}")
+            assertEquals(emptyList<String>(), it.audit())
+        }
+
+    /** Until everything is said anew, which another thread does: the texts have stayed for a while. */
+    private fun Phone.awaitWords() {
+        var (before, looks) = emptyList<String>() to 0
+        await("words that stay") {
+            val now = texts()
+            looks = if (now == before) looks + 1 else 0
+            before = now
+            looks > LOOKS
+        }
     }
 
     companion object {
+        /** How often the texts are found as before until they are taken to stay. */
+        const val LOOKS = 60
+        const val ENGLISH = "en-rGB"
         const val WAY = "How you weigh: After tare. Tap to change to: Two weights."
 
         @JvmStatic

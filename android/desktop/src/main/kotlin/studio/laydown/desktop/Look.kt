@@ -40,6 +40,15 @@ data class Look(
         val SMALL = Look(across = 320, along = 568)
 
         /** The looks every screen is shown and audited in. */
-        val ALL = listOf(Look(), Look(night = true), Look(fontScale = 1.5f), Look(landscape = true), SMALL)
+        val ALL = listOf(
+            Look(),
+            Look(night = true),
+            Look(fontScale = 1.5f),
+            Look(landscape = true),
+            SMALL,
+            Look(language = "de-rDE"),
+            // English half as long again, with an accent on each letter: what a translation may come to, and what was never one.
+            Look(language = "en-rXA"),
+        )
     }
 }

@@ -70,6 +70,9 @@ class Phone(
             field = value
             atOnce {
                 value.apply()
+                // Android tells the app before it makes an activity anew.
+                val app = RuntimeEnvironment.getApplication()
+                app.onConfigurationChanged(app.resources.configuration)
                 tasks.recreate()
             }
             idle()

@@ -134,7 +134,10 @@ class PhoneTest {
     }
 
     @Test
-    fun everyLookHasItsName() = assertEquals(listOf("light", "dark", "font-1.5", "landscape", "320x568"), Look.ALL.map { it.words })
+    fun everyLookHasItsName() = assertEquals(
+        listOf("light", "dark", "font-1.5", "landscape", "320x568", "de-rDE", "en-rXA"),
+        Look.ALL.map { it.words },
+    )
 
     @Test
     fun picturesAreTheSameEveryTimeAndDarkenedBehindADialog() = bench().use {
