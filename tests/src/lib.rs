@@ -115,6 +115,7 @@ pub fn glaze_called(id: Uuid, name: &str) -> Glaze {
         starting_laydown_mg_dm2: 5_500,
         gone: false,
         targets: None,
+        drift_answered_at: None,
     }
 }
 

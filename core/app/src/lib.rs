@@ -59,8 +59,8 @@ pub use editor::{
     Touch, Value,
 };
 pub use findings::{
-    AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, FindingsView, GlazeFindingsView, LegendEntry, Mark, Stroke,
-    WindowView,
+    AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, FindingsSection, FindingsView, GlazeFindingsView,
+    LegendEntry, Mark, Stroke, WindowView,
 };
 pub use folder::{Folder, FolderEntry, FolderError, ProgressListener, Stop, folder_at};
 pub use history::{HistoryEntry, HistoryView};

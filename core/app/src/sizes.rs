@@ -5,7 +5,8 @@ use uuid::Uuid;
 
 use super::archive::{Archivable, found, in_use};
 use super::evidence::{
-    Pieces, code, finest_step, latest_sg, parse_id, powder_density, sensitivity, sg_reading, style, usable,
+    Pieces, code, finest_step, latest_sg, newest_bucket, parse_id, powder_density, sensitivity, sg_reading, style,
+    usable,
 };
 use super::form_geometry::shape;
 use super::in_words;
@@ -94,11 +95,7 @@ impl Known {
         };
         let glaze: entity::Glaze = found(conn, glaze)?;
         // Today's bucket is the one mixed last; without one, the glaze is taken as it was then.
-        let bucket = in_use::<entity::Bucket>(conn, None)?
-            .into_iter()
-            .filter(|bucket| bucket.glaze == glaze.id)
-            .max_by_key(|bucket| bucket.mixed_at);
-        let sg = match bucket {
+        let sg = match newest_bucket(conn, glaze.id)? {
             Some(bucket) => latest_sg(conn, bucket.id)?.0,
             None => sg_reading(piece.specific_gravity_e5, piece.sg_uncertainty_e5)?,
         };

@@ -387,6 +387,8 @@ entities! {
         /// How targets are chosen where the potter chose: `[zone, "best"]` for the best single evidence in a zone, and
         /// `[zone form, mg]` for the dry glaze that is kept as the target in a zone of a form.
         targets: Option<Pairs>,
+        /// When the potter last answered that coats drift off their aims, unix ms: coats until then are not counted any more.
+        drift_answered_at: Option<i64>,
     }
 
     /// One mixed lot of a glaze.

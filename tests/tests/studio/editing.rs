@@ -267,6 +267,7 @@ impl Things<'_, '_> {
             starting_laydown_mg_dm2: self.rng.i64(3_001..8_000),
             gone: false,
             targets: None,
+            drift_answered_at: Some(NOW.unix_ms),
         };
         self.put(EditorKind::Glaze, &glaze)
     }

@@ -73,6 +73,7 @@ field = { $field ->
     [sensitivity] Empfindlichkeit gegen die Dicke
     [powder_density] Pulverdichte
     [starting_laydown] Auftragsmenge zum Start
+    [drift_answered_at] Abweichung beantwortet
     [gone] entfernt oder archiviert
     [glaze] Glasur
     [volume] Volumen

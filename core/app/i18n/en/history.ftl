@@ -85,6 +85,7 @@ field = { $field ->
     [sensitivity] sensitivity to thickness
     [powder_density] powder density
     [starting_laydown] starting laydown
+    [drift_answered_at] drift answered
     [gone] removed or archived
     [glaze] glaze
     [volume] volume

@@ -73,6 +73,7 @@ field = { $field ->
     [sensitivity] sensibilidad al grosor
     [powder_density] densidad del polvo
     [starting_laydown] gramaje inicial
+    [drift_answered_at] desvío anotado
     [gone] quitado o archivado
     [glaze] esmalte
     [volume] volumen

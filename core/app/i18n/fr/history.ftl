@@ -70,6 +70,7 @@ field = { $field ->
     [sensitivity] sensibilité à l’épaisseur
     [powder_density] densité de la poudre
     [starting_laydown] grammage de départ
+    [drift_answered_at] dérive notée
     [gone] supprimé ou archivé
     [glaze] émail
     [volume] volume

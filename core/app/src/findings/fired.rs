@@ -26,6 +26,8 @@ pub(super) const MOST_LOOKS: usize = 400;
 pub(super) struct Weighed {
     pub(super) form: Uuid,
     pub(super) zone: ZoneKind,
+    pub(super) bucket: Uuid,
+    pub(super) scale: Uuid,
     /// Unix ms.
     pub(super) at: i64,
     pub(super) net_mg: i64,
@@ -49,6 +51,8 @@ pub(super) struct Fired {
     pub(super) glazes: BTreeMap<Uuid, OfGlaze>,
     /// Whether there are older coats that were not looked through.
     pub(super) is_cut: bool,
+    /// When the oldest of those looked through was weighed, unix ms.
+    pub(super) since: i64,
 }
 
 impl Fired {
@@ -60,11 +64,19 @@ impl Fired {
             // A coat comes once for each firing of its piece, one after the other.
             if before.replace(row.coat) != Some(row.coat) {
                 count += 1;
-                let weighed =
-                    |zone| Weighed { form: row.form, zone, at: row.at, net_mg: row.net_mg, aim_mg: row.aim_mg };
+                let weighed = |zone| Weighed {
+                    form: row.form,
+                    zone,
+                    bucket: row.bucket,
+                    scale: row.scale,
+                    at: row.at,
+                    net_mg: row.net_mg,
+                    aim_mg: row.aim_mg,
+                };
                 glazes.entry(row.glaze).or_default().coats.extend(row.zone.parse().ok().map(weighed));
             }
         }
+        let since = rows.last().map_or(i64::MAX, |oldest| oldest.at);
         let pieces = by_piece(rows);
         let mut known = Known {
             bodies: entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect(),
@@ -81,7 +93,7 @@ impl Fired {
                 }
             }
         }
-        Ok(Fired { glazes, is_cut: count >= NEWEST as usize })
+        Ok(Fired { glazes, is_cut: count >= NEWEST as usize, since })
     }
 }
 

@@ -6,6 +6,7 @@
 
 mod choice;
 mod evidence;
+mod size;
 mod why;
 mod words;
 
@@ -27,6 +28,8 @@ use laydown_store::{Transaction, entity, evidence_stamp};
 
 pub(crate) use choice::{Chosen, chosen, options, with_choice};
 pub use choice::{TargetChoice, TargetOption};
+pub(crate) use evidence::{Known, known};
+pub(crate) use size::{ShapeSizes, shapes};
 pub use why::{EvidenceRow, WhyTargetView};
 pub(crate) use why::{wet, why};
 pub(crate) use words::{disagreements, moved};
@@ -121,7 +124,7 @@ impl Cache {
 
 /// A fit with the evidence it rests on.
 struct Fit {
-    known: evidence::Known,
+    known: Known,
     fitted: Fitted,
 }
 
@@ -143,8 +146,8 @@ fn fitted(
     glaze: &entity::Glaze,
     form: &entity::Form,
     job: &Job,
-) -> Result<std::result::Result<Fit, evidence::Known>> {
-    let known = evidence::known(conn, glaze)?;
+) -> Result<std::result::Result<Fit, Known>> {
+    let known = known(conn, glaze)?;
     if known.evidence.pots.len() < ENOUGH {
         return Ok(Err(known));
     }
