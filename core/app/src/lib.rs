@@ -77,8 +77,8 @@ pub use sizes::{SizeRow, SizesView};
 pub use sync::{SyncConfig, SyncFailure, SyncLocation, SyncReport, SyncView};
 pub use sync_now::{SyncProgress, SyncRequest, sync_now};
 pub use weigh::{
-    Field, FieldError, Gauge, NextCoat, PieceGroup, PieceToGlaze, PiecesToGlazeView, Question, RecentCoat, SetupStep,
-    Suggestion, TargetView, VerdictView, WeighEntry, WeighField, WeighMode, WeighView,
+    Field, FieldError, Gauge, MovedTarget, NextCoat, PieceGroup, PieceToGlaze, PiecesToGlazeView, Question, RecentCoat,
+    SetupStep, Suggestion, TargetView, VerdictView, WeighEntry, WeighField, WeighMode, WeighView,
 };
 
 uniffi::setup_scaffolding!();

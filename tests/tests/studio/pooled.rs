@@ -127,8 +127,11 @@ fn a_target_that_fired_pots_move_says_so_once_and_goes_back_in_one_tap() {
     let labels: Vec<&str> = after.options.iter().map(|option| option.label.as_str()).collect();
     assert_eq!(labels, [format!("Back to {}", before.wet), format!("Keep {}", after.wet)]);
 
-    // Back, which holds after a restart, and undone.
-    let back = bench.studio.choose_target(NOW, &bench.target().id, TargetChoice::BestEvidence).unwrap();
+    // Back in one tap from the announcement, which holds after a restart, and undone.
+    let announced = bench.weigh(net("")).moved.unwrap();
+    assert_eq!((announced.text, announced.keep.label), (moved, format!("Keep {}", before.wet)));
+    let back = bench.studio.choose_target(NOW, &bench.target().id, announced.keep.choice).unwrap();
+    assert_eq!(bench.weigh(net("")).moved, None);
     let bench = bench.reopen();
     assert_eq!((bench.target().wet, bench.target().source), (before.wet.clone(), before.source.clone()));
     assert!(!bench.says("becomes"));
@@ -239,6 +242,15 @@ fn the_page_lists_each_piece_with_its_weight_and_one_can_be_left_out() {
     assert!(row.title.starts_with("Small mug, ") && row.title.ends_with(", inside"), "{}", row.title);
     assert!(row.detail.contains(": 15.2 g, thin. Without it: "), "{}", row.detail);
     assert_eq!(bench.studio.piece(NOW, &row.piece).unwrap().piece, pieces[2]);
+
+    // A piece that was photographed is shown.
+    assert!(why.rows.iter().all(|row| row.photo.is_empty()));
+    bench.studio.save_photo(NOW, &pieces[2], "", &bench.photograph("before.jpg")).unwrap();
+    bench.studio.save_photo(NOW, &pieces[2], &firing, &bench.photograph("after.jpg")).unwrap();
+    bench.studio.save_photo(NOW, &pieces[2], "", &bench.photograph("later.jpg")).unwrap();
+    let shown = bench.studio.assessment(NOW, &firing, &pieces[2]).unwrap().photos;
+    let row = bench.why().rows.into_iter().find(|row| row.piece == pieces[2]).unwrap();
+    assert_eq!(row.photo, shown[0].preview, "that of the firing after which it was judged");
 
     let before = bench.target().wet;
     let left_out = bench.studio.set_counts(NOW, &bench.target().id, &firing, &pieces[2], false).unwrap();

@@ -262,7 +262,7 @@ next-size = Nächste Größe, { $volume }
 size-amount = { $aim } ({ $low } bis { $high })
 holds = Inhalt, { $unit }
 aim-may-be = So weit kann das Ziel danebenliegen
-sizes-words = { $title }. { $sizes }.
+sizes-words = { $title }; { $sizes }.
 size-at = bei { $volume } { $wet }
 
 sets-title = Passende Serien
@@ -282,8 +282,8 @@ next-to-match = Das nächste passende Stück: { $wet }.
 use-title = Verbrauch
 each-week = In der Woche
 weekly = { $coats ->
-    [one] { $wet } nass. { $coats } Auftrag in höchstens { $weeks } Wochen.
-   *[other] { $wet } nass. { $coats } Aufträge in höchstens { $weeks } Wochen.
+    [one] { $wet } nass, aus { $coats } Auftrag der letzten { $weeks } Wochen.
+   *[other] { $wet } nass, aus { $coats } Aufträgen der letzten { $weeks } Wochen.
 }
 bucket-left = { $coats ->
     [0] { $wet } übrig: weniger als ein Drittel des Ansatzes. Nachmischen.

@@ -311,7 +311,7 @@ size-amount = { $aim } ({ $low } to { $high })
 holds = Holds, { $unit }
 aim-may-be = Aim may be off as far
 # $sizes: items as below, with semicolons.
-sizes-words = { $title }. { $sizes }.
+sizes-words = { $title }; { $sizes }.
 size-at = at { $volume } { $wet }
 
 ## Sets that match
@@ -336,8 +336,8 @@ use-title = Use
 each-week = A week
 # $wet: a weight. $weeks: a whole number.
 weekly = { $coats ->
-    [one] { $wet } wet. { $coats } coat in { $weeks } weeks at most.
-   *[other] { $wet } wet. { $coats } coats in { $weeks } weeks at most.
+    [one] { $wet } wet, from { $coats } coat in the last { $weeks } weeks.
+   *[other] { $wet } wet, from { $coats } coats in the last { $weeks } weeks.
 }
 # $wet: a weight.
 bucket-left = { $coats ->

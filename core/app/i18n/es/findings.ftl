@@ -262,7 +262,7 @@ next-size = Tamaño siguiente, { $volume }
 size-amount = { $aim } ({ $low } a { $high })
 holds = Capacidad, { $unit }
 aim-may-be = Hasta aquí puede errar el objetivo
-sizes-words = { $title }. { $sizes }.
+sizes-words = { $title }; { $sizes }.
 size-at = con { $volume } { $wet }
 
 sets-title = Tandas que combinan
@@ -282,8 +282,8 @@ next-to-match = Siguiente pieza que combina: { $wet }.
 use-title = Consumo
 each-week = Por semana
 weekly = { $coats ->
-    [one] { $wet } húmedo. { $coats } capa en { $weeks } semanas como mucho.
-   *[other] { $wet } húmedo. { $coats } capas en { $weeks } semanas como mucho.
+    [one] { $wet } húmedo, de { $coats } capa de las últimas { $weeks } semanas.
+   *[other] { $wet } húmedo, de { $coats } capas de las últimas { $weeks } semanas.
 }
 bucket-left = { $coats ->
     [0] Quedan { $wet }: menos de un tercio de lo preparado. Mezclar más.

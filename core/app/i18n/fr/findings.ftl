@@ -253,7 +253,7 @@ next-size = Taille suivante, { $volume }
 size-amount = { $aim } ({ $low } à { $high })
 holds = Contenance, { $unit }
 aim-may-be = Écart possible de la cible
-sizes-words = { $title }. { $sizes }.
+sizes-words = { $title }; { $sizes }.
 size-at = à { $volume } { $wet }
 
 sets-title = Séries assorties
@@ -273,8 +273,8 @@ next-to-match = Prochaine pièce assortie : { $wet }.
 use-title = Consommation
 each-week = Par semaine
 weekly = { $coats ->
-    [one] { $wet } humide. { $coats } couche en { $weeks } semaines au plus.
-   *[other] { $wet } humide. { $coats } couches en { $weeks } semaines au plus.
+    [one] { $wet } humide, d'après { $coats } couche des { $weeks } dernières semaines.
+   *[other] { $wet } humide, d'après { $coats } couches des { $weeks } dernières semaines.
 }
 bucket-left = { $coats ->
     [0] Reste { $wet } : moins d'un tiers de la préparation. Refaites-en.

@@ -7,7 +7,10 @@ mod faults;
 mod fired;
 mod sets;
 mod sizes;
+mod svg;
 mod text;
+
+use std::path::Path;
 
 use rusqlite::Connection;
 
@@ -26,7 +29,7 @@ use laydown_domain::form::ZoneKind;
 use laydown_domain::learning::observation::{ENOUGH, FiredObservation, groups};
 use laydown_domain::learning::window::{Window, WindowEstimate, estimate};
 use laydown_domain::units::{Laydown, Style};
-use laydown_store::entity;
+use laydown_store::{StoreError, entity, whole_file};
 use text::{Place, Rest, rests, scope, sentence, sentences, sureness, window_chart};
 
 pub use chart::{AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Stroke};
@@ -169,6 +172,21 @@ impl Studio {
                 notes,
             })
         })
+    }
+
+    /// Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
+    /// beside a firing's sheet.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
+    /// cannot be written.
+    pub fn write_charts(&self, now: Now, id: &str, into: &Path) -> Result<()> {
+        let view = self.glaze_findings(now, id)?;
+        let of_windows = view.windows.iter().flat_map(|window| [Some(&window.chart), window.fault_chart.as_ref()]);
+        let of_sections = view.sections.iter().map(|section| section.chart.as_ref());
+        let charts: Vec<&ChartView> = of_windows.chain(of_sections).flatten().collect();
+        whole_file(into, svg::page(&view.title, &charts).as_bytes()).map_err(StoreError::from)?;
+        Ok(())
     }
 
     /// Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.

@@ -60,6 +60,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         question: None,
         waiting: String::new(),
         refusal: None,
+        moved: None,
         notes: Vec::new(),
         recent: recent(conn, now, &style)?,
         tally: tally(conn, now)?,
@@ -89,6 +90,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         Err(error) => return Err(error),
     };
     view.notes = piece.iter().flat_map(|piece| piece.notes(now)).chain(context.notes(now, &target)).collect();
+    view.moved = context.moved(&target);
     view.target = Some(target_view(&context, &target));
     let (mut net, mut laydown) = (None, None);
     if is_all_there(&view.entry) {
