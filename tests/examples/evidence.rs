@@ -9,6 +9,7 @@ use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::kiln::fault::Thickness;
 use laydown_domain::learning::cusum::{Side, drift};
 use laydown_domain::learning::fault::Share;
+use laydown_domain::learning::hand::by_hand;
 use laydown_domain::learning::pooled::{Assumptions, Fitted, GlazeEvidence, JudgedPot, Place, Proportions};
 use laydown_domain::learning::size::Sizes;
 use laydown_domain::learning::{consumption, set};
@@ -32,6 +33,7 @@ struct Case {
     sg_u: f64,
     density: f64,
     coats: Vec<(f64, f64)>,
+    hands: Vec<(String, f64)>,
     today: f64,
     mixed: f64,
 }
@@ -92,6 +94,7 @@ fn answer(case: &Case) -> Value {
     let at = |ml: &f64| sizes.at(Millilitres::new(*ml), &outlook, &fraction).expect("a size");
     let class_area = CLASS.area(case.zone, Millilitres::new(case.capacities[0])).expect("an area").0.value();
 
+    let hands: Vec<(&str, f64)> = case.hands.iter().map(|(name, ratio)| (name.as_str(), *ratio)).collect();
     let coats: Vec<(f64, Grams)> = case.coats.iter().map(|(day, wet)| (*day, Grams::new(*wet))).collect();
     let used = consumption::weekly_use(&coats, case.today);
     let taken = Grams::new(case.coats.iter().map(|(_, wet)| wet).sum());
@@ -115,6 +118,9 @@ fn answer(case: &Case) -> Value {
         })).collect::<Value>(),
         "use": used.map(|used| json!({"per_week": used.per_week.value(), "per_coat": used.per_coat.value()})),
         "left": left.map(|left| json!({"wet": left.wet.value(), "coats": left.coats})),
+        "hands": by_hand(&hands).iter().map(|hand| {
+            json!({"name": hand.name, "mean_off": hand.mean_off, "spread": hand.spread})
+        }).collect::<Value>(),
         "mix": [powder.value(), water.value()],
     })
 }

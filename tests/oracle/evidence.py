@@ -45,6 +45,7 @@ def case(number):
         "sg_u": float(random.uniform(0.001, 0.01)),
         "density": 2.6,
         "coats": [[float(day), float(random.uniform(5, 60))] for day in sorted(random.uniform(0, 90, int(random.integers(1, 60))))],
+        "hands": [[str(random.choice(["Ana", "Bo", "Cy"])), float(np.exp(random.normal(0, 0.05)))] for _ in range(int(random.integers(0, 40)))],
         "today": 90.0,
         "mixed": float(random.uniform(1_000, 10_000)),
     }
@@ -135,6 +136,19 @@ def check_use(made, got):
     close("specific gravity of what is mixed", (powder + water) / (powder / made["density"] + water), made["sg"])
 
 
+def check_hands(made, got):
+    logs = {}
+    for name, ratio in made["hands"]:
+        logs.setdefault(name, []).append(np.log(ratio))
+    expect = {name: values for name, values in logs.items() if len(values) > 1}
+    if {hand["name"] for hand in got["hands"]} != set(expect):
+        raise AssertionError(f"hands: {got['hands']}")
+    for hand in got["hands"]:
+        values = np.array(expect[hand["name"]])
+        close("a hand's mean", hand["mean_off"], np.exp(values.mean()) - 1)
+        close("a hand's spread", hand["spread"], values.std(ddof=1))
+
+
 def main():
     made = [case(number) for number in range(CASES)]
     if sys.argv[1] == "make":
@@ -142,13 +156,13 @@ def main():
         return
     failures = 0
     for number, (one, got) in enumerate(zip(made, json.load(sys.stdin), strict=True)):
-        for check in (check_share, check_set, check_drift, check_sizes, check_use):
+        for check in (check_share, check_set, check_drift, check_sizes, check_use, check_hands):
             try:
                 check(one, got)
             except AssertionError as difference:
                 failures += 1
                 print(f"evidence {number}: {difference}", file=sys.stderr)
-    print(f"{CASES} shelves, shares, drifts, sizes and buckets calculated again")
+    print(f"{CASES} shelves, shares, drifts, sizes, buckets and hands calculated again")
     if failures:
         sys.exit(f"{failures} differ")
 

@@ -62,6 +62,7 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
         tick: true,
         code_pieces: true,
         phone: None,
+        hand: None,
     }))
 }
 

@@ -580,6 +580,8 @@ entities! {
         added_mg: Option<i64>,
         /// What was rubbed off it again, mg; no part of its wet weight any more.
         rubbed_off_mg: Option<i64>,
+        /// Who glazed, where a studio writes that down.
+        hand: Option<String>,
     }
 
     /// A kiln.
@@ -763,5 +765,7 @@ entities! {
         code_pieces: bool,
         /// What the phone is called, to tell it from the others.
         phone: Option<String>,
+        /// Who glazes at it now, which goes onto each coat.
+        hand: Option<String>,
     }
 }

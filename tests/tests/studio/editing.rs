@@ -227,6 +227,7 @@ impl Things<'_, '_> {
             tick: self.rng.bool(),
             code_pieces: self.rng.bool(),
             phone: self.note(),
+            hand: self.note(),
         };
         self.put(EditorKind::Preference, &preference)?;
         let bodies = [self.body()?, self.body()?];

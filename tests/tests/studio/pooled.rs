@@ -46,7 +46,7 @@ impl Bench {
         self.weigh(net("")).target.unwrap()
     }
 
-    fn says(&self, words: &str) -> bool {
+    pub(crate) fn says(&self, words: &str) -> bool {
         self.weigh(net("")).notes.iter().any(|note| note.text.contains(words))
     }
 

@@ -193,6 +193,38 @@ fn what_is_used_what_is_left_and_what_to_mix() {
     assert!(pail.value.contains("To fill it up: 151 g powder and 149 g water."), "{}", pail.value);
 }
 
+#[test]
+fn hands_are_told_apart_only_where_names_are_written_down() {
+    let bench = Bench::with_kiln();
+    bench.poured_off(&net(""), 0, &STEADY);
+    assert_eq!(bench.section("Hands"), None);
+    let glazes = |name: &str| {
+        bench.studio.save_record(NOW, &editor(EditorKind::Preference, "", &[("hand", name)])).unwrap();
+    };
+    let fields = |bench: &Bench| {
+        let coat = bench.weigh(net("")).recent[0].id.clone();
+        let entry = EditorEntry { id: coat, ..editor(EditorKind::Coat, "", &[]) };
+        let fields = bench.studio.editor(NOW, &entry).unwrap().fields;
+        fields.into_iter().map(|field| (field.key, field.text)).collect::<Vec<_>>()
+    };
+    assert!(fields(&bench).iter().all(|(key, _)| key != "hand"), "nobody is asked who writes no names down");
+    glazes("Ana");
+    assert!(bench.says("Glazed by Ana."));
+    bench.poured_off(&net(""), 8, &[0.05, 0.05, 0.05]);
+    // Remembered for the run, until it is another's turn.
+    assert!(fields(&bench).contains(&("hand".to_owned(), "Ana".to_owned())));
+    glazes("Bo");
+    bench.poured_off(&net(""), 11, &[-0.1, 0.1]);
+    glazes("");
+    assert!(!bench.says("Glazed by"));
+    let hands = bench.section("Hands").unwrap();
+    let said: Vec<(&str, &str)> = hands.lines.iter().map(|line| (line.label.as_str(), line.value.as_str())).collect();
+    assert_eq!(said[0].0, "Ana");
+    assert!(said[0].1.starts_with("3 coats, average 5% over the aim. Standard deviation 0."), "{said:?}");
+    // 18.4 and 22.4 g: the logarithm of their ratio over the square root of two.
+    assert!(said[1].0 == "Bo" && said[1].1.ends_with("Standard deviation 13.9%."), "{said:?}");
+}
+
 /// Names of a potter's own may hold what XML reads as its own.
 const ODD: &str = "Ash & \"white\" <b> ]]> \u{7}";
 

@@ -291,3 +291,19 @@ bucket-left = { $coats ->
    *[other] { $wet } übrig: noch etwa { $coats } Aufträge, bis ein Drittel zum Tauchen bleibt.
 }
 to-fill-up = Zum Auffüllen: { $powder } Pulver und { $water } Wasser. Maske tragen.
+
+near-hand = erste Aufträge von { $name }
+hands-title = Hände
+hand-on = { $coats ->
+    [one] { $coats } Auftrag, genau auf dem Ziel
+   *[other] { $coats } Aufträge, im Schnitt genau auf dem Ziel
+}
+hand-over = { $coats ->
+    [one] { $coats } Auftrag, { $percent } über dem Ziel
+   *[other] { $coats } Aufträge, im Schnitt { $percent } über dem Ziel
+}
+hand-short = { $coats ->
+    [one] { $coats } Auftrag, { $percent } unter dem Ziel
+   *[other] { $coats } Aufträge, im Schnitt { $percent } unter dem Ziel
+}
+hand-spread = { $mean }. Standardabweichung { $spread }.

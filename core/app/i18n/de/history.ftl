@@ -125,6 +125,7 @@ field = { $field ->
     [net] Nassgewicht
     [added] nachgebessert: dazu
     [rubbed_off] abgerieben
+    [hand] wer glasiert hat
     [sg_uncertainty] Unsicherheit der Dichte
     [area] glasierte Fläche
     [aim] Ziel

@@ -347,3 +347,23 @@ bucket-left = { $coats ->
 }
 # $powder and $water: weights.
 to-fill-up = To fill it up: { $powder } powder and { $water } water. Wear a mask.
+
+## Who glazed
+# $name: a person's name.
+near-hand = first coats by { $name }
+hands-title = Hands
+# $percent: such as "6%".
+hand-on = { $coats ->
+    [one] { $coats } coat, right on the aim
+   *[other] { $coats } coats, average right on the aim
+}
+hand-over = { $coats ->
+    [one] { $coats } coat, { $percent } over the aim
+   *[other] { $coats } coats, average { $percent } over the aim
+}
+hand-short = { $coats ->
+    [one] { $coats } coat, { $percent } short of the aim
+   *[other] { $coats } coats, average { $percent } short of the aim
+}
+# $mean: as above. $spread: a percentage.
+hand-spread = { $mean }. Standard deviation { $spread }.

@@ -137,6 +137,7 @@ field = { $field ->
     [net] wet weight
     [added] added in a touch-up
     [rubbed_off] rubbed off
+    [hand] who glazed
     [sg_uncertainty] SG uncertainty
     [area] glazed area
     [aim] aim

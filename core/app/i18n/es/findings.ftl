@@ -291,3 +291,19 @@ bucket-left = { $coats ->
    *[other] Quedan { $wet }: unas { $coats } capas más hasta el último tercio, para sumergir.
 }
 to-fill-up = Para llenarlo: { $powder } de polvo y { $water } de agua. Usar mascarilla.
+
+near-hand = primeras capas de { $name }
+hands-title = Manos
+hand-on = { $coats ->
+    [one] { $coats } capa, justo en el objetivo
+   *[other] { $coats } capas, de media justo en el objetivo
+}
+hand-over = { $coats ->
+    [one] { $coats } capa, { $percent } por encima del objetivo
+   *[other] { $coats } capas, de media { $percent } por encima del objetivo
+}
+hand-short = { $coats ->
+    [one] { $coats } capa, { $percent } por debajo del objetivo
+   *[other] { $coats } capas, de media { $percent } por debajo del objetivo
+}
+hand-spread = { $mean }. Desviación típica { $spread }.

@@ -125,6 +125,7 @@ field = { $field ->
     [net] peso húmedo
     [added] añadido en un retoque
     [rubbed_off] frotado
+    [hand] quién esmaltó
     [sg_uncertainty] incertidumbre de la densidad
     [area] superficie esmaltada
     [aim] objetivo

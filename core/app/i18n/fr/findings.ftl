@@ -282,3 +282,19 @@ bucket-left = { $coats ->
    *[other] Reste { $wet } : encore { $coats } couches environ avant le dernier tiers, pour tremper.
 }
 to-fill-up = Pour le remplir : { $powder } de poudre et { $water } d'eau. Portez un masque.
+
+near-hand = premières couches de { $name }
+hands-title = Mains
+hand-on = { $coats ->
+    [one] { $coats } couche, juste sur la cible
+   *[other] { $coats } couches, en moyenne juste sur la cible
+}
+hand-over = { $coats ->
+    [one] { $coats } couche, { $percent } au-dessus de la cible
+   *[other] { $coats } couches, en moyenne { $percent } au-dessus de la cible
+}
+hand-short = { $coats ->
+    [one] { $coats } couche, { $percent } au-dessous de la cible
+   *[other] { $coats } couches, en moyenne { $percent } au-dessous de la cible
+}
+hand-spread = { $mean }. Écart type { $spread }.

@@ -122,6 +122,7 @@ field = { $field ->
     [net] poids humide
     [added] ajouté en retouche
     [rubbed_off] gratté
+    [hand] qui a émaillé
     [sg_uncertainty] incertitude de la densité
     [area] surface émaillée
     [aim] cible

@@ -109,6 +109,8 @@ impl<'a> Series<'a> {
         for id in new_near(&bodies.collect::<Result<Vec<_>>>()?, alarm.since, NEAR).into_iter().flatten() {
             new.extend(entity::Body::load(conn, id)?.map(|body| say::near_body(&body.name)));
         }
+        let hands: Vec<Option<&String>> = self.coats.iter().map(|coat| coat.hand.as_ref()).collect();
+        new.extend(new_near(&hands, alarm.since, NEAR).into_iter().flatten().map(say::near_hand));
         let at = |place: usize| self.coats.get(place.min(self.coats.len() - 1)).map(|coat| coat.at);
         let (from, to) = (at(alarm.since.saturating_sub(NEAR)), at(alarm.since + NEAR));
         let bucket = self.coats.get(alarm.since).map(|coat| coat.bucket);

@@ -11,6 +11,7 @@ use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::learning::observation::FiredObservation;
 use laydown_domain::units::Laydown;
+use laydown_domain::visible::visible;
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::{self, CoatAndFinding, ControlPiece};
 
@@ -28,6 +29,8 @@ pub(super) struct Weighed {
     pub(super) zone: ZoneKind,
     pub(super) bucket: Uuid,
     pub(super) scale: Uuid,
+    /// Who glazed, where that is known.
+    pub(super) hand: Option<String>,
     /// Unix ms.
     pub(super) at: i64,
     pub(super) net_mg: i64,
@@ -69,6 +72,7 @@ impl Fired {
                     zone,
                     bucket: row.bucket,
                     scale: row.scale,
+                    hand: row.hand.as_deref().map(|hand| visible(hand).into_owned()),
                     at: row.at,
                     net_mg: row.net_mg,
                     aim_mg: row.aim_mg,

@@ -5,6 +5,7 @@ mod consumption;
 mod drift;
 mod faults;
 mod fired;
+mod hands;
 mod sets;
 mod sizes;
 mod svg;
@@ -240,6 +241,7 @@ fn sections(
     }
     sections.extend(sets::section(conn, now, glaze, coats, &known, style)?);
     sections.extend(consumption::section(conn, now, glaze, (coats, since), style)?);
+    sections.extend(hands::section(coats, style));
     if let Some(series) = Series::of(glaze, coats) {
         let place = if series.alarm(now, style).is_some() { 0 } else { sections.len() };
         sections.splice(place..place, series.section(conn, now, style)?);

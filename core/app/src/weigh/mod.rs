@@ -416,7 +416,7 @@ impl Studio {
                 code = new_code(tx.conn(), piece)?;
             }
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
-            let coat = Coat { code, ..coat };
+            let coat = Coat { code, hand: preference.hand, ..coat };
             tx.put(&coat)?;
             let remembered = Remembered::load(tx.conn())?.with(&context.entry);
             let next = remembered.next_coats(context.next_coats(piece));

@@ -6,6 +6,7 @@ pub mod consumption;
 pub mod control_chart;
 pub mod cusum;
 pub mod fault;
+pub mod hand;
 pub mod observation;
 mod ordered;
 pub mod pooled;
