@@ -65,20 +65,22 @@ fn a_drift_is_said_until_it_is_answered_with_what_was_new_near_it() {
     let view = bench.findings();
     let drift = &view.sections[0];
     assert_eq!(drift.title, "Coats against aims", "it comes first");
-    assert!(drift.words.starts_with("Since today 5 coats average 6% over the aim."), "{}", drift.words);
+    assert!(drift.words.starts_with("Starting today: 5 coats average 6% over the aim. New near"), "{}", drift.words);
     assert!(drift.words.contains("New near that: bucket Grey pail"), "{}", drift.words);
     assert!(!drift.words.contains("because") && drift.words.contains("Check the bucket's SG"), "{}", drift.words);
     let chart = drift.chart.as_ref().unwrap();
     assert_eq!((chart.dots.len(), &chart.words), (13, &drift.words));
     let began = chart.lines.iter().find(|line| line.stroke == Stroke::Edge).unwrap();
     assert!((began.spots[0].x - 8.0 / 13.0).abs() < 1e-9, "{began:?}");
-    assert!(bench.studio.findings(NOW).unwrap().glazes[0].detail.starts_with("Since today 5 coats"));
+    assert!(bench.studio.findings(NOW).unwrap().glazes[0].detail.starts_with("Starting today: 5 coats"));
 
     // It holds although coats come back to the aim.
-    bench.poured_off(&entry, 13, &STEADY);
-    bench.poured_off(&entry, 21, &STEADY);
-    assert!(bench.section("Coats against aims").unwrap().words.contains("over the aim. New near that"));
-    let later = NOW.at(NOW.unix_ms + 40 * MINUTE_MS);
+    for minute in [13, 21, 29, 37] {
+        bench.poured_off(&entry, minute, &STEADY);
+    }
+    let held = bench.section("Coats against aims").unwrap().words;
+    assert!(held.contains("% over the aim. They are back on the aim since. New near that"), "{held}");
+    let later = NOW.at(NOW.unix_ms + 60 * MINUTE_MS);
     let before = bench.dump();
     let answered = bench.studio.answer_drift(later, &glaze).unwrap();
     assert_eq!(bench.section("Coats against aims"), None, "nothing since then");
@@ -86,7 +88,7 @@ fn a_drift_is_said_until_it_is_answered_with_what_was_new_near_it() {
     assert_eq!(bench.dump(), before);
     assert!(!bench.section("Coats against aims").unwrap().answer.is_empty());
     bench.studio.answer_drift(later, &glaze).unwrap();
-    bench.poured_off(&entry, 41, &STEADY);
+    bench.poured_off(&entry, 61, &STEADY);
     assert!(bench.section("Coats against aims").unwrap().words.ends_with("They keep to the aim."));
     let unknown = "01890000-0000-7000-8000-000000000000";
     assert!(matches!(bench.studio.answer_drift(later, unknown), Err(StudioError::Missing { .. })));
@@ -98,7 +100,7 @@ fn coats_that_run_short_with_nothing_new_say_so() {
     bench.poured_off(&net(""), 0, &STEADY);
     bench.poured_off(&net(""), 8, &[-0.06, -0.05, -0.07, -0.06, -0.06]);
     let words = bench.section("Coats against aims").unwrap().words;
-    assert!(words.starts_with("Since today 5 coats average 6% short of the aim. Nothing new near that"), "{words}");
+    assert!(words.starts_with("Starting today: 5 coats average 6% short of the aim. Nothing new near that"), "{words}");
 }
 
 #[test]

@@ -229,13 +229,14 @@ last-set-weights = { $pieces ->
 }
 
 drift-over = { $coats ->
-    [one] Seit { $since } liegt { $coats } Auftrag { $percent } über dem Ziel.
-   *[other] Seit { $since } liegen { $coats } Aufträge im Schnitt { $percent } über dem Ziel.
+    [one] Beginn { $since }: { $coats } Auftrag liegt { $percent } über dem Ziel.
+   *[other] Beginn { $since }: { $coats } Aufträge liegen im Schnitt { $percent } über dem Ziel.
 }
 drift-short = { $coats ->
-    [one] Seit { $since } liegt { $coats } Auftrag { $percent } unter dem Ziel.
-   *[other] Seit { $since } liegen { $coats } Aufträge im Schnitt { $percent } unter dem Ziel.
+    [one] Beginn { $since }: { $coats } Auftrag liegt { $percent } unter dem Ziel.
+   *[other] Beginn { $since }: { $coats } Aufträge liegen im Schnitt { $percent } unter dem Ziel.
 }
+drift-is-over = Danach halten sie das Ziel wieder.
 near = Neu um diese Zeit: { $changes }.
 nothing-near = Um diese Zeit nichts Neues: kein Eimer, keine Dichtemessung, keine Waage, keine Masse.
 near-bucket = Eimer { $name }
@@ -261,7 +262,7 @@ form-and-capacity = { $form }, { $volume }
 next-size = Nächste Größe, { $volume }
 size-amount = { $aim } ({ $low } bis { $high })
 holds = Inhalt, { $unit }
-aim-may-be = So weit kann das Ziel danebenliegen
+aim-may-be = Hier kann das Ziel liegen
 sizes-words = { $title }; { $sizes }.
 size-at = bei { $volume } { $wet }
 

@@ -271,13 +271,14 @@ last-set-weights = { $pieces ->
 
 ## A drift off the aim. $percent: such as "6%". $since: such as "3 days ago".
 drift-over = { $coats ->
-    [one] Since { $since } { $coats } coat is { $percent } over the aim.
-   *[other] Since { $since } { $coats } coats average { $percent } over the aim.
+    [one] Starting { $since }: { $coats } coat { $percent } over the aim.
+   *[other] Starting { $since }: { $coats } coats average { $percent } over the aim.
 }
 drift-short = { $coats ->
-    [one] Since { $since } { $coats } coat is { $percent } short of the aim.
-   *[other] Since { $since } { $coats } coats average { $percent } short of the aim.
+    [one] Starting { $since }: { $coats } coat { $percent } short of the aim.
+   *[other] Starting { $since }: { $coats } coats average { $percent } short of the aim.
 }
+drift-is-over = They are back on the aim since.
 # $changes: a list of the items below.
 near = New near that: { $changes }.
 nothing-near = Nothing new near that: no bucket, SG check, scale or clay body.
@@ -309,7 +310,7 @@ next-size = Next size, { $volume }
 size-amount = { $aim } ({ $low } to { $high })
 # $unit: of a volume.
 holds = Holds, { $unit }
-aim-may-be = Aim may be off as far
+aim-may-be = Where the aim may lie
 # $sizes: items as below, with semicolons.
 sizes-words = { $title }; { $sizes }.
 size-at = at { $volume } { $wet }

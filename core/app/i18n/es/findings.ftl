@@ -229,13 +229,14 @@ last-set-weights = { $pieces ->
 }
 
 drift-over = { $coats ->
-    [one] Desde { $since }, { $coats } capa está { $percent } por encima del objetivo.
-   *[other] Desde { $since }, { $coats } capas están de media { $percent } por encima del objetivo.
+    [one] Inicio { $since }: { $coats } capa está { $percent } por encima del objetivo.
+   *[other] Inicio { $since }: { $coats } capas están de media { $percent } por encima del objetivo.
 }
 drift-short = { $coats ->
-    [one] Desde { $since }, { $coats } capa está { $percent } por debajo del objetivo.
-   *[other] Desde { $since }, { $coats } capas están de media { $percent } por debajo del objetivo.
+    [one] Inicio { $since }: { $coats } capa está { $percent } por debajo del objetivo.
+   *[other] Inicio { $since }: { $coats } capas están de media { $percent } por debajo del objetivo.
 }
+drift-is-over = Después vuelven al objetivo.
 near = Nuevo en ese momento: { $changes }.
 nothing-near = Nada nuevo en ese momento: ni cubo, ni medida de densidad, ni báscula, ni pasta.
 near-bucket = cubo { $name }
@@ -261,7 +262,7 @@ form-and-capacity = { $form }, { $volume }
 next-size = Tamaño siguiente, { $volume }
 size-amount = { $aim } ({ $low } a { $high })
 holds = Capacidad, { $unit }
-aim-may-be = Hasta aquí puede errar el objetivo
+aim-may-be = Dónde puede estar el objetivo
 sizes-words = { $title }; { $sizes }.
 size-at = con { $volume } { $wet }
 

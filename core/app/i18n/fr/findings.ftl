@@ -220,13 +220,14 @@ last-set-weights = { $pieces ->
 }
 
 drift-over = { $coats ->
-    [one] Depuis { $since }, { $coats } couche est { $percent } au-dessus de la cible.
-   *[other] Depuis { $since }, { $coats } couches sont en moyenne { $percent } au-dessus de la cible.
+    [one] Début { $since } : { $coats } couche est { $percent } au-dessus de la cible.
+   *[other] Début { $since } : { $coats } couches sont en moyenne { $percent } au-dessus de la cible.
 }
 drift-short = { $coats ->
-    [one] Depuis { $since }, { $coats } couche est { $percent } au-dessous de la cible.
-   *[other] Depuis { $since }, { $coats } couches sont en moyenne { $percent } au-dessous de la cible.
+    [one] Début { $since } : { $coats } couche est { $percent } au-dessous de la cible.
+   *[other] Début { $since } : { $coats } couches sont en moyenne { $percent } au-dessous de la cible.
 }
+drift-is-over = Depuis, elles tiennent de nouveau la cible.
 near = Nouveau à ce moment : { $changes }.
 nothing-near = Rien de nouveau à ce moment : ni seau, ni mesure de densité, ni balance, ni terre.
 near-bucket = seau { $name }
@@ -252,7 +253,7 @@ form-and-capacity = { $form }, { $volume }
 next-size = Taille suivante, { $volume }
 size-amount = { $aim } ({ $low } à { $high })
 holds = Contenance, { $unit }
-aim-may-be = Écart possible de la cible
+aim-may-be = Où peut se trouver la cible
 sizes-words = { $title }; { $sizes }.
 size-at = à { $volume } { $wet }
 

@@ -51,15 +51,17 @@ impl<'a> Series<'a> {
         Some(Series { coats, ratios, found })
     }
 
-    /// "Since 3 days ago 5 coats run 6% over the aim."; `None` while there is no drift.
+    /// "Starting 3 days ago: 5 coats average 6% over the aim."; `None` while there is no drift.
     pub(super) fn alarm(&self, now: Now, style: &Style) -> Option<String> {
         let alarm = self.found.alarm?;
         let since = now.days_ago(self.coats.get(alarm.since)?.at);
-        let (coats, percent) = (self.coats.len() - alarm.since, style.percent(self.found.mean_off.abs(), 0));
-        Some(match alarm.side {
+        let coats = self.found.until + 1 - alarm.since;
+        let percent = style.percent(self.found.mean_off.abs(), 0);
+        let words = match alarm.side {
             Side::High => say::drift_over(coats, since, percent),
             Side::Low => say::drift_short(coats, since, percent),
-        })
+        };
+        Some(sentences([Some(words), self.found.is_over.then(say::drift_is_over)]))
     }
 
     /// What a potter reads of it; `None` where all coats are alike.

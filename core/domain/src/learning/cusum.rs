@@ -78,8 +78,11 @@ pub struct Drift {
     pub sd: f64,
     /// What was seen.
     pub alarm: Option<Alarm>,
-    /// How far the coats since the drift began lie above the aim, as a fraction of it; since the first one while there is no
-    /// alarm.
+    /// The last coat of the drift: the one with the highest sum before that is nothing again.
+    pub until: usize,
+    /// Whether its sum has been nothing since: coats are back on the aim.
+    pub is_over: bool,
+    /// How far the coats of the drift lie above the aim, as a fraction of it; all of them while there is none.
     pub mean_off: f64,
 }
 
@@ -89,11 +92,18 @@ pub fn drift(ratios: &[f64]) -> Option<Drift> {
     let off: Vec<f64> = ratios.iter().map(|ratio| if *ratio > 0.0 { ratio.ln() } else { f64::NAN }).collect();
     let usable: Vec<f64> = off.iter().copied().filter(|off| off.is_finite()).collect();
     let sd = (individuals(&usable)?.mean_range / EXACT_RANGE_OF_TWO).max(LEAST_SD);
-    let alarm = sums(&off.iter().map(|off| off / sd).collect::<Vec<_>>()).alarm;
-    let since: Vec<f64> =
-        off.iter().skip(alarm.map_or(0, |alarm| alarm.since)).copied().filter(|off| off.is_finite()).collect();
-    let mean = since.iter().sum::<f64>() / since.len() as f64;
-    Some(Drift { sd, alarm, mean_off: mean.exp_m1() })
+    let sums = sums(&off.iter().map(|off| off / sd).collect::<Vec<_>>());
+    let (mut until, mut is_over) = (off.len() - 1, false);
+    if let Some(alarm) = sums.alarm {
+        let sum = if alarm.side == Side::High { &sums.high } else { &sums.low };
+        let of_it = sum.iter().enumerate().skip(alarm.at).take_while(|(_, sum)| **sum > 0.0);
+        until = of_it.max_by(|one, other| one.1.total_cmp(other.1)).map_or(alarm.at, |(at, _)| at);
+        is_over = sum.iter().skip(alarm.at).any(|sum| *sum <= 0.0);
+    }
+    let since = sums.alarm.map_or(0, |alarm| alarm.since);
+    let of_it: Vec<f64> = off.iter().take(until + 1).skip(since).copied().filter(|off| off.is_finite()).collect();
+    let mean = of_it.iter().sum::<f64>() / of_it.len() as f64;
+    Some(Drift { sd, alarm: sums.alarm, until, is_over, mean_off: mean.exp_m1() })
 }
 
 /// What of `labels`, one a value, came up for the first time within `reach` values of the one at `since`, in its order. What
@@ -152,7 +162,12 @@ mod tests {
         assert_eq!(drift(&ratios[..12]).unwrap().alarm, None);
         // One that cannot be is no end of the series, and two alike are no perfect hand.
         let odd: Vec<f64> = ratios.iter().copied().chain([f64::NAN, 0.0, -1.0]).collect();
-        assert_eq!(drift(&odd), Some(found));
+        assert_eq!(drift(&odd).map(|odd| (odd.alarm, odd.sd, odd.is_over)), Some((found.alarm, found.sd, false)));
+        // Coats that came back to the aim are none of the drift's.
+        let back: Vec<f64> = ratios.iter().copied().chain((0..60).map(|at| f64::exp(noise[at % 6]))).collect();
+        let ended = drift(&back).unwrap();
+        assert!((20..26).contains(&ended.until) && ended.is_over && !found.is_over, "{ended:?} {found:?}");
+        assert!((ended.mean_off - found.mean_off).abs() < 0.005, "{ended:?} {found:?}");
         assert_eq!(drift(&[1.0, 1.0]).map(|drift| drift.sd), Some(LEAST_SD));
         assert_eq!((drift(&[1.0]), drift(&[]), drift(&[0.0, 0.0])), (None, None, None));
     }
