@@ -332,3 +332,68 @@ fn one_typo_of_ten_hardly_counts_and_is_named() {
     let code = bench.studio.piece(NOW, &pieces[5]).unwrap().title;
     assert!(bench.says(&code), "{code}");
 }
+
+#[test]
+fn mixed_bodies_are_said_and_each_has_its_own_target() {
+    let bench = Bench::with_kiln();
+    let mut pieces = Vec::new();
+    let mut bowls = Vec::new();
+    // The same row on both clays, a quarter more on the second; each has two sizes, or body and form could not be told apart.
+    for (body, more) in [("Stoneware", 1.0), ("Porcelain", 1.25)] {
+        let values = [("name", body), ("to_bisque", "6%"), ("to_fired", "12%")];
+        let id = bench.save(EditorKind::Body, "", &values);
+        for points in ["0\t6.4\n1.3\t8\n3.9\t12.9\n7.4\t14.9", "0\t7.4\n1.5\t9.2\n4.5\t14.8\n8.5\t17.1"] {
+            let profile = [("way", "profile"), ("points", points), ("wall", "0.5 cm"), ("floor", "0.5 cm")];
+            let named = [("name", body), ("class", "deep_bowl"), ("body", &id)];
+            let form = bench.save(EditorKind::Form, "", &[named.as_slice(), &profile].concat());
+            let entry = WeighEntry { form: form.clone(), ..net("") };
+            let start = bench.aim(entry.clone());
+            for (wet, thickness) in IN_ORDER {
+                // The row is one of a mug whose start is 21 g.
+                let wet = wet.parse::<f64>().unwrap() / 21.0 * start * more;
+                pieces.push((bench.poured(NOW, &entry, &format!("{wet:.1}")), thickness));
+            }
+            bowls.push(form);
+        }
+    }
+    let forms = [bowls[0].clone(), bowls[2].clone()];
+    let firing = bench.fire_at("6");
+    for (piece, thickness) in &pieces {
+        bench.came_out(&firing, piece, "inside", thickness);
+    }
+    let weigh = |form: &String| bench.weigh(WeighEntry { form: form.clone(), ..net("") });
+    let note = weigh(&forms[0]).notes.into_iter().find(|note| note.text.contains("different amounts")).unwrap().text;
+    assert!(note.contains("Porcelain takes ") && note.ends_with("Each form's target goes by its clay body."), "{note}");
+    let [stoneware, porcelain] = forms.each_ref().map(|form| leading_number(&weigh(form).target.unwrap().wet));
+    assert!((porcelain / stoneware - 1.25).abs() < 0.06, "{stoneware} {porcelain}");
+}
+
+#[test]
+fn sizes_and_tiles_go_by_fired_pots_where_weigh_does() {
+    let bench = Bench::with_kiln();
+    let (firing, pieces) = bench.judged(&IN_ORDER[..7]);
+    bench.studio.assess(NOW, &firing, &pieces[6], &Assessment::Control { on: true }).unwrap();
+    let large = [("name", "Large mug"), ("class", "cylinder_mug"), ("capacity", "450 ml")];
+    let small = bench.weigh(net("")).entry.form;
+    let large = bench.save(EditorKind::Form, "", &large);
+    let sizes = |bench: &Bench| bench.studio.sizes(NOW, "").unwrap().sizes;
+    assert_eq!(sizes(&bench)[0].wet, "18.6 g", "seven pots are too few: the control piece");
+    bench.judged(&IN_ORDER[7..]);
+    for (form, row) in [&small, &large].into_iter().zip(sizes(&bench)) {
+        let target = bench.weigh(WeighEntry { form: form.clone(), ..net("") }).target.unwrap();
+        assert_eq!((row.form.as_str(), row.wet.as_str()), (form.as_str(), target.wet.as_str()));
+        assert_eq!((row.reason.as_str(), row.span), (target.source.as_str(), target.span.replace("Target: ", "")));
+    }
+    let tile = [("glaze", bench.first_glaze()), ("size", "area".to_owned()), ("area", "100".to_owned())];
+    let values: Vec<(&str, &str)> = tile.iter().map(|(key, text)| (*key, text.as_str())).collect();
+    let said = bench.studio.editor(NOW, &editor(EditorKind::Tile, "", &values)).unwrap();
+    let takes = said.results.iter().find(|note| note.text.contains("this tile takes")).unwrap().text.clone();
+    // 17.8 g on the small mug by all pots, its area of 175 cm²: so many hundredths of it.
+    let area = bench
+        .studio
+        .store()
+        .read(|conn| laydown_store::query::latest_coats(conn, 1).map(|coats| coats[0].area_mm2 as f64 / 100.0));
+    let on_mug = bench.aim(WeighEntry { form: small, ..net("") });
+    let takes = leading_number(takes.split("takes ").nth(1).unwrap());
+    assert!((takes - on_mug * 100.0 / area.unwrap()).abs() < 0.11, "{takes} {on_mug}");
+}

@@ -29,7 +29,7 @@ use laydown_store::{Transaction, entity, evidence_stamp};
 pub(crate) use choice::{Chosen, chosen, options, with_choice};
 pub use choice::{TargetChoice, TargetOption};
 pub(crate) use evidence::{Known, known};
-pub(crate) use size::{ShapeSizes, shapes};
+pub(crate) use size::{ShapeSizes, laydown, shapes};
 pub use why::{EvidenceRow, WhyTargetView};
 pub(crate) use why::{wet, why};
 pub(crate) use words::{disagreements, moved};
@@ -90,9 +90,21 @@ impl Cache {
         form: &entity::Form,
         job: &Job,
     ) -> Result<Option<Learned>> {
+        *self.last.lock() = Some(Key { glaze: glaze.id, form: form.id, zone: job.zone.kind });
+        self.at(conn, now, glaze, form, job)
+    }
+
+    /// The same where nothing is weighed.
+    pub(crate) fn at(
+        &self,
+        conn: &Connection,
+        now: Now,
+        glaze: &entity::Glaze,
+        form: &entity::Form,
+        job: &Job,
+    ) -> Result<Option<Learned>> {
         let key = Key { glaze: glaze.id, form: form.id, zone: job.zone.kind };
         let (stamp, week) = (evidence_stamp(conn)?, now.unix_ms.div_euclid(HOLDS_MS));
-        *self.last.lock() = Some(key);
         let holds = |known: &Remembered| known.key == key && known.stamp == stamp && known.week == week;
         if let Some(known) = self.places.lock().get(&key).filter(|known| holds(known)) {
             return Ok(known.learned.clone());

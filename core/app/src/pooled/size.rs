@@ -6,7 +6,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::day_of_week;
-use super::evidence::Known;
+use super::evidence::{Known, known};
 use crate::archive::in_use;
 use crate::evidence::usable;
 use crate::form_geometry::shape;
@@ -17,7 +17,7 @@ use laydown_domain::kiln::fault::Thickness;
 use laydown_domain::learning::observation::ENOUGH;
 use laydown_domain::learning::pooled::{Aim, Assumptions, Fitted, Outlook, Place, proportions};
 use laydown_domain::learning::size::Sizes;
-use laydown_domain::units::{Grams, Millilitres};
+use laydown_domain::units::{Grams, Laydown, Millilitres};
 use laydown_store::entity;
 
 /// The most classes and zones that are fitted, and the most new sizes of each: a page waits for them.
@@ -86,6 +86,22 @@ pub(crate) fn shapes(conn: &Connection, now: Now, known: &Known, solids: &Solids
     most.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
     let shapes = most.into_iter().take(MOST_SHAPES);
     Ok(shapes.filter_map(|((class, zone), _)| sizes_of(class, zone, now, known, solids, &forms)).collect())
+}
+
+/// How thick the glaze is right where most of its pots were judged, on no form in particular; `None` while they are too few.
+pub(crate) fn laydown(conn: &Connection, now: Now, glaze: &entity::Glaze) -> Result<Option<Laydown>> {
+    let known = known(conn, glaze)?;
+    if known.evidence.pots.len() < ENOUGH {
+        return Ok(None);
+    }
+    let mut counts: BTreeMap<(ShapeClass, ZoneKind), (usize, Place)> = BTreeMap::new();
+    for pot in &known.evidence.pots {
+        counts.entry((pot.place.class, pot.place.zone)).or_insert((0, pot.place)).0 += 1;
+    }
+    let Some((_, place)) = counts.into_values().max_by_key(|(count, _)| *count) else { return Ok(None) };
+    let any = Place { form: Uuid::nil(), cone: None, ..place };
+    let fitted = Fitted::new(&known.evidence, &any, day_of_week(now), &Assumptions::default(), None);
+    Ok(fitted.map(|fitted| Laydown::new(fitted.middle().0.exp())))
 }
 
 fn sizes_of(
