@@ -337,15 +337,14 @@ fn one_typo_of_ten_hardly_counts_and_is_named() {
 fn mixed_bodies_are_said_and_each_has_its_own_target() {
     let bench = Bench::with_kiln();
     let mut pieces = Vec::new();
-    let mut bowls = Vec::new();
+    let mut mugs = Vec::new();
     // The same row on both clays, a quarter more on the second; each has two sizes, or body and form could not be told apart.
     for (body, more) in [("Stoneware", 1.0), ("Porcelain", 1.25)] {
         let values = [("name", body), ("to_bisque", "6%"), ("to_fired", "12%")];
         let id = bench.save(EditorKind::Body, "", &values);
-        for points in ["0\t6.4\n1.3\t8\n3.9\t12.9\n7.4\t14.9", "0\t7.4\n1.5\t9.2\n4.5\t14.8\n8.5\t17.1"] {
-            let profile = [("way", "profile"), ("points", points), ("wall", "0.5 cm"), ("floor", "0.5 cm")];
-            let named = [("name", body), ("class", "deep_bowl"), ("body", &id)];
-            let form = bench.save(EditorKind::Form, "", &[named.as_slice(), &profile].concat());
+        for capacity in ["250 ml", "400 ml"] {
+            let values = [("name", body), ("class", "cylinder_mug"), ("capacity", capacity), ("body", &id)];
+            let form = bench.save(EditorKind::Form, "", &values);
             let entry = WeighEntry { form: form.clone(), ..net("") };
             let start = bench.aim(entry.clone());
             for (wet, thickness) in IN_ORDER {
@@ -353,10 +352,10 @@ fn mixed_bodies_are_said_and_each_has_its_own_target() {
                 let wet = wet.parse::<f64>().unwrap() / 21.0 * start * more;
                 pieces.push((bench.poured(NOW, &entry, &format!("{wet:.1}")), thickness));
             }
-            bowls.push(form);
+            mugs.push(form);
         }
     }
-    let forms = [bowls[0].clone(), bowls[2].clone()];
+    let forms = [mugs[0].clone(), mugs[2].clone()];
     let firing = bench.fire_at("6");
     for (piece, thickness) in &pieces {
         bench.came_out(&firing, piece, "inside", thickness);
