@@ -470,7 +470,8 @@ private struct Slot: View {
                     // Said once, and before all else, with the one tap that takes it back.
                     HStack(spacing: 4) {
                         TapNote(note: Note(tone: .attention, text: moved.text)) { tell(.details) }
-                        TonalButton(words: moved.keep.label) { screen.choose(moved.keep) }.frame(maxWidth: 128, maxHeight: 56)
+                        TonalButton(words: moved.keep.label) { screen.choose(moved.keep) }.frame(
+                            maxWidth: 128, maxHeight: 56)
                     }
                 } else if let gravest {
                     TapNote(note: gravest) { tell(.details) }

@@ -39,7 +39,7 @@ impl Faults {
             let Some((from, to)) = share.interval() else { continue };
             let spot = |x| ChartSpot { x, y: *y };
             lines.push(ChartLine { stroke: Stroke::Average, spots: vec![spot(from), spot(to)] });
-            dots.push(Dot { at: spot(share.with as f64 / share.of as f64), mark: Mark::Right });
+            dots.push(Dot { at: spot(share.with as f64 / share.of as f64), mark: Mark::Coat });
         }
         let fault = sentence_case(&shown.fault.name());
         Some(ChartView {
@@ -51,7 +51,7 @@ impl Faults {
             bands: Vec::new(),
             lines,
             dots,
-            legend: vec![marked(Mark::Right, say::so_far()), stroked(Stroke::Average, say::may_be_share())],
+            legend: vec![marked(Mark::Coat, say::so_far()), stroked(Stroke::Average, say::may_be_share())],
         })
     }
 }
