@@ -56,6 +56,8 @@ pub(super) struct Fired {
     pub(super) is_cut: bool,
     /// When the oldest of those looked through was weighed, unix ms.
     pub(super) since: i64,
+    pieces: Vec<Vec<CoatAndFinding>>,
+    firings: BTreeMap<Uuid, entity::Firing>,
 }
 
 impl Fired {
@@ -88,8 +90,8 @@ impl Fired {
             pieces: Pieces::new(conn),
         };
         let firings = firings(conn, &pieces)?;
-        for rows in pieces {
-            for (glaze, observation, left_out) in observations(&rows, &firings, &mut known)? {
+        for rows in &pieces {
+            for (glaze, observation, left_out) in observations(rows, &firings, &mut known)? {
                 let of_glaze = glazes.entry(glaze).or_default();
                 if of_glaze.observations.len() < MOST_LOOKS {
                     of_glaze.observations.push(observation);
@@ -97,7 +99,12 @@ impl Fired {
                 }
             }
         }
-        Ok(Fired { glazes, is_cut: count >= NEWEST as usize, since })
+        Ok(Fired { glazes, is_cut: count >= NEWEST as usize, since, pieces, firings })
+    }
+
+    /// As [`judged_coats`], of what was read already.
+    pub(super) fn judged(&self, glaze: Uuid) -> Vec<JudgedCoats> {
+        judged_of(glaze, &self.pieces, &self.firings)
     }
 }
 
@@ -169,9 +176,17 @@ pub(crate) struct JudgedCoats {
 pub(crate) fn judged_coats(conn: &Connection, glaze: Uuid) -> Result<Vec<JudgedCoats>> {
     let pieces = by_piece(query::coats_and_findings(conn, NEWEST)?);
     let firings = firings(conn, &pieces)?;
+    Ok(judged_of(glaze, &pieces, &firings))
+}
+
+fn judged_of(
+    glaze: Uuid,
+    pieces: &[Vec<CoatAndFinding>],
+    firings: &BTreeMap<Uuid, entity::Firing>,
+) -> Vec<JudgedCoats> {
     let of_glaze = |judged: &Judged<'_>| judged.found.glaze == glaze;
-    let judged = pieces.iter().flat_map(|rows| judged(rows, &firings)).filter(of_glaze);
-    Ok(judged
+    let judged = pieces.iter().flat_map(|rows| judged(rows, firings)).filter(of_glaze);
+    judged
         .map(|judged| JudgedCoats {
             piece: judged.found.piece,
             firing: judged.firing.id,
@@ -181,7 +196,7 @@ pub(crate) fn judged_coats(conn: &Connection, glaze: Uuid) -> Result<Vec<JudgedC
             coats: judged.coats.iter().map(|coat| weighed(coat)).collect(),
             left_out: judged.found.left_out,
         })
-        .collect())
+        .collect()
 }
 
 fn weighed(coat: &CoatAndFinding) -> ControlPiece {

@@ -19,7 +19,7 @@ use super::archive::{found, in_use};
 use super::evidence::{bucket_today, finest_step, newest_bucket, parse_id, style};
 use super::in_words::StyleWords;
 use super::messages::{findings as say, pooled};
-use super::pooled::{known, shapes};
+use super::pooled::{Known, known_by, shapes};
 use super::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError};
 use drift::Series;
 use faults::Faults;
@@ -159,7 +159,8 @@ impl Studio {
             }
             notes.extend(cut(&fired));
             let since = if fired.is_cut { fired.since } else { i64::MIN };
-            let sections = sections(conn, now, &glaze, (&coats, since), &style)?;
+            let known = known_by(conn, &glaze, fired.judged(glaze_id))?;
+            let sections = sections(conn, now, &glaze, (&coats, since), &known, &style)?;
             Ok(GlazeFindingsView {
                 id: id.to_owned(),
                 title: glaze.name.clone(),
@@ -228,18 +229,18 @@ fn sections(
     now: Now,
     glaze: &entity::Glaze,
     (coats, since): (&[Weighed], i64),
+    known: &Known,
     style: &Style,
 ) -> Result<Vec<FindingsSection>> {
-    let known = known(conn, glaze)?;
     let mut sections = Vec::new();
     let bucket = newest_bucket(conn, glaze.id)?;
     let today = bucket.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?.flatten();
     if let Some((_, solids)) = today {
         let step = finest_step(conn)?;
-        let shapes = shapes(conn, now, &known, &solids)?;
+        let shapes = shapes(conn, now, known, &solids)?;
         sections.extend(shapes.iter().filter_map(|shape| sizes::section(shape, &solids, step, style)));
     }
-    sections.extend(sets::section(conn, now, glaze, coats, &known, style)?);
+    sections.extend(sets::section(conn, now, glaze, coats, known, style)?);
     sections.extend(consumption::section(conn, now, glaze, (coats, since), style)?);
     sections.extend(hands::section(coats, style));
     if let Some(series) = Series::of(glaze, coats) {

@@ -36,7 +36,7 @@ struct Shelf {
     form: Uuid,
     zone: ZoneKind,
     is_fired: bool,
-    /// Each with its laydown, and the name of the piece.
+    /// The coat of each, and its laydown.
     pieces: Vec<(Uuid, Laydown)>,
     newest: i64,
 }
@@ -79,7 +79,7 @@ fn waiting(conn: &Connection, now: Now, glaze: &entity::Glaze) -> Result<Vec<She
     }
     let mut pieces = Pieces::new(conn);
     let mut shelves: Vec<Shelf> = Vec::new();
-    for ((piece, zone), coats) in zones {
+    for ((_, zone), coats) in zones {
         let Ok(zone) = zone.parse::<ZoneKind>() else { continue };
         let Some(first) = coats.first().filter(|_| coats.iter().all(|coat| coat.glaze == glaze.id)) else { continue };
         let mut laydown = Laydown::ZERO;
@@ -92,7 +92,7 @@ fn waiting(conn: &Connection, now: Now, glaze: &entity::Glaze) -> Result<Vec<She
             };
             laydown = laydown + pieces.laydown(&weighed, glaze, zone)?.unwrap_or(Laydown::ZERO);
         }
-        put(&mut shelves, (first.form, zone, false), piece, laydown, first.at);
+        put(&mut shelves, (first.form, zone, false), first.id, laydown, first.at);
     }
     Ok(shelves)
 }
@@ -102,13 +102,13 @@ fn fired(known: &Known) -> Vec<Shelf> {
     let mut shelves = Vec::new();
     for pot in known.evidence.pots.iter().filter(|pot| pot.thickness == Thickness::Right) {
         if let Some(of) = known.pots.get(&pot.id) {
-            put(&mut shelves, (pot.place.form, pot.place.zone, true), of.piece, pot.laydown, of.at);
+            put(&mut shelves, (pot.place.form, pot.place.zone, true), pot.id, pot.laydown, of.at);
         }
     }
     shelves
 }
 
-fn put(shelves: &mut Vec<Shelf>, of: (Uuid, ZoneKind, bool), piece: Uuid, laydown: Laydown, at: i64) {
+fn put(shelves: &mut Vec<Shelf>, of: (Uuid, ZoneKind, bool), coat: Uuid, laydown: Laydown, at: i64) {
     let (form, zone, is_fired) = of;
     let known = shelves.iter().position(|shelf| (shelf.form, shelf.zone, shelf.is_fired) == of);
     let place = known.unwrap_or_else(|| {
@@ -116,7 +116,7 @@ fn put(shelves: &mut Vec<Shelf>, of: (Uuid, ZoneKind, bool), piece: Uuid, laydow
         shelves.len() - 1
     });
     if let Some(shelf) = shelves.get_mut(place) {
-        shelf.pieces.push((piece, laydown));
+        shelf.pieces.push((coat, laydown));
         shelf.newest = shelf.newest.max(at);
     }
 }
@@ -131,8 +131,8 @@ fn line(conn: &Connection, shelf: &Shelf, solids: Option<&Solids>, style: &Style
     for size in SIZES.into_iter().filter(|size| *size < shelf.pieces.len()) {
         let Some(found) = best(&laydowns, size) else { continue };
         let mut names = Vec::new();
-        for (piece, _) in found.members.iter().filter_map(|member| shelf.pieces.get(*member)) {
-            names.push(name(conn, *piece, style)?);
+        for (coat, _) in found.members.iter().filter_map(|member| shelf.pieces.get(*member)) {
+            names.push(name(conn, *coat, shelf.zone, style)?);
         }
         let (least, most) = found.spread.range;
         sentences.push(say::best_set(size, style.percent(most / least - 1.0, 1), names.join(", ")));
@@ -149,11 +149,15 @@ fn line(conn: &Connection, shelf: &Shelf, solids: Option<&Solids>, style: &Style
 }
 
 /// What is on its foot, or what it weighed where it has no code.
-fn name(conn: &Connection, piece: Uuid, style: &Style) -> Result<String> {
-    let coats = query::coats_of_piece(conn, piece)?;
-    let code = coats.iter().find_map(|coat| coat.code.clone());
-    let wet = coats.first().map(|coat| style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1)));
-    Ok(code.or(wet).unwrap_or_else(kiln::unknown_piece))
+fn name(conn: &Connection, coat: Uuid, zone: ZoneKind, style: &Style) -> Result<String> {
+    let Some(coat) = Coat::load(conn, coat)? else { return Ok(kiln::unknown_piece()) };
+    // The code came with the first coat, which an outside often is not: the others of a piece are looked for only then.
+    let of_first = match (&coat.code, zone) {
+        (None, ZoneKind::Outside) => query::coats_of_piece(conn, coat.piece)?.into_iter().find_map(|other| other.code),
+        _ => None,
+    };
+    let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
+    Ok(coat.code.or(of_first).unwrap_or(wet))
 }
 
 /// The newest run of equal pieces, glazed on one day.

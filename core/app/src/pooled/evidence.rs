@@ -46,6 +46,12 @@ pub(crate) struct KnownPot {
 
 /// What the store has of `glaze`. Figures that cannot be are left out, as everywhere.
 pub(crate) fn known(conn: &Connection, glaze: &entity::Glaze) -> Result<Known> {
+    let judged = if query::any_finding(conn)? { judged_coats(conn, glaze.id)? } else { Vec::new() };
+    known_by(conn, glaze, judged)
+}
+
+/// The same with its judged coats, the newest first, where they were read already.
+pub(crate) fn known_by(conn: &Connection, glaze: &entity::Glaze, judged: Vec<JudgedCoats>) -> Result<Known> {
     let mut pieces = Pieces::new(conn);
     let mut known = Known {
         evidence: GlazeEvidence {
@@ -59,7 +65,6 @@ pub(crate) fn known(conn: &Connection, glaze: &entity::Glaze) -> Result<Known> {
         controls: BTreeMap::new(),
         left_out: Vec::new(),
     };
-    let judged = if query::any_finding(conn)? { judged_coats(conn, glaze.id)? } else { Vec::new() };
     for coats in judged.into_iter().take(MOST_POTS) {
         let Some(first) = coats.coats.first() else { continue };
         let pot = KnownPot {

@@ -28,7 +28,8 @@ use laydown_store::{Transaction, entity, evidence_stamp};
 
 pub(crate) use choice::{Chosen, chosen, options, with_choice};
 pub use choice::{TargetChoice, TargetOption};
-pub(crate) use evidence::{Known, known};
+use evidence::known;
+pub(crate) use evidence::{Known, known_by};
 pub(crate) use size::{ShapeSizes, laydown, shapes};
 pub use why::{EvidenceRow, WhyTargetView};
 pub(crate) use why::{wet, why};
