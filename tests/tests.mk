@@ -4,7 +4,7 @@ ORACLE := target/oracle
 TRACED := target/traced
 REMOTE := target/remote
 
-oracle: $(ORACLE)/ready ## Targets, verdicts, profiles, windows and pooled models recomputed in Python by scipy, statsmodels, uncertainties and trimesh
+oracle: $(ORACLE)/ready ## Targets, verdicts, profiles, windows, pooled models and other evidence recomputed in Python by scipy, statsmodels, uncertainties and trimesh
 	cargo run --quiet -p laydown-tests --example oracle_cases > $(ORACLE)/cases.json
 	$(ORACLE)/venv/bin/python tests/oracle/oracle.py < $(ORACLE)/cases.json
 	$(ORACLE)/venv/bin/python tests/oracle/profiles.py make > $(ORACLE)/profiles.json
@@ -16,6 +16,9 @@ oracle: $(ORACLE)/ready ## Targets, verdicts, profiles, windows and pooled model
 	$(ORACLE)/venv/bin/python tests/oracle/pooled.py make > $(ORACLE)/pooled.json
 	cargo run --quiet -p laydown-tests --example pooled < $(ORACLE)/pooled.json > $(ORACLE)/pooled_fits.json
 	OMP_NUM_THREADS=1 $(ORACLE)/venv/bin/python tests/oracle/pooled.py check < $(ORACLE)/pooled_fits.json
+	$(ORACLE)/venv/bin/python tests/oracle/evidence.py make > $(ORACLE)/evidence.json
+	cargo run --quiet -p laydown-tests --example evidence < $(ORACLE)/evidence.json > $(ORACLE)/evidence_found.json
+	$(ORACLE)/venv/bin/python tests/oracle/evidence.py check < $(ORACLE)/evidence_found.json
 
 simulate: ## Targets in 500 invented studios, and in 200 that are steered by them: error, half-width, coverage, pots right
 	cargo run --quiet -p laydown-tests --example simulate

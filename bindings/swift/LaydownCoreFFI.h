@@ -497,14 +497,24 @@ RustBuffer uniffi_laydown_app_fn_method_studio_touch(uint64_t ptr, RustBuffer no
 RustBuffer uniffi_laydown_app_fn_method_studio_adopt_best(uint64_t ptr, RustBuffer now, RustBuffer id, RustBuffer best, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ANSWER_DRIFT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ANSWER_DRIFT
+RustBuffer uniffi_laydown_app_fn_method_studio_answer_drift(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FINDINGS
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FINDINGS
-RustBuffer uniffi_laydown_app_fn_method_studio_findings(uint64_t ptr, RustCallStatus *_Nonnull out_status
+RustBuffer uniffi_laydown_app_fn_method_studio_findings(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_GLAZE_FINDINGS
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_GLAZE_FINDINGS
 RustBuffer uniffi_laydown_app_fn_method_studio_glaze_findings(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_WRITE_CHARTS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_WRITE_CHARTS
+void uniffi_laydown_app_fn_method_studio_write_charts(uint64_t ptr, RustBuffer now, RustBuffer id, RustBuffer into, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SYNC_NOW
@@ -1259,6 +1269,12 @@ uint16_t uniffi_laydown_app_checksum_method_studio_adopt_best(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ANSWER_DRIFT
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ANSWER_DRIFT
+uint16_t uniffi_laydown_app_checksum_method_studio_answer_drift(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FINDINGS
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_FINDINGS
 uint16_t uniffi_laydown_app_checksum_method_studio_findings(void
@@ -1268,6 +1284,12 @@ uint16_t uniffi_laydown_app_checksum_method_studio_findings(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_GLAZE_FINDINGS
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_GLAZE_FINDINGS
 uint16_t uniffi_laydown_app_checksum_method_studio_glaze_findings(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WRITE_CHARTS
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_WRITE_CHARTS
+uint16_t uniffi_laydown_app_checksum_method_studio_write_charts(void
     
 );
 #endif

@@ -115,6 +115,7 @@ pub fn glaze_called(id: Uuid, name: &str) -> Glaze {
         starting_laydown_mg_dm2: 5_500,
         gone: false,
         targets: None,
+        drift_answered_at: None,
     }
 }
 
@@ -150,6 +151,7 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
         confirmed: false,
         added_mg: None,
         rubbed_off_mg: None,
+        hand: None,
     }
 }
 
@@ -216,6 +218,7 @@ pub fn save_the_rest(store: &Store, bench: &Bench) {
             tick: false,
             code_pieces: true,
             phone: Some("Tablet by the sink".into()),
+            hand: None,
         };
         let check = Check {
             id: tx.new_id(),

@@ -32,9 +32,10 @@ use laydown_domain::learning::pooled::{
     Assumptions, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, RestsOn, RightTile, chance_right,
     judge as judge_by_chance, proportions, target_for,
 };
+use laydown_domain::learning::size::Sizes;
 use laydown_domain::learning::spread::Spread;
 use laydown_domain::learning::window::{Fit, Window, estimate};
-use laydown_domain::learning::{control_chart, cusum, fault};
+use laydown_domain::learning::{consumption, control_chart, cusum, fault, hand, set};
 use laydown_domain::units::{
     AreaUnit, Celsius, DecimalMark, Grams, Laydown, LengthUnit, MassUnit, Millilitres, Millimetres, PowderDensity,
     Seconds, SpecificGravity, SquareCentimetres, Style, VolumeUnit, parse,
@@ -710,6 +711,14 @@ fn one_target_from_everything() {
                     for x in HARD {
                         let job = PooledJob { place: place(0.02), area: SquareCentimetres::new(x), solids };
                         dog.optional(("pooled target", a, b, thickness, x), || fit.target(&job, &evidence));
+                        for class in [ShapeClass::Jar, ShapeClass::Plate, ShapeClass::Tile] {
+                            let proportions = proportions(&[], 0.08);
+                            let known = vec![Millilitres::new(a), Millilitres::new(b)];
+                            let sizes = Sizes { class, zone: ZoneKind::Whole, proportions, known };
+                            dog.optional(("size", class, a, b, x), || {
+                                sizes.at(Millilitres::new(x), &fit.outlook(), &solids)
+                            });
+                        }
                         dog.optional(("chances", a, b, thickness, x), || {
                             fit.chances(&job, Grams::new(a), Grams::new(b))
                         });
@@ -745,6 +754,16 @@ fn what_fired_pots_say() {
             for b in HARD {
                 for values in series(a, b) {
                     dog.total(("chart", &values), &[a, b], || control_chart::individuals(&values));
+                    dog.total(("drift", &values), &[a, b], || cusum::drift(&values));
+                    dog.total(("hands", &values), &[a, b], || {
+                        hand::by_hand(&values.iter().map(|value| ("Ana", *value)).collect::<Vec<_>>())
+                    });
+                    let laydowns: Vec<Laydown> = values.iter().map(|value| Laydown::new(*value)).collect();
+                    for size in [0, 1, 2, 4, usize::MAX] {
+                        dog.total(("match", &values, size), &[a, b], || set::best(&laydowns, size));
+                    }
+                    let coats: Vec<(f64, Grams)> = values.iter().map(|value| (*value, Grams::new(b))).collect();
+                    dog.optional(("use", &values), || consumption::weekly_use(&coats, a));
                     dog.total(("set", &values), &[a, b], || {
                         Spread::of(&values).map(|set| (set.relative_spread(), set))
                     });
@@ -753,6 +772,12 @@ fn what_fired_pots_say() {
                         (average.trend(), average)
                     });
                 }
+                if let Ok(sg) = SpecificGravity::new(1.45) {
+                    dog.optional(("left", a, b), || {
+                        consumption::left(Millilitres::new(a), sg, Grams::new(b), Grams::new(a))
+                    });
+                }
+                dog.total(("new near", a, b), &[a, b], || cusum::new_near(&[a, b, a], usize::from(a > b), 2));
                 for thickness in Thickness::ALL {
                     let mut pots = vec![(Laydown::new(a), Thickness::Right); 6];
                     pots.extend([(Laydown::new(b), *thickness), (Laydown::new(b), Thickness::Thin)]);

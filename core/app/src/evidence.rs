@@ -62,6 +62,7 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
         tick: true,
         code_pieces: true,
         phone: None,
+        hand: None,
     }))
 }
 
@@ -128,6 +129,24 @@ pub(super) fn aged_sg(conn: &Connection, now: Now, bucket: Uuid, reading: SgRead
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
     let Some(check) = query::latest_check(conn, bucket)? else { return Ok((SgReading::unchecked(), None)) };
     Ok(usable(sg_of(&check))?.map_or((SgReading::unchecked(), None), |reading| (reading, Some(check.at))))
+}
+
+/// The bucket of a glaze that was mixed last; `None` while none is in use.
+pub(super) fn newest_bucket(conn: &Connection, glaze: Uuid) -> Result<Option<entity::Bucket>> {
+    let buckets = in_use::<entity::Bucket>(conn, None)?.into_iter().filter(|bucket| bucket.glaze == glaze);
+    Ok(buckets.max_by_key(|bucket| bucket.mixed_at))
+}
+
+/// A bucket of `glaze` as it stands today, as sure as its last check still is; `None` where its figures cannot be.
+pub(super) fn bucket_today(
+    conn: &Connection,
+    now: Now,
+    glaze: &entity::Glaze,
+    bucket: Uuid,
+) -> Result<Option<(SpecificGravity, Solids)>> {
+    let (sg, checked_at) = latest_sg(conn, bucket)?;
+    let sg = checked_at.map_or(Ok(sg), |at| aged_sg(conn, now, bucket, sg, at))?;
+    Ok(usable(Solids::of(sg, powder_density(glaze)).map_err(Into::into))?.map(|solids| (sg.sg, solids)))
 }
 
 /// The same as it was known at `at` (unix ms): by the last check until then, or by the first one after it where there was none.

@@ -356,7 +356,7 @@ impl<'a> Telling<'a> {
             Some("e3") => style.number(number as f64 / 1e3, 2),
             Some("e4") => style.percent(number as f64 / 1e4, 1),
             Some("e5") => style.number(number as f64 / 1e5, 3),
-            _ if matches!(name, "at" | "mixed_at" | "fired_at") => self.now.moment(number),
+            _ if matches!(name, "at" | "mixed_at" | "fired_at" | "drift_answered_at") => self.now.moment(number),
             _ => number.to_string(),
         }
     }

@@ -59,8 +59,8 @@ pub use editor::{
     Touch, Value,
 };
 pub use findings::{
-    AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, FindingsView, GlazeFindingsView, LegendEntry, Mark, Stroke,
-    WindowView,
+    AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, FindingsSection, FindingsView, GlazeFindingsView,
+    LegendEntry, Mark, Stroke, WindowView,
 };
 pub use folder::{Folder, FolderEntry, FolderError, ProgressListener, Stop, folder_at};
 pub use history::{HistoryEntry, HistoryView};
@@ -77,8 +77,8 @@ pub use sizes::{SizeRow, SizesView};
 pub use sync::{SyncConfig, SyncFailure, SyncLocation, SyncReport, SyncView};
 pub use sync_now::{SyncProgress, SyncRequest, sync_now};
 pub use weigh::{
-    Field, FieldError, Gauge, NextCoat, PieceGroup, PieceToGlaze, PiecesToGlazeView, Question, RecentCoat, SetupStep,
-    Suggestion, TargetView, VerdictView, WeighEntry, WeighField, WeighMode, WeighView,
+    Field, FieldError, Gauge, MovedTarget, NextCoat, PieceGroup, PieceToGlaze, PiecesToGlazeView, Question, RecentCoat,
+    SetupStep, Suggestion, TargetView, VerdictView, WeighEntry, WeighField, WeighMode, WeighView,
 };
 
 uniffi::setup_scaffolding!();

@@ -137,6 +137,10 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
                 saved += 1;
             }
         }
+        // A row that is poured from thin to thick on purpose is no drift.
+        if day.row {
+            studio.answer_drift(at, &studio.bucket(at, bucket)?.glaze_id)?;
+        }
     }
     let loading = begin(studio, now, &kiln)?;
     let waiting = studio.firing(now, &loading)?.waiting;

@@ -5,17 +5,20 @@ use uuid::Uuid;
 
 use super::archive::{Archivable, found, in_use};
 use super::evidence::{
-    Pieces, code, finest_step, latest_sg, parse_id, powder_density, sensitivity, sg_reading, style, usable,
+    Pieces, bucket_today, code, finest_step, latest_sg, newest_bucket, parse_id, powder_density, scale_of, sensitivity,
+    sg_reading, style, usable,
 };
 use super::form_geometry::shape;
 use super::in_words;
 use super::lists::outline;
 use super::messages::sizes as say;
+use super::pooled::{Cache, Chosen, chosen};
 use super::setup::known_amounts;
 use super::{Now, Point, Result, Row, Studio, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Control, Evidence, Job, carry_over, target};
 use laydown_domain::form::ZoneKind;
+use laydown_domain::learning::pooled::target_for;
 use laydown_domain::units::{Laydown, SpecificGravity, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::ControlPiece;
@@ -64,7 +67,7 @@ impl Studio {
             };
             row.chosen = true;
             let (intro, sizes) = match Known::load(conn, parse_id(&row.id, entity::Control::WHAT)?) {
-                Ok(known) => (known.intro(&style), known.sizes(conn, &style)?),
+                Ok(known) => (known.intro(&style), known.sizes(conn, now, &self.pooled, &style)?),
                 // Another amount can still be gone by.
                 Err(StudioError::Newer { sentence } | StudioError::Refused { sentence, .. }) => (sentence, Vec::new()),
                 Err(error) => return Err(error),
@@ -94,11 +97,7 @@ impl Known {
         };
         let glaze: entity::Glaze = found(conn, glaze)?;
         // Today's bucket is the one mixed last; without one, the glaze is taken as it was then.
-        let bucket = in_use::<entity::Bucket>(conn, None)?
-            .into_iter()
-            .filter(|bucket| bucket.glaze == glaze.id)
-            .max_by_key(|bucket| bucket.mixed_at);
-        let sg = match bucket {
+        let sg = match newest_bucket(conn, glaze.id)? {
             Some(bucket) => latest_sg(conn, bucket.id)?.0,
             None => sg_reading(piece.specific_gravity_e5, piece.sg_uncertainty_e5)?,
         };
@@ -111,8 +110,12 @@ impl Known {
     }
 
     /// The forms that have the zone: the one gone by first, the others in the order of their names.
-    fn sizes(&self, conn: &Connection, style: &Style) -> Result<Vec<SizeRow>> {
+    fn sizes(&self, conn: &Connection, now: Now, pooled: &Cache, style: &Style) -> Result<Vec<SizeRow>> {
         let step = finest_step(conn)?;
+        let bucket = newest_bucket(conn, self.glaze.id)?;
+        let today = bucket.map(|bucket| bucket_today(conn, now, &self.glaze, bucket.id)).transpose()?.flatten();
+        let scales = in_use::<entity::Scale>(conn, None)?;
+        let scale = scales.iter().min_by_key(|scale| scale.step_mg).map(|scale| usable(scale_of(scale))).transpose()?;
         let mut forms = in_use::<entity::Form>(conn, Some(self.piece.form))?;
         forms.sort_by(|a, b| (a.id != self.piece.form, &a.name).cmp(&(b.id != self.piece.form, &b.name)));
         let mut pieces = Pieces::new(conn);
@@ -132,13 +135,23 @@ impl Known {
                 solids: self.today,
                 sensitivity: sensitivity(&self.glaze),
             };
-            let reason = reason(&control, &job, style);
+            // What Weigh says of it, where fired pots set the target.
+            let by_pots = match (scale.flatten(), today) {
+                (Some(scale), Some((_, solids))) if chosen(&self.glaze, form.id, self.zone) == Chosen::All => {
+                    let job = Job { solids, ..job.clone() };
+                    let learned = pooled.at(conn, now, &self.glaze, &form, &job)?;
+                    learned.and_then(|learned| target_for(&learned.outlook, &job, &scale, learned.rests_on()))
+                }
+                _ => None,
+            };
+            let carried = reason(&control, &job, style);
             let evidence = Evidence {
                 controls: vec![control],
                 tiles: Vec::new(),
                 starting: Laydown::from_milligrams_per_dm2(self.glaze.starting_laydown_mg_dm2),
             };
-            let Ok(target) = target(&job, &evidence) else { continue };
+            let is_by_pots = by_pots.is_some();
+            let Some(target) = by_pots.or_else(|| target(&job, &evidence).ok()) else { continue };
             let words = in_words::target(&target, style, step);
             sizes.push(SizeRow {
                 form: form.id.to_string(),
@@ -146,7 +159,7 @@ impl Known {
                 outline: outline(&shape),
                 wet: words.aim,
                 span: words.span,
-                reason,
+                reason: if is_by_pots { words.source } else { carried },
             });
         }
         Ok(sizes)

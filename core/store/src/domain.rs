@@ -84,7 +84,7 @@ fn range(name: &str) -> RangeInclusive<i64> {
         "specific_gravity_e5" => 100_001..=219_999,
         // The limits of `PowderDensity`.
         "powder_density_e3" => 1_500..=7_000,
-        "at" | "mixed_at" | "fired_at" => -LATEST_MS..=LATEST_MS,
+        "at" | "mixed_at" | "fired_at" | "drift_answered_at" => -LATEST_MS..=LATEST_MS,
         "liking" => 1..=5,
         "shelf" | "shelves" => 0..=1_000,
         "temperature_mc" | "water_temperature_mc" | "top_mc" => -300_000..=3_000_000,

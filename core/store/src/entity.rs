@@ -387,6 +387,8 @@ entities! {
         /// How targets are chosen where the potter chose: `[zone, "best"]` for the best single evidence in a zone, and
         /// `[zone form, mg]` for the dry glaze that is kept as the target in a zone of a form.
         targets: Option<Pairs>,
+        /// When the potter last answered that coats drift off their aims, unix ms: coats until then are not counted any more.
+        drift_answered_at: Option<i64>,
     }
 
     /// One mixed lot of a glaze.
@@ -578,6 +580,8 @@ entities! {
         added_mg: Option<i64>,
         /// What was rubbed off it again, mg; no part of its wet weight any more.
         rubbed_off_mg: Option<i64>,
+        /// Who glazed, where a studio writes that down.
+        hand: Option<String>,
     }
 
     /// A kiln.
@@ -761,5 +765,7 @@ entities! {
         code_pieces: bool,
         /// What the phone is called, to tell it from the others.
         phone: Option<String>,
+        /// Who glazes at it now, which goes onto each coat.
+        hand: Option<String>,
     }
 }

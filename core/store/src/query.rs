@@ -77,9 +77,9 @@ const COATS_LIKE: &str = concat!(
     ") AND laydown_mg_dm2 BETWEEN ?5 AND ?6 ORDER BY at DESC, id DESC LIMIT ?7"
 );
 const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
-     coat.specific_gravity_e5, coat.sg_uncertainty_e5, coat.area_mm2, coat.scale, \
+     coat.specific_gravity_e5, coat.sg_uncertainty_e5, coat.area_mm2, coat.scale, coat.bucket, coat.hand, \
      finding.firing, finding.inside, finding.outside, finding.faults, finding.left_out \
-     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, specific_gravity_e5, sg_uncertainty_e5, area_mm2, scale FROM coat \
+     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, specific_gravity_e5, sg_uncertainty_e5, area_mm2, scale, bucket, hand FROM coat \
      ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
@@ -253,6 +253,10 @@ pub struct CoatAndFinding {
     pub area_mm2: i64,
     /// The scale.
     pub scale: Uuid,
+    /// The bucket.
+    pub bucket: Uuid,
+    /// Who glazed, where that is known.
+    pub hand: Option<String>,
     /// The firing; `None` where the piece was not looked at, and all below with it.
     pub firing: Option<Uuid>,
     /// Code of how thick the glaze inside looks.
@@ -286,11 +290,13 @@ pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFi
             sg_uncertainty_e5: row.get(9)?,
             area_mm2: row.get(10)?,
             scale: decode(conn, &mut strings, row, 11)?,
-            firing: row.get(12)?,
-            inside: row.get(13)?,
-            outside: row.get(14)?,
-            faults: row.get(15)?,
-            left_out: row.get::<_, Option<bool>>(16)?.unwrap_or_default(),
+            bucket: decode(conn, &mut strings, row, 12)?,
+            hand: row.get(13)?,
+            firing: row.get(14)?,
+            inside: row.get(15)?,
+            outside: row.get(16)?,
+            faults: row.get(17)?,
+            left_out: row.get::<_, Option<bool>>(18)?.unwrap_or_default(),
         });
     }
     Ok(found)

@@ -14,6 +14,7 @@ pub(super) const MIGRATIONS: &[&str] = &[
     include_str!("schema/0002_rules_and_astray.sql"),
     include_str!("schema/0003_results_and_confirmations.sql"),
     include_str!("schema/0004_targets_and_touch_ups.sql"),
+    include_str!("schema/0005_drift_and_hands.sql"),
 ];
 
 /// Takes the steps that the file has not taken yet, all or none, and marks the file as ours.

@@ -131,6 +131,7 @@ private struct ChartPainter {
         case .aim: draw(points, .ink, StrokeStyle(lineWidth: 2, lineCap: .round, lineJoin: .round))
         case .best: draw(points, .accent, StrokeStyle(lineWidth: 2.5, lineCap: .round, dash: [7, 7]))
         case .average: draw(points, .accent, StrokeStyle(lineWidth: 3, lineCap: .round, lineJoin: .round))
+        case .edge: draw(points, .accent, StrokeStyle(lineWidth: 2, lineCap: .round, dash: [2, 5]))
         }
     }
 

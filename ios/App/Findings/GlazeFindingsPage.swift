@@ -2,9 +2,10 @@ import LaydownCore
 import LaydownKit
 import SwiftUI
 
-/// What is known of one glaze: its window, what targets rest on, and whether coats keep to their aims.
+/// What is known of one glaze: its window, what targets rest on, and what else follows from its pots.
 struct GlazeFindingsPage: View {
     @State private var screen: GlazeFindingsScreen
+    @State private var shared: SharedFile?
 
     init(frame: AppModel, glaze: String) {
         _screen = State(
@@ -21,6 +22,7 @@ struct GlazeFindingsPage: View {
                         Sentence(window.sure)
                         ChartPlot(chart: window.chart)
                         LinesView(lines: window.faults)
+                        if let chart = window.faultChart { ChartPlot(chart: chart) }
                     }
                 }
                 if !view.rests.isEmpty { Section(Words.targetsRestOn) { LinesView(lines: view.rests) } }
@@ -31,14 +33,27 @@ struct GlazeFindingsPage: View {
                         Sentence(view.takeHelp)
                     }
                 }
-                if let controlChart = view.controlChart {
-                    Section(controlChart.title) {
-                        Sentence(controlChart.words)
-                        ChartPlot(chart: controlChart)
+                ForEach(view.sections, id: \.title) { section($0) }
+                if !view.notes.isEmpty { Section { NotesView(notes: view.notes) } }
+                if !view.windows.isEmpty {
+                    Section {
+                        Trouble(sentence: screen.trouble)
+                        Button(Words.shareCharts) { Task { shared = await screen.charts().map(SharedFile.init) } }
+                            .frame(minHeight: 48)
                     }
                 }
-                if !view.sets.isEmpty { Section { LinesView(lines: view.sets) } }
-                if !view.notes.isEmpty { Section { NotesView(notes: view.notes) } }
+            }
+        }
+        .sheet(item: $shared) { ShareSheet(file: $0.url) }
+    }
+
+    private func section(_ section: FindingsSection) -> some View {
+        Section(section.title) {
+            if !section.words.isEmpty { Sentence(section.words) }
+            if let chart = section.chart { ChartPlot(chart: chart) }
+            LinesView(lines: section.lines)
+            if !section.answer.isEmpty {
+                Button(section.answer) { screen.answerDrift() }.frame(minHeight: 48)
             }
         }
     }

@@ -466,6 +466,13 @@ private struct Slot: View {
             Group {
                 if !view.waiting.isEmpty {
                     Text(view.waiting).font(.title3).minimumScaleFactor(0.6).foregroundStyle(Color.ink)
+                } else if let moved = view.moved {
+                    // Said once, and before all else, with the one tap that takes it back.
+                    HStack(spacing: 4) {
+                        TapNote(note: Note(tone: .attention, text: moved.text)) { tell(.details) }
+                        TonalButton(words: moved.keep.label) { screen.choose(moved.keep) }.frame(
+                            maxWidth: 128, maxHeight: 56)
+                    }
                 } else if let gravest {
                     TapNote(note: gravest) { tell(.details) }
                 } else if view.target != nil {

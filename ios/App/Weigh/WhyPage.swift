@@ -26,6 +26,9 @@ struct WhyPage: View {
                 Sentence(title(of: row))
                 Sentence(row.detail)
             } else {
+                if !row.photo.isEmpty {
+                    StoredPicture(file: row.photo, name: row.title, side: 120).frame(height: 120)
+                }
                 GoRow(title: title(of: row), detail: row.detail, place: .piece(row.piece))
             }
             if !row.toggle.isEmpty { Button(row.toggle) { screen.toggle(row) }.frame(minHeight: 48) }

@@ -64,6 +64,45 @@ import Testing
         #expect(screen.view?.take.isEmpty == false)
     }
 
+    @Test func sizesSetsAndUseAreSaidAndADriftIsAnswered() async throws {
+        let pottery = try await fired()
+        let glaze = try await pottery.frame.work.ask { try $0.findings(now: $1).glazes[0].id }
+        let screen = GlazeFindingsScreen(frame: pottery.frame, glaze: glaze)
+        await screen.refresh()
+        let sections = try #require(screen.view?.sections)
+        #expect(sections.contains { $0.title == "Sizes: straight mug, inside" && $0.chart?.lines.count == 3 })
+        #expect(sections.contains { $0.title == "Use" && !$0.lines.isEmpty })
+        let drifts = { screen.view?.sections.filter { !$0.answer.isEmpty }.count }
+        #expect(drifts() == 1)
+        await screen.answerDrift().value
+        #expect(drifts() == 0 && pottery.frame.offer.canTurn)
+        await pottery.frame.toggleUndo().value
+        await screen.refresh()
+        #expect(drifts() == 1)
+    }
+
+    @Test func theChartsAreHandedOnAsOnePicture() async throws {
+        let pottery = try await fired()
+        let glaze = try await pottery.frame.work.ask { try $0.findings(now: $1).glazes[0].id }
+        let screen = GlazeFindingsScreen(frame: pottery.frame, glaze: glaze)
+        #expect(await screen.charts() == nil, "nothing is read yet")
+        await screen.refresh()
+        let file = try #require(await screen.charts())
+        #expect(file.lastPathComponent == "Ash white.svg" && screen.trouble.isEmpty)
+        #expect(try String(contentsOf: file, encoding: .utf8).contains("<svg xmlns="))
+    }
+
+    @Test func aMovedTargetIsTakenBackInOneTap() async throws {
+        let pottery = try await fired()
+        let screen = WeighScreen(frame: pottery.frame)
+        await screen.refresh()
+        let moved = try #require(screen.view?.moved)
+        #expect(moved.text.hasPrefix("After 9 fired pots: ") && moved.keep.label.hasPrefix("Keep "))
+        await screen.choose(moved.keep).value
+        #expect(screen.view?.moved == nil)
+        #expect(screen.view?.target?.wet == moved.keep.label.replacingOccurrences(of: "Keep ", with: ""))
+    }
+
     @Test func aGlazeThatIsGoneIsSaid() async throws {
         let pottery = try await Pottery()
         let screen = GlazeFindingsScreen(frame: pottery.frame, glaze: "nobody")

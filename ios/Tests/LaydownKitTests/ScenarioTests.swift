@@ -391,8 +391,11 @@ extension Studio {
         case "write_pdf":
             return try writePdf(title: try text("title"), pages: try with.texts("pages"), into: try text("into"))
         case "sizes": return try sizes(now: now, known: try text("known"))
-        case "findings": return try findings()
+        case "findings": return try findings(now: now)
         case "glaze_findings": return try glazeFindings(now: now, id: try text("id"))
+        case "answer_drift": return try answerDrift(now: now, id: try text("id"))
+        case "write_charts":
+            return try writeCharts(now: now, id: try text("id"), into: try text("into"))
         case "adopt_best": return try adoptBest(now: now, id: try text("id"), best: try text("best"))
         case "preferences": return try preferences()
         default: throw Unknown(what: call)

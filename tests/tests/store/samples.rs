@@ -14,6 +14,7 @@ const RELEASED: &[(i64, &str)] = &[
     (2, include_str!("samples/create_v2.sql")),
     (3, include_str!("samples/create_v3.sql")),
     (4, include_str!("samples/create_v4.sql")),
+    (5, include_str!("samples/create_v5.sql")),
 ];
 
 fn schema(store: &Store) -> Vec<String> {

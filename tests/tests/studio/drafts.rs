@@ -130,7 +130,7 @@ fn a_record_saved_twice_is_saved_once_and_answered_as_before() {
         bench.save(EditorKind::Vessel, "", &[("name", "Jam jar"), ("empty", "186.4 g"), ("with_water", "498.2 g")]);
         bench.save(EditorKind::Kiln, "", &[("name", "Back"), ("across", "40 cm"), ("deep", "40 cm"), ("shelves", "4")]);
         bench.save(EditorKind::Preference, "", style);
-        let (bucket, glaze) = (bench.bucket(), bench.studio.findings().unwrap().glazes[0].id.clone());
+        let (bucket, glaze) = (bench.bucket(), bench.studio.findings(NOW).unwrap().glazes[0].id.clone());
         for (at, (kind, values)) in NEW.iter().enumerate() {
             let subject = match kind {
                 EditorKind::Bucket => glaze.as_str(),

@@ -227,6 +227,7 @@ impl Things<'_, '_> {
             tick: self.rng.bool(),
             code_pieces: self.rng.bool(),
             phone: self.note(),
+            hand: self.note(),
         };
         self.put(EditorKind::Preference, &preference)?;
         let bodies = [self.body()?, self.body()?];
@@ -267,6 +268,7 @@ impl Things<'_, '_> {
             starting_laydown_mg_dm2: self.rng.i64(3_001..8_000),
             gone: false,
             targets: None,
+            drift_answered_at: Some(NOW.unix_ms),
         };
         self.put(EditorKind::Glaze, &glaze)
     }

@@ -75,7 +75,7 @@ impl Screens<'_> {
         self.comes_up(with, "buckets", || studio.buckets(NOW));
         self.comes_up(with, "bucket", || studio.bucket(NOW, &ids.bucket));
         self.comes_up(with, "house", || studio.setup(NOW));
-        self.comes_up(with, "findings", || studio.findings());
+        self.comes_up(with, "findings", || studio.findings(NOW));
         self.comes_up(with, "glaze findings", || studio.glaze_findings(NOW, &ids.glaze));
         self.comes_up(with, "sizes", || studio.sizes(NOW, ""));
         self.comes_up(with, "kiln", || studio.kiln(NOW));
@@ -306,7 +306,7 @@ fn what_cannot_be_seen_is_shown_as_marks_wherever_a_name_is_shown() {
         format!("{:?}", studio.weigh(NOW, Some(net("19.4"))).unwrap()),
         format!("{:?}", studio.buckets(NOW).unwrap()),
         format!("{:?}", studio.setup(NOW).unwrap()),
-        format!("{:?}", studio.findings().unwrap()),
+        format!("{:?}", studio.findings(NOW).unwrap()),
         format!("{:?}", studio.kiln(NOW).unwrap()),
         format!("{:?}", studio.firing(NOW, &ids.firing).unwrap()),
         format!("{:?}", studio.piece(NOW, &ids.piece).unwrap()),

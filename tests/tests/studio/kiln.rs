@@ -52,7 +52,7 @@ impl Bench {
         self.studio.find_pieces(NOW, &wanted)
     }
 
-    fn photograph(&self, name: &str) -> std::path::PathBuf {
+    pub(crate) fn photograph(&self, name: &str) -> std::path::PathBuf {
         let file = self.folder.path().join(name);
         let picture =
             image::RgbImage::from_fn(320, 240, |x, y| image::Rgb([(x % 256) as u8, y as u8, name.len() as u8]));

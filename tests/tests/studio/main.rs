@@ -13,6 +13,7 @@ mod history;
 mod import;
 mod kiln;
 mod pooled;
+mod sections;
 mod truth;
 
 use laydown_app::{EditorEntry, EditorKind, Now, Studio, StudioError, Value, WeighEntry, WeighMode};

@@ -12,3 +12,4 @@ rubbed-off = Abgerieben
 touch-up-help = Was nach dem Wiegen aufgepinselt oder abgerieben wurde. Sonst leer lassen.
 wet-and-verdict = Zusammen { $wet }: { $verdict }.
 corrected = Auftrag berichtigt. Der Verlauf zeigt, wie er war.
+hand = Wer glasiert hat

@@ -12,3 +12,6 @@ code-pieces = Jedes Stück mit Code
 code-pieces-help = Auf den Fuß schreiben, um das Stück nach dem Brand zu erkennen. Aus: Gleiche Stücke werden zusammen als Serie gezählt.
 phone = Name des Handys
 phone-hint = Tablet am Waschbecken
+hand = Wer glasiert
+hand-hint = Leer lassen, wenn es nicht wichtig ist
+hand-help = Dieser Name kommt auf jeden neuen Auftrag, bis er geändert wird. Unter Erkenntnisse steht dann, wie gleichmäßig jede Hand glasiert.

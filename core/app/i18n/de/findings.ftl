@@ -161,11 +161,20 @@ looks-at = { $thickness ->
 }
 chart-words = { $scope }. { $finding } { $looks }. Heutiges Ziel: { $aim }.
 
-faults-by-side = { $below } von { $all-below } unter dem Fenster, { $within } von { $all-within } darin, { $above } von { $all-above } darüber.
+faults-by-side = { $above } über dem Fenster, { $within } darin, { $below } darunter.
 faults-of-all = { $pots ->
-    [one] { $pots-with } von { $pots } Stück.
-   *[other] { $pots-with } von { $pots } Stücken.
+    [one] { $share } Stück.
+   *[other] { $share } Stücken.
 }
+share = { $with } von { $of } ({ $low } bis { $high } %)
+no-pot-there = kein Stück
+above-window = Darüber
+within-window = Fenster
+below-window = Darunter
+share-of-pots = Stücke mit dem Fehler
+so-far = Stücke bisher
+may-be-share = So viele können es bei so wenigen Stücken sein
+fault-chart-words = { $fault }: { $counts }
 more-with-less = Häufiger mit weniger Glasur.
 more-within = Häufiger innerhalb des Fensters.
 more-with-more = Häufiger mit mehr Glasur.
@@ -204,8 +213,6 @@ aims-short = { $coats ->
    *[other] Die letzten { $coats } Aufträge liegen im Schnitt { $percent } unter dem Ziel.
 }
 aims-steady = Sie halten das Ziel.
-aims-rising = Es wird allmählich zu viel: die Dichte im Eimer prüfen, und wie lange getaucht wird.
-aims-falling = Es wird allmählich zu wenig: die Dichte im Eimer prüfen, und ob die Schrühware feucht ist.
 aims-outside = { $coats ->
     [one] Einer liegt weit weg von den anderen.
    *[other] { $coats } liegen weit weg von den anderen.
@@ -220,3 +227,84 @@ last-set-weights = { $pieces ->
     [one] { $pieces } Stück, { $when }: im Schnitt { $mean } nass, { $least } bis { $most }, Standardabweichung { $spread }.
    *[other] { $pieces } Stücke, { $when }: im Schnitt { $mean } nass, { $least } bis { $most }, Standardabweichung { $spread }.
 }
+
+drift-over = { $coats ->
+    [one] Beginn { $since }: { $coats } Auftrag liegt { $percent } über dem Ziel.
+   *[other] Beginn { $since }: { $coats } Aufträge liegen im Schnitt { $percent } über dem Ziel.
+}
+drift-short = { $coats ->
+    [one] Beginn { $since }: { $coats } Auftrag liegt { $percent } unter dem Ziel.
+   *[other] Beginn { $since }: { $coats } Aufträge liegen im Schnitt { $percent } unter dem Ziel.
+}
+drift-is-over = Danach halten sie das Ziel wieder.
+near = Neu um diese Zeit: { $changes }.
+nothing-near = Um diese Zeit nichts Neues: kein Eimer, keine Dichtemessung, keine Waage, keine Masse.
+near-bucket = Eimer { $name }
+near-scale = Waage { $name }
+near-body = Masse { $name }
+near-check = Dichte gemessen, { $sg }
+check-when-over = Die Dichte im Eimer prüfen, und wie lange getaucht wird.
+check-when-short = Die Dichte im Eimer prüfen, und ob die Schrühware feucht ist.
+drift-began = Beginn der Abweichung
+drift-noted = Gesehen: neu beginnen
+drift-is-noted = Gesehen. Aufträge werden von neuem mit ihrem Ziel verglichen.
+
+sizes-title = { $zone ->
+    [inside] Größen: { $shape }, innen
+    [outside] Größen: { $shape }, außen
+   *[whole] Größen: { $shape }, innen und außen
+}
+sizes-rest-on = { $pots ->
+    [one] Aus { $pots } gebrannten Stück dieser Form, für den Eimer von heute.
+   *[other] Aus { $pots } gebrannten Stücken dieser Form, für den Eimer von heute.
+}
+form-and-capacity = { $form }, { $volume }
+next-size = Nächste Größe, { $volume }
+size-amount = { $aim } ({ $low } bis { $high })
+holds = Inhalt, { $unit }
+aim-may-be = Hier kann das Ziel liegen
+sizes-words = { $title }; { $sizes }.
+size-at = bei { $volume } { $wet }
+
+sets-title = Passende Serien
+waiting-shelf = { $zone ->
+    [inside] Wartet: { $form }, innen
+    [outside] Wartet: { $form }, außen
+   *[whole] Wartet: { $form }, innen und außen
+}
+fired-shelf = { $zone ->
+    [inside] Richtig geworden: { $form }, innen
+    [outside] Richtig geworden: { $form }, außen
+   *[whole] Richtig geworden: { $form }, innen und außen
+}
+best-set = Die besten { $size }, höchstens { $percent } auseinander: { $pieces }.
+next-to-match = Das nächste passende Stück: { $wet }.
+
+use-title = Verbrauch
+each-week = In der Woche
+weekly = { $coats ->
+    [one] { $wet } nass, aus { $coats } Auftrag der letzten { $weeks } Wochen.
+   *[other] { $wet } nass, aus { $coats } Aufträgen der letzten { $weeks } Wochen.
+}
+bucket-left = { $coats ->
+    [0] { $wet } übrig: weniger als ein Drittel des Ansatzes. Nachmischen.
+    [one] { $wet } übrig: noch { $coats } Auftrag, bis ein Drittel zum Tauchen bleibt.
+   *[other] { $wet } übrig: noch etwa { $coats } Aufträge, bis ein Drittel zum Tauchen bleibt.
+}
+to-fill-up = Zum Auffüllen: { $powder } Pulver und { $water } Wasser. Maske tragen.
+
+near-hand = erste Aufträge von { $name }
+hands-title = Hände
+hand-on = { $coats ->
+    [one] { $coats } Auftrag, genau auf dem Ziel
+   *[other] { $coats } Aufträge, im Schnitt genau auf dem Ziel
+}
+hand-over = { $coats ->
+    [one] { $coats } Auftrag, { $percent } über dem Ziel
+   *[other] { $coats } Aufträge, im Schnitt { $percent } über dem Ziel
+}
+hand-short = { $coats ->
+    [one] { $coats } Auftrag, { $percent } unter dem Ziel
+   *[other] { $coats } Aufträge, im Schnitt { $percent } unter dem Ziel
+}
+hand-spread = { $mean }. Standardabweichung { $spread }.

@@ -73,6 +73,7 @@ field = { $field ->
     [sensitivity] Empfindlichkeit gegen die Dicke
     [powder_density] Pulverdichte
     [starting_laydown] Auftragsmenge zum Start
+    [drift_answered_at] Abweichung beantwortet
     [gone] entfernt oder archiviert
     [glaze] Glasur
     [volume] Volumen
@@ -124,6 +125,7 @@ field = { $field ->
     [net] Nassgewicht
     [added] nachgebessert: dazu
     [rubbed_off] abgerieben
+    [hand] wer glasiert hat
     [sg_uncertainty] Unsicherheit der Dichte
     [area] glasierte Fläche
     [aim] Ziel

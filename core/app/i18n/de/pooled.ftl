@@ -44,7 +44,11 @@ tiles-below = Die Probeplättchen tragen { $ratio } weniger, als die Stücke bra
 start-above = Der Startwert liegt { $ratio } über dem, was die Stücke brauchen.
 start-below = Der Startwert liegt { $ratio } unter dem, was die Stücke brauchen.
 odd = { $piece } passt nicht zu den anderen und zählt kaum. Gewicht und Urteil prüfen.
-groups-apart = Der Bedarf ist verschieden: { $more } braucht { $ratio } mehr als { $less }.
+groups-apart = { $kind ->
+    [body] Der Bedarf ist verschieden: { $more } braucht { $ratio } mehr als { $less }. Das Ziel jeder Form richtet sich nach ihrer Masse.
+    [cone] Der Bedarf ist verschieden: { $more } braucht { $ratio } mehr als { $less }. Zum Trennen für jeden Kegel eine eigene Glasur anlegen.
+   *[zone] Der Bedarf ist verschieden: { $more } braucht { $ratio } mehr als { $less }. Jeder Bereich hat sein eigenes Ziel.
+}
 some-piece = Unbekanntes Stück
 some-body = Unbekannte Masse
 typed-amount = { $form }, eingetippte Menge

@@ -133,6 +133,7 @@ contact-sheet = Bilderbogen
 contact-sheet-detail = Alle Stücke dieses Brandes auf einer Seite, zum Teilen, Drucken oder Speichern
 share-picture = Als Bild teilen
 share-pdf = Als PDF teilen
+share-charts = Diagramme teilen
 print = Drucken
 page-of = Seite { $number } von { $count }
 no-photo = Kein Foto

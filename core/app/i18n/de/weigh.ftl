@@ -79,3 +79,4 @@ already-carries = { $coats ->
    *[other] Dieser Bereich hat schon { $coats } Aufträge: zusammen { $laydown }.
 }
 with-this-coat = Mit diesem Auftrag trägt er { $laydown }.
+glazed-by = Glasiert von { $hand }. Zu ändern unter Werkstatt, Einheiten.

@@ -14,3 +14,4 @@ touch-up-help = What was brushed on or rubbed off after weighing. Leave it empty
 # $wet: a weight. $verdict: the verdict in a word.
 wet-and-verdict = { $wet } in all: { $verdict }.
 corrected = Coat corrected. Its history shows what it was.
+hand = Who glazed

@@ -13,3 +13,6 @@ code-pieces = Code each piece
 code-pieces-help = Mark it on the foot, to know the piece after the firing. Off: equal pieces are counted together as a run.
 phone = Phone name
 phone-hint = Tablet by the sink
+hand = Who glazes
+hand-hint = Leave empty if it does not matter
+hand-help = This name goes on each new coat until you change it. Findings then say how alike each hand's coats are.

@@ -187,13 +187,25 @@ looks-at = { $thickness ->
 # The chart in words. $finding: a sentence or two. $looks: such as "2 thin at 4.1 to 4.6 g per 100 cm²; 5 right at 5.2 to 6.0 g per 100 cm²". $aim: a laydown with its unit.
 chart-words = { $scope }. { $finding } { $looks }. Today's aim: { $aim }.
 
-## The faults. One of the sentences "more-…" may follow
+## The faults. Shares are such as "5 of 6 (44 to 97%)"
 
-faults-by-side = { $below } of { $all-below } below the window, { $within } of { $all-within } within, { $above } of { $all-above } above.
+faults-by-side = { $above } above the window, { $within } within, { $below } below.
+# $share: such as "5 of 6 (44 to 97%)".
 faults-of-all = { $pots ->
-    [one] { $pots-with } of { $pots } pots.
-   *[other] { $pots-with } of { $pots } pots.
+    [one] { $share } pot.
+   *[other] { $share } pots.
 }
+# $low and $high: whole numbers, percentages between which the share of many such pots may lie.
+share = { $with } of { $of } ({ $low } to { $high }%)
+no-pot-there = no pot
+above-window = Above
+within-window = Window
+below-window = Below
+share-of-pots = Pots with the fault
+so-far = Pots so far
+may-be-share = May be as many, with so few pots
+# $fault: its name. $counts: the sentence above.
+fault-chart-words = { $fault }: { $counts }
 more-with-less = More often with less glaze.
 more-within = More often within the window.
 more-with-more = More often with more glaze.
@@ -238,8 +250,6 @@ aims-short = { $coats ->
    *[other] The last { $coats } coats average { $percent } short of the aim.
 }
 aims-steady = They keep to the aim.
-aims-rising = They are drifting over: check the bucket's SG, and how long you dip the pieces.
-aims-falling = They are drifting short: check the bucket's SG, and whether the bisque is damp.
 aims-outside = { $coats ->
     [one] One is far from the rest.
    *[other] { $coats } are far from the rest.
@@ -258,3 +268,103 @@ last-set-weights = { $pieces ->
     [one] { $pieces } piece, { $when }: average { $mean } wet, { $least } to { $most }, standard deviation { $spread }.
    *[other] { $pieces } pieces, { $when }: average { $mean } wet, { $least } to { $most }, standard deviation { $spread }.
 }
+
+## A drift off the aim. $percent: such as "6%". $since: such as "3 days ago".
+drift-over = { $coats ->
+    [one] Starting { $since }: { $coats } coat { $percent } over the aim.
+   *[other] Starting { $since }: { $coats } coats average { $percent } over the aim.
+}
+drift-short = { $coats ->
+    [one] Starting { $since }: { $coats } coat { $percent } short of the aim.
+   *[other] Starting { $since }: { $coats } coats average { $percent } short of the aim.
+}
+drift-is-over = They are back on the aim since.
+# $changes: a list of the items below.
+near = New near that: { $changes }.
+nothing-near = Nothing new near that: no bucket, SG check, scale or clay body.
+near-bucket = bucket { $name }
+near-scale = scale { $name }
+near-body = clay body { $name }
+near-check = SG check, { $sg }
+check-when-over = Check the bucket's SG, and how long you dip the pieces.
+check-when-short = Check the bucket's SG, and whether the bisque is damp.
+drift-began = Drift began
+# A button.
+drift-noted = Noted: start over
+drift-is-noted = Noted. Coats are compared with their aims anew.
+
+## What other sizes take. $shape: a class of shape.
+sizes-title = { $zone ->
+    [inside] Sizes: { $shape }, inside
+    [outside] Sizes: { $shape }, outside
+   *[whole] Sizes: { $shape }, inside and outside
+}
+sizes-rest-on = { $pots ->
+    [one] From { $pots } fired pot of this shape, for today's bucket.
+   *[other] From { $pots } fired pots of this shape, for today's bucket.
+}
+# $volume: what it holds.
+form-and-capacity = { $form }, { $volume }
+next-size = Next size, { $volume }
+# $aim, $high: weights. $low: a weight without its unit.
+size-amount = { $aim } ({ $low } to { $high })
+# $unit: of a volume.
+holds = Holds, { $unit }
+aim-may-be = Where the aim may lie
+# $sizes: items as below, with semicolons.
+sizes-words = { $title }; { $sizes }.
+size-at = at { $volume } { $wet }
+
+## Sets that match
+sets-title = Sets that match
+waiting-shelf = { $zone ->
+    [inside] Waiting: { $form }, inside
+    [outside] Waiting: { $form }, outside
+   *[whole] Waiting: { $form }, inside and outside
+}
+fired-shelf = { $zone ->
+    [inside] Came out right: { $form }, inside
+    [outside] Came out right: { $form }, outside
+   *[whole] Came out right: { $form }, inside and outside
+}
+# $percent: how much more the thickest carries than the thinnest. $pieces: their codes.
+best-set = Best { $size }, within { $percent }: { $pieces }.
+# $wet: a weight.
+next-to-match = Next piece to match: { $wet }.
+
+## What is used
+use-title = Use
+each-week = A week
+# $wet: a weight. $weeks: a whole number.
+weekly = { $coats ->
+    [one] { $wet } wet, from { $coats } coat in the last { $weeks } weeks.
+   *[other] { $wet } wet, from { $coats } coats in the last { $weeks } weeks.
+}
+# $wet: a weight.
+bucket-left = { $coats ->
+    [0] { $wet } left: under a third of what was mixed. Mix more.
+    [one] { $wet } left: { $coats } more coat until a third is left to dip into.
+   *[other] { $wet } left: about { $coats } more coats until a third is left to dip into.
+}
+# $powder and $water: weights.
+to-fill-up = To fill it up: { $powder } powder and { $water } water. Wear a mask.
+
+## Who glazed
+# $name: a person's name.
+near-hand = first coats by { $name }
+hands-title = Hands
+# $percent: such as "6%".
+hand-on = { $coats ->
+    [one] { $coats } coat, right on the aim
+   *[other] { $coats } coats, average right on the aim
+}
+hand-over = { $coats ->
+    [one] { $coats } coat, { $percent } over the aim
+   *[other] { $coats } coats, average { $percent } over the aim
+}
+hand-short = { $coats ->
+    [one] { $coats } coat, { $percent } short of the aim
+   *[other] { $coats } coats, average { $percent } short of the aim
+}
+# $mean: as above. $spread: a percentage.
+hand-spread = { $mean }. Standard deviation { $spread }.

@@ -85,6 +85,7 @@ field = { $field ->
     [sensitivity] sensitivity to thickness
     [powder_density] powder density
     [starting_laydown] starting laydown
+    [drift_answered_at] drift answered
     [gone] removed or archived
     [glaze] glaze
     [volume] volume
@@ -136,6 +137,7 @@ field = { $field ->
     [net] wet weight
     [added] added in a touch-up
     [rubbed_off] rubbed off
+    [hand] who glazed
     [sg_uncertainty] SG uncertainty
     [area] glazed area
     [aim] aim

@@ -56,7 +56,11 @@ start-above = The starting value is { $ratio } more than your pots need.
 start-below = The starting value is { $ratio } less than your pots need.
 odd = { $piece } does not fit the others and hardly counts. Check its weight and rating.
 # $more and $less: a zone, a clay body or a cone.
-groups-apart = They need different amounts: { $more } takes { $ratio } more than { $less }.
+groups-apart = { $kind ->
+    [body] They need different amounts: { $more } takes { $ratio } more than { $less }. Each form's target goes by its clay body.
+    [cone] They need different amounts: { $more } takes { $ratio } more than { $less }. To split them, add a glaze for each cone.
+   *[zone] They need different amounts: { $more } takes { $ratio } more than { $less }. Each zone has its own target.
+}
 some-piece = Unknown piece
 some-body = Unknown body
 # $form: the potter's name of a form.

@@ -133,6 +133,7 @@ contact-sheet = Contact sheet
 contact-sheet-detail = All pieces of this firing on one page, to share, print or save
 share-picture = Share as a picture
 share-pdf = Share as a PDF
+share-charts = Share charts
 print = Print
 page-of = Page { $number } of { $count }
 no-photo = No photo

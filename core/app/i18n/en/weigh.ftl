@@ -104,3 +104,5 @@ already-carries = { $coats ->
    *[other] This zone already has { $coats } coats: { $laydown } in all.
 }
 with-this-coat = With this coat it carries { $laydown }.
+# $hand: a name.
+glazed-by = Glazed by { $hand }. Change it in Studio, under Units, sound and touch.

@@ -12,3 +12,4 @@ rubbed-off = Frotado
 touch-up-help = Lo que se añadió con pincel o se frotó después de pesar. Dejar vacío si nada.
 wet-and-verdict = { $wet } en total: { $verdict }.
 corrected = Capa corregida. Su historial muestra cómo era.
+hand = Quién esmaltó

@@ -12,3 +12,6 @@ code-pieces = Código en cada pieza
 code-pieces-help = Se marca en el pie, para reconocer la pieza tras la cocción. Desactivado: las piezas iguales se cuentan juntas como tanda.
 phone = Nombre del teléfono
 phone-hint = Tableta junto al fregadero
+hand = Quién esmalta
+hand-hint = Dejar vacío si no importa
+hand-help = Este nombre queda en cada capa nueva hasta que se cambie. Los resultados dicen entonces lo iguales que son las capas de cada mano.

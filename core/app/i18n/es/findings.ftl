@@ -161,11 +161,20 @@ looks-at = { $thickness ->
 }
 chart-words = { $scope }. { $finding } { $looks }. Objetivo de hoy: { $aim }.
 
-faults-by-side = { $below } de { $all-below } por debajo de la ventana, { $within } de { $all-within } dentro, { $above } de { $all-above } por encima.
+faults-by-side = { $above } por encima de la ventana, { $within } dentro, { $below } por debajo.
 faults-of-all = { $pots ->
-    [one] { $pots-with } de { $pots } pieza.
-   *[other] { $pots-with } de { $pots } piezas.
+    [one] { $share } pieza.
+   *[other] { $share } piezas.
 }
+share = { $with } de { $of } ({ $low } a { $high } %)
+no-pot-there = ninguna pieza
+above-window = Encima
+within-window = Ventana
+below-window = Debajo
+share-of-pots = Piezas con el defecto
+so-far = Piezas hasta ahora
+may-be-share = Pueden ser tantas, con tan pocas piezas
+fault-chart-words = { $fault }: { $counts }
 more-with-less = Más a menudo con menos esmalte.
 more-within = Más a menudo dentro de la ventana.
 more-with-more = Más a menudo con más esmalte.
@@ -204,8 +213,6 @@ aims-short = { $coats ->
    *[other] La media de las últimas { $coats } capas queda un { $percent } por debajo del objetivo.
 }
 aims-steady = Se mantienen en el objetivo.
-aims-rising = Tienden a pasarse: comprobar la densidad del cubo y cuánto tiempo se sumergen las piezas.
-aims-falling = Tienden a quedarse cortas: comprobar la densidad del cubo y si el bizcocho está húmedo.
 aims-outside = { $coats ->
     [one] Una está lejos de las demás.
    *[other] { $coats } están lejos de las demás.
@@ -220,3 +227,84 @@ last-set-weights = { $pieces ->
     [one] { $pieces } pieza, { $when }: media { $mean } en húmedo, { $least } a { $most }, desviación estándar { $spread }.
    *[other] { $pieces } piezas, { $when }: media { $mean } en húmedo, { $least } a { $most }, desviación estándar { $spread }.
 }
+
+drift-over = { $coats ->
+    [one] Inicio { $since }: { $coats } capa está { $percent } por encima del objetivo.
+   *[other] Inicio { $since }: { $coats } capas están de media { $percent } por encima del objetivo.
+}
+drift-short = { $coats ->
+    [one] Inicio { $since }: { $coats } capa está { $percent } por debajo del objetivo.
+   *[other] Inicio { $since }: { $coats } capas están de media { $percent } por debajo del objetivo.
+}
+drift-is-over = Después vuelven al objetivo.
+near = Nuevo en ese momento: { $changes }.
+nothing-near = Nada nuevo en ese momento: ni cubo, ni medida de densidad, ni báscula, ni pasta.
+near-bucket = cubo { $name }
+near-scale = báscula { $name }
+near-body = pasta { $name }
+near-check = densidad medida, { $sg }
+check-when-over = Comprobar la densidad del cubo y cuánto se sumergen las piezas.
+check-when-short = Comprobar la densidad del cubo y si el bizcocho está húmedo.
+drift-began = Inicio del desvío
+drift-noted = Visto: empezar de nuevo
+drift-is-noted = Visto. Las capas se comparan de nuevo con su objetivo.
+
+sizes-title = { $zone ->
+    [inside] Tamaños: { $shape }, interior
+    [outside] Tamaños: { $shape }, exterior
+   *[whole] Tamaños: { $shape }, interior y exterior
+}
+sizes-rest-on = { $pots ->
+    [one] Según { $pots } pieza cocida de esta forma, para el cubo de hoy.
+   *[other] Según { $pots } piezas cocidas de esta forma, para el cubo de hoy.
+}
+form-and-capacity = { $form }, { $volume }
+next-size = Tamaño siguiente, { $volume }
+size-amount = { $aim } ({ $low } a { $high })
+holds = Capacidad, { $unit }
+aim-may-be = Dónde puede estar el objetivo
+sizes-words = { $title }; { $sizes }.
+size-at = con { $volume } { $wet }
+
+sets-title = Tandas que combinan
+waiting-shelf = { $zone ->
+    [inside] En espera: { $form }, interior
+    [outside] En espera: { $form }, exterior
+   *[whole] En espera: { $form }, interior y exterior
+}
+fired-shelf = { $zone ->
+    [inside] Salieron bien: { $form }, interior
+    [outside] Salieron bien: { $form }, exterior
+   *[whole] Salieron bien: { $form }, interior y exterior
+}
+best-set = Las { $size } mejores, con { $percent } de diferencia: { $pieces }.
+next-to-match = Siguiente pieza que combina: { $wet }.
+
+use-title = Consumo
+each-week = Por semana
+weekly = { $coats ->
+    [one] { $wet } húmedo, de { $coats } capa de las últimas { $weeks } semanas.
+   *[other] { $wet } húmedo, de { $coats } capas de las últimas { $weeks } semanas.
+}
+bucket-left = { $coats ->
+    [0] Quedan { $wet }: menos de un tercio de lo preparado. Mezclar más.
+    [one] Quedan { $wet }: { $coats } capa más hasta el último tercio, para sumergir.
+   *[other] Quedan { $wet }: unas { $coats } capas más hasta el último tercio, para sumergir.
+}
+to-fill-up = Para llenarlo: { $powder } de polvo y { $water } de agua. Usar mascarilla.
+
+near-hand = primeras capas de { $name }
+hands-title = Manos
+hand-on = { $coats ->
+    [one] { $coats } capa, justo en el objetivo
+   *[other] { $coats } capas, de media justo en el objetivo
+}
+hand-over = { $coats ->
+    [one] { $coats } capa, { $percent } por encima del objetivo
+   *[other] { $coats } capas, de media { $percent } por encima del objetivo
+}
+hand-short = { $coats ->
+    [one] { $coats } capa, { $percent } por debajo del objetivo
+   *[other] { $coats } capas, de media { $percent } por debajo del objetivo
+}
+hand-spread = { $mean }. Desviación típica { $spread }.

@@ -73,6 +73,7 @@ field = { $field ->
     [sensitivity] sensibilidad al grosor
     [powder_density] densidad del polvo
     [starting_laydown] gramaje inicial
+    [drift_answered_at] desvío anotado
     [gone] quitado o archivado
     [glaze] esmalte
     [volume] volumen
@@ -124,6 +125,7 @@ field = { $field ->
     [net] peso húmedo
     [added] añadido en un retoque
     [rubbed_off] frotado
+    [hand] quién esmaltó
     [sg_uncertainty] incertidumbre de la densidad
     [area] superficie esmaltada
     [aim] objetivo

@@ -44,7 +44,11 @@ tiles-below = Las plaquetas de prueba llevan un { $ratio } menos de lo que neces
 start-above = El valor inicial está un { $ratio } por encima de lo que necesitan las piezas.
 start-below = El valor inicial está un { $ratio } por debajo de lo que necesitan las piezas.
 odd = { $piece } no encaja con las demás y apenas cuenta. Comprobar su peso y su juicio.
-groups-apart = La necesidad difiere: { $more } lleva un { $ratio } más que { $less }.
+groups-apart = { $kind ->
+    [body] La necesidad difiere: { $more } lleva un { $ratio } más que { $less }. El objetivo de cada forma sigue su pasta.
+    [cone] La necesidad difiere: { $more } lleva un { $ratio } más que { $less }. Para separarlos, añadir un esmalte por cono.
+   *[zone] La necesidad difiere: { $more } lleva un { $ratio } más que { $less }. Cada zona tiene su propio objetivo.
+}
 some-piece = Pieza desconocida
 some-body = Pasta desconocida
 typed-amount = { $form }, cantidad escrita

@@ -133,6 +133,7 @@ contact-sheet = Hoja de contactos
 contact-sheet-detail = Todas las piezas de esta cocción en una página, para compartir, imprimir o guardar
 share-picture = Compartir como imagen
 share-pdf = Compartir como PDF
+share-charts = Compartir los gráficos
 print = Imprimir
 page-of = Página { $number } de { $count }
 no-photo = Sin foto

@@ -79,3 +79,4 @@ already-carries = { $coats ->
    *[other] Esta zona ya tiene { $coats } capas: { $laydown } en total.
 }
 with-this-coat = Con esta capa lleva { $laydown }.
+glazed-by = Esmaltado por { $hand }. Se cambia en el taller, en las unidades.

@@ -12,3 +12,4 @@ rubbed-off = Gratté
 touch-up-help = Ce qui a été ajouté au pinceau ou gratté après la pesée. Laisser vide si rien.
 wet-and-verdict = { $wet } en tout : { $verdict }.
 corrected = Couche corrigée. Son historique montre ce qu’elle était.
+hand = Qui a émaillé

@@ -12,3 +12,6 @@ code-pieces = Un code par pièce
 code-pieces-help = À marquer sur le pied, pour reconnaître la pièce après la cuisson. Sans code, les pièces égales sont comptées ensemble, en série.
 phone = Nom du téléphone
 phone-hint = Tablette près de l’évier
+hand = Qui émaille
+hand-hint = Laissez vide si cela n'a pas d'importance
+hand-help = Ce nom est noté sur chaque nouvelle couche jusqu'à ce que vous le changiez. Les constats disent alors si chaque main est régulière.

@@ -155,11 +155,20 @@ looks-at = { $thickness ->
     }
 }
 chart-words = { $scope }. { $finding } { $looks }. Cible du jour : { $aim }.
-faults-by-side = { $below } sur { $all-below } sous la bonne plage, { $within } sur { $all-within } dedans, { $above } sur { $all-above } au-dessus.
+faults-by-side = { $above } au-dessus de la fenêtre, { $within } dedans, { $below } au-dessous.
 faults-of-all = { $pots ->
-    [one] { $pots-with } sur { $pots } pièce.
-   *[other] { $pots-with } sur { $pots } pièces.
+    [one] { $share } pièce.
+   *[other] { $share } pièces.
 }
+share = { $with } sur { $of } ({ $low } à { $high } %)
+no-pot-there = aucune pièce
+above-window = Au-dessus
+within-window = Fenêtre
+below-window = Au-dessous
+share-of-pots = Pièces avec ce défaut
+so-far = Pièces jusqu'ici
+may-be-share = Part possible avec si peu de pièces
+fault-chart-words = { $fault } : { $counts }
 more-with-less = Plus souvent avec moins d’émail.
 more-within = Plus souvent dans la bonne plage.
 more-with-more = Plus souvent avec plus d’émail.
@@ -196,8 +205,6 @@ aims-short = { $coats ->
    *[other] Les { $coats } dernières couches sont en moyenne à { $percent } sous la cible.
 }
 aims-steady = Elles tiennent la cible.
-aims-rising = Elles dérivent vers le trop : contrôlez la densité du seau, et le temps de trempage.
-aims-falling = Elles dérivent vers le trop peu : contrôlez la densité du seau, et voyez si le biscuit est humide.
 aims-outside = { $coats ->
     [one] Une est loin des autres.
    *[other] { $coats } sont loin des autres.
@@ -211,3 +218,84 @@ last-set-weights = { $pieces ->
     [one] { $pieces } pièce, { $when } : moyenne { $mean } humide, de { $least } à { $most }, écart type { $spread }.
    *[other] { $pieces } pièces, { $when } : moyenne { $mean } humide, de { $least } à { $most }, écart type { $spread }.
 }
+
+drift-over = { $coats ->
+    [one] Début { $since } : { $coats } couche est { $percent } au-dessus de la cible.
+   *[other] Début { $since } : { $coats } couches sont en moyenne { $percent } au-dessus de la cible.
+}
+drift-short = { $coats ->
+    [one] Début { $since } : { $coats } couche est { $percent } au-dessous de la cible.
+   *[other] Début { $since } : { $coats } couches sont en moyenne { $percent } au-dessous de la cible.
+}
+drift-is-over = Depuis, elles tiennent de nouveau la cible.
+near = Nouveau à ce moment : { $changes }.
+nothing-near = Rien de nouveau à ce moment : ni seau, ni mesure de densité, ni balance, ni terre.
+near-bucket = seau { $name }
+near-scale = balance { $name }
+near-body = terre { $name }
+near-check = densité mesurée, { $sg }
+check-when-over = Vérifiez la densité du seau et le temps de trempage.
+check-when-short = Vérifiez la densité du seau et si le biscuit est humide.
+drift-began = Début de la dérive
+drift-noted = Vu : recommencer
+drift-is-noted = Vu. Les couches sont de nouveau comparées à leur cible.
+
+sizes-title = { $zone ->
+    [inside] Tailles : { $shape }, intérieur
+    [outside] Tailles : { $shape }, extérieur
+   *[whole] Tailles : { $shape }, intérieur et extérieur
+}
+sizes-rest-on = { $pots ->
+    [one] D'après { $pots } pièce cuite de cette forme, pour le seau d'aujourd'hui.
+   *[other] D'après { $pots } pièces cuites de cette forme, pour le seau d'aujourd'hui.
+}
+form-and-capacity = { $form }, { $volume }
+next-size = Taille suivante, { $volume }
+size-amount = { $aim } ({ $low } à { $high })
+holds = Contenance, { $unit }
+aim-may-be = Où peut se trouver la cible
+sizes-words = { $title }; { $sizes }.
+size-at = à { $volume } { $wet }
+
+sets-title = Séries assorties
+waiting-shelf = { $zone ->
+    [inside] En attente : { $form }, intérieur
+    [outside] En attente : { $form }, extérieur
+   *[whole] En attente : { $form }, intérieur et extérieur
+}
+fired-shelf = { $zone ->
+    [inside] Réussies : { $form }, intérieur
+    [outside] Réussies : { $form }, extérieur
+   *[whole] Réussies : { $form }, intérieur et extérieur
+}
+best-set = Les { $size } meilleures, à { $percent } près : { $pieces }.
+next-to-match = Prochaine pièce assortie : { $wet }.
+
+use-title = Consommation
+each-week = Par semaine
+weekly = { $coats ->
+    [one] { $wet } humide, d'après { $coats } couche des { $weeks } dernières semaines.
+   *[other] { $wet } humide, d'après { $coats } couches des { $weeks } dernières semaines.
+}
+bucket-left = { $coats ->
+    [0] Reste { $wet } : moins d'un tiers de la préparation. Refaites-en.
+    [one] Reste { $wet } : encore { $coats } couche avant le dernier tiers, pour tremper.
+   *[other] Reste { $wet } : encore { $coats } couches environ avant le dernier tiers, pour tremper.
+}
+to-fill-up = Pour le remplir : { $powder } de poudre et { $water } d'eau. Portez un masque.
+
+near-hand = premières couches de { $name }
+hands-title = Mains
+hand-on = { $coats ->
+    [one] { $coats } couche, juste sur la cible
+   *[other] { $coats } couches, en moyenne juste sur la cible
+}
+hand-over = { $coats ->
+    [one] { $coats } couche, { $percent } au-dessus de la cible
+   *[other] { $coats } couches, en moyenne { $percent } au-dessus de la cible
+}
+hand-short = { $coats ->
+    [one] { $coats } couche, { $percent } au-dessous de la cible
+   *[other] { $coats } couches, en moyenne { $percent } au-dessous de la cible
+}
+hand-spread = { $mean }. Écart type { $spread }.

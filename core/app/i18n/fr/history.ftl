@@ -70,6 +70,7 @@ field = { $field ->
     [sensitivity] sensibilité à l’épaisseur
     [powder_density] densité de la poudre
     [starting_laydown] grammage de départ
+    [drift_answered_at] dérive notée
     [gone] supprimé ou archivé
     [glaze] émail
     [volume] volume
@@ -121,6 +122,7 @@ field = { $field ->
     [net] poids humide
     [added] ajouté en retouche
     [rubbed_off] gratté
+    [hand] qui a émaillé
     [sg_uncertainty] incertitude de la densité
     [area] surface émaillée
     [aim] cible

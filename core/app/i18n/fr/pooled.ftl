@@ -44,7 +44,11 @@ tiles-below = Vos plaquettes d’essai portent { $ratio } de moins que ce qu’i
 start-above = La valeur de départ dépasse de { $ratio } ce qu’il faut à vos pièces.
 start-below = La valeur de départ est { $ratio } sous ce qu’il faut à vos pièces.
 odd = { $piece } ne va pas avec les autres et compte à peine. Vérifiez son poids et son avis.
-groups-apart = Les besoins diffèrent : { $more } prend { $ratio } de plus que { $less }.
+groups-apart = { $kind ->
+    [body] Les besoins diffèrent : { $more } prend { $ratio } de plus que { $less }. La cible de chaque forme suit sa terre.
+    [cone] Les besoins diffèrent : { $more } prend { $ratio } de plus que { $less }. Pour les séparer, ajoutez un émail par cône.
+   *[zone] Les besoins diffèrent : { $more } prend { $ratio } de plus que { $less }. Chaque zone a sa propre cible.
+}
 some-piece = Pièce inconnue
 some-body = Terre inconnue
 typed-amount = { $form }, quantité saisie

@@ -133,6 +133,7 @@ contact-sheet = Planche-contact
 contact-sheet-detail = Toutes les pièces de cette cuisson sur une page, à partager, imprimer ou enregistrer
 share-picture = Partager en image
 share-pdf = Partager en PDF
+share-charts = Partager les diagrammes
 print = Imprimer
 page-of = Page { $number } sur { $count }
 no-photo = Pas de photo

@@ -72,3 +72,4 @@ already-carries = { $coats ->
    *[other] Cette zone a déjà { $coats } couches : { $laydown } en tout.
 }
 with-this-coat = Avec cette couche, elle porte { $laydown }.
+glazed-by = Émaillé par { $hand }. À changer dans l'atelier, sous les unités.

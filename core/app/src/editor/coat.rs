@@ -39,8 +39,13 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let bucket = bucket(context, builder, &coat)?;
     let Some(piece) = piece(context, builder, &coat)? else { return Ok(None) };
     let zone = zone(context, builder, &coat, piece.form)?;
-    let (Some(zone), Some((bucket, glaze)), Some(weight), Some(added), Some(rubbed_off)) =
-        (zone, bucket, weight, added, rubbed_off)
+    // Who writes no names down is not asked for one.
+    let hand = match (&coat.hand, preference(context.conn)?.hand) {
+        (None, None) => Some(None),
+        (hand, _) => builder.remark(Ask::new("hand", say::hand()), hand.as_deref()),
+    };
+    let (Some(zone), Some((bucket, glaze)), Some(weight), Some(added), Some(rubbed_off), Some(hand)) =
+        (zone, bucket, weight, added, rubbed_off, hand)
     else {
         return Ok(None);
     };
@@ -56,6 +61,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         net_mg: (weight.net + touched_up).milligrams(),
         added_mg: added.map(Grams::milligrams),
         rubbed_off_mg: rubbed_off.map(Grams::milligrams),
+        hand,
         ..coat.clone()
     };
     let changed = match corrected(context.conn, *builder.style, &coat, changed) {

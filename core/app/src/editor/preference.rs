@@ -27,8 +27,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         ..saved
     };
     let phone = builder.remark(Ask::new("phone", say::phone()).hint(say::phone_hint()), preference.phone.as_deref());
-    let Some(phone) = phone else { return Ok(None) };
-    let preference = entity::Preference { phone, ..preference };
+    let hand = Ask::new("hand", say::hand()).hint(say::hand_hint()).help(say::hand_help());
+    let hand = builder.remark(hand, preference.hand.as_deref());
+    let (Some(phone), Some(hand)) = (phone, hand) else { return Ok(None) };
+    let preference = entity::Preference { phone, hand, ..preference };
     // What a phone begins with is nothing to write down.
     if preference == before {
         return Ok(Some(PendingWrite::nothing(preference.id, shared::saved())));

@@ -12,7 +12,7 @@ use crate::evidence::{
 };
 use crate::in_words::{StyleWords, thin_glaze, thin_tile};
 use crate::messages::{editor as shared, editor_tile as say};
-use crate::{Result, StudioError};
+use crate::{Result, StudioError, pooled};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Evidence, Job, target};
 use laydown_domain::coat::tile::{TileResult, share_if_thin};
@@ -132,7 +132,7 @@ fn area(builder: &mut EditorBuilder<'_>, saved: Option<&entity::Tile>) -> Option
     Some(SquareCentimetres::new(long?.value() * wide?.value() / 100.0))
 }
 
-/// How much glaze this tile takes to be as thick as the glaze's pots are to be: by the zone of which most control pieces are
+/// How much glaze this tile takes to be as thick as the glaze's pots are to be: by all fired pots, else by the zone of which most control pieces are
 /// known, else by tiles, else by the starting laydown.
 fn takes(
     context: &EditContext<'_>,
@@ -144,6 +144,13 @@ fn takes(
     let Some(solids) = usable(Solids::of(SgReading::checked(sg), powder_density(glaze)).map_err(Into::into))? else {
         return Ok(None);
     };
+    let says = |wet: Grams, laydown: Laydown| -> Result<Option<String>> {
+        let wet = style.mass(wet, finest_step(context.conn)?);
+        Ok(Some(say::takes(style.specific_gravity(sg), wet, style.laydown_with_unit(laydown))))
+    };
+    if let Some(laydown) = pooled::laydown(context.conn, context.now, glaze)? {
+        return says(solids.wet(laydown.dry_on(area)), laydown);
+    }
     let mut controls = Vec::new();
     for zone in ZoneKind::ALL {
         let known = own_controls(context.conn, glaze, *zone, Uuid::nil())?;
@@ -165,8 +172,7 @@ fn takes(
         starting: Laydown::from_milligrams_per_dm2(glaze.starting_laydown_mg_dm2),
     };
     let Ok(target) = target(&job, &evidence) else { return Ok(None) };
-    let wet = style.mass(target.wet, finest_step(context.conn)?);
-    Ok(Some(say::takes(style.specific_gravity(sg), wet, style.laydown_with_unit(target.laydown))))
+    says(target.wet, target.laydown)
 }
 
 /// The SG of the glaze's bucket in use, as the likely one for a tile dipped now.

@@ -34,8 +34,10 @@ pub enum Stroke {
     Aim,
     /// The best of the window: dashed.
     Best,
-    /// A moving average: drawn through, heavier.
+    /// A moving average, a curve or how far something reaches: drawn through, heavier.
     Average,
+    /// Where an interval ends, or where something began: dotted.
+    Edge,
 }
 
 /// One thing that was weighed.
@@ -141,6 +143,11 @@ impl Span {
     /// Room at each end, as a part of what is shown.
     const ROOM: f64 = 0.06;
 
+    /// An axis from end to end, without room.
+    pub(super) const fn exactly(low: f64, high: f64) -> Span {
+        Span { low, high }
+    }
+
     /// An axis for `values`, at least `least` long.
     pub(super) fn of(values: impl IntoIterator<Item = f64>, least: f64) -> Span {
         let (low, high) =
@@ -169,8 +176,8 @@ impl Span {
 /// The most numbers on an axis, so that they stand apart in large type too.
 const MOST_NUMBERS: usize = 5;
 
-/// An axis of laydowns, in the potter's unit.
-pub(super) fn laydown_axis(span: Span, style: &Style) -> Vec<AxisTick> {
+/// An axis of numbers, with as many decimals as they need.
+pub(super) fn number_axis(span: Span, style: &Style) -> Vec<AxisTick> {
     let numbers = span.round_numbers(MOST_NUMBERS);
     let finest = numbers.windows(2).map(|pair| pair[1] - pair[0]).fold(1.0, f64::min);
     let decimals = (0..4).find(|decimals| 10f64.powi(-decimals) <= finest * 1.000_001).unwrap_or(4) as usize;
@@ -221,7 +228,7 @@ mod tests {
         let style = Style::default();
         for (low, high) in [(5.4, 5.6), (5.45, 5.52), (3.0, 11.0)] {
             let mut words: Vec<String> =
-                laydown_axis(Span::of([low, high], 0.0), &style).into_iter().map(|tick| tick.words).collect();
+                number_axis(Span::of([low, high], 0.0), &style).into_iter().map(|tick| tick.words).collect();
             let count = words.len();
             words.dedup();
             assert_eq!(words.len(), count, "{words:?}");

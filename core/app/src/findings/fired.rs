@@ -11,6 +11,7 @@ use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::learning::observation::FiredObservation;
 use laydown_domain::units::Laydown;
+use laydown_domain::visible::visible;
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::{self, CoatAndFinding, ControlPiece};
 
@@ -26,6 +27,10 @@ pub(super) const MOST_LOOKS: usize = 400;
 pub(super) struct Weighed {
     pub(super) form: Uuid,
     pub(super) zone: ZoneKind,
+    pub(super) bucket: Uuid,
+    pub(super) scale: Uuid,
+    /// Who glazed, where that is known.
+    pub(super) hand: Option<String>,
     /// Unix ms.
     pub(super) at: i64,
     pub(super) net_mg: i64,
@@ -49,6 +54,10 @@ pub(super) struct Fired {
     pub(super) glazes: BTreeMap<Uuid, OfGlaze>,
     /// Whether there are older coats that were not looked through.
     pub(super) is_cut: bool,
+    /// When the oldest of those looked through was weighed, unix ms.
+    pub(super) since: i64,
+    pieces: Vec<Vec<CoatAndFinding>>,
+    firings: BTreeMap<Uuid, entity::Firing>,
 }
 
 impl Fired {
@@ -60,11 +69,20 @@ impl Fired {
             // A coat comes once for each firing of its piece, one after the other.
             if before.replace(row.coat) != Some(row.coat) {
                 count += 1;
-                let weighed =
-                    |zone| Weighed { form: row.form, zone, at: row.at, net_mg: row.net_mg, aim_mg: row.aim_mg };
+                let weighed = |zone| Weighed {
+                    form: row.form,
+                    zone,
+                    bucket: row.bucket,
+                    scale: row.scale,
+                    hand: row.hand.as_deref().map(|hand| visible(hand).into_owned()),
+                    at: row.at,
+                    net_mg: row.net_mg,
+                    aim_mg: row.aim_mg,
+                };
                 glazes.entry(row.glaze).or_default().coats.extend(row.zone.parse().ok().map(weighed));
             }
         }
+        let since = rows.last().map_or(i64::MAX, |oldest| oldest.at);
         let pieces = by_piece(rows);
         let mut known = Known {
             bodies: entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect(),
@@ -72,8 +90,8 @@ impl Fired {
             pieces: Pieces::new(conn),
         };
         let firings = firings(conn, &pieces)?;
-        for rows in pieces {
-            for (glaze, observation, left_out) in observations(&rows, &firings, &mut known)? {
+        for rows in &pieces {
+            for (glaze, observation, left_out) in observations(rows, &firings, &mut known)? {
                 let of_glaze = glazes.entry(glaze).or_default();
                 if of_glaze.observations.len() < MOST_LOOKS {
                     of_glaze.observations.push(observation);
@@ -81,7 +99,12 @@ impl Fired {
                 }
             }
         }
-        Ok(Fired { glazes, is_cut: count >= NEWEST as usize })
+        Ok(Fired { glazes, is_cut: count >= NEWEST as usize, since, pieces, firings })
+    }
+
+    /// As [`judged_coats`], of what was read already.
+    pub(super) fn judged(&self, glaze: Uuid) -> Vec<JudgedCoats> {
+        judged_of(glaze, &self.pieces, &self.firings)
     }
 }
 
@@ -153,9 +176,17 @@ pub(crate) struct JudgedCoats {
 pub(crate) fn judged_coats(conn: &Connection, glaze: Uuid) -> Result<Vec<JudgedCoats>> {
     let pieces = by_piece(query::coats_and_findings(conn, NEWEST)?);
     let firings = firings(conn, &pieces)?;
+    Ok(judged_of(glaze, &pieces, &firings))
+}
+
+fn judged_of(
+    glaze: Uuid,
+    pieces: &[Vec<CoatAndFinding>],
+    firings: &BTreeMap<Uuid, entity::Firing>,
+) -> Vec<JudgedCoats> {
     let of_glaze = |judged: &Judged<'_>| judged.found.glaze == glaze;
-    let judged = pieces.iter().flat_map(|rows| judged(rows, &firings)).filter(of_glaze);
-    Ok(judged
+    let judged = pieces.iter().flat_map(|rows| judged(rows, firings)).filter(of_glaze);
+    judged
         .map(|judged| JudgedCoats {
             piece: judged.found.piece,
             firing: judged.firing.id,
@@ -165,7 +196,7 @@ pub(crate) fn judged_coats(conn: &Connection, glaze: Uuid) -> Result<Vec<JudgedC
             coats: judged.coats.iter().map(|coat| weighed(coat)).collect(),
             left_out: judged.found.left_out,
         })
-        .collect())
+        .collect()
 }
 
 fn weighed(coat: &CoatAndFinding) -> ControlPiece {

@@ -1,25 +1,37 @@
 //! The Findings screen: what fired pots say about each glaze, beside what targets rest on today.
 
 mod chart;
+mod consumption;
+mod drift;
+mod faults;
 mod fired;
+mod hands;
+mod sets;
+mod sizes;
+mod svg;
 mod text;
+
+use std::path::Path;
 
 use rusqlite::Connection;
 
 use super::archive::{found, in_use};
-use super::evidence::{parse_id, style};
+use super::evidence::{bucket_today, finest_step, newest_bucket, parse_id, style};
 use super::in_words::StyleWords;
 use super::messages::{findings as say, pooled};
+use super::pooled::{Known, known_by, shapes};
 use super::{CommandResult, Line, Note, Now, Result, Row, Studio, StudioError};
-use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze};
+use drift::Series;
+use faults::Faults;
+use fired::{Fired, MOST_LOOKS, NEWEST, OfGlaze, Weighed};
 pub(crate) use fired::{JudgedCoats, judged_coats, thickness};
 use laydown_domain::coat::MOST_LAYDOWN;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::learning::observation::{ENOUGH, FiredObservation, groups};
 use laydown_domain::learning::window::{Window, WindowEstimate, estimate};
 use laydown_domain::units::{Laydown, Style};
-use laydown_store::entity;
-use text::{Place, Rest, drift_chart, fault_lines, last_set, rests, scope, sentence, sureness, window_chart};
+use laydown_store::{StoreError, entity, whole_file};
+use text::{Place, Rest, rests, scope, sentence, sentences, sureness, window_chart};
 
 pub use chart::{AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Stroke};
 
@@ -45,8 +57,25 @@ pub struct WindowView {
     pub sure: String,
     /// The pots, each by its laydown.
     pub chart: ChartView,
-    /// Their faults, each with how many pots had it.
+    /// Their faults, each with how many pots had it and how sure that is.
     pub faults: Vec<Line>,
+    /// The fault that goes most with the amount, drawn; `None` where there is none, or no window.
+    pub fault_chart: Option<ChartView>,
+}
+
+/// One question about a glaze, answered: in words, figures and a chart, each where there is one.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct FindingsSection {
+    /// What it is about.
+    pub title: String,
+    /// The answer in a sentence or two; empty where the figures say it all.
+    pub words: String,
+    /// Its figures.
+    pub lines: Vec<Line>,
+    /// The same drawn.
+    pub chart: Option<ChartView>,
+    /// What the button says that calls [`Studio::answer_drift`]; empty where nothing is to be answered.
+    pub answer: String,
 }
 
 /// All that is known of one glaze.
@@ -68,10 +97,8 @@ pub struct GlazeFindingsView {
     pub take_help: String,
     /// What to hand to [`Studio::adopt_best`].
     pub best: String,
-    /// Whether coats keep to their aims; `None` while there are too few.
-    pub control_chart: Option<ChartView>,
-    /// The last set; none while there is none.
-    pub sets: Vec<Line>,
+    /// What else is known: whether coats keep to their aims, what other sizes take, which pieces match, what is used.
+    pub sections: Vec<FindingsSection>,
     /// What else should be known.
     pub notes: Vec<Note>,
 }
@@ -82,14 +109,14 @@ impl Studio {
     ///
     /// # Errors
     /// Only when the file cannot be read.
-    pub fn findings(&self) -> Result<FindingsView> {
+    pub fn findings(&self, now: Now) -> Result<FindingsView> {
         self.store.read(|conn| {
             let style = style(conn)?;
             let mut fired = Fired::read(conn)?;
             let mut rows = Vec::new();
             for glaze in in_use::<entity::Glaze>(conn, None)? {
                 let known = fired.glazes.remove(&glaze.id).unwrap_or_default();
-                rows.push((known.observations.len(), row(conn, &glaze, known, &style)?));
+                rows.push((known.observations.len(), row(conn, now, &glaze, known, &style)?));
             }
             // Those of which most is known first.
             rows.sort_by(|a, b| b.0.cmp(&a.0).then_with(|| a.1.title.cmp(&b.1.title)));
@@ -131,6 +158,9 @@ impl Studio {
                 notes.push(Note::plain(say::amount_only()));
             }
             notes.extend(cut(&fired));
+            let since = if fired.is_cut { fired.since } else { i64::MIN };
+            let known = known_by(conn, &glaze, fired.judged(glaze_id))?;
+            let sections = sections(conn, now, &glaze, (&coats, since), &known, &style)?;
             Ok(GlazeFindingsView {
                 id: id.to_owned(),
                 title: glaze.name.clone(),
@@ -140,11 +170,38 @@ impl Studio {
                 take: offer.as_ref().map(|offer| offer.label.clone()).unwrap_or_default(),
                 take_help: offer.as_ref().map(|offer| offer.help.clone()).unwrap_or_default(),
                 best: offer.map(|offer| offer.best.milligrams_per_dm2().to_string()).unwrap_or_default(),
-                control_chart: drift_chart(&coats, now, &style),
-                sets: last_set(conn, &coats, now, &style)?.into_iter().collect(),
+                sections,
                 notes,
             })
         })
+    }
+
+    /// Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
+    /// beside a firing's sheet.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
+    /// cannot be written.
+    pub fn write_charts(&self, now: Now, id: &str, into: &Path) -> Result<()> {
+        let view = self.glaze_findings(now, id)?;
+        let of_windows = view.windows.iter().flat_map(|window| [Some(&window.chart), window.fault_chart.as_ref()]);
+        let of_sections = view.sections.iter().map(|section| section.chart.as_ref());
+        let charts: Vec<&ChartView> = of_windows.chain(of_sections).flatten().collect();
+        whole_file(into, svg::page(&view.title, &charts).as_bytes()).map_err(StoreError::from)?;
+        Ok(())
+    }
+
+    /// Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
+    ///
+    /// # Errors
+    /// [`StudioError::Missing`] when there is no such glaze.
+    pub fn answer_drift(&self, now: Now, id: &str) -> Result<CommandResult> {
+        let glaze_id = parse_id(id, "glaze")?;
+        let stored = self.command(now, |tx| {
+            let glaze: entity::Glaze = found(tx.conn(), glaze_id)?;
+            Ok(tx.put(&entity::Glaze { drift_answered_at: Some(now.unix_ms), ..glaze })?)
+        })?;
+        Ok(CommandResult::new(id.to_owned(), say::drift_is_noted(), stored.undo))
     }
 
     /// Takes the best laydown, as [`GlazeFindingsView::best`] names it, as the starting value of the glaze `id`.
@@ -166,12 +223,40 @@ impl Studio {
     }
 }
 
+/// What is known beside windows: a drift first while it is not answered.
+fn sections(
+    conn: &Connection,
+    now: Now,
+    glaze: &entity::Glaze,
+    (coats, since): (&[Weighed], i64),
+    known: &Known,
+    style: &Style,
+) -> Result<Vec<FindingsSection>> {
+    let mut sections = Vec::new();
+    let bucket = newest_bucket(conn, glaze.id)?;
+    let today = bucket.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?.flatten();
+    if let Some((_, solids)) = today {
+        let step = finest_step(conn)?;
+        let shapes = shapes(conn, now, known, &solids)?;
+        sections.extend(shapes.iter().filter_map(|shape| sizes::section(shape, &solids, step, style)));
+    }
+    sections.extend(sets::section(conn, now, glaze, coats, known, style)?);
+    sections.extend(consumption::section(conn, now, glaze, (coats, since), style)?);
+    sections.extend(hands::section(coats, style));
+    if let Some(series) = Series::of(glaze, coats) {
+        let place = if series.alarm(now, style).is_some() { 0 } else { sections.len() };
+        sections.splice(place..place, series.section(conn, now, style)?);
+    }
+    Ok(sections)
+}
+
 fn cut(fired: &Fired) -> Option<Note> {
     fired.is_cut.then(|| Note::plain(say::only_the_newest(NEWEST, MOST_LOOKS)))
 }
 
-fn row(conn: &Connection, glaze: &entity::Glaze, known: OfGlaze, style: &Style) -> Result<Row> {
-    let detail = match groups(known.observations).into_iter().next().map(Group::of) {
+fn row(conn: &Connection, now: Now, glaze: &entity::Glaze, known: OfGlaze, style: &Style) -> Result<Row> {
+    let alarm = Series::of(glaze, &known.coats).and_then(|series| series.alarm(now, style));
+    let finding = match groups(known.observations).into_iter().next().map(Group::of) {
         Some(group) => {
             let finding = sentence(&group.observations, &group.estimate, style, Place::AfterColon);
             say::scope_and_finding(scope(conn, &group.observations)?, finding)
@@ -181,6 +266,7 @@ fn row(conn: &Connection, glaze: &entity::Glaze, known: OfGlaze, style: &Style) 
             coats => say::none_looked_at(coats),
         },
     };
+    let detail = sentences([alarm, Some(finding)]);
     Ok(Row { id: glaze.id.to_string(), title: glaze.name.clone(), detail, chosen: false, outline: Vec::new() })
 }
 
@@ -214,10 +300,12 @@ impl Group {
         let words = sentence(&self.observations, &self.estimate, style, Place::Alone);
         let aim = self.zone().and_then(|zone| rests.iter().find(|rest| rest.zone == zone)).map(|rest| rest.laydown);
         let aim = aim.unwrap_or_else(|| starting(glaze));
+        let faults = Faults::of(&self.observations, self.window());
         Ok(WindowView {
             sure: self.window().map(|window| sureness(window, style)).unwrap_or_default(),
             chart: window_chart(&title, &words, &self.observations, self.window(), aim, style),
-            faults: fault_lines(&self.observations, self.window()),
+            faults: faults.lines(),
+            fault_chart: faults.chart(style),
             title,
             words,
         })

@@ -6,8 +6,8 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::chart::{
-    AxisTick, Band, ChartLine, ChartSpot, ChartView, Dot, LegendEntry, Mark, Span, Stroke, banded, laydown_axis, level,
-    marked, spread, stroked, upright,
+    AxisTick, Band, ChartSpot, ChartView, Dot, LegendEntry, Mark, Span, Stroke, banded, marked, number_axis, spread,
+    stroked, upright,
 };
 use super::fired::Weighed;
 use super::{Group, starting};
@@ -16,17 +16,13 @@ use crate::evidence::{controls, tiles};
 use crate::in_words::{Named, StyleWords};
 use crate::lists::and;
 use crate::messages::findings as say;
-use crate::messages::kiln;
-use crate::{Line, Now, Result};
+use crate::{Line, Result};
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::cone::Cone;
 use laydown_domain::kiln::fault::Thickness;
-use laydown_domain::learning::control_chart::{Trend, WEIGHT, individuals, moving_average};
-use laydown_domain::learning::fault::{Shares, Side, shares};
 use laydown_domain::learning::observation::{ENOUGH, FiredObservation};
-use laydown_domain::learning::spread::Spread;
 use laydown_domain::learning::window::{SURE, Window, WindowEstimate};
-use laydown_domain::units::{Grams, Laydown, Style};
+use laydown_domain::units::{Laydown, Style};
 use laydown_store::entity::{self, Entity};
 
 /// Which pots are spoken of: "Cone 6, inside". Says what was put together.
@@ -154,7 +150,7 @@ fn looks(observations: &[FiredObservation]) -> String {
 }
 
 /// Some sentences, one after the other.
-fn sentences(sentences: impl IntoIterator<Item = Option<String>>) -> String {
+pub(super) fn sentences(sentences: impl IntoIterator<Item = Option<String>>) -> String {
     sentences.into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
@@ -240,7 +236,7 @@ pub(super) fn window_chart(
         title: scope.to_owned(),
         words: say::chart_words(scope, sentence, of_each.join("; "), style.laydown_with_unit(aim)),
         across_title: say::laydown_axis(style.unit_of_laydown()),
-        across: laydown_axis(span, style),
+        across: number_axis(span, style),
         up: LANES
             .iter()
             .map(|(thickness, _, at)| AxisTick { at: *at, words: sentence_case(&thickness.name()) })
@@ -250,25 +246,6 @@ pub(super) fn window_chart(
         dots,
         legend,
     }
-}
-
-/// The faults, each with how many pots had it: on each side of the window where it has both ends.
-pub(super) fn fault_lines(observations: &[FiredObservation], window: Option<&Window>) -> Vec<Line> {
-    let line = |shares: &Shares| {
-        let counts = match shares.by_side {
-            Some([below, within, above]) => {
-                say::faults_by_side(below.with, below.of, within.with, within.of, above.with, above.of)
-            }
-            None => say::faults_of_all(shares.all.of, shares.all.with),
-        };
-        let leans = shares.leans.map(|side| match side {
-            Side::Below => say::more_with_less(),
-            Side::Within => say::more_within(),
-            Side::Above => say::more_with_more(),
-        });
-        Line { label: sentence_case(&shares.fault.name()), value: sentences([Some(counts), leans]) }
-    };
-    shares(observations, window).iter().map(line).collect()
 }
 
 /// What targets of one zone rest on today.
@@ -337,110 +314,4 @@ pub(super) fn rests(
         Ok(Rest { zone, laydown: starting(glaze), source: Source::Starting })
     };
     zones.into_iter().map(rest).collect()
-}
-
-/// How many of the newest coats the chart of the aims shows.
-const DRIFT_OVER: usize = 30;
-
-/// Whether the newest coats keep to their aims; `None` for too few, or where all are alike.
-pub(super) fn drift_chart(coats: &[Weighed], now: Now, style: &Style) -> Option<ChartView> {
-    let mut newest: Vec<(i64, f64)> = coats
-        .iter()
-        .filter(|coat| coat.aim_mg > 0 && coat.net_mg > 0)
-        .map(|coat| (coat.at, coat.net_mg as f64 / coat.aim_mg as f64))
-        .take(DRIFT_OVER)
-        .collect();
-    newest.reverse();
-    let ratios: Vec<f64> = newest.iter().map(|(_, ratio)| *ratio).collect();
-    let chart = individuals(&ratios).filter(|chart| ratios.len() >= ENOUGH && chart.sd > 0.0)?;
-    let average = moving_average(&ratios, 1.0, chart.sd, WEIGHT);
-    let is_out = |ratio: f64| ratio < chart.limits.0 || ratio > chart.limits.1;
-    let limits = [average.limits.0, average.limits.1];
-    let span = Span::of(ratios.iter().copied().chain(limits).map(|ratio| ratio - 1.0), 0.1);
-    let y = |ratio: f64| 1.0 - span.along(ratio - 1.0);
-    let x = |at: usize| (at as f64 + 0.5) / ratios.len() as f64;
-    let dots = ratios.iter().enumerate().map(|(at, ratio)| Dot {
-        at: ChartSpot { x: x(at), y: y(*ratio) },
-        mark: if is_out(*ratio) { Mark::Outlier } else { Mark::Coat },
-    });
-    let path = average.after.iter().enumerate().map(|(at, after)| ChartSpot { x: x(at), y: y(*after) });
-    let outside = ratios.iter().filter(|ratio| is_out(**ratio)).count();
-    let mut legend = vec![
-        marked(Mark::Coat, say::a_coat()),
-        stroked(Stroke::Average, say::moving_average()),
-        stroked(Stroke::Aim, say::the_aim()),
-        banded(say::within_limits()),
-    ];
-    if outside > 0 {
-        legend.insert(1, marked(Mark::Outlier, say::far_off()));
-    }
-    let ends = |at: usize| newest.get(at).map(|(at, _)| sentence_case(&now.days_ago(*at))).unwrap_or_default();
-    let percent = |off: f64| match off {
-        off if off.abs() < 5e-4 => say::aim(),
-        off if off > 0.0 => format!("+{}", style.percent(off, 0)),
-        off => style.percent(off, 0),
-    };
-    Some(ChartView {
-        title: say::aims_title(),
-        words: drift_words(&ratios, average.trend(), chart.centre, outside, style),
-        across_title: say::aims_axis(ratios.len()),
-        across: vec![
-            AxisTick { at: x(0), words: ends(0) },
-            AxisTick { at: x(ratios.len() - 1), words: ends(ratios.len() - 1) },
-        ],
-        up: span
-            .round_numbers(5)
-            .into_iter()
-            .rev()
-            .map(|off| AxisTick { at: y(1.0 + off), words: percent(off) })
-            .collect(),
-        bands: vec![Band {
-            from: ChartSpot { x: 0.0, y: y(average.limits.1) },
-            to: ChartSpot { x: 1.0, y: y(average.limits.0) },
-        }],
-        lines: vec![level(Stroke::Aim, y(1.0)), ChartLine { stroke: Stroke::Average, spots: path.collect() }],
-        dots: dots.collect(),
-        legend,
-    })
-}
-
-fn drift_words(ratios: &[f64], trend: Trend, centre: f64, outside: usize, style: &Style) -> String {
-    let (coats, off) = (ratios.len(), centre - 1.0);
-    let percent = style.percent(off.abs(), 0);
-    let mean = match off {
-        _ if percent == style.percent(0.0, 0) => say::aims_on(coats),
-        off if off > 0.0 => say::aims_over(coats, percent),
-        _ => say::aims_short(coats, percent),
-    };
-    let so = match trend {
-        Trend::Steady => say::aims_steady(),
-        Trend::High => say::aims_rising(),
-        Trend::Low => say::aims_falling(),
-    };
-    sentences([Some(mean), Some(so), (outside > 0).then(|| say::aims_outside(outside))])
-}
-
-/// So many equal pieces make a set. Common practice, no source.
-const LEAST_SET: usize = 3;
-
-/// The newest run of equal pieces, glazed on one day.
-pub(super) fn last_set(conn: &Connection, coats: &[Weighed], now: Now, style: &Style) -> Result<Option<Line>> {
-    let day = |coat: &Weighed| now.days_since(coat.at);
-    let runs = coats.chunk_by(|a, b| (a.form, a.zone) == (b.form, b.zone) && day(a) == day(b));
-    let Some(run) = runs.into_iter().find(|run| run.len() >= LEAST_SET) else { return Ok(None) };
-    let grams: Vec<f64> = run.iter().map(|coat| Grams::from_milligrams(coat.net_mg).value()).collect();
-    let (Some(set), Some(first)) = (Spread::of(&grams), run.first()) else { return Ok(None) };
-    let form = entity::Form::load(conn, first.form)?.map_or_else(kiln::unknown_form, |form| form.name);
-    let step = Grams::new(0.1);
-    Ok(Some(Line {
-        label: say::last_set(first.zone.code(), form),
-        value: say::last_set_weights(
-            set.pieces,
-            now.days_ago(first.at),
-            style.mass(Grams::new(set.mean), step),
-            style.mass_number(Grams::new(set.range.0), step),
-            style.mass(Grams::new(set.range.1), step),
-            style.percent(set.relative_spread(), 1),
-        ),
-    }))
 }

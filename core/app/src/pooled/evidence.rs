@@ -22,30 +22,36 @@ use laydown_store::{entity, query};
 const MOST_POTS: usize = 400;
 
 /// The evidence of a glaze, and where each piece of it comes from.
-pub(super) struct Known {
-    pub(super) evidence: GlazeEvidence,
+pub(crate) struct Known {
+    pub(crate) evidence: GlazeEvidence,
     /// By the coat.
-    pub(super) pots: BTreeMap<Uuid, KnownPot>,
+    pub(crate) pots: BTreeMap<Uuid, KnownPot>,
     /// By the coat, or by what was typed in.
-    pub(super) controls: BTreeMap<Uuid, (ControlPiece, ZoneKind)>,
+    pub(crate) controls: BTreeMap<Uuid, (ControlPiece, ZoneKind)>,
     /// Judged coats that the potter does not want counted.
-    pub(super) left_out: Vec<KnownPot>,
+    pub(crate) left_out: Vec<KnownPot>,
 }
 
 /// A judged coat as a potter knows it.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) struct KnownPot {
-    pub(super) piece: Uuid,
-    pub(super) firing: Uuid,
-    pub(super) zone: ZoneKind,
-    pub(super) thickness: Thickness,
-    pub(super) at: i64,
-    pub(super) net_mg: i64,
-    pub(super) scale: Option<Uuid>,
+pub(crate) struct KnownPot {
+    pub(crate) piece: Uuid,
+    pub(crate) firing: Uuid,
+    pub(crate) zone: ZoneKind,
+    pub(crate) thickness: Thickness,
+    pub(crate) at: i64,
+    pub(crate) net_mg: i64,
+    pub(crate) scale: Option<Uuid>,
 }
 
 /// What the store has of `glaze`. Figures that cannot be are left out, as everywhere.
-pub(super) fn known(conn: &Connection, glaze: &entity::Glaze) -> Result<Known> {
+pub(crate) fn known(conn: &Connection, glaze: &entity::Glaze) -> Result<Known> {
+    let judged = if query::any_finding(conn)? { judged_coats(conn, glaze.id)? } else { Vec::new() };
+    known_by(conn, glaze, judged)
+}
+
+/// The same with its judged coats, the newest first, where they were read already.
+pub(crate) fn known_by(conn: &Connection, glaze: &entity::Glaze, judged: Vec<JudgedCoats>) -> Result<Known> {
     let mut pieces = Pieces::new(conn);
     let mut known = Known {
         evidence: GlazeEvidence {
@@ -59,7 +65,6 @@ pub(super) fn known(conn: &Connection, glaze: &entity::Glaze) -> Result<Known> {
         controls: BTreeMap::new(),
         left_out: Vec::new(),
     };
-    let judged = if query::any_finding(conn)? { judged_coats(conn, glaze.id)? } else { Vec::new() };
     for coats in judged.into_iter().take(MOST_POTS) {
         let Some(first) = coats.coats.first() else { continue };
         let pot = KnownPot {

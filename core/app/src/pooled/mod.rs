@@ -6,6 +6,7 @@
 
 mod choice;
 mod evidence;
+mod size;
 mod why;
 mod words;
 
@@ -27,6 +28,9 @@ use laydown_store::{Transaction, entity, evidence_stamp};
 
 pub(crate) use choice::{Chosen, chosen, options, with_choice};
 pub use choice::{TargetChoice, TargetOption};
+use evidence::known;
+pub(crate) use evidence::{Known, known_by};
+pub(crate) use size::{ShapeSizes, laydown, shapes};
 pub use why::{EvidenceRow, WhyTargetView};
 pub(crate) use why::{wet, why};
 pub(crate) use words::{disagreements, moved};
@@ -87,9 +91,21 @@ impl Cache {
         form: &entity::Form,
         job: &Job,
     ) -> Result<Option<Learned>> {
+        *self.last.lock() = Some(Key { glaze: glaze.id, form: form.id, zone: job.zone.kind });
+        self.at(conn, now, glaze, form, job)
+    }
+
+    /// The same where nothing is weighed.
+    pub(crate) fn at(
+        &self,
+        conn: &Connection,
+        now: Now,
+        glaze: &entity::Glaze,
+        form: &entity::Form,
+        job: &Job,
+    ) -> Result<Option<Learned>> {
         let key = Key { glaze: glaze.id, form: form.id, zone: job.zone.kind };
         let (stamp, week) = (evidence_stamp(conn)?, now.unix_ms.div_euclid(HOLDS_MS));
-        *self.last.lock() = Some(key);
         let holds = |known: &Remembered| known.key == key && known.stamp == stamp && known.week == week;
         if let Some(known) = self.places.lock().get(&key).filter(|known| holds(known)) {
             return Ok(known.learned.clone());
@@ -121,7 +137,7 @@ impl Cache {
 
 /// A fit with the evidence it rests on.
 struct Fit {
-    known: evidence::Known,
+    known: Known,
     fitted: Fitted,
 }
 
@@ -143,8 +159,8 @@ fn fitted(
     glaze: &entity::Glaze,
     form: &entity::Form,
     job: &Job,
-) -> Result<std::result::Result<Fit, evidence::Known>> {
-    let known = evidence::known(conn, glaze)?;
+) -> Result<std::result::Result<Fit, Known>> {
+    let known = known(conn, glaze)?;
     if known.evidence.pots.len() < ENOUGH {
         return Ok(Err(known));
     }

@@ -16,6 +16,7 @@ use laydown_domain::learning::observation::ENOUGH;
 use laydown_domain::learning::pooled::{Piece, Weight};
 use laydown_domain::units::{Grams, Style};
 use laydown_store::entity::{self, Entity};
+use laydown_store::photos::Photos;
 use laydown_store::query;
 
 /// The most pieces that are listed, the heaviest first.
@@ -32,6 +33,8 @@ pub struct EvidenceRow {
     pub weight: String,
     /// The same from 0 to 1, for a bar.
     pub share: f64,
+    /// The file of a small picture of the piece; empty where none was taken.
+    pub photo: String,
     /// The piece that it opens; empty where there is none.
     pub piece: String,
     /// The firing after which it was judged; empty where it was not.
@@ -58,6 +61,7 @@ pub struct WhyTargetView {
 /// The rows of a target in use, or of what is known while there is too little for one.
 pub(crate) fn why(
     conn: &Connection,
+    photos: &Photos,
     now: Now,
     glaze: &entity::Glaze,
     form: &entity::Form,
@@ -67,7 +71,11 @@ pub(crate) fn why(
     let fit = match fitted(conn, now, glaze, form, job)? {
         Ok(fit) => fit,
         Err(known) => {
-            let rows = known.left_out.iter().map(|pot| left_out(conn, now, pot, style)).collect::<Result<_>>()?;
+            let rows = known.left_out.iter().map(|pot| left_out(conn, now, pot, style));
+            let mut rows = rows.collect::<Result<Vec<_>>>()?;
+            for row in &mut rows {
+                row.photo = photo(conn, photos, row)?;
+            }
             return Ok((vec![say::too_few_pots(known.evidence.pots.len(), ENOUGH)], Vec::new(), rows));
         }
     };
@@ -79,6 +87,9 @@ pub(crate) fn why(
     }
     for pot in &fit.known.left_out {
         rows.push(left_out(conn, now, pot, style)?);
+    }
+    for row in &mut rows {
+        row.photo = photo(conn, photos, row)?;
     }
     let notes = disagreements(conn, &fit.fitted.notes(&fit.known.evidence), style)?;
     Ok((vec![say::weights_add_up()], notes.into_iter().map(Note::attention).collect(), rows))
@@ -96,6 +107,17 @@ pub(crate) fn wet(
     Ok(fit.and_then(|fit| fit.fitted.outlook().aim(job.zone.area, &job.solids)).map(|aim| aim.wet))
 }
 
+/// The latest small picture of the piece, of the firing after which it was judged where there is one.
+fn photo(conn: &Connection, files: &Photos, row: &EvidenceRow) -> Result<String> {
+    let Ok(piece) = row.piece.parse::<Uuid>() else { return Ok(String::new()) };
+    let firing = row.firing.parse::<Uuid>().ok();
+    // A file may not have come to this phone yet.
+    let mut taken = query::photos(conn, piece)?;
+    taken.retain(|photo| files.has(&photo.sha256));
+    let best = taken.iter().rfind(|photo| photo.firing == firing).or(taken.last());
+    Ok(best.map(|photo| files.preview(&photo.sha256).to_string_lossy().into_owned()).unwrap_or_default())
+}
+
 fn row(
     conn: &Connection,
     now: Now,
@@ -109,6 +131,7 @@ fn row(
         detail: facts,
         weight: style.percent(weight.share, 0),
         share: weight.share.clamp(0.0, 1.0),
+        photo: String::new(),
         piece: String::new(),
         firing: String::new(),
         toggle: String::new(),
@@ -160,6 +183,7 @@ fn left_out(conn: &Connection, now: Now, pot: &KnownPot, style: &Style) -> Resul
         detail: say::does_not_count(pot_facts(conn, now, pot, style)?),
         weight: String::new(),
         share: 0.0,
+        photo: String::new(),
         piece: pot.piece.to_string(),
         firing: pot.firing.to_string(),
         toggle: say::count_again(),

@@ -45,7 +45,12 @@ fn disagreement(conn: &Connection, note: &Note, style: &Style) -> Result<Option<
         Note::Odd { piece: Piece::Pot(id) | Piece::Control(id), .. } => Some(say::odd(control_name(conn, id)?)),
         Note::Odd { .. } => None,
         Note::GroupsApart { less, more, ratio } => {
-            Some(say::groups_apart(group_name(conn, more)?, apart(ratio), group_name(conn, less)?))
+            let kind = match more {
+                Group::Zone(_) => "zone",
+                Group::Body(_) => "body",
+                Group::Cone(_) => "cone",
+            };
+            Some(say::groups_apart(kind, group_name(conn, more)?, apart(ratio), group_name(conn, less)?))
         }
     })
 }

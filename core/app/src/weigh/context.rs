@@ -274,6 +274,7 @@ impl WeighContext {
             confirmed: self.entry.is_confirmed(),
             added_mg: None,
             rubbed_off_mg: None,
+            hand: None,
         }
     }
 

@@ -278,6 +278,15 @@ pub struct RecentCoat {
     pub control: bool,
 }
 
+/// That fired pots have moved the target, said until the first coat is saved by it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, uniffi::Record)]
+pub struct MovedTarget {
+    /// From what to what, and by how many pots.
+    pub text: String,
+    /// The one button that takes it back.
+    pub keep: TargetOption,
+}
+
 /// All that the Weigh screen shows.
 #[derive(Debug, Clone, PartialEq, Serialize, uniffi::Record)]
 pub struct WeighView {
@@ -315,6 +324,8 @@ pub struct WeighView {
     pub waiting: String,
     /// What cannot be taken as it stands.
     pub refusal: Option<FieldError>,
+    /// That fired pots have moved the target, to be said before all notes.
+    pub moved: Option<MovedTarget>,
     /// What else should be known here.
     pub notes: Vec<Note>,
     /// The coats kept last, newest first.
@@ -405,7 +416,7 @@ impl Studio {
                 code = new_code(tx.conn(), piece)?;
             }
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
-            let coat = Coat { code, ..coat };
+            let coat = Coat { code, hand: preference.hand, ..coat };
             tx.put(&coat)?;
             let remembered = Remembered::load(tx.conn())?.with(&context.entry);
             let next = remembered.next_coats(context.next_coats(piece));

@@ -2,8 +2,8 @@
 
 use rusqlite::Connection;
 
-use super::WeighEntry;
 use super::context::WeighContext;
+use super::{MovedTarget, WeighEntry};
 use crate::evidence::{aged_sg, parse_id, powder_density, style};
 use crate::local_settings::{remember, remembered};
 use crate::messages::pooled as say;
@@ -16,7 +16,6 @@ use laydown_domain::coat::Solids;
 use laydown_domain::coat::target::{Source, Target, kept};
 use laydown_domain::coat::verdict::{self, Reading, ReadingRefused, Verdict};
 use laydown_domain::learning::pooled as model;
-use laydown_domain::units::Grams;
 use laydown_store::{Transaction, entity, query};
 
 /// What fired pots say of the job, and what the potter chose.
@@ -84,14 +83,22 @@ impl WeighContext {
         model::chance_right(&learned.outlook, &self.job, &self.scale, target.wet)
     }
 
-    /// That fired pots have moved the target, until the first coat is saved by it; and what of the evidence disagrees.
+    /// That fired pots have moved the target, until the first coat is saved by it, with the one tap that takes it back.
+    pub(super) fn moved(&self, target: &Target) -> Option<MovedTarget> {
+        let Source::Pooled { pots, .. } = target.source else { return None };
+        let before = self.best_target().ok().filter(|_| !self.known.was_announced)?.wet;
+        let (was, after) = (self.mass(before), self.mass(target.wet));
+        (was != after).then(|| MovedTarget {
+            text: moved(pots, &self.style.mass_number(before, self.scale.step), &after),
+            keep: TargetOption { label: say::keep(was), choice: TargetChoice::BestEvidence },
+        })
+    }
+
+    /// What of the evidence disagrees.
     pub(super) fn notes_on_evidence(&self, target: &Target) -> Vec<Note> {
-        let Source::Pooled { pots, .. } = target.source else { return Vec::new() };
-        let before = self.best_target().ok().map(|before| before.wet);
-        let (number, after) = (|grams| self.style.mass_number(grams, self.scale.step), self.mass(target.wet));
-        let is_new = |before: &Grams| !self.known.was_announced && self.mass(*before) != after;
-        let first = before.filter(is_new).map(|before| moved(pots, &number(before), &after));
-        first.into_iter().chain(self.known.disagreements.iter().cloned()).map(Note::attention).collect()
+        let is_pooled = matches!(target.source, Source::Pooled { .. });
+        let said = self.moved(target).map(|moved| moved.text).into_iter();
+        said.chain(self.known.disagreements.iter().filter(|_| is_pooled).cloned()).map(Note::attention).collect()
     }
 
     /// The other ways in which this target can be chosen.
@@ -157,7 +164,8 @@ impl Studio {
             let target = context.target()?;
             let words = crate::in_words::target(&target, &context.style, context.scale.step);
             let as_shown = (&context.style, context.scale.step);
-            let (said, notes, rows) = why(conn, now, &context.glaze, &context.form, &context.job, as_shown)?;
+            let (said, notes, rows) =
+                why(conn, self.store.photos(), now, &context.glaze, &context.form, &context.job, as_shown)?;
             // What is listed says what fired pots say, whatever was chosen.
             let by_pots = context.pots_would_say(&target);
             let answer = [words.source, words.sure].into_iter().chain(by_pots).chain(said);

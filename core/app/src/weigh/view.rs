@@ -11,7 +11,7 @@ use super::{
 };
 use crate::date_text::sentence_case;
 use crate::draft;
-use crate::evidence::{step_of, style, usable, verdict_kind};
+use crate::evidence::{preference, step_of, style_of, usable, verdict_kind};
 use crate::in_words::{self, Named, name_of};
 use crate::kiln::piece_name;
 use crate::lists::{buckets, forms, scales};
@@ -29,7 +29,8 @@ use laydown_store::query;
 const RECENT: u32 = 8;
 
 pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache) -> Result<WeighView> {
-    let style = style(conn)?;
+    let preference = preference(conn)?;
+    let style = style_of(&preference);
     // What is chosen may have come from elsewhere with figures that cannot be: something else can still be chosen.
     let learned = WeighContext::load(conn, style, &entry).and_then(|mut context| {
         context.iter_mut().try_for_each(|context| context.learn(conn, now, cache))?;
@@ -60,6 +61,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         question: None,
         waiting: String::new(),
         refusal: None,
+        moved: None,
         notes: Vec::new(),
         recent: recent(conn, now, &style)?,
         tally: tally(conn, now)?,
@@ -89,6 +91,9 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         Err(error) => return Err(error),
     };
     view.notes = piece.iter().flat_map(|piece| piece.notes(now)).chain(context.notes(now, &target)).collect();
+    // Whoever comes to the bench next sees whose name is on it.
+    view.notes.extend(preference.hand.map(|hand| Note::plain(say::glazed_by(hand))));
+    view.moved = context.moved(&target);
     view.target = Some(target_view(&context, &target));
     let (mut net, mut laydown) = (None, None);
     if is_all_there(&view.entry) {

@@ -2,8 +2,13 @@
 //!
 //! As in the NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 and 6.3.2.4 (doi:10.18434/M32189).
 
-/// Mean of the range of two draws over their standard deviation, d₂ for n = 2.
-const RANGE_OF_TWO: f64 = 1.128;
+use std::f64::consts::FRAC_2_SQRT_PI;
+
+/// Mean of the range of two draws over their standard deviation, d₂ for n = 2, as the Handbook's table rounds it: the chart's
+/// limits are the Handbook's.
+pub const RANGE_OF_TWO: f64 = 1.128;
+/// The same exactly, 2/√π, as SAS has it. What is calculated further with uses this one; they differ by 0.03%.
+pub const EXACT_RANGE_OF_TWO: f64 = FRAC_2_SQRT_PI;
 /// Upper limit of the range of two over its mean, D₄ for n = 2.
 const MOST_RANGE_OF_TWO: f64 = 3.267;
 /// Limits lie so many standard deviations out.

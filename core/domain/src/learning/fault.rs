@@ -4,6 +4,7 @@ use statrs::distribution::{DiscreteCDF, Hypergeometric};
 
 use super::observation::FiredObservation;
 use super::window::Window;
+use crate::coat::coverage::NORMAL_95;
 use crate::kiln::fault::Fault;
 
 /// So many of how many pots.
@@ -13,6 +14,23 @@ pub struct Share {
     pub with: usize,
     /// All pots there.
     pub of: usize,
+}
+
+impl Share {
+    /// 95% interval of the share, from 0 to 1; `None` of no pots.
+    ///
+    /// Wilson's score interval (E. B. Wilson, "Probable inference, the law of succession, and statistical inference", 1927), which
+    /// holds for few pots too (Brown, Cai & DasGupta, "Interval estimation for a binomial proportion", 2001; both from memory).
+    pub fn interval(&self) -> Option<(f64, f64)> {
+        if self.of == 0 {
+            return None;
+        }
+        let (of, share) = (self.of as f64, self.with as f64 / self.of as f64);
+        let z2 = NORMAL_95 * NORMAL_95;
+        let middle = (share + z2 / (2.0 * of)) / (1.0 + z2 / of);
+        let half = NORMAL_95 * (share * (1.0 - share) / of + z2 / (4.0 * of * of)).sqrt() / (1.0 + z2 / of);
+        Some(((middle - half).max(0.0), (middle + half).min(1.0)))
+    }
 }
 
 /// A fault among the pots of a glaze.
@@ -124,6 +142,18 @@ mod tests {
         let observations = [observation(4.0, &[Fault::Crazing]), observation(7.0, &[])];
         let shares = shares(&observations, None);
         assert_eq!((shares[0].all, shares[0].by_side, shares[0].leans), (Share { with: 1, of: 2 }, None, None));
+    }
+
+    /// `statsmodels.stats.proportion.proportion_confint(with, of, method="wilson")` of statsmodels 0.15; `make oracle` compares more.
+    #[test]
+    fn a_share_of_few_pots_is_wide() {
+        for (with, of, low, high) in
+            [(5, 6, 0.436_497_2, 0.969_946_6), (0, 11, 0.0, 0.258_833_0), (8, 10, 0.490_162_5, 0.943_317_8)]
+        {
+            let (from, to) = Share { with, of }.interval().unwrap();
+            assert!((from - low).abs() < 1e-6 && (to - high).abs() < 1e-6, "{with} of {of}: {from} {to}");
+        }
+        assert_eq!(Share::default().interval(), None);
     }
 
     /// R's help page of fisher.test, the tea tasting (Agresti, Categorical Data Analysis, 1990): 3 of 4 guessed right among 8,

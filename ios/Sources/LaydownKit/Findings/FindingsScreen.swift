@@ -16,6 +16,6 @@ public final class FindingsScreen {
 
     /// Reads the glazes.
     public func refresh() async {
-        await frame.show(latest) { studio, _ in try studio.findings() }
+        await frame.show(latest) { try $0.findings(now: $1) }
     }
 }

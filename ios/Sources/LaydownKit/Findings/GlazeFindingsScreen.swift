@@ -1,13 +1,17 @@
+import Foundation
 import LaydownCore
 import Observation
 
-/// What is known of one glaze: its window, what targets rest on, and whether coats keep to their aims.
+/// What is known of one glaze: its window, what targets rest on, and what else follows from its pots.
 @MainActor @Observable
 public final class GlazeFindingsScreen {
     /// All that it shows; nil until the studio has answered.
     public var view: GlazeFindingsView? { latest.view }
     /// Why the best could not be taken over; empty when nothing is wrong.
     public private(set) var refusal = ""
+
+    /// Why the charts could not be handed on; empty when nothing is wrong.
+    public private(set) var trouble = ""
 
     private let frame: AppModel
     private let glaze: String
@@ -43,5 +47,40 @@ public final class GlazeFindingsScreen {
             isTaking = false
             await refresh()
         }
+    }
+
+    /// Notes that the drift was seen: coats are looked at anew.
+    @discardableResult
+    public func answerDrift() -> Task<Void, Never> {
+        let glaze = glaze
+        return Task {
+            if await frame.save({ try $0.answerDrift(now: $1, id: glaze) }, refused: frame.fail) { await refresh() }
+        }
+    }
+
+    /// Has the core draw all charts into a file that can be handed to another app.
+    ///
+    /// - Returns: The file; nil if it could not be written, which is then said.
+    public func charts() async -> URL? {
+        guard let view else { return nil }
+        // A title may hold what no file's name can.
+        let name = view.title.components(separatedBy: CharacterSet(charactersIn: "/\\:")).joined(separator: "-")
+        let (glaze, transferFolder) = (glaze, frame.transferFolder)
+        trouble = ""
+        do {
+            return try await frame.work.inBackground { studio, now in
+                transferFolder.clear()
+                guard let file = try? transferFolder.place(named: "\(name).svg") else {
+                    throw NoPicture(sentence: Words.pictureNotCopied)
+                }
+                try studio.writeCharts(now: now, id: glaze, into: file.path)
+                return file
+            }
+        } catch let problem as NoPicture {
+            trouble = problem.sentence
+        } catch {
+            trouble = frame.refusal(of: error) ?? ""
+        }
+        return nil
     }
 }

@@ -279,210 +279,212 @@ public enum Words {
     public static var sharePicture: String { say(123) }
     /// `share-pdf`
     public static var sharePdf: String { say(124) }
+    /// `share-charts`
+    public static var shareCharts: String { say(125) }
     /// `print`
-    public static var print: String { say(125) }
+    public static var print: String { say(126) }
     /// `page-of`
     public static func pageOf(_ number: some CustomStringConvertible, _ count: some CustomStringConvertible) -> String {
-        say(126, [number.description, count.description])
+        say(127, [number.description, count.description])
     }
     /// `no-photo`
-    public static var noPhoto: String { say(127) }
+    public static var noPhoto: String { say(128) }
     /// `nobody-prints`
-    public static var nobodyPrints: String { say(128) }
+    public static var nobodyPrints: String { say(129) }
     /// `sizes`
-    public static var sizes: String { say(129) }
+    public static var sizes: String { say(130) }
     /// `sizes-detail`
-    public static var sizesDetail: String { say(130) }
+    public static var sizesDetail: String { say(131) }
     /// `known`
-    public static var known: String { say(131) }
+    public static var known: String { say(132) }
     /// `choose-known`
-    public static var chooseKnown: String { say(132) }
+    public static var chooseKnown: String { say(133) }
     /// `save-readable`
-    public static var saveReadable: String { say(133) }
+    public static var saveReadable: String { say(134) }
     /// `recent-changes`
-    public static var recentChanges: String { say(134) }
+    public static var recentChanges: String { say(135) }
     /// `its-history`
-    public static var itsHistory: String { say(135) }
+    public static var itsHistory: String { say(136) }
     /// `take-it-back`
-    public static var takeItBack: String { say(136) }
+    public static var takeItBack: String { say(137) }
     /// `do-it-again`
-    public static var doItAgain: String { say(137) }
+    public static var doItAgain: String { say(138) }
     /// `devices`
-    public static var devices: String { say(138) }
+    public static var devices: String { say(139) }
     /// `devices-detail`
-    public static var devicesDetail: String { say(139) }
+    public static var devicesDetail: String { say(140) }
     /// `phones`
-    public static var phones: String { say(140) }
+    public static var phones: String { say(141) }
     /// `sync-location`
-    public static var syncLocation: String { say(141) }
+    public static var syncLocation: String { say(142) }
     /// `choose-place`
-    public static var choosePlace: String { say(142) }
+    public static var choosePlace: String { say(143) }
     /// `change-place`
-    public static var changePlace: String { say(143) }
+    public static var changePlace: String { say(144) }
     /// `sync-now`
-    public static var syncNow: String { say(144) }
+    public static var syncNow: String { say(145) }
     /// `check-there`
-    public static var checkThere: String { say(145) }
+    public static var checkThere: String { say(146) }
     /// `forget-place`
-    public static var forgetPlace: String { say(146) }
+    public static var forgetPlace: String { say(147) }
     /// `forget-place-question`
-    public static var forgetPlaceQuestion: String { say(147) }
+    public static var forgetPlaceQuestion: String { say(148) }
     /// `forget-place-detail`
-    public static var forgetPlaceDetail: String { say(148) }
+    public static var forgetPlaceDetail: String { say(149) }
     /// `forget`
-    public static var forget: String { say(149) }
+    public static var forget: String { say(150) }
     /// `new-phone`
-    public static var newPhone: String { say(150) }
+    public static var newPhone: String { say(151) }
     /// `new-phone-question`
-    public static var newPhoneQuestion: String { say(151) }
+    public static var newPhoneQuestion: String { say(152) }
     /// `new-phone-detail`
-    public static var newPhoneDetail: String { say(152) }
+    public static var newPhoneDetail: String { say(153) }
     /// `set-up`
-    public static var setUp: String { say(153) }
+    public static var setUp: String { say(154) }
     /// `sync-begins`
-    public static var syncBegins: String { say(154) }
+    public static var syncBegins: String { say(155) }
     /// `sync-so-far`
     public static func syncSoFar(_ progressed: some CustomStringConvertible) -> String {
-        say(155, [progressed.description])
+        say(156, [progressed.description])
     }
     /// `stop`
-    public static var stop: String { say(156) }
+    public static var stop: String { say(157) }
     /// `stopping`
-    public static var stopping: String { say(157) }
+    public static var stopping: String { say(158) }
     /// `choose-folder`
-    public static var chooseFolder: String { say(158) }
+    public static var chooseFolder: String { say(159) }
     /// `choose-another-folder`
-    public static var chooseAnotherFolder: String { say(159) }
+    public static var chooseAnotherFolder: String { say(160) }
     /// `no-folder`
-    public static var noFolder: String { say(160) }
+    public static var noFolder: String { say(161) }
     /// `no-folders-app`
-    public static var noFoldersApp: String { say(161) }
+    public static var noFoldersApp: String { say(162) }
     /// `folder-not-allowed`
-    public static var folderNotAllowed: String { say(162) }
+    public static var folderNotAllowed: String { say(163) }
     /// `show-secret`
-    public static var showSecret: String { say(163) }
+    public static var showSecret: String { say(164) }
     /// `hide-secret`
-    public static var hideSecret: String { say(164) }
+    public static var hideSecret: String { say(165) }
     /// `secret-not-saved`
-    public static var secretNotSaved: String { say(165) }
+    public static var secretNotSaved: String { say(166) }
     /// `backup-for-others`
-    public static var backupForOthers: String { say(166) }
+    public static var backupForOthers: String { say(167) }
     /// `backup`
-    public static var backup: String { say(167) }
+    public static var backup: String { say(168) }
     /// `back-up`
-    public static var backUp: String { say(168) }
+    public static var backUp: String { say(169) }
     /// `send-backup`
-    public static var sendBackup: String { say(169) }
+    public static var sendBackup: String { say(170) }
     /// `restore`
-    public static var restore: String { say(170) }
+    public static var restore: String { say(171) }
     /// `by-itself`
-    public static var byItself: String { say(171) }
+    public static var byItself: String { say(172) }
     /// `how-often`
-    public static var howOften: String { say(172) }
+    public static var howOften: String { say(173) }
     /// `backup-folder`
-    public static var backupFolder: String { say(173) }
+    public static var backupFolder: String { say(174) }
     /// `folder-not-usable`
-    public static var folderNotUsable: String { say(174) }
+    public static var folderNotUsable: String { say(175) }
     /// `back-up-there`
-    public static var backUpThere: String { say(175) }
+    public static var backUpThere: String { say(176) }
     /// `backed-up-there`
-    public static var backedUpThere: String { say(176) }
+    public static var backedUpThere: String { say(177) }
     /// `for-other-programs`
-    public static var forOtherPrograms: String { say(177) }
+    public static var forOtherPrograms: String { say(178) }
     /// `tables`
-    public static var tables: String { say(178) }
+    public static var tables: String { say(179) }
     /// `tables-detail`
-    public static var tablesDetail: String { say(179) }
+    public static var tablesDetail: String { say(180) }
     /// `put-file`
-    public static var putFile: String { say(180) }
+    public static var putFile: String { say(181) }
     /// `send-file`
-    public static var sendFile: String { say(181) }
+    public static var sendFile: String { say(182) }
     /// `take-in-heading`
-    public static var takeInHeading: String { say(182) }
+    public static var takeInHeading: String { say(183) }
     /// `import-spreadsheet`
-    public static var importSpreadsheet: String { say(183) }
+    public static var importSpreadsheet: String { say(184) }
     /// `import-intro`
-    public static var importIntro: String { say(184) }
+    public static var importIntro: String { say(185) }
     /// `choose-spreadsheet`
-    public static var chooseSpreadsheet: String { say(185) }
+    public static var chooseSpreadsheet: String { say(186) }
     /// `choose-another-spreadsheet`
-    public static var chooseAnotherSpreadsheet: String { say(186) }
+    public static var chooseAnotherSpreadsheet: String { say(187) }
     /// `import-questions`
-    public static var importQuestions: String { say(187) }
+    public static var importQuestions: String { say(188) }
     /// `import-columns`
-    public static var importColumns: String { say(188) }
+    public static var importColumns: String { say(189) }
     /// `import-readings`
-    public static var importReadings: String { say(189) }
+    public static var importReadings: String { say(190) }
     /// `import-row-errors`
-    public static var importRowErrors: String { say(190) }
+    public static var importRowErrors: String { say(191) }
     /// `spreadsheet-not-copied`
-    public static var spreadsheetNotCopied: String { say(191) }
+    public static var spreadsheetNotCopied: String { say(192) }
     /// `backup-working`
-    public static var backupWorking: String { say(192) }
+    public static var backupWorking: String { say(193) }
     /// `backup-gone`
-    public static var backupGone: String { say(193) }
+    public static var backupGone: String { say(194) }
     /// `no-files-app`
-    public static var noFilesApp: String { say(194) }
+    public static var noFilesApp: String { say(195) }
     /// `no-file`
-    public static var noFile: String { say(195) }
+    public static var noFile: String { say(196) }
     /// `file-not-copied`
-    public static var fileNotCopied: String { say(196) }
+    public static var fileNotCopied: String { say(197) }
     /// `preferences`
-    public static var preferences: String { say(197) }
+    public static var preferences: String { say(198) }
     /// `preferences-detail`
-    public static var preferencesDetail: String { say(198) }
+    public static var preferencesDetail: String { say(199) }
     /// `cautions`
-    public static var cautions: String { say(199) }
+    public static var cautions: String { say(200) }
     /// `cautions-detail`
-    public static var cautionsDetail: String { say(200) }
+    public static var cautionsDetail: String { say(201) }
     /// `row-add`
-    public static var rowAdd: String { say(201) }
+    public static var rowAdd: String { say(202) }
     /// `row-away`
     public static func rowAway(_ number: some CustomStringConvertible) -> String {
-        say(202, [number.description])
+        say(203, [number.description])
     }
     /// `cell-is`
     public static func cellIs(_ column: some CustomStringConvertible, _ row: some CustomStringConvertible) -> String {
-        say(203, [column.description, row.description])
+        say(204, [column.description, row.description])
     }
     /// `point-away`
-    public static var pointAway: String { say(204) }
+    public static var pointAway: String { say(205) }
     /// `picture-in-work`
-    public static var pictureInWork: String { say(205) }
+    public static var pictureInWork: String { say(206) }
     /// `no-picture`
-    public static var noPicture: String { say(206) }
+    public static var noPicture: String { say(207) }
     /// `empty-picture`
-    public static var emptyPicture: String { say(207) }
+    public static var emptyPicture: String { say(208) }
     /// `no-camera`
-    public static var noCamera: String { say(208) }
+    public static var noCamera: String { say(209) }
     /// `no-gallery`
-    public static var noGallery: String { say(209) }
+    public static var noGallery: String { say(210) }
     /// `picture-not-copied`
-    public static var pictureNotCopied: String { say(210) }
+    public static var pictureNotCopied: String { say(211) }
     /// `letters`
-    public static var letters: String { say(211) }
+    public static var letters: String { say(212) }
     /// `digits`
-    public static var digits: String { say(212) }
+    public static var digits: String { say(213) }
     /// `save-or-throw`
-    public static var saveOrThrow: String { say(213) }
+    public static var saveOrThrow: String { say(214) }
     /// `save-or-throw-detail`
-    public static var saveOrThrowDetail: String { say(214) }
+    public static var saveOrThrowDetail: String { say(215) }
     /// `throw-away`
-    public static var throwAway: String { say(215) }
+    public static var throwAway: String { say(216) }
     /// `stay`
-    public static var stay: String { say(216) }
+    public static var stay: String { say(217) }
     /// `chosen`
-    public static var chosen: String { say(217) }
+    public static var chosen: String { say(218) }
     /// `note-attention`
     public static func noteAttention(_ note: some CustomStringConvertible) -> String {
-        say(218, [note.description])
+        say(219, [note.description])
     }
     /// `note-warning`
     public static func noteWarning(_ note: some CustomStringConvertible) -> String {
-        say(219, [note.description])
+        say(220, [note.description])
     }
     /// `camera-refused`
-    public static var cameraRefused: String { say(220) }
+    public static var cameraRefused: String { say(221) }
 
     /// The languages there are.
     public static let languages = ["en", "de", "es", "fr"]
@@ -633,6 +635,7 @@ public enum Words {
             "All pieces of this firing on one page, to share, print or save",
             "Share as a picture",
             "Share as a PDF",
+            "Share charts",
             "Print",
             "Page \u{1}0\u{1} of \u{1}1\u{1}",
             "No photo",
@@ -856,6 +859,7 @@ public enum Words {
             "Alle Stücke dieses Brandes auf einer Seite, zum Teilen, Drucken oder Speichern",
             "Als Bild teilen",
             "Als PDF teilen",
+            "Diagramme teilen",
             "Drucken",
             "Seite \u{1}0\u{1} von \u{1}1\u{1}",
             "Kein Foto",
@@ -1079,6 +1083,7 @@ public enum Words {
             "Todas las piezas de esta cocción en una página, para compartir, imprimir o guardar",
             "Compartir como imagen",
             "Compartir como PDF",
+            "Compartir los gráficos",
             "Imprimir",
             "Página \u{1}0\u{1} de \u{1}1\u{1}",
             "Sin foto",
@@ -1302,6 +1307,7 @@ public enum Words {
             "Toutes les pièces de cette cuisson sur une page, à partager, imprimer ou enregistrer",
             "Partager en image",
             "Partager en PDF",
+            "Partager les diagrammes",
             "Imprimer",
             "Page \u{1}0\u{1} sur \u{1}1\u{1}",
             "Pas de photo",

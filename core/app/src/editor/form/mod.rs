@@ -63,6 +63,14 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Some(PHOTO) => by_photo(context, builder, saved, blank)?,
         _ => by_capacity(builder, saved, described, blank),
     };
+    // Its clay tells apart what pots of mixed bodies need; a profile asks for it beside its stage.
+    let found = match way.as_deref() {
+        Some(PROFILE | PHOTO) => found,
+        _ => {
+            let body = clay(context, builder, saved)?;
+            found.map(|form| entity::Form { body, ..form })
+        }
+    };
     let Some(form) = found else { return Ok(None) };
     match form_geometry::try_shape(context.conn, &form) {
         Ok(Ok(shape)) => {
@@ -431,13 +439,26 @@ fn made_of(
     // A form that says nothing of its stage was measured as bisque.
     let is_bisque = stage.as_deref().is_none_or(|stage| stage == Stage::Bisque.code());
     let saved_body = saved.and_then(|form| form.body);
+    let is_asked = saved_body.is_some() || !in_use::<entity::Body>(context.conn, None)?.is_empty();
+    let body = clay(context, builder, saved)?;
+    if body.is_none() && !is_bisque {
+        let (field, sentence) = if is_asked { ("body", say::choose_body()) } else { ("stage", say::add_body_first()) };
+        builder.field_error(field, sentence);
+        return Ok(None);
+    }
+    Ok(Some((stage, body)))
+}
+
+/// The body that a form is made of, where the studio has any.
+fn clay(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+) -> Result<Option<Uuid>> {
+    let saved_body = saved.and_then(|form| form.body);
     let bodies = in_use::<entity::Body>(context.conn, saved_body)?;
     if bodies.is_empty() && saved_body.is_none() {
-        if !is_bisque {
-            builder.field_error("stage", say::add_body_first());
-            return Ok(None);
-        }
-        return Ok(Some((stage, None)));
+        return Ok(None);
     }
     let none = item("", say::body_not_said(), "");
     let items =
@@ -445,12 +466,7 @@ fn made_of(
     let saved_code = saved_body.map(|id| id.to_string());
     let ask = Ask::new("body", say::body());
     let chosen = builder.choice_or(ask, saved_code.as_deref(), FieldKind::Choice, items, shared::not_on_this_phone());
-    let body = chosen.and_then(|id| id.parse().ok());
-    if body.is_none() && !is_bisque {
-        builder.field_error("body", say::choose_body());
-        return Ok(None);
-    }
-    Ok(Some((stage, body)))
+    Ok(chosen.and_then(|id| id.parse().ok()))
 }
 
 /// Draws the form as it was measured.

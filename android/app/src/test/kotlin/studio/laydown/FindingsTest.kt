@@ -1,5 +1,7 @@
 package studio.laydown
 
+import android.content.Intent
+import android.net.Uri
 import android.view.ViewGroup
 import android.widget.Button
 import android.widget.TextView
@@ -8,10 +10,12 @@ import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
+import org.robolectric.Shadows.shadowOf
 import studio.laydown.core.Mark
 import studio.laydown.desktop.Look
 import studio.laydown.desktop.Phone
 import studio.laydown.findings.ChartPlot
+import javax.xml.parsers.DocumentBuilderFactory
 
 /** What fired pots say of a glaze, from the tab to the button that takes it over. */
 @RunWith(RobolectricTestRunner::class)
@@ -31,7 +35,7 @@ class FindingsTest {
         assertEquals(view.words, chart.contentDescription)
         assertTrue(view.words, "3 thin at" in view.words && "Today's aim" in view.words)
         assertTrue(phone.texts().any { it.startsWith("Right between") })
-        assertTrue(phone.texts().any { it.startsWith("1 control piece, ") })
+        assertTrue(phone.all().any { it.startsWith("1 control piece, ") })
     }
 
     @Test
@@ -44,6 +48,53 @@ class FindingsTest {
         phone.touch("Undo")
         phone.until("Undone.")
         phone.await("the button again") { phone.takes() == listOf(button) }
+    }
+
+    @Test
+    fun aPageSaysSizesSetsAndUseEachWithItsChartInWords() = Pottery.taught().use { phone ->
+        phone.openFindings()
+        for (title in listOf("Sizes: straight mug, inside", "Sets that match", "Use")) assertTrue(title, title in phone.all())
+        assertTrue(phone.all().any { it.startsWith("Next size, ") })
+        val charts = phone.window().filterIsInstance<ChartPlot>().mapNotNull { it.chart }
+        val sizes = charts.single { it.title.startsWith("Sizes") }
+        assertEquals(3, sizes.lines.size)
+        assertTrue(sizes.words, " ml " in sizes.words && " g" in sizes.words)
+        assertTrue("the faults", charts.any { it.title == "Runs" })
+    }
+
+    @Test
+    fun aDriftIsAnsweredAndUndone() = Pottery.taught().use { phone ->
+        phone.openFindings()
+        phone.touch("Noted: start over")
+        phone.await("what was noted") { phone.said("Noted. Coats are compared") != null }
+        phone.await("no drift") { phone.window().none { it is Button && it.text == "Noted: start over" } }
+        phone.touch("Undo")
+        phone.until("Undone.")
+        phone.await("the drift again") { phone.window().any { it is Button && it.text == "Noted: start over" } }
+    }
+
+    @Test
+    fun theChartsAreSharedAsOnePicture() = Pottery.taught().use { phone ->
+        phone.openFindings()
+        phone.touch("Share charts")
+        phone.await("the file") { shadowOf(phone.activity).peekNextStartedActivity() != null }
+        val send = checkNotNull(shadowOf(phone.activity).nextStartedActivity.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))
+        assertEquals(Intent.ACTION_SEND to "image/svg+xml", send.action to send.type)
+        val uri = checkNotNull(send.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java))
+        val picture = checkNotNull(phone.activity.contentResolver.openInputStream(uri)).use {
+            DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(it)
+        }
+        val charts = phone.window().filterIsInstance<ChartPlot>().size
+        assertEquals(charts, picture.getElementsByTagName("g").length)
+    }
+
+    @Test
+    fun aMovedTargetIsTakenBackInOneTap() = Pottery.taught().use { phone ->
+        val keep = { phone.window().filterIsInstance<Button>().firstOrNull { it.isShown && it.text.startsWith("Keep ") }?.text?.toString() }
+        phone.await("the announcement") { phone.texts().any { "After 13 fired pots: " in it } && keep() != null }
+        val before = checkNotNull(keep()).removePrefix("Keep ")
+        phone.touch("Keep $before")
+        phone.await("the target of before") { phone.texts().any { it == before } && keep() == null }
     }
 
     @Test
@@ -80,8 +131,11 @@ class FindingsTest {
     private fun Phone.openFindings() {
         touch("Findings")
         touch("Ash white")
-        until("Targets today are based on")
+        await("the window") { texts().any { it.startsWith("Right between") } }
     }
+
+    /** All that the page says, wherever it is scrolled to. */
+    private fun Phone.all() = window().filterIsInstance<TextView>().map { it.text.toString() }
 
     private fun Phone.chart() = window().filterIsInstance<ChartPlot>().first()
 

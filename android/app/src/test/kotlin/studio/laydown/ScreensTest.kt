@@ -311,6 +311,24 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun glazeFindingsSizes() = screen("findings-glaze-sizes", Pottery::taught) {
+        findings("Ash white")
+        await("the sizes") { scrollTo("Sizes: straight mug, inside") }
+    }
+
+    @Test
+    fun glazeFindingsDrift() = screen("findings-glaze-drift", Pottery::taught) {
+        findings("Ash white")
+        await("the drift") { scrollTo("Coats against aims") }
+    }
+
+    @Test
+    fun weighMoved() = screen("weigh-moved", Pottery::taught) {
+        ready()
+        await("the announcement") { texts().any { "After 13 fired pots: " in it } }
+    }
+
+    @Test
     fun studio() = screen("studio") {
         touch("Studio")
         until("Forms")

@@ -62,6 +62,7 @@ private class ChartPaints(context: Context) {
             Stroke.AIM -> stroke(ink, 2f)
             Stroke.BEST -> stroke(accent, 2.5f, 7f)
             Stroke.AVERAGE -> stroke(accent, 3f)
+            Stroke.EDGE -> stroke(accent, 2f, dash = 2f, gap = 5f)
         }
         path.rewind()
         for (at in xs.indices) if (at == 0) path.moveTo(xs[at], ys[at]) else path.lineTo(xs[at], ys[at])
@@ -98,10 +99,10 @@ private class ChartPaints(context: Context) {
         path.close()
     }
 
-    private fun stroke(color: Int, width: Float, dash: Float? = null) {
+    private fun stroke(color: Int, width: Float, dash: Float? = null, gap: Float? = dash) {
         line.color = color
         line.strokeWidth = width * dp
-        line.pathEffect = dash?.let { DashPathEffect(floatArrayOf(it * dp, it * dp), 0f) }
+        line.pathEffect = if (dash == null || gap == null) null else DashPathEffect(floatArrayOf(dash * dp, gap * dp), 0f)
     }
 
     private companion object {

@@ -16,7 +16,7 @@ import studio.laydown.putSentence
 class FindingsScreen(host: MainActivity) : ColumnPage(host) {
     override val title: CharSequence = host.getText(R.string.tab_findings)
 
-    override fun refresh() = show({ findings() }, ::render)
+    override fun refresh() = show({ now -> findings(now) }, ::render)
 
     private fun render(view: FindingsView) = fill {
         if (view.empty.isNotEmpty()) putSentence(view.empty)

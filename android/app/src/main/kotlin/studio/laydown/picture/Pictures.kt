@@ -73,6 +73,7 @@ class PictureProvider : ContentProvider() {
     override fun getType(uri: Uri) = when (uri.path.orEmpty().substringAfterLast('.')) {
         "zip" -> "application/zip"
         "pdf" -> "application/pdf"
+        "svg" -> "image/svg+xml"
         "csv" -> "text/csv"
         "jsonl" -> "application/x-ndjson"
         else -> "image/jpeg"

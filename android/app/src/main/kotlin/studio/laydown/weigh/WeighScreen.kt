@@ -283,7 +283,7 @@ class WeighScreen(host: MainActivity) : Page(host) {
         view.target?.let { target ->
             words.putHeading(target.span)
             for (line in listOf(target.source, target.restsOn, target.sure, target.tolerance)) words.putLine(line)
-            for (option in target.options) words.putButton(R.layout.add, option.label) { choose(option, target, sheet) }
+            for (option in target.options) words.putButton(R.layout.add, option.label) { choose(option, target) { sheet.close() } }
             words.putButton(R.layout.add, target.why) {
                 sheet.close()
                 telling = null
@@ -293,8 +293,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
     }
 
     /** Chooses another way to the target; what was done is said in the slot, with Undo. */
-    private fun choose(option: TargetOption, target: TargetView, sheet: Sheet) {
-        sheet.close()
+    private fun choose(option: TargetOption, target: TargetView, first: () -> Unit = {}) {
+        first()
         command({ now -> chooseTarget(now, target.id, option.choice) }, { refuse(it) }) {
             saved.state = UndoState(it)
             refresh()
@@ -510,12 +510,20 @@ class WeighScreen(host: MainActivity) : Page(host) {
 
     /** What to do while nothing is typed; a note says more than that, and the gravest stands here. */
     private fun renderPrompt(view: WeighView) {
-        val note = view.notes.maxByOrNull { it.tone }.takeIf { view.waiting.isEmpty() }
+        // That the target has moved is said once, and before all else, with the one tap that takes it back.
+        val moved = view.moved?.takeIf { view.waiting.isEmpty() }
+        val gravest = moved?.let { Note(Tone.ATTENTION, it.text) } ?: view.notes.maxByOrNull { it.tone }
+        val note = gravest.takeIf { view.waiting.isEmpty() }
         val words = this.view.get<TextView>(R.id.prompt_words)
         val mark = this.view.get<ImageView>(R.id.prompt_mark)
         mark.showIf(note != null)
         this.view.get<View>(R.id.prompt).isClickable = note != null
-        this.view.get<View>(R.id.prompt_more).showIf(note != null)
+        this.view.get<View>(R.id.prompt_more).showIf(note != null && moved == null)
+        this.view.get<Button>(R.id.prompt_keep).apply {
+            showIf(moved != null)
+            text = moved?.keep?.label
+            setOnClickListener { view.target?.let { target -> moved?.let { choose(it.keep, target) } } }
+        }
         if (note != null) {
             note.show(mark, words)
         } else {
