@@ -2225,10 +2225,11 @@ public protocol StudioProtocol: AnyObject, Sendable {
     
     /**
      * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
-     * is empty.
+     * is empty. Each names a piece, and may name the firing that it is seen after, as [`CompareView::left`] does; else that is
+     * the last one. Photograph, coats and what came out are all of that firing.
      *
      * # Errors
-     * [`StudioError::Missing`] when one of them is gone.
+     * [`crate::StudioError::Missing`] when one of them is gone.
      */
     func compare(now: Now, left: String, right: String) throws  -> CompareView
     
@@ -2286,7 +2287,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * Moves a piece on its shelf, as its grip was dragged to `to`.
      *
      * # Errors
-     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Refused`] once it was fired; [`StudioError::Missing`] for what is gone.
      */
     func place(now: Now, firing: String, piece: String, to: Spot) throws  -> CommandResult
     
@@ -2320,7 +2321,7 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * A piece's page.
      *
      * # Errors
-     * [`StudioError::Missing`] when nothing is known of it.
+     * [`crate::StudioError::Missing`] when nothing is known of it.
      */
     func piece(now: Now, id: String) throws  -> PieceView
     
@@ -3232,10 +3233,11 @@ open func savePhoto(now: Now, piece: String, firing: String, file: PathBuf)throw
     
     /**
      * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
-     * is empty.
+     * is empty. Each names a piece, and may name the firing that it is seen after, as [`CompareView::left`] does; else that is
+     * the last one. Photograph, coats and what came out are all of that firing.
      *
      * # Errors
-     * [`StudioError::Missing`] when one of them is gone.
+     * [`crate::StudioError::Missing`] when one of them is gone.
      */
 open func compare(now: Now, left: String, right: String)throws  -> CompareView  {
     return try  FfiConverterTypeCompareView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -3359,7 +3361,7 @@ open func loadAll(now: Now, firing: String)throws  -> CommandResult  {
      * Moves a piece on its shelf, as its grip was dragged to `to`.
      *
      * # Errors
-     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Refused`] once it was fired; [`StudioError::Missing`] for what is gone.
      */
 open func place(now: Now, firing: String, piece: String, to: Spot)throws  -> CommandResult  {
     return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -3434,7 +3436,7 @@ open func writePdf(title: String, pages: [PathBuf], into: PathBuf)throws   {try 
      * A piece's page.
      *
      * # Errors
-     * [`StudioError::Missing`] when nothing is known of it.
+     * [`crate::StudioError::Missing`] when nothing is known of it.
      */
 open func piece(now: Now, id: String)throws  -> PieceView  {
     return try  FfiConverterTypePieceView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -3694,7 +3696,7 @@ public struct AssessmentView: Equatable, Hashable {
      */
     public var place: String
     /**
-     * Its coats as they were weighed.
+     * Its coats as they were weighed for this firing, and what came out of the firings before it.
      */
     public var record: [Line]
     /**
@@ -3725,6 +3727,14 @@ public struct AssessmentView: Equatable, Hashable {
      * Whether one of its coats is a control piece.
      */
     public var control: Bool
+    /**
+     * Whether it can be one: it was weighed and glazed.
+     */
+    public var canBeControl: Bool
+    /**
+     * What to hand to [`Studio::compare`] for this piece as it came out of this firing.
+     */
+    public var compare: String
     /**
      * Whether it is to be fired again.
      */
@@ -3758,7 +3768,7 @@ public struct AssessmentView: Equatable, Hashable {
          * Which of how many.
          */place: String, 
         /**
-         * Its coats as they were weighed.
+         * Its coats as they were weighed for this firing, and what came out of the firings before it.
          */record: [Line], 
         /**
          * Its photographs from this firing.
@@ -3781,6 +3791,12 @@ public struct AssessmentView: Equatable, Hashable {
         /**
          * Whether one of its coats is a control piece.
          */control: Bool, 
+        /**
+         * Whether it can be one: it was weighed and glazed.
+         */canBeControl: Bool, 
+        /**
+         * What to hand to [`Studio::compare`] for this piece as it came out of this firing.
+         */compare: String, 
         /**
          * Whether it is to be fired again.
          */again: Bool, 
@@ -3805,6 +3821,8 @@ public struct AssessmentView: Equatable, Hashable {
         self.liking = liking
         self.note = note
         self.control = control
+        self.canBeControl = canBeControl
+        self.compare = compare
         self.again = again
         self.notes = notes
         self.previous = previous
@@ -3839,6 +3857,8 @@ public struct FfiConverterTypeAssessmentView: FfiConverterRustBuffer {
                 liking: FfiConverterUInt8.read(from: &buf), 
                 note: FfiConverterString.read(from: &buf), 
                 control: FfiConverterBool.read(from: &buf), 
+                canBeControl: FfiConverterBool.read(from: &buf), 
+                compare: FfiConverterString.read(from: &buf), 
                 again: FfiConverterBool.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
                 previous: FfiConverterString.read(from: &buf), 
@@ -3859,6 +3879,8 @@ public struct FfiConverterTypeAssessmentView: FfiConverterRustBuffer {
         FfiConverterUInt8.write(value.liking, into: &buf)
         FfiConverterString.write(value.note, into: &buf)
         FfiConverterBool.write(value.control, into: &buf)
+        FfiConverterBool.write(value.canBeControl, into: &buf)
+        FfiConverterString.write(value.compare, into: &buf)
         FfiConverterBool.write(value.again, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterString.write(value.previous, into: &buf)
@@ -5440,7 +5462,7 @@ public func FfiConverterTypeCompareLine_lower(_ value: CompareLine) -> RustBuffe
  */
 public struct CompareView: Equatable, Hashable {
     /**
-     * The left piece's id.
+     * Names the left piece and the firing that it is seen after.
      */
     public var left: String
     /**
@@ -5448,11 +5470,11 @@ public struct CompareView: Equatable, Hashable {
      */
     public var leftTitle: String
     /**
-     * The file of its latest photograph; empty where there is none.
+     * The file of its latest photograph from that firing; empty where there is none.
      */
     public var leftPhoto: String
     /**
-     * The right piece's id; empty while there is none to compare with.
+     * The same of the right piece; empty while there is none to compare with.
      */
     public var right: String
     /**
@@ -5460,7 +5482,7 @@ public struct CompareView: Equatable, Hashable {
      */
     public var rightTitle: String
     /**
-     * The file of its latest photograph; empty where there is none.
+     * The file of its latest photograph from its firing; empty where there is none.
      */
     public var rightPhoto: String
     /**
@@ -5468,7 +5490,7 @@ public struct CompareView: Equatable, Hashable {
      */
     public var lines: [CompareLine]
     /**
-     * What it can be compared with: control pieces of its glaze first, then others of its form or glaze.
+     * What it can be compared with: itself after its other firings, control pieces of its glaze, then others of its form or glaze.
      */
     public var others: [Row]
 
@@ -5476,28 +5498,28 @@ public struct CompareView: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * The left piece's id.
+         * Names the left piece and the firing that it is seen after.
          */left: String, 
         /**
          * Its form and code.
          */leftTitle: String, 
         /**
-         * The file of its latest photograph; empty where there is none.
+         * The file of its latest photograph from that firing; empty where there is none.
          */leftPhoto: String, 
         /**
-         * The right piece's id; empty while there is none to compare with.
+         * The same of the right piece; empty while there is none to compare with.
          */right: String, 
         /**
          * Its form and code, or that none is chosen.
          */rightTitle: String, 
         /**
-         * The file of its latest photograph; empty where there is none.
+         * The file of its latest photograph from its firing; empty where there is none.
          */rightPhoto: String, 
         /**
          * Line by line.
          */lines: [CompareLine], 
         /**
-         * What it can be compared with: control pieces of its glaze first, then others of its form or glaze.
+         * What it can be compared with: itself after its other firings, control pieces of its glaze, then others of its form or glaze.
          */others: [Row]) {
         self.left = left
         self.leftTitle = leftTitle
@@ -5561,6 +5583,85 @@ public func FfiConverterTypeCompareView_lift(_ buf: RustBuffer) throws -> Compar
 #endif
 public func FfiConverterTypeCompareView_lower(_ value: CompareView) -> RustBuffer {
     return FfiConverterTypeCompareView.lower(value)
+}
+
+
+/**
+ * The witness cones: asked for where they are placed, and read after the firing.
+ */
+public struct ConesRow: Equatable, Hashable {
+    /**
+     * What is asked.
+     */
+    public var title: String
+    /**
+     * What is known, or what it is for.
+     */
+    public var detail: String
+    /**
+     * The editor that it opens, of this firing.
+     */
+    public var editor: EditorKind
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is asked.
+         */title: String, 
+        /**
+         * What is known, or what it is for.
+         */detail: String, 
+        /**
+         * The editor that it opens, of this firing.
+         */editor: EditorKind) {
+        self.title = title
+        self.detail = detail
+        self.editor = editor
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ConesRow: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeConesRow: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ConesRow {
+        return
+            try ConesRow(
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                editor: FfiConverterTypeEditorKind.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ConesRow, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterTypeEditorKind.write(value.editor, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConesRow_lift(_ buf: RustBuffer) throws -> ConesRow {
+    return try FfiConverterTypeConesRow.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConesRow_lower(_ value: ConesRow) -> RustBuffer {
+    return FfiConverterTypeConesRow.lower(value)
 }
 
 
@@ -7058,13 +7159,25 @@ public struct FiringView: Equatable, Hashable {
      */
     public var before: [ChecklistItem]
     /**
-     * The shelves, the lowest first; empty once all is done.
+     * The witness cones; none once all is done.
+     */
+    public var cones: ConesRow?
+    /**
+     * The shelves, the lowest first: to be arranged while it is loaded, a picture after that.
      */
     public var shelves: [ShelfView]
     /**
      * The pieces that could be put in; empty once all is done.
      */
     public var waiting: [WaitingRow]
+    /**
+     * Those of them that can be ticked together.
+     */
+    public var groups: [WaitingGroup]
+    /**
+     * What the button says that adds pieces which were never weighed; empty once all is done.
+     */
+    public var addLabel: String
     /**
      * What stands above them.
      */
@@ -7116,11 +7229,20 @@ public struct FiringView: Equatable, Hashable {
          * What to look at before; empty once it is fired.
          */before: [ChecklistItem], 
         /**
-         * The shelves, the lowest first; empty once all is done.
+         * The witness cones; none once all is done.
+         */cones: ConesRow?, 
+        /**
+         * The shelves, the lowest first: to be arranged while it is loaded, a picture after that.
          */shelves: [ShelfView], 
         /**
          * The pieces that could be put in; empty once all is done.
          */waiting: [WaitingRow], 
+        /**
+         * Those of them that can be ticked together.
+         */groups: [WaitingGroup], 
+        /**
+         * What the button says that adds pieces which were never weighed; empty once all is done.
+         */addLabel: String, 
         /**
          * What stands above them.
          */waitingLabel: String, 
@@ -7148,8 +7270,11 @@ public struct FiringView: Equatable, Hashable {
         self.state = state
         self.isLoading = isLoading
         self.before = before
+        self.cones = cones
         self.shelves = shelves
         self.waiting = waiting
+        self.groups = groups
+        self.addLabel = addLabel
         self.waitingLabel = waitingLabel
         self.pieces = pieces
         self.lookLabel = lookLabel
@@ -7181,8 +7306,11 @@ public struct FfiConverterTypeFiringView: FfiConverterRustBuffer {
                 state: FfiConverterString.read(from: &buf), 
                 isLoading: FfiConverterBool.read(from: &buf), 
                 before: FfiConverterSequenceTypeChecklistItem.read(from: &buf), 
+                cones: FfiConverterOptionTypeConesRow.read(from: &buf), 
                 shelves: FfiConverterSequenceTypeShelfView.read(from: &buf), 
                 waiting: FfiConverterSequenceTypeWaitingRow.read(from: &buf), 
+                groups: FfiConverterSequenceTypeWaitingGroup.read(from: &buf), 
+                addLabel: FfiConverterString.read(from: &buf), 
                 waitingLabel: FfiConverterString.read(from: &buf), 
                 pieces: FfiConverterSequenceTypePlacedPiece.read(from: &buf), 
                 lookLabel: FfiConverterString.read(from: &buf), 
@@ -7200,8 +7328,11 @@ public struct FfiConverterTypeFiringView: FfiConverterRustBuffer {
         FfiConverterString.write(value.state, into: &buf)
         FfiConverterBool.write(value.isLoading, into: &buf)
         FfiConverterSequenceTypeChecklistItem.write(value.before, into: &buf)
+        FfiConverterOptionTypeConesRow.write(value.cones, into: &buf)
         FfiConverterSequenceTypeShelfView.write(value.shelves, into: &buf)
         FfiConverterSequenceTypeWaitingRow.write(value.waiting, into: &buf)
+        FfiConverterSequenceTypeWaitingGroup.write(value.groups, into: &buf)
+        FfiConverterString.write(value.addLabel, into: &buf)
         FfiConverterString.write(value.waitingLabel, into: &buf)
         FfiConverterSequenceTypePlacedPiece.write(value.pieces, into: &buf)
         FfiConverterString.write(value.lookLabel, into: &buf)
@@ -7579,6 +7710,22 @@ public struct Grip: Equatable, Hashable {
      * Whether it can be taken away.
      */
     public var removable: Bool
+    /**
+     * Whether it can be dragged; else it is only to be looked at.
+     */
+    public var movable: Bool
+    /**
+     * The radius of what is held, in widths of the drawing, where that is a disc; 0 for a point or a line.
+     */
+    public var radius: Double
+    /**
+     * What stands in the disc; may be empty.
+     */
+    public var label: String
+    /**
+     * Whether something is wrong with where it stands, so that it is to stand out.
+     */
+    public var warns: Bool
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -7597,12 +7744,28 @@ public struct Grip: Equatable, Hashable {
          */name: String, 
         /**
          * Whether it can be taken away.
-         */removable: Bool) {
+         */removable: Bool, 
+        /**
+         * Whether it can be dragged; else it is only to be looked at.
+         */movable: Bool, 
+        /**
+         * The radius of what is held, in widths of the drawing, where that is a disc; 0 for a point or a line.
+         */radius: Double, 
+        /**
+         * What stands in the disc; may be empty.
+         */label: String, 
+        /**
+         * Whether something is wrong with where it stands, so that it is to stand out.
+         */warns: Bool) {
         self.key = key
         self.at = at
         self.line = line
         self.name = name
         self.removable = removable
+        self.movable = movable
+        self.radius = radius
+        self.label = label
+        self.warns = warns
     }
 
     
@@ -7625,7 +7788,11 @@ public struct FfiConverterTypeGrip: FfiConverterRustBuffer {
                 at: FfiConverterTypeSpot.read(from: &buf), 
                 line: FfiConverterSequenceTypeSpot.read(from: &buf), 
                 name: FfiConverterString.read(from: &buf), 
-                removable: FfiConverterBool.read(from: &buf)
+                removable: FfiConverterBool.read(from: &buf), 
+                movable: FfiConverterBool.read(from: &buf), 
+                radius: FfiConverterDouble.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                warns: FfiConverterBool.read(from: &buf)
         )
     }
 
@@ -7635,6 +7802,10 @@ public struct FfiConverterTypeGrip: FfiConverterRustBuffer {
         FfiConverterSequenceTypeSpot.write(value.line, into: &buf)
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterBool.write(value.removable, into: &buf)
+        FfiConverterBool.write(value.movable, into: &buf)
+        FfiConverterDouble.write(value.radius, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterBool.write(value.warns, into: &buf)
     }
 }
 
@@ -8846,6 +9017,10 @@ public struct PhotoView: Equatable, Hashable {
      * A small upright copy of it.
      */
     public var preview: String
+    /**
+     * The firing that it shows the piece after, or when it was taken where it belongs to none.
+     */
+    public var caption: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -8858,10 +9033,14 @@ public struct PhotoView: Equatable, Hashable {
          */file: String, 
         /**
          * A small upright copy of it.
-         */preview: String) {
+         */preview: String, 
+        /**
+         * The firing that it shows the piece after, or when it was taken where it belongs to none.
+         */caption: String) {
         self.id = id
         self.file = file
         self.preview = preview
+        self.caption = caption
     }
 
     
@@ -8882,7 +9061,8 @@ public struct FfiConverterTypePhotoView: FfiConverterRustBuffer {
             try PhotoView(
                 id: FfiConverterString.read(from: &buf), 
                 file: FfiConverterString.read(from: &buf), 
-                preview: FfiConverterString.read(from: &buf)
+                preview: FfiConverterString.read(from: &buf), 
+                caption: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -8890,6 +9070,7 @@ public struct FfiConverterTypePhotoView: FfiConverterRustBuffer {
         FfiConverterString.write(value.id, into: &buf)
         FfiConverterString.write(value.file, into: &buf)
         FfiConverterString.write(value.preview, into: &buf)
+        FfiConverterString.write(value.caption, into: &buf)
     }
 }
 
@@ -9095,6 +9276,10 @@ public struct PieceView: Equatable, Hashable {
      * Its photographs, the oldest first.
      */
     public var photos: [PhotoView]
+    /**
+     * Whether it was only put into a firing and never weighed, so that what it is called can be changed.
+     */
+    public var isUnweighed: Bool
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -9116,13 +9301,17 @@ public struct PieceView: Equatable, Hashable {
          */unfired: String, 
         /**
          * Its photographs, the oldest first.
-         */photos: [PhotoView]) {
+         */photos: [PhotoView], 
+        /**
+         * Whether it was only put into a firing and never weighed, so that what it is called can be changed.
+         */isUnweighed: Bool) {
         self.piece = piece
         self.title = title
         self.coats = coats
         self.firings = firings
         self.unfired = unfired
         self.photos = photos
+        self.isUnweighed = isUnweighed
     }
 
     
@@ -9146,7 +9335,8 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
                 coats: FfiConverterSequenceTypeLine.read(from: &buf), 
                 firings: FfiConverterSequenceTypeRow.read(from: &buf), 
                 unfired: FfiConverterString.read(from: &buf), 
-                photos: FfiConverterSequenceTypePhotoView.read(from: &buf)
+                photos: FfiConverterSequenceTypePhotoView.read(from: &buf), 
+                isUnweighed: FfiConverterBool.read(from: &buf)
         )
     }
 
@@ -9157,6 +9347,7 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
         FfiConverterSequenceTypeRow.write(value.firings, into: &buf)
         FfiConverterString.write(value.unfired, into: &buf)
         FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
+        FfiConverterBool.write(value.isUnweighed, into: &buf)
     }
 }
 
@@ -10193,9 +10384,13 @@ public struct Shape: Equatable, Hashable {
      */
     public var ink: Ink
     /**
-     * Its corners; an area closes itself.
+     * Its corners; an area closes itself. Of a circle, its middle alone.
      */
     public var spots: [Spot]
+    /**
+     * The radius of a circle, in widths of the drawing; 0 for any other shape.
+     */
+    public var radius: Double
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -10204,10 +10399,14 @@ public struct Shape: Equatable, Hashable {
          * How it is painted.
          */ink: Ink, 
         /**
-         * Its corners; an area closes itself.
-         */spots: [Spot]) {
+         * Its corners; an area closes itself. Of a circle, its middle alone.
+         */spots: [Spot], 
+        /**
+         * The radius of a circle, in widths of the drawing; 0 for any other shape.
+         */radius: Double) {
         self.ink = ink
         self.spots = spots
+        self.radius = radius
     }
 
     
@@ -10227,13 +10426,15 @@ public struct FfiConverterTypeShape: FfiConverterRustBuffer {
         return
             try Shape(
                 ink: FfiConverterTypeInk.read(from: &buf), 
-                spots: FfiConverterSequenceTypeSpot.read(from: &buf)
+                spots: FfiConverterSequenceTypeSpot.read(from: &buf), 
+                radius: FfiConverterDouble.read(from: &buf)
         )
     }
 
     public static func write(_ value: Shape, into buf: inout [UInt8]) {
         FfiConverterTypeInk.write(value.ink, into: &buf)
         FfiConverterSequenceTypeSpot.write(value.spots, into: &buf)
+        FfiConverterDouble.write(value.radius, into: &buf)
     }
 }
 
@@ -11249,6 +11450,75 @@ public func FfiConverterTypeVerdictView_lift(_ buf: RustBuffer) throws -> Verdic
 #endif
 public func FfiConverterTypeVerdictView_lower(_ value: VerdictView) -> RustBuffer {
     return FfiConverterTypeVerdictView.lower(value)
+}
+
+
+/**
+ * Pieces of one form that wait, to be ticked together.
+ */
+public struct WaitingGroup: Equatable, Hashable {
+    /**
+     * Which they are: "Breakfast mug: all 10".
+     */
+    public var title: String
+    /**
+     * Their ids.
+     */
+    public var pieces: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which they are: "Breakfast mug: all 10".
+         */title: String, 
+        /**
+         * Their ids.
+         */pieces: [String]) {
+        self.title = title
+        self.pieces = pieces
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WaitingGroup: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWaitingGroup: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WaitingGroup {
+        return
+            try WaitingGroup(
+                title: FfiConverterString.read(from: &buf), 
+                pieces: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WaitingGroup, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceString.write(value.pieces, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWaitingGroup_lift(_ buf: RustBuffer) throws -> WaitingGroup {
+    return try FfiConverterTypeWaitingGroup.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWaitingGroup_lower(_ value: WaitingGroup) -> RustBuffer {
+    return FfiConverterTypeWaitingGroup.lower(value)
 }
 
 
@@ -12470,6 +12740,14 @@ public enum EditorKind: Equatable, Hashable {
      */
     case firing
     /**
+     * The witness cones of a firing, before it.
+     */
+    case witnessCones
+    /**
+     * A piece that was never weighed; the subject of a new one is the firing that it goes into.
+     */
+    case piece
+    /**
      * A glaze; a new one comes with its first bucket.
      */
     case glaze
@@ -12542,27 +12820,31 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
         
         case 4: return .firing
         
-        case 5: return .glaze
+        case 5: return .witnessCones
         
-        case 6: return .bucket
+        case 6: return .piece
         
-        case 7: return .check
+        case 7: return .glaze
         
-        case 8: return .thin
+        case 8: return .bucket
         
-        case 9: return .vessel
+        case 9: return .check
         
-        case 10: return .scale
+        case 10: return .thin
         
-        case 11: return .tile
+        case 11: return .vessel
         
-        case 12: return .control
+        case 12: return .scale
         
-        case 13: return .coat
+        case 13: return .tile
         
-        case 14: return .preference
+        case 14: return .control
         
-        case 15: return .syncLocation
+        case 15: return .coat
+        
+        case 16: return .preference
+        
+        case 17: return .syncLocation
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -12588,48 +12870,56 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(4))
         
         
-        case .glaze:
+        case .witnessCones:
             writeInt(&buf, Int32(5))
         
         
-        case .bucket:
+        case .piece:
             writeInt(&buf, Int32(6))
         
         
-        case .check:
+        case .glaze:
             writeInt(&buf, Int32(7))
         
         
-        case .thin:
+        case .bucket:
             writeInt(&buf, Int32(8))
         
         
-        case .vessel:
+        case .check:
             writeInt(&buf, Int32(9))
         
         
-        case .scale:
+        case .thin:
             writeInt(&buf, Int32(10))
         
         
-        case .tile:
+        case .vessel:
             writeInt(&buf, Int32(11))
         
         
-        case .control:
+        case .scale:
             writeInt(&buf, Int32(12))
         
         
-        case .coat:
+        case .tile:
             writeInt(&buf, Int32(13))
         
         
-        case .preference:
+        case .control:
             writeInt(&buf, Int32(14))
         
         
-        case .syncLocation:
+        case .coat:
             writeInt(&buf, Int32(15))
+        
+        
+        case .preference:
+            writeInt(&buf, Int32(16))
+        
+        
+        case .syncLocation:
+            writeInt(&buf, Int32(17))
         
         }
     }
@@ -12786,6 +13076,10 @@ public enum FieldKind: Equatable, Hashable {
      * A photograph: what stands in it is the name of the file. The items are the ways to get one.
      */
     case photo
+    /**
+     * A day: what stands in it is as ISO 8601 writes it, and its one item says it in words.
+     */
+    case day
 
 
 
@@ -12826,6 +13120,8 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
         case 9: return .table
         
         case 10: return .photo
+        
+        case 11: return .day
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -12873,6 +13169,10 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
         
         case .photo:
             writeInt(&buf, Int32(10))
+        
+        
+        case .day:
+            writeInt(&buf, Int32(11))
         
         }
     }
@@ -14395,6 +14695,30 @@ fileprivate struct FfiConverterOptionTypeChartView: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeConesRow: FfiConverterRustBuffer {
+    typealias SwiftType = ConesRow?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeConesRow.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeConesRow.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeDrawing: FfiConverterRustBuffer {
     typealias SwiftType = Drawing?
 
@@ -15783,6 +16107,31 @@ fileprivate struct FfiConverterSequenceTypeValue: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeWaitingGroup: FfiConverterRustBuffer {
+    typealias SwiftType = [WaitingGroup]
+
+    public static func write(_ value: [WaitingGroup], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWaitingGroup.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WaitingGroup] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WaitingGroup]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWaitingGroup.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeWaitingRow: FfiConverterRustBuffer {
     typealias SwiftType = [WaitingRow]
 
@@ -16145,7 +16494,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_save_photo() != 53727) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_compare() != 2323) {
+    if (uniffi_laydown_app_checksum_method_studio_compare() != 25405) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_contact_sheet() != 47467) {
@@ -16166,7 +16515,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_load_all() != 1457) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_place() != 7252) {
+    if (uniffi_laydown_app_checksum_method_studio_place() != 9507) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_set_checklist_item() != 61609) {
@@ -16178,7 +16527,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_write_pdf() != 224) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_piece() != 28324) {
+    if (uniffi_laydown_app_checksum_method_studio_piece() != 36717) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_setup() != 53535) {

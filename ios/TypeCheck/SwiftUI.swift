@@ -186,6 +186,16 @@ public struct Button<Label: View>: Primitive {
     public init(_ title: some StringProtocol, role: ButtonRole?, action: @escaping @MainActor () -> Void)
     where Label == Text { notSwiftUI() }
 }
+public struct DatePickerComponents: OptionSet, Sendable {
+    public let rawValue: UInt
+    public init(rawValue: UInt) { self.rawValue = rawValue }
+    public static let date = DatePickerComponents(rawValue: 1)
+}
+public struct DatePicker: Primitive {
+    public init(
+        _ title: String, selection: Binding<Date>, displayedComponents: DatePickerComponents = .date
+    ) { notSwiftUI() }
+}
 public struct Toggle<Label: View>: Primitive {
     public init(_ title: some StringProtocol, isOn: Binding<Bool>) where Label == Text { notSwiftUI() }
 }
@@ -588,6 +598,15 @@ extension Gesture {
 public struct LongPressGesture: Gesture {
     public typealias Value = Bool
     public init(minimumDuration: Double = 0.5) { notSwiftUI() }
+}
+extension Gesture {
+    public func sequenced<Other: Gesture>(before other: Other) -> SequenceGesture<Self, Other> { notSwiftUI() }
+}
+public struct SequenceGesture<First: Gesture, Second: Gesture>: Gesture {
+    public enum Value {
+        case first(First.Value)
+        case second(First.Value, Second.Value?)
+    }
 }
 public struct DragGesture: Gesture {
     public struct Value: Sendable {

@@ -275,6 +275,8 @@ impl With<'_> {
             "Body" => EditorKind::Body,
             "Kiln" => EditorKind::Kiln,
             "Firing" => EditorKind::Firing,
+            "WitnessCones" => EditorKind::WitnessCones,
+            "Piece" => EditorKind::Piece,
             "Glaze" => EditorKind::Glaze,
             "Bucket" => EditorKind::Bucket,
             "Check" => EditorKind::Check,

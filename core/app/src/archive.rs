@@ -5,7 +5,7 @@ use uuid::Uuid;
 
 use super::messages::common as say;
 use super::{Result, StudioError};
-use laydown_store::entity::{Body, Bucket, Control, Entity, Firing, Form, Glaze, Kiln, Scale, Tile, Vessel};
+use laydown_store::entity::{Body, Bucket, Control, Entity, Firing, Form, Glaze, Kiln, Piece, Scale, Tile, Vessel};
 
 /// Something that can be archived.
 pub(super) trait Archivable: Entity {
@@ -42,6 +42,7 @@ keepsakes! {
     Body "body" |body| body.name.clone();
     Kiln "kiln" |kiln| kiln.name.clone();
     Firing "firing" |_| say::the_firing();
+    Piece "piece" |piece| piece.name.clone();
     Glaze "glaze" |glaze| glaze.name.clone();
     Bucket "bucket" |bucket| bucket.name.clone();
     Vessel "vessel" |vessel| vessel.name.clone();

@@ -1,6 +1,6 @@
 //! Times in the potter's words. The offset from UTC comes in with the time, so that this stays pure.
 
-use chrono::{DateTime, Datelike, FixedOffset, Offset, Timelike, Utc};
+use chrono::{DateTime, Datelike, FixedOffset, NaiveDate, Offset, Timelike, Utc};
 
 use super::messages::dates as say;
 
@@ -86,6 +86,24 @@ impl Now {
         }
     }
 
+    /// The day with its year: "3 Nov 2026".
+    pub(crate) fn day(self, unix_ms: i64) -> String {
+        let then = self.local(unix_ms);
+        then.map(|then| say::date(then.day(), say::month(MONTHS[then.month0() as usize]), then.year()))
+            .unwrap_or_default()
+    }
+
+    /// The local day as ISO 8601 writes it: "2026-11-03".
+    pub(crate) fn iso_day(self, unix_ms: i64) -> String {
+        self.local(unix_ms).map(|then| then.format("%Y-%m-%d").to_string()).unwrap_or_default()
+    }
+
+    /// The middle of a local day that is written so, unix ms; `None` where it is no day.
+    pub(crate) fn noon_of(self, iso_day: &str) -> Option<i64> {
+        let noon = NaiveDate::parse_from_str(iso_day, "%Y-%m-%d").ok()?.and_hms_opt(12, 0, 0)?;
+        Some(noon.and_utc().timestamp_millis() - i64::from(self.utc_offset_s) * 1000)
+    }
+
     /// The local date and time for the name of a file, as `pattern` says.
     pub(crate) fn stamp(self, pattern: &str) -> String {
         self.local(self.unix_ms).map(|now| now.format(pattern).to_string()).unwrap_or_default()
@@ -115,6 +133,14 @@ mod tests {
         assert_eq!(NOW.day_start(), NOW.unix_ms - 30 * 60_000);
         assert_eq!(NOW.days_since(NOW.unix_ms - 31 * 60_000), 1);
         assert_eq!(NOW.days_since(NOW.unix_ms - 29 * 60_000), 0);
+    }
+
+    #[test]
+    fn a_day_is_written_and_read_where_one_is() {
+        assert_eq!((NOW.day(NOW.unix_ms).as_str(), NOW.iso_day(NOW.unix_ms).as_str()), ("25 Nov 2026", "2026-11-25"));
+        let noon = NOW.noon_of("2026-11-25").unwrap();
+        assert_eq!((NOW.moment(noon).as_str(), NOW.days_since(noon)), ("12:00", 0));
+        assert_eq!((NOW.noon_of("2026-02-30"), NOW.noon_of("25.11.2026"), NOW.noon_of("")), (None, None, None));
     }
 
     #[test]

@@ -10,7 +10,7 @@ use super::date_text::sentence_case;
 use super::devices::{PhoneNames, called, names_of_devices};
 use super::evidence::style;
 use super::in_words::{StyleWords, name_of};
-use super::kiln::{firing_title, piece_name};
+use super::kiln::{Pot, firing_title};
 use super::messages::history as say;
 use super::{CommandResult, Now, Result, Studio, StudioError, undo_token};
 use laydown_domain::form::ZoneKind;
@@ -18,7 +18,7 @@ use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, Millimetres, S
 use laydown_domain::visible::visible;
 use laydown_store::entity::{self, Entity};
 use laydown_store::journal::{DeviceId, Event, EventId, History, Kind, Restored, SEEN, State};
-use laydown_store::{Command, Undo, events_of, latest_commands, query, this_device};
+use laydown_store::{Command, Undo, events_of, latest_commands, this_device};
 
 /// How many doings are shown.
 const RECENT_CHANGES: usize = 40;
@@ -277,6 +277,7 @@ impl<'a> Telling<'a> {
             "firing" => self.name_of::<entity::Firing>(id, |firing| firing_title(conn, &firing)),
             "placement" => self.name_of::<entity::Placement>(id, |placed| self.piece(placed.piece)),
             "finding" => self.name_of::<entity::Finding>(id, |found| self.piece(found.piece)),
+            "piece" => self.piece(id).map(Some),
             "photo" => self.name_of::<entity::Photo>(id, |photo| self.piece(photo.piece)),
             _ => Ok(None),
         }
@@ -304,7 +305,7 @@ impl<'a> Telling<'a> {
     }
 
     fn piece(&self, piece: Uuid) -> Result<String> {
-        piece_name(self.conn, &query::coats_of_piece(self.conn, piece)?)
+        Pot::load(self.conn, piece)?.name(self.conn)
     }
 
     /// The name of what a field points to.
@@ -375,6 +376,7 @@ const CODES: &[&str] = &[
     "verdict",
     "cone_kind",
     "state",
+    "fires",
     "zone",
     "inside",
     "outside",

@@ -67,9 +67,9 @@ pub use history::{HistoryEntry, HistoryView};
 pub use http_client::{HttpAnswer, HttpCall, HttpClient, HttpHeader, HttpRequest, NetworkError};
 pub use import::ImportView;
 pub use kiln::{
-    Assessment, AssessmentView, ChecklistItem, Choice, CompareLine, CompareView, ContactSheetView, ContactTile,
-    FaultChip, Filter, FiringState, FiringView, KilnView, PhotoView, PieceView, PiecesView, PlacedPiece, ShelfView,
-    WaitingRow, ZoneQuestion,
+    Assessment, AssessmentView, ChecklistItem, Choice, CompareLine, CompareView, ConesRow, ContactSheetView,
+    ContactTile, FaultChip, Filter, FiringState, FiringView, KilnView, PhotoView, PieceView, PiecesView, PlacedPiece,
+    ShelfView, WaitingGroup, WaitingRow, ZoneQuestion,
 };
 pub use pooled::{EvidenceRow, TargetChoice, TargetOption, WhyTargetView};
 pub use setup::{CautionView, Section, SetupView};

@@ -151,13 +151,9 @@ pub fn fill(studio: &Studio, now: Now) -> Result<usize> {
 
 fn begin(studio: &Studio, at: Now, kiln: &str) -> Result<String> {
     let program = "100 an hour to 600, 150 to the end, hold 10 minutes";
-    save(
-        studio,
-        at,
-        EditorKind::Firing,
-        "",
-        &[("kiln", kiln), ("cone", "6"), ("witnesses", "one"), ("program", program)],
-    )
+    let firing = save(studio, at, EditorKind::Firing, "", &[("kiln", kiln), ("cone", "6"), ("program", program)])?;
+    change(studio, at, EditorKind::WitnessCones, &firing, &[("witnesses", "one")])?;
+    Ok(firing)
 }
 
 /// Loads, fires and looks at `pieces`: what was poured too thick runs, what was poured too thin is liked less.
@@ -166,15 +162,7 @@ fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, 
     studio.load_all(at, &firing)?;
     studio.advance(at, &firing)?;
     let values = [("top", fired.top), ("hours", fired.hours), ("witness", fired.witness)];
-    let values = values.map(|(key, text)| Value { key: key.to_owned(), text: text.to_owned() }).to_vec();
-    let entry = EditorEntry {
-        kind: EditorKind::Firing,
-        id: firing.clone(),
-        subject: String::new(),
-        values,
-        draft: String::new(),
-    };
-    studio.save_record(at, &entry)?;
+    change(studio, at, EditorKind::Firing, &firing, &values)?;
     let unloaded = at.at(at.unix_ms + DAY_MS);
     for ((piece, off), seen) in pieces.iter().zip(SEEN.iter().cycle()) {
         let (thickness, stars) = match off + seen {
@@ -195,8 +183,23 @@ fn fire(studio: &Studio, at: Now, kiln: &str, fired: &Fired, pieces: &[(String, 
 }
 
 fn save(studio: &Studio, at: Now, kind: EditorKind, subject: &str, values: &[(&str, &str)]) -> Result<String> {
+    record(studio, at, kind, "", subject, values)
+}
+
+fn change(studio: &Studio, at: Now, kind: EditorKind, id: &str, values: &[(&str, &str)]) -> Result<String> {
+    record(studio, at, kind, id, "", values)
+}
+
+fn record(
+    studio: &Studio,
+    at: Now,
+    kind: EditorKind,
+    id: &str,
+    subject: &str,
+    values: &[(&str, &str)],
+) -> Result<String> {
     let values = values.iter().map(|(key, text)| Value { key: (*key).to_owned(), text: (*text).to_owned() }).collect();
-    let entry = EditorEntry { kind, id: String::new(), subject: subject.to_owned(), values, draft: String::new() };
+    let entry = EditorEntry { kind, id: id.to_owned(), subject: subject.to_owned(), values, draft: String::new() };
     Ok(studio.save_record(at, &entry)?.id)
 }
 

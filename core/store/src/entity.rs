@@ -630,6 +630,27 @@ entities! {
         /// Thrown away, as when it was begun by mistake.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         gone: bool,
+        /// Its number in the studio's book; none where an earlier version did not ask.
+        number: Option<i64>,
+        /// What the potter calls it.
+        name: Option<String>,
+        /// Code of what goes through it: `bisque`, or none for glazed ware.
+        fires: Option<String>,
+    }
+
+    /// A piece that went into a firing without having been weighed; its id is that of the piece.
+    Piece "piece" {
+        /// What the potter calls it; may be empty where it has a code.
+        name: String,
+        /// The code or mark on its foot.
+        code: Option<String>,
+        /// Its form, where it is one of the studio's.
+        form: Option<Uuid>,
+        /// When it was told of, unix ms.
+        at: i64,
+        /// Added by mistake.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
     }
 
     /// A piece's place in a firing.

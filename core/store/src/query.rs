@@ -8,7 +8,7 @@ use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Placement, Tile, decode};
+use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Piece, Placement, Tile, decode};
 use super::error::StoreError;
 use super::packed::StringDictionary;
 use super::transaction::{events_of, events_of_kind};
@@ -62,6 +62,10 @@ const COATS_WAITING: &str = "WHERE at >= ?1 AND NOT EXISTS \
      (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at, id LIMIT ?2";
 const LATEST_COATS_WAITING: &str = "WHERE at >= ?1 AND NOT EXISTS \
      (SELECT 1 FROM placement WHERE NOT gone AND placement.piece = coat.piece) ORDER BY at DESC, id DESC LIMIT ?2";
+const UNWEIGHED_WAITING: &str = "WHERE NOT gone AND at >= ?1 AND NOT EXISTS \
+     (SELECT 1 FROM placement WHERE NOT placement.gone AND placement.piece = piece.id) ORDER BY at, id LIMIT ?2";
+const UNWEIGHED: &str = "WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
+const LATEST_NUMBER: &str = "SELECT max(count(*), coalesce(max(number), 0)) FROM firing WHERE NOT gone";
 const FIRINGS: &str = "WHERE NOT gone ORDER BY at DESC, id DESC LIMIT ?1";
 const PLACEMENTS: &str = "WHERE NOT gone AND firing = ?1 ORDER BY shelf DESC, y_e4 DESC, x_e4, id";
 const PLACEMENTS_OF_PIECE: &str = "JOIN firing ON firing.id = placement.firing \
@@ -167,6 +171,21 @@ pub fn coat_once_coded(conn: &Connection, code: &str) -> Result<Option<Coat>, St
         Some(latest) => coat_as_said(conn, latest.entity),
         None => Ok(None),
     }
+}
+
+/// Pieces that were never weighed, from `from_ms` (unix ms) on, and are in no firing; oldest first, at most `limit`.
+pub fn unweighed_waiting(conn: &Connection, from_ms: i64, limit: u32) -> Result<Vec<Piece>, StoreError> {
+    Piece::select(conn, UNWEIGHED_WAITING, params![from_ms, limit])
+}
+
+/// Pieces that were never weighed, newest first, at most `limit`.
+pub fn unweighed(conn: &Connection, limit: u32) -> Result<Vec<Piece>, StoreError> {
+    Piece::select(conn, UNWEIGHED, [limit])
+}
+
+/// The highest number of a firing; how many there are where that is more, since old ones have no number.
+pub fn latest_firing_number(conn: &Connection) -> Result<i64, StoreError> {
+    Ok(conn.prepare_cached(LATEST_NUMBER)?.query_row([], |row| row.get(0))?)
 }
 
 /// Firings, newest first, at most `limit`.
@@ -495,6 +514,7 @@ mod tests {
             (coats(COATS_OF_PIECE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
             (coats(COATS_ASTRAY), "SEARCH coat USING INDEX coat_astray (piece=?)"),
             ([Firing::SELECT, FIRINGS].concat(), "SCAN firing USING INDEX firing_at"),
+            ([Piece::SELECT, UNWEIGHED].concat(), "SCAN piece USING INDEX piece_at"),
             (findings(FINDINGS_AGAIN), "SCAN finding USING INDEX finding_again"),
             (coats(COATS_LIKE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
             (findings(FINDING), "SEARCH finding USING INDEX finding_piece (piece=? AND firing=?)"),

@@ -9,6 +9,8 @@ struct DrawingPanel: View {
     let awayWords: String
     /// Whether a drag is told once, when the finger lets go; until then only what is held moves.
     var once = false
+    /// Whether a grip is only lifted by a finger that rests on it, so that the page scrolls under one that does not.
+    var holdToLift = false
     /// Whether something done here can be undone.
     var canUndo = false
     /// Is told that a new thing begins, which one Undo undoes.
@@ -37,6 +39,8 @@ struct DrawingPanel: View {
 
     private static let tallest = 420.0
     private static let reach = 48.0
+    /// How long a finger rests on what it lifts, seconds.
+    private static let hold = 0.4
     /// How far a finger may stray and still tap.
     private static let slop = 8.0
     /// How far one action moves a grip, in parts of the drawing's width: 1 cm on a shelf of 50 cm.
@@ -89,31 +93,64 @@ struct DrawingPanel: View {
     /// The places that a finger takes hold of; whoever listens finds them one by one.
     private var grips: some View {
         ForEach(drawing.grips, id: \.key) { grip in
-            Circle()
-                .fill(.clear)
-                .contentShape(Circle())
-                .frame(width: DrawingPanel.reach, height: DrawingPanel.reach)
-                .position(x: grip.at.x * width, y: grip.at.y * width)
-                // From the first touch on: the page must not scroll away under a finger that is on something that moves.
-                .gesture(
-                    DragGesture(minimumDistance: 0, coordinateSpace: .local)
-                        .updating($isDown) { _, isDown, _ in isDown = true }
-                        .onChanged { drag(nearest(to: $0.startLocation, or: grip), by: $0.translation) }
-                        .onEnded { letGo(nearest(to: $0.startLocation, or: grip)) }
-                )
+            touchable(grip)
                 .accessibilityElement()
                 .accessibilityLabel(grip.name)
                 .accessibilityActions {
-                    Button(Words.moveLeft) { step(grip, -DrawingPanel.step, 0) }
-                    Button(Words.moveRight) { step(grip, DrawingPanel.step, 0) }
-                    Button(Words.moveUp) { step(grip, 0, -DrawingPanel.step) }
-                    Button(Words.moveDown) { step(grip, 0, DrawingPanel.step) }
+                    if grip.movable {
+                        Button(Words.moveLeft) { step(grip, -DrawingPanel.step, 0) }
+                        Button(Words.moveRight) { step(grip, DrawingPanel.step, 0) }
+                        Button(Words.moveUp) { step(grip, 0, -DrawingPanel.step) }
+                        Button(Words.moveDown) { step(grip, 0, DrawingPanel.step) }
+                    }
                     if grip.removable { Button(awayWords) { takeAway(grip) } }
                 }
         }
     }
 
+    /// The place where a finger is on a grip.
+    @ViewBuilder
+    private func touchable(_ grip: Grip) -> some View {
+        let side = max(DrawingPanel.reach, 2 * grip.radius * width)
+        let place = Circle()
+            .fill(.clear)
+            .contentShape(Circle())
+            .frame(width: side, height: side)
+            .position(x: grip.at.x * width, y: grip.at.y * width)
+        if !grip.movable {
+            place.onTapGesture(coordinateSpace: .local) { _ in tap(grip) }
+        } else if holdToLift {
+            place
+                .onTapGesture(coordinateSpace: .local) { _ in tap(grip) }
+                .gesture(
+                    LongPressGesture(minimumDuration: DrawingPanel.hold)
+                        .sequenced(before: DragGesture(minimumDistance: 0, coordinateSpace: .local))
+                        .updating($isDown) { value, isDown, _ in
+                            if case .second = value { isDown = true }
+                        }
+                        .onChanged { value in
+                            guard case .second(_, let moved) = value else { return }
+                            lift(grip)
+                            if let moved { drag(grip, by: moved.translation) }
+                        }
+                        .onEnded { _ in if held != nil { letGo(grip) } }
+                )
+        } else {
+            // From the first touch on: the page must not scroll away under a finger that is on something that moves.
+            place.gesture(
+                DragGesture(minimumDistance: 0, coordinateSpace: .local)
+                    .updating($isDown) { _, isDown, _ in isDown = true }
+                    .onChanged { drag(nearest(to: $0.startLocation, or: grip), by: $0.translation) }
+                    .onEnded { letGo(nearest(to: $0.startLocation, or: grip)) }
+            )
+        }
+    }
+
     // MARK: The finger
+
+    private func tap(_ grip: Grip) {
+        chosen = chosen == grip.key ? nil : grip.key
+    }
 
     /// Where grips lie close together, the one that the finger came down nearest to.
     private func nearest(to place: CGPoint, or grip: Grip) -> Grip {
@@ -124,10 +161,7 @@ struct DrawingPanel: View {
     private func drag(_ grip: Grip, by way: CGSize) {
         if held == nil {
             guard max(abs(way.width), abs(way.height)) > DrawingPanel.slop else { return }
-            held = Held(grip: grip, tall: drawing.tall)
-            chosen = grip.key
-            holds += 1
-            begun()
+            lift(grip)
         }
         guard let held else { return }
         // The grip keeps its distance from the finger, as it was when taken hold of.
@@ -137,11 +171,17 @@ struct DrawingPanel: View {
         if once { carried = to } else { touched(.move(grip: held.grip.key, to: to)) }
     }
 
+    /// The grip begins to follow the finger.
+    private func lift(_ grip: Grip) {
+        guard held == nil else { return }
+        held = Held(grip: grip, tall: drawing.tall)
+        chosen = grip.key
+        holds += 1
+        begun()
+    }
+
     private func letGo(_ grip: Grip) {
-        guard let held else {
-            chosen = chosen == grip.key ? nil : grip.key
-            return
-        }
+        guard let held else { return tap(grip) }
         if let carried { touched(.move(grip: held.grip.key, to: carried)) }
         drop()
     }

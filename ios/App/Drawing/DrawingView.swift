@@ -11,6 +11,8 @@ struct DrawingView: View {
     let carried: Spot?
 
     private static let hatch = 7.0
+    private static let mostLabel: CGFloat = 14
+    private static let leastLabel: CGFloat = 7
 
     var body: some View {
         ZStack {
@@ -34,12 +36,16 @@ struct DrawingView: View {
         return path
     }
 
+    private func circle(_ shape: LaydownCore.Shape, _ width: CGFloat) -> Path {
+        shape.spots.first.map { disc(CGPoint(x: $0.x * width, y: $0.y * width), shape.radius * width) } ?? Path()
+    }
+
     private func style(_ width: CGFloat, dash: [CGFloat] = []) -> StrokeStyle {
         StrokeStyle(lineWidth: width, lineCap: .round, lineJoin: .round, dash: dash)
     }
 
     private func paint(_ shape: LaydownCore.Shape, _ context: GraphicsContext, _ width: CGFloat) {
-        var path = path(shape.spots, width)
+        var path = shape.radius > 0 ? circle(shape, width) : path(shape.spots, width)
         switch shape.ink {
         case .clay, .bisque, .glazed, .overlap:
             path.closeSubpath()
@@ -89,10 +95,26 @@ struct DrawingView: View {
         Path(ellipseIn: CGRect(x: at.x - radius, y: at.y - radius, width: 2 * radius, height: 2 * radius))
     }
 
+    /// A piece seen from above, with its code in it.
+    private func piece(_ grip: Grip, _ at: CGPoint, _ radius: CGFloat, _ context: GraphicsContext) {
+        let stands = grip.key == chosen
+        let edge = disc(at, radius)
+        context.fill(edge, with: .color(stands ? .accentGround : .glazed))
+        context.stroke(
+            edge, with: .color(grip.warns ? .warning : stands ? .accent : .ink), style: style(grip.warns ? 3.5 : 2))
+        // As large as fits; smaller than can be read, the circle alone is clearer.
+        for size in stride(from: DrawingView.mostLabel, through: DrawingView.leastLabel, by: -1) {
+            let label = context.resolve(Text(grip.label).font(.system(size: size, weight: .bold)))
+            let fits = label.measure(in: CGSize(width: 1000, height: 1000)).width <= 2 * radius - 4
+            if fits { return context.draw(label, at: at) }
+        }
+    }
+
     private func paint(_ grip: Grip, _ context: GraphicsContext, _ width: CGFloat) {
         let stands = grip.key == chosen
         let spot = stands ? carried ?? grip.at : grip.at
         let at = CGPoint(x: spot.x * width, y: spot.y * width)
+        if grip.radius > 0 { return piece(grip, at, grip.radius * width, context) }
         let out: CGFloat = stands ? 1.5 : 1
         if !grip.line.isEmpty {
             context.stroke(path(grip.line, width), with: .color(.accent), style: style(2))

@@ -6,6 +6,7 @@ import UniformTypeIdentifiers
 /// Anything that is filled in: the core says which fields there are and what follows from what is entered.
 struct EditorPage: View {
     @Environment(\.dismiss) private var dismiss
+    @Environment(\.go) private var go
     @State private var screen: EditorScreen
     @State private var isAsked = false
     @State private var way: PictureWay?
@@ -60,7 +61,10 @@ struct EditorPage: View {
             await screen.refresh()
         }
         .onChange(of: screen.half) { _, now in half = now.isEmpty ? nil : Saved.write(now) }
-        .onChange(of: screen.isDone) { _, done in if done { dismiss() } }
+        .onChange(of: screen.isDone) { _, done in
+            guard done else { return }
+            if let next = screen.next { go(inPlaceOfThis: next) } else { dismiss() }
+        }
         .choosesFolder($asked, chosen: { screen.choose($0, in: $1) }, none: { screen.folderDidNotCome($0, in: $1) })
         .takesPictures(by: $way) { picture in
             if let photoField { screen.photograph(picture, in: photoField) }

@@ -59,7 +59,22 @@ struct FieldView: View {
                 })
         case .table: TableField(columns: field.columns, text: text, focused: $focused, key: field.key)
         case .photo: photo
+        case .day: day
         }
+    }
+
+    /// The day stands in the field as ISO 8601 writes it.
+    private var day: some View {
+        DatePicker(
+            field.label,
+            selection: Binding {
+                EditorScreen.date(of: text.wrappedValue)
+            } set: {
+                text.wrappedValue = EditorScreen.text(of: $0)
+            }, displayedComponents: .date
+        )
+        .labelsHidden()
+        .frame(minHeight: 44)
     }
 
     private var line: some View {

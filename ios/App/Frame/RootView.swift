@@ -88,7 +88,7 @@ private struct WeighTab: View {
             WeighPage(frame: frame)
                 .navigationDestination(for: Place.self) { PageView(place: $0) }
         }
-        .environment(\.go, GoAction { path.append($0) })
+        .environment(\.go, GoAction({ path.append($0) }, replace: { path = path.dropLast() + [$0] }))
     }
 }
 
@@ -101,19 +101,19 @@ private struct ListTab<Root: View>: View {
     var body: some View {
         if width == .regular {
             NavigationSplitView {
-                root.environment(\.go, GoAction { path = [$0] })
+                root.environment(\.go, GoAction({ path = [$0] }, replace: { path = [$0] }))
             } detail: {
                 NavigationStack(path: $path) {
                     Color.ground.ignoresSafeArea()
                         .navigationDestination(for: Place.self) { PageView(place: $0) }
                 }
-                .environment(\.go, GoAction { path.append($0) })
+                .environment(\.go, GoAction({ path.append($0) }, replace: { path = path.dropLast() + [$0] }))
             }
         } else {
             NavigationStack(path: $path) {
                 root.navigationDestination(for: Place.self) { PageView(place: $0) }
             }
-            .environment(\.go, GoAction { path.append($0) })
+            .environment(\.go, GoAction({ path.append($0) }, replace: { path = path.dropLast() + [$0] }))
         }
     }
 }
@@ -179,15 +179,27 @@ private struct FailureView: View {
 /// Goes to a page.
 struct GoAction {
     let go: @MainActor (Place) -> Void
+    let replace: @MainActor (Place) -> Void
+
+    init(_ go: @escaping @MainActor (Place) -> Void, replace: @escaping @MainActor (Place) -> Void) {
+        self.go = go
+        self.replace = replace
+    }
 
     @MainActor
     func callAsFunction(_ place: Place) {
         go(place)
     }
+
+    /// The same, for a page that there is no way back to.
+    @MainActor
+    func callAsFunction(inPlaceOfThis place: Place) {
+        replace(place)
+    }
 }
 
 private struct GoKey: EnvironmentKey {
-    static var defaultValue: GoAction { GoAction { _ in } }
+    static var defaultValue: GoAction { GoAction({ _ in }, replace: { _ in }) }
 }
 
 extension EnvironmentValues {

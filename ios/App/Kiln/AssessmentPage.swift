@@ -88,13 +88,15 @@ struct AssessmentPage: View {
             .frame(minHeight: 44)
         }
         Section {
-            Toggle(
-                Words.controlPiece,
-                isOn: Binding {
-                    view.control
-                } set: {
-                    screen.say(.control(on: $0))
-                })
+            if view.canBeControl {
+                Toggle(
+                    Words.controlPiece,
+                    isOn: Binding {
+                        view.control
+                    } set: {
+                        screen.say(.control(on: $0))
+                    })
+            }
             Toggle(
                 Words.fireAgain,
                 isOn: Binding {
@@ -103,6 +105,7 @@ struct AssessmentPage: View {
                     screen.say(.again(on: $0))
                 })
             Button(Words.fromPictures) { way = .gallery }.frame(minHeight: 48)
+            GoRow(title: Words.compare, detail: Words.compareDetail, place: .compare(view.compare))
         }
     }
 

@@ -24,9 +24,21 @@ struct FiringPage: View {
                 }
                 before(view)
                 waiting(view)
+                if !view.addLabel.isEmpty {
+                    Section {
+                        GoRow(title: view.addLabel, mark: "plus", place: .editor(.piece, subject: screen.id))
+                    }
+                }
                 ForEach(view.shelves, id: \.number) { shelf in
                     Section(shelf.title) {
-                        DrawingPanel(drawing: shelf.drawing, awayWords: Words.takeOut, once: true) { screen.touch($0) }
+                        DrawingPanel(drawing: shelf.drawing, awayWords: Words.takeOut, once: true, holdToLift: true) {
+                            screen.touch($0)
+                        }
+                    }
+                }
+                if let cones = view.cones {
+                    Section {
+                        GoRow(title: cones.title, detail: cones.detail, place: .editor(cones.editor, id: screen.id))
                     }
                 }
                 pieces(view)
@@ -78,6 +90,9 @@ struct FiringPage: View {
             Section(view.waitingLabel) {
                 if view.waiting.count > 1 {
                     TickRow(title: Words.tickAll, isDone: screen.isAllTicked) { screen.tickAll() }
+                }
+                ForEach(view.groups, id: \.title) { group in
+                    TickRow(title: group.title, isDone: screen.isTicked(group)) { screen.tick(group) }
                 }
                 ForEach(view.waiting, id: \.pieces) { row in
                     TickRow(title: screen.title(of: row), detail: row.detail, isDone: screen.isTicked(row)) {

@@ -35,6 +35,8 @@ struct PhotoStrip: View {
                     StoredPicture(file: large.photo.preview, name: large.name, side: 1000)
                         .frame(maxWidth: .infinity, maxHeight: .infinity)
                         .background(Color.ground)
+                        .navigationTitle(large.photo.caption)
+                        .navigationBarTitleDisplayMode(.inline)
                         .toolbar {
                             ToolbarItem(placement: .cancellationAction) { Button(Words.close) { self.large = nil } }
                             ToolbarItem(placement: .destructiveAction) {

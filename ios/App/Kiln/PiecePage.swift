@@ -13,10 +13,11 @@ struct PiecePage: View {
     var body: some View {
         ListPage(screen.view?.title ?? "", refresh: screen.refresh) {
             if let view = screen.view {
-                if !view.photos.isEmpty {
-                    Section { PhotoStrip(photos: view.photos) { screen.takeOff($0) } }
+                // Those of each firing under its name.
+                ForEach(screen.photosByFiring, id: \.caption) { firing in
+                    Section(firing.caption) { PhotoStrip(photos: firing.photos) { screen.takeOff($0) } }
                 }
-                Section(Words.asWeighed) { LinesView(lines: view.coats) }
+                if !view.coats.isEmpty { Section(Words.asWeighed) { LinesView(lines: view.coats) } }
                 Section(Words.fired) {
                     if view.firings.isEmpty { Sentence(view.unfired) }
                     ForEach(view.firings, id: \.id) { row in
@@ -25,6 +26,9 @@ struct PiecePage: View {
                 }
                 Section {
                     GoRow(title: Words.compare, detail: Words.compareDetail, place: .compare(screen.id))
+                    if view.isUnweighed {
+                        GoRow(title: Words.change, detail: Words.changePiece, place: .editor(.piece, id: screen.id))
+                    }
                 }
             }
         }

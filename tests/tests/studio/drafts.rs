@@ -118,7 +118,8 @@ const NEW: &[(EditorKind, &[(&str, &str)])] = &[
     (EditorKind::Tile, &[("name", "Row 1"), ("area", "50"), ("net", "5.05")]),
     (EditorKind::Control, &[("net", "19.4 g"), ("specific_gravity", "1.45")]),
     (EditorKind::Kiln, &[("name", "Front"), ("across", "17 in"), ("deep", "17 in"), ("shelves", "4")]),
-    (EditorKind::Firing, &[("cone", "6"), ("witnesses", "three"), ("note", "windy")]),
+    (EditorKind::Firing, &[("cone", "6"), ("number", "7"), ("note", "windy")]),
+    (EditorKind::Piece, &[("name", "Teapot"), ("code", "17")]),
 ];
 
 #[test]

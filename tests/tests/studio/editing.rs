@@ -7,7 +7,8 @@ use fastrand::Rng;
 use laydown_app::{EditorEntry, EditorField, EditorKind, EditorView, FieldKind, Value};
 use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
 use laydown_store::entity::{
-    Body, Bucket, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Pairs, Points, Preference, Scale, Tile, Vessel,
+    Body, Bucket, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Pairs, Piece, Points, Preference, Scale, Tile,
+    Vessel,
 };
 use laydown_store::journal::{Event, SEEN};
 use laydown_store::{StoreError, Transaction, devices, events_after};
@@ -26,6 +27,8 @@ const FOLLOWS: &[(EditorKind, &str, &[&str])] = &[
     (EditorKind::Control, "specific_gravity", &["sg_uncertainty_e5"]),
     // Witness cones stand around the cone aimed at.
     (EditorKind::Firing, "cone", &["witnesses"]),
+    // Its day is that on which it was begun, and once it was fired, that on which it was.
+    (EditorKind::Firing, "date", &["at", "fired_at"]),
     // A coat's laydown and verdict follow from its weight, and on another zone or from another bucket all that it is held against.
     (EditorKind::Coat, "net", &["laydown_mg_dm2", "verdict"]),
     (EditorKind::Coat, "added", &["net_mg", "laydown_mg_dm2", "verdict"]),
@@ -62,6 +65,11 @@ const COLUMNS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Firing, "witness_low", "witnesses"),
     (EditorKind::Firing, "witness", "witnesses"),
     (EditorKind::Firing, "witness_high", "witnesses"),
+    (EditorKind::Firing, "5", "witnesses"),
+    (EditorKind::Firing, "6", "witnesses"),
+    (EditorKind::Firing, "7", "witnesses"),
+    (EditorKind::Firing, "9", "witnesses"),
+    (EditorKind::WitnessCones, "cones", "witnesses"),
     (EditorKind::Form, "points", "profile"),
     (EditorKind::Form, "way", ""),
     (EditorKind::Form, "more", ""),
@@ -97,6 +105,7 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Coat, "net", "20.5 g"),
     (EditorKind::Coat, "added", "777 mg"),
     (EditorKind::Coat, "rubbed_off", "333 mg"),
+    (EditorKind::Firing, "number", "12"),
     (EditorKind::Firing, "top", "1222"),
     (EditorKind::Firing, "hours", "9"),
     (EditorKind::Form, "capacity", "333 ml"),
@@ -244,7 +253,8 @@ impl Things<'_, '_> {
         self.coat(bucket, glazes[0], forms[0])?;
         let kilns = [self.kiln(false)?, self.kiln(true)?];
         self.firing(kilns[0], "loading")?;
-        self.firing(kilns[1], "fired")
+        self.firing(kilns[1], "fired")?;
+        self.piece(forms[0])
     }
 
     fn body(&mut self) -> Result<Uuid, StoreError> {
@@ -464,8 +474,24 @@ impl Things<'_, '_> {
             checked: self.maybe(|_| "shelves_washed,a thing of a newer version".into()),
             note: self.note(),
             gone: false,
+            number: self.maybe(|rng| rng.i64(0..1_000_000_000)),
+            name: self.note(),
+            fires: self.maybe(|rng| rng.choice(["bisque", "glazed", "raku"]).unwrap().to_string()),
         };
+        self.put(EditorKind::WitnessCones, &firing)?;
         self.put(EditorKind::Firing, &firing).map(|_| ())
+    }
+
+    fn piece(&mut self, form: Uuid) -> Result<(), StoreError> {
+        let piece = Piece {
+            id: self.tx.new_id(),
+            name: self.name(),
+            code: self.note(),
+            form: Some(form),
+            at: self.rng.i64(0..NOW.unix_ms),
+            gone: false,
+        };
+        self.put(EditorKind::Piece, &piece).map(|_| ())
     }
 }
 
@@ -476,6 +502,7 @@ fn entry(kind: EditorKind, id: Uuid, values: &[(&str, &str)]) -> EditorEntry {
 /// What is entered to change `field`; `None` for one that cannot be changed by entering one thing.
 fn changed(kind: EditorKind, field: &EditorField) -> Option<String> {
     match field.kind {
+        FieldKind::Text if field.key == "cones" => Some("8, 9".into()),
         FieldKind::Text | FieldKind::Exact => Some("Otherwise".into()),
         FieldKind::Number => {
             let number = NUMBERS.iter().find(|(of, key, _)| (*of, *key) == (kind, &field.key));
@@ -493,6 +520,7 @@ fn changed(kind: EditorKind, field: &EditorField) -> Option<String> {
             *rows.last_mut()? = "112 mm\t80 mm\t".into();
             Some(rows.join("\n"))
         }
+        FieldKind::Day => Some("2026-11-11".into()),
         FieldKind::Secret | FieldKind::Folder | FieldKind::Photo => None,
     }
 }
@@ -534,7 +562,7 @@ fn saving_what_was_not_touched_writes_nothing() {
         }
     }
     assert_eq!(faults, BTreeMap::new());
-    assert!(saved.len() == 12 && saved.values().all(|times| *times >= 144), "{saved:?}");
+    assert!(saved.len() == 14 && saved.values().all(|times| *times >= 144), "{saved:?}");
 }
 
 #[test]

@@ -19,7 +19,7 @@ impl Bench {
         self.studio.save_record(NOW, &entry).unwrap();
     }
 
-    fn shown(&self, kind: EditorKind, id: &str, values: &[(&str, &str)]) -> EditorView {
+    pub(crate) fn shown(&self, kind: EditorKind, id: &str, values: &[(&str, &str)]) -> EditorView {
         self.studio.editor(NOW, &EditorEntry { id: id.to_owned(), ..editor(kind, "", values) }).unwrap()
     }
 

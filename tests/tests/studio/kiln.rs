@@ -11,7 +11,7 @@ use crate::{Bench, NOW, editor, net};
 
 impl Bench {
     /// A studio with a round kiln of two shelves, 40 cm across, and `pieces` glazed mugs that wait.
-    fn glazed(pieces: usize) -> (Bench, Vec<String>) {
+    pub(crate) fn glazed(pieces: usize) -> (Bench, Vec<String>) {
         let bench = Bench::set_up();
         bench.save(
             EditorKind::Kiln,
@@ -26,27 +26,27 @@ impl Bench {
         (bench, waiting.into_iter().flat_map(|row| row.pieces).collect())
     }
 
-    fn begin(&self) -> String {
+    pub(crate) fn begin(&self) -> String {
         self.save(EditorKind::Firing, "", &[("cone", "6"), ("program", "100 an hour to 600, then 150")])
     }
 
-    fn firings(&self) -> Vec<String> {
+    pub(crate) fn firings(&self) -> Vec<String> {
         self.studio.kiln(NOW).unwrap().firings.into_iter().map(|row| row.id).collect()
     }
 
-    fn firing(&self, id: &str) -> FiringView {
+    pub(crate) fn firing(&self, id: &str) -> FiringView {
         self.studio.firing(NOW, id).unwrap()
     }
 
-    fn assessment(&self, firing: &str, piece: &str) -> AssessmentView {
+    pub(crate) fn assessment(&self, firing: &str, piece: &str) -> AssessmentView {
         self.studio.assessment(NOW, firing, piece).unwrap()
     }
 
-    fn say(&self, firing: &str, piece: &str, look: Assessment) -> String {
+    pub(crate) fn say(&self, firing: &str, piece: &str, look: Assessment) -> String {
         self.studio.assess(NOW, firing, piece, &look).unwrap().undo
     }
 
-    fn find(&self, wanted: &[(&str, &str)]) -> Result<PiecesView, StudioError> {
+    pub(crate) fn find(&self, wanted: &[(&str, &str)]) -> Result<PiecesView, StudioError> {
         let wanted: Vec<Value> =
             wanted.iter().map(|(key, text)| Value { key: (*key).into(), text: (*text).into() }).collect();
         self.studio.find_pieces(NOW, &wanted)
@@ -120,8 +120,10 @@ fn a_load_is_planned_moved_and_undone() {
     assert!((moved.x - 0.5).abs() < 1e-3 && (moved.y - 0.5).abs() < 1e-3);
     for far in [Spot { x: 9.0, y: -3.0 }, Spot { x: f64::NAN, y: f64::INFINITY }] {
         bench.studio.place(NOW, &firing, &pieces[0], far).unwrap();
-        let at = bench.firing(&firing).shelves[0].drawing.grips.iter().find(|grip| grip.key == pieces[0]).unwrap().at;
-        assert!((at.x - 0.5).hypot(at.y - 0.5) <= 0.501, "{at:?}");
+        let view = bench.firing(&firing);
+        let grip = view.shelves[0].drawing.grips.iter().find(|grip| grip.key == pieces[0]).unwrap();
+        let (at, radius) = (grip.at, grip.radius);
+        assert!(radius > 0.05 && (at.x - 0.5).hypot(at.y - 0.5) + radius <= 0.5 + 1e-3, "whole on the shelf: {grip:?}");
     }
     bench.studio.take_out(NOW, &firing, &pieces[1]).unwrap();
     assert_eq!(bench.firing(&firing).waiting.len(), 3);
@@ -225,12 +227,17 @@ fn witness_cones_that_are_set_wait_to_be_read() {
         let verdict = view.notes.into_iter().map(|note| note.text).find(|text| text.starts_with("Cone "));
         (witnesses, verdict)
     };
+    let place = |answer: &str| {
+        let entry = editor(EditorKind::WitnessCones, "", &[("witnesses", answer)]);
+        bench.studio.save_record(NOW, &EditorEntry { id: firing.clone(), ..entry }).unwrap();
+    };
     assert_eq!(said(), (None, None));
-    edit(&[("witnesses", "three")]);
+    place("three");
     assert_eq!(said(), (Some("5, 6, 7".to_owned()), None));
-    edit(&[("witnesses", "one")]);
+    place("one");
     assert_eq!(said(), (Some("6".to_owned()), None));
-    edit(&[("witnesses", "three"), ("cone", "5")]);
+    place("three");
+    edit(&[("cone", "5")]);
     assert_eq!(said(), (Some("4, 5, 6".to_owned()), None));
     edit(&[("cone", "6")]);
     assert_eq!(said().0, Some("5, 6, 7".to_owned()), "the set follows the cone aimed at");
@@ -333,7 +340,7 @@ fn a_firing_forgotten_in_the_plan_is_filled_in_afterwards_and_opened_again() {
     assert!(matches!(looked_at, Err(StudioError::Refused { .. })), "{looked_at:?}");
     bench.studio.advance(NOW, &firing).unwrap();
     let done = bench.firing(&firing);
-    assert!(done.shelves.is_empty() && done.waiting.is_empty() && done.next == "Open again", "{done:?}");
+    assert!(done.waiting.is_empty() && done.next == "Open again", "{done:?}");
     let late = bench.studio.load(NOW, &firing, &pieces, 0);
     assert!(matches!(late, Err(StudioError::Refused { .. })), "{late:?}");
     bench.studio.advance(NOW, &firing).unwrap();
@@ -351,7 +358,7 @@ fn a_piece_fired_again_saves_both_firings_and_stands_in_one_kiln_only() {
     let second = bench.studio.save_record(tomorrow, &editor(EditorKind::Firing, "", &[("cone", "6")])).unwrap().id;
     let elsewhere = bench.studio.load(NOW, &second, &pieces, 0);
     assert!(
-        matches!(&elsewhere, Err(StudioError::Refused { sentence, .. }) if sentence.contains("another load")),
+        matches!(&elsewhere, Err(StudioError::Refused { sentence, .. }) if sentence.contains("still in another firing")),
         "{elsewhere:?}"
     );
     bench.studio.advance(NOW, &first).unwrap();
@@ -444,7 +451,7 @@ fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_editor() {
     bench.say(&firing, &pieces[0], Assessment::Fault { fault: "running".into(), on: true });
     bench.studio.save_photo(NOW, &pieces[0], &firing, &bench.photograph("one.jpg")).unwrap();
     let view = bench.studio.compare(NOW, &pieces[0], "").unwrap();
-    assert_eq!(view.right, pieces[1]);
+    assert!(view.right.starts_with(&pieces[1]));
     assert!(Path::new(&view.left_photo).is_file() && view.right_photo.is_empty());
     let line = |label: &str| view.lines.iter().find(|line| line.label == label).unwrap();
     assert!(!line("Inside: wet weight").differs && line("Inside: wet weight").left == "19.6 g");
@@ -453,7 +460,7 @@ fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_editor() {
     let editor = bench.studio.contact_sheet(NOW, &firing).unwrap();
     assert_eq!(editor.summary, "2 pieces, average rating 5.0 of 5, runs (1).");
     assert!(editor.tiles.iter().filter(|tile| Path::new(&tile.photo).is_file()).count() == 1, "{editor:?}");
-    assert!(editor.title.starts_with("Cone 6, Garden kiln, "), "{}", editor.title);
+    assert!(editor.title.starts_with("Firing 1: cone 6, Garden kiln, "), "{}", editor.title);
 }
 
 #[test]

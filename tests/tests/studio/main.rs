@@ -8,6 +8,7 @@ mod editing;
 mod elsewhere;
 mod evidence;
 mod findings;
+mod firings;
 mod forms;
 mod history;
 mod import;

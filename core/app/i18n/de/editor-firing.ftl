@@ -2,8 +2,18 @@
 
 new = Neuer Brand
 title = Brand
+begin = Einsetzen beginnen
 delete = Diesen Brand entfernen
 kiln = Ofen
+fires = Was gebrannt wird
+glazed-ware = Glasierte Ware
+bisque = Schrühbrand
+bisque-detail = Roher Ton, keine Glasur
+date = Datum
+fired-on = Gebrannt am
+number = Nummer des Brandes
+number-impossible = Eine ganze Zahl nehmen, etwa 12.
+name-hint = Herbstmarkt
 cone-aimed-at = Zielkegel
 cone = Kegel { $cone }
 cone-kind = Kegelart
@@ -20,6 +30,7 @@ cones = Kegel { $cones }
 cone-below = Brennkegel unter dem Ziel
 cone-at-aim = Brennkegel am Ziel
 cone-above = Brennkegel über dem Ziel
+witness-cone = Brennkegel { $cone }
 witness-help = Gefallen: Die Spitze steht auf Höhe des Fußes. Angeneigt ist weniger, stark gefallen ist mehr.
 not-read-yet = Noch nicht abgelesen
 none-stood = Keiner da
@@ -32,6 +43,6 @@ cone-reading = { $reading ->
 }
 
 top = Höchste Temperatur, °C
-top-impossible = Ein Glasurbrand endet zwischen 500 und 1500 °C. Den Wert prüfen.
+top-impossible = Ein Brand endet zwischen 500 und 1500 °C. Den Wert prüfen.
 hours = Brenndauer, Stunden
 hours-impossible = Ein Brand dauert wenige Minuten bis eine Woche. Den Wert prüfen.

@@ -6,10 +6,23 @@ checklist = { $item ->
     [rim] Ränder und Kanten abgetastet: Was jetzt scharf ist, schneidet später.
     [knocks] Stöße und Abplatzer ausgebessert und notiert.
     [cracks] Keine Risse im trockenen Auftrag. Verreiben, sonst rollt die Glasur dort ab.
+    [bone_dry] Jedes Stück ganz trocken, an der Wange nicht kühl. Feuchte Ware platzt.
+    [closed] Kein geschlossener Hohlraum ohne kleines Luftloch.
+    [stacked] Gestapelt steht Fuß auf Fuß oder Rand auf Rand, nichts Schweres auf einem dünnen Rand.
+    [clay_cracks] Keine Risse an Rändern, Böden und Henkelansätzen.
    *[overlap] Wo zwei Glasuren sich überlappen: nicht zu dick, und darunter Platz zum Laufen.
 }
 waiting-label = Wartet: antippen, um auf eine Platte zu stellen
 left-out-label = Vergessenes Stück hinzufügen
+add-unweighed = Ungewogene Stücke hinzufügen
+all-of-form = { $pieces ->
+    [one] { $form }: { $pieces } Stück
+   *[other] { $form }: alle { $pieces }
+}
+place-cones = Brennkegel
+no-cones-yet = Noch keine. Neben der Ware zeigen sie, wie viel Wärme sie bekommen hat.
+read-cones = Kegel ablesen
+read-without-cones = Temperatur, Dauer und gestellte Kegel
 look-again = Die Stücke noch einmal ansehen
 look = Die Stücke ansehen
 look-left = { $left ->
@@ -21,6 +34,13 @@ no-room = Diese Platte ist voll. Eine andere nehmen oder etwas herunternehmen.
 loaded = { $pieces ->
     [one] { $pieces } Stück auf Platte { $shelf }.
    *[other] { $pieces } Stücke auf Platte { $shelf }.
+}
+loaded-and-overlapping = { $pieces ->
+    [one] { $pieces } Stück auf Platte { $shelf }.
+   *[other] { $pieces } Stücke auf Platte { $shelf }.
+} { $overlapping ->
+    [one] { $overlapping } Paar überlappt: eines davon verschieben.
+   *[other] { $overlapping } Paare überlappen: einige verschieben.
 }
 all-loaded = { $pieces ->
     [one] { $pieces } Stück eingesetzt.
@@ -39,8 +59,9 @@ not-looked-at = Noch zu prüfen.
 fired-answer = Als gebrannt vermerkt. Vor dem Öffnen abkühlen lassen, dann die Stücke einzeln ansehen.
 done-answer = Als fertig vermerkt.
 opened-answer = Wieder offen.
-in-another-load = Dieses Stück steht in einem anderen Besatz: { $firing }. Erst dort herausnehmen.
+in-another-load = Dieses Stück steht noch in einem anderen Brand: { $firing }. Erst dort ausräumen oder herausnehmen.
 is-done = Dieser Brand ist fertig. Erst wieder öffnen.
+is-fired = Dieser Brand ist vorbei: Sein Plan bleibt, wie er war.
 
 to-fired = Als gebrannt vermerken
 to-done = Als fertig vermerken
@@ -53,6 +74,8 @@ ask-done = { $left ->
 }
 
 begun = Begonnen
+number = Nummer
+name = Name
 pieces = Stücke
 cone = Kegel
 cone-and-kind = { $kind ->
@@ -76,12 +99,21 @@ crowded = { $pairs ->
     [one] Platte { $shelf }: { $pairs } Paar steht laut Zeichnung an der weitesten Stelle enger als { $air } mm. Glasuren, die sich berühren, schmelzen zusammen.
    *[other] Platte { $shelf }: { $pairs } Paare stehen laut Zeichnung an der weitesten Stelle enger als { $air } mm. Glasuren, die sich berühren, schmelzen zusammen.
 }
+overlapping = { $pairs ->
+    [one] Platte { $shelf }: { $pairs } Paar überlappt laut Zeichnung. Eines stünde auf dem anderen: verschieben.
+   *[other] Platte { $shelf }: { $pairs } Paare überlappen laut Zeichnung. Eines stünde auf dem anderen: verschieben.
+}
 
 shelf-title = { $pieces ->
     [one] Platte { $shelf }: { $pieces } Stück, { $free } % frei
    *[other] Platte { $shelf }: { $pieces } Stücke, { $free } % frei
 }
-shelf-help = Von oben gesehen, vorn ist unten. Ein Stück ziehen, um es zu verschieben; antippen, um es zu entfernen.
+shelf-title-fired = { $pieces ->
+    [one] Platte { $shelf }: { $pieces } Stück
+   *[other] Platte { $shelf }: { $pieces } Stücke
+}
+shelf-help = Von oben gesehen, vorn ist unten. Ein Stück halten und ziehen, um es zu verschieben; antippen, um es zu entfernen.
+shelf-as-fired = So wurde gebrannt, von oben gesehen, vorn ist unten. Ein Stück antippen, um zu sehen, welches es ist.
 
 witness = { $reading ->
     [standing] Kegel { $cone } steht

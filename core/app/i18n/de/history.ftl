@@ -20,6 +20,7 @@ kind = { $kind ->
     [control] Vergleichsstück
     [coat] Auftrag
     [firing] Brand
+    [piece] Stück
     [placement] Im Ofen
     [finding] Ergebnis
     [photo] Foto
@@ -144,6 +145,8 @@ field = { $field ->
     [cone] Zielkegel
     [cone_kind] Kegelart
     [state] Stand des Brandes
+    [number] Nummer des Brandes
+    [fires] was gebrannt wird
     [program] Programm
     [fired_at] gebrannt
     [top] höchste Temperatur
@@ -217,6 +220,8 @@ value-code = { $code ->
     [state-loading] wird eingesetzt
     [state-fired] gebrannt, auszuräumen
     [state-done] ausgeräumt
+    [fires-glazed] glasierte Ware
+    [fires-bisque] Schrühbrand
     [zone-inside] innen
     [zone-outside] außen
     [zone-whole] innen und außen

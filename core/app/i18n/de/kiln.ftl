@@ -17,8 +17,11 @@ state = { $state ->
    *[newer] aus einer neueren Version
 }
 firing-title = Kegel { $cone }, { $kiln }
+bisque-title = Schrühbrand bis Kegel { $cone }, { $kiln }
+numbered-title = Brand { $number }: { $title }
 unknown-form = Unbekannte Form
 unknown-piece = Unbekanntes Stück
+never-weighed = nicht gewogen
 glaze-on-zone = { $zone ->
     [inside] { $glaze } innen
     [outside] { $glaze } außen

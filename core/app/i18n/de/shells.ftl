@@ -100,6 +100,7 @@ from-pictures = Bild auf diesem Handy wählen
 picture-being-saved = Bild wird gespeichert…
 photo-of = Foto { $number } von { $count }. Zum Vergrößern antippen.
 photo-off = Foto entfernen
+change-piece = Name, Code und Form
 close = Schließen
 next-piece = Nächstes Stück
 last-piece = Zurück zum Brand

@@ -2,8 +2,20 @@
 
 new = New firing
 title = Firing
+# The button that saves a new firing and leads to its load.
+begin = Start loading
 delete = Remove this firing
 kiln = Kiln
+# What goes through the firing.
+fires = What is fired
+glazed-ware = Glazed ware
+bisque = Bisque
+bisque-detail = Bare clay, no glaze
+date = Date
+fired-on = Fired on
+number = Firing number
+number-impossible = Use a whole number, such as 12.
+name-hint = Autumn market
 cone-aimed-at = Target cone
 # $cone: the number of a cone, such as "06" or "6".
 cone = Cone { $cone }
@@ -25,6 +37,8 @@ cones = Cones { $cones }
 cone-below = Lower witness cone
 cone-at-aim = Target witness cone
 cone-above = Higher witness cone
+# One that was placed though it is not next to the target.
+witness-cone = Witness cone { $cone }
 # “Bent”, “soft” and “hard” are readings of cone-reading.
 witness-help = Bent: the tip is level with the base. Soft is less, hard is more.
 not-read-yet = Not read yet
@@ -41,6 +55,6 @@ cone-reading = { $reading ->
 ## After the firing
 
 top = Top temperature, °C
-top-impossible = A glaze firing ends between 500 and 1500 °C. Check the figure.
+top-impossible = A firing ends between 500 and 1500 °C. Check the figure.
 hours = Firing time, hours
 hours-impossible = A firing takes from a few minutes to a week. Check the figure.

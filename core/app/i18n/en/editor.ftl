@@ -19,6 +19,8 @@ is-saved = { $name } is saved.
 # $name: what was archived, as the potter calls it.
 is-archived = { $name } is archived.
 firing-removed = The firing is removed.
+piece-removed = The piece is removed.
+piece-was-fired = You looked at this piece after a firing, so it stays.
 control-archived = The control piece is archived.
 cannot-be-removed = This cannot be removed.
 nothing-to-save = There is nothing to save here.
@@ -36,6 +38,7 @@ choose-from-list = { $field }: choose one from the list.
 too-long = Too long. Use { $most } characters at most.
 # $fewest: a whole number, such as 8.
 too-short = Too short. Use at least { $fewest } characters.
+no-day = Choose a day, at most a year ahead.
 # Stands among the things to choose from for a thing that has not reached this phone, or was undone.
 not-on-this-phone = Not on this phone
 secret-saved = Saved on this phone. Type to replace it.

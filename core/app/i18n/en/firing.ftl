@@ -7,12 +7,28 @@ checklist = { $item ->
     [rim] Rims and edges felt: what is sharp now will cut later.
     [knocks] Knocks and chips touched up, and noted.
     [cracks] No cracks in the dry coat. Rub them over, or the glaze crawls there.
+    [bone_dry] Every piece bone dry, not cool against your cheek. Damp ware bursts.
+    [closed] No closed hollow without a small hole for air.
+    [stacked] Stacked ware stands foot on foot or rim on rim, nothing heavy on a thin rim.
+    [clay_cracks] No cracks in rims, floors and where handles join.
    *[overlap] Where two glazes overlap: not too thick, and room below to run.
 }
 # Above the pieces that can be put in, while the firing is loaded.
 waiting-label = Waiting: tap to put on a shelf
 # The same once it is fired.
 left-out-label = Add a missed piece
+add-unweighed = Add pieces that were not weighed
+# A tick for all waiting pieces of one form. $form: its name.
+all-of-form = { $pieces ->
+    [one] { $form }: { $pieces } piece
+   *[other] { $form }: all { $pieces }
+}
+# A row on the firing's page, which leads to the cones.
+place-cones = Witness cones
+no-cones-yet = None yet. Placed beside the ware, they show how much heat it got.
+# A row on the firing's page after the firing, which leads to what is read then.
+read-cones = Read the cones
+read-without-cones = Temperature, time and any cones you placed
 look-again = Look at the pieces again
 look = Look at the pieces
 look-left = { $left ->
@@ -26,6 +42,14 @@ no-room = This shelf is full. Use another, or remove something from it.
 loaded = { $pieces ->
     [one] { $pieces } piece on shelf { $shelf }.
    *[other] { $pieces } pieces on shelf { $shelf }.
+}
+# $overlapping: how many pairs of pieces stand one on the other, as drawn.
+loaded-and-overlapping = { $pieces ->
+    [one] { $pieces } piece on shelf { $shelf }.
+   *[other] { $pieces } pieces on shelf { $shelf }.
+} { $overlapping ->
+    [one] { $overlapping } pair overlaps: move one of them.
+   *[other] { $overlapping } pairs overlap: move some.
 }
 all-loaded = { $pieces ->
     [one] { $pieces } piece loaded.
@@ -45,9 +69,10 @@ not-looked-at = Still to be checked.
 fired-answer = Marked as fired. Let it cool before you open it, then look at the pieces one by one.
 done-answer = Marked as done.
 opened-answer = Open again.
-# $firing: such as "Cone 6, garden kiln".
-in-another-load = This piece is in another load: { $firing }. Remove it there first.
+# $firing: such as "Firing 12: cone 6, garden kiln".
+in-another-load = This piece is still in another firing: { $firing }. Unload it or remove it there first.
 is-done = This firing is done. Open it again first.
+is-fired = This firing is over: its plan stays as it was.
 
 ## The button to the next state, and what is asked before
 
@@ -64,6 +89,8 @@ ask-done = { $left ->
 ## Its record
 
 begun = Started
+number = Number
+name = Name
 pieces = Pieces
 cone = Cone
 # $cone: the number of the cone.
@@ -93,6 +120,10 @@ crowded = { $pairs ->
     [one] Shelf { $shelf }: { $pairs } pair is closer than { $air } mm at the widest, as drawn. Glazes that touch melt together.
    *[other] Shelf { $shelf }: { $pairs } pairs are closer than { $air } mm at the widest, as drawn. Glazes that touch melt together.
 }
+overlapping = { $pairs ->
+    [one] Shelf { $shelf }: { $pairs } pair overlaps, as drawn. One would stand on the other: move it.
+   *[other] Shelf { $shelf }: { $pairs } pairs overlap, as drawn. One would stand on the other: move them.
+}
 
 ## The shelves
 
@@ -101,7 +132,13 @@ shelf-title = { $pieces ->
     [one] Shelf { $shelf }: { $pieces } piece, { $free }% free
    *[other] Shelf { $shelf }: { $pieces } pieces, { $free }% free
 }
-shelf-help = From above, with the front at the bottom. Drag a piece to move it; tap it to remove it.
+# The same once it was fired.
+shelf-title-fired = { $pieces ->
+    [one] Shelf { $shelf }: { $pieces } piece
+   *[other] Shelf { $shelf }: { $pieces } pieces
+}
+shelf-help = From above, with the front at the bottom. Hold a piece and drag it to move it; tap it to remove it.
+shelf-as-fired = As it was fired, from above, with the front at the bottom. Tap a piece to see which it is.
 
 ## Against earlier firings
 

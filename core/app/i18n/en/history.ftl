@@ -21,6 +21,7 @@ kind = { $kind ->
     [control] Control piece
     [coat] Coat
     [firing] Firing
+    [piece] Piece
     [placement] In the kiln
     [finding] What came out
     [photo] Photo
@@ -156,6 +157,8 @@ field = { $field ->
     [cone] target cone
     [cone_kind] cone type
     [state] firing stage
+    [number] firing number
+    [fires] what is fired
     [program] program
     [fired_at] fired
     [top] top temperature
@@ -231,6 +234,8 @@ value-code = { $code ->
     [state-loading] being loaded
     [state-fired] fired, to be unloaded
     [state-done] unloaded
+    [fires-glazed] glazed ware
+    [fires-bisque] bisque
     [zone-inside] inside
     [zone-outside] outside
     [zone-whole] inside and outside

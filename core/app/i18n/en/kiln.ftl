@@ -18,10 +18,16 @@ state = { $state ->
     [done] unloaded
    *[newer] from a newer version
 }
-# $cone: the number of the cone aimed at. $kiln: the kiln's name.
-firing-title = Cone { $cone }, { $kiln }
+# A firing, alone with a capital letter or after its number. $cone: the number of the cone aimed at. $kiln: the kiln's name.
+firing-title = cone { $cone }, { $kiln }
+# The same for a bisque firing.
+bisque-title = bisque to cone { $cone }, { $kiln }
+# $title: “cone 6, garden kiln”, or the name that the potter gave it.
+numbered-title = Firing { $number }: { $title }
 unknown-form = Unknown form
 unknown-piece = Unknown piece
+# In place of its glazes, for a piece that went into a firing without being weighed: an item of a list.
+never-weighed = not weighed
 # An item of a list such as "Ash white inside, Iron red outside". $glaze: the glaze's name.
 glaze-on-zone = { $zone ->
     [inside] { $glaze } inside

@@ -100,6 +100,7 @@ from-pictures = Choose a picture on this phone
 picture-being-saved = Saving the picture…
 photo-of = Photo { $number } of { $count }. Tap to look closer.
 photo-off = Remove photo
+change-piece = Its name, code and form
 close = Close
 next-piece = Next piece
 last-piece = Back to firing

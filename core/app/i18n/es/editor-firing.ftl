@@ -2,8 +2,18 @@
 
 new = Cocción nueva
 title = Cocción
+begin = Empezar a cargar
 delete = Quitar esta cocción
 kiln = Horno
+fires = Qué se cuece
+glazed-ware = Piezas esmaltadas
+bisque = Bizcocho
+bisque-detail = Barro crudo, sin esmalte
+date = Fecha
+fired-on = Cocida el
+number = Número de cocción
+number-impossible = Usar un número entero, como 12.
+name-hint = Mercado de otoño
 cone-aimed-at = Cono objetivo
 cone = Cono { $cone }
 cone-kind = Tipo de cono
@@ -20,6 +30,7 @@ cones = Conos { $cones }
 cone-below = Cono testigo inferior
 cone-at-aim = Cono testigo del objetivo
 cone-above = Cono testigo superior
+witness-cone = Cono testigo { $cone }
 witness-help = Doblado: la punta está a la altura de la base. Algo doblado es menos; muy doblado, más.
 not-read-yet = Sin leer todavía
 none-stood = No había
@@ -32,6 +43,6 @@ cone-reading = { $reading ->
 }
 
 top = Temperatura máxima, °C
-top-impossible = Una cocción de esmalte acaba entre 500 y 1500 °C. Revisar la cifra.
+top-impossible = Una cocción acaba entre 500 y 1500 °C. Revisar la cifra.
 hours = Duración de la cocción, horas
 hours-impossible = Una cocción dura de unos minutos a una semana. Revisar la cifra.

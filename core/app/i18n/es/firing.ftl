@@ -6,10 +6,23 @@ checklist = { $item ->
     [rim] Bordes y cantos repasados con el dedo: lo que ahora raspa, luego corta.
     [knocks] Golpes y desconchones retocados y anotados.
     [cracks] Sin grietas en la capa seca. Frotarlas, o el esmalte se recoge ahí.
+    [bone_dry] Cada pieza seca del todo, sin notarse fría en la mejilla. Una pieza húmeda revienta.
+    [closed] Ningún hueco cerrado sin un agujerito para el aire.
+    [stacked] Apiladas pie sobre pie o borde sobre borde, nada pesado sobre un borde fino.
+    [clay_cracks] Sin grietas en bordes, fondos y uniones de asas.
    *[overlap] Donde se solapan dos esmaltes: no demasiado grueso, y con sitio debajo para correr.
 }
 waiting-label = En espera: tocar para poner en una placa
 left-out-label = Añadir una pieza olvidada
+add-unweighed = Añadir piezas sin pesar
+all-of-form = { $pieces ->
+    [one] { $form }: { $pieces } pieza
+   *[other] { $form }: las { $pieces }
+}
+place-cones = Conos testigo
+no-cones-yet = Ninguno todavía. Junto a las piezas muestran cuánto calor recibieron.
+read-cones = Leer los conos
+read-without-cones = Temperatura, duración y los conos puestos
 look-again = Volver a mirar las piezas
 look = Mirar las piezas
 look-left = { $left ->
@@ -21,6 +34,13 @@ no-room = Esta placa está llena. Usar otra o quitar algo de ella.
 loaded = { $pieces ->
     [one] { $pieces } pieza en la placa { $shelf }.
    *[other] { $pieces } piezas en la placa { $shelf }.
+}
+loaded-and-overlapping = { $pieces ->
+    [one] { $pieces } pieza en la placa { $shelf }.
+   *[other] { $pieces } piezas en la placa { $shelf }.
+} { $overlapping ->
+    [one] { $overlapping } pareja se solapa: mover una.
+   *[other] { $overlapping } parejas se solapan: mover algunas.
 }
 all-loaded = { $pieces ->
     [one] { $pieces } pieza cargada.
@@ -39,8 +59,9 @@ not-looked-at = Por revisar.
 fired-answer = Marcada como cocida. Dejar enfriar antes de abrir y mirar luego las piezas una a una.
 done-answer = Marcada como terminada.
 opened-answer = Abierta de nuevo.
-in-another-load = Esta pieza está en otra carga: { $firing }. Quitarla primero de allí.
+in-another-load = Esta pieza sigue en otra cocción: { $firing }. Descargarla o quitarla primero de allí.
 is-done = Esta cocción está terminada. Abrirla primero de nuevo.
+is-fired = Esta cocción ya pasó: su plano se queda como estaba.
 
 to-fired = Marcar como cocida
 to-done = Marcar como terminada
@@ -53,6 +74,8 @@ ask-done = { $left ->
 }
 
 begun = Empezada
+number = Número
+name = Nombre
 pieces = Piezas
 cone = Cono
 cone-and-kind = { $kind ->
@@ -76,12 +99,21 @@ crowded = { $pairs ->
     [one] Placa { $shelf }: { $pairs } pareja está a menos de { $air } mm en lo más ancho, según el dibujo. Los esmaltes que se tocan se funden juntos.
    *[other] Placa { $shelf }: { $pairs } parejas están a menos de { $air } mm en lo más ancho, según el dibujo. Los esmaltes que se tocan se funden juntos.
 }
+overlapping = { $pairs ->
+    [one] Placa { $shelf }: { $pairs } pareja se solapa, según el dibujo. Una quedaría sobre la otra: moverla.
+   *[other] Placa { $shelf }: { $pairs } parejas se solapan, según el dibujo. Una quedaría sobre la otra: moverlas.
+}
 
 shelf-title = { $pieces ->
     [one] Placa { $shelf }: { $pieces } pieza, { $free } % libre
    *[other] Placa { $shelf }: { $pieces } piezas, { $free } % libre
 }
-shelf-help = Desde arriba, con el frente abajo. Arrastrar una pieza para moverla; tocarla para quitarla.
+shelf-title-fired = { $pieces ->
+    [one] Placa { $shelf }: { $pieces } pieza
+   *[other] Placa { $shelf }: { $pieces } piezas
+}
+shelf-help = Desde arriba, con el frente abajo. Mantener una pieza y arrastrarla para moverla; tocarla para quitarla.
+shelf-as-fired = Como se coció, desde arriba, con el frente abajo. Tocar una pieza para ver cuál es.
 
 witness = { $reading ->
     [standing] cono { $cone } sin doblar

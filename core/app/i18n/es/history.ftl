@@ -20,6 +20,7 @@ kind = { $kind ->
     [control] Pieza de referencia
     [coat] Capa
     [firing] Cocción
+    [piece] Pieza
     [placement] En el horno
     [finding] Resultado
     [photo] Foto
@@ -144,6 +145,8 @@ field = { $field ->
     [cone] cono objetivo
     [cone_kind] tipo de cono
     [state] estado de la cocción
+    [number] número de cocción
+    [fires] qué se cuece
     [program] programa
     [fired_at] cocida
     [top] temperatura máxima
@@ -217,6 +220,8 @@ value-code = { $code ->
     [state-loading] cargándose
     [state-fired] cocida, por descargar
     [state-done] descargada
+    [fires-glazed] piezas esmaltadas
+    [fires-bisque] bizcocho
     [zone-inside] interior
     [zone-outside] exterior
     [zone-whole] interior y exterior

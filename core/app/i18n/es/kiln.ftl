@@ -16,9 +16,12 @@ state = { $state ->
     [done] descargada
    *[newer] de una versión más nueva
 }
-firing-title = Cono { $cone }, { $kiln }
+firing-title = cono { $cone }, { $kiln }
+bisque-title = bizcocho a cono { $cone }, { $kiln }
+numbered-title = Cocción { $number }: { $title }
 unknown-form = Forma desconocida
 unknown-piece = Pieza desconocida
+never-weighed = sin pesar
 glaze-on-zone = { $zone ->
     [inside] { $glaze } por dentro
     [outside] { $glaze } por fuera

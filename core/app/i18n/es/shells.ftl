@@ -100,6 +100,7 @@ from-pictures = Elegir una imagen de este teléfono
 picture-being-saved = Guardando la imagen…
 photo-of = Foto { $number } de { $count }. Tocar para verla de cerca.
 photo-off = Quitar la foto
+change-piece = Su nombre, su código y su forma
 close = Cerrar
 next-piece = Pieza siguiente
 last-piece = Volver a la cocción

@@ -2,8 +2,18 @@
 
 new = Nouvelle cuisson
 title = Cuisson
+begin = Commencer à enfourner
 delete = Supprimer cette cuisson
 kiln = Four
+fires = Ce qui est cuit
+glazed-ware = Pièces émaillées
+bisque = Biscuit
+bisque-detail = Terre nue, sans émail
+date = Date
+fired-on = Cuite le
+number = Numéro de cuisson
+number-impossible = Indiquez un nombre entier, par exemple 12.
+name-hint = Marché d’automne
 cone-aimed-at = Cône visé
 cone = Cône { $cone }
 cone-kind = Type de cône
@@ -19,6 +29,7 @@ cones = Cônes { $cones }
 cone-below = Cône témoin inférieur
 cone-at-aim = Cône témoin visé
 cone-above = Cône témoin supérieur
+witness-cone = Cône témoin { $cone }
 witness-help = Tombé : la pointe est au niveau de la base. Amolli, c’est moins ; très tombé, c’est plus.
 not-read-yet = Pas encore lu
 none-stood = Aucun à cet endroit
@@ -30,6 +41,6 @@ cone-reading = { $reading ->
    *[at] Cône { $cone } tombé
 }
 top = Température maximale, °C
-top-impossible = Une cuisson d’émail finit entre 500 et 1500 °C. Vérifiez le chiffre.
+top-impossible = Une cuisson finit entre 500 et 1500 °C. Vérifiez le chiffre.
 hours = Durée de cuisson, heures
 hours-impossible = Une cuisson dure de quelques minutes à une semaine. Vérifiez le chiffre.

@@ -6,10 +6,23 @@ checklist = { $item ->
     [rim] Bords et arêtes passés au doigt : ce qui accroche maintenant coupera plus tard.
     [knocks] Coups et éclats retouchés, et notés.
     [cracks] Pas de fissures dans la couche sèche. Refermez-les du doigt, sinon l’émail s’y retire.
+    [bone_dry] Chaque pièce bien sèche, pas fraîche contre la joue. Une pièce humide éclate.
+    [closed] Aucun creux fermé sans petit trou d’air.
+    [stacked] Empilées pied sur pied ou bord sur bord, rien de lourd sur un bord mince.
+    [clay_cracks] Pas de fissures aux bords, aux fonds et à l’attache des anses.
    *[overlap] Là où deux émaux se chevauchent : pas trop épais, et de la place en dessous pour couler.
 }
 waiting-label = En attente : toucher pour mettre sur une plaque
 left-out-label = Ajouter une pièce oubliée
+add-unweighed = Ajouter des pièces non pesées
+all-of-form = { $pieces ->
+    [one] { $form } : { $pieces } pièce
+   *[other] { $form } : les { $pieces }
+}
+place-cones = Cônes témoins
+no-cones-yet = Aucun pour l’instant. À côté des pièces, ils montrent combien de chaleur elles ont reçu.
+read-cones = Lire les cônes
+read-without-cones = Température, durée et cônes placés
 look-again = Regarder de nouveau les pièces
 look = Regarder les pièces
 look-left = { $left ->
@@ -20,6 +33,13 @@ no-room = Cette plaque est pleine. Prenez-en une autre, ou retirez-en une pièce
 loaded = { $pieces ->
     [one] { $pieces } pièce sur la plaque { $shelf }.
    *[other] { $pieces } pièces sur la plaque { $shelf }.
+}
+loaded-and-overlapping = { $pieces ->
+    [one] { $pieces } pièce sur la plaque { $shelf }.
+   *[other] { $pieces } pièces sur la plaque { $shelf }.
+} { $overlapping ->
+    [one] { $overlapping } paire se chevauche : déplacez-en une.
+   *[other] { $overlapping } paires se chevauchent : déplacez-en.
 }
 all-loaded = { $pieces ->
     [one] { $pieces } pièce enfournée.
@@ -38,8 +58,9 @@ not-looked-at = Encore à vérifier.
 fired-answer = Notée comme cuite. Laissez refroidir avant d’ouvrir, puis regardez les pièces une par une.
 done-answer = Notée comme terminée.
 opened-answer = Rouverte.
-in-another-load = Cette pièce est dans un autre enfournement : { $firing }. Retirez-la d’abord de là.
+in-another-load = Cette pièce est encore dans une autre cuisson : { $firing }. Défournez-la ou retirez-la d’abord de là.
 is-done = Cette cuisson est terminée. Rouvrez-la d’abord.
+is-fired = Cette cuisson est passée : son plan reste tel quel.
 to-fired = Noter comme cuite
 to-done = Noter comme terminée
 to-open = Rouvrir
@@ -50,6 +71,8 @@ ask-done = { $left ->
    *[other] { $left } pièces n’ont pas été regardées. Vous pourrez rouvrir la cuisson.
 }
 begun = Commencée
+number = Numéro
+name = Nom
 pieces = Pièces
 cone = Cône
 cone-and-kind = { $kind ->
@@ -72,11 +95,20 @@ crowded = { $pairs ->
     [one] Plaque { $shelf } : d’après les dessins, { $pairs } paire de pièces est à moins de { $air } mm au plus large. Des émaux qui se touchent se soudent.
    *[other] Plaque { $shelf } : d’après les dessins, { $pairs } paires de pièces sont à moins de { $air } mm au plus large. Des émaux qui se touchent se soudent.
 }
+overlapping = { $pairs ->
+    [one] Plaque { $shelf } : { $pairs } paire se chevauche, d’après les dessins. L’une serait posée sur l’autre : déplacez-la.
+   *[other] Plaque { $shelf } : { $pairs } paires se chevauchent, d’après les dessins. L’une serait posée sur l’autre : déplacez-les.
+}
 shelf-title = { $pieces ->
     [one] Plaque { $shelf } : { $pieces } pièce, { $free } % libre
    *[other] Plaque { $shelf } : { $pieces } pièces, { $free } % libre
 }
-shelf-help = Vue de dessus, l’avant en bas. Faites glisser une pièce pour la déplacer ; touchez-la pour la retirer.
+shelf-title-fired = { $pieces ->
+    [one] Plaque { $shelf } : { $pieces } pièce
+   *[other] Plaque { $shelf } : { $pieces } pièces
+}
+shelf-help = Vue de dessus, l’avant en bas. Maintenez une pièce et faites-la glisser pour la déplacer ; touchez-la pour la retirer.
+shelf-as-fired = Telle que cuite, vue de dessus, l’avant en bas. Touchez une pièce pour voir laquelle c’est.
 witness = { $reading ->
     [standing] cône { $cone } debout
     [soft] cône { $cone } amolli

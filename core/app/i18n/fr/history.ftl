@@ -19,6 +19,7 @@ kind = { $kind ->
     [control] Pièce témoin
     [coat] Couche
     [firing] Cuisson
+    [piece] Pièce
     [placement] Dans le four
     [finding] Résultat
     [photo] Photo
@@ -141,6 +142,8 @@ field = { $field ->
     [cone] cône visé
     [cone_kind] type de cône
     [state] étape de la cuisson
+    [number] numéro de cuisson
+    [fires] ce qui est cuit
     [program] programme
     [fired_at] date de cuisson
     [top] température maximale
@@ -214,6 +217,8 @@ value-code = { $code ->
     [state-loading] enfournement en cours
     [state-fired] cuite, à défourner
     [state-done] défournée
+    [fires-glazed] pièces émaillées
+    [fires-bisque] biscuit
     [zone-inside] intérieur
     [zone-outside] extérieur
     [zone-whole] intérieur et extérieur

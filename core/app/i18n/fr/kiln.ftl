@@ -16,9 +16,12 @@ state = { $state ->
     [done] défournée
    *[newer] d’une version plus récente
 }
-firing-title = Cône { $cone }, { $kiln }
+firing-title = cône { $cone }, { $kiln }
+bisque-title = biscuit au cône { $cone }, { $kiln }
+numbered-title = Cuisson { $number } : { $title }
 unknown-form = Forme inconnue
 unknown-piece = Pièce inconnue
+never-weighed = non pesée
 glaze-on-zone = { $zone ->
     [inside] { $glaze } à l’intérieur
     [outside] { $glaze } à l’extérieur

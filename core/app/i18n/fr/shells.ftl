@@ -100,6 +100,7 @@ from-pictures = Choisir une image sur ce téléphone
 picture-being-saved = Enregistrement de l’image…
 photo-of = Photo { $number } sur { $count }. Touchez pour voir de plus près.
 photo-off = Retirer la photo
+change-piece = Son nom, son code et sa forme
 close = Fermer
 next-piece = Pièce suivante
 last-piece = Retour à la cuisson

@@ -2,7 +2,7 @@
 
 use super::notation::Notation;
 use super::{Drawing, EditorField, EditorView, FieldKind, Item, Note, StudioError, Value};
-use crate::date_text::sentence_case;
+use crate::date_text::{Now, sentence_case};
 use crate::in_words::{Named, Sentence};
 use crate::messages::{common, editor as say};
 use laydown_domain::coded::Coded;
@@ -13,6 +13,9 @@ use laydown_domain::visible::cleaned;
 pub(crate) const LONGEST_NAME: usize = 80;
 /// The most letters of a remark.
 pub(crate) const LONGEST_REMARK: usize = 400;
+
+/// How far ahead a day may lie, days.
+const MOST_DAYS_AHEAD: i64 = 366;
 
 /// An SG to show how one is written: a usual dipping glaze.
 pub(super) const EXAMPLE_SG: f64 = 1.45;
@@ -150,16 +153,39 @@ impl<'a> EditorBuilder<'a> {
 
     /// A remark that may be left out: `Some(None)` when it is, `None` when it cannot be taken as it stands.
     pub(super) fn remark(&mut self, ask: Ask, saved: Option<&str>) -> Option<Option<String>> {
+        self.remark_of(ask, saved, LONGEST_REMARK)
+    }
+
+    /// The same for a name that may be left out.
+    pub(super) fn name_or_none(&mut self, ask: Ask, saved: Option<&str>) -> Option<Option<String>> {
+        self.remark_of(ask, saved, LONGEST_NAME)
+    }
+
+    fn remark_of(&mut self, ask: Ask, saved: Option<&str>, longest: usize) -> Option<Option<String>> {
         let text = self.entered(&ask, saved);
         if text == saved.unwrap_or_default() {
             self.push(ask, text, FieldKind::Text, Vec::new(), String::new());
             return Some(saved.map(str::to_owned));
         }
         let trimmed = cleaned(&text);
-        let too_long = trimmed.chars().count() > LONGEST_REMARK;
-        let refusal = if too_long { say::too_long(LONGEST_REMARK) } else { String::new() };
+        let too_long = trimmed.chars().count() > longest;
+        let refusal = if too_long { say::too_long(longest) } else { String::new() };
         self.push(ask, text, FieldKind::Text, Vec::new(), refusal);
         (!too_long).then(|| Some(trimmed).filter(|text| !text.is_empty()))
+    }
+
+    /// A day: in the field as ISO 8601 writes it, beside the one item that says it in words. `saved` is a moment, unix ms; while the
+    /// field shows its day, it is the answer, and else the middle of the day that was entered.
+    pub(super) fn day(&mut self, ask: Ask, saved: i64, now: Now) -> Option<i64> {
+        let shown = now.iso_day(saved);
+        let text = self.entered(&ask, Some(&shown));
+        let chosen = if text.trim() == shown { Some(saved) } else { now.noon_of(text.trim()) };
+        // No kiln is fired that far ahead, and a clock that is set wrong is noticed.
+        let chosen = chosen.filter(|moment| *moment == saved || now.days_since(*moment) >= -MOST_DAYS_AHEAD);
+        let refusal = if chosen.is_none() { say::no_day() } else { String::new() };
+        let words = chosen.map(|moment| now.day(moment)).unwrap_or_default();
+        self.push(ask, text, FieldKind::Day, vec![item("", words, "")], refusal);
+        chosen
     }
 
     /// A quantity that must be there. `saved` is the stored number.

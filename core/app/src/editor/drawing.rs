@@ -43,8 +43,21 @@ pub enum Ink {
 pub struct Shape {
     /// How it is painted.
     pub ink: Ink,
-    /// Its corners; an area closes itself.
+    /// Its corners; an area closes itself. Of a circle, its middle alone.
     pub spots: Vec<Spot>,
+    /// The radius of a circle, in widths of the drawing; 0 for any other shape.
+    pub radius: f64,
+}
+
+impl Shape {
+    /// A line, or an area that closes itself.
+    pub(crate) fn of(ink: Ink, spots: Vec<Spot>) -> Shape {
+        Shape { ink, spots, radius: 0.0 }
+    }
+
+    pub(crate) fn circle(ink: Ink, middle: Spot, radius: f64) -> Shape {
+        Shape { ink, spots: vec![middle], radius }
+    }
 }
 
 /// Something to take hold of and drag.
@@ -60,6 +73,22 @@ pub struct Grip {
     pub name: String,
     /// Whether it can be taken away.
     pub removable: bool,
+    /// Whether it can be dragged; else it is only to be looked at.
+    pub movable: bool,
+    /// The radius of what is held, in widths of the drawing, where that is a disc; 0 for a point or a line.
+    pub radius: f64,
+    /// What stands in the disc; may be empty.
+    pub label: String,
+    /// Whether something is wrong with where it stands, so that it is to stand out.
+    pub warns: bool,
+}
+
+impl Grip {
+    /// A point to drag.
+    pub(crate) fn point(key: String, at: Spot, name: String, removable: bool) -> Grip {
+        let (line, label) = (Vec::new(), String::new());
+        Grip { key, at, line, name, removable, movable: true, radius: 0.0, label, warns: false }
+    }
 }
 
 /// A drawing in a box as wide as 1 and as tall as `tall`.

@@ -17,12 +17,14 @@ mod form;
 mod glaze;
 mod kiln;
 mod notation;
+mod piece;
 mod preference;
 mod scale;
 mod sync_location;
 mod thin;
 mod tile;
 mod vessel;
+mod witness_cones;
 
 use rusqlite::Connection;
 use serde::Serialize;
@@ -52,6 +54,10 @@ pub enum EditorKind {
     Kiln,
     /// A firing.
     Firing,
+    /// The witness cones of a firing, before it.
+    WitnessCones,
+    /// A piece that was never weighed; the subject of a new one is the firing that it goes into.
+    Piece,
     /// A glaze; a new one comes with its first bucket.
     Glaze,
     /// A bucket of a glaze; its subject is the glaze.
@@ -88,7 +94,14 @@ pub struct Value {
 impl EditorKind {
     /// Whether something new is made with it.
     fn makes_something(self) -> bool {
-        !matches!(self, EditorKind::Thin | EditorKind::Coat | EditorKind::Preference | EditorKind::SyncLocation)
+        !matches!(
+            self,
+            EditorKind::Thin
+                | EditorKind::Coat
+                | EditorKind::WitnessCones
+                | EditorKind::Preference
+                | EditorKind::SyncLocation
+        )
     }
 
     /// Its name in drafts.
@@ -98,6 +111,8 @@ impl EditorKind {
             EditorKind::Body => "body",
             EditorKind::Kiln => "kiln",
             EditorKind::Firing => "firing",
+            EditorKind::WitnessCones => "witness_cones",
+            EditorKind::Piece => "piece",
             EditorKind::Glaze => "glaze",
             EditorKind::Bucket => "bucket",
             EditorKind::Check => "check",
@@ -155,6 +170,8 @@ pub enum FieldKind {
     Table,
     /// A photograph: what stands in it is the name of the file. The items are the ways to get one.
     Photo,
+    /// A day: what stands in it is as ISO 8601 writes it, and its one item says it in words.
+    Day,
 }
 
 /// A point of an outline: from 0 to 1 from the axis outwards, and from 0 to 1 upwards from the foot.
@@ -296,6 +313,8 @@ fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilde
         EditorKind::Body => body::build(context, builder),
         EditorKind::Kiln => kiln::build(context, builder),
         EditorKind::Firing => firing::build(context, builder),
+        EditorKind::WitnessCones => witness_cones::build(context, builder),
+        EditorKind::Piece => piece::build(context, builder),
         EditorKind::Glaze => glaze::build(context, builder),
         EditorKind::Bucket => bucket::build(context, builder),
         EditorKind::Check => check::build(context, builder),
@@ -408,8 +427,20 @@ impl Studio {
                     };
                     return Ok(say::control_archived());
                 }
+                EditorKind::Piece => {
+                    let placed = query::placements_of_piece(tx.conn(), entity)?;
+                    for placed in placed {
+                        if query::finding(tx.conn(), entity, placed.firing)?.is_some() {
+                            return Err(StudioError::refused("", say::piece_was_fired()));
+                        }
+                        tx.put(&entity::Placement { gone: true, ..placed })?;
+                    }
+                    archive::<entity::Piece>(tx, entity)?;
+                    return Ok(say::piece_removed());
+                }
                 EditorKind::Check
                 | EditorKind::Thin
+                | EditorKind::WitnessCones
                 | EditorKind::Coat
                 | EditorKind::Preference
                 | EditorKind::SyncLocation => {

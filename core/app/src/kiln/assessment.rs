@@ -6,11 +6,12 @@ use std::path::Path;
 use rusqlite::Connection;
 use serde::Serialize;
 
+use super::compare::compare_id;
 use super::load::is_looked_at;
 use super::plan::place_words;
-use super::record::{INSIDE, OUTSIDE, OVERLAP, PhotoView, in_a_line, photos, record};
+use super::record::{INSIDE, OUTSIDE, OVERLAP, PhotoView, earlier_firings, in_a_line, photos, record};
 use super::whereabouts::{Outline, Whereabouts};
-use super::{firing_of, outline_of, piece_id, piece_name};
+use super::{Pot, firing_of, is_bisque, piece_id};
 use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::draft::made_by;
@@ -99,7 +100,7 @@ pub struct AssessmentView {
     pub title: String,
     /// Which of how many.
     pub place: String,
-    /// Its coats as they were weighed.
+    /// Its coats as they were weighed for this firing, and what came out of the firings before it.
     pub record: Vec<Line>,
     /// Its photographs from this firing.
     pub photos: Vec<PhotoView>,
@@ -115,6 +116,10 @@ pub struct AssessmentView {
     pub note: String,
     /// Whether one of its coats is a control piece.
     pub control: bool,
+    /// Whether it can be one: it was weighed and glazed.
+    pub can_be_control: bool,
+    /// What to hand to [`Studio::compare`] for this piece as it came out of this firing.
+    pub compare: String,
     /// Whether it is to be fired again.
     pub again: bool,
     /// What to mind.
@@ -191,21 +196,23 @@ impl Studio {
                 at.and_then(|at| placed.get(at)).map(|placed| placed.piece.to_string()).unwrap_or_default()
             };
             let piece = placed[at].piece;
-            let coats = query::coats_of_piece(conn, piece)?;
+            let pot = Pot::load(conn, piece)?.in_firing(conn, &firing_row)?;
+            let coats = &pot.coats;
+            let mut record = record(conn, now, coats, &style(conn)?)?;
+            record.extend(earlier_firings(conn, now, piece, firing_row.id)?);
             let found = query::finding(conn, piece, firing_row.id)?;
             let faults = faults(found.as_ref());
-            let style = style(conn)?;
             Ok(AssessmentView {
                 firing: firing.to_owned(),
                 piece: piece.to_string(),
-                title: piece_name(conn, &coats)?,
+                title: pot.name(conn)?,
                 place: [say::position(placed.len(), at + 1), place_words(&placed[at])].join(", "),
-                record: record(conn, now, &coats, &style)?,
-                photos: photos(conn, self.store.photos(), piece, Some(firing_row.id))?,
-                questions: questions(&coats, found.as_ref()),
+                record,
+                photos: photos(conn, now, self.store.photos(), piece, Some(firing_row.id))?,
+                questions: if is_bisque(&firing_row) { Vec::new() } else { questions(coats, found.as_ref()) },
                 drawing: match faults.is_empty() {
                     true => None,
-                    false => Outline::of(&outline_of(conn, &coats)?).map(|outline| outline.draw(&faults)),
+                    false => Outline::of(&pot.outline(conn)?).map(|outline| outline.draw(&faults)),
                 },
                 faults: Fault::ALL.iter().map(|fault| FaultChip::of(*fault, &faults)).collect(),
                 liking: found
@@ -215,8 +222,10 @@ impl Studio {
                     .unwrap_or(0),
                 note: found.as_ref().and_then(|found| found.note.clone()).unwrap_or_default(),
                 control: coats.iter().any(|coat| coat.control),
+                can_be_control: !coats.is_empty(),
+                compare: compare_id(piece, Some(firing_row.id)),
                 again: found.as_ref().is_some_and(|found| found.again),
-                notes: notes(&coats, found.as_ref(), &faults),
+                notes: notes(coats, found.as_ref(), &faults),
                 previous: neighbour(at.checked_sub(1)),
                 next: neighbour(Some(at + 1)),
             })
@@ -242,9 +251,7 @@ impl Studio {
                 None => entity::Finding { id: tx.new_id(), firing, piece, ..entity::Finding::default() },
             };
             let outline = match look {
-                Assessment::Where { .. } => {
-                    Outline::of(&outline_of(tx.conn(), &query::coats_of_piece(tx.conn(), piece)?)?)
-                }
+                Assessment::Where { .. } => Outline::of(&Pot::load(tx.conn(), piece)?.outline(tx.conn())?),
                 _ => None,
             };
             let said = entity::Finding { at: now.unix_ms, ..said(found, look, outline.as_ref())? };
@@ -267,9 +274,7 @@ impl Studio {
         let bytes = std::fs::read(file).map_err(|_| StudioError::refused("photo", say::photo_unreadable()))?;
         let photo = prepare_photo(&bytes).map_err(|error| StudioError::refused("photo", error))?;
         let stored = self.command(now, |tx| {
-            if query::coats_of_piece(tx.conn(), piece)?.is_empty() {
-                return Err(StudioError::missing("piece"));
-            }
+            Pot::find(tx.conn(), piece)?;
             firing.map(|firing| found::<entity::Firing>(tx.conn(), firing)).transpose()?;
             let same = |known: &entity::Photo| known.sha256 == photo.sha256 && known.firing == firing;
             if let Some(known) = query::photos(tx.conn(), piece)?.into_iter().find(same) {

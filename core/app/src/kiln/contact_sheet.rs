@@ -4,7 +4,7 @@
 use super::load::faults_counted;
 use super::plan::place_words;
 use super::record::{in_a_line, photos};
-use super::{firing_of, firing_title_and_day, glazes, piece_name};
+use super::{Pot, firing_of, firing_title_and_day};
 use crate::date_text::sentence_case;
 use crate::evidence::style;
 use crate::messages::{contact_sheet as say, kiln};
@@ -48,15 +48,15 @@ impl Studio {
             let mut tiles = Vec::new();
             let mut liked = Vec::new();
             for placed in &placed {
-                let coats = query::coats_of_piece(conn, placed.piece)?;
+                let pot = Pot::load(conn, placed.piece)?.in_firing(conn, &firing)?;
                 let finding = query::finding(conn, placed.piece, firing.id)?;
                 liked.extend(finding.as_ref().and_then(|finding| finding.liking));
                 let said = finding.as_ref().map(in_a_line).unwrap_or_default();
-                let photo = photos(conn, self.store.photos(), placed.piece, Some(firing.id))?.pop();
+                let photo = photos(conn, now, self.store.photos(), placed.piece, Some(firing.id))?.pop();
                 tiles.push(ContactTile {
                     photo: photo.map(|photo| photo.preview).unwrap_or_default(),
-                    title: piece_name(conn, &coats)?,
-                    glazes: glazes(conn, &coats)?,
+                    title: pot.name(conn)?,
+                    glazes: pot.glazes(conn)?,
                     detail: sentence_case([place_words(placed), said].join(", ").trim_end_matches(", ")),
                 });
             }

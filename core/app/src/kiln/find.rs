@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::{firing_title_and_day, glazes, outline_of, piece_name};
+use super::{Pot, firing_title_and_day};
 use crate::date_text::{DAY_MS, sentence_case};
 use crate::editor::Value;
 use crate::evidence::{code, parse_id, style};
@@ -183,14 +183,14 @@ fn found(conn: &Connection, now: Now, wanted: &Wanted<'_>) -> Result<Vec<Uuid>> 
 }
 
 fn row(conn: &Connection, now: Now, piece: Uuid) -> Result<Row> {
-    let coats = query::coats_of_piece(conn, piece)?;
-    let when = coats.first().map(|coat| now.moment(coat.at)).unwrap_or_default();
+    let pot = Pot::load(conn, piece)?;
+    let when = pot.begun_at().map(|at| now.moment(at)).unwrap_or_default();
     Ok(Row {
         id: piece.to_string(),
-        title: piece_name(conn, &coats)?,
-        detail: format!("{}, {when}", glazes(conn, &coats)?),
+        title: pot.name(conn)?,
+        detail: format!("{}, {when}", pot.glazes(conn)?),
         chosen: false,
-        outline: outline_of(conn, &coats)?,
+        outline: pot.outline(conn)?,
     })
 }
 

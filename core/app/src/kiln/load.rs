@@ -3,12 +3,12 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::plan::{AIR, Plan, Stands, place_words};
+use super::plan::{AIR, Arranging, Plan, Room, Stands, place_words};
 use super::record::in_a_line;
-use super::{FiringState, firing_of, firing_title, piece_id, piece_name, waiting, when};
+use super::{FiringState, Pot, firing_of, firing_title, is_bisque, piece_id, waiting, when};
 use crate::archive::found;
 use crate::date_text::sentence_case;
-use crate::editor::{Drawing, MOST_SHELVES, Spot};
+use crate::editor::{Drawing, EditorKind, MOST_SHELVES, Spot};
 use crate::evidence::{code, style};
 use crate::in_words::{Named, witnessed};
 use crate::messages::firing as say;
@@ -26,6 +26,8 @@ const LOOKED_THROUGH: u32 = 60;
 
 /// The codes of what is looked at before the kiln. Common practice, no source.
 const CHECKLIST: [&str; 6] = ["dust", "foot", "rim", "knocks", "cracks", "overlap"];
+/// The same before a bisque firing. Common practice, no source.
+const BISQUE_CHECKLIST: [&str; 4] = ["bone_dry", "closed", "stacked", "clay_cracks"];
 
 /// Something to look at before the firing.
 #[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
@@ -62,6 +64,26 @@ pub struct ShelfView {
     pub drawing: Drawing,
 }
 
+/// Pieces of one form that wait, to be ticked together.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct WaitingGroup {
+    /// Which they are: "Breakfast mug: all 10".
+    pub title: String,
+    /// Their ids.
+    pub pieces: Vec<String>,
+}
+
+/// The witness cones: asked for where they are placed, and read after the firing.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, uniffi::Record)]
+pub struct ConesRow {
+    /// What is asked.
+    pub title: String,
+    /// What is known, or what it is for.
+    pub detail: String,
+    /// The editor that it opens, of this firing.
+    pub editor: EditorKind,
+}
+
 /// One firing as its page shows it.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct FiringView {
@@ -77,10 +99,16 @@ pub struct FiringView {
     pub is_loading: bool,
     /// What to look at before; empty once it is fired.
     pub before: Vec<ChecklistItem>,
-    /// The shelves, the lowest first; empty once all is done.
+    /// The witness cones; none once all is done.
+    pub cones: Option<ConesRow>,
+    /// The shelves, the lowest first: to be arranged while it is loaded, a picture after that.
     pub shelves: Vec<ShelfView>,
     /// The pieces that could be put in; empty once all is done.
     pub waiting: Vec<WaitingRow>,
+    /// Those of them that can be ticked together.
+    pub groups: Vec<WaitingGroup>,
+    /// What the button says that adds pieces which were never weighed; empty once all is done.
+    pub add_label: String,
     /// What stands above them.
     pub waiting_label: String,
     /// The pieces in it.
@@ -120,9 +148,11 @@ impl Studio {
             let (next, next_question) = state.map(|state| next(state, pieces.len(), left)).unwrap_or_default();
             let style = style(conn)?;
             let mut notes = notes(&firing, state, &before_it, &style);
-            if is_loading {
+            if is_loading && !is_bisque(&firing) {
                 notes.extend(crowded(&effective));
             }
+            let waiting = if is_open { waiting(conn, now, Some(&firing))? } else { Vec::new() };
+            let arranging = Arranging { can_move: is_loading, can_remove: is_open, may_touch: is_bisque(&firing) };
             Ok(FiringView {
                 id: id.to_owned(),
                 title: firing_title(conn, &firing)?,
@@ -130,8 +160,11 @@ impl Studio {
                 state: sentence_case(&kiln::state(&firing.state)),
                 is_loading,
                 before: if is_loading { before(&firing) } else { Vec::new() },
-                shelves: if is_open { shelves(conn, &effective)? } else { Vec::new() },
-                waiting: if is_open { waiting(conn, now)? } else { Vec::new() },
+                cones: cones(&firing, state),
+                shelves: effective.iter().map(|stands| stands.shelf(conn, arranging)).collect::<Result<_>>()?,
+                groups: if is_open { groups(conn, &waiting)? } else { Vec::new() },
+                waiting,
+                add_label: if is_open { say::add_unweighed() } else { String::new() },
                 waiting_label: if is_loading { say::waiting_label() } else { say::left_out_label() },
                 look_label: match (is_loading || pieces.is_empty(), left) {
                     (true, _) => String::new(),
@@ -161,13 +194,16 @@ impl Studio {
             let shelf = usize::try_from(shelf).ok().filter(|shelf| *shelf < stands.len());
             let shelf = shelf.ok_or_else(|| StudioError::missing("shelf"))?;
             for piece in pieces {
-                if !put(tx, &firing, &mut stands, piece_id(piece)?, shelf, true)? {
+                if !put(tx, &firing, &mut stands, piece_id(piece)?, shelf, at_most(&firing))? {
                     return Err(StudioError::refused("shelf", say::no_room()));
                 }
             }
-            Ok(())
+            Ok(if is_bisque(&firing) { 0 } else { stands[shelf].crowded().1 })
         })?;
-        let sentence = say::loaded(pieces.len(), shelf + 1);
+        let sentence = match stored.value {
+            0 => say::loaded(pieces.len(), shelf + 1),
+            overlapping => say::loaded_and_overlapping(pieces.len(), shelf + 1, overlapping),
+        };
         Ok(CommandResult::new(firing.to_owned(), sentence, stored.undo))
     }
 
@@ -181,11 +217,14 @@ impl Studio {
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
             let mut stands = effective(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
             let (mut fit, mut left) = (0_usize, 0_usize);
-            for piece in waiting(tx.conn(), now)?.into_iter().flat_map(|row| row.pieces) {
+            for piece in waiting(tx.conn(), now, Some(&firing))?.into_iter().flat_map(|row| row.pieces) {
                 let piece = piece_id(&piece)?;
                 let mut is_in = false;
                 for shelf in 0..stands.len() {
-                    is_in = is_in || put(tx, &firing, &mut stands, piece, shelf, false)?;
+                    is_in = is_in || put(tx, &firing, &mut stands, piece, shelf, Room::Apart)?;
+                }
+                if is_bisque(&firing) {
+                    is_in = is_in || put(tx, &firing, &mut stands, piece, 0, Room::Stacked)?;
                 }
                 if is_in { fit += 1 } else { left += 1 }
             }
@@ -202,13 +241,17 @@ impl Studio {
     /// Moves a piece on its shelf, as its grip was dragged to `to`.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+    /// [`StudioError::Refused`] once it was fired; [`StudioError::Missing`] for what is gone.
     pub fn place(&self, now: Now, firing: &str, piece: &str, to: Spot) -> Result<CommandResult> {
         let stored = self.command(now, |tx| {
-            let firing = open_firing(tx.conn(), firing)?;
+            let firing = firing_of(tx.conn(), firing)?;
+            if code::<FiringState>(&firing.state)? != FiringState::Loading {
+                return Err(StudioError::refused("", say::is_fired()));
+            }
             let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
             let placed = placement(tx.conn(), firing.id, piece_id(piece)?)?;
-            let (x_e4, y_e4) = Plan::of(&kiln).at(to);
+            let radius = Plan::of(&kiln).radius(tx.conn(), placed.piece)?;
+            let (x_e4, y_e4) = Plan::of(&kiln).at(to, radius);
             tx.put(&entity::Placement { x_e4, y_e4, ..placed })?;
             Ok(())
         })?;
@@ -239,13 +282,13 @@ impl Studio {
     /// # Errors
     /// [`StudioError::Missing`] when there is no such firing; [`StudioError::Refused`] when that is not on its list.
     pub fn set_checklist_item(&self, now: Now, firing: &str, what: &str, done: bool) -> Result<CommandResult> {
-        if !CHECKLIST.contains(&what) {
-            return Err(StudioError::refused("", say::not_on_checklist()));
-        }
         let stored = self.command(now, |tx| {
             let firing = firing_of(tx.conn(), firing)?;
+            if !checklist(&firing).contains(&what) {
+                return Err(StudioError::refused("", say::not_on_checklist()));
+            }
             let ticked = |code: &str| if code == what { done } else { is_checked(&firing, code) };
-            let codes: Vec<&str> = CHECKLIST.into_iter().filter(|code| ticked(code)).collect();
+            let codes: Vec<&str> = checklist(&firing).iter().copied().filter(|code| ticked(code)).collect();
             tx.put(&entity::Firing { checked: Some(codes.join(",")).filter(|codes| !codes.is_empty()), ..firing })?;
             Ok(())
         })?;
@@ -289,18 +332,18 @@ fn next(state: FiringState, pieces: usize, left: usize) -> (String, String) {
     }
 }
 
-/// Puts a piece on a shelf, `close` to others if it must; false when there is no room. What stands where is kept up to date.
+/// Puts a piece on a shelf; false when there is no room. What stands where is kept up to date.
 fn put(
     tx: &mut Transaction<'_>,
     firing: &entity::Firing,
     effective: &mut [Stands],
     piece: Uuid,
     shelf: usize,
-    close: bool,
+    room: Room,
 ) -> Result<bool> {
     let stood = stands_in(tx.conn(), firing, piece)?;
     let radius = effective[shelf].radius(tx.conn(), piece)?;
-    let Some((x_e4, y_e4)) = effective[shelf].place_for(radius, piece, close) else { return Ok(false) };
+    let Some((x_e4, y_e4)) = effective[shelf].place_for(radius, piece, room) else { return Ok(false) };
     let id = stood.map_or_else(|| tx.new_id(), |stood| stood.id);
     let shelf_number = effective[shelf].number;
     tx.put(&entity::Placement { id, firing: firing.id, piece, shelf: shelf_number, x_e4, y_e4, gone: false })?;
@@ -309,24 +352,59 @@ fn put(
     Ok(true)
 }
 
-/// The piece's place in this firing, if it has one.
-fn stands_in(conn: &Connection, firing: &entity::Firing, piece: Uuid) -> Result<Option<entity::Placement>> {
-    if query::coats_of_piece(conn, piece)?.is_empty() {
-        return Err(StudioError::missing("piece"));
+/// How close pieces may stand where one asks for it.
+fn at_most(firing: &entity::Firing) -> Room {
+    if is_bisque(firing) { Room::Stacked } else { Room::Close }
+}
+
+/// Puts pieces that were never weighed on a shelf of a firing, each where there is room.
+pub(crate) fn put_unweighed(
+    tx: &mut Transaction<'_>,
+    firing: &entity::Firing,
+    pieces: &[Uuid],
+    shelf: usize,
+) -> Result<()> {
+    let kiln: entity::Kiln = found(tx.conn(), firing.kiln)?;
+    let mut stands = effective(tx.conn(), &kiln, &query::placements(tx.conn(), firing.id)?)?;
+    if shelf >= stands.len() {
+        return Err(StudioError::missing("shelf"));
     }
+    for piece in pieces {
+        if !put(tx, firing, &mut stands, *piece, shelf, at_most(firing))? {
+            return Err(StudioError::refused("shelf", say::no_room()));
+        }
+    }
+    Ok(())
+}
+
+/// The piece's place in this firing, if it has one.
+///
+/// # Errors
+/// [`StudioError::Refused`] while it is in another firing that it has not come out of.
+fn stands_in(conn: &Connection, firing: &entity::Firing, piece: Uuid) -> Result<Option<entity::Placement>> {
+    Pot::find(conn, piece)?;
     let mut stands = None;
     for placed in query::placements_of_piece(conn, piece)? {
         if placed.firing == firing.id {
             stands = Some(placed);
-        } else {
-            let other: entity::Firing = found(conn, placed.firing)?;
-            if other.state.parse() == Ok(FiringState::Loading) {
-                let title = firing_title(conn, &other)?;
-                return Err(StudioError::refused("shelf", say::in_another_load(title)));
-            }
+            continue;
+        }
+        let other: entity::Firing = found(conn, placed.firing)?;
+        if !is_out(conn, &placed, &other)? {
+            let title = firing_title(conn, &other)?;
+            return Err(StudioError::refused("shelf", say::in_another_load(title)));
         }
     }
     Ok(stands)
+}
+
+/// Whether a piece has come out of a firing that it was in: all that was in it has, or it was looked at.
+pub(super) fn is_out(conn: &Connection, placed: &entity::Placement, firing: &entity::Firing) -> Result<bool> {
+    match firing.state.parse() {
+        Ok(FiringState::Loading) => Ok(false),
+        Ok(FiringState::Fired) => is_looked_at(conn, placed),
+        Ok(FiringState::Done) | Err(_) => Ok(true),
+    }
 }
 
 fn open_firing(conn: &Connection, id: &str) -> Result<entity::Firing> {
@@ -348,7 +426,50 @@ fn before(firing: &entity::Firing) -> Vec<ChecklistItem> {
         text: say::checklist(code),
         done: is_checked(firing, code),
     };
-    CHECKLIST.into_iter().map(tick).collect()
+    checklist(firing).iter().copied().map(tick).collect()
+}
+
+fn checklist(firing: &entity::Firing) -> &'static [&'static str] {
+    if is_bisque(firing) { &BISQUE_CHECKLIST } else { &CHECKLIST }
+}
+
+fn cones(firing: &entity::Firing, state: Option<FiringState>) -> Option<ConesRow> {
+    let set: Vec<&str> = firing.witnesses.iter().flat_map(|pairs| &pairs.0).map(|(cone, _)| cone.as_str()).collect();
+    match state? {
+        FiringState::Loading => Some(ConesRow {
+            title: say::place_cones(),
+            detail: if set.is_empty() { say::no_cones_yet() } else { set.join(", ") },
+            editor: EditorKind::WitnessCones,
+        }),
+        FiringState::Fired => Some(ConesRow {
+            title: say::read_cones(),
+            detail: if set.is_empty() { say::read_without_cones() } else { set.join(", ") },
+            editor: EditorKind::Firing,
+        }),
+        FiringState::Done => None,
+    }
+}
+
+/// The forms of which several pieces wait, but not all that wait.
+fn groups(conn: &Connection, waiting: &[WaitingRow]) -> Result<Vec<WaitingGroup>> {
+    let mut groups: Vec<(String, usize, Vec<String>)> = Vec::new();
+    for row in waiting {
+        let Some(first) = row.pieces.first() else { continue };
+        let Some(form) = Pot::load(conn, piece_id(first)?)?.form(conn)? else { continue };
+        match groups.iter_mut().find(|(name, ..)| *name == form.name) {
+            Some((_, rows, pieces)) => {
+                *rows += 1;
+                pieces.extend(row.pieces.iter().cloned());
+            }
+            None => groups.push((form.name, 1, row.pieces.clone())),
+        }
+    }
+    groups.retain(|(_, rows, _)| (2..waiting.len()).contains(rows));
+    groups.sort();
+    Ok(groups
+        .into_iter()
+        .map(|(form, _, pieces)| WaitingGroup { title: say::all_of_form(pieces.len(), form), pieces })
+        .collect())
 }
 
 fn is_checked(firing: &entity::Firing, code: &str) -> bool {
@@ -358,6 +479,12 @@ fn is_checked(firing: &entity::Firing, code: &str) -> bool {
 fn lines(now: Now, firing: &entity::Firing, pieces: usize, style: &Style) -> Vec<Line> {
     let mut lines = Vec::new();
     let mut line = |label: String, value: String| lines.push(Line { label, value });
+    if let Some(number) = firing.number {
+        line(say::number(), number.to_string());
+    }
+    if firing.name.is_some() {
+        line(say::name(), firing.name.clone().unwrap_or_default());
+    }
     line(say::begun(), now.moment(firing.at));
     line(say::pieces(), pieces.to_string());
     line(say::cone(), say::cone_and_kind(&firing.cone_kind, &firing.cone));
@@ -415,12 +542,12 @@ fn witnesses(firing: &entity::Firing) -> Vec<Witness> {
 }
 
 fn placed_piece(conn: &Connection, placed: &entity::Placement) -> Result<PlacedPiece> {
-    let coats = query::coats_of_piece(conn, placed.piece)?;
+    let pot = Pot::load(conn, placed.piece)?;
     let finding = query::finding(conn, placed.piece, placed.firing)?;
     let place = sentence_case(&place_words(placed));
     Ok(PlacedPiece {
         piece: placed.piece.to_string(),
-        title: piece_name(conn, &coats)?,
+        title: pot.name(conn)?,
         detail: match finding.as_ref().map(in_a_line) {
             Some(found) if !found.is_empty() => say::place_and_found(place, found),
             _ => place,
@@ -443,14 +570,16 @@ fn effective(conn: &Connection, kiln: &entity::Kiln, placed: &[entity::Placement
     (0..kiln.shelves.clamp(1, MOST_SHELVES)).map(|number| Stands::on(conn, kiln, placed, number)).collect()
 }
 
-fn shelves(conn: &Connection, effective: &[Stands]) -> Result<Vec<ShelfView>> {
-    effective.iter().map(|stands| stands.shelf(conn)).collect()
-}
-
-/// Pieces that stand so close that they may melt together.
-fn crowded(effective: &[Stands]) -> Option<Note> {
-    let (stands, close) = effective.iter().map(|stands| (stands, stands.crowded())).find(|(_, close)| *close > 0)?;
-    Some(Note::attention(say::crowded(close, stands.number + 1, AIR)))
+/// Pieces of which one stands on the other, and those so close that they may melt together: of each the lowest shelf.
+fn crowded(effective: &[Stands]) -> Vec<Note> {
+    let crowded: Vec<(i64, (usize, usize))> =
+        effective.iter().map(|stands| (stands.number + 1, stands.crowded())).collect();
+    let overlap = crowded.iter().find(|(_, (_, overlapping))| *overlapping > 0);
+    let close = crowded.iter().find(|(_, (close, overlapping))| close > overlapping);
+    let overlap = overlap.map(|(shelf, (_, pairs))| Note::warning(say::overlapping(*pairs, *shelf)));
+    let close =
+        close.map(|(shelf, (close, overlapping))| Note::attention(say::crowded(close - overlapping, *shelf, AIR)));
+    overlap.into_iter().chain(close).collect()
 }
 
 // ---- against earlier firings ----

@@ -8,6 +8,7 @@ mod load;
 mod paper;
 mod piece;
 mod plan;
+mod pot;
 mod record;
 mod whereabouts;
 
@@ -34,8 +35,10 @@ pub use assessment::{Assessment, AssessmentView, Choice, FaultChip, ZoneQuestion
 pub use compare::{CompareLine, CompareView};
 pub use contact_sheet::{ContactSheetView, ContactTile};
 pub use find::{Filter, PiecesView};
-pub use load::{ChecklistItem, FiringView, PlacedPiece, ShelfView};
+pub(crate) use load::put_unweighed;
+pub use load::{ChecklistItem, ConesRow, FiringView, PlacedPiece, ShelfView, WaitingGroup};
 pub use piece::PieceView;
+pub(crate) use pot::Pot;
 pub use record::PhotoView;
 
 /// The most coats looked through for pieces that wait.
@@ -53,6 +56,14 @@ coded! {
         /// All that was in it has been looked at, or the potter is done with it.
         Done = "done",
     }
+}
+
+/// The code in [`entity::Firing::fires`] of a firing of bare clay.
+pub(crate) const BISQUE: &str = "bisque";
+
+/// Whether bare clay is fired, and no glaze.
+pub(crate) fn is_bisque(firing: &entity::Firing) -> bool {
+    firing.fires.as_deref() == Some(BISQUE)
 }
 
 /// Equal pieces that wait for a firing: one with a code, or a run of them.
@@ -89,7 +100,7 @@ impl Studio {
     /// Only when the file cannot be read.
     pub fn kiln(&self, now: Now) -> Result<KilnView> {
         self.store.read(|conn| {
-            let waiting: usize = waiting(conn, now)?.iter().map(|row| row.pieces.len()).sum();
+            let waiting: usize = waiting(conn, now, None)?.iter().map(|row| row.pieces.len()).sum();
             let firings = query::firings(conn, FIRINGS)?;
             Ok(KilnView {
                 waiting: say::waiting(waiting),
@@ -113,10 +124,18 @@ fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Ro
     })
 }
 
-/// "Cone 6, garden kiln".
+/// "Firing 12: cone 6, garden kiln", or by the name it was given; without a number where it has none.
 pub(super) fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
     let kiln: entity::Kiln = found(conn, firing.kiln)?;
-    Ok(say::firing_title(&firing.cone, kiln.name))
+    let title = match &firing.name {
+        Some(name) => name.clone(),
+        None if is_bisque(firing) => say::bisque_title(&firing.cone, kiln.name),
+        None => say::firing_title(&firing.cone, kiln.name),
+    };
+    Ok(match firing.number {
+        Some(number) => say::numbered_title(number.to_string(), title),
+        None => sentence_case(&title),
+    })
 }
 
 /// The same with its day.
@@ -125,65 +144,85 @@ fn firing_title_and_day(conn: &Connection, now: Now, firing: &entity::Firing) ->
 }
 
 /// When it was fired, or begun while it was not.
-pub(super) fn when(firing: &entity::Firing) -> i64 {
+pub(crate) fn when(firing: &entity::Firing) -> i64 {
     firing.fired_at.unwrap_or(firing.at)
 }
 
 /// The pieces that wait, the oldest first; those without a code that are alike and of one day make a run. Pieces that are
-/// to be fired again come last.
-fn waiting(conn: &Connection, now: Now) -> Result<Vec<WaitingRow>> {
+/// to be fired again come last. With `firing`, those that could be put into that one.
+fn waiting(conn: &Connection, now: Now, firing: Option<&entity::Firing>) -> Result<Vec<WaitingRow>> {
     let mut rows: Vec<WaitingRow> = Vec::new();
     let mut runs: BTreeMap<(String, String), usize> = BTreeMap::new();
-    for (piece, coats) in unfired(conn, now)? {
-        let Some(first) = coats.first() else { continue };
-        let title = piece_name(conn, &coats)?;
-        let detail = format!("{}, {}", glazes(conn, &coats)?, now.days_ago(first.at));
-        let is_coded = coats.iter().any(|coat| coat.code.is_some());
+    let glazed = if firing.is_some_and(is_bisque) { Vec::new() } else { unfired(conn, now)? };
+    for pot in glazed.into_iter().chain(unweighed(conn, now)?) {
+        let Some(at) = pot.begun_at() else { continue };
+        let title = pot.name(conn)?;
+        let detail = format!("{}, {}", pot.glazes(conn)?, now.days_ago(at));
+        let is_coded = !pot.code().is_empty();
         let run = runs.get(&(title.clone(), detail.clone())).filter(|_| !is_coded);
         match run.and_then(|place| rows.get_mut(*place)) {
-            Some(row) => row.pieces.push(piece.to_string()),
+            Some(row) => row.pieces.push(pot.id.to_string()),
             None => {
                 if !is_coded {
                     runs.insert((title.clone(), detail.clone()), rows.len());
                 }
-                rows.push(WaitingRow { pieces: vec![piece.to_string()], title, detail });
+                rows.push(WaitingRow { pieces: vec![pot.id.to_string()], title, detail });
             }
         }
     }
-    for (finding, coats) in to_fire_again(conn)? {
-        let detail = [glazes(conn, &coats)?, say::to_be_fired_again()].join(", ");
-        rows.push(WaitingRow { pieces: vec![finding.piece.to_string()], title: piece_name(conn, &coats)?, detail });
+    for finding in
+        to_fire_again(conn)?.into_iter().filter(|again| firing.is_none_or(|firing| firing.id != again.firing))
+    {
+        let pot = Pot::load(conn, finding.piece)?;
+        let detail = [pot.glazes(conn)?, say::to_be_fired_again()].join(", ");
+        rows.push(WaitingRow { pieces: vec![finding.piece.to_string()], title: pot.name(conn)?, detail });
     }
     Ok(rows)
 }
 
-/// The pieces that have been in no firing, with their coats.
-fn unfired(conn: &Connection, now: Now) -> Result<Vec<(Uuid, Vec<entity::Coat>)>> {
-    let from = now.unix_ms - query::LONGEST_ON_THE_SHELF_MS;
-    let mut pieces: Vec<(Uuid, Vec<entity::Coat>)> = Vec::new();
+/// The glazed pieces that have been in no firing.
+fn unfired(conn: &Connection, now: Now) -> Result<Vec<Pot>> {
+    let mut pots: Vec<Pot> = Vec::new();
     let mut places: BTreeMap<Uuid, usize> = BTreeMap::new();
-    for coat in query::coats_waiting(conn, from, MOST_WAITING)? {
-        let place = *places.entry(coat.piece).or_insert(pieces.len());
-        match pieces.get_mut(place) {
-            Some((_, coats)) => coats.push(coat),
-            None => pieces.push((coat.piece, vec![coat])),
+    for coat in query::coats_waiting(conn, longest_ago(now), MOST_WAITING)? {
+        let place = *places.entry(coat.piece).or_insert(pots.len());
+        match pots.get_mut(place) {
+            Some(pot) => pot.coats.push(coat),
+            None => pots.push(Pot::weighed(coat.piece, vec![coat])),
         }
     }
-    Ok(pieces)
+    Ok(pots)
 }
 
-/// The pieces that are to be fired again and have not been put into a later firing.
-fn to_fire_again(conn: &Connection) -> Result<Vec<(entity::Finding, Vec<entity::Coat>)>> {
-    let mut pieces = Vec::new();
+/// The pieces that were never weighed and are in no firing, as when they were taken out of one again.
+fn unweighed(conn: &Connection, now: Now) -> Result<Vec<Pot>> {
+    let pieces = query::unweighed_waiting(conn, longest_ago(now), MOST_WAITING)?;
+    Ok(pieces.into_iter().map(Pot::unweighed).collect())
+}
+
+fn longest_ago(now: Now) -> i64 {
+    now.unix_ms.saturating_sub(query::LONGEST_ON_THE_SHELF_MS)
+}
+
+/// What was found on the pieces that are to be fired again and have not been put into a later firing.
+fn to_fire_again(conn: &Connection) -> Result<Vec<entity::Finding>> {
+    let mut again = Vec::new();
     for finding in query::findings_again(conn, MOST_WAITING)? {
-        // Placements are in the order of their firings: the last one is the latest.
-        let latest = query::placements_of_piece(conn, finding.piece)?.pop();
-        if latest.is_some_and(|placed| placed.firing == finding.firing) {
-            let coats = query::coats_of_piece(conn, finding.piece)?;
-            pieces.push((finding, coats));
+        let Some(came_from) = entity::Firing::load(conn, finding.firing)?.filter(|firing| !firing.gone) else {
+            continue;
+        };
+        let mut waits = true;
+        for placed in query::placements_of_piece(conn, finding.piece)? {
+            if placed.firing != came_from.id {
+                let other: entity::Firing = found(conn, placed.firing)?;
+                waits = waits && load::is_out(conn, &placed, &other)? && when(&other) < when(&came_from);
+            }
+        }
+        if waits {
+            again.push(finding);
         }
     }
-    Ok(pieces)
+    Ok(again)
 }
 
 fn form_name(conn: &Connection, coat: &entity::Coat) -> Result<String> {

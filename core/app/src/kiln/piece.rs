@@ -2,12 +2,12 @@
 
 use super::plan::place_words;
 use super::record::{PhotoView, in_a_line, photos, record};
-use super::{firing_title, piece_id, piece_name, when};
+use super::{Pot, firing_title, piece_id, when};
 use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::evidence::style;
 use crate::messages::piece as say;
-use crate::{Line, Now, Result, Row, Studio, StudioError};
+use crate::{Line, Now, Result, Row, Studio};
 use laydown_store::entity;
 use laydown_store::query;
 
@@ -26,6 +26,8 @@ pub struct PieceView {
     pub unfired: String,
     /// Its photographs, the oldest first.
     pub photos: Vec<PhotoView>,
+    /// Whether it was only put into a firing and never weighed, so that what it is called can be changed.
+    pub is_unweighed: bool,
 }
 
 #[uniffi::export]
@@ -33,14 +35,11 @@ impl Studio {
     /// A piece's page.
     ///
     /// # Errors
-    /// [`StudioError::Missing`] when nothing is known of it.
+    /// [`crate::StudioError::Missing`] when nothing is known of it.
     pub fn piece(&self, now: Now, id: &str) -> Result<PieceView> {
         let piece = piece_id(id)?;
         self.store.read(|conn| {
-            let coats = query::coats_of_piece(conn, piece)?;
-            if coats.is_empty() {
-                return Err(StudioError::missing("piece"));
-            }
+            let pot = Pot::find(conn, piece)?;
             let firing = |placed: entity::Placement| -> Result<Row> {
                 let firing: entity::Firing = found(conn, placed.firing)?;
                 let finding = query::finding(conn, piece, firing.id)?;
@@ -59,11 +58,12 @@ impl Studio {
             let placed = query::placements_of_piece(conn, piece)?;
             Ok(PieceView {
                 piece: id.to_owned(),
-                title: piece_name(conn, &coats)?,
-                coats: record(conn, now, &coats, &style(conn)?)?,
+                title: pot.name(conn)?,
+                coats: record(conn, now, &pot.coats, &style(conn)?)?,
                 firings: placed.into_iter().map(firing).collect::<Result<_>>()?,
                 unfired: say::unfired(),
-                photos: photos(conn, self.store.photos(), piece, None)?,
+                photos: photos(conn, now, self.store.photos(), piece, None)?,
+                is_unweighed: pot.is_unweighed(),
             })
         })
     }

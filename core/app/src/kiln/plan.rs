@@ -4,24 +4,21 @@
 use rusqlite::Connection;
 use uuid::Uuid;
 
-use super::{ShelfView, piece_name};
+use super::{Pot, ShelfView};
 use crate::Result;
 use crate::editor::{Drawing, Grip, Ink, Shape, Spot};
 use crate::editor::{LARGEST_SHELF, SMALLEST_SHELF};
-use crate::evidence::usable;
-use crate::form_geometry::shape;
 use crate::messages::{firing, kiln};
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::units::Millimetres;
-use laydown_store::entity::{self, Entity};
-use laydown_store::query;
+use laydown_store::entity;
 
 /// Air left between two pieces, mm: glazes touch, melt together and never part. Common practice, no source.
 pub(super) const AIR: f64 = 6.0;
 /// Half the width of a usual mug, mm, for a form without a size.
 const USUAL_RADIUS: f64 = 45.0;
-/// Corners by which a circle is drawn.
-const CORNERS: usize = 72;
+/// Two pieces overlap where their circles do by more than this, mm: a drawn circle is no finer.
+const DRAWN: f64 = 0.5;
 /// The step in which a place is looked for, as a part of the shelf.
 const SEARCH: usize = 60;
 /// Places are kept in such parts of the shelf's width and depth.
@@ -48,6 +45,17 @@ pub(super) struct Stand {
     radius: f64,
 }
 
+/// How much room a piece needs on a shelf.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Room {
+    /// [`AIR`] all around.
+    Apart,
+    /// As much as there is.
+    Close,
+    /// None: bare clay may stand on other ware.
+    Stacked,
+}
+
 /// One shelf with what stands on it.
 pub(super) struct Stands {
     plan: Plan,
@@ -65,6 +73,12 @@ impl Plan {
         Plan { round: kiln.round, across, deep }
     }
 
+    /// Half of a piece's width at its widest, in widths of the shelf.
+    pub(super) fn radius(&self, conn: &Connection, piece: Uuid) -> Result<f64> {
+        let widest = Pot::load(conn, piece)?.shape(conn)?.and_then(|form| widest(&form));
+        Ok(widest.unwrap_or(USUAL_RADIUS) / self.across)
+    }
+
     fn tall(&self) -> f64 {
         self.deep / self.across
     }
@@ -73,15 +87,20 @@ impl Plan {
         if self.round { std::f64::consts::PI / 4.0 } else { self.tall() }
     }
 
-    /// The place on the shelf nearest to a spot of the drawing, as it is kept.
-    pub(super) fn at(&self, spot: Spot) -> (i64, i64) {
+    /// The place nearest to a spot of the drawing where a piece this wide is whole on the shelf, as it is kept; the middle of a
+    /// shelf that it is too wide for.
+    pub(super) fn at(&self, spot: Spot, radius: f64) -> (i64, i64) {
         let finite = |value: f64| if value.is_finite() { value } else { 0.5 };
         let (x, y) = (finite(spot.x), self.tall() - finite(spot.y));
         if !self.round {
-            return self.saved(x.clamp(0.0, 1.0), y.clamp(0.0, self.tall()));
+            let within = |place: f64, size: f64| {
+                if 2.0 * radius < size { place.clamp(radius, size - radius) } else { size / 2.0 }
+            };
+            return self.saved(within(x, 1.0), within(y, self.tall()));
         }
-        let (from_x, from_y) = (x - 0.5, y - 0.5);
-        let shrink = (0.5 / from_x.hypot(from_y).max(0.5)).min(1.0);
+        let (from_x, from_y, most) = (x - 0.5, y - 0.5, (0.5 - radius).max(0.0));
+        let away = from_x.hypot(from_y);
+        let shrink = if away > most { most / away } else { 1.0 };
         self.saved(0.5 + from_x * shrink, 0.5 + from_y * shrink)
     }
 
@@ -98,13 +117,12 @@ impl Plan {
         }
     }
 
-    fn outline(&self) -> Vec<Spot> {
+    fn outline(&self, ink: Ink) -> Shape {
         if self.round {
-            circle(0.5, 0.5, 0.5)
-        } else {
-            let corners = [(0.0, 0.0), (1.0, 0.0), (1.0, self.tall()), (0.0, self.tall())];
-            corners.map(|(x, y)| Spot { x, y }).to_vec()
+            return Shape::circle(ink, Spot { x: 0.5, y: 0.5 }, 0.5);
         }
+        let corners = [(0.0, 0.0), (1.0, 0.0), (1.0, self.tall()), (0.0, self.tall()), (0.0, 0.0)];
+        Shape::of(ink, corners.map(|(x, y)| Spot { x, y }).to_vec())
     }
 }
 
@@ -135,23 +153,19 @@ impl Stands {
         self.pieces.retain(|stand| stand.piece != piece);
     }
 
-    /// Half of a piece's width at its widest, in widths of the shelf.
     pub(super) fn radius(&self, conn: &Connection, piece: Uuid) -> Result<f64> {
-        let coats = query::coats_of_piece(conn, piece)?;
-        let form = coats.first().map(|coat| entity::Form::load(conn, coat.form)).transpose()?.flatten();
-        let widest = form.map(|form| usable(shape(conn, &form))).transpose()?.flatten().and_then(|form| widest(&form));
-        Ok(widest.unwrap_or(USUAL_RADIUS) / self.plan.across)
+        self.plan.radius(conn, piece)
     }
 
     /// A place for one more piece, as it is kept: the first free one from the back left; where none is free, and pieces may
-    /// stand close, the one with the most room around it. `None` when there is no such place, or the pieces would cover more
-    /// than the shelf.
-    pub(super) fn place_for(&self, radius: f64, piece: Uuid, close: bool) -> Option<(i64, i64)> {
+    /// stand close, the one with the most room around it. `None` when there is no such place, or pieces that cannot be stacked
+    /// would cover more than the shelf.
+    pub(super) fn place_for(&self, radius: f64, piece: Uuid, room: Room) -> Option<(i64, i64)> {
         let plan = &self.plan;
         let others: Vec<&Stand> = self.pieces.iter().filter(|stand| stand.piece != piece).collect();
         let circle = |radius: f64| std::f64::consts::PI * radius.powi(2);
         let covered: f64 = others.iter().map(|stand| circle(stand.radius)).sum();
-        if !others.is_empty() && covered + circle(radius) > plan.area() {
+        if room != Room::Stacked && !others.is_empty() && covered + circle(radius) > plan.area() {
             return None;
         }
         let rows = (SEARCH as f64 * plan.tall()) as usize;
@@ -161,61 +175,92 @@ impl Stands {
         let mut best = (f64::NEG_INFINITY, 0.5, plan.tall() / 2.0);
         for (x, y) in places.filter(|&(x, y)| plan.has_room(x, y, radius)) {
             let gap = |stand: &&Stand| (stand.x - x).hypot(stand.y - y) - stand.radius - radius;
-            let room = others.iter().map(gap).fold(f64::INFINITY, f64::min);
-            if room * plan.across >= AIR {
+            let around = others.iter().map(gap).fold(f64::INFINITY, f64::min);
+            if around * plan.across >= AIR {
                 return Some(plan.saved(x, y));
             }
-            if room > best.0 {
-                best = (room, x, y);
+            if around > best.0 {
+                best = (around, x, y);
             }
         }
-        (close || others.is_empty()).then(|| plan.saved(best.1, best.2))
+        (room != Room::Apart || others.is_empty()).then(|| plan.saved(best.1, best.2))
     }
 
-    /// How many pairs of pieces stand closer than [`AIR`].
-    pub(super) fn crowded(&self) -> usize {
-        let (plan, stands) = (&self.plan, &self.pieces);
-        let close = |one: &Stand, other: &Stand| {
-            ((one.x - other.x).hypot(one.y - other.y) - one.radius - other.radius) * plan.across < AIR - 0.5
-        };
-        let pairs = stands.iter().enumerate().flat_map(|(at, one)| stands[..at].iter().map(move |other| (one, other)));
-        pairs.filter(|(one, other)| close(one, other)).count()
+    /// How many pairs of pieces stand closer than [`AIR`], and how many of them one on the other.
+    pub(super) fn crowded(&self) -> (usize, usize) {
+        let gaps: Vec<f64> = self.gaps().map(|(.., gap)| gap).collect();
+        let closer = |than: f64| gaps.iter().filter(|gap| **gap < than - DRAWN).count();
+        (closer(AIR), closer(0.0))
     }
 
-    /// The shelf with its pieces.
-    pub(super) fn shelf(&self, conn: &Connection) -> Result<ShelfView> {
+    /// Each pair of pieces with the air between them, mm; below nothing where they overlap.
+    fn gaps(&self) -> impl Iterator<Item = (&Stand, &Stand, f64)> {
+        let pairs = self
+            .pieces
+            .iter()
+            .enumerate()
+            .flat_map(|(at, one)| self.pieces[..at].iter().map(move |other| (one, other)));
+        pairs.map(|(one, other)| {
+            let gap = (one.x - other.x).hypot(one.y - other.y) - one.radius - other.radius;
+            (one, other, gap * self.plan.across)
+        })
+    }
+
+    /// The shelf with its pieces: to be arranged, or, once it was fired, to be looked at.
+    pub(super) fn shelf(&self, conn: &Connection, arranging: Arranging) -> Result<ShelfView> {
         let (plan, stands, number) = (&self.plan, &self.pieces, self.number);
-        let mut shapes = vec![Shape { ink: Ink::Bisque, spots: plan.outline() }];
+        let overlapping: Vec<Uuid> = match arranging.may_touch {
+            true => Vec::new(),
+            false => self
+                .gaps()
+                .filter(|(.., gap)| *gap < -DRAWN)
+                .flat_map(|(one, other, _)| [one.piece, other.piece])
+                .collect(),
+        };
         let mut grips = Vec::new();
         let mut covered = 0.0;
         for stand in stands {
             covered += std::f64::consts::PI * stand.radius.powi(2);
+            let pot = Pot::load(conn, stand.piece)?;
             let at = Spot { x: stand.x, y: plan.tall() - stand.y };
-            shapes.push(Shape { ink: Ink::Glazed, spots: circle(at.x, at.y, stand.radius) });
-            shapes.push(Shape { ink: Ink::Line, spots: closed(circle(at.x, at.y, stand.radius)) });
             grips.push(Grip {
-                key: stand.piece.to_string(),
-                at,
-                line: Vec::new(),
-                name: piece_name(conn, &query::coats_of_piece(conn, stand.piece)?)?,
-                removable: true,
+                movable: arranging.can_move,
+                radius: stand.radius,
+                label: pot.label(conn)?,
+                warns: overlapping.contains(&stand.piece),
+                ..Grip::point(stand.piece.to_string(), at, pot.name(conn)?, arranging.can_remove)
             });
         }
-        shapes.push(Shape { ink: Ink::Line, spots: closed(plan.outline()) });
         let free = (100.0 * (1.0 - covered / plan.area())).clamp(0.0, 100.0);
+        let free = format!("{free:.0}");
         Ok(ShelfView {
             number: u32::try_from(number).unwrap_or_default(),
-            title: firing::shelf_title(stands.len(), number + 1, format!("{free:.0}")),
+            title: if arranging.can_move {
+                firing::shelf_title(stands.len(), number + 1, free)
+            } else {
+                firing::shelf_title_fired(stands.len(), number + 1)
+            },
             drawing: Drawing {
                 below: String::new(),
                 tall: plan.tall(),
                 photo: String::new(),
-                shapes,
+                shapes: vec![plan.outline(Ink::Bisque), plan.outline(Ink::Line)],
                 grips,
-                words: firing::shelf_help(),
+                words: if arranging.can_move { firing::shelf_help() } else { firing::shelf_as_fired() },
             },
         })
     }
+}
+
+/// What can be done on the plan of a shelf.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Arranging {
+    /// Pieces can be dragged.
+    pub(super) can_move: bool,
+    /// Pieces can be taken off.
+    pub(super) can_remove: bool,
+    /// Bare clay may touch, and stand on other ware.
+    pub(super) may_touch: bool,
 }
 
 /// Where a piece stood: "shelf 2, back left".
@@ -230,14 +275,4 @@ fn widest(form: &Form) -> Option<f64> {
         let face = form.zone(ZoneKind::Whole)?.area.value() * 100.0;
         Some((face / std::f64::consts::PI).sqrt())
     })
-}
-
-fn circle(x: f64, y: f64, radius: f64) -> Vec<Spot> {
-    let turn = |corner: usize| std::f64::consts::TAU * corner as f64 / CORNERS as f64;
-    (0..CORNERS).map(|corner| Spot { x: x + radius * turn(corner).cos(), y: y + radius * turn(corner).sin() }).collect()
-}
-
-fn closed(mut spots: Vec<Spot>) -> Vec<Spot> {
-    spots.extend(spots.first().copied());
-    spots
 }

@@ -4,10 +4,12 @@ use rusqlite::Connection;
 use serde::Serialize;
 use uuid::Uuid;
 
+use super::firing_title_and_day;
 use super::whereabouts::Whereabouts;
+use crate::date_text::sentence_case;
 use crate::evidence::{sg_in_words, step_of};
 use crate::in_words::{StyleWords, name_of};
-use crate::messages::{came_out, common, kiln};
+use crate::messages::{came_out, common, kiln, piece};
 use crate::{Line, Now, Result};
 use laydown_domain::kiln::fault::Fault;
 use laydown_domain::units::{Grams, Laydown, Style};
@@ -29,6 +31,8 @@ pub struct PhotoView {
     pub file: String,
     /// A small upright copy of it.
     pub preview: String,
+    /// The firing that it shows the piece after, or when it was taken where it belongs to none.
+    pub caption: String,
 }
 
 /// What was found, in a line: "inside right, outside thick, running, liked 4".
@@ -77,14 +81,45 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
 
 /// The photographs of a piece, those of one firing only where `firing` names it. One whose file has not come to this
 /// phone, as from a phone's own backup, is left out until it does.
-pub(super) fn photos(conn: &Connection, files: &Photos, piece: Uuid, firing: Option<Uuid>) -> Result<Vec<PhotoView>> {
-    let all = query::photos(conn, piece)?;
+pub(super) fn photos(
+    conn: &Connection,
+    now: Now,
+    files: &Photos,
+    of_piece: Uuid,
+    firing: Option<Uuid>,
+) -> Result<Vec<PhotoView>> {
+    let all = query::photos(conn, of_piece)?;
     let of_firing = all.into_iter().filter(|photo| firing.is_none() || photo.firing == firing);
     let wanted = of_firing.filter(|photo| files.has(&photo.sha256));
-    let view = |photo: entity::Photo| PhotoView {
-        id: photo.id.to_string(),
-        file: files.file(&photo.sha256).to_string_lossy().into_owned(),
-        preview: files.preview(&photo.sha256).to_string_lossy().into_owned(),
+    let view = |photo: entity::Photo| -> Result<PhotoView> {
+        let firing = photo.firing.map(|firing| entity::Firing::load(conn, firing)).transpose()?.flatten();
+        Ok(PhotoView {
+            id: photo.id.to_string(),
+            file: files.file(&photo.sha256).to_string_lossy().into_owned(),
+            preview: files.preview(&photo.sha256).to_string_lossy().into_owned(),
+            caption: match firing {
+                Some(firing) => firing_title_and_day(conn, now, &firing)?,
+                None => now.moment(photo.at),
+            },
+        })
     };
-    Ok(wanted.map(view).collect())
+    wanted.map(view).collect()
+}
+
+/// What came out of the firings that a piece was in before this one: a line for each, the oldest first.
+pub(super) fn earlier_firings(conn: &Connection, now: Now, of_piece: Uuid, firing: Uuid) -> Result<Vec<Line>> {
+    let mut lines = Vec::new();
+    for placed in query::placements_of_piece(conn, of_piece)? {
+        if placed.firing == firing {
+            break;
+        }
+        let Some(before) = entity::Firing::load(conn, placed.firing)? else { continue };
+        let found =
+            query::finding(conn, of_piece, placed.firing)?.as_ref().map(in_a_line).filter(|said| !said.is_empty());
+        lines.push(Line {
+            label: firing_title_and_day(conn, now, &before)?,
+            value: found.map_or_else(piece::not_looked_at, |said| sentence_case(&said)),
+        });
+    }
+    Ok(lines)
 }

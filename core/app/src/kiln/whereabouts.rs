@@ -113,21 +113,18 @@ impl Outline {
         let inner: Vec<Spot> = half(-1.0, WALL, WALL).into_iter().rev().collect();
         let wall = [half(-1.0, 0.0, 0.0), inner.clone(), vec![self.spot(0.0, 0.0)]].concat();
         let shapes = vec![
-            Shape { ink: Ink::Glazed, spots: to_axis(half(1.0, 0.0, 0.0)) },
-            Shape { ink: Ink::Bisque, spots: to_axis(half(-1.0, WALL, WALL)) },
-            Shape { ink: Ink::Clay, spots: wall.clone() },
-            Shape { ink: Ink::Line, spots: wall },
-            Shape { ink: Ink::Line, spots: half(1.0, 0.0, 0.0) },
-            Shape { ink: Ink::Guide, spots: vec![self.spot(0.0, 0.0), self.spot(0.0, rim + MARGIN / 2.0)] },
+            Shape::of(Ink::Glazed, to_axis(half(1.0, 0.0, 0.0))),
+            Shape::of(Ink::Bisque, to_axis(half(-1.0, WALL, WALL))),
+            Shape::of(Ink::Clay, wall.clone()),
+            Shape::of(Ink::Line, wall),
+            Shape::of(Ink::Line, half(1.0, 0.0, 0.0)),
+            Shape::of(Ink::Guide, vec![self.spot(0.0, 0.0), self.spot(0.0, rim + MARGIN / 2.0)]),
         ];
         let placed = faults.iter().filter_map(|(fault, place)| place.map(|place| (*fault, place)));
         let grips: Vec<Grip> = placed
-            .map(|(fault, place)| Grip {
-                key: fault.code().to_owned(),
-                at: self.spot_of(place),
-                line: Vec::new(),
-                name: FaultChip::placed(fault, Some(place)),
-                removable: true,
+            .map(|(fault, place)| {
+                let name = FaultChip::placed(fault, Some(place));
+                Grip::point(fault.code().to_owned(), self.spot_of(place), name, true)
             })
             .collect();
         let asked = faults.last().map(|(fault, _)| say::where_is(fault.code()));

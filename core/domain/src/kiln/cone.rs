@@ -192,6 +192,24 @@ const LARGE: &[(&str, f64, f64)] = &[
     ("13", 1321.0, 1346.0),
 ];
 
+/// Witness cones stand at most so many cones from the one aimed at; further off they tell nothing of it. Common practice, no
+/// source.
+const NEAR: usize = 3;
+
+/// What was probably meant by witness cones that are all far from the cone aimed at: the same numbers with the leading zero that
+/// was forgotten, or without one too many, where that brings them nearer. `None` where nothing speaks for that.
+pub fn likely_meant(aimed: Cone, witnesses: &[Cone]) -> Option<Vec<Cone>> {
+    let nearest = |cones: &[Cone]| cones.iter().map(|cone| cone.0.abs_diff(aimed.0)).min();
+    let now = nearest(witnesses).filter(|away| *away > NEAR)?;
+    let zero_turned = |cone: &Cone| match cone.code().strip_prefix('0') {
+        Some(without) => without.parse().ok(),
+        None => format!("0{}", cone.code()).parse().ok(),
+    };
+    let mut meant = witnesses.iter().map(zero_turned).collect::<Option<Vec<Cone>>>()?;
+    meant.sort_unstable();
+    (nearest(&meant)? < now).then_some(meant)
+}
+
 /// A witness cone as it was read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Witness {
@@ -260,6 +278,23 @@ mod tests {
             assert_eq!(cone("6").bends_at(ConeKind::Large, rate), None);
         }
         assert_eq!(cone("022").bends_at(ConeKind::Large, 60.0), None);
+    }
+
+    #[test]
+    fn a_forgotten_zero_is_asked_about_and_a_usual_set_is_not() {
+        let meant = |aimed: &str, typed: &[&str]| {
+            let typed: Vec<Cone> = typed.iter().map(|code| cone(code)).collect();
+            likely_meant(cone(aimed), &typed).map(|cones| cones.iter().map(|cone| cone.code()).collect::<Vec<_>>())
+        };
+        assert_eq!(meant("01", &["5", "6", "7"]), Some(vec!["07", "06", "05"]));
+        assert_eq!(meant("6", &["05", "06", "07"]), Some(vec!["5", "6", "7"]));
+        assert_eq!(meant("06", &["6"]), Some(vec!["06"]));
+        assert_eq!(meant("10", &["010"]), Some(vec!["10"]));
+        for (aimed, usual) in [("6", &["5", "6", "7"][..]), ("01", &["02", "01", "1"]), ("1", &["02"]), ("6", &[])] {
+            assert_eq!(meant(aimed, usual), None, "{aimed} {usual:?}");
+        }
+        // Far away, but no zero explains it.
+        assert_eq!((meant("10", &["6"]), meant("6", &["13"])), (None, None));
     }
 
     #[test]

@@ -19,6 +19,8 @@ public final class EditorScreen {
     public var hasSomethingToSave: Bool { !entered.isEmpty && view?.saveLabel.isEmpty == false }
     /// Whether it was kept or removed, so that there is nothing left to do here.
     public private(set) var isDone = false
+    /// Where what was kept leads; nil for back.
+    public private(set) var next: Place?
 
     private let frame: AppModel
     private let kind: EditorKind
@@ -125,6 +127,26 @@ public final class EditorScreen {
         }
     }
 
+    // MARK: Days
+
+    /// The day that stands in a field as ISO 8601 writes it, here; today where that is no day.
+    public static func date(of text: String) -> Date {
+        isoDays.date(from: text) ?? Date()
+    }
+
+    /// A day as it stands in a field.
+    public static func text(of date: Date) -> String {
+        isoDays.string(from: date)
+    }
+
+    private static let isoDays: DateFormatter = {
+        let days = DateFormatter()
+        days.calendar = Calendar(identifier: .gregorian)
+        days.locale = Locale(identifier: "en_US_POSIX")
+        days.dateFormat = "yyyy-MM-dd"
+        return days
+    }()
+
     // MARK: Folders
 
     /// A folder was chosen for a field.
@@ -163,7 +185,9 @@ public final class EditorScreen {
                 if hasSecrets { try secrets.save(typed, of: fields) }
                 return saved
             }
-            guard await frame.save(command, refused: refuse) else { return }
+            guard let saved = await frame.saved(command, refused: refuse) else { return }
+            // A firing that is begun is loaded next.
+            if kind == .firing, id.isEmpty { next = .firing(saved.id) }
             if kind == .preference { await frame.open() }
             leave()
         }

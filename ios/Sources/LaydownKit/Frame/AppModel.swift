@@ -141,12 +141,22 @@ public final class AppModel {
     ///
     /// - Returns: Whether it was kept.
     func save(_ command: @escaping StudioWork.Call<CommandResult>, refused: (any Error) -> Void) async -> Bool {
+        await saved(command, refused: refused) != nil
+    }
+
+    /// As `save`.
+    ///
+    /// - Returns: What was kept; nil where nothing was.
+    func saved(
+        _ command: @escaping StudioWork.Call<CommandResult>, refused: (any Error) -> Void
+    ) async -> CommandResult? {
         do {
-            offer.tell(try await work.ask(command))
-            return true
+            let saved = try await work.ask(command)
+            offer.tell(saved)
+            return saved
         } catch {
             refused(error)
-            return false
+            return nil
         }
     }
 

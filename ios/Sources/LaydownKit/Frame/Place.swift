@@ -104,7 +104,7 @@ extension Place: Codable {
 
 extension EditorKind {
     static let all: [EditorKind] = [
-        .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .coat,
+        .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .coat,
         .preference,
         .syncLocation,
     ]
@@ -117,6 +117,8 @@ extension EditorKind {
         case .body: "body"
         case .kiln: "kiln"
         case .firing: "firing"
+        case .witnessCones: "witness_cones"
+        case .piece: "piece"
         case .glaze: "glaze"
         case .bucket: "bucket"
         case .check: "check"

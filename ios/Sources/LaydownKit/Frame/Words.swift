@@ -209,78 +209,78 @@ public enum Words {
     }
     /// `photo-off`
     public static var photoOff: String { say(93) }
+    /// `change-piece`
+    public static var changePiece: String { say(94) }
     /// `close`
-    public static var close: String { say(94) }
+    public static var close: String { say(95) }
     /// `next-piece`
-    public static var nextPiece: String { say(95) }
+    public static var nextPiece: String { say(96) }
     /// `last-piece`
-    public static var lastPiece: String { say(96) }
+    public static var lastPiece: String { say(97) }
     /// `previous-piece`
-    public static var previousPiece: String { say(97) }
+    public static var previousPiece: String { say(98) }
     /// `answer-is`
     public static func answerIs(_ question: some CustomStringConvertible, _ answer: some CustomStringConvertible) -> String {
-        say(98, [question.description, answer.description])
+        say(99, [question.description, answer.description])
     }
     /// `answer-chosen`
     public static func answerChosen(_ question: some CustomStringConvertible, _ answer: some CustomStringConvertible) -> String {
-        say(99, [question.description, answer.description])
+        say(100, [question.description, answer.description])
     }
     /// `fault-chosen`
     public static func faultChosen(_ fault: some CustomStringConvertible) -> String {
-        say(100, [fault.description])
+        say(101, [fault.description])
     }
     /// `liking`
-    public static var liking: String { say(101) }
+    public static var liking: String { say(102) }
     /// `faults`
-    public static var faults: String { say(102) }
+    public static var faults: String { say(103) }
     /// `where-away`
-    public static var whereAway: String { say(103) }
+    public static var whereAway: String { say(104) }
     /// `note`
-    public static var note: String { say(104) }
+    public static var note: String { say(105) }
     /// `note-hint`
-    public static var noteHint: String { say(105) }
+    public static var noteHint: String { say(106) }
     /// `control-piece`
-    public static var controlPiece: String { say(106) }
+    public static var controlPiece: String { say(107) }
     /// `fire-again`
-    public static var fireAgain: String { say(107) }
+    public static var fireAgain: String { say(108) }
     /// `as-weighed`
-    public static var asWeighed: String { say(108) }
+    public static var asWeighed: String { say(109) }
     /// `whole-piece`
-    public static var wholePiece: String { say(109) }
+    public static var wholePiece: String { say(110) }
     /// `whole-piece-detail`
-    public static var wholePieceDetail: String { say(110) }
+    public static var wholePieceDetail: String { say(111) }
     /// `fired`
-    public static var fired: String { say(111) }
+    public static var fired: String { say(112) }
     /// `compare`
-    public static var compare: String { say(112) }
+    public static var compare: String { say(113) }
     /// `compare-detail`
-    public static var compareDetail: String { say(113) }
+    public static var compareDetail: String { say(114) }
     /// `beside`
-    public static var beside: String { say(114) }
+    public static var beside: String { say(115) }
     /// `compare-with`
-    public static var compareWith: String { say(115) }
+    public static var compareWith: String { say(116) }
     /// `differs`
     public static func differs(_ label: some CustomStringConvertible) -> String {
-        say(116, [label.description])
+        say(117, [label.description])
     }
     /// `left-photo`
-    public static var leftPhoto: String { say(117) }
+    public static var leftPhoto: String { say(118) }
     /// `right-photo`
-    public static var rightPhoto: String { say(118) }
+    public static var rightPhoto: String { say(119) }
     /// `code-on-foot`
-    public static var codeOnFoot: String { say(119) }
+    public static var codeOnFoot: String { say(120) }
     /// `code-hint`
-    public static var codeHint: String { say(120) }
+    public static var codeHint: String { say(121) }
     /// `contact-sheet`
-    public static var contactSheet: String { say(121) }
+    public static var contactSheet: String { say(122) }
     /// `contact-sheet-detail`
-    public static var contactSheetDetail: String { say(122) }
+    public static var contactSheetDetail: String { say(123) }
     /// `share-picture`
-    public static var sharePicture: String { say(123) }
+    public static var sharePicture: String { say(124) }
     /// `share-pdf`
-    public static var sharePdf: String { say(124) }
-    /// `share-charts`
-    public static var shareCharts: String { say(125) }
+    public static var sharePdf: String { say(125) }
     /// `print`
     public static var print: String { say(126) }
     /// `page-of`
@@ -604,6 +604,7 @@ public enum Words {
             "Saving the picture…",
             "Photo \u{1}0\u{1} of \u{1}1\u{1}. Tap to look closer.",
             "Remove photo",
+            "Its name, code and form",
             "Close",
             "Next piece",
             "Back to firing",
@@ -635,7 +636,6 @@ public enum Words {
             "All pieces of this firing on one page, to share, print or save",
             "Share as a picture",
             "Share as a PDF",
-            "Share charts",
             "Print",
             "Page \u{1}0\u{1} of \u{1}1\u{1}",
             "No photo",
@@ -828,6 +828,7 @@ public enum Words {
             "Bild wird gespeichert…",
             "Foto \u{1}0\u{1} von \u{1}1\u{1}. Zum Vergrößern antippen.",
             "Foto entfernen",
+            "Name, Code und Form",
             "Schließen",
             "Nächstes Stück",
             "Zurück zum Brand",
@@ -859,7 +860,6 @@ public enum Words {
             "Alle Stücke dieses Brandes auf einer Seite, zum Teilen, Drucken oder Speichern",
             "Als Bild teilen",
             "Als PDF teilen",
-            "Diagramme teilen",
             "Drucken",
             "Seite \u{1}0\u{1} von \u{1}1\u{1}",
             "Kein Foto",
@@ -1052,6 +1052,7 @@ public enum Words {
             "Guardando la imagen…",
             "Foto \u{1}0\u{1} de \u{1}1\u{1}. Tocar para verla de cerca.",
             "Quitar la foto",
+            "Su nombre, su código y su forma",
             "Cerrar",
             "Pieza siguiente",
             "Volver a la cocción",
@@ -1083,7 +1084,6 @@ public enum Words {
             "Todas las piezas de esta cocción en una página, para compartir, imprimir o guardar",
             "Compartir como imagen",
             "Compartir como PDF",
-            "Compartir los gráficos",
             "Imprimir",
             "Página \u{1}0\u{1} de \u{1}1\u{1}",
             "Sin foto",
@@ -1276,6 +1276,7 @@ public enum Words {
             "Enregistrement de l’image…",
             "Photo \u{1}0\u{1} sur \u{1}1\u{1}. Touchez pour voir de plus près.",
             "Retirer la photo",
+            "Son nom, son code et sa forme",
             "Fermer",
             "Pièce suivante",
             "Retour à la cuisson",
@@ -1307,7 +1308,6 @@ public enum Words {
             "Toutes les pièces de cette cuisson sur une page, à partager, imprimer ou enregistrer",
             "Partager en image",
             "Partager en PDF",
-            "Partager les diagrammes",
             "Imprimer",
             "Page \u{1}0\u{1} sur \u{1}1\u{1}",
             "Pas de photo",

@@ -85,6 +85,16 @@ public final class FiringScreen {
         }
     }
 
+    /// Whether all pieces of one form are ticked.
+    public func isTicked(_ group: WaitingGroup) -> Bool {
+        ticked.isSuperset(of: group.pieces)
+    }
+
+    /// Ticks all pieces of one form, or takes their ticks off.
+    public func tick(_ group: WaitingGroup) {
+        if isTicked(group) { ticked.subtract(group.pieces) } else { ticked.formUnion(group.pieces) }
+    }
+
     /// What is ticked and still waits.
     private var tickedRows: [WaitingRow] { (view?.waiting ?? []).filter { isTicked($0) } }
 

@@ -19,6 +19,23 @@ public final class PieceScreen {
         self.id = id
     }
 
+    /// The photographs taken after one firing.
+    public struct PhotosOfFiring: Sendable {
+        /// The firing, or when they were taken where they belong to none.
+        public let caption: String
+        /// The photographs, the oldest first.
+        public let photos: [PhotoView]
+    }
+
+    /// The photographs of each firing, in the order in which the first of each was taken.
+    public var photosByFiring: [PhotosOfFiring] {
+        var captions: [String] = []
+        for photo in view?.photos ?? [] where !captions.contains(photo.caption) { captions.append(photo.caption) }
+        return captions.map { caption in
+            PhotosOfFiring(caption: caption, photos: (view?.photos ?? []).filter { $0.caption == caption })
+        }
+    }
+
     /// Reads the piece.
     public func refresh() async {
         let id = id

@@ -1423,7 +1423,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_save_photo() and 0xFFFF) != 53727) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 2323) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 25405) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_contact_sheet() and 0xFFFF) != 47467) {
@@ -1444,7 +1444,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_load_all() and 0xFFFF) != 1457) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_place() and 0xFFFF) != 7252) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_place() and 0xFFFF) != 9507) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_set_checklist_item() and 0xFFFF) != 61609) {
@@ -1456,7 +1456,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_write_pdf() and 0xFFFF) != 224) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_piece() and 0xFFFF) != 28324) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_piece() and 0xFFFF) != 36717) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_setup() and 0xFFFF) != 53535) {
@@ -4226,10 +4226,11 @@ public interface StudioInterface {
     
     /**
      * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
-     * is empty.
+     * is empty. Each names a piece, and may name the firing that it is seen after, as [`CompareView::left`] does; else that is
+     * the last one. Photograph, coats and what came out are all of that firing.
      *
      * # Errors
-     * [`StudioError::Missing`] when one of them is gone.
+     * [`crate::StudioError::Missing`] when one of them is gone.
      */
     fun `compare`(`now`: Now, `left`: kotlin.String, `right`: kotlin.String): CompareView
     
@@ -4287,7 +4288,7 @@ public interface StudioInterface {
      * Moves a piece on its shelf, as its grip was dragged to `to`.
      *
      * # Errors
-     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Refused`] once it was fired; [`StudioError::Missing`] for what is gone.
      */
     fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): CommandResult
     
@@ -4321,7 +4322,7 @@ public interface StudioInterface {
      * A piece's page.
      *
      * # Errors
-     * [`StudioError::Missing`] when nothing is known of it.
+     * [`crate::StudioError::Missing`] when nothing is known of it.
      */
     fun `piece`(`now`: Now, `id`: kotlin.String): PieceView
     
@@ -5452,10 +5453,11 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     
     /**
      * The piece `left` beside `right`; beside a control piece of its glaze, of its own form if there is one, where `right`
-     * is empty.
+     * is empty. Each names a piece, and may name the firing that it is seen after, as [`CompareView::left`] does; else that is
+     * the last one. Photograph, coats and what came out are all of that firing.
      *
      * # Errors
-     * [`StudioError::Missing`] when one of them is gone.
+     * [`crate::StudioError::Missing`] when one of them is gone.
      */
     @Throws(StudioException::class)override fun `compare`(`now`: Now, `left`: kotlin.String, `right`: kotlin.String): CompareView {
             return FfiConverterTypeCompareView.lift(
@@ -5614,7 +5616,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * Moves a piece on its shelf, as its grip was dragged to `to`.
      *
      * # Errors
-     * [`StudioError::Refused`] when the firing is done; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Refused`] once it was fired; [`StudioError::Missing`] for what is gone.
      */
     @Throws(StudioException::class)override fun `place`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String, `to`: Spot): CommandResult {
             return FfiConverterTypeCommandResult.lift(
@@ -5709,7 +5711,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * A piece's page.
      *
      * # Errors
-     * [`StudioError::Missing`] when nothing is known of it.
+     * [`crate::StudioError::Missing`] when nothing is known of it.
      */
     @Throws(StudioException::class)override fun `piece`(`now`: Now, `id`: kotlin.String): PieceView {
             return FfiConverterTypePieceView.lift(
@@ -6062,7 +6064,7 @@ data class AssessmentView (
     val `place`: kotlin.String
     , 
     /**
-     * Its coats as they were weighed.
+     * Its coats as they were weighed for this firing, and what came out of the firings before it.
      */
     val `record`: List<Line>
     , 
@@ -6100,6 +6102,16 @@ data class AssessmentView (
      * Whether one of its coats is a control piece.
      */
     val `control`: kotlin.Boolean
+    , 
+    /**
+     * Whether it can be one: it was weighed and glazed.
+     */
+    val `canBeControl`: kotlin.Boolean
+    , 
+    /**
+     * What to hand to [`Studio::compare`] for this piece as it came out of this firing.
+     */
+    val `compare`: kotlin.String
     , 
     /**
      * Whether it is to be fired again.
@@ -6149,6 +6161,8 @@ public object FfiConverterTypeAssessmentView: FfiConverterRustBuffer<AssessmentV
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
@@ -6168,6 +6182,8 @@ public object FfiConverterTypeAssessmentView: FfiConverterRustBuffer<AssessmentV
             FfiConverterUByte.allocationSize(value.`liking`) +
             FfiConverterString.allocationSize(value.`note`) +
             FfiConverterBoolean.allocationSize(value.`control`) +
+            FfiConverterBoolean.allocationSize(value.`canBeControl`) +
+            FfiConverterString.allocationSize(value.`compare`) +
             FfiConverterBoolean.allocationSize(value.`again`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterString.allocationSize(value.`previous`) +
@@ -6187,6 +6203,8 @@ public object FfiConverterTypeAssessmentView: FfiConverterRustBuffer<AssessmentV
             FfiConverterUByte.write(value.`liking`, buf)
             FfiConverterString.write(value.`note`, buf)
             FfiConverterBoolean.write(value.`control`, buf)
+            FfiConverterBoolean.write(value.`canBeControl`, buf)
+            FfiConverterString.write(value.`compare`, buf)
             FfiConverterBoolean.write(value.`again`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterString.write(value.`previous`, buf)
@@ -7304,7 +7322,7 @@ public object FfiConverterTypeCompareLine: FfiConverterRustBuffer<CompareLine> {
  */
 data class CompareView (
     /**
-     * The left piece's id.
+     * Names the left piece and the firing that it is seen after.
      */
     val `left`: kotlin.String
     , 
@@ -7314,12 +7332,12 @@ data class CompareView (
     val `leftTitle`: kotlin.String
     , 
     /**
-     * The file of its latest photograph; empty where there is none.
+     * The file of its latest photograph from that firing; empty where there is none.
      */
     val `leftPhoto`: kotlin.String
     , 
     /**
-     * The right piece's id; empty while there is none to compare with.
+     * The same of the right piece; empty while there is none to compare with.
      */
     val `right`: kotlin.String
     , 
@@ -7329,7 +7347,7 @@ data class CompareView (
     val `rightTitle`: kotlin.String
     , 
     /**
-     * The file of its latest photograph; empty where there is none.
+     * The file of its latest photograph from its firing; empty where there is none.
      */
     val `rightPhoto`: kotlin.String
     , 
@@ -7339,7 +7357,7 @@ data class CompareView (
     val `lines`: List<CompareLine>
     , 
     /**
-     * What it can be compared with: control pieces of its glaze first, then others of its form or glaze.
+     * What it can be compared with: itself after its other firings, control pieces of its glaze, then others of its form or glaze.
      */
     val `others`: List<Row>
     
@@ -7389,6 +7407,61 @@ public object FfiConverterTypeCompareView: FfiConverterRustBuffer<CompareView> {
             FfiConverterString.write(value.`rightPhoto`, buf)
             FfiConverterSequenceTypeCompareLine.write(value.`lines`, buf)
             FfiConverterSequenceTypeRow.write(value.`others`, buf)
+    }
+}
+
+
+
+/**
+ * The witness cones: asked for where they are placed, and read after the firing.
+ */
+data class ConesRow (
+    /**
+     * What is asked.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What is known, or what it is for.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * The editor that it opens, of this firing.
+     */
+    val `editor`: EditorKind
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeConesRow: FfiConverterRustBuffer<ConesRow> {
+    override fun read(buf: ByteBuffer): ConesRow {
+        return ConesRow(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeEditorKind.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ConesRow) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterTypeEditorKind.allocationSize(value.`editor`)
+    )
+
+    override fun write(value: ConesRow, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterTypeEditorKind.write(value.`editor`, buf)
     }
 }
 
@@ -8478,7 +8551,12 @@ data class FiringView (
     val `before`: List<ChecklistItem>
     , 
     /**
-     * The shelves, the lowest first; empty once all is done.
+     * The witness cones; none once all is done.
+     */
+    val `cones`: ConesRow?
+    , 
+    /**
+     * The shelves, the lowest first: to be arranged while it is loaded, a picture after that.
      */
     val `shelves`: List<ShelfView>
     , 
@@ -8486,6 +8564,16 @@ data class FiringView (
      * The pieces that could be put in; empty once all is done.
      */
     val `waiting`: List<WaitingRow>
+    , 
+    /**
+     * Those of them that can be ticked together.
+     */
+    val `groups`: List<WaitingGroup>
+    , 
+    /**
+     * What the button says that adds pieces which were never weighed; empty once all is done.
+     */
+    val `addLabel`: kotlin.String
     , 
     /**
      * What stands above them.
@@ -8543,8 +8631,11 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterSequenceTypeChecklistItem.read(buf),
+            FfiConverterOptionalTypeConesRow.read(buf),
             FfiConverterSequenceTypeShelfView.read(buf),
             FfiConverterSequenceTypeWaitingRow.read(buf),
+            FfiConverterSequenceTypeWaitingGroup.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypePlacedPiece.read(buf),
             FfiConverterString.read(buf),
@@ -8562,8 +8653,11 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterString.allocationSize(value.`state`) +
             FfiConverterBoolean.allocationSize(value.`isLoading`) +
             FfiConverterSequenceTypeChecklistItem.allocationSize(value.`before`) +
+            FfiConverterOptionalTypeConesRow.allocationSize(value.`cones`) +
             FfiConverterSequenceTypeShelfView.allocationSize(value.`shelves`) +
             FfiConverterSequenceTypeWaitingRow.allocationSize(value.`waiting`) +
+            FfiConverterSequenceTypeWaitingGroup.allocationSize(value.`groups`) +
+            FfiConverterString.allocationSize(value.`addLabel`) +
             FfiConverterString.allocationSize(value.`waitingLabel`) +
             FfiConverterSequenceTypePlacedPiece.allocationSize(value.`pieces`) +
             FfiConverterString.allocationSize(value.`lookLabel`) +
@@ -8580,8 +8674,11 @@ public object FfiConverterTypeFiringView: FfiConverterRustBuffer<FiringView> {
             FfiConverterString.write(value.`state`, buf)
             FfiConverterBoolean.write(value.`isLoading`, buf)
             FfiConverterSequenceTypeChecklistItem.write(value.`before`, buf)
+            FfiConverterOptionalTypeConesRow.write(value.`cones`, buf)
             FfiConverterSequenceTypeShelfView.write(value.`shelves`, buf)
             FfiConverterSequenceTypeWaitingRow.write(value.`waiting`, buf)
+            FfiConverterSequenceTypeWaitingGroup.write(value.`groups`, buf)
+            FfiConverterString.write(value.`addLabel`, buf)
             FfiConverterString.write(value.`waitingLabel`, buf)
             FfiConverterSequenceTypePlacedPiece.write(value.`pieces`, buf)
             FfiConverterString.write(value.`lookLabel`, buf)
@@ -8859,6 +8956,26 @@ data class Grip (
      * Whether it can be taken away.
      */
     val `removable`: kotlin.Boolean
+    , 
+    /**
+     * Whether it can be dragged; else it is only to be looked at.
+     */
+    val `movable`: kotlin.Boolean
+    , 
+    /**
+     * The radius of what is held, in widths of the drawing, where that is a disc; 0 for a point or a line.
+     */
+    val `radius`: kotlin.Double
+    , 
+    /**
+     * What stands in the disc; may be empty.
+     */
+    val `label`: kotlin.String
+    , 
+    /**
+     * Whether something is wrong with where it stands, so that it is to stand out.
+     */
+    val `warns`: kotlin.Boolean
     
 ){
     
@@ -8880,6 +8997,10 @@ public object FfiConverterTypeGrip: FfiConverterRustBuffer<Grip> {
             FfiConverterSequenceTypeSpot.read(buf),
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
         )
     }
 
@@ -8888,7 +9009,11 @@ public object FfiConverterTypeGrip: FfiConverterRustBuffer<Grip> {
             FfiConverterTypeSpot.allocationSize(value.`at`) +
             FfiConverterSequenceTypeSpot.allocationSize(value.`line`) +
             FfiConverterString.allocationSize(value.`name`) +
-            FfiConverterBoolean.allocationSize(value.`removable`)
+            FfiConverterBoolean.allocationSize(value.`removable`) +
+            FfiConverterBoolean.allocationSize(value.`movable`) +
+            FfiConverterDouble.allocationSize(value.`radius`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterBoolean.allocationSize(value.`warns`)
     )
 
     override fun write(value: Grip, buf: ByteBuffer) {
@@ -8897,6 +9022,10 @@ public object FfiConverterTypeGrip: FfiConverterRustBuffer<Grip> {
             FfiConverterSequenceTypeSpot.write(value.`line`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterBoolean.write(value.`removable`, buf)
+            FfiConverterBoolean.write(value.`movable`, buf)
+            FfiConverterDouble.write(value.`radius`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterBoolean.write(value.`warns`, buf)
     }
 }
 
@@ -9746,6 +9875,11 @@ data class PhotoView (
      * A small upright copy of it.
      */
     val `preview`: kotlin.String
+    , 
+    /**
+     * The firing that it shows the piece after, or when it was taken where it belongs to none.
+     */
+    val `caption`: kotlin.String
     
 ){
     
@@ -9765,19 +9899,22 @@ public object FfiConverterTypePhotoView: FfiConverterRustBuffer<PhotoView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
     override fun allocationSize(value: PhotoView) = (
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`file`) +
-            FfiConverterString.allocationSize(value.`preview`)
+            FfiConverterString.allocationSize(value.`preview`) +
+            FfiConverterString.allocationSize(value.`caption`)
     )
 
     override fun write(value: PhotoView, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`file`, buf)
             FfiConverterString.write(value.`preview`, buf)
+            FfiConverterString.write(value.`caption`, buf)
     }
 }
 
@@ -9926,6 +10063,11 @@ data class PieceView (
      * Its photographs, the oldest first.
      */
     val `photos`: List<PhotoView>
+    , 
+    /**
+     * Whether it was only put into a firing and never weighed, so that what it is called can be changed.
+     */
+    val `isUnweighed`: kotlin.Boolean
     
 ){
     
@@ -9948,6 +10090,7 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
             FfiConverterSequenceTypeRow.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypePhotoView.read(buf),
+            FfiConverterBoolean.read(buf),
         )
     }
 
@@ -9957,7 +10100,8 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
             FfiConverterSequenceTypeLine.allocationSize(value.`coats`) +
             FfiConverterSequenceTypeRow.allocationSize(value.`firings`) +
             FfiConverterString.allocationSize(value.`unfired`) +
-            FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`)
+            FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`) +
+            FfiConverterBoolean.allocationSize(value.`isUnweighed`)
     )
 
     override fun write(value: PieceView, buf: ByteBuffer) {
@@ -9967,6 +10111,7 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
             FfiConverterSequenceTypeRow.write(value.`firings`, buf)
             FfiConverterString.write(value.`unfired`, buf)
             FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
+            FfiConverterBoolean.write(value.`isUnweighed`, buf)
     }
 }
 
@@ -10690,9 +10835,14 @@ data class Shape (
     val `ink`: Ink
     , 
     /**
-     * Its corners; an area closes itself.
+     * Its corners; an area closes itself. Of a circle, its middle alone.
      */
     val `spots`: List<Spot>
+    , 
+    /**
+     * The radius of a circle, in widths of the drawing; 0 for any other shape.
+     */
+    val `radius`: kotlin.Double
     
 ){
     
@@ -10711,17 +10861,20 @@ public object FfiConverterTypeShape: FfiConverterRustBuffer<Shape> {
         return Shape(
             FfiConverterTypeInk.read(buf),
             FfiConverterSequenceTypeSpot.read(buf),
+            FfiConverterDouble.read(buf),
         )
     }
 
     override fun allocationSize(value: Shape) = (
             FfiConverterTypeInk.allocationSize(value.`ink`) +
-            FfiConverterSequenceTypeSpot.allocationSize(value.`spots`)
+            FfiConverterSequenceTypeSpot.allocationSize(value.`spots`) +
+            FfiConverterDouble.allocationSize(value.`radius`)
     )
 
     override fun write(value: Shape, buf: ByteBuffer) {
             FfiConverterTypeInk.write(value.`ink`, buf)
             FfiConverterSequenceTypeSpot.write(value.`spots`, buf)
+            FfiConverterDouble.write(value.`radius`, buf)
     }
 }
 
@@ -11431,6 +11584,53 @@ public object FfiConverterTypeVerdictView: FfiConverterRustBuffer<VerdictView> {
             FfiConverterString.write(value.`carries`, buf)
             FfiConverterString.write(value.`onControl`, buf)
             FfiConverterString.write(value.`spoken`, buf)
+    }
+}
+
+
+
+/**
+ * Pieces of one form that wait, to be ticked together.
+ */
+data class WaitingGroup (
+    /**
+     * Which they are: "Breakfast mug: all 10".
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Their ids.
+     */
+    val `pieces`: List<kotlin.String>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWaitingGroup: FfiConverterRustBuffer<WaitingGroup> {
+    override fun read(buf: ByteBuffer): WaitingGroup {
+        return WaitingGroup(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WaitingGroup) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceString.allocationSize(value.`pieces`)
+    )
+
+    override fun write(value: WaitingGroup, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceString.write(value.`pieces`, buf)
     }
 }
 
@@ -12444,6 +12644,14 @@ enum class EditorKind {
      */
     FIRING,
     /**
+     * The witness cones of a firing, before it.
+     */
+    WITNESS_CONES,
+    /**
+     * A piece that was never weighed; the subject of a new one is the firing that it goes into.
+     */
+    PIECE,
+    /**
      * A glaze; a new one comes with its first bucket.
      */
     GLAZE,
@@ -12615,7 +12823,11 @@ enum class FieldKind {
     /**
      * A photograph: what stands in it is the name of the file. The items are the ways to get one.
      */
-    PHOTO;
+    PHOTO,
+    /**
+     * A day: what stands in it is as ISO 8601 writes it, and its one item says it in words.
+     */
+    DAY;
 
     
 
@@ -14022,6 +14234,38 @@ public object FfiConverterOptionalTypeChartView: FfiConverterRustBuffer<ChartVie
         } else {
             buf.put(1)
             FfiConverterTypeChartView.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeConesRow: FfiConverterRustBuffer<ConesRow?> {
+    override fun read(buf: ByteBuffer): ConesRow? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeConesRow.read(buf)
+    }
+
+    override fun allocationSize(value: ConesRow?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeConesRow.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ConesRow?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeConesRow.write(value, buf)
         }
     }
 }
@@ -15638,6 +15882,34 @@ public object FfiConverterSequenceTypeValue: FfiConverterRustBuffer<List<Value>>
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeValue.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeWaitingGroup: FfiConverterRustBuffer<List<WaitingGroup>> {
+    override fun read(buf: ByteBuffer): List<WaitingGroup> {
+        val len = buf.getInt()
+        return List<WaitingGroup>(len) {
+            FfiConverterTypeWaitingGroup.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WaitingGroup>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWaitingGroup.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WaitingGroup>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWaitingGroup.write(it, buf)
         }
     }
 }

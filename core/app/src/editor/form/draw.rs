@@ -128,9 +128,10 @@ impl Sketch<'_> {
         let frame = self.frame;
         let mut shapes = cut.map_or_else(|| self.joined(), |cut| self.shapes(cut));
         let top = self.height() + frame.ground() / 2.0;
-        shapes.push(shape(Ink::Guide, vec![frame.spot(0.0, -frame.ground() / 2.0, 1.0), frame.spot(0.0, top, 1.0)]));
+        shapes
+            .push(Shape::of(Ink::Guide, vec![frame.spot(0.0, -frame.ground() / 2.0, 1.0), frame.spot(0.0, top, 1.0)]));
         let ground = frame.half_width;
-        shapes.push(shape(Ink::Guide, vec![frame.spot(ground, 0.0, -1.0), frame.spot(ground, 0.0, 1.0)]));
+        shapes.push(Shape::of(Ink::Guide, vec![frame.spot(ground, 0.0, -1.0), frame.spot(ground, 0.0, 1.0)]));
         Drawing {
             below: below.to_owned(),
             tall: frame.tall(),
@@ -156,7 +157,7 @@ impl Sketch<'_> {
         let line = |side: f64| {
             let spots =
                 self.points.iter().map(|point| self.frame.spot(point.radius.value(), point.height.value(), side));
-            shape(Ink::Line, spots.collect())
+            Shape::of(Ink::Line, spots.collect())
         };
         vec![line(-1.0), line(1.0)]
     }
@@ -173,14 +174,14 @@ impl Sketch<'_> {
         ]
         .concat();
         let rim = self.height();
-        let band = |ink, from: f64, to: f64| shape(ink, self.half(&between(cut.outside(), from, to)));
+        let band = |ink, from: f64, to: f64| Shape::of(ink, self.half(&between(cut.outside(), from, to)));
         let glazed_to = rim - self.lines.overlap.value();
         let mut shapes = vec![
-            shape(Ink::Bisque, self.half(cut.outside())),
+            Shape::of(Ink::Bisque, self.half(cut.outside())),
             band(Ink::Glazed, self.lines.bare_foot.value(), glazed_to),
-            shape(Ink::Clay, wall.clone()),
-            shape(Ink::Line, wall),
-            shape(Ink::Line, spots(cut.outside(), 1.0)),
+            Shape::of(Ink::Clay, wall.clone()),
+            Shape::of(Ink::Line, wall),
+            Shape::of(Ink::Line, spots(cut.outside(), 1.0)),
         ];
         if self.lines.overlap.value() > 0.0 {
             shapes.insert(2, band(Ink::Overlap, glazed_to, rim));
@@ -205,7 +206,7 @@ impl Sketch<'_> {
                 let radius = radius_at(within, height.value()).unwrap_or_else(|| self.widest());
                 let ends = [0.0, radius].map(|radius| self.frame.spot(radius, height.value(), side));
                 let at = self.frame.spot(radius / 2.0, height.value(), side);
-                grips.push(Grip { key: key.to_owned(), at, line: ends.to_vec(), name, removable: false });
+                grips.push(Grip { line: ends.to_vec(), ..Grip::point(key.to_owned(), at, name, false) });
             };
             let foot = self.lines.bare_foot;
             line(BARE_FOOT, foot, 1.0, cut.outside(), say::bare_foot_line(length(foot)));
@@ -216,19 +217,13 @@ impl Sketch<'_> {
                 line(FILL, rim - fill, -1.0, cut.inside(), say::fill_line(length(fill)));
             }
         }
-        grips.extend(self.points.iter().enumerate().map(|(at, point)| Grip {
-            key: format!("{POINT}{at}"),
-            at: self.frame.spot(point.radius.value(), point.height.value(), 1.0),
-            line: Vec::new(),
-            name: say::point(at + 1, length(point.height), length(point.radius * 2.0)),
-            removable: self.points.len() > 3,
+        grips.extend(self.points.iter().enumerate().map(|(at, point)| {
+            let place = self.frame.spot(point.radius.value(), point.height.value(), 1.0);
+            let name = say::point(at + 1, length(point.height), length(point.radius * 2.0));
+            Grip::point(format!("{POINT}{at}"), place, name, self.points.len() > 3)
         }));
         grips
     }
-}
-
-fn shape(ink: Ink, spots: Vec<Spot>) -> Shape {
-    Shape { ink, spots }
 }
 
 /// The part of a line between two heights, cut where it crosses them.

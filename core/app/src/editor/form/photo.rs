@@ -113,16 +113,13 @@ fn read(file: &Path) -> Result<Vec<u8>> {
 pub(super) fn draw(below: &str, photo: &str, trace: &Trace, marks: Option<Marks>) -> Drawing {
     let width = f64::from(trace.width);
     let spots = |line: &[(f64, f64)]| line.iter().map(|(x, y)| Spot { x: x / width, y: y / width }).collect::<Vec<_>>();
-    let seen = |line: &[(f64, f64)]| Shape { ink: Ink::Seen, spots: spots(line) };
-    let mut shapes = vec![
-        Shape { ink: Ink::Guide, spots: spots(&[trace.axis.foot, trace.axis.rim]) },
-        seen(&trace.left),
-        seen(&trace.right),
-    ];
+    let seen = |line: &[(f64, f64)]| Shape::of(Ink::Seen, spots(line));
+    let mut shapes =
+        vec![Shape::of(Ink::Guide, spots(&[trace.axis.foot, trace.axis.rim])), seen(&trace.left), seen(&trace.right)];
     let mut grips = Vec::new();
     if let Some(Marks { from, to }) = marks {
-        shapes.push(Shape { ink: Ink::Line, spots: vec![from, to] });
-        let grip = |key: &str, at, name| Grip { key: key.to_owned(), at, line: Vec::new(), name, removable: false };
+        shapes.push(Shape::of(Ink::Line, vec![from, to]));
+        let grip = |key: &str, at, name| Grip::point(key.to_owned(), at, name, false);
         grips.push(grip(FROM, from, say::mark_from()));
         grips.push(grip(TO, to, say::mark_to()));
     }

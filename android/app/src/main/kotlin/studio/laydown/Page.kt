@@ -118,9 +118,9 @@ abstract class Page(protected val host: MainActivity) {
 
     /** Gives a command that keeps something, then tells what was kept under the page that is in front by then. */
     protected fun <P : Page> P.save(
-        call: Studio.(Now) -> CommandResult, refused: P.(Throwable) -> Unit = { host.fail(it) }, done: P.() -> Unit,
+        call: Studio.(Now) -> CommandResult, refused: P.(Throwable) -> Unit = { host.fail(it) }, done: P.(CommandResult) -> Unit,
     ) = command(call, refused, { tell(UndoState(it)) }) { saved ->
-        done()
+        done(saved)
         // Behind the page that `done` asked for: what is tapped next is then the new page, and not one about to go.
         val answers = host.answers
         host.work.ask({ saved }) { answers.arrive { it.tell(UndoState(saved)) } }

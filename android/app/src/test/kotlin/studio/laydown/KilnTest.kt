@@ -1,6 +1,8 @@
 package studio.laydown
 
 import android.app.Activity
+import android.app.DatePickerDialog
+import android.content.DialogInterface
 import android.content.Intent
 import android.graphics.BitmapFactory
 import android.graphics.Rect
@@ -20,6 +22,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.Shadows.shadowOf
+import org.robolectric.shadows.ShadowDialog
 import studio.laydown.core.ContactSheetView
 import studio.laydown.core.ContactTile
 import studio.laydown.desktop.Phone
@@ -42,9 +45,66 @@ class KilnTest {
         phone.tap("Save")
         phone.touch("Start a firing")
         phone.touch("Cone 8")
-        phone.tap("Save")
-        phone.touch("Cone 8, Little kiln")
+        phone.tap("Start loading")
         phone.until("Being loaded")
+        assertTrue("begin leads into the load", phone.shows("Firing 1: cone 8, Little kiln"))
+        phone.back()
+        phone.until("Find a piece")
+    }
+
+    @Test
+    fun aFiringIsGivenItsDayFromTheCalendar() = Pottery.loading().use { phone ->
+        phone.firing()
+        phone.touch("Change")
+        phone.await("the day") { phone.scrollTo("Date") }
+        phone.touch(phone.window().first { it.contentDescription?.startsWith("Date, ") == true }.contentDescription.toString())
+        val calendar = ShadowDialog.getLatestDialog() as DatePickerDialog
+        calendar.updateDate(2026, 10, 2)
+        calendar.onClick(calendar, DialogInterface.BUTTON_POSITIVE)
+        calendar.dismiss()
+        phone.await("the day that was picked") { phone.window().any { it.contentDescription == "Date, 2 Nov 2026" } }
+    }
+
+    @Test
+    fun witnessConesAreAskedWhereTheyArePlacedAndQuestioned() = Pottery.loading().use { phone ->
+        phone.firing()
+        phone.touch("None yet. Placed beside the ware, they show how much heat it got.")
+        phone.touch("Other cones")
+        phone.fillField("Which cones", "05 06 07")
+        phone.await("the question") { phone.scrollTo("Did you mean 5, 6, 7?") }
+        phone.touch("Yes, 5, 6, 7")
+        phone.touch("Save")
+        phone.await("the cones") { phone.scrollTo("5, 6, 7") }
+    }
+
+    @Test
+    fun piecesThatWereNeverWeighedAreAddedAndRenamed() = Pottery.loading().use { phone ->
+        phone.firing()
+        phone.touch("Add pieces that were not weighed")
+        phone.fillField("Name", "Teapot")
+        phone.fillField("Code or mark on the foot", "t7")
+        phone.touch("Save")
+        phone.until("1 piece on shelf 1.")
+        phone.await("the piece in the plan") { phone.grips()?.map { it.label } == listOf("T7") }
+        phone.touch("Teapot, T7")
+        phone.touch("Its name, code and form")
+        phone.fillField("Name", "Big teapot")
+        phone.touch("Save")
+        phone.await("its new name") { phone.shows("Big teapot, T7") }
+    }
+
+    @Test
+    fun aFiredPlanIsAPictureToLookAt() = Pottery.fired().use { phone ->
+        phone.firing()
+        phone.await("the plan") { phone.grips()?.size == 4 }
+        val grip = checkNotNull(phone.grips()).first()
+        phone.drawingOnTop()
+        phone.dragGrip(grip.key, byX = 0.1f, byY = 0.3f, restMs = 600)
+        phone.idle(500)
+        assertEquals(grip.at, checkNotNull(phone.grips()).first().at)
+        phone.drawingOnTop()
+        phone.tapGrip(grip.key)
+        phone.await("which it is") { phone.shows(grip.name) }
     }
 
     @Test
@@ -334,7 +394,7 @@ class KilnTest {
         assertFalse(phone.texts().any { it.startsWith("Look at the pieces") })
         phone.touch(phone.first("Breakfast mug, "))
         phone.touch("Load the ticked pieces")
-        phone.touch("Shelf 2: 0 pieces, 100% free")
+        phone.touch("Shelf 2: 0 pieces")
         phone.touch("Look at the pieces")
         phone.await("the piece") { phone.said("1 of 1, shelf 2") != null }
         phone.touch("Back to firing")
@@ -352,7 +412,7 @@ class KilnTest {
 
     private fun Phone.firing() {
         touch("Kiln")
-        touch("Cone 6, Garden kiln")
+        touch("Firing 1: cone 6, Garden kiln")
     }
 
     /** The first text that begins so, once there is one; not what a whole row is called. */

@@ -43,7 +43,7 @@ class ReadOutTest {
     @Test
     fun whatAnswersAndTicksAreIsSaidWithTheirState() = Pottery.fired().use { phone ->
         phone.touch("Kiln")
-        phone.touch("Cone 6, Garden kiln")
+        phone.touch("Firing 1: cone 6, Garden kiln")
         phone.touch("Look at the pieces: 3 left")
         phone.until("Inside: Right")
         fun node(words: String): AccessibilityNodeInfo =
@@ -83,7 +83,7 @@ class ReadOutTest {
 
     private fun Phone.firing() {
         touch("Kiln")
-        touch("Cone 6, Garden kiln")
+        touch("Firing 1: cone 6, Garden kiln")
         until("Before the kiln")
     }
 

@@ -253,7 +253,7 @@ class ScreensTest(private val look: Look) {
     fun contactSheet() = screen("contact-sheet", Pottery::fired) {
         firing()
         touch("Contact sheet")
-        await("the sheet") { texts().any { it.startsWith("Cone 6, Garden kiln, 10:11") } }
+        await("the sheet") { texts().any { it.startsWith("Firing 1: cone 6, Garden kiln, ") } }
     }
 
     @Test
@@ -595,7 +595,7 @@ class ScreensTest(private val look: Look) {
 
     private fun Phone.firing() {
         touch("Kiln")
-        touch("Cone 6, Garden kiln")
+        touch("Firing 1: cone 6, Garden kiln")
     }
 
     private fun weighed(name: String, digits: String, said: String) = screen(name) {

@@ -9,6 +9,7 @@ import android.graphics.Paint
 import android.graphics.Path
 import android.graphics.Rect
 import android.graphics.RectF
+import android.graphics.Typeface
 import android.util.AttributeSet
 import android.view.MotionEvent
 import android.view.View
@@ -84,6 +85,12 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     private val seen = stroke(R.color.seen, 2.5f)
     private val seenEdge = stroke(R.color.seen_edge, 5.5f)
     private val handle = stroke(R.color.accent, 2f)
+    private val warning = stroke(R.color.warning, 3.5f)
+    private val label = Paint(Paint.ANTI_ALIAS_FLAG).apply {
+        color = context.getColor(R.color.ink)
+        textAlign = Paint.Align.CENTER
+        typeface = Typeface.create(Typeface.DEFAULT, Typeface.BOLD)
+    }
     private val path = Path()
     private val box = RectF()
 
@@ -130,7 +137,7 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     }
 
     private fun paint(canvas: Canvas, shape: Shape, onPhoto: Boolean) {
-        trace(shape.spots)
+        if (shape.radius > 0) traceCircle(shape.spots.first(), shape.radius) else trace(shape.spots)
         when (shape.ink) {
             Ink.CLAY -> area(canvas, R.color.clay)
             Ink.BISQUE -> area(canvas, R.color.bisque)
@@ -153,6 +160,11 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     private fun trace(spots: List<Spot>) {
         path.rewind()
         spots.forEachIndexed { at, spot -> if (at == 0) path.moveTo(spot.px, spot.py) else path.lineTo(spot.px, spot.py) }
+    }
+
+    private fun traceCircle(middle: Spot, radius: Double) {
+        path.rewind()
+        path.addCircle(middle.px, middle.py, radius.toFloat() * width, Path.Direction.CW)
     }
 
     private fun area(canvas: Canvas, color: Int) {
@@ -183,6 +195,7 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     private fun paint(canvas: Canvas, grip: Grip, onPhoto: Boolean) {
         val at = carried?.takeIf { grip.key == chosen } ?: grip.at
         val (x, y) = at.px to at.py
+        if (grip.radius > 0) return disc(canvas, grip, at)
         val out = if (grip.key == chosen) 1.5f else 1f
         if (grip.line.isNotEmpty()) {
             trace(grip.line)
@@ -207,6 +220,22 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         }
     }
 
+    /** A piece seen from above, with its code in it. */
+    private fun disc(canvas: Canvas, grip: Grip, at: Spot) {
+        val radius = grip.radius.toFloat() * width
+        val isChosen = grip.key == chosen
+        traceCircle(at, grip.radius)
+        canvas.drawPath(path, fill.apply { color = context.getColor(if (isChosen) R.color.accent_ground else R.color.glazed) })
+        canvas.drawPath(path, if (grip.warns) warning else if (isChosen) handle else line)
+        label.textSize = MOST_LABEL_DP * dp
+        val room = 2 * radius - 4 * dp
+        val wide = label.measureText(grip.label)
+        if (wide > room) label.textSize *= room / wide
+        // Smaller than that nobody can read it, and the circle alone is clearer.
+        if (label.textSize < LEAST_LABEL_DP * dp) return
+        canvas.drawText(grip.label, at.px, at.py - (label.ascent() + label.descent()) / 2, label)
+    }
+
     // ---- without a finger ----
 
     private val spoken = DrawnParts(this) { drawing?.grips.orEmpty().map(::part) }
@@ -214,9 +243,9 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     override fun getAccessibilityNodeProvider(): AccessibilityNodeProvider = spoken
 
     private fun part(grip: Grip): DrawnPart {
-        val reach = (REACH_DP * dp).toInt()
+        val reach = reach(grip).toInt()
         val (x, y) = grip.at.px.toInt() to grip.at.py.toInt()
-        val moves = MOVES.map { (id, words, by) -> DrawnPart.Action(id, context.getText(words)) { move(grip, by.first, by.second) } }
+        val moves = if (!grip.movable) emptyList() else MOVES.map { (id, words, by) -> DrawnPart.Action(id, context.getText(words)) { move(grip, by.first, by.second) } }
         val tap = DrawnPart.Action(AccessibilityNodeInfo.ACTION_CLICK, null) { touched?.tap(grip) }
         return DrawnPart(grip.name, Rect(x - reach, y - reach, x + reach, y + reach), listOf(tap) + moves)
     }
@@ -272,8 +301,9 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         strayed = false
         dragged = false
         tall = drawing?.tall ?: 0.0
-        under = drawing?.grips?.minByOrNull { it.distance(x, y) }?.takeIf { it.distance(x, y) <= REACH_DP * dp }
-        if (under == null) return
+        under = drawing?.grips?.minByOrNull { it.distance(x, y) }?.takeIf { it.distance(x, y) <= reach(it) }
+        // What cannot be moved is only tapped.
+        if (under?.movable != true) return
         // From now on the page does not scroll: the finger is on something that moves.
         if (holdToLift) postDelayed(lift, ViewConfiguration.getLongPressTimeout().toLong()) else parent.requestDisallowInterceptTouchEvent(true)
     }
@@ -283,7 +313,7 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         val far = hypot(x - downX, y - downY) > slop
         if (far && !moved) {
             removeCallbacks(lift)
-            if (holdToLift) strayed = true else take()
+            if (holdToLift || grip?.movable == false) strayed = true else take()
         }
         if (!moved || grip == null || !far && !dragged) return
         dragged = true
@@ -309,6 +339,9 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         }
     }
 
+    /** How near to its middle a finger takes hold of a grip. */
+    private fun reach(grip: Grip) = maxOf(REACH_DP * dp, grip.radius.toFloat() * width)
+
     private fun Grip.distance(x: Float, y: Float) = hypot(at.px - x, at.py - y)
 
     /** The place in the box, as it was when the finger came down, that is nearest to a point of the view. */
@@ -319,6 +352,8 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
         const val REACH_DP = 24
         const val POINT_DP = 14f
         const val HATCH_DP = 7
+        const val MOST_LABEL_DP = 14f
+        const val LEAST_LABEL_DP = 7f
 
         /** How far one action moves a grip, in parts of the drawing's width: 1 cm on a shelf of 50 cm. */
         const val STEP = 0.02

@@ -147,6 +147,8 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
         save({ now -> saveRecord(now, entry).also { if (kind == EditorKind.SYNC_LOCATION) host.secrets.save(secret, typed) } }, { refuse(it) }) {
             if (kind == EditorKind.PREFERENCE) host.readPreferences()
             leaveForGood()
+            // A firing that is begun is loaded next.
+            if (kind == EditorKind.FIRING && id.isEmpty()) host.go(Place(PageKind.FIRING, it.id))
         }
     }
 

@@ -1,5 +1,6 @@
 package studio.laydown.editor
 
+import android.app.DatePickerDialog
 import android.content.Context
 import android.graphics.Rect
 import android.text.InputType
@@ -29,6 +30,8 @@ import studio.laydown.showIf
 import studio.laydown.tellAs
 import studio.laydown.views
 import studio.laydown.words
+import java.util.Calendar
+import java.util.Locale
 
 /** One field of an editor as it is filled in. It stays the same view as long as the field is there, so that the cursor stays too. */
 abstract class FieldView(context: Context, val kind: FieldKind) {
@@ -73,6 +76,7 @@ abstract class FieldView(context: Context, val kind: FieldKind) {
             FieldKind.CHOICE -> ChoiceFieldView(context, entered)
             FieldKind.OUTLINE -> OutlineFieldView(context, entered)
             FieldKind.SWITCH -> SwitchFieldView(context, entered)
+            FieldKind.DAY -> DayFieldView(context, entered)
         }
     }
 }
@@ -262,6 +266,30 @@ private class OutlineFieldView(context: Context, private val entered: (String) -
     }
 
     private val View.marginAtStart: Int get() = (layoutParams as LinearLayout.LayoutParams).marginStart
+}
+
+/** A day, picked from the platform's calendar. */
+private class DayFieldView(context: Context, private val entered: (String) -> Unit) : FieldView(context, FieldKind.DAY) {
+    private val button = context.views(R.layout.editor_day, input) as Button
+    private var shown = ""
+
+    init {
+        input.addView(button)
+        button.setOnClickListener {
+            // As ISO 8601 writes it; a text that is no day opens the calendar at today.
+            val (year, month, day) = shown.split('-').mapNotNull { it.toIntOrNull() }.takeIf { it.size == 3 } ?: today()
+            DatePickerDialog(context, { _, y, m, d -> entered("%04d-%02d-%02d".format(Locale.ROOT, y, m + 1, d)) }, year, month - 1, day).show()
+        }
+    }
+
+    private fun today() = Calendar.getInstance().run { listOf(get(Calendar.YEAR), get(Calendar.MONTH) + 1, get(Calendar.DAY_OF_MONTH)) }
+
+    override fun fill(field: EditorField) {
+        shown = field.text
+        val words = field.items.firstOrNull()?.name.orEmpty().ifEmpty { field.text }
+        button.text = words
+        button.contentDescription = "${field.label}, $words"
+    }
 }
 
 /** Yes or no. */

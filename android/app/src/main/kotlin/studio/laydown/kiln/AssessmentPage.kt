@@ -13,6 +13,8 @@ import studio.laydown.UndoBar
 import studio.laydown.UndoState
 import studio.laydown.MainActivity
 import studio.laydown.Page
+import studio.laydown.PageKind
+import studio.laydown.Place
 import studio.laydown.R
 import studio.laydown.Role
 import studio.laydown.core.Choice
@@ -35,6 +37,7 @@ import studio.laydown.putButton
 import studio.laydown.putHeading
 import studio.laydown.putLines
 import studio.laydown.putNote
+import studio.laydown.putRow
 import studio.laydown.putSentence
 import studio.laydown.showIf
 import studio.laydown.tellAs
@@ -201,7 +204,13 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
         private var headShown: List<Any> = emptyList()
 
         init {
+            control.showIf(look.canBeControl)
             column.putButton(R.layout.add, host.getText(R.string.from_pictures)) { photographer.ask(Photographer.GALLERY, emptySet()) }
+            column.put<View>(R.layout.gap)
+            column.put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.compare), host.getText(R.string.compare_detail), R.drawable.ic_on) {
+                saveWritten()
+                host.go(Place(PageKind.COMPARE, look.compare))
+            }
         }
 
         fun show(look: AssessmentView) {

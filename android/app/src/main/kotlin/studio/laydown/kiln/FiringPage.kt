@@ -66,7 +66,15 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             firing.notes.forEach { putNote(it) }
             if (firing.before.isNotEmpty()) putBefore(firing.before)
             if (firing.waiting.isNotEmpty()) putWaiting(firing)
+            if (firing.addLabel.isNotEmpty()) {
+                put<View>(R.layout.gap)
+                putButton(R.layout.add, firing.addLabel) { host.go(Place.editor(EditorKind.PIECE, subject = firingId)) }
+            }
             firing.shelves.forEach { putShelf(it) }
+            firing.cones?.let { cones ->
+                put<View>(R.layout.gap)
+                put<ViewGroup>(R.layout.card).putRow(cones.title, cones.detail, R.drawable.ic_on) { host.go(Place.editor(cones.editor, firingId)) }
+            }
             if (firing.pieces.isNotEmpty()) putPieces(firing)
             putButton(R.layout.add, firing.next) { askNext(firing) }
             put<View>(R.layout.gap)
@@ -109,6 +117,7 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             shows += { row.showTick(title, ticked.containsAll(pieces)) }
         }
         if (firing.waiting.size > 1) tick(host.getString(R.string.tick_all), "", all)
+        for (group in firing.groups) tick(group.title, "", group.pieces)
         for (row in firing.waiting) {
             tick(if (row.pieces.size > 1) "${row.pieces.size} × ${row.title}" else row.title, row.detail, row.pieces)
         }

@@ -10,10 +10,22 @@ import studio.laydown.R
 import studio.laydown.core.PhotoView
 import studio.laydown.get
 import studio.laydown.put
+import studio.laydown.putSentence
 import studio.laydown.views
 
-/** The photographs of a piece beside one another; each is shown large when it is tapped, and [off] takes it off. */
-internal fun ViewGroup.putPhotos(host: MainActivity, photos: List<PhotoView>, off: (PhotoView) -> Unit) {
+/**
+ * The photographs of a piece beside one another; each is shown large when it is tapped, and [off] takes it off. With [captions] those of
+ * each firing stand under its name.
+ */
+internal fun ViewGroup.putPhotos(host: MainActivity, photos: List<PhotoView>, captions: Boolean = false, off: (PhotoView) -> Unit) {
+    if (!captions) return putStrip(host, photos, off)
+    for ((caption, ofFiring) in photos.groupBy { it.caption }) {
+        putSentence(caption)
+        putStrip(host, ofFiring, off)
+    }
+}
+
+private fun ViewGroup.putStrip(host: MainActivity, photos: List<PhotoView>, off: (PhotoView) -> Unit) {
     if (photos.isEmpty()) return
     val strip = put<ViewGroup>(R.layout.photos).get<ViewGroup>(R.id.photos)
     photos.forEachIndexed { at, photo ->
@@ -30,6 +42,7 @@ private fun MainActivity.showLarge(photo: PhotoView, name: CharSequence, off: (P
     large.setImageBitmap(picture(photo.preview, resources.displayMetrics.widthPixels))
     large.contentDescription = name
     AlertDialog.Builder(this)
+        .setTitle(photo.caption)
         .setView(large)
         .setPositiveButton(R.string.close, null)
         .setNegativeButton(R.string.photo_off) { _, _ -> off(photo) }

@@ -7,6 +7,7 @@ import studio.laydown.MainActivity
 import studio.laydown.PageKind
 import studio.laydown.Place
 import studio.laydown.R
+import studio.laydown.core.EditorKind
 import studio.laydown.core.PieceView
 import studio.laydown.put
 import studio.laydown.putHeading
@@ -23,9 +24,11 @@ class PiecePage(host: MainActivity, private val pieceId: String) : ColumnPage(ho
     private fun render(piece: PieceView) {
         host.nameIt(piece.title)
         fill {
-            putPhotos(host, piece.photos) { photo -> save({ now -> removePhoto(now, photo.id) }, done = { refresh() }) }
-            putHeading(host.getText(R.string.as_weighed))
-            putLines(piece.coats)
+            putPhotos(host, piece.photos, captions = true) { photo -> save({ now -> removePhoto(now, photo.id) }, done = { refresh() }) }
+            if (piece.coats.isNotEmpty()) {
+                putHeading(host.getText(R.string.as_weighed))
+                putLines(piece.coats)
+            }
             putHeading(host.getText(R.string.fired))
             if (piece.firings.isEmpty()) {
                 putSentence(piece.unfired)
@@ -34,8 +37,14 @@ class PiecePage(host: MainActivity, private val pieceId: String) : ColumnPage(ho
                 for (row in piece.firings) card.putRow(row.title, row.detail, R.drawable.ic_on) { host.go(Place(PageKind.FIRING, row.id)) }
             }
             put<View>(R.layout.gap)
-            put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.compare), host.getText(R.string.compare_detail), R.drawable.ic_on) {
+            val card = put<ViewGroup>(R.layout.card)
+            card.putRow(host.getText(R.string.compare), host.getText(R.string.compare_detail), R.drawable.ic_on) {
                 host.go(Place(PageKind.COMPARE, pieceId))
+            }
+            if (piece.isUnweighed) {
+                card.putRow(host.getText(R.string.change), host.getText(R.string.change_piece), R.drawable.ic_on) {
+                    host.go(Place.editor(EditorKind.PIECE, pieceId))
+                }
             }
         }
     }
