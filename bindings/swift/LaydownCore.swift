@@ -1890,6 +1890,22 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func undo(now: Now, token: String) throws  -> CommandResult
     
     /**
+     * What was archived or removed, on whichever phone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    func archived(now: Now) throws  -> ArchivedView
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
+     */
+    func unarchive(now: Now, kind: EditorKind, id: String) throws  -> CommandResult
+    
+    /**
      * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
      *
      * # Errors
@@ -2097,20 +2113,12 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func adoptBest(now: Now, id: String, best: String) throws  -> CommandResult
     
     /**
-     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze.
-     */
-    func answerDrift(now: Now, id: String) throws  -> CommandResult
-    
-    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    func findings(now: Now) throws  -> FindingsView
+    func findings() throws  -> FindingsView
     
     /**
      * What is known of the glaze `id`.
@@ -2119,16 +2127,6 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`StudioError::Missing`] when there is no such glaze.
      */
     func glazeFindings(now: Now, id: String) throws  -> GlazeFindingsView
-    
-    /**
-     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
-     * beside a firing's sheet.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
-     * cannot be written.
-     */
-    func writeCharts(now: Now, id: String, into: PathBuf) throws 
     
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
@@ -2324,6 +2322,30 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`crate::StudioError::Missing`] when nothing is known of it.
      */
     func piece(now: Now, id: String) throws  -> PieceView
+    
+    /**
+     * What other phones did since this was last asked and read.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    func meanwhile(now: Now) throws  -> MeanwhileView
+    
+    /**
+     * The news were read, and are not said again. What phones disagree on stays until it is answered.
+     *
+     * # Errors
+     * Only when the file cannot be written.
+     */
+    func meanwhileRead(now: Now) throws 
+    
+    /**
+     * Says which of two values counts. `id` is that of [`ClashView`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when that was answered meanwhile; [`StudioError::Refused`] where both cannot be kept.
+     */
+    func settleClash(now: Now, id: String, answer: ClashAnswer) throws  -> CommandResult
     
     /**
      * The Studio screen.
@@ -2533,6 +2555,40 @@ open func undo(now: Now, token: String)throws  -> CommandResult  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterString.lower(token),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * What was archived or removed, on whichever phone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func archived(now: Now)throws  -> ArchivedView  {
+    return try  FfiConverterTypeArchivedView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_archived(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
+     */
+open func unarchive(now: Now, kind: EditorKind, id: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_unarchive(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeEditorKind_lower(kind),
+        FfiConverterString.lower(id),uniffiCallStatus
     )
 })
 }
@@ -2960,34 +3016,16 @@ open func adoptBest(now: Now, id: String, best: String)throws  -> CommandResult 
 }
     
     /**
-     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze.
-     */
-open func answerDrift(now: Now, id: String)throws  -> CommandResult  {
-    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_answer_drift(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),uniffiCallStatus
-    )
-})
-}
-    
-    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-open func findings(now: Now)throws  -> FindingsView  {
+open func findings()throws  -> FindingsView  {
     return try  FfiConverterTypeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_findings(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),uniffiCallStatus
+            self.uniffiCloneHandle(),uniffiCallStatus
     )
 })
 }
@@ -3007,25 +3045,6 @@ open func glazeFindings(now: Now, id: String)throws  -> GlazeFindingsView  {
         FfiConverterString.lower(id),uniffiCallStatus
     )
 })
-}
-    
-    /**
-     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
-     * beside a firing's sheet.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
-     * cannot be written.
-     */
-open func writeCharts(now: Now, id: String, into: PathBuf)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_write_charts(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterString.lower(id),
-        FfiConverterTypePathBuf_lower(into),uniffiCallStatus
-    )
-}
 }
     
     /**
@@ -3450,6 +3469,55 @@ open func piece(now: Now, id: String)throws  -> PieceView  {
 }
     
     /**
+     * What other phones did since this was last asked and read.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+open func meanwhile(now: Now)throws  -> MeanwhileView  {
+    return try  FfiConverterTypeMeanwhileView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_meanwhile(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The news were read, and are not said again. What phones disagree on stays until it is answered.
+     *
+     * # Errors
+     * Only when the file cannot be written.
+     */
+open func meanwhileRead(now: Now)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_meanwhile_read(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
+    )
+}
+}
+    
+    /**
+     * Says which of two values counts. `id` is that of [`ClashView`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when that was answered meanwhile; [`StudioError::Refused`] where both cannot be kept.
+     */
+open func settleClash(now: Now, id: String, answer: ClashAnswer)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_settle_clash(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),
+        FfiConverterTypeClashAnswer_lower(answer),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * The Studio screen.
      *
      * # Errors
@@ -3673,6 +3741,233 @@ public func FfiConverterTypeStudio_lower(_ value: Studio) -> UInt64 {
 }
 
 
+
+
+/**
+ * Something that was archived.
+ */
+public struct ArchivedRow: Equatable, Hashable {
+    /**
+     * What it is, to hand back.
+     */
+    public var kind: EditorKind
+    /**
+     * Its id.
+     */
+    public var id: String
+    /**
+     * What it is called.
+     */
+    public var title: String
+    /**
+     * When it was archived, and on which phone.
+     */
+    public var detail: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is, to hand back.
+         */kind: EditorKind, 
+        /**
+         * Its id.
+         */id: String, 
+        /**
+         * What it is called.
+         */title: String, 
+        /**
+         * When it was archived, and on which phone.
+         */detail: String) {
+        self.kind = kind
+        self.id = id
+        self.title = title
+        self.detail = detail
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ArchivedRow: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeArchivedRow: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ArchivedRow {
+        return
+            try ArchivedRow(
+                kind: FfiConverterTypeEditorKind.read(from: &buf), 
+                id: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ArchivedRow, into buf: inout [UInt8]) {
+        FfiConverterTypeEditorKind.write(value.kind, into: &buf)
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArchivedRow_lift(_ buf: RustBuffer) throws -> ArchivedRow {
+    return try FfiConverterTypeArchivedRow.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArchivedRow_lower(_ value: ArchivedRow) -> RustBuffer {
+    return FfiConverterTypeArchivedRow.lower(value)
+}
+
+
+/**
+ * Archived things of one kind.
+ */
+public struct ArchivedSection: Equatable, Hashable {
+    /**
+     * What they are.
+     */
+    public var title: String
+    /**
+     * The things, those archived last first; never empty.
+     */
+    public var rows: [ArchivedRow]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What they are.
+         */title: String, 
+        /**
+         * The things, those archived last first; never empty.
+         */rows: [ArchivedRow]) {
+        self.title = title
+        self.rows = rows
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ArchivedSection: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeArchivedSection: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ArchivedSection {
+        return
+            try ArchivedSection(
+                title: FfiConverterString.read(from: &buf), 
+                rows: FfiConverterSequenceTypeArchivedRow.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ArchivedSection, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceTypeArchivedRow.write(value.rows, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArchivedSection_lift(_ buf: RustBuffer) throws -> ArchivedSection {
+    return try FfiConverterTypeArchivedSection.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArchivedSection_lower(_ value: ArchivedSection) -> RustBuffer {
+    return FfiConverterTypeArchivedSection.lower(value)
+}
+
+
+/**
+ * All that was archived.
+ */
+public struct ArchivedView: Equatable, Hashable {
+    /**
+     * The things, kind by kind.
+     */
+    public var sections: [ArchivedSection]
+    /**
+     * What to say where there is none; else empty.
+     */
+    public var nothing: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The things, kind by kind.
+         */sections: [ArchivedSection], 
+        /**
+         * What to say where there is none; else empty.
+         */nothing: String) {
+        self.sections = sections
+        self.nothing = nothing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ArchivedView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeArchivedView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ArchivedView {
+        return
+            try ArchivedView(
+                sections: FfiConverterSequenceTypeArchivedSection.read(from: &buf), 
+                nothing: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ArchivedView, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeArchivedSection.write(value.sections, into: &buf)
+        FfiConverterString.write(value.nothing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArchivedView_lift(_ buf: RustBuffer) throws -> ArchivedView {
+    return try FfiConverterTypeArchivedView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArchivedView_lower(_ value: ArchivedView) -> RustBuffer {
+    return FfiConverterTypeArchivedView.lower(value)
+}
 
 
 /**
@@ -5161,6 +5456,115 @@ public func FfiConverterTypeChoice_lower(_ value: Choice) -> RustBuffer {
 
 
 /**
+ * A question between two phones.
+ */
+public struct ClashView: Equatable, Hashable {
+    /**
+     * To hand back with the answer.
+     */
+    public var id: String
+    /**
+     * What it is about: "Coat: Small mug, inside, 19.6 g".
+     */
+    public var title: String
+    /**
+     * What this phone said: "Wet weight: 19.6 g".
+     */
+    public var ours: String
+    /**
+     * What the other phone said, and which it is.
+     */
+    public var theirs: String
+    /**
+     * Whether ours counts now; else theirs does.
+     */
+    public var oursCounts: Bool
+    /**
+     * What keeping both would do; empty where both cannot be kept.
+     */
+    public var both: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * To hand back with the answer.
+         */id: String, 
+        /**
+         * What it is about: "Coat: Small mug, inside, 19.6 g".
+         */title: String, 
+        /**
+         * What this phone said: "Wet weight: 19.6 g".
+         */ours: String, 
+        /**
+         * What the other phone said, and which it is.
+         */theirs: String, 
+        /**
+         * Whether ours counts now; else theirs does.
+         */oursCounts: Bool, 
+        /**
+         * What keeping both would do; empty where both cannot be kept.
+         */both: String) {
+        self.id = id
+        self.title = title
+        self.ours = ours
+        self.theirs = theirs
+        self.oursCounts = oursCounts
+        self.both = both
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ClashView: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeClashView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ClashView {
+        return
+            try ClashView(
+                id: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                ours: FfiConverterString.read(from: &buf), 
+                theirs: FfiConverterString.read(from: &buf), 
+                oursCounts: FfiConverterBool.read(from: &buf), 
+                both: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ClashView, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.ours, into: &buf)
+        FfiConverterString.write(value.theirs, into: &buf)
+        FfiConverterBool.write(value.oursCounts, into: &buf)
+        FfiConverterString.write(value.both, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeClashView_lift(_ buf: RustBuffer) throws -> ClashView {
+    return try FfiConverterTypeClashView.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeClashView_lower(_ value: ClashView) -> RustBuffer {
+    return FfiConverterTypeClashView.lower(value)
+}
+
+
+/**
  * The record of one coat.
  */
 public struct CoatView: Equatable, Hashable {
@@ -5850,6 +6254,10 @@ public struct DevicesView: Equatable, Hashable {
      */
     public var devices: [Row]
     /**
+     * How much other phones did meanwhile that is to be read; empty where nothing is.
+     */
+    public var meanwhile: String
+    /**
      * Clocks that cannot be right.
      */
     public var notes: [Note]
@@ -5867,11 +6275,15 @@ public struct DevicesView: Equatable, Hashable {
          * The phones, this one first.
          */devices: [Row], 
         /**
+         * How much other phones did meanwhile that is to be read; empty where nothing is.
+         */meanwhile: String, 
+        /**
          * Clocks that cannot be right.
          */notes: [Note]) {
         self.intro = intro
         self.sync = sync
         self.devices = devices
+        self.meanwhile = meanwhile
         self.notes = notes
     }
 
@@ -5894,6 +6306,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
                 intro: FfiConverterString.read(from: &buf), 
                 sync: FfiConverterTypeSyncView.read(from: &buf), 
                 devices: FfiConverterSequenceTypeRow.read(from: &buf), 
+                meanwhile: FfiConverterString.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
     }
@@ -5902,6 +6315,7 @@ public struct FfiConverterTypeDevicesView: FfiConverterRustBuffer {
         FfiConverterString.write(value.intro, into: &buf)
         FfiConverterTypeSyncView.write(value.sync, into: &buf)
         FfiConverterSequenceTypeRow.write(value.devices, into: &buf)
+        FfiConverterString.write(value.meanwhile, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
 }
@@ -6488,10 +6902,6 @@ public struct EvidenceRow: Equatable, Hashable {
      */
     public var share: Double
     /**
-     * The file of a small picture of the piece; empty where none was taken.
-     */
-    public var photo: String
-    /**
      * The piece that it opens; empty where there is none.
      */
     public var piece: String
@@ -6524,9 +6934,6 @@ public struct EvidenceRow: Equatable, Hashable {
          * The same from 0 to 1, for a bar.
          */share: Double, 
         /**
-         * The file of a small picture of the piece; empty where none was taken.
-         */photo: String, 
-        /**
          * The piece that it opens; empty where there is none.
          */piece: String, 
         /**
@@ -6542,7 +6949,6 @@ public struct EvidenceRow: Equatable, Hashable {
         self.detail = detail
         self.weight = weight
         self.share = share
-        self.photo = photo
         self.piece = piece
         self.firing = firing
         self.toggle = toggle
@@ -6569,7 +6975,6 @@ public struct FfiConverterTypeEvidenceRow: FfiConverterRustBuffer {
                 detail: FfiConverterString.read(from: &buf), 
                 weight: FfiConverterString.read(from: &buf), 
                 share: FfiConverterDouble.read(from: &buf), 
-                photo: FfiConverterString.read(from: &buf), 
                 piece: FfiConverterString.read(from: &buf), 
                 firing: FfiConverterString.read(from: &buf), 
                 toggle: FfiConverterString.read(from: &buf), 
@@ -6582,7 +6987,6 @@ public struct FfiConverterTypeEvidenceRow: FfiConverterRustBuffer {
         FfiConverterString.write(value.detail, into: &buf)
         FfiConverterString.write(value.weight, into: &buf)
         FfiConverterDouble.write(value.share, into: &buf)
-        FfiConverterString.write(value.photo, into: &buf)
         FfiConverterString.write(value.piece, into: &buf)
         FfiConverterString.write(value.firing, into: &buf)
         FfiConverterString.write(value.toggle, into: &buf)
@@ -6722,7 +7126,11 @@ public struct FaultChip: Equatable, Hashable {
      */
     public var on: Bool
     /**
-     * Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
+     * What it is, in one line.
+     */
+    public var about: String
+    /**
+     * Its name, where on the piece it is, what it is and what it often speaks of; to be said while it is on.
      */
     public var hint: String
 
@@ -6739,11 +7147,15 @@ public struct FaultChip: Equatable, Hashable {
          * Whether the piece has it.
          */on: Bool, 
         /**
-         * Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
+         * What it is, in one line.
+         */about: String, 
+        /**
+         * Its name, where on the piece it is, what it is and what it often speaks of; to be said while it is on.
          */hint: String) {
         self.code = code
         self.name = name
         self.on = on
+        self.about = about
         self.hint = hint
     }
 
@@ -6766,6 +7178,7 @@ public struct FfiConverterTypeFaultChip: FfiConverterRustBuffer {
                 code: FfiConverterString.read(from: &buf), 
                 name: FfiConverterString.read(from: &buf), 
                 on: FfiConverterBool.read(from: &buf), 
+                about: FfiConverterString.read(from: &buf), 
                 hint: FfiConverterString.read(from: &buf)
         )
     }
@@ -6774,6 +7187,7 @@ public struct FfiConverterTypeFaultChip: FfiConverterRustBuffer {
         FfiConverterString.write(value.code, into: &buf)
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterBool.write(value.on, into: &buf)
+        FfiConverterString.write(value.about, into: &buf)
         FfiConverterString.write(value.hint, into: &buf)
     }
 }
@@ -6949,105 +7363,6 @@ public func FfiConverterTypeFilter_lift(_ buf: RustBuffer) throws -> Filter {
 #endif
 public func FfiConverterTypeFilter_lower(_ value: Filter) -> RustBuffer {
     return FfiConverterTypeFilter.lower(value)
-}
-
-
-/**
- * One question about a glaze, answered: in words, figures and a chart, each where there is one.
- */
-public struct FindingsSection: Equatable, Hashable {
-    /**
-     * What it is about.
-     */
-    public var title: String
-    /**
-     * The answer in a sentence or two; empty where the figures say it all.
-     */
-    public var words: String
-    /**
-     * Its figures.
-     */
-    public var lines: [Line]
-    /**
-     * The same drawn.
-     */
-    public var chart: ChartView?
-    /**
-     * What the button says that calls [`Studio::answer_drift`]; empty where nothing is to be answered.
-     */
-    public var answer: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * What it is about.
-         */title: String, 
-        /**
-         * The answer in a sentence or two; empty where the figures say it all.
-         */words: String, 
-        /**
-         * Its figures.
-         */lines: [Line], 
-        /**
-         * The same drawn.
-         */chart: ChartView?, 
-        /**
-         * What the button says that calls [`Studio::answer_drift`]; empty where nothing is to be answered.
-         */answer: String) {
-        self.title = title
-        self.words = words
-        self.lines = lines
-        self.chart = chart
-        self.answer = answer
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension FindingsSection: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeFindingsSection: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FindingsSection {
-        return
-            try FindingsSection(
-                title: FfiConverterString.read(from: &buf), 
-                words: FfiConverterString.read(from: &buf), 
-                lines: FfiConverterSequenceTypeLine.read(from: &buf), 
-                chart: FfiConverterOptionTypeChartView.read(from: &buf), 
-                answer: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: FindingsSection, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.title, into: &buf)
-        FfiConverterString.write(value.words, into: &buf)
-        FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
-        FfiConverterOptionTypeChartView.write(value.chart, into: &buf)
-        FfiConverterString.write(value.answer, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeFindingsSection_lift(_ buf: RustBuffer) throws -> FindingsSection {
-    return try FfiConverterTypeFindingsSection.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeFindingsSection_lower(_ value: FindingsSection) -> RustBuffer {
-    return FfiConverterTypeFindingsSection.lower(value)
 }
 
 
@@ -7574,9 +7889,13 @@ public struct GlazeFindingsView: Equatable, Hashable {
      */
     public var best: String
     /**
-     * What else is known: whether coats keep to their aims, what other sizes take, which pieces match, what is used.
+     * Whether coats keep to their aims; `None` while there are too few.
      */
-    public var sections: [FindingsSection]
+    public var controlChart: ChartView?
+    /**
+     * The last set; none while there is none.
+     */
+    public var sets: [Line]
     /**
      * What else should be known.
      */
@@ -7610,8 +7929,11 @@ public struct GlazeFindingsView: Equatable, Hashable {
          * What to hand to [`Studio::adopt_best`].
          */best: String, 
         /**
-         * What else is known: whether coats keep to their aims, what other sizes take, which pieces match, what is used.
-         */sections: [FindingsSection], 
+         * Whether coats keep to their aims; `None` while there are too few.
+         */controlChart: ChartView?, 
+        /**
+         * The last set; none while there is none.
+         */sets: [Line], 
         /**
          * What else should be known.
          */notes: [Note]) {
@@ -7623,7 +7945,8 @@ public struct GlazeFindingsView: Equatable, Hashable {
         self.take = take
         self.takeHelp = takeHelp
         self.best = best
-        self.sections = sections
+        self.controlChart = controlChart
+        self.sets = sets
         self.notes = notes
     }
 
@@ -7651,7 +7974,8 @@ public struct FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer {
                 take: FfiConverterString.read(from: &buf), 
                 takeHelp: FfiConverterString.read(from: &buf), 
                 best: FfiConverterString.read(from: &buf), 
-                sections: FfiConverterSequenceTypeFindingsSection.read(from: &buf), 
+                controlChart: FfiConverterOptionTypeChartView.read(from: &buf), 
+                sets: FfiConverterSequenceTypeLine.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
     }
@@ -7665,7 +7989,8 @@ public struct FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer {
         FfiConverterString.write(value.take, into: &buf)
         FfiConverterString.write(value.takeHelp, into: &buf)
         FfiConverterString.write(value.best, into: &buf)
-        FfiConverterSequenceTypeFindingsSection.write(value.sections, into: &buf)
+        FfiConverterOptionTypeChartView.write(value.controlChart, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.sets, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
 }
@@ -8726,29 +9051,37 @@ public func FfiConverterTypeLine_lower(_ value: Line) -> RustBuffer {
 
 
 /**
- * That fired pots have moved the target, said until the first coat is saved by it.
+ * What other phones did meanwhile.
  */
-public struct MovedTarget: Equatable, Hashable {
+public struct MeanwhileView: Equatable, Hashable {
     /**
-     * From what to what, and by how many pots.
+     * What they archived, removed or renamed, a sentence each.
      */
-    public var text: String
+    public var news: [String]
     /**
-     * The one button that takes it back.
+     * What two phones disagree on.
      */
-    public var keep: TargetOption
+    public var clashes: [ClashView]
+    /**
+     * What to say where there is nothing; else empty.
+     */
+    public var nothing: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
-         * From what to what, and by how many pots.
-         */text: String, 
+         * What they archived, removed or renamed, a sentence each.
+         */news: [String], 
         /**
-         * The one button that takes it back.
-         */keep: TargetOption) {
-        self.text = text
-        self.keep = keep
+         * What two phones disagree on.
+         */clashes: [ClashView], 
+        /**
+         * What to say where there is nothing; else empty.
+         */nothing: String) {
+        self.news = news
+        self.clashes = clashes
+        self.nothing = nothing
     }
 
     
@@ -8757,24 +9090,26 @@ public struct MovedTarget: Equatable, Hashable {
 }
 
 #if compiler(>=6)
-extension MovedTarget: Sendable {}
+extension MeanwhileView: Sendable {}
 #endif
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public struct FfiConverterTypeMovedTarget: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MovedTarget {
+public struct FfiConverterTypeMeanwhileView: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MeanwhileView {
         return
-            try MovedTarget(
-                text: FfiConverterString.read(from: &buf), 
-                keep: FfiConverterTypeTargetOption.read(from: &buf)
+            try MeanwhileView(
+                news: FfiConverterSequenceString.read(from: &buf), 
+                clashes: FfiConverterSequenceTypeClashView.read(from: &buf), 
+                nothing: FfiConverterString.read(from: &buf)
         )
     }
 
-    public static func write(_ value: MovedTarget, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.text, into: &buf)
-        FfiConverterTypeTargetOption.write(value.keep, into: &buf)
+    public static func write(_ value: MeanwhileView, into buf: inout [UInt8]) {
+        FfiConverterSequenceString.write(value.news, into: &buf)
+        FfiConverterSequenceTypeClashView.write(value.clashes, into: &buf)
+        FfiConverterString.write(value.nothing, into: &buf)
     }
 }
 
@@ -8782,15 +9117,15 @@ public struct FfiConverterTypeMovedTarget: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeMovedTarget_lift(_ buf: RustBuffer) throws -> MovedTarget {
-    return try FfiConverterTypeMovedTarget.lift(buf)
+public func FfiConverterTypeMeanwhileView_lift(_ buf: RustBuffer) throws -> MeanwhileView {
+    return try FfiConverterTypeMeanwhileView.lift(buf)
 }
 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-public func FfiConverterTypeMovedTarget_lower(_ value: MovedTarget) -> RustBuffer {
-    return FfiConverterTypeMovedTarget.lower(value)
+public func FfiConverterTypeMeanwhileView_lower(_ value: MeanwhileView) -> RustBuffer {
+    return FfiConverterTypeMeanwhileView.lower(value)
 }
 
 
@@ -10309,6 +10644,10 @@ public struct SetupView: Equatable, Hashable {
      */
     public var backup: String
     /**
+     * How much other phones did meanwhile that is to be read; empty where nothing is.
+     */
+    public var meanwhile: String
+    /**
      * The cautions.
      */
     public var cautions: [CautionView]
@@ -10323,10 +10662,14 @@ public struct SetupView: Equatable, Hashable {
          * What is to be said of backups.
          */backup: String, 
         /**
+         * How much other phones did meanwhile that is to be read; empty where nothing is.
+         */meanwhile: String, 
+        /**
          * The cautions.
          */cautions: [CautionView]) {
         self.sections = sections
         self.backup = backup
+        self.meanwhile = meanwhile
         self.cautions = cautions
     }
 
@@ -10348,6 +10691,7 @@ public struct FfiConverterTypeSetupView: FfiConverterRustBuffer {
             try SetupView(
                 sections: FfiConverterSequenceTypeSection.read(from: &buf), 
                 backup: FfiConverterString.read(from: &buf), 
+                meanwhile: FfiConverterString.read(from: &buf), 
                 cautions: FfiConverterSequenceTypeCautionView.read(from: &buf)
         )
     }
@@ -10355,6 +10699,7 @@ public struct FfiConverterTypeSetupView: FfiConverterRustBuffer {
     public static func write(_ value: SetupView, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeSection.write(value.sections, into: &buf)
         FfiConverterString.write(value.backup, into: &buf)
+        FfiConverterString.write(value.meanwhile, into: &buf)
         FfiConverterSequenceTypeCautionView.write(value.cautions, into: &buf)
     }
 }
@@ -11944,10 +12289,6 @@ public struct WeighView: Equatable, Hashable {
      */
     public var refusal: FieldError?
     /**
-     * That fired pots have moved the target, to be said before all notes.
-     */
-    public var moved: MovedTarget?
-    /**
      * What else should be known here.
      */
     public var notes: [Note]
@@ -12019,9 +12360,6 @@ public struct WeighView: Equatable, Hashable {
          * What cannot be taken as it stands.
          */refusal: FieldError?, 
         /**
-         * That fired pots have moved the target, to be said before all notes.
-         */moved: MovedTarget?, 
-        /**
          * What else should be known here.
          */notes: [Note], 
         /**
@@ -12050,7 +12388,6 @@ public struct WeighView: Equatable, Hashable {
         self.question = question
         self.waiting = waiting
         self.refusal = refusal
-        self.moved = moved
         self.notes = notes
         self.recent = recent
         self.tally = tally
@@ -12090,7 +12427,6 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
                 question: FfiConverterOptionTypeQuestion.read(from: &buf), 
                 waiting: FfiConverterString.read(from: &buf), 
                 refusal: FfiConverterOptionTypeFieldError.read(from: &buf), 
-                moved: FfiConverterOptionTypeMovedTarget.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
                 recent: FfiConverterSequenceTypeRecentCoat.read(from: &buf), 
                 tally: FfiConverterString.read(from: &buf), 
@@ -12116,7 +12452,6 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
         FfiConverterOptionTypeQuestion.write(value.question, into: &buf)
         FfiConverterString.write(value.waiting, into: &buf)
         FfiConverterOptionTypeFieldError.write(value.refusal, into: &buf)
-        FfiConverterOptionTypeMovedTarget.write(value.moved, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterSequenceTypeRecentCoat.write(value.recent, into: &buf)
         FfiConverterString.write(value.tally, into: &buf)
@@ -12250,13 +12585,9 @@ public struct WindowView: Equatable, Hashable {
      */
     public var chart: ChartView
     /**
-     * Their faults, each with how many pots had it and how sure that is.
+     * Their faults, each with how many pots had it.
      */
     public var faults: [Line]
-    /**
-     * The fault that goes most with the amount, drawn; `None` where there is none, or no window.
-     */
-    public var faultChart: ChartView?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -12274,17 +12605,13 @@ public struct WindowView: Equatable, Hashable {
          * The pots, each by its laydown.
          */chart: ChartView, 
         /**
-         * Their faults, each with how many pots had it and how sure that is.
-         */faults: [Line], 
-        /**
-         * The fault that goes most with the amount, drawn; `None` where there is none, or no window.
-         */faultChart: ChartView?) {
+         * Their faults, each with how many pots had it.
+         */faults: [Line]) {
         self.title = title
         self.words = words
         self.sure = sure
         self.chart = chart
         self.faults = faults
-        self.faultChart = faultChart
     }
 
     
@@ -12307,8 +12634,7 @@ public struct FfiConverterTypeWindowView: FfiConverterRustBuffer {
                 words: FfiConverterString.read(from: &buf), 
                 sure: FfiConverterString.read(from: &buf), 
                 chart: FfiConverterTypeChartView.read(from: &buf), 
-                faults: FfiConverterSequenceTypeLine.read(from: &buf), 
-                faultChart: FfiConverterOptionTypeChartView.read(from: &buf)
+                faults: FfiConverterSequenceTypeLine.read(from: &buf)
         )
     }
 
@@ -12318,7 +12644,6 @@ public struct FfiConverterTypeWindowView: FfiConverterRustBuffer {
         FfiConverterString.write(value.sure, into: &buf)
         FfiConverterTypeChartView.write(value.chart, into: &buf)
         FfiConverterSequenceTypeLine.write(value.faults, into: &buf)
-        FfiConverterOptionTypeChartView.write(value.faultChart, into: &buf)
     }
 }
 
@@ -12713,6 +13038,91 @@ public func FfiConverterTypeBackupTrouble_lift(_ buf: RustBuffer) throws -> Back
 #endif
 public func FfiConverterTypeBackupTrouble_lower(_ value: BackupTrouble) -> RustBuffer {
     return FfiConverterTypeBackupTrouble.lower(value)
+}
+
+
+
+/**
+ * Which of two values is to count.
+ */
+
+public enum ClashAnswer: Equatable, Hashable {
+    
+    /**
+     * This phone's.
+     */
+    case ours
+    /**
+     * The other phone's.
+     */
+    case theirs
+    /**
+     * Both: a name holds both; for a weight or an answer the one that counts stays, and a note says the other.
+     */
+    case both
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ClashAnswer: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeClashAnswer: FfiConverterRustBuffer {
+    typealias SwiftType = ClashAnswer
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ClashAnswer {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .ours
+        
+        case 2: return .theirs
+        
+        case 3: return .both
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ClashAnswer, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .ours:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .theirs:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .both:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeClashAnswer_lift(_ buf: RustBuffer) throws -> ClashAnswer {
+    return try FfiConverterTypeClashAnswer.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeClashAnswer_lower(_ value: ClashAnswer) -> RustBuffer {
+    return FfiConverterTypeClashAnswer.lower(value)
 }
 
 
@@ -13700,13 +14110,9 @@ public enum Stroke: Equatable, Hashable {
      */
     case best
     /**
-     * A moving average, a curve or how far something reaches: drawn through, heavier.
+     * A moving average: drawn through, heavier.
      */
     case average
-    /**
-     * Where an interval ends, or where something began: dotted.
-     */
-    case edge
 
 
 
@@ -13734,8 +14140,6 @@ public struct FfiConverterTypeStroke: FfiConverterRustBuffer {
         
         case 3: return .average
         
-        case 4: return .edge
-        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -13754,10 +14158,6 @@ public struct FfiConverterTypeStroke: FfiConverterRustBuffer {
         
         case .average:
             writeInt(&buf, Int32(3))
-        
-        
-        case .edge:
-            writeInt(&buf, Int32(4))
         
         }
     }
@@ -14791,30 +15191,6 @@ fileprivate struct FfiConverterOptionTypeGauge: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-fileprivate struct FfiConverterOptionTypeMovedTarget: FfiConverterRustBuffer {
-    typealias SwiftType = MovedTarget?
-
-    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
-        guard let value = value else {
-            writeInt(&buf, Int8(0))
-            return
-        }
-        writeInt(&buf, Int8(1))
-        FfiConverterTypeMovedTarget.write(value, into: &buf)
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
-        switch try readInt(&buf) as Int8 {
-        case 0: return nil
-        case 1: return try FfiConverterTypeMovedTarget.read(from: &buf)
-        default: throw UniffiInternalError.unexpectedOptionalTag
-        }
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
 fileprivate struct FfiConverterOptionTypeQuestion: FfiConverterRustBuffer {
     typealias SwiftType = Question?
 
@@ -15024,6 +15400,56 @@ fileprivate struct FfiConverterSequenceString: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterString.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeArchivedRow: FfiConverterRustBuffer {
+    typealias SwiftType = [ArchivedRow]
+
+    public static func write(_ value: [ArchivedRow], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeArchivedRow.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ArchivedRow] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ArchivedRow]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeArchivedRow.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeArchivedSection: FfiConverterRustBuffer {
+    typealias SwiftType = [ArchivedSection]
+
+    public static func write(_ value: [ArchivedSection], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeArchivedSection.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ArchivedSection] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ArchivedSection]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeArchivedSection.read(from: &buf))
         }
         return seq
     }
@@ -15257,6 +15683,31 @@ fileprivate struct FfiConverterSequenceTypeChoice: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeClashView: FfiConverterRustBuffer {
+    typealias SwiftType = [ClashView]
+
+    public static func write(_ value: [ClashView], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeClashView.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ClashView] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ClashView]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeClashView.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeCompareLine: FfiConverterRustBuffer {
     typealias SwiftType = [CompareLine]
 
@@ -15449,31 +15900,6 @@ fileprivate struct FfiConverterSequenceTypeFilter: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFilter.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-fileprivate struct FfiConverterSequenceTypeFindingsSection: FfiConverterRustBuffer {
-    typealias SwiftType = [FindingsSection]
-
-    public static func write(_ value: [FindingsSection], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeFindingsSection.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FindingsSection] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [FindingsSection]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeFindingsSection.read(from: &buf))
         }
         return seq
     }
@@ -16332,6 +16758,18 @@ public func folderAt(path: String)throws  -> Folder  {
 })
 }
 /**
+ * A small drawing of the fault with this code, as [`super::FaultChip::code`] gives it; nothing drawn for one that only a newer
+ * version knows.
+ */
+public func faultSketch(code: String) -> Drawing  {
+    return try!  FfiConverterTypeDrawing_lift(try! rustCall() {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_func_fault_sketch(
+        FfiConverterString.lower(code),uniffiCallStatus
+    )
+})
+}
+/**
  * Speaks the language of `tags`, the phone's own in order of liking (BCP 47, such as "de-AT"), or English if it is none of
  * those that laydown knows. Answers with the tag of the language in use.
  */
@@ -16368,6 +16806,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_func_folder_at() != 50671) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_laydown_app_checksum_func_fault_sketch() != 40930) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_laydown_app_checksum_func_set_language() != 7805) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -16375,6 +16816,12 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_undo() != 16844) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_archived() != 45137) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_unarchive() != 30394) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_back_up() != 4229) {
@@ -16449,16 +16896,10 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_adopt_best() != 11697) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_answer_drift() != 35973) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_findings() != 48599) {
+    if (uniffi_laydown_app_checksum_method_studio_findings() != 22940) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_glaze_findings() != 10301) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_write_charts() != 37681) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_sync_now() != 58652) {
@@ -16528,6 +16969,15 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_piece() != 36717) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_meanwhile() != 36535) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_meanwhile_read() != 33913) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_settle_clash() != 43487) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_setup() != 53535) {

@@ -377,6 +377,16 @@ RustBuffer uniffi_laydown_app_fn_method_studio_preferences(uint64_t ptr, RustCal
 RustBuffer uniffi_laydown_app_fn_method_studio_undo(uint64_t ptr, RustBuffer now, RustBuffer token, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ARCHIVED
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ARCHIVED
+RustBuffer uniffi_laydown_app_fn_method_studio_archived(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_UNARCHIVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_UNARCHIVE
+RustBuffer uniffi_laydown_app_fn_method_studio_unarchive(uint64_t ptr, RustBuffer now, RustBuffer kind, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BACK_UP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_BACK_UP
 RustBuffer uniffi_laydown_app_fn_method_studio_back_up(uint64_t ptr, RustBuffer into, RustCallStatus *_Nonnull out_status
@@ -632,6 +642,21 @@ void uniffi_laydown_app_fn_method_studio_write_pdf(uint64_t ptr, RustBuffer titl
 RustBuffer uniffi_laydown_app_fn_method_studio_piece(uint64_t ptr, RustBuffer now, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_MEANWHILE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_MEANWHILE
+RustBuffer uniffi_laydown_app_fn_method_studio_meanwhile(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_MEANWHILE_READ
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_MEANWHILE_READ
+void uniffi_laydown_app_fn_method_studio_meanwhile_read(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SETTLE_CLASH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SETTLE_CLASH
+RustBuffer uniffi_laydown_app_fn_method_studio_settle_clash(uint64_t ptr, RustBuffer now, RustBuffer id, RustBuffer answer, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SETUP
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SETUP
 RustBuffer uniffi_laydown_app_fn_method_studio_setup(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
@@ -822,6 +847,11 @@ RustBuffer uniffi_laydown_app_fn_func_recover_studio(RustBuffer path, RustBuffer
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_FOLDER_AT
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_FOLDER_AT
 uint64_t uniffi_laydown_app_fn_func_folder_at(RustBuffer path, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_FAULT_SKETCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_FAULT_SKETCH
+RustBuffer uniffi_laydown_app_fn_func_fault_sketch(RustBuffer code, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_FUNC_SET_LANGUAGE
@@ -1107,6 +1137,12 @@ uint16_t uniffi_laydown_app_checksum_func_folder_at(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_FAULT_SKETCH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_FAULT_SKETCH
+uint16_t uniffi_laydown_app_checksum_func_fault_sketch(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_SET_LANGUAGE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_FUNC_SET_LANGUAGE
 uint16_t uniffi_laydown_app_checksum_func_set_language(void
@@ -1122,6 +1158,18 @@ uint16_t uniffi_laydown_app_checksum_method_studio_preferences(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_UNDO
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_UNDO
 uint16_t uniffi_laydown_app_checksum_method_studio_undo(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ARCHIVED
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_ARCHIVED
+uint16_t uniffi_laydown_app_checksum_method_studio_archived(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_UNARCHIVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_UNARCHIVE
+uint16_t uniffi_laydown_app_checksum_method_studio_unarchive(void
     
 );
 #endif
@@ -1428,6 +1476,24 @@ uint16_t uniffi_laydown_app_checksum_method_studio_write_pdf(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PIECE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PIECE
 uint16_t uniffi_laydown_app_checksum_method_studio_piece(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_MEANWHILE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_MEANWHILE
+uint16_t uniffi_laydown_app_checksum_method_studio_meanwhile(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_MEANWHILE_READ
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_MEANWHILE_READ
+uint16_t uniffi_laydown_app_checksum_method_studio_meanwhile_read(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SETTLE_CLASH
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_SETTLE_CLASH
+uint16_t uniffi_laydown_app_checksum_method_studio_settle_clash(void
     
 );
 #endif

@@ -9,8 +9,8 @@ use std::sync::atomic::{AtomicBool, Ordering};
 
 use chrono::DateTime;
 use laydown_app::{
-    Assessment, EditorEntry, EditorKind, Now, ProgressListener, Spot, Stop, Studio, StudioError, SyncProgress,
-    TargetChoice, Touch, Value as Entered, WeighEntry, folder_at,
+    Assessment, ClashAnswer, EditorEntry, EditorKind, Now, ProgressListener, Spot, Stop, Studio, StudioError,
+    SyncProgress, TargetChoice, Touch, Value as Entered, WeighEntry, folder_at,
 };
 use serde::Serialize;
 use serde_json::{Map, Value, json};
@@ -268,6 +268,15 @@ impl With<'_> {
         }
     }
 
+    fn answer(&self) -> ClashAnswer {
+        match self.text("answer") {
+            "Ours" => ClashAnswer::Ours,
+            "Theirs" => ClashAnswer::Theirs,
+            "Both" => ClashAnswer::Both,
+            answer => panic!("no answer is called {answer}"),
+        }
+    }
+
     fn kind(&self) -> EditorKind {
         let name = self.text("kind");
         match name {
@@ -362,6 +371,11 @@ fn call(studio: &Studio, now: Now, call: &str, with: &With<'_>) -> Result<Value,
         "redo" => seen(studio.redo(now, with.text("token"))),
         "recent_changes" => seen(studio.recent_changes(now)),
         "history" => seen(studio.history(now, with.text("id"))),
+        "archived" => seen(studio.archived(now)),
+        "unarchive" => seen(studio.unarchive(now, with.kind(), with.text("id"))),
+        "meanwhile" => seen(studio.meanwhile(now)),
+        "meanwhile_read" => seen(studio.meanwhile_read(now)),
+        "settle_clash" => seen(studio.settle_clash(now, with.text("id"), with.answer())),
         "devices" => seen(studio.devices(now)),
         "sync_now" => {
             let (secrets, folder) = (with.values("secrets"), folder_at(with.text("folder")).unwrap());

@@ -15,6 +15,8 @@ pub(super) trait Archivable: Entity {
     fn gone(&self) -> bool;
     /// The same, archived.
     fn archive(self) -> Self;
+    /// The same, in use again.
+    fn unarchive(self) -> Self;
     /// What it is called by the potter.
     fn called(&self) -> String;
 }
@@ -28,6 +30,9 @@ macro_rules! keepsakes {
             }
             fn archive(self) -> Self {
                 $entity { gone: true, ..self }
+            }
+            fn unarchive(self) -> Self {
+                $entity { gone: false, ..self }
             }
             fn called(&self) -> String {
                 let called: fn(&$entity) -> String = $called;

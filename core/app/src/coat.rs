@@ -90,6 +90,9 @@ impl Studio {
             line(say::glaze_bucket(), format!("{}, {}", glaze.name, bucket.name));
             line(say::sg(), sg_in_words(&style, coat.specific_gravity_e5));
             line(say::area(), style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));
+            if let Some(note) = &coat.note {
+                line(say::note(), note.clone());
+            }
             Ok(CoatView {
                 id: id.to_owned(),
                 piece: coat.piece.to_string(),

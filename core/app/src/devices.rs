@@ -6,7 +6,7 @@ use rusqlite::Connection;
 
 use super::date_text::{DAY_MS, sentence_case};
 use super::messages::devices as say;
-use super::{Note, Now, Result, Row, Studio, SyncView, sync};
+use super::{Note, Now, Result, Row, Studio, SyncView, meanwhile, sync};
 use laydown_store::entity::{Entity, Preference};
 use laydown_store::journal::{Clock, DeviceId};
 use laydown_store::{last_clocks, this_device};
@@ -20,6 +20,8 @@ pub struct DevicesView {
     pub sync: SyncView,
     /// The phones, this one first.
     pub devices: Vec<Row>,
+    /// How much other phones did meanwhile that is to be read; empty where nothing is.
+    pub meanwhile: String,
     /// Clocks that cannot be right.
     pub notes: Vec<Note>,
 }
@@ -55,6 +57,7 @@ impl Studio {
             Ok(DevicesView {
                 intro: if sync.chosen { say::intro_with_location() } else { say::intro_without_location() },
                 sync,
+                meanwhile: meanwhile::in_a_line(conn)?,
                 devices: last.iter().map(row).collect(),
                 notes: ahead(now, &last).map(Note::attention).into_iter().collect(),
             })

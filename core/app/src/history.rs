@@ -113,7 +113,7 @@ impl Studio {
 }
 
 /// What is needed to tell of events in words.
-struct Telling<'a> {
+pub(super) struct Telling<'a> {
     conn: &'a Connection,
     now: Now,
     style: Style,
@@ -122,7 +122,7 @@ struct Telling<'a> {
 }
 
 impl<'a> Telling<'a> {
-    fn new(conn: &'a Connection, now: Now) -> Result<Telling<'a>> {
+    pub(super) fn new(conn: &'a Connection, now: Now) -> Result<Telling<'a>> {
         Ok(Telling { conn, now, style: style(conn)?, own: this_device(conn)?, devices: names_of_devices(conn)? })
     }
 
@@ -251,7 +251,7 @@ impl<'a> Telling<'a> {
     }
 
     /// What a thing is called: "Glaze: Ash white".
-    fn title(&self, kind: &Kind, id: Uuid) -> Result<String> {
+    pub(super) fn title(&self, kind: &Kind, id: Uuid) -> Result<String> {
         let word = say::kind(kind.name());
         Ok(match self.named(kind, id)? {
             Some(name) => say::kind_and_name(word, visible(&name)),
@@ -317,7 +317,7 @@ impl<'a> Telling<'a> {
     }
 
     /// "Starting laydown: 5.5 g/dm²".
-    fn field(&self, name: &str, value: &Value) -> Result<String> {
+    pub(super) fn field(&self, name: &str, value: &Value) -> Result<String> {
         Ok(say::field_and_value(sentence_case(&field_in_words(name)), self.value(name, value)?))
     }
 

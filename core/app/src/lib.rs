@@ -5,6 +5,7 @@
 //! The time is passed in with every call, so that nothing below the shell looks at a clock.
 
 mod archive;
+mod archived;
 mod backup;
 mod buckets;
 mod coat;
@@ -23,6 +24,7 @@ pub mod in_words;
 mod kiln;
 mod lists;
 mod local_settings;
+mod meanwhile;
 mod messages;
 mod pooled;
 pub mod sample;
@@ -49,6 +51,7 @@ use laydown_store::journal::{Ids, RandomIds};
 use laydown_store::{Committed, Store, StoreError, Transaction, Undo, recover_here};
 use messages::common as say;
 
+pub use archived::{ArchivedRow, ArchivedSection, ArchivedView};
 pub use backup::{BackupTask, BackupTrouble, BackupView, Export, Rhythm};
 pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
 pub use coat::{CoatView, Line};
@@ -69,8 +72,9 @@ pub use import::ImportView;
 pub use kiln::{
     Assessment, AssessmentView, ChecklistItem, Choice, CompareLine, CompareView, ConesRow, ContactSheetView,
     ContactTile, FaultChip, Filter, FiringState, FiringView, KilnView, PhotoView, PieceView, PiecesView, PlacedPiece,
-    ShelfView, WaitingGroup, WaitingRow, ZoneQuestion,
+    ShelfView, WaitingGroup, WaitingRow, ZoneQuestion, fault_sketch,
 };
+pub use meanwhile::{ClashAnswer, ClashView, MeanwhileView};
 pub use pooled::{EvidenceRow, TargetChoice, TargetOption, WhyTargetView};
 pub use setup::{CautionView, Section, SetupView};
 pub use sizes::{SizeRow, SizesView};

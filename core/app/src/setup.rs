@@ -8,7 +8,7 @@ use super::evidence::{sensitivity, style, tile_evidence, usable};
 use super::in_words::{StyleWords, caution_text, caution_title, name_of};
 use super::lists::{self, by_name, scale_detail};
 use super::messages::setup as say;
-use super::{EditorKind, Now, Result, Row, Studio};
+use super::{EditorKind, Now, Result, Row, Studio, meanwhile};
 use laydown_domain::caution::Caution;
 use laydown_domain::coat::tile::TileResult;
 use laydown_domain::form::ZoneKind;
@@ -50,6 +50,8 @@ pub struct SetupView {
     pub sections: Vec<Section>,
     /// What is to be said of backups.
     pub backup: String,
+    /// How much other phones did meanwhile that is to be read; empty where nothing is.
+    pub meanwhile: String,
     /// The cautions.
     pub cautions: Vec<CautionView>,
 }
@@ -87,6 +89,7 @@ impl Studio {
                     section(EditorKind::Vessel, say::vessels(), say::add_vessel(), say::no_vessels(), vessels(conn)?),
                 ],
                 backup: backup::in_a_line(conn, now)?,
+                meanwhile: meanwhile::in_a_line(conn)?,
                 cautions: Caution::ALL
                     .iter()
                     .map(|caution| CautionView { title: caution_title(*caution), text: caution_text(*caution) })

@@ -11,6 +11,7 @@ use super::devices::{called, names_of_devices};
 use super::local_settings::{remember, remembered};
 use super::messages::sync as say;
 use super::{Note, Now, Result, Studio};
+use laydown_store::backup::{VersionVector, version_vector};
 use laydown_store::journal::DeviceId;
 use laydown_store::{Transaction, devices, this_device};
 use laydown_sync::SYNC_RECORD;
@@ -231,6 +232,11 @@ impl Studio {
             remember(tx, MEETINGS, &after)
         })?;
         Ok(())
+    }
+
+    /// How far each phone's entries are here.
+    pub(super) fn before_sync(&self) -> Result<VersionVector> {
+        self.store.read(|conn| Ok(version_vector(conn)?))
     }
 
     /// What a phone is called in a sentence: "this phone", "tablet by the sink", "another phone".

@@ -61,10 +61,12 @@ pub fn sync_now(
         let sentence = say::choose_first();
         return Err(StudioError::Refused { field: String::new(), sentence });
     };
+    let before = studio.before_sync()?;
     match round(studio, &place, how, listener) {
         Ok(outcome) => {
             let report = report(studio, outcome)?;
             let sentence = report.sentence();
+            studio.notice_meanwhile(now, &before)?;
             studio.record_sync(now, Ok(report))?;
             Ok(sentence)
         }

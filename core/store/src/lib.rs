@@ -313,6 +313,14 @@ pub fn is_shown(conn: &Connection, kind: &Kind, id: Uuid) -> Result<Option<bool>
     Ok(Some(conn.prepare_cached(&sql)?.query_row([id], |row| row.get(0))?))
 }
 
+/// What the events of one thing make of it; `None` where nothing stands.
+///
+/// # Errors
+/// Only when the file cannot be read.
+pub fn state_of(conn: &Connection, kind: &Kind, id: Uuid) -> Result<Option<journal::State>, StoreError> {
+    Ok(journal::fold(&events_of(conn, id)?, kind, &domain::Domain))
+}
+
 /// The fields of an event whose values cannot be, so that the fold leaves them out.
 pub fn left_out(event: &Event) -> impl Iterator<Item = &str> {
     let cannot_be =

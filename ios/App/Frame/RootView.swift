@@ -142,6 +142,8 @@ private struct PageView: View {
         case .devices: DevicesPage(frame: frame)
         case .import: ImportPage(frame: frame)
         case .why(let target): WhyPage(frame: frame, target: target)
+        case .archived: ArchivedPage(frame: frame)
+        case .meanwhile: MeanwhilePage(frame: frame)
         }
     }
 }

@@ -66,7 +66,7 @@ struct AssessmentPage: View {
         Section(Words.faults) {
             Flow {
                 ForEach(view.faults, id: \.code) { fault in
-                    Chip(words: fault.name, isChosen: fault.on) { screen.say(.fault(fault: fault.code, on: !fault.on)) }
+                    FaultCell(fault: fault) { screen.say(.fault(fault: fault.code, on: !fault.on)) }
                 }
             }
             if let drawing = view.drawing {
@@ -158,6 +158,33 @@ private struct AnswersView: View {
                 }
             }
         }
+    }
+}
+
+/// A fault to tap on or off: a small drawing of it over its name.
+private struct FaultCell: View {
+    let fault: FaultChip
+    let act: @MainActor () -> Void
+
+    var body: some View {
+        Button(action: act) {
+            VStack(spacing: 4) {
+                DrawingView(drawing: faultSketch(code: fault.code), chosen: nil, carried: nil)
+                    .frame(width: 88)
+                    .accessibilityHidden(true)
+                Text(fault.name)
+                    .font(.footnote)
+                    .foregroundStyle(fault.on ? Color.onAccentGround : Color.ink)
+                    .multilineTextAlignment(.center)
+            }
+            .frame(width: 96)
+            .padding(8)
+            .card(ground: fault.on ? .accentGround : .keyQuiet, edge: fault.on ? .accent : nil)
+        }
+        .buttonStyle(.plain)
+        .accessibilityLabel(fault.on ? Words.faultChosen(fault.name) : fault.name)
+        .accessibilityHint(fault.about)
+        .accessibilityAddTraits(fault.on ? .isSelected : [])
     }
 }
 

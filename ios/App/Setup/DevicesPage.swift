@@ -20,6 +20,9 @@ struct DevicesPage: View {
                     Sentence(view.intro)
                     NotesView(notes: view.notes)
                 }
+                if !view.meanwhile.isEmpty {
+                    Section { GoRow(title: Words.meanwhile, detail: view.meanwhile, place: .meanwhile) }
+                }
                 Section(Words.syncLocation) { place(view.sync) }
                 Section(Words.phones) {
                     ForEach(view.devices, id: \.id) { row in

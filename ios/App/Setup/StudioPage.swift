@@ -13,6 +13,9 @@ struct StudioPage: View {
     var body: some View {
         ListPage(Words.tabStudio, refresh: screen.refresh) {
             if let view = screen.view {
+                if !view.meanwhile.isEmpty {
+                    Section { GoRow(title: Words.meanwhile, detail: view.meanwhile, place: .meanwhile) }
+                }
                 ForEach(view.sections, id: \.title) { section in
                     Section(section.title) {
                         if section.rows.isEmpty { Sentence(section.empty) }
@@ -31,6 +34,7 @@ struct StudioPage: View {
                 Section {
                     GoRow(title: Words.backup, detail: view.backup, place: .backup)
                     GoRow(title: Words.devices, detail: Words.devicesDetail, place: .devices)
+                    GoRow(title: Words.archived, detail: Words.archivedDetail, place: .archived)
                     GoRow(title: Words.preferences, detail: Words.preferencesDetail, place: .editor(.preference))
                     GoRow(title: Words.cautions, detail: Words.cautionsDetail, place: .cautions)
                 }

@@ -232,9 +232,8 @@ private struct With {
 
     func kind() throws -> EditorKind {
         let kinds: [EditorKind] = [
-            .form, .body, .kiln, .firing, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile, .control, .coat,
-            .preference,
-            .syncLocation,
+            .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile,
+            .control, .coat, .preference, .syncLocation,
         ]
         return try #require(try one("kind", of: kinds))
     }
@@ -273,6 +272,10 @@ private struct With {
             .placeGone, .notAllowed, .placeFull, .phoneFull, .notMade, .notWhole, .noAnswer,
         ]
         return try #require(try one("trouble", of: troubles))
+    }
+
+    func answer() throws -> ClashAnswer? {
+        try one("answer", of: [ClashAnswer.ours, .theirs, .both])
     }
 
     func choice() throws -> TargetChoice? {
@@ -324,6 +327,12 @@ extension Studio {
         case "redo": return try redo(now: now, token: try text("token"))
         case "recent_changes": return try recentChanges(now: now)
         case "history": return try history(now: now, id: try text("id"))
+        case "archived": return try archived(now: now)
+        case "unarchive": return try unarchive(now: now, kind: try with.kind(), id: try text("id"))
+        case "meanwhile": return try meanwhile(now: now)
+        case "meanwhile_read": return try meanwhileRead(now: now)
+        case "settle_clash":
+            return try settleClash(now: now, id: try text("id"), answer: try #require(try with.answer()))
         case "devices": return try devices(now: now)
         case "sync_now":
             let eye = ProgressRelay()

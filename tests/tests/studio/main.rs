@@ -1,5 +1,6 @@
 //! The screens' calls as a shell makes them: a first day, a run of mugs, wrong input, undo, another day.
 
+mod archived;
 mod backups;
 mod coming_back;
 mod correcting;

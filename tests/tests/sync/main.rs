@@ -7,6 +7,7 @@ mod adversary;
 mod agree;
 mod broken;
 mod hostile;
+mod meanwhile;
 mod networks;
 mod plain_http;
 mod servers;

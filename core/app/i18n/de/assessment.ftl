@@ -5,7 +5,7 @@ position = { $pieces ->
    *[other] { $number } von { $pieces }
 }
 fault-and-place = { $fault }, { $place }
-fault-and-hint = { $fault }. { $hint }
+fault-and-hint = { $fault }. { $about } { $hint }
 inside = Innen
 outside = Außen
 overlap = Überlappung

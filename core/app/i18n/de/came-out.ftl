@@ -51,6 +51,11 @@ where-is = { $fault ->
     [thin] Wo sind die dünnen Stellen?
     [dry] Wo ist die Glasur zu trocken?
     [overfired] Wo ist die Glasur überbrannt?
+    [underfired] Wo ist es zu schwach gebrannt?
+    [stuck] Wo klebt es?
+    [warped] Wo ist es verzogen?
+    [cracked] Wo ist der Riss?
+    [plucked] Wo ist es ausgebrochen?
     [matting] Wo ist die Glasur matt?
     [scumming] Wo ist die Ausblühung?
     [blushing] Wo ist der Anflug?

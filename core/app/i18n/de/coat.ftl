@@ -30,3 +30,4 @@ control-was-off = { $verdict ->
 }
 control-not-judged = Ob dieses Stück richtig geworden ist, ist noch nicht angegeben. Die Ziele trotzdem danach richten?
 control-not-fired = Dieses Stück ist noch nicht gebrannt; ob es richtig ist, lässt sich noch nicht wissen. Die Ziele trotzdem danach richten?
+note = Notiz

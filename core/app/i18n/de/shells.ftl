@@ -214,6 +214,14 @@ preferences = Einheiten, Ton und Vibration
 preferences-detail = Welche Einheiten, und ob laydown spricht und vibriert
 cautions = Vorsicht
 cautions-detail = Staub, Spritzen, heiße Öfen und Lebensmittel: worauf zu achten ist und wen man fragt
+archived = Archiviert
+archived-detail = Was archiviert oder entfernt wurde, und der Weg zurück
+bring-back = Zurückholen
+meanwhile = Auf den anderen Handys
+keep-ours = Hiesiges behalten
+take-theirs = Deren nehmen
+keep-both = Beides behalten
+what-counts-now = { $value }, gilt jetzt
 
 row-add = Zeile hinzufügen
 row-away = Zeile { $number } entfernen

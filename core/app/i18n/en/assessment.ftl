@@ -7,8 +7,8 @@ position = { $pieces ->
 }
 # A fault with its place, such as "Runs, at the foot". $fault: its name, with a capital letter.
 fault-and-place = { $fault }, { $place }
-# $fault: such as "Runs, at the foot". $hint: a sentence.
-fault-and-hint = { $fault }. { $hint }
+# $fault: such as "Runs, at the foot". $about: what it is, a sentence. $hint: what it often speaks of, a sentence.
+fault-and-hint = { $fault }. { $about } { $hint }
 inside = Inside
 outside = Outside
 overlap = Overlap

@@ -57,6 +57,11 @@ where-is = { $fault ->
     [thin] Where are the thin spots?
     [dry] Where is it too dry?
     [overfired] Where is it overfired?
+    [underfired] Where is it underfired?
+    [stuck] Where did it stick?
+    [warped] Where is it warped?
+    [cracked] Where did it crack?
+    [plucked] Where was it plucked?
     [matting] Where is it dull?
     [scumming] Where is the scum?
     [blushing] Where did it blush?

@@ -34,3 +34,4 @@ control-was-off = { $verdict ->
 }
 control-not-judged = You have not said yet whether this pot came out right. Let targets use it anyway?
 control-not-fired = This pot is not fired yet, so you cannot know whether it is right. Let targets use it anyway?
+note = Note

@@ -214,6 +214,14 @@ preferences = Units, sound and touch
 preferences-detail = Which units, and whether laydown speaks and ticks
 cautions = Cautions
 cautions-detail = Dust, spraying, hot kilns and food: what to watch for, and whom to ask
+archived = Archived
+archived-detail = What you archived or removed, and the way back
+bring-back = Bring it back
+meanwhile = On your other phones
+keep-ours = Keep this phone's
+take-theirs = Take theirs
+keep-both = Keep both
+what-counts-now = { $value }, counts now
 
 row-add = Add a row
 row-away = Remove row { $number }

@@ -5,7 +5,7 @@ position = { $pieces ->
    *[other] { $number } de { $pieces }
 }
 fault-and-place = { $fault }, { $place }
-fault-and-hint = { $fault }. { $hint }
+fault-and-hint = { $fault }. { $about } { $hint }
 inside = Interior
 outside = Exterior
 overlap = Solape

@@ -51,6 +51,11 @@ where-is = { $fault ->
     [thin] ¿Dónde están las zonas finas?
     [dry] ¿Dónde está demasiado seco?
     [overfired] ¿Dónde está pasado de cocción?
+    [underfired] ¿Dónde le falta cocción?
+    [stuck] ¿Dónde se pegó?
+    [warped] ¿Dónde está deformado?
+    [cracked] ¿Dónde está la grieta?
+    [plucked] ¿Dónde está arrancado?
     [matting] ¿Dónde está mate?
     [scumming] ¿Dónde está la eflorescencia?
     [blushing] ¿Dónde está el sonrojo?

@@ -30,3 +30,4 @@ control-was-off = { $verdict ->
 }
 control-not-judged = Aún no se ha indicado si esta pieza salió bien. ¿Basar los objetivos en ella de todos modos?
 control-not-fired = Esta pieza aún no se ha cocido, así que no se puede saber si está bien. ¿Basar los objetivos en ella de todos modos?
+note = Nota

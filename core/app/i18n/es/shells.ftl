@@ -214,6 +214,14 @@ preferences = Unidades, sonido y vibración
 preferences-detail = Qué unidades, y si laydown habla y vibra
 cautions = Precauciones
 cautions-detail = Polvo, pulverizado, hornos calientes y alimentos: a qué prestar atención y a quién preguntar
+archived = Archivado
+archived-detail = Lo archivado o quitado, y cómo recuperarlo
+bring-back = Recuperar
+meanwhile = En los otros teléfonos
+keep-ours = Dejar lo de aquí
+take-theirs = Tomar lo suyo
+keep-both = Guardar ambos
+what-counts-now = { $value }, cuenta ahora
 
 row-add = Añadir una fila
 row-away = Quitar la fila { $number }

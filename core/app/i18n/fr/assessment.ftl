@@ -5,7 +5,7 @@ position = { $pieces ->
    *[other] { $number } sur { $pieces }
 }
 fault-and-place = { $fault }, { $place }
-fault-and-hint = { $fault }. { $hint }
+fault-and-hint = { $fault }. { $about } { $hint }
 inside = Intérieur
 outside = Extérieur
 overlap = Chevauchement

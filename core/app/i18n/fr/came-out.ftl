@@ -51,6 +51,11 @@ where-is = { $fault ->
     [thin] Où l’émail est-il trop mince ?
     [dry] Où l’émail est-il trop sec ?
     [overfired] Où est-ce surcuit ?
+    [underfired] Où est-ce sous-cuit ?
+    [stuck] Où est-ce collé ?
+    [warped] Où est-ce déformé ?
+    [cracked] Où est la fente ?
+    [plucked] Où est-ce arraché ?
     [matting] Où l’émail est-il terne ?
     [scumming] Où est l’efflorescence ?
     [blushing] Où l’émail a-t-il rougi ?

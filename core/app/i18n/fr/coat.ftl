@@ -30,3 +30,4 @@ control-was-off = { $verdict ->
 }
 control-not-judged = Vous n’avez pas encore dit si cette pièce est sortie juste. L’utiliser quand même pour les cibles ?
 control-not-fired = Cette pièce n’est pas encore cuite : vous ne pouvez pas savoir si elle est juste. L’utiliser quand même pour les cibles ?
+note = Remarque

@@ -14,9 +14,45 @@ dunting = Surtout le refroidissement ou la terre, pas la quantité.
 pinholing = Surtout du gaz venu de la terre ou un palier trop court, moins souvent la quantité.
 bloating = La terre, cuite trop loin ; pas la quantité.
 overfired = La cuisson, pas la quantité.
+underfired = La cuisson est restée en dessous, pas la quantité. Lisez les cônes témoins.
+stuck = Souvent trop épais en bas, ou de l’émail resté sur le pied. L’émail éclaté coupe : protégez vos yeux.
+warped = La terre, un séchage inégal ou la cuisson, pas la quantité.
+cracked = Surtout le séchage ou un raccord, pas la quantité.
+plucked = Le pied a collé à une plaque usée : remettez de l’enduit. Les arêtes coupent.
 matting = Surtout la cuisson, le refroidissement ou la recette.
 speck = De la poussière, une miette de plaque, ou du fer dans la terre.
 metal-marking = La recette, pas la quantité. Seule une analyse en laboratoire dit si la surface relargue quelque chose.
+about = { $fault ->
+    [crawling] L’émail s’est retiré de la terre nue.
+    [pinholing] Petits trous jusqu’à la terre.
+    [blistering] Bulles, entières ou éclatées, aux bords vifs.
+    [running] L’émail a coulé le long de la paroi.
+    [crazing] Un réseau de fines fissures dans l’émail.
+    [delayed_crazing] Le même réseau, des jours ou des mois plus tard.
+    [shivering] Des éclats d’émail sautent des arêtes.
+    [dunting] Le pot s’est fendu en refroidissant.
+    [underfired] Pas fondu : terne ou poudreux.
+    [overfired] Trop cuit : émail délavé, ou terre affaissée.
+    [stuck] L’émail a collé le pied à la plaque.
+    [warped] Le pot n’est plus rond ou plat.
+    [cracked] Une fente au bord, au fond ou à un raccord.
+    [plucked] Des éclats du pied sont restés sur la plaque.
+    [bloating] La terre a gonflé.
+    [thin] Trop peu d’émail à cet endroit.
+    [dry] Rugueux au doigt.
+    [bare_spot] Un endroit sans émail.
+    [pooling] L’émail s’est accumulé au fond.
+    [sagging] L’émail a glissé en bourrelet.
+    [pitting] Petits creux qui n’atteignent pas la terre.
+    [beading] L’émail s’est mis en gouttes.
+    [raw_cracking] La couche sèche s’est fissurée avant cuisson.
+    [flaking] La couche sèche s’est décollée.
+    [matting] Mat là où ça devrait briller.
+    [scumming] Un voile pâle à la surface.
+    [blushing] Une couleur venue d’ailleurs.
+    [speck] Des points d’autre chose.
+   *[metal_marking] Des lignes grises de couverts.
+}
 cone-as-aimed = Cône { $cone } { $reading ->
     [standing] debout
     [soft] amolli

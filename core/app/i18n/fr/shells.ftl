@@ -214,6 +214,14 @@ preferences = Unités, son et toucher
 preferences-detail = Quelles unités, et si laydown parle et vibre
 cautions = Précautions
 cautions-detail = Poussière, pulvérisation, four chaud et aliments : à quoi faire attention, et à qui demander
+archived = Archives
+archived-detail = Ce que vous avez archivé ou supprimé, et le retour
+bring-back = Faire revenir
+meanwhile = Sur vos autres téléphones
+keep-ours = Garder celui d’ici
+take-theirs = Prendre le leur
+keep-both = Garder les deux
+what-counts-now = { $value }, compte actuellement
 
 row-add = Ajouter une ligne
 row-away = Retirer la ligne { $number }

@@ -105,7 +105,7 @@ impl EditorKind {
     }
 
     /// Its name in drafts.
-    fn code(self) -> &'static str {
+    pub(super) fn code(self) -> &'static str {
         match self {
             EditorKind::Form => "form",
             EditorKind::Body => "body",

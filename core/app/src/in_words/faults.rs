@@ -21,10 +21,20 @@ pub(crate) fn hint(fault: Fault) -> String {
         Fault::Pinholing | Fault::Pitting => say::pinholing(),
         Fault::Bloating => say::bloating(),
         Fault::Overfired => say::overfired(),
+        Fault::Underfired => say::underfired(),
+        Fault::Stuck => say::stuck(),
+        Fault::Warped => say::warped(),
+        Fault::Cracked => say::cracked(),
+        Fault::Plucked => say::plucked(),
         Fault::Matting | Fault::Scumming | Fault::Blushing => say::matting(),
         Fault::Speck => say::speck(),
         Fault::MetalMarking => say::metal_marking(),
     }
+}
+
+/// What it is, in one line.
+pub(crate) fn about(fault: Fault) -> String {
+    say::about(fault.code())
 }
 
 /// What the witness cones say against the cone aimed at: "Cone 6 soft: under target."

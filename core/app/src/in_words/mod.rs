@@ -18,7 +18,7 @@ pub use target::{TargetWords, span, target};
 pub use verdict::{VerdictWords, reading_refused, verdict};
 
 pub(crate) use cautions::{caution_text, caution_title};
-pub(crate) use faults::{hint, witnessed};
+pub(crate) use faults::{about, hint, witnessed};
 pub(crate) use names::name_of;
 pub(crate) use store::refusals;
 pub(crate) use sync::remote_error;

@@ -17,7 +17,7 @@ use crate::date_text::sentence_case;
 use crate::draft::made_by;
 use crate::editor::{Drawing, Touch};
 use crate::evidence::{code, parse_id, style, verdict_kind};
-use crate::in_words::{Named, hint};
+use crate::in_words::{Named, about, hint};
 use crate::messages::assessment as say;
 use crate::messages::coat;
 use crate::{CommandResult, Line, Note, Now, Result, Studio, StudioError};
@@ -64,7 +64,9 @@ pub struct FaultChip {
     pub name: String,
     /// Whether the piece has it.
     pub on: bool,
-    /// Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
+    /// What it is, in one line.
+    pub about: String,
+    /// Its name, where on the piece it is, what it is and what it often speaks of; to be said while it is on.
     pub hint: String,
 }
 
@@ -75,7 +77,12 @@ impl FaultChip {
             code: fault.code().to_owned(),
             name: sentence_case(&fault.name()),
             on: here.is_some(),
-            hint: say::fault_and_hint(FaultChip::placed(fault, here.and_then(|(_, place)| *place)), hint(fault)),
+            about: about(fault),
+            hint: say::fault_and_hint(
+                FaultChip::placed(fault, here.and_then(|(_, place)| *place)),
+                about(fault),
+                hint(fault),
+            ),
         }
     }
 
@@ -214,7 +221,7 @@ impl Studio {
                     true => None,
                     false => Outline::of(&pot.outline(conn)?).map(|outline| outline.draw(&faults)),
                 },
-                faults: Fault::ALL.iter().map(|fault| FaultChip::of(*fault, &faults)).collect(),
+                faults: asked(&firing_row, &faults).map(|fault| FaultChip::of(fault, &faults)).collect(),
                 liking: found
                     .as_ref()
                     .and_then(|found| found.liking)
@@ -393,6 +400,13 @@ fn with_faults(found: entity::Finding, faults: Vec<(String, String)>) -> entity:
 fn faults(found: Option<&entity::Finding>) -> Vec<(Fault, Option<Whereabouts>)> {
     let saved = found.and_then(|found| found.faults.as_ref()).into_iter().flat_map(|faults| &faults.0);
     saved.filter_map(|(fault, place)| Some((fault.parse().ok()?, Whereabouts::read(place)))).collect()
+}
+
+/// The faults that can be tapped: on bare clay those of the clay, and whatever was found.
+fn asked(firing: &entity::Firing, found: &[(Fault, Option<Whereabouts>)]) -> impl Iterator<Item = Fault> {
+    let bare = is_bisque(firing);
+    let found: Vec<Fault> = found.iter().map(|(fault, _)| *fault).collect();
+    Fault::ALL.iter().copied().filter(move |fault| !bare || fault.is_of_the_clay() || found.contains(fault))
 }
 
 /// One question for each zone that was glazed, and for the overlap where two coats may meet.

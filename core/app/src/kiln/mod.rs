@@ -3,6 +3,7 @@
 mod assessment;
 mod compare;
 mod contact_sheet;
+mod fault_sketch;
 mod find;
 mod load;
 mod paper;
@@ -34,6 +35,7 @@ use laydown_store::query;
 pub use assessment::{Assessment, AssessmentView, Choice, FaultChip, ZoneQuestion};
 pub use compare::{CompareLine, CompareView};
 pub use contact_sheet::{ContactSheetView, ContactTile};
+pub use fault_sketch::fault_sketch;
 pub use find::{Filter, PiecesView};
 pub(crate) use load::put_unweighed;
 pub use load::{ChecklistItem, ConesRow, FiringView, PlacedPiece, ShelfView, WaitingGroup};

@@ -19,44 +19,56 @@ coded! {
 }
 
 coded! {
-    /// A fault of a fired glaze or pot.
+    /// A fault of a fired glaze or pot, those that are met most first.
     "fault" Fault {
         /// Drawn back from bare clay.
         Crawling = "crawling",
+        /// Small holes down to the clay.
+        Pinholing = "pinholing",
+        /// Bubbles, open or closed.
+        Blistering = "blistering",
+        /// Flowed down the wall.
+        Running = "running",
+        /// Fine cracks in the fired glaze.
+        Crazing = "crazing",
+        /// Slivers of glaze spring off edges.
+        Shivering = "shivering",
+        /// The pot itself cracked in cooling.
+        Dunting = "dunting",
+        /// Not melted through.
+        Underfired = "underfired",
+        /// Taken too far.
+        Overfired = "overfired",
+        /// Glued to the shelf by its glaze.
+        Stuck = "stuck",
+        /// Out of round, or not flat any more.
+        Warped = "warped",
+        /// A crack in the rim, the floor or a join.
+        Cracked = "cracked",
+        /// Bits of the foot stayed on the shelf.
+        Plucked = "plucked",
+        /// Swellings of the clay.
+        Bloating = "bloating",
+        /// Too little glaze.
+        Thin = "thin",
+        /// Rough, not melted through.
+        Dry = "dry",
+        /// A place without glaze.
+        BareSpot = "bare_spot",
+        /// Gathered deep in the floor.
+        Pooling = "pooling",
+        /// Slipped down in a fold.
+        Sagging = "sagging",
+        /// Small hollows that do not reach the clay.
+        Pitting = "pitting",
         /// Gathered in drops.
         Beading = "beading",
         /// The raw coat cracked before the firing.
         RawCracking = "raw_cracking",
         /// The raw coat came off before or in the firing.
         Flaking = "flaking",
-        /// Fine cracks in the fired glaze.
-        Crazing = "crazing",
-        /// The same, days or months later.
+        /// Fine cracks, days or months after the firing.
         DelayedCrazing = "delayed_crazing",
-        /// Slivers of glaze spring off edges.
-        Shivering = "shivering",
-        /// The pot itself cracked in cooling.
-        Dunting = "dunting",
-        /// Small holes down to the clay.
-        Pinholing = "pinholing",
-        /// Small hollows that do not reach the clay.
-        Pitting = "pitting",
-        /// Bubbles, open or closed.
-        Blistering = "blistering",
-        /// Swellings of the clay.
-        Bloating = "bloating",
-        /// Flowed down the wall.
-        Running = "running",
-        /// Gathered deep in the floor.
-        Pooling = "pooling",
-        /// Slipped down in a fold.
-        Sagging = "sagging",
-        /// Too little glaze.
-        Thin = "thin",
-        /// Rough, not melted through.
-        Dry = "dry",
-        /// Taken too far.
-        Overfired = "overfired",
         /// Dull where it should shine.
         Matting = "matting",
         /// A film on the surface.
@@ -65,8 +77,6 @@ coded! {
         Blushing = "blushing",
         /// A spot of something else.
         Speck = "speck",
-        /// A place without glaze.
-        BareSpot = "bare_spot",
         /// Grey lines from cutlery.
         MetalMarking = "metal_marking",
     }
@@ -94,9 +104,18 @@ impl Fault {
             | Self::Running
             | Self::Pooling
             | Self::Sagging
+            | Self::Stuck
             | Self::Blistering => SpeaksOf::TooMuch,
             Self::Thin | Self::Dry | Self::BareSpot => SpeaksOf::TooLittle,
             _ => SpeaksOf::SomethingElse,
         }
+    }
+
+    /// Whether it is of the clay, and so is met on ware without glaze too.
+    pub const fn is_of_the_clay(self) -> bool {
+        matches!(
+            self,
+            Self::Dunting | Self::Overfired | Self::Underfired | Self::Warped | Self::Cracked | Self::Bloating
+        )
     }
 }

@@ -36,6 +36,10 @@ public enum Place: Hashable, Sendable {
     case `import`
     /// Why a target is what it is.
     case why(target: String)
+    /// What was archived.
+    case archived
+    /// What other phones did meanwhile.
+    case meanwhile
 }
 
 // Written down so that one is found where one was after the system has ended the app. What a newer or older version wrote
@@ -56,6 +60,8 @@ extension Place: Codable {
             }
             self = .editor(kind, id: try id(), subject: try id())
         case "sizes": self = .sizes
+        case "archived": self = .archived
+        case "meanwhile": self = .meanwhile
         case "cautions": self = .cautions
         case "backup": self = .backup
         case "firing": self = .firing(try id())
@@ -98,6 +104,8 @@ extension Place: Codable {
         case .devices: ["devices"]
         case .import: ["import"]
         case .why(let target): ["why", target]
+        case .archived: ["archived"]
+        case .meanwhile: ["meanwhile"]
         }
     }
 }

@@ -437,54 +437,72 @@ public enum Words {
     public static var cautions: String { say(200) }
     /// `cautions-detail`
     public static var cautionsDetail: String { say(201) }
+    /// `archived`
+    public static var archived: String { say(202) }
+    /// `archived-detail`
+    public static var archivedDetail: String { say(203) }
+    /// `bring-back`
+    public static var bringBack: String { say(204) }
+    /// `meanwhile`
+    public static var meanwhile: String { say(205) }
+    /// `keep-ours`
+    public static var keepOurs: String { say(206) }
+    /// `take-theirs`
+    public static var takeTheirs: String { say(207) }
+    /// `keep-both`
+    public static var keepBoth: String { say(208) }
+    /// `what-counts-now`
+    public static func whatCountsNow(_ value: some CustomStringConvertible) -> String {
+        say(209, [value.description])
+    }
     /// `row-add`
-    public static var rowAdd: String { say(202) }
+    public static var rowAdd: String { say(210) }
     /// `row-away`
     public static func rowAway(_ number: some CustomStringConvertible) -> String {
-        say(203, [number.description])
+        say(211, [number.description])
     }
     /// `cell-is`
     public static func cellIs(_ column: some CustomStringConvertible, _ row: some CustomStringConvertible) -> String {
-        say(204, [column.description, row.description])
+        say(212, [column.description, row.description])
     }
     /// `point-away`
-    public static var pointAway: String { say(205) }
+    public static var pointAway: String { say(213) }
     /// `picture-in-work`
-    public static var pictureInWork: String { say(206) }
+    public static var pictureInWork: String { say(214) }
     /// `no-picture`
-    public static var noPicture: String { say(207) }
+    public static var noPicture: String { say(215) }
     /// `empty-picture`
-    public static var emptyPicture: String { say(208) }
+    public static var emptyPicture: String { say(216) }
     /// `no-camera`
-    public static var noCamera: String { say(209) }
+    public static var noCamera: String { say(217) }
     /// `no-gallery`
-    public static var noGallery: String { say(210) }
+    public static var noGallery: String { say(218) }
     /// `picture-not-copied`
-    public static var pictureNotCopied: String { say(211) }
+    public static var pictureNotCopied: String { say(219) }
     /// `letters`
-    public static var letters: String { say(212) }
+    public static var letters: String { say(220) }
     /// `digits`
-    public static var digits: String { say(213) }
+    public static var digits: String { say(221) }
     /// `save-or-throw`
-    public static var saveOrThrow: String { say(214) }
+    public static var saveOrThrow: String { say(222) }
     /// `save-or-throw-detail`
-    public static var saveOrThrowDetail: String { say(215) }
+    public static var saveOrThrowDetail: String { say(223) }
     /// `throw-away`
-    public static var throwAway: String { say(216) }
+    public static var throwAway: String { say(224) }
     /// `stay`
-    public static var stay: String { say(217) }
+    public static var stay: String { say(225) }
     /// `chosen`
-    public static var chosen: String { say(218) }
+    public static var chosen: String { say(226) }
     /// `note-attention`
     public static func noteAttention(_ note: some CustomStringConvertible) -> String {
-        say(219, [note.description])
+        say(227, [note.description])
     }
     /// `note-warning`
     public static func noteWarning(_ note: some CustomStringConvertible) -> String {
-        say(220, [note.description])
+        say(228, [note.description])
     }
     /// `camera-refused`
-    public static var cameraRefused: String { say(221) }
+    public static var cameraRefused: String { say(229) }
 
     /// The languages there are.
     public static let languages = ["en", "de", "es", "fr"]
@@ -712,6 +730,14 @@ public enum Words {
             "Which units, and whether laydown speaks and ticks",
             "Cautions",
             "Dust, spraying, hot kilns and food: what to watch for, and whom to ask",
+            "Archived",
+            "What you archived or removed, and the way back",
+            "Bring it back",
+            "On your other phones",
+            "Keep this phone's",
+            "Take theirs",
+            "Keep both",
+            "\u{1}0\u{1}, counts now",
             "Add a row",
             "Remove row \u{1}0\u{1}",
             "\u{1}0\u{1}, row \u{1}1\u{1}",
@@ -936,6 +962,14 @@ public enum Words {
             "Welche Einheiten, und ob laydown spricht und vibriert",
             "Vorsicht",
             "Staub, Spritzen, heiße Öfen und Lebensmittel: worauf zu achten ist und wen man fragt",
+            "Archiviert",
+            "Was archiviert oder entfernt wurde, und der Weg zurück",
+            "Zurückholen",
+            "Auf den anderen Handys",
+            "Hiesiges behalten",
+            "Deren nehmen",
+            "Beides behalten",
+            "\u{1}0\u{1}, gilt jetzt",
             "Zeile hinzufügen",
             "Zeile \u{1}0\u{1} entfernen",
             "\u{1}0\u{1}, Zeile \u{1}1\u{1}",
@@ -1160,6 +1194,14 @@ public enum Words {
             "Qué unidades, y si laydown habla y vibra",
             "Precauciones",
             "Polvo, pulverizado, hornos calientes y alimentos: a qué prestar atención y a quién preguntar",
+            "Archivado",
+            "Lo archivado o quitado, y cómo recuperarlo",
+            "Recuperar",
+            "En los otros teléfonos",
+            "Dejar lo de aquí",
+            "Tomar lo suyo",
+            "Guardar ambos",
+            "\u{1}0\u{1}, cuenta ahora",
             "Añadir una fila",
             "Quitar la fila \u{1}0\u{1}",
             "\u{1}0\u{1}, fila \u{1}1\u{1}",
@@ -1384,6 +1426,14 @@ public enum Words {
             "Quelles unités, et si laydown parle et vibre",
             "Précautions",
             "Poussière, pulvérisation, four chaud et aliments : à quoi faire attention, et à qui demander",
+            "Archives",
+            "Ce que vous avez archivé ou supprimé, et le retour",
+            "Faire revenir",
+            "Sur vos autres téléphones",
+            "Garder celui d’ici",
+            "Prendre le leur",
+            "Garder les deux",
+            "\u{1}0\u{1}, compte actuellement",
             "Ajouter une ligne",
             "Retirer la ligne \u{1}0\u{1}",
             "\u{1}0\u{1}, ligne \u{1}1\u{1}",

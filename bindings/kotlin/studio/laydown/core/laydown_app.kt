@@ -799,11 +799,17 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_func_folder_at(
     ): Int
+    external fun uniffi_laydown_app_checksum_func_fault_sketch(
+    ): Int
     external fun uniffi_laydown_app_checksum_func_set_language(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_preferences(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_undo(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_archived(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_unarchive(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_back_up(
     ): Int
@@ -853,13 +859,9 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_adopt_best(
     ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_answer_drift(
-    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_findings(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_glaze_findings(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_write_charts(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_sync_now(
     ): Int
@@ -906,6 +908,12 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_app_checksum_method_studio_write_pdf(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_piece(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_meanwhile(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_meanwhile_read(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_settle_clash(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_setup(
     ): Int
@@ -989,6 +997,10 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_undo(`ptr`: Long,`now`: RustBuffer.ByValue,`token`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_archived(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_unarchive(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_backed_up(`ptr`: Long,`now`: RustBuffer.ByValue,`copy`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1037,14 +1049,10 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_adopt_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_answer_drift(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_findings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_write_charts(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): Unit
     external fun uniffi_laydown_app_fn_method_studio_sync_now(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`client`: RustBuffer.ByValue,`listener`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1090,6 +1098,12 @@ internal object UniffiLib {
     external fun uniffi_laydown_app_fn_method_studio_write_pdf(`ptr`: Long,`title`: RustBuffer.ByValue,`pages`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Unit
     external fun uniffi_laydown_app_fn_method_studio_piece(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_meanwhile(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_meanwhile_read(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
+    external fun uniffi_laydown_app_fn_method_studio_settle_clash(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`answer`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_setup(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1167,6 +1181,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_func_folder_at(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
+    external fun uniffi_laydown_app_fn_func_fault_sketch(`code`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_func_set_language(`tags`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_laydown_app_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
@@ -1297,6 +1313,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_func_folder_at() and 0xFFFF) != 50671) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_laydown_app_checksum_func_fault_sketch() and 0xFFFF) != 40930) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_laydown_app_checksum_func_set_language() and 0xFFFF) != 7805) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1304,6 +1323,12 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_undo() and 0xFFFF) != 16844) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_archived() and 0xFFFF) != 45137) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_unarchive() and 0xFFFF) != 30394) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_back_up() and 0xFFFF) != 4229) {
@@ -1378,16 +1403,10 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_adopt_best() and 0xFFFF) != 11697) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_answer_drift() and 0xFFFF) != 35973) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_findings() and 0xFFFF) != 48599) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_findings() and 0xFFFF) != 22940) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_glaze_findings() and 0xFFFF) != 10301) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_write_charts() and 0xFFFF) != 37681) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_sync_now() and 0xFFFF) != 58652) {
@@ -1457,6 +1476,15 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_piece() and 0xFFFF) != 36717) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_meanwhile() and 0xFFFF) != 36535) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_meanwhile_read() and 0xFFFF) != 33913) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_settle_clash() and 0xFFFF) != 43487) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_setup() and 0xFFFF) != 53535) {
@@ -3891,6 +3919,22 @@ public interface StudioInterface {
     fun `undo`(`now`: Now, `token`: kotlin.String): CommandResult
     
     /**
+     * What was archived or removed, on whichever phone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    fun `archived`(`now`: Now): ArchivedView
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
+     */
+    fun `unarchive`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult
+    
+    /**
      * Writes everything into one file at `into`, and reads it again to be sure. Answers with what to say.
      *
      * # Errors
@@ -4098,20 +4142,12 @@ public interface StudioInterface {
     fun `adoptBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): CommandResult
     
     /**
-     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze.
-     */
-    fun `answerDrift`(`now`: Now, `id`: kotlin.String): CommandResult
-    
-    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    fun `findings`(`now`: Now): FindingsView
+    fun `findings`(): FindingsView
     
     /**
      * What is known of the glaze `id`.
@@ -4120,16 +4156,6 @@ public interface StudioInterface {
      * [`StudioError::Missing`] when there is no such glaze.
      */
     fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView
-    
-    /**
-     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
-     * beside a firing's sheet.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
-     * cannot be written.
-     */
-    fun `writeCharts`(`now`: Now, `id`: kotlin.String, `into`: PathBuf)
     
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
@@ -4325,6 +4351,30 @@ public interface StudioInterface {
      * [`crate::StudioError::Missing`] when nothing is known of it.
      */
     fun `piece`(`now`: Now, `id`: kotlin.String): PieceView
+    
+    /**
+     * What other phones did since this was last asked and read.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    fun `meanwhile`(`now`: Now): MeanwhileView
+    
+    /**
+     * The news were read, and are not said again. What phones disagree on stays until it is answered.
+     *
+     * # Errors
+     * Only when the file cannot be written.
+     */
+    fun `meanwhileRead`(`now`: Now)
+    
+    /**
+     * Says which of two values counts. `id` is that of [`ClashView`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when that was answered meanwhile; [`StudioError::Refused`] where both cannot be kept.
+     */
+    fun `settleClash`(`now`: Now, `id`: kotlin.String, `answer`: ClashAnswer): CommandResult
     
     /**
      * The Studio screen.
@@ -4555,6 +4605,50 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterString.lower(`token`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * What was archived or removed, on whichever phone.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `archived`(`now`: Now): ArchivedView {
+            return FfiConverterTypeArchivedView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_archived(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
+     */
+    @Throws(StudioException::class)override fun `unarchive`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_unarchive(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeEditorKind.lower(`kind`),
+        FfiConverterString.lower(`id`),_status)
 }
     }
     )
@@ -5105,41 +5199,18 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze.
-     */
-    @Throws(StudioException::class)override fun `answerDrift`(`now`: Now, `id`: kotlin.String): CommandResult {
-            return FfiConverterTypeCommandResult.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_answer_drift(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    @Throws(StudioException::class)override fun `findings`(`now`: Now): FindingsView {
+    @Throws(StudioException::class)override fun `findings`(): FindingsView {
             return FfiConverterTypeFindingsView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_findings(
         it,
-        
-        FfiConverterTypeNow.lower(`now`),_status)
+        _status)
 }
     }
     )
@@ -5166,30 +5237,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
-    
-
-    
-    /**
-     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
-     * beside a firing's sheet.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
-     * cannot be written.
-     */
-    @Throws(StudioException::class)override fun `writeCharts`(`now`: Now, `id`: kotlin.String, `into`: PathBuf)
-        = 
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_write_charts(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterString.lower(`id`),
-        FfiConverterTypePathBuf.lower(`into`),_status)
-}
-    }
-    
     
 
     
@@ -5730,6 +5777,70 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * What other phones did since this was last asked and read.
+     *
+     * # Errors
+     * Only when the file cannot be read.
+     */
+    @Throws(StudioException::class)override fun `meanwhile`(`now`: Now): MeanwhileView {
+            return FfiConverterTypeMeanwhileView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_meanwhile(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The news were read, and are not said again. What phones disagree on stays until it is answered.
+     *
+     * # Errors
+     * Only when the file cannot be written.
+     */
+    @Throws(StudioException::class)override fun `meanwhileRead`(`now`: Now)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_meanwhile_read(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),_status)
+}
+    }
+    
+    
+
+    
+    /**
+     * Says which of two values counts. `id` is that of [`ClashView`].
+     *
+     * # Errors
+     * [`StudioError::Missing`] when that was answered meanwhile; [`StudioError::Refused`] where both cannot be kept.
+     */
+    @Throws(StudioException::class)override fun `settleClash`(`now`: Now, `id`: kotlin.String, `answer`: ClashAnswer): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_settle_clash(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),
+        FfiConverterTypeClashAnswer.lower(`answer`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * The Studio screen.
      *
      * # Errors
@@ -6034,6 +6145,163 @@ public object FfiConverterTypeStudio: FfiConverter<Studio, Long> {
 
     override fun write(value: Studio, buf: ByteBuffer) {
         buf.putLong(lower(value))
+    }
+}
+
+
+
+/**
+ * Something that was archived.
+ */
+data class ArchivedRow (
+    /**
+     * What it is, to hand back.
+     */
+    val `kind`: EditorKind
+    , 
+    /**
+     * Its id.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * What it is called.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * When it was archived, and on which phone.
+     */
+    val `detail`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeArchivedRow: FfiConverterRustBuffer<ArchivedRow> {
+    override fun read(buf: ByteBuffer): ArchivedRow {
+        return ArchivedRow(
+            FfiConverterTypeEditorKind.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ArchivedRow) = (
+            FfiConverterTypeEditorKind.allocationSize(value.`kind`) +
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`)
+    )
+
+    override fun write(value: ArchivedRow, buf: ByteBuffer) {
+            FfiConverterTypeEditorKind.write(value.`kind`, buf)
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+    }
+}
+
+
+
+/**
+ * Archived things of one kind.
+ */
+data class ArchivedSection (
+    /**
+     * What they are.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * The things, those archived last first; never empty.
+     */
+    val `rows`: List<ArchivedRow>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeArchivedSection: FfiConverterRustBuffer<ArchivedSection> {
+    override fun read(buf: ByteBuffer): ArchivedSection {
+        return ArchivedSection(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeArchivedRow.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ArchivedSection) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceTypeArchivedRow.allocationSize(value.`rows`)
+    )
+
+    override fun write(value: ArchivedSection, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceTypeArchivedRow.write(value.`rows`, buf)
+    }
+}
+
+
+
+/**
+ * All that was archived.
+ */
+data class ArchivedView (
+    /**
+     * The things, kind by kind.
+     */
+    val `sections`: List<ArchivedSection>
+    , 
+    /**
+     * What to say where there is none; else empty.
+     */
+    val `nothing`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeArchivedView: FfiConverterRustBuffer<ArchivedView> {
+    override fun read(buf: ByteBuffer): ArchivedView {
+        return ArchivedView(
+            FfiConverterSequenceTypeArchivedSection.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ArchivedView) = (
+            FfiConverterSequenceTypeArchivedSection.allocationSize(value.`sections`) +
+            FfiConverterString.allocationSize(value.`nothing`)
+    )
+
+    override fun write(value: ArchivedView, buf: ByteBuffer) {
+            FfiConverterSequenceTypeArchivedSection.write(value.`sections`, buf)
+            FfiConverterString.write(value.`nothing`, buf)
     }
 }
 
@@ -7105,6 +7373,85 @@ public object FfiConverterTypeChoice: FfiConverterRustBuffer<Choice> {
 
 
 /**
+ * A question between two phones.
+ */
+data class ClashView (
+    /**
+     * To hand back with the answer.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * What it is about: "Coat: Small mug, inside, 19.6 g".
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * What this phone said: "Wet weight: 19.6 g".
+     */
+    val `ours`: kotlin.String
+    , 
+    /**
+     * What the other phone said, and which it is.
+     */
+    val `theirs`: kotlin.String
+    , 
+    /**
+     * Whether ours counts now; else theirs does.
+     */
+    val `oursCounts`: kotlin.Boolean
+    , 
+    /**
+     * What keeping both would do; empty where both cannot be kept.
+     */
+    val `both`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeClashView: FfiConverterRustBuffer<ClashView> {
+    override fun read(buf: ByteBuffer): ClashView {
+        return ClashView(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ClashView) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`ours`) +
+            FfiConverterString.allocationSize(value.`theirs`) +
+            FfiConverterBoolean.allocationSize(value.`oursCounts`) +
+            FfiConverterString.allocationSize(value.`both`)
+    )
+
+    override fun write(value: ClashView, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`ours`, buf)
+            FfiConverterString.write(value.`theirs`, buf)
+            FfiConverterBoolean.write(value.`oursCounts`, buf)
+            FfiConverterString.write(value.`both`, buf)
+    }
+}
+
+
+
+/**
  * The record of one coat.
  */
 data class CoatView (
@@ -7605,6 +7952,11 @@ data class DevicesView (
     val `devices`: List<Row>
     , 
     /**
+     * How much other phones did meanwhile that is to be read; empty where nothing is.
+     */
+    val `meanwhile`: kotlin.String
+    , 
+    /**
      * Clocks that cannot be right.
      */
     val `notes`: List<Note>
@@ -7627,6 +7979,7 @@ public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
             FfiConverterString.read(buf),
             FfiConverterTypeSyncView.read(buf),
             FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
         )
     }
@@ -7635,6 +7988,7 @@ public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
             FfiConverterString.allocationSize(value.`intro`) +
             FfiConverterTypeSyncView.allocationSize(value.`sync`) +
             FfiConverterSequenceTypeRow.allocationSize(value.`devices`) +
+            FfiConverterString.allocationSize(value.`meanwhile`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
 
@@ -7642,6 +7996,7 @@ public object FfiConverterTypeDevicesView: FfiConverterRustBuffer<DevicesView> {
             FfiConverterString.write(value.`intro`, buf)
             FfiConverterTypeSyncView.write(value.`sync`, buf)
             FfiConverterSequenceTypeRow.write(value.`devices`, buf)
+            FfiConverterString.write(value.`meanwhile`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
@@ -8068,11 +8423,6 @@ data class EvidenceRow (
     val `share`: kotlin.Double
     , 
     /**
-     * The file of a small picture of the piece; empty where none was taken.
-     */
-    val `photo`: kotlin.String
-    , 
-    /**
      * The piece that it opens; empty where there is none.
      */
     val `piece`: kotlin.String
@@ -8114,7 +8464,6 @@ public object FfiConverterTypeEvidenceRow: FfiConverterRustBuffer<EvidenceRow> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
         )
     }
@@ -8124,7 +8473,6 @@ public object FfiConverterTypeEvidenceRow: FfiConverterRustBuffer<EvidenceRow> {
             FfiConverterString.allocationSize(value.`detail`) +
             FfiConverterString.allocationSize(value.`weight`) +
             FfiConverterDouble.allocationSize(value.`share`) +
-            FfiConverterString.allocationSize(value.`photo`) +
             FfiConverterString.allocationSize(value.`piece`) +
             FfiConverterString.allocationSize(value.`firing`) +
             FfiConverterString.allocationSize(value.`toggle`) +
@@ -8136,7 +8484,6 @@ public object FfiConverterTypeEvidenceRow: FfiConverterRustBuffer<EvidenceRow> {
             FfiConverterString.write(value.`detail`, buf)
             FfiConverterString.write(value.`weight`, buf)
             FfiConverterDouble.write(value.`share`, buf)
-            FfiConverterString.write(value.`photo`, buf)
             FfiConverterString.write(value.`piece`, buf)
             FfiConverterString.write(value.`firing`, buf)
             FfiConverterString.write(value.`toggle`, buf)
@@ -8237,7 +8584,12 @@ data class FaultChip (
     val `on`: kotlin.Boolean
     , 
     /**
-     * Its name, where on the piece it is, and what it often speaks of; to be said while it is on.
+     * What it is, in one line.
+     */
+    val `about`: kotlin.String
+    , 
+    /**
+     * Its name, where on the piece it is, what it is and what it often speaks of; to be said while it is on.
      */
     val `hint`: kotlin.String
     
@@ -8260,6 +8612,7 @@ public object FfiConverterTypeFaultChip: FfiConverterRustBuffer<FaultChip> {
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -8267,6 +8620,7 @@ public object FfiConverterTypeFaultChip: FfiConverterRustBuffer<FaultChip> {
             FfiConverterString.allocationSize(value.`code`) +
             FfiConverterString.allocationSize(value.`name`) +
             FfiConverterBoolean.allocationSize(value.`on`) +
+            FfiConverterString.allocationSize(value.`about`) +
             FfiConverterString.allocationSize(value.`hint`)
     )
 
@@ -8274,6 +8628,7 @@ public object FfiConverterTypeFaultChip: FfiConverterRustBuffer<FaultChip> {
             FfiConverterString.write(value.`code`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterBoolean.write(value.`on`, buf)
+            FfiConverterString.write(value.`about`, buf)
             FfiConverterString.write(value.`hint`, buf)
     }
 }
@@ -8385,77 +8740,6 @@ public object FfiConverterTypeFilter: FfiConverterRustBuffer<Filter> {
             FfiConverterString.write(value.`label`, buf)
             FfiConverterString.write(value.`chosen`, buf)
             FfiConverterSequenceTypeRow.write(value.`rows`, buf)
-    }
-}
-
-
-
-/**
- * One question about a glaze, answered: in words, figures and a chart, each where there is one.
- */
-data class FindingsSection (
-    /**
-     * What it is about.
-     */
-    val `title`: kotlin.String
-    , 
-    /**
-     * The answer in a sentence or two; empty where the figures say it all.
-     */
-    val `words`: kotlin.String
-    , 
-    /**
-     * Its figures.
-     */
-    val `lines`: List<Line>
-    , 
-    /**
-     * The same drawn.
-     */
-    val `chart`: ChartView?
-    , 
-    /**
-     * What the button says that calls [`Studio::answer_drift`]; empty where nothing is to be answered.
-     */
-    val `answer`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeFindingsSection: FfiConverterRustBuffer<FindingsSection> {
-    override fun read(buf: ByteBuffer): FindingsSection {
-        return FindingsSection(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterSequenceTypeLine.read(buf),
-            FfiConverterOptionalTypeChartView.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: FindingsSection) = (
-            FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterString.allocationSize(value.`words`) +
-            FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
-            FfiConverterOptionalTypeChartView.allocationSize(value.`chart`) +
-            FfiConverterString.allocationSize(value.`answer`)
-    )
-
-    override fun write(value: FindingsSection, buf: ByteBuffer) {
-            FfiConverterString.write(value.`title`, buf)
-            FfiConverterString.write(value.`words`, buf)
-            FfiConverterSequenceTypeLine.write(value.`lines`, buf)
-            FfiConverterOptionalTypeChartView.write(value.`chart`, buf)
-            FfiConverterString.write(value.`answer`, buf)
     }
 }
 
@@ -8862,9 +9146,14 @@ data class GlazeFindingsView (
     val `best`: kotlin.String
     , 
     /**
-     * What else is known: whether coats keep to their aims, what other sizes take, which pieces match, what is used.
+     * Whether coats keep to their aims; `None` while there are too few.
      */
-    val `sections`: List<FindingsSection>
+    val `controlChart`: ChartView?
+    , 
+    /**
+     * The last set; none while there is none.
+     */
+    val `sets`: List<Line>
     , 
     /**
      * What else should be known.
@@ -8894,7 +9183,8 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterSequenceTypeFindingsSection.read(buf),
+            FfiConverterOptionalTypeChartView.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
         )
     }
@@ -8908,7 +9198,8 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.allocationSize(value.`take`) +
             FfiConverterString.allocationSize(value.`takeHelp`) +
             FfiConverterString.allocationSize(value.`best`) +
-            FfiConverterSequenceTypeFindingsSection.allocationSize(value.`sections`) +
+            FfiConverterOptionalTypeChartView.allocationSize(value.`controlChart`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`sets`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
 
@@ -8921,7 +9212,8 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.write(value.`take`, buf)
             FfiConverterString.write(value.`takeHelp`, buf)
             FfiConverterString.write(value.`best`, buf)
-            FfiConverterSequenceTypeFindingsSection.write(value.`sections`, buf)
+            FfiConverterOptionalTypeChartView.write(value.`controlChart`, buf)
+            FfiConverterSequenceTypeLine.write(value.`sets`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
@@ -9670,18 +9962,23 @@ public object FfiConverterTypeLine: FfiConverterRustBuffer<Line> {
 
 
 /**
- * That fired pots have moved the target, said until the first coat is saved by it.
+ * What other phones did meanwhile.
  */
-data class MovedTarget (
+data class MeanwhileView (
     /**
-     * From what to what, and by how many pots.
+     * What they archived, removed or renamed, a sentence each.
      */
-    val `text`: kotlin.String
+    val `news`: List<kotlin.String>
     , 
     /**
-     * The one button that takes it back.
+     * What two phones disagree on.
      */
-    val `keep`: TargetOption
+    val `clashes`: List<ClashView>
+    , 
+    /**
+     * What to say where there is nothing; else empty.
+     */
+    val `nothing`: kotlin.String
     
 ){
     
@@ -9695,22 +9992,25 @@ data class MovedTarget (
 /**
  * @suppress
  */
-public object FfiConverterTypeMovedTarget: FfiConverterRustBuffer<MovedTarget> {
-    override fun read(buf: ByteBuffer): MovedTarget {
-        return MovedTarget(
+public object FfiConverterTypeMeanwhileView: FfiConverterRustBuffer<MeanwhileView> {
+    override fun read(buf: ByteBuffer): MeanwhileView {
+        return MeanwhileView(
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeClashView.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterTypeTargetOption.read(buf),
         )
     }
 
-    override fun allocationSize(value: MovedTarget) = (
-            FfiConverterString.allocationSize(value.`text`) +
-            FfiConverterTypeTargetOption.allocationSize(value.`keep`)
+    override fun allocationSize(value: MeanwhileView) = (
+            FfiConverterSequenceString.allocationSize(value.`news`) +
+            FfiConverterSequenceTypeClashView.allocationSize(value.`clashes`) +
+            FfiConverterString.allocationSize(value.`nothing`)
     )
 
-    override fun write(value: MovedTarget, buf: ByteBuffer) {
-            FfiConverterString.write(value.`text`, buf)
-            FfiConverterTypeTargetOption.write(value.`keep`, buf)
+    override fun write(value: MeanwhileView, buf: ByteBuffer) {
+            FfiConverterSequenceString.write(value.`news`, buf)
+            FfiConverterSequenceTypeClashView.write(value.`clashes`, buf)
+            FfiConverterString.write(value.`nothing`, buf)
     }
 }
 
@@ -10785,6 +11085,11 @@ data class SetupView (
     val `backup`: kotlin.String
     , 
     /**
+     * How much other phones did meanwhile that is to be read; empty where nothing is.
+     */
+    val `meanwhile`: kotlin.String
+    , 
+    /**
      * The cautions.
      */
     val `cautions`: List<CautionView>
@@ -10806,6 +11111,7 @@ public object FfiConverterTypeSetupView: FfiConverterRustBuffer<SetupView> {
         return SetupView(
             FfiConverterSequenceTypeSection.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterSequenceTypeCautionView.read(buf),
         )
     }
@@ -10813,12 +11119,14 @@ public object FfiConverterTypeSetupView: FfiConverterRustBuffer<SetupView> {
     override fun allocationSize(value: SetupView) = (
             FfiConverterSequenceTypeSection.allocationSize(value.`sections`) +
             FfiConverterString.allocationSize(value.`backup`) +
+            FfiConverterString.allocationSize(value.`meanwhile`) +
             FfiConverterSequenceTypeCautionView.allocationSize(value.`cautions`)
     )
 
     override fun write(value: SetupView, buf: ByteBuffer) {
             FfiConverterSequenceTypeSection.write(value.`sections`, buf)
             FfiConverterString.write(value.`backup`, buf)
+            FfiConverterString.write(value.`meanwhile`, buf)
             FfiConverterSequenceTypeCautionView.write(value.`cautions`, buf)
     }
 }
@@ -11980,11 +12288,6 @@ data class WeighView (
     val `refusal`: FieldError?
     , 
     /**
-     * That fired pots have moved the target, to be said before all notes.
-     */
-    val `moved`: MovedTarget?
-    , 
-    /**
      * What else should be known here.
      */
     val `notes`: List<Note>
@@ -12036,7 +12339,6 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeQuestion.read(buf),
             FfiConverterString.read(buf),
             FfiConverterOptionalTypeFieldError.read(buf),
-            FfiConverterOptionalTypeMovedTarget.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterSequenceTypeRecentCoat.read(buf),
             FfiConverterString.read(buf),
@@ -12062,7 +12364,6 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeQuestion.allocationSize(value.`question`) +
             FfiConverterString.allocationSize(value.`waiting`) +
             FfiConverterOptionalTypeFieldError.allocationSize(value.`refusal`) +
-            FfiConverterOptionalTypeMovedTarget.allocationSize(value.`moved`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterSequenceTypeRecentCoat.allocationSize(value.`recent`) +
             FfiConverterString.allocationSize(value.`tally`) +
@@ -12087,7 +12388,6 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeQuestion.write(value.`question`, buf)
             FfiConverterString.write(value.`waiting`, buf)
             FfiConverterOptionalTypeFieldError.write(value.`refusal`, buf)
-            FfiConverterOptionalTypeMovedTarget.write(value.`moved`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterSequenceTypeRecentCoat.write(value.`recent`, buf)
             FfiConverterString.write(value.`tally`, buf)
@@ -12185,14 +12485,9 @@ data class WindowView (
     val `chart`: ChartView
     , 
     /**
-     * Their faults, each with how many pots had it and how sure that is.
+     * Their faults, each with how many pots had it.
      */
     val `faults`: List<Line>
-    , 
-    /**
-     * The fault that goes most with the amount, drawn; `None` where there is none, or no window.
-     */
-    val `faultChart`: ChartView?
     
 ){
     
@@ -12214,7 +12509,6 @@ public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
             FfiConverterString.read(buf),
             FfiConverterTypeChartView.read(buf),
             FfiConverterSequenceTypeLine.read(buf),
-            FfiConverterOptionalTypeChartView.read(buf),
         )
     }
 
@@ -12223,8 +12517,7 @@ public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
             FfiConverterString.allocationSize(value.`words`) +
             FfiConverterString.allocationSize(value.`sure`) +
             FfiConverterTypeChartView.allocationSize(value.`chart`) +
-            FfiConverterSequenceTypeLine.allocationSize(value.`faults`) +
-            FfiConverterOptionalTypeChartView.allocationSize(value.`faultChart`)
+            FfiConverterSequenceTypeLine.allocationSize(value.`faults`)
     )
 
     override fun write(value: WindowView, buf: ByteBuffer) {
@@ -12233,7 +12526,6 @@ public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
             FfiConverterString.write(value.`sure`, buf)
             FfiConverterTypeChartView.write(value.`chart`, buf)
             FfiConverterSequenceTypeLine.write(value.`faults`, buf)
-            FfiConverterOptionalTypeChartView.write(value.`faultChart`, buf)
     }
 }
 
@@ -12613,6 +12905,55 @@ public object FfiConverterTypeBackupTrouble: FfiConverterRustBuffer<BackupTroubl
     override fun allocationSize(value: BackupTrouble) = 4UL
 
     override fun write(value: BackupTrouble, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Which of two values is to count.
+ */
+
+enum class ClashAnswer {
+    
+    /**
+     * This phone's.
+     */
+    OURS,
+    /**
+     * The other phone's.
+     */
+    THEIRS,
+    /**
+     * Both: a name holds both; for a weight or an answer the one that counts stays, and a note says the other.
+     */
+    BOTH;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeClashAnswer: FfiConverterRustBuffer<ClashAnswer> {
+    override fun read(buf: ByteBuffer) = try {
+        
+        ClashAnswer.entries[buf.getInt() - 1]
+        
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ClashAnswer) = 4UL
+
+    override fun write(value: ClashAnswer, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -13327,13 +13668,9 @@ enum class Stroke {
      */
     BEST,
     /**
-     * A moving average, a curve or how far something reaches: drawn through, heavier.
+     * A moving average: drawn through, heavier.
      */
-    AVERAGE,
-    /**
-     * Where an interval ends, or where something began: dotted.
-     */
-    EDGE;
+    AVERAGE;
 
     
 
@@ -14372,38 +14709,6 @@ public object FfiConverterOptionalTypeGauge: FfiConverterRustBuffer<Gauge?> {
 /**
  * @suppress
  */
-public object FfiConverterOptionalTypeMovedTarget: FfiConverterRustBuffer<MovedTarget?> {
-    override fun read(buf: ByteBuffer): MovedTarget? {
-        if (buf.get().toInt() == 0) {
-            return null
-        }
-        return FfiConverterTypeMovedTarget.read(buf)
-    }
-
-    override fun allocationSize(value: MovedTarget?): ULong {
-        if (value == null) {
-            return 1UL
-        } else {
-            return 1UL + FfiConverterTypeMovedTarget.allocationSize(value)
-        }
-    }
-
-    override fun write(value: MovedTarget?, buf: ByteBuffer) {
-        if (value == null) {
-            buf.put(0)
-        } else {
-            buf.put(1)
-            FfiConverterTypeMovedTarget.write(value, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
 public object FfiConverterOptionalTypeQuestion: FfiConverterRustBuffer<Question?> {
     override fun read(buf: ByteBuffer): Question? {
         if (buf.get().toInt() == 0) {
@@ -14688,6 +14993,62 @@ public object FfiConverterSequenceString: FfiConverterRustBuffer<List<kotlin.Str
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeArchivedRow: FfiConverterRustBuffer<List<ArchivedRow>> {
+    override fun read(buf: ByteBuffer): List<ArchivedRow> {
+        val len = buf.getInt()
+        return List<ArchivedRow>(len) {
+            FfiConverterTypeArchivedRow.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ArchivedRow>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeArchivedRow.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ArchivedRow>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeArchivedRow.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeArchivedSection: FfiConverterRustBuffer<List<ArchivedSection>> {
+    override fun read(buf: ByteBuffer): List<ArchivedSection> {
+        val len = buf.getInt()
+        return List<ArchivedSection>(len) {
+            FfiConverterTypeArchivedSection.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ArchivedSection>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeArchivedSection.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ArchivedSection>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeArchivedSection.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeAxisTick: FfiConverterRustBuffer<List<AxisTick>> {
     override fun read(buf: ByteBuffer): List<AxisTick> {
         val len = buf.getInt()
@@ -14940,6 +15301,34 @@ public object FfiConverterSequenceTypeChoice: FfiConverterRustBuffer<List<Choice
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeClashView: FfiConverterRustBuffer<List<ClashView>> {
+    override fun read(buf: ByteBuffer): List<ClashView> {
+        val len = buf.getInt()
+        return List<ClashView>(len) {
+            FfiConverterTypeClashView.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ClashView>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeClashView.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ClashView>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeClashView.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeCompareLine: FfiConverterRustBuffer<List<CompareLine>> {
     override fun read(buf: ByteBuffer): List<CompareLine> {
         val len = buf.getInt()
@@ -15154,34 +15543,6 @@ public object FfiConverterSequenceTypeFilter: FfiConverterRustBuffer<List<Filter
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFilter.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
-public object FfiConverterSequenceTypeFindingsSection: FfiConverterRustBuffer<List<FindingsSection>> {
-    override fun read(buf: ByteBuffer): List<FindingsSection> {
-        val len = buf.getInt()
-        return List<FindingsSection>(len) {
-            FfiConverterTypeFindingsSection.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<FindingsSection>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeFindingsSection.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<FindingsSection>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeFindingsSection.write(it, buf)
         }
     }
 }
@@ -16102,6 +16463,21 @@ public typealias FfiConverterTypePathBuf = FfiConverterString
     
         
         FfiConverterString.lower(`path`),_status)
+}
+    )
+    }
+    
+
+        /**
+         * A small drawing of the fault with this code, as [`super::FaultChip::code`] gives it; nothing drawn for one that only a newer
+         * version knows.
+         */ fun `faultSketch`(`code`: kotlin.String): Drawing {
+            return FfiConverterTypeDrawing.lift(
+    uniffiRustCall() { _status ->
+    UniffiLib.uniffi_laydown_app_fn_func_fault_sketch(
+    
+        
+        FfiConverterString.lower(`code`),_status)
 }
     )
     }

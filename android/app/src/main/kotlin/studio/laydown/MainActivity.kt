@@ -16,12 +16,14 @@ import studio.laydown.core.Preferences
 import studio.laydown.core.StudioException
 import studio.laydown.findings.FindingsScreen
 import studio.laydown.findings.GlazeFindingsPage
+import studio.laydown.setup.ArchivedPage
 import studio.laydown.setup.BackupPage
 import studio.laydown.setup.BackupsByThemselves
 import studio.laydown.setup.CautionsScreen
 import studio.laydown.setup.DevicesPage
 import studio.laydown.setup.HistoryPage
 import studio.laydown.setup.ImportPage
+import studio.laydown.setup.MeanwhilePage
 import studio.laydown.setup.SizesScreen
 import studio.laydown.setup.StudioScreen
 import studio.laydown.kiln.ComparePage
@@ -325,6 +327,8 @@ class MainActivity : Activity() {
         PageKind.DEVICES -> DevicesPage(this)
         PageKind.IMPORT -> ImportPage(this)
         PageKind.WHY -> WhyPage(this, place.id)
+        PageKind.ARCHIVED -> ArchivedPage(this)
+        PageKind.MEANWHILE -> MeanwhilePage(this)
     }
 
     private fun toggleUndo(state: UndoState) {

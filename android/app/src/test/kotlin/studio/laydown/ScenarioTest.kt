@@ -22,6 +22,7 @@ import studio.laydown.core.StudioException
 import studio.laydown.core.Touch
 import studio.laydown.core.Value
 import studio.laydown.core.ProgressListener
+import studio.laydown.core.ClashAnswer
 import studio.laydown.core.TargetChoice
 import studio.laydown.core.WeighMode
 import studio.laydown.core.WeighEntry
@@ -229,6 +230,11 @@ class ScenarioTest {
                 "redo" -> redo(now, with.text("token"))
                 "recent_changes" -> recentChanges(now)
                 "history" -> history(now, with.text("id"))
+                "archived" -> archived(now)
+                "unarchive" -> unarchive(now, with.kind(), with.text("id"))
+                "meanwhile" -> meanwhile(now)
+                "meanwhile_read" -> meanwhileRead(now)
+                "settle_clash" -> settleClash(now, with.text("id"), with.oneOf<ClashAnswer>("answer")!!)
                 "devices" -> devices(now)
                 "sync_now" -> {
                     val told = AtomicBoolean()

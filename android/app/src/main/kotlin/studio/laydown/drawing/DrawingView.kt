@@ -282,6 +282,8 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
 
     @android.annotation.SuppressLint("ClickableViewAccessibility") // whoever listens finds the same numbers in the table
     override fun onTouchEvent(event: MotionEvent): Boolean {
+        // One that nobody listens to is a picture on something else to tap.
+        if (touched == null) return false
         when (event.actionMasked) {
             MotionEvent.ACTION_DOWN -> down(event.x, event.y)
             MotionEvent.ACTION_MOVE -> move(event.x, event.y)

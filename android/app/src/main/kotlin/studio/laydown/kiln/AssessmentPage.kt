@@ -7,6 +7,7 @@ import android.widget.Button
 import android.widget.EditText
 import android.widget.LinearLayout
 import android.widget.Switch
+import android.widget.TextView
 import studio.laydown.ActivityResult
 import studio.laydown.Column
 import studio.laydown.UndoBar
@@ -28,7 +29,9 @@ import studio.laydown.core.Studio
 import studio.laydown.core.StudioException
 import studio.laydown.core.Tone
 import studio.laydown.core.Touch
+import studio.laydown.core.faultSketch
 import studio.laydown.drawing.DrawingPanel
+import studio.laydown.drawing.DrawingView
 import studio.laydown.get
 import studio.laydown.onTyped
 import studio.laydown.picture.Photographer
@@ -221,6 +224,7 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
                 chip.isSelected = fault.on
                 chip.tellAs(Role.CHECK, fault.on)
                 chip.contentDescription = if (fault.on) host.getString(R.string.fault_chosen, fault.name) else fault.name
+                chip.tooltipText = fault.about
             }
             panel.root.showIf(look.drawing != null)
             look.drawing?.let { panel.show(it, canUndo = false) }
@@ -253,8 +257,9 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
         addView(it)
     }
 
-    private fun ViewGroup.putFault(fault: FaultChip): Button = put<Button>(R.layout.chip).apply {
-        text = fault.name
+    private fun ViewGroup.putFault(fault: FaultChip): View = put<View>(R.layout.fault).apply {
+        get<DrawingView>(R.id.fault_sketch).drawing = faultSketch(fault.code)
+        get<TextView>(R.id.fault_name).text = fault.name
         setOnClickListener { say(Assessment.Fault(fault.code, !isSelected)) }
     }
 

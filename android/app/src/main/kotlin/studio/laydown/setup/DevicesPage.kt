@@ -58,6 +58,11 @@ class DevicesPage(host: MainActivity) : ColumnPage(host) {
         progress = null
         fill {
             putSentence(view.intro)
+            if (view.meanwhile.isNotEmpty()) {
+                put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.meanwhile), view.meanwhile, R.drawable.ic_on) {
+                    host.go(Place(PageKind.MEANWHILE))
+                }
+            }
             view.notes.forEach { putNote(it) }
             putHeading(host.getText(R.string.sync_location))
             putSync(view.sync)

@@ -23,6 +23,11 @@ class StudioScreen(host: MainActivity) : ColumnPage(host) {
     override fun refresh() = show({ now -> setup(now) }, ::render)
 
     private fun render(setup: SetupView) = fill {
+        if (setup.meanwhile.isNotEmpty()) {
+            put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.meanwhile), setup.meanwhile, R.drawable.ic_on) {
+                host.go(Place(PageKind.MEANWHILE))
+            }
+        }
         for (section in setup.sections) {
             putSection(section)
             if (section.editor == EditorKind.FORM) putCompare()
@@ -32,6 +37,7 @@ class StudioScreen(host: MainActivity) : ColumnPage(host) {
         val card = put<ViewGroup>(R.layout.card)
         card.putRow(host.getText(R.string.backup), setup.backup, R.drawable.ic_on) { host.go(Place(PageKind.BACKUP)) }
         card.putRow(host.getText(R.string.devices), host.getText(R.string.devices_detail), R.drawable.ic_on) { host.go(Place(PageKind.DEVICES)) }
+        card.putRow(host.getText(R.string.archived), host.getText(R.string.archived_detail), R.drawable.ic_on) { host.go(Place(PageKind.ARCHIVED)) }
         card.putRow(host.getText(R.string.preferences), host.getText(R.string.preferences_detail), R.drawable.ic_on) {
             host.go(Place.editor(EditorKind.PREFERENCE))
         }

@@ -1,0 +1,21 @@
+### Not yet read by a native potter.
+
+nothing = Nichts ist archiviert.
+section = { $kind ->
+    [form] Formen
+    [glaze] Glasuren
+    [bucket] Eimer
+    [body] Massen
+    [control] Vergleichsstücke
+    [tile] Probeplättchen
+    [firing] Brände
+    [piece] Ungewogene Stücke
+    [scale] Waagen
+    [kiln] Öfen
+   *[vessel] Messgefäße
+}
+archived-when = { $moment }, { $phone }
+bucket-of = { $glaze }, { $bucket }
+control-of = { $form }, { $glaze }
+is-back = { $name } ist wieder da.
+never-archived = Dies wird nie archiviert.

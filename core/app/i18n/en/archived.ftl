@@ -1,0 +1,26 @@
+### What was archived or removed, and the way back.
+
+nothing = Nothing is archived.
+# $kind: a code.
+section = { $kind ->
+    [form] Forms
+    [glaze] Glazes
+    [bucket] Buckets
+    [body] Clay bodies
+    [control] Control pieces
+    [tile] Test tiles
+    [firing] Firings
+    [piece] Pieces not weighed
+    [scale] Scales
+    [kiln] Kilns
+   *[vessel] Vessels
+}
+# $moment: a time, such as "3 Nov 10:42". $phone: "this phone", "another phone", or a name.
+archived-when = { $moment }, { $phone }
+# $glaze and $bucket: their names.
+bucket-of = { $glaze }, { $bucket }
+# $form and $glaze: their names.
+control-of = { $form }, { $glaze }
+# $name: what was brought back.
+is-back = { $name } is back.
+never-archived = This is never archived.

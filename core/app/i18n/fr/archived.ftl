@@ -1,0 +1,21 @@
+### Not yet read by a native potter.
+
+nothing = Rien n’est archivé.
+section = { $kind ->
+    [form] Formes
+    [glaze] Émaux
+    [bucket] Seaux
+    [body] Terres
+    [control] Pièces témoins
+    [tile] Tuiles d’essai
+    [firing] Cuissons
+    [piece] Pièces non pesées
+    [scale] Balances
+    [kiln] Fours
+   *[vessel] Récipients
+}
+archived-when = { $moment }, { $phone }
+bucket-of = { $glaze }, { $bucket }
+control-of = { $form }, { $glaze }
+is-back = { $name } est de retour.
+never-archived = Ceci ne s’archive pas.
