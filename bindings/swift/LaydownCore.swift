@@ -2235,18 +2235,27 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * A firing on one sheet.
      *
      * # Errors
-     * [`crate::StudioError::Missing`] when there is no such firing.
+     * [`StudioError::Missing`] when there is no such firing.
      */
     func contactSheet(now: Now, firing: String) throws  -> ContactSheetView
     
     /**
-     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
-     * glazed last where nothing is wanted.
+     * One piece of a firing by itself, with its record.
      *
      * # Errors
-     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Missing`] when there is no such firing, or the piece was not in it.
      */
-    func findPieces(now: Now, wanted: [Value]) throws  -> PiecesView
+    func pieceSheet(now: Now, firing: String, piece: String) throws  -> ContactSheetView
+    
+    /**
+     * The pieces that fit all of `wanted`, of which each names a filter's key, `code` (its beginning will do) or `note` (words of
+     * a note), and what was chosen; those glazed last where nothing is wanted. At most `limit` are listed, 0 for the first few:
+     * [`PiecesView::more`] says how many to ask for next.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what can be no code's beginning; [`StudioError::Missing`] for what is gone.
+     */
+    func findPieces(now: Now, wanted: [Value], limit: UInt32) throws  -> PiecesView
     
     /**
      * Takes a firing on to its next state; one that is done is opened again.
@@ -3274,7 +3283,7 @@ open func compare(now: Now, left: String, right: String)throws  -> CompareView  
      * A firing on one sheet.
      *
      * # Errors
-     * [`crate::StudioError::Missing`] when there is no such firing.
+     * [`StudioError::Missing`] when there is no such firing.
      */
 open func contactSheet(now: Now, firing: String)throws  -> ContactSheetView  {
     return try  FfiConverterTypeContactSheetView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
@@ -3288,19 +3297,39 @@ open func contactSheet(now: Now, firing: String)throws  -> ContactSheetView  {
 }
     
     /**
-     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
-     * glazed last where nothing is wanted.
+     * One piece of a firing by itself, with its record.
      *
      * # Errors
-     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Missing`] when there is no such firing, or the piece was not in it.
      */
-open func findPieces(now: Now, wanted: [Value])throws  -> PiecesView  {
+open func pieceSheet(now: Now, firing: String, piece: String)throws  -> ContactSheetView  {
+    return try  FfiConverterTypeContactSheetView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_piece_sheet(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(firing),
+        FfiConverterString.lower(piece),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * The pieces that fit all of `wanted`, of which each names a filter's key, `code` (its beginning will do) or `note` (words of
+     * a note), and what was chosen; those glazed last where nothing is wanted. At most `limit` are listed, 0 for the first few:
+     * [`PiecesView::more`] says how many to ask for next.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what can be no code's beginning; [`StudioError::Missing`] for what is gone.
+     */
+open func findPieces(now: Now, wanted: [Value], limit: UInt32)throws  -> PiecesView  {
     return try  FfiConverterTypePiecesView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_find_pieces(
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
-        FfiConverterSequenceTypeValue.lower(wanted),uniffiCallStatus
+        FfiConverterSequenceTypeValue.lower(wanted),
+        FfiConverterUInt32.lower(limit),uniffiCallStatus
     )
 })
 }
@@ -6074,9 +6103,13 @@ public func FfiConverterTypeConesRow_lower(_ value: ConesRow) -> RustBuffer {
  */
 public struct ContactSheetView: Equatable, Hashable {
     /**
-     * The cone, the kiln and the day.
+     * The firing and its day, with the year.
      */
     public var title: String
+    /**
+     * How it was fired: program, temperature and time, and what the witness cones say.
+     */
+    public var firing: [String]
     /**
      * How many pieces, how they were liked, and the faults counted.
      */
@@ -6090,8 +6123,11 @@ public struct ContactSheetView: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * The cone, the kiln and the day.
+         * The firing and its day, with the year.
          */title: String, 
+        /**
+         * How it was fired: program, temperature and time, and what the witness cones say.
+         */firing: [String], 
         /**
          * How many pieces, how they were liked, and the faults counted.
          */summary: String, 
@@ -6099,6 +6135,7 @@ public struct ContactSheetView: Equatable, Hashable {
          * The pieces, from the top shelf down.
          */tiles: [ContactTile]) {
         self.title = title
+        self.firing = firing
         self.summary = summary
         self.tiles = tiles
     }
@@ -6120,6 +6157,7 @@ public struct FfiConverterTypeContactSheetView: FfiConverterRustBuffer {
         return
             try ContactSheetView(
                 title: FfiConverterString.read(from: &buf), 
+                firing: FfiConverterSequenceString.read(from: &buf), 
                 summary: FfiConverterString.read(from: &buf), 
                 tiles: FfiConverterSequenceTypeContactTile.read(from: &buf)
         )
@@ -6127,6 +6165,7 @@ public struct FfiConverterTypeContactSheetView: FfiConverterRustBuffer {
 
     public static func write(_ value: ContactSheetView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.title, into: &buf)
+        FfiConverterSequenceString.write(value.firing, into: &buf)
         FfiConverterString.write(value.summary, into: &buf)
         FfiConverterSequenceTypeContactTile.write(value.tiles, into: &buf)
     }
@@ -6161,9 +6200,9 @@ public struct ContactTile: Equatable, Hashable {
      */
     public var title: String
     /**
-     * Its glazes.
+     * Its coats, each with its weight and its laydown.
      */
-    public var glazes: String
+    public var coats: [String]
     /**
      * Where it stood, and what came out.
      */
@@ -6179,14 +6218,14 @@ public struct ContactTile: Equatable, Hashable {
          * Its form and code.
          */title: String, 
         /**
-         * Its glazes.
-         */glazes: String, 
+         * Its coats, each with its weight and its laydown.
+         */coats: [String], 
         /**
          * Where it stood, and what came out.
          */detail: String) {
         self.photo = photo
         self.title = title
-        self.glazes = glazes
+        self.coats = coats
         self.detail = detail
     }
 
@@ -6208,7 +6247,7 @@ public struct FfiConverterTypeContactTile: FfiConverterRustBuffer {
             try ContactTile(
                 photo: FfiConverterString.read(from: &buf), 
                 title: FfiConverterString.read(from: &buf), 
-                glazes: FfiConverterString.read(from: &buf), 
+                coats: FfiConverterSequenceString.read(from: &buf), 
                 detail: FfiConverterString.read(from: &buf)
         )
     }
@@ -6216,7 +6255,7 @@ public struct FfiConverterTypeContactTile: FfiConverterRustBuffer {
     public static func write(_ value: ContactTile, into buf: inout [UInt8]) {
         FfiConverterString.write(value.photo, into: &buf)
         FfiConverterString.write(value.title, into: &buf)
-        FfiConverterString.write(value.glazes, into: &buf)
+        FfiConverterSequenceString.write(value.coats, into: &buf)
         FfiConverterString.write(value.detail, into: &buf)
     }
 }
@@ -7740,6 +7779,105 @@ public func FfiConverterTypeFolderEntry_lift(_ buf: RustBuffer) throws -> Folder
 #endif
 public func FfiConverterTypeFolderEntry_lower(_ value: FolderEntry) -> RustBuffer {
     return FfiConverterTypeFolderEntry.lower(value)
+}
+
+
+/**
+ * A piece that was found.
+ */
+public struct FoundPiece: Equatable, Hashable {
+    /**
+     * Its id.
+     */
+    public var id: String
+    /**
+     * Its form and code.
+     */
+    public var title: String
+    /**
+     * Its glazes, when it was glazed, and what came out of its last firing.
+     */
+    public var detail: String
+    /**
+     * The file of a small picture of it; empty where none was taken.
+     */
+    public var photo: String
+    /**
+     * The right half of its outline, to stand for the picture; empty where there is none.
+     */
+    public var outline: [Point]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its id.
+         */id: String, 
+        /**
+         * Its form and code.
+         */title: String, 
+        /**
+         * Its glazes, when it was glazed, and what came out of its last firing.
+         */detail: String, 
+        /**
+         * The file of a small picture of it; empty where none was taken.
+         */photo: String, 
+        /**
+         * The right half of its outline, to stand for the picture; empty where there is none.
+         */outline: [Point]) {
+        self.id = id
+        self.title = title
+        self.detail = detail
+        self.photo = photo
+        self.outline = outline
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FoundPiece: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFoundPiece: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FoundPiece {
+        return
+            try FoundPiece(
+                id: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf), 
+                photo: FfiConverterString.read(from: &buf), 
+                outline: FfiConverterSequenceTypePoint.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FoundPiece, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+        FfiConverterString.write(value.photo, into: &buf)
+        FfiConverterSequenceTypePoint.write(value.outline, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFoundPiece_lift(_ buf: RustBuffer) throws -> FoundPiece {
+    return try FfiConverterTypeFoundPiece.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFoundPiece_lower(_ value: FoundPiece) -> RustBuffer {
+    return FfiConverterTypeFoundPiece.lower(value)
 }
 
 
@@ -9776,7 +9914,7 @@ public func FfiConverterTypePiecesToGlazeView_lower(_ value: PiecesToGlazeView) 
  */
 public struct PiecesView: Equatable, Hashable {
     /**
-     * What one can look by, beside the code.
+     * What one can look by, beside the code and the words of a note.
      */
     public var filters: [Filter]
     /**
@@ -9786,23 +9924,31 @@ public struct PiecesView: Equatable, Hashable {
     /**
      * The pieces, those glazed last first.
      */
-    public var pieces: [Row]
+    public var pieces: [FoundPiece]
+    /**
+     * How many to ask for to see more; 0 where all are listed.
+     */
+    public var more: UInt32
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
-         * What one can look by, beside the code.
+         * What one can look by, beside the code and the words of a note.
          */filters: [Filter], 
         /**
          * How many were found.
          */found: String, 
         /**
          * The pieces, those glazed last first.
-         */pieces: [Row]) {
+         */pieces: [FoundPiece], 
+        /**
+         * How many to ask for to see more; 0 where all are listed.
+         */more: UInt32) {
         self.filters = filters
         self.found = found
         self.pieces = pieces
+        self.more = more
     }
 
     
@@ -9823,14 +9969,16 @@ public struct FfiConverterTypePiecesView: FfiConverterRustBuffer {
             try PiecesView(
                 filters: FfiConverterSequenceTypeFilter.read(from: &buf), 
                 found: FfiConverterString.read(from: &buf), 
-                pieces: FfiConverterSequenceTypeRow.read(from: &buf)
+                pieces: FfiConverterSequenceTypeFoundPiece.read(from: &buf), 
+                more: FfiConverterUInt32.read(from: &buf)
         )
     }
 
     public static func write(_ value: PiecesView, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeFilter.write(value.filters, into: &buf)
         FfiConverterString.write(value.found, into: &buf)
-        FfiConverterSequenceTypeRow.write(value.pieces, into: &buf)
+        FfiConverterSequenceTypeFoundPiece.write(value.pieces, into: &buf)
+        FfiConverterUInt32.write(value.more, into: &buf)
     }
 }
 
@@ -15933,6 +16081,31 @@ fileprivate struct FfiConverterSequenceTypeFolderEntry: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeFoundPiece: FfiConverterRustBuffer {
+    typealias SwiftType = [FoundPiece]
+
+    public static func write(_ value: [FoundPiece], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFoundPiece.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FoundPiece] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FoundPiece]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFoundPiece.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeGrip: FfiConverterRustBuffer {
     typealias SwiftType = [Grip]
 
@@ -16938,10 +17111,13 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_compare() != 25405) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_contact_sheet() != 47467) {
+    if (uniffi_laydown_app_checksum_method_studio_contact_sheet() != 64617) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_find_pieces() != 45575) {
+    if (uniffi_laydown_app_checksum_method_studio_piece_sheet() != 5782) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_find_pieces() != 39000) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_advance() != 2263) {

@@ -592,9 +592,14 @@ RustBuffer uniffi_laydown_app_fn_method_studio_compare(uint64_t ptr, RustBuffer 
 RustBuffer uniffi_laydown_app_fn_method_studio_contact_sheet(uint64_t ptr, RustBuffer now, RustBuffer firing, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PIECE_SHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_PIECE_SHEET
+RustBuffer uniffi_laydown_app_fn_method_studio_piece_sheet(uint64_t ptr, RustBuffer now, RustBuffer firing, RustBuffer piece, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FIND_PIECES
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_FIND_PIECES
-RustBuffer uniffi_laydown_app_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer wanted, RustCallStatus *_Nonnull out_status
+RustBuffer uniffi_laydown_app_fn_method_studio_find_pieces(uint64_t ptr, RustBuffer now, RustBuffer wanted, uint32_t limit, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_ADVANCE
@@ -1416,6 +1421,12 @@ uint16_t uniffi_laydown_app_checksum_method_studio_compare(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_CONTACT_SHEET
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_CONTACT_SHEET
 uint16_t uniffi_laydown_app_checksum_method_studio_contact_sheet(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PIECE_SHEET
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_PIECE_SHEET
+uint16_t uniffi_laydown_app_checksum_method_studio_piece_sheet(void
     
 );
 #endif

@@ -608,6 +608,12 @@ public struct SequenceGesture<First: Gesture, Second: Gesture>: Gesture {
         case second(First.Value, Second.Value?)
     }
 }
+public struct MagnifyGesture: Gesture {
+    public struct Value: Sendable {
+        public var magnification: CGFloat
+    }
+    public init(minimumScaleDelta: CGFloat = 0.01) { notSwiftUI() }
+}
 public struct DragGesture: Gesture {
     public struct Value: Sendable {
         public var startLocation: CGPoint
@@ -732,6 +738,8 @@ extension View {
         count: Int = 1, coordinateSpace: CoordinateSpace = .local, perform act: @escaping (CGPoint) -> Void
     ) -> some View { Drawn() }
     public func gesture(_ gesture: some Gesture) -> some View { Drawn() }
+    public func scaleEffect(_ scale: CGFloat) -> some View { Drawn() }
+    public func offset(_ offset: CGSize) -> some View { Drawn() }
     public func simultaneousGesture(_ gesture: some Gesture) -> some View { Drawn() }
     public func sensoryFeedback<T: Equatable>(
         trigger: T, _ feedback: @escaping (_ before: T, _ now: T) -> SensoryFeedback?

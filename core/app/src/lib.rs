@@ -71,8 +71,8 @@ pub use http_client::{HttpAnswer, HttpCall, HttpClient, HttpHeader, HttpRequest,
 pub use import::ImportView;
 pub use kiln::{
     Assessment, AssessmentView, ChecklistItem, Choice, CompareLine, CompareView, ConesRow, ContactSheetView,
-    ContactTile, FaultChip, Filter, FiringState, FiringView, KilnView, PhotoView, PieceView, PiecesView, PlacedPiece,
-    ShelfView, WaitingGroup, WaitingRow, ZoneQuestion, fault_sketch,
+    ContactTile, FaultChip, Filter, FiringState, FiringView, FoundPiece, KilnView, PhotoView, PieceView, PiecesView,
+    PlacedPiece, ShelfView, WaitingGroup, WaitingRow, ZoneQuestion, fault_sketch,
 };
 pub use meanwhile::{ClashAnswer, ClashView, MeanwhileView};
 pub use pooled::{EvidenceRow, TargetChoice, TargetOption, WhyTargetView};

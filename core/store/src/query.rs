@@ -71,6 +71,11 @@ const PLACEMENTS: &str = "WHERE NOT gone AND firing = ?1 ORDER BY shelf DESC, y_
 const PLACEMENTS_OF_PIECE: &str = "JOIN firing ON firing.id = placement.firing \
      WHERE NOT placement.gone AND placement.piece = ?1 ORDER BY firing.at, placement.id";
 const FINDINGS_AGAIN: &str = "WHERE again ORDER BY at, id LIMIT ?1";
+const FINDINGS_RATED: &str = "WHERE liking = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+const FINDINGS_ANSWERED: &str = "WHERE inside = ?1 OR outside = ?1 OR overlap = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+const FINDINGS_NOTED: &str = "WHERE note IS NOT NULL ORDER BY at DESC, id DESC LIMIT ?1";
+const COATS_NOTED: &str = "WHERE note IS NOT NULL ORDER BY at DESC, id DESC LIMIT ?1";
+const PIECES_OF_CODES: &str = "SELECT DISTINCT piece FROM coat WHERE code >= ?1 AND code < ?2 LIMIT ?3";
 const FINDINGS_OF_FAULT: &str = "WHERE faults IS NOT NULL AND EXISTS \
      (SELECT 1 FROM json_each(finding.faults) WHERE json_extract(value, '$[0]') = ?1) ORDER BY at DESC, id DESC LIMIT ?2";
 const COATS_LIKE: &str = concat!(
@@ -206,6 +211,36 @@ pub fn placements_of_piece(conn: &Connection, piece: Uuid) -> Result<Vec<Placeme
 /// What was found on pieces that are to be fired again, oldest first, at most `limit`.
 pub fn findings_again(conn: &Connection, limit: u32) -> Result<Vec<Finding>, StoreError> {
     Finding::select(conn, FINDINGS_AGAIN, [limit])
+}
+
+/// What was found on pieces that are liked so much, newest first, at most `limit`.
+pub fn findings_rated(conn: &Connection, stars: i64, limit: u32) -> Result<Vec<Finding>, StoreError> {
+    Finding::select(conn, FINDINGS_RATED, params![stars, limit])
+}
+
+/// What was found on pieces that came out so in some zone, newest first, at most `limit`. `thickness` is a code.
+pub fn findings_answered(conn: &Connection, thickness: &str, limit: u32) -> Result<Vec<Finding>, StoreError> {
+    Finding::select(conn, FINDINGS_ANSWERED, params![thickness, limit])
+}
+
+/// The pieces with a note on what was found, or on a coat, each with the note; of each the newest, at most `limit`.
+pub fn notes(conn: &Connection, limit: u32) -> Result<Vec<(Uuid, String)>, StoreError> {
+    let found = Finding::select(conn, FINDINGS_NOTED, [limit])?.into_iter();
+    let coats = Coat::select(conn, COATS_NOTED, [limit])?.into_iter();
+    let found = found.map(|found| (found.piece, found.note));
+    Ok(found
+        .chain(coats.map(|coat| (coat.piece, coat.note)))
+        .filter_map(|(piece, note)| Some((piece, note?)))
+        .collect())
+}
+
+/// The weighed pieces whose code begins so, at most `limit`. A beginning is written as codes are.
+pub fn pieces_of_codes(conn: &Connection, begun: &str, limit: u32) -> Result<Vec<Uuid>, StoreError> {
+    // No code has a character after this one.
+    let end = format!("{begun}\u{10ffff}");
+    let mut select = conn.prepare_cached(PIECES_OF_CODES)?;
+    let pieces = select.query_map(params![begun, end, limit], |row| row.get(0))?;
+    Ok(pieces.collect::<Result<_, _>>()?)
 }
 
 /// What was found on pieces with this fault, newest first, at most `limit`.

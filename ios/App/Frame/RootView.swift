@@ -133,7 +133,7 @@ private struct PageView: View {
         case .backup: BackupPage(frame: frame)
         case .firing(let id): FiringPage(frame: frame, id: id)
         case .look(let firing, let piece): AssessmentPage(frame: frame, firing: firing, piece: piece)
-        case .contactSheet(let firing): ContactSheetPage(frame: frame, firing: firing)
+        case .contactSheet(let firing, let piece): ContactSheetPage(frame: frame, firing: firing, piece: piece)
         case .piece(let id): PiecePage(frame: frame, id: id)
         case .compare(let piece): ComparePage(frame: frame, piece: piece)
         case .find: FindPage(frame: frame)

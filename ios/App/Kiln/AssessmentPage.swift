@@ -106,6 +106,9 @@ struct AssessmentPage: View {
                 })
             Button(Words.fromPictures) { way = .gallery }.frame(minHeight: 48)
             GoRow(title: Words.compare, detail: Words.compareDetail, place: .compare(view.compare))
+            GoRow(
+                title: Words.sharePiece, detail: Words.sharePieceDetail,
+                place: .contactSheet(firing: view.firing, piece: view.piece))
         }
     }
 

@@ -14,9 +14,11 @@ struct ContactSheetPage: View {
     private static let scale = 150.0 / 72.0
     private static let paperScale = 200.0 / 72.0
 
-    init(frame: AppModel, firing: String) {
+    init(frame: AppModel, firing: String, piece: String = "") {
         _screen = State(
-            initialValue: frame.screen("contact sheet \(firing)") { ContactSheetScreen(frame: frame, firing: firing) })
+            initialValue: frame.screen("contact sheet \(firing) \(piece)") {
+                ContactSheetScreen(frame: frame, firing: firing, piece: piece)
+            })
     }
 
     var body: some View {
@@ -44,7 +46,7 @@ struct ContactSheetPage: View {
             }
         }
         .background(Color.ground)
-        .navigationTitle(Words.contactSheet)
+        .navigationTitle(screen.isOnePiece ? Words.sharePiece : Words.contactSheet)
         .navigationBarTitleDisplayMode(.inline)
         .refreshed { await screen.refresh() }
         .onChange(of: screen.view, initial: true) { _, view in
@@ -57,7 +59,9 @@ struct ContactSheetPage: View {
     }
 
     private func paper(_ page: Int, _ view: ContactSheetView) -> ContactPaper {
-        ContactPaper(editor: view, tiles: screen.pages[page], words: Words.pageOf(page + 1, screen.pages.count))
+        ContactPaper(
+            editor: view, tiles: screen.pages[page], across: screen.across, down: screen.down,
+            words: Words.pageOf(page + 1, screen.pages.count))
     }
 
     private func picture(of content: some View, scale: CGFloat) -> UIImage? {
@@ -102,6 +106,8 @@ private struct ContactPaper: View {
 
     let editor: ContactSheetView
     let tiles: [ContactTile]
+    let across: Int
+    let down: Int
     /// Which page of how many.
     let words: String
 
@@ -111,12 +117,13 @@ private struct ContactPaper: View {
     var body: some View {
         VStack(alignment: .leading, spacing: ContactPaper.gap) {
             Text(editor.title).font(.system(size: 18, weight: .bold)).lineLimit(2)
+            ForEach(editor.firing, id: \.self) { Text($0).font(.system(size: 9)).lineLimit(2) }
             Text(editor.summary).font(.system(size: 9)).lineLimit(3)
             Grid(horizontalSpacing: ContactPaper.gap, verticalSpacing: ContactPaper.gap) {
-                ForEach(0..<ContactSheetScreen.down, id: \.self) { row in
+                ForEach(0..<down, id: \.self) { row in
                     GridRow {
-                        ForEach(0..<ContactSheetScreen.across, id: \.self) { column in
-                            cell(row * ContactSheetScreen.across + column)
+                        ForEach(0..<across, id: \.self) { column in
+                            cell(row * across + column)
                         }
                     }
                 }
@@ -137,7 +144,7 @@ private struct ContactPaper: View {
             VStack(alignment: .leading, spacing: 2) {
                 photo(tiles[at].photo)
                 Text(tiles[at].title).font(.system(size: 10, weight: .bold)).lineLimit(1)
-                Text(tiles[at].glazes).font(.system(size: 9)).lineLimit(2)
+                ForEach(tiles[at].coats.prefix(3), id: \.self) { Text($0).font(.system(size: 9)).lineLimit(2) }
                 Text(tiles[at].detail).font(.system(size: 9)).lineLimit(3)
             }
             .frame(maxWidth: .infinity, maxHeight: .infinity, alignment: .topLeading)
@@ -149,12 +156,13 @@ private struct ContactPaper: View {
     @ViewBuilder
     private func photo(_ file: String) -> some View {
         // Read at once: a page that is painted does not wait for what comes later.
-        if let image = PictureFile.read(file, pixels: 480) {
-            Image(uiImage: image).resizable().scaledToFit().frame(maxWidth: .infinity, maxHeight: 110)
+        let tallest = down == 1 ? 560.0 : 150.0
+        if let image = PictureFile.read(file, pixels: down == 1 ? 1600 : 800) {
+            Image(uiImage: image).resizable().scaledToFit().frame(maxWidth: .infinity, maxHeight: tallest)
         } else {
             Text(Words.noPhoto)
                 .font(.system(size: 9))
-                .frame(maxWidth: .infinity, minHeight: 100, maxHeight: 110)
+                .frame(maxWidth: .infinity, minHeight: 100, maxHeight: tallest)
                 .border(.gray, width: 0.75)
         }
     }

@@ -33,6 +33,15 @@ struct FindPage: View {
                 .font(.title3.monospaced())
                 .frame(minHeight: 44)
                 .accessibilityLabel([Words.codeOnFoot, Words.codeHint].joined(separator: ", "))
+                TextField(
+                    Words.noteToFind,
+                    text: Binding {
+                        screen.note
+                    } set: {
+                        screen.type(note: $0)
+                    }
+                )
+                .frame(minHeight: 44)
                 Sentence(screen.refusal)
             } header: {
                 Text(Words.codeOnFoot)
@@ -47,8 +56,18 @@ struct FindPage: View {
                 }
                 Section {
                     Sentence(view.found)
-                    ForEach(view.pieces, id: \.id) { row in
-                        GoRow(title: row.title, detail: row.detail, outline: row.outline, place: .piece(row.id))
+                    ForEach(view.pieces, id: \.id) { piece in
+                        HStack(spacing: 12) {
+                            if !piece.photo.isEmpty {
+                                StoredPicture(file: piece.photo, name: "", side: 64)
+                                    .frame(width: 64, height: 64)
+                                    .accessibilityHidden(true)
+                            }
+                            GoRow(
+                                title: piece.title, detail: piece.detail,
+                                outline: piece.photo.isEmpty ? piece.outline : [], place: .piece(piece.id))
+                        }
+                        .onAppear { screen.reached(piece) }
                     }
                 }
             }

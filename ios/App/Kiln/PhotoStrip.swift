@@ -32,8 +32,7 @@ struct PhotoStrip: View {
             }
             .sheet(item: $large) { large in
                 NavigationStack {
-                    StoredPicture(file: large.photo.preview, name: large.name, side: 1000)
-                        .frame(maxWidth: .infinity, maxHeight: .infinity)
+                    ZoomablePicture(file: large.photo.file, name: large.name)
                         .background(Color.ground)
                         .navigationTitle(large.photo.caption)
                         .navigationBarTitleDisplayMode(.inline)

@@ -394,9 +394,10 @@ extension Studio {
             return try savePhoto(now: now, piece: piece, firing: firing, file: try text("file"))
         case "remove_photo": return try removePhoto(now: now, id: try text("id"))
         case "piece": return try piece(now: now, id: try text("id"))
-        case "find_pieces": return try findPieces(now: now, wanted: with.values("wanted"))
+        case "find_pieces": return try findPieces(now: now, wanted: with.values("wanted"), limit: 0)
         case "compare": return try compare(now: now, left: try text("left"), right: try text("right"))
         case "contact_sheet": return try contactSheet(now: now, firing: try text("firing"))
+        case "piece_sheet": return try pieceSheet(now: now, firing: try text("firing"), piece: try text("piece"))
         case "write_pdf":
             return try writePdf(title: try text("title"), pages: try with.texts("pages"), into: try text("into"))
         case "sizes": return try sizes(now: now, known: try text("known"))

@@ -25,7 +25,7 @@ fn backed_up() -> (TempDir, Studio, PathBuf) {
     let folder = tempfile::tempdir().unwrap();
     let studio = Studio::open(&folder.path().join("studio.laydown"), NOW).unwrap();
     sample::fill(&studio, NOW).unwrap();
-    let piece = studio.find_pieces(NOW, &[]).unwrap().pieces[0].id.clone();
+    let piece = studio.find_pieces(NOW, &[], 0).unwrap().pieces[0].id.clone();
     for number in 0..2u8 {
         let picture = folder.path().join("picture.png");
         image::RgbImage::from_fn(40, 30, |x, y| image::Rgb([x as u8, y as u8, number])).save(&picture).unwrap();

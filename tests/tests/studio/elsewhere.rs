@@ -84,7 +84,7 @@ impl Screens<'_> {
         self.comes_up(with, "piece", || studio.piece(NOW, &ids.piece));
         self.comes_up(with, "look at", || studio.assessment(NOW, &ids.firing, &ids.piece));
         self.comes_up(with, "compare", || studio.compare(NOW, &ids.piece, &ids.piece));
-        self.comes_up(with, "find", || studio.find_pieces(NOW, &[]));
+        self.comes_up(with, "find", || studio.find_pieces(NOW, &[], 0));
         self.comes_up(with, "coat", || studio.coat(NOW, &ids.coat));
         self.comes_up(with, "doings", || studio.recent_changes(NOW));
         self.comes_up(with, "history", || studio.history(NOW, &ids.coat));

@@ -303,7 +303,7 @@ fn the_coats_of_one_piece_come_together_and_can_be_found() {
     assert_eq!(pieces[0], pieces[1]);
     assert!(pieces[1] != pieces[2] && pieces[2] != pieces[3]);
     assert!(readings.contains(",Piece A7. second coat,") && readings.contains(",Piece A7,"), "{readings}");
-    let found = bench.studio.find_pieces(NOW, &values(&[("code", &code)])).unwrap();
+    let found = bench.studio.find_pieces(NOW, &values(&[("code", &code)]), 0).unwrap();
     assert_eq!(found.pieces.len(), 1);
     assert!(found.pieces[0].detail.contains("2024"), "{:?}", found.pieces);
     let first = bench.studio.piece(NOW, pieces[0]).unwrap();

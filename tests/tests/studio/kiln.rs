@@ -49,7 +49,7 @@ impl Bench {
     pub(crate) fn find(&self, wanted: &[(&str, &str)]) -> Result<PiecesView, StudioError> {
         let wanted: Vec<Value> =
             wanted.iter().map(|(key, text)| Value { key: (*key).into(), text: (*text).into() }).collect();
-        self.studio.find_pieces(NOW, &wanted)
+        self.studio.find_pieces(NOW, &wanted, 0)
     }
 
     pub(crate) fn photograph(&self, name: &str) -> std::path::PathBuf {
@@ -177,7 +177,7 @@ fn every_tap_at_unloading_is_saved_and_taken_back() {
     assert!(view.notes.iter().any(|note| note.text.contains("laboratory test")), "{:?}", view.notes);
     assert_eq!(
         view.faults.iter().filter(|chip| chip.on).map(|chip| chip.code.as_str()).collect::<Vec<_>>(),
-        ["crazing", "running"]
+        ["running", "crazing"]
     );
     bench.studio.undo(NOW, &crazed).unwrap();
     assert!(bench.firing(&firing).pieces[0].detail.ends_with("inside thick, runs, rated 4 of 5"));
@@ -394,7 +394,7 @@ fn a_fault_has_a_place_on_the_outline() {
     touch(Touch::Add { at: Spot { x: 0.9, y: drawing.tall - 0.1 } }).unwrap();
     let view = bench.assessment(&firing, &pieces[0]);
     let hint = &view.faults.iter().find(|chip| chip.code == "running").unwrap().hint;
-    assert!(hint.starts_with("Runs, at the foot. Often too thick"), "{hint}");
+    assert!(hint.starts_with("Runs, at the foot. Glaze flowed down the wall. Often too thick"), "{hint}");
     let grips = view.drawing.unwrap().grips;
     assert_eq!(grips.iter().map(|grip| grip.key.as_str()).collect::<Vec<_>>(), ["running"]);
     touch(Touch::Move { grip: "running".into(), to: Spot { x: 0.1, y: drawing.tall / 2.0 } }).unwrap();
@@ -460,7 +460,21 @@ fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_editor() {
     let editor = bench.studio.contact_sheet(NOW, &firing).unwrap();
     assert_eq!(editor.summary, "2 pieces, average rating 5.0 of 5, runs (1).");
     assert!(editor.tiles.iter().filter(|tile| Path::new(&tile.photo).is_file()).count() == 1, "{editor:?}");
-    assert!(editor.title.starts_with("Firing 1: cone 6, Garden kiln, "), "{}", editor.title);
+    assert_eq!(editor.title, "Firing 1: cone 6, Garden kiln, 25 Nov 2026");
+    assert_eq!(editor.firing, ["Program: 100 an hour to 600, then 150"]);
+    assert!(editor.tiles[0].coats[0].starts_with("Inside, Ash white: 19.6 g, "), "{editor:?}");
+    let after = [("top", "1222"), ("hours", "9.5"), ("witness", "soft")];
+    let entry = crate::editor(EditorKind::Firing, "", &after);
+    bench.studio.save_record(NOW, &EditorEntry { id: firing.clone(), ..entry }).unwrap();
+    let one = bench.studio.piece_sheet(NOW, &firing, &pieces[0]).unwrap();
+    assert_eq!((one.tiles.len(), one.summary.as_str()), (1, "1 piece, runs (1)."));
+    let fired = [
+        "Program: 100 an hour to 600, then 150",
+        "Top temperature 1222 °C, 9 h 30 min long",
+        "Cone 6 soft: under target.",
+    ];
+    assert_eq!(one.firing, fired);
+    assert!(bench.studio.piece_sheet(NOW, &firing, &firing).is_err());
 }
 
 #[test]

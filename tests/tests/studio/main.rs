@@ -8,6 +8,7 @@ mod drafts;
 mod editing;
 mod elsewhere;
 mod evidence;
+mod finding;
 mod findings;
 mod firings;
 mod forms;

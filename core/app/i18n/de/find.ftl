@@ -2,9 +2,9 @@
 
 none-like-that = Kein Stück passt. Einen Filter entfernen.
 none-with-code = Kein Stück hat diesen Code.
-too-many = { $shown ->
-    [one] Nur das zuletzt glasierte Stück wird gezeigt. Für andere einen Filter hinzufügen.
-   *[other] Nur die { $shown } zuletzt glasierten Stücke werden gezeigt. Für andere einen Filter hinzufügen.
+first-of-more = { $shown ->
+    [one] Das { $shown } zuletzt glasierte. Scrollen für mehr.
+   *[other] Die { $shown } zuletzt glasierten. Scrollen für mehr.
 }
 
 form = Form
@@ -19,6 +19,19 @@ glazed = Glasiert
 any-time = Jederzeit
 laydown = Auftragsmenge
 any-laydown = Jede Auftragsmenge
+came-out = Ergebnis
+any-answer = Jedes Ergebnis
+answer = { $answer ->
+    [thin] Irgendwo dünn
+    [right] Irgendwo richtig
+   *[thick] Irgendwo dick
+}
+liking = Bewertung
+any-liking = Jede Bewertung, oder keine
+stars = { $stars } von 5
+control = Vergleichsstück
+any-control = Vergleichsstücke und andere
+only-control = Nur Vergleichsstücke
 glazed-when = { $when ->
     [month] In den letzten 30 Tagen
     [year] In den letzten 365 Tagen

@@ -128,11 +128,14 @@ differs = { $label }, verschieden
 left-photo = Foto des linken Stücks
 right-photo = Foto des rechten Stücks
 code-on-foot = Code auf dem Fuß
-code-hint = Fünf Buchstaben und Ziffern
+code-hint = Die ersten Zeichen genügen
+note-to-find = Wörter in einer Notiz
 
 contact-sheet = Bilderbogen
 contact-sheet-detail = Alle Stücke dieses Brandes auf einer Seite, zum Teilen, Drucken oder Speichern
 share-picture = Als Bild teilen
+share-piece = Dieses Stück als Bild
+share-piece-detail = Mit seinen Daten darunter, zum Teilen, Drucken oder Speichern
 share-pdf = Als PDF teilen
 share-charts = Diagramme teilen
 print = Drucken

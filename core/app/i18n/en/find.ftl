@@ -2,9 +2,10 @@
 
 none-like-that = No piece matches. Remove a filter.
 none-with-code = No piece has this code.
-too-many = { $shown ->
-    [one] Only the { $shown } glazed last is shown. Add a filter to see others.
-   *[other] Only the { $shown } glazed last are shown. Add a filter to see others.
+# More come as one scrolls. $shown: how many are listed.
+first-of-more = { $shown ->
+    [one] The { $shown } glazed last. Scroll for more.
+   *[other] The { $shown } glazed last. Scroll for more.
 }
 
 ## What one can look by, and what stands there while nothing is chosen
@@ -21,6 +22,21 @@ glazed = Glazed
 any-time = Any time
 laydown = Laydown
 any-laydown = Any laydown
+came-out = Came out
+any-answer = However it came out
+# How a zone came out. $answer: a code.
+answer = { $answer ->
+    [thin] Thin somewhere
+    [right] Right somewhere
+   *[thick] Thick somewhere
+}
+liking = Rating
+any-liking = Any rating, or none
+# $stars: 1 to 5.
+stars = { $stars } of 5
+control = Control piece
+any-control = Control pieces and others
+only-control = Control pieces only
 # When a piece was glazed.
 glazed-when = { $when ->
     [month] In the last 30 days

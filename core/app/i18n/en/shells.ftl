@@ -128,11 +128,14 @@ differs = { $label }, different
 left-photo = Photo of the left piece
 right-photo = Photo of the right piece
 code-on-foot = Code on the foot
-code-hint = Five letters and digits
+code-hint = Its first letters will do
+note-to-find = Words in a note
 
 contact-sheet = Contact sheet
 contact-sheet-detail = All pieces of this firing on one page, to share, print or save
 share-picture = Share as a picture
+share-piece = This piece as a picture
+share-piece-detail = With its record under it, to share, print or save
 share-pdf = Share as a PDF
 share-charts = Share charts
 print = Print

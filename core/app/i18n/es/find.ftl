@@ -2,9 +2,9 @@
 
 none-like-that = Ninguna pieza coincide. Quitar un filtro.
 none-with-code = Ninguna pieza tiene este código.
-too-many = { $shown ->
-    [one] Solo se muestra la última pieza esmaltada. Añadir un filtro para ver otras.
-   *[other] Solo se muestran las { $shown } últimas piezas esmaltadas. Añadir un filtro para ver otras.
+first-of-more = { $shown ->
+    [one] La { $shown } esmaltada al final. Desplazar para ver más.
+   *[other] Las { $shown } esmaltadas al final. Desplazar para ver más.
 }
 
 form = Forma
@@ -19,6 +19,19 @@ glazed = Esmaltado
 any-time = En cualquier momento
 laydown = Gramaje
 any-laydown = Cualquier gramaje
+came-out = Resultado
+any-answer = Cualquier resultado
+answer = { $answer ->
+    [thin] Fino en alguna parte
+    [right] Correcto en alguna parte
+   *[thick] Grueso en alguna parte
+}
+liking = Valoración
+any-liking = Cualquier valoración, o ninguna
+stars = { $stars } de 5
+control = Pieza de referencia
+any-control = Piezas de referencia y otras
+only-control = Solo piezas de referencia
 glazed-when = { $when ->
     [month] En los últimos 30 días
     [year] En los últimos 365 días

@@ -128,11 +128,14 @@ differs = { $label }, diferente
 left-photo = Foto de la pieza izquierda
 right-photo = Foto de la pieza derecha
 code-on-foot = Código del pie
-code-hint = Cinco letras y cifras
+code-hint = Bastan los primeros caracteres
+note-to-find = Palabras en una nota
 
 contact-sheet = Hoja de contactos
 contact-sheet-detail = Todas las piezas de esta cocción en una página, para compartir, imprimir o guardar
 share-picture = Compartir como imagen
+share-piece = Esta pieza como imagen
+share-piece-detail = Con sus datos debajo, para compartir, imprimir o guardar
 share-pdf = Compartir como PDF
 share-charts = Compartir los gráficos
 print = Imprimir

@@ -2,9 +2,9 @@
 
 none-like-that = Aucune pièce ne correspond. Retirez un filtre.
 none-with-code = Aucune pièce n’a ce code.
-too-many = { $shown ->
-    [one] Seule la dernière pièce émaillée est montrée. Ajoutez un filtre pour voir les autres.
-   *[other] Seules les { $shown } dernières pièces émaillées sont montrées. Ajoutez un filtre pour voir les autres.
+first-of-more = { $shown ->
+    [one] La { $shown } émaillée en dernier. Faites défiler pour la suite.
+   *[other] Les { $shown } émaillées en dernier. Faites défiler pour la suite.
 }
 form = Forme
 any-form = Toutes les formes
@@ -18,6 +18,19 @@ glazed = Émaillage
 any-time = N’importe quand
 laydown = Grammage
 any-laydown = Tous les grammages
+came-out = Résultat
+any-answer = Tous les résultats
+answer = { $answer ->
+    [thin] Mince quelque part
+    [right] Juste quelque part
+   *[thick] Épais quelque part
+}
+liking = Note
+any-liking = Toute note, ou aucune
+stars = { $stars } sur 5
+control = Pièce témoin
+any-control = Pièces témoins et autres
+only-control = Pièces témoins seulement
 glazed-when = { $when ->
     [month] Dans les 30 derniers jours
     [year] Dans les 365 derniers jours

@@ -128,11 +128,14 @@ differs = { $label }, différent
 left-photo = Photo de la pièce de gauche
 right-photo = Photo de la pièce de droite
 code-on-foot = Code sur le pied
-code-hint = Cinq lettres et chiffres
+code-hint = Les premiers caractères suffisent
+note-to-find = Mots d’une remarque
 
 contact-sheet = Planche-contact
 contact-sheet-detail = Toutes les pièces de cette cuisson sur une page, à partager, imprimer ou enregistrer
 share-picture = Partager en image
+share-piece = Cette pièce en image
+share-piece-detail = Avec ses données dessous, à partager, imprimer ou garder
 share-pdf = Partager en PDF
 share-charts = Partager les diagrammes
 print = Imprimer

@@ -1,31 +1,35 @@
-//! Finding pieces again: by the code on the foot, or by form, glaze, fault, firing, date and laydown.
+//! Finding pieces again: by the beginning of the code on the foot, by words of a note, or by form, glaze, what came out, firing,
+//! date and laydown.
 
 use std::collections::BTreeSet;
 
 use rusqlite::Connection;
 use uuid::Uuid;
 
+use super::record::{in_a_line, photos};
 use super::{Pot, firing_title_and_day};
 use crate::date_text::{DAY_MS, sentence_case};
-use crate::editor::Value;
+use crate::editor::{Point, Value};
 use crate::evidence::{code, parse_id, style};
 use crate::in_words::{Named, StyleWords};
 use crate::messages::find as say;
 use crate::messages::kiln;
 use crate::{Now, Result, Row, Studio, StudioError};
 use laydown_domain::coded::coded;
-use laydown_domain::kiln::fault::Fault;
-use laydown_domain::kiln::piece_code;
+use laydown_domain::kiln::fault::{Fault, Thickness};
+use laydown_domain::kiln::piece_code::{self, CodeError};
 use laydown_domain::units::{Laydown, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::query::{self, CoatsLike};
 
-/// How many pieces a search lists.
-const MOST: usize = 60;
-/// Among how many coats they are looked for: two coats a piece, and then some.
-const MOST_COATS: u32 = 240;
-/// Among how many findings a fault is looked for.
-const MOST_FINDINGS: u32 = 2_000;
+/// How many pieces are listed at first, and how many more each time.
+const PAGE: usize = 60;
+/// The most that are ever listed.
+const MOST: usize = 100_000;
+/// Coats that are read for each piece that is listed: two, and then some.
+const COATS_A_PIECE: usize = 4;
+/// Among how many findings, notes and codes is looked.
+const MOST_FINDINGS: u32 = 100_000;
 /// How many firings are offered.
 const FIRINGS: u32 = 60;
 
@@ -37,6 +41,10 @@ const FAULT: &str = "fault";
 const FIRING: &str = "firing";
 const GLAZED: &str = "glazed";
 const LAYDOWN: &str = "laydown";
+const NOTE: &str = "note";
+const LIKING: &str = "liking";
+const ANSWER: &str = "answer";
+const CONTROL: &str = "control";
 
 coded! {
     /// When a piece was glazed.
@@ -67,40 +75,83 @@ pub struct Filter {
     pub rows: Vec<Row>,
 }
 
+/// A piece that was found.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct FoundPiece {
+    /// Its id.
+    pub id: String,
+    /// Its form and code.
+    pub title: String,
+    /// Its glazes, when it was glazed, and what came out of its last firing.
+    pub detail: String,
+    /// The file of a small picture of it; empty where none was taken.
+    pub photo: String,
+    /// The right half of its outline, to stand for the picture; empty where there is none.
+    pub outline: Vec<Point>,
+}
+
 /// Pieces that were looked for.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct PiecesView {
-    /// What one can look by, beside the code.
+    /// What one can look by, beside the code and the words of a note.
     pub filters: Vec<Filter>,
     /// How many were found.
     pub found: String,
     /// The pieces, those glazed last first.
-    pub pieces: Vec<Row>,
+    pub pieces: Vec<FoundPiece>,
+    /// How many to ask for to see more; 0 where all are listed.
+    pub more: u32,
 }
 
 #[uniffi::export]
 impl Studio {
-    /// The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
-    /// glazed last where nothing is wanted.
+    /// The pieces that fit all of `wanted`, of which each names a filter's key, `code` (its beginning will do) or `note` (words of
+    /// a note), and what was chosen; those glazed last where nothing is wanted. At most `limit` are listed, 0 for the first few:
+    /// [`PiecesView::more`] says how many to ask for next.
     ///
     /// # Errors
-    /// [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
-    pub fn find_pieces(&self, now: Now, wanted: &[Value]) -> Result<PiecesView> {
+    /// [`StudioError::Refused`] for what can be no code's beginning; [`StudioError::Missing`] for what is gone.
+    pub fn find_pieces(&self, now: Now, wanted: &[Value], limit: u32) -> Result<PiecesView> {
         let wanted = Wanted(wanted);
+        let limit = (limit as usize).clamp(PAGE, MOST);
         self.store.read(|conn| {
             let style = style(conn)?;
-            let pieces = found(conn, now, &wanted)?;
-            let rows = pieces.iter().take(MOST).map(|piece| row(conn, now, *piece));
+            let pieces = found(conn, now, &wanted, limit)?;
+            let rows = pieces.iter().take(limit).map(|piece| self.found_piece(conn, now, *piece));
+            let is_more = pieces.len() > limit;
             Ok(PiecesView {
                 filters: filters(conn, now, &wanted, &style)?,
                 found: match (pieces.len(), wanted.text(CODE)) {
                     (0, "") => say::none_like_that(),
                     (0, _) => say::none_with_code(),
-                    (more, _) if more > MOST => say::too_many(MOST),
+                    _ if is_more => say::first_of_more(limit),
                     (few, _) => kiln::pieces(few),
                 },
                 pieces: rows.collect::<Result<_>>()?,
+                more: if is_more { u32::try_from(limit + PAGE).unwrap_or_default() } else { 0 },
             })
+        })
+    }
+}
+
+impl Studio {
+    fn found_piece(&self, conn: &Connection, now: Now, piece: Uuid) -> Result<FoundPiece> {
+        let pot = Pot::load(conn, piece)?;
+        let mut detail = vec![pot.glazes(conn)?];
+        detail.extend(pot.begun_at().map(|at| now.moment(at)));
+        if let Some(last) = query::placements_of_piece(conn, piece)?.pop() {
+            let found = query::finding(conn, piece, last.firing)?.as_ref().map(in_a_line);
+            detail.extend(found.filter(|said| !said.is_empty()));
+        }
+        Ok(FoundPiece {
+            id: piece.to_string(),
+            title: pot.name(conn)?,
+            detail: detail.join(", "),
+            photo: photos(conn, now, self.store.photos(), piece, None)?
+                .pop()
+                .map(|photo| photo.preview)
+                .unwrap_or_default(),
+            outline: pot.outline(conn)?,
         })
     }
 }
@@ -141,8 +192,8 @@ impl Wanted<'_> {
     }
 }
 
-/// The pieces, those glazed last first; one more than are shown when there are more.
-fn found(conn: &Connection, now: Now, wanted: &Wanted<'_>) -> Result<Vec<Uuid>> {
+/// The pieces, those glazed last first; one more than `limit` when there are more.
+fn found(conn: &Connection, now: Now, wanted: &Wanted<'_>, limit: usize) -> Result<Vec<Uuid>> {
     let like = wanted.like(now)?;
     let mut narrowed: Option<BTreeSet<Uuid>> = None;
     let mut narrow = |pieces: BTreeSet<Uuid>| {
@@ -152,46 +203,65 @@ fn found(conn: &Connection, now: Now, wanted: &Wanted<'_>) -> Result<Vec<Uuid>> 
         });
     };
     if !wanted.text(CODE).is_empty() {
-        let code = piece_code::read(wanted.text(CODE)).map_err(|error| StudioError::refused(CODE, error))?;
-        narrow(query::piece_of_code(conn, &code)?.into_iter().collect());
+        narrow(of_code(conn, wanted.text(CODE))?);
     }
+    if !wanted.text(NOTE).is_empty() {
+        let words = wanted.text(NOTE).to_lowercase();
+        let notes = query::notes(conn, MOST_FINDINGS)?.into_iter();
+        narrow(notes.filter(|(_, note)| note.to_lowercase().contains(&words)).map(|(piece, _)| piece).collect());
+    }
+    let of = |findings: Vec<entity::Finding>| findings.into_iter().map(|finding| finding.piece).collect();
     if !wanted.text(FAULT).is_empty() {
         let fault: Fault = code(wanted.text(FAULT))?;
-        let findings = query::findings_of_fault(conn, fault.code(), MOST_FINDINGS)?;
-        narrow(findings.into_iter().map(|finding| finding.piece).collect());
+        narrow(of(query::findings_of_fault(conn, fault.code(), MOST_FINDINGS)?));
+    }
+    if !wanted.text(LIKING).is_empty() {
+        let stars = wanted.text(LIKING).parse().map_err(|_| StudioError::missing(LIKING))?;
+        narrow(of(query::findings_rated(conn, stars, MOST_FINDINGS)?));
+    }
+    if !wanted.text(ANSWER).is_empty() {
+        let answer: Thickness = code(wanted.text(ANSWER))?;
+        narrow(of(query::findings_answered(conn, answer.code(), MOST_FINDINGS)?));
+    }
+    if !wanted.text(CONTROL).is_empty() {
+        narrow(query::latest_control_coats(conn, MOST_FINDINGS)?.into_iter().map(|coat| coat.piece).collect());
     }
     if let Some(firing) = wanted.id(FIRING)? {
         narrow(query::placements(conn, firing)?.into_iter().map(|placed| placed.piece).collect());
     }
-    let mut pieces: Vec<Uuid> = Vec::new();
-    match narrowed {
-        Some(few) => {
-            // The name of a piece begins with the time at which it was first weighed.
-            for piece in few.into_iter().rev() {
-                if pieces.len() <= MOST && query::coats_of_piece(conn, piece)?.iter().any(|coat| like.is(coat)) {
-                    pieces.push(piece);
-                }
-            }
-        }
+    let candidates = match narrowed {
+        Some(few) => few,
         None => {
-            let mut seen = BTreeSet::new();
-            let coats = query::coats_like(conn, &like, MOST_COATS)?;
-            pieces.extend(coats.into_iter().map(|coat| coat.piece).filter(|piece| seen.insert(*piece)).take(MOST + 1));
+            let coats = query::coats_like(conn, &like, u32::try_from(limit * COATS_A_PIECE).unwrap_or(u32::MAX))?;
+            let unweighed = query::unweighed(conn, u32::try_from(limit + 1).unwrap_or(u32::MAX))?;
+            coats.into_iter().map(|coat| coat.piece).chain(unweighed.into_iter().map(|piece| piece.id)).collect()
+        }
+    };
+    let mut pieces: Vec<Uuid> = Vec::new();
+    // The id of a piece begins with the time at which it was first weighed.
+    for piece in candidates.into_iter().rev() {
+        if pieces.len() > limit {
+            break;
+        }
+        if Pot::load(conn, piece)?.is_like(&like) {
+            pieces.push(piece);
         }
     }
     Ok(pieces)
 }
 
-fn row(conn: &Connection, now: Now, piece: Uuid) -> Result<Row> {
-    let pot = Pot::load(conn, piece)?;
-    let when = pot.begun_at().map(|at| now.moment(at)).unwrap_or_default();
-    Ok(Row {
-        id: piece.to_string(),
-        title: pot.name(conn)?,
-        detail: format!("{}, {when}", pot.glazes(conn)?),
-        chosen: false,
-        outline: pot.outline(conn)?,
-    })
+/// The pieces whose code begins with what was typed, weighed or not.
+fn of_code(conn: &Connection, typed: &str) -> Result<BTreeSet<Uuid>> {
+    let begun = piece_code::begun(typed);
+    let weighed = query::pieces_of_codes(conn, &begun, MOST_FINDINGS)?;
+    let unweighed = query::unweighed(conn, MOST_FINDINGS)?.into_iter();
+    let unweighed = unweighed.filter(|piece| piece.code.as_deref().is_some_and(|code| code.starts_with(&begun)));
+    let found: BTreeSet<Uuid> = weighed.into_iter().chain(unweighed.map(|piece| piece.id)).collect();
+    // Only where nothing begins so, and nothing could, it was misread.
+    match piece_code::read(typed) {
+        Err(error) if found.is_empty() && error != CodeError::Length => Err(StudioError::refused(CODE, error)),
+        _ => Ok(found),
+    }
 }
 
 fn filters(conn: &Connection, now: Now, wanted: &Wanted<'_>, style: &Style) -> Result<Vec<Filter>> {
@@ -204,14 +274,20 @@ fn filters(conn: &Connection, now: Now, wanted: &Wanted<'_>, style: &Style) -> R
     let bounds = LAYDOWNS.iter().enumerate().map(|(number, from)| (number.to_string(), band(number, *from, style)));
     let fault = |fault: &Fault| (fault.code().to_owned(), sentence_case(&fault.name()));
     let glazed = |when: &Glazed| (when.code().to_owned(), say::glazed_when(when.code()));
+    let answer = |answer: &Thickness| (answer.code().to_owned(), say::answer(answer.code()));
+    let stars = (1..=5).rev().map(|stars| (stars.to_string(), say::stars(stars)));
+    let control = vec![("yes".to_owned(), say::only_control())];
     let filter = |key, label, any, rows| filter(key, label, any, rows, wanted.text(key));
     Ok(vec![
         filter(FORM, say::form(), say::any_form(), sorted(forms)),
         filter(GLAZE, say::glaze(), say::any_glaze(), sorted(glazes)),
+        filter(ANSWER, say::came_out(), say::any_answer(), Thickness::ALL.iter().map(answer).collect()),
+        filter(LIKING, say::liking(), say::any_liking(), stars.collect()),
         filter(FAULT, say::fault(), say::any_fault(), Fault::ALL.iter().map(fault).collect()),
         filter(FIRING, say::firing(), say::any_firing(), firings),
         filter(GLAZED, say::glazed(), say::any_time(), Glazed::ALL.iter().map(glazed).collect()),
         filter(LAYDOWN, say::laydown(), say::any_laydown(), bounds.collect()),
+        filter(CONTROL, say::control(), say::any_control(), control),
     ])
 }
 

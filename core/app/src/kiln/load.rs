@@ -534,7 +534,7 @@ fn notes(
 }
 
 /// The witness cones as they were read; not those that are only set.
-fn witnesses(firing: &entity::Firing) -> Vec<Witness> {
+pub(super) fn witnesses(firing: &entity::Firing) -> Vec<Witness> {
     let pairs = firing.witnesses.iter().flat_map(|pairs| &pairs.0).filter(|(_, reading)| !reading.is_empty());
     pairs
         .filter_map(|(cone, reading)| Some(Witness { cone: cone.parse().ok()?, reading: reading.parse().ok()? }))
@@ -654,11 +654,11 @@ pub(super) fn faults_counted(conn: &Connection, placed: &[entity::Placement]) ->
     Ok(counted.into_iter().map(|(fault, pieces)| came_out::fault_counted(fault.name(), pieces)).collect())
 }
 
-fn degrees(temperature: Celsius, style: &Style) -> String {
+pub(super) fn degrees(temperature: Celsius, style: &Style) -> String {
     format!("{} °C", style.number(temperature.value(), 0))
 }
 
-fn duration(minutes: i64) -> String {
+pub(super) fn duration(minutes: i64) -> String {
     match (minutes / 60, minutes % 60) {
         (0, minutes) => format!("{minutes} min"),
         (hours, minutes) => format!("{hours} h {minutes:02} min"),

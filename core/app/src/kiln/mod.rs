@@ -36,7 +36,7 @@ pub use assessment::{Assessment, AssessmentView, Choice, FaultChip, ZoneQuestion
 pub use compare::{CompareLine, CompareView};
 pub use contact_sheet::{ContactSheetView, ContactTile};
 pub use fault_sketch::fault_sketch;
-pub use find::{Filter, PiecesView};
+pub use find::{Filter, FoundPiece, PiecesView};
 pub(crate) use load::put_unweighed;
 pub use load::{ChecklistItem, ConesRow, FiringView, PlacedPiece, ShelfView, WaitingGroup};
 pub use piece::PieceView;

@@ -12,7 +12,7 @@ use crate::messages::kiln as say;
 use crate::{Result, StudioError};
 use laydown_domain::form::Form;
 use laydown_store::entity::{self, Entity};
-use laydown_store::query;
+use laydown_store::query::{self, CoatsLike};
 
 /// A piece: its coats, or, where it was never weighed, what it was called when it went into a firing.
 pub(crate) struct Pot {
@@ -96,6 +96,15 @@ impl Pot {
     /// When it was first weighed or told of, unix ms.
     pub(super) fn begun_at(&self) -> Option<i64> {
         self.coats.first().map(|coat| coat.at).or(self.unweighed.as_ref().map(|piece| piece.at))
+    }
+
+    /// Whether it is one of those looked for: a coat of it is, or, where it was never weighed, its form and its day are and nothing
+    /// else is asked.
+    pub(super) fn is_like(&self, like: &CoatsLike) -> bool {
+        let Some(piece) = &self.unweighed else { return self.coats.iter().any(|coat| like.is(coat)) };
+        let any_laydown = like.laydown_mg_dm2 == (i64::MIN..=i64::MAX);
+        let is_form = like.form.is_none() || like.form == piece.form;
+        is_form && like.glaze.is_none() && any_laydown && like.at.contains(&piece.at) && !piece.gone
     }
 
     pub(super) fn form(&self, conn: &Connection) -> Result<Option<entity::Form>> {

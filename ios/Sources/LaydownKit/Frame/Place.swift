@@ -18,8 +18,8 @@ public enum Place: Hashable, Sendable {
     case firing(String)
     /// A piece of a firing after it; the first one not yet looked at where `piece` is empty.
     case look(firing: String, piece: String = "")
-    /// A firing on a page.
-    case contactSheet(firing: String)
+    /// A firing on a page, or one piece of it.
+    case contactSheet(firing: String, piece: String = "")
     /// The life of one piece.
     case piece(String)
     /// A piece beside another.
@@ -66,7 +66,7 @@ extension Place: Codable {
         case "backup": self = .backup
         case "firing": self = .firing(try id())
         case "look": self = .look(firing: try id(), piece: try id())
-        case "contact_sheet": self = .contactSheet(firing: try id())
+        case "contact_sheet": self = .contactSheet(firing: try id(), piece: (try? id()) ?? "")
         case "piece": self = .piece(try id())
         case "compare": self = .compare(try id())
         case "find": self = .find
@@ -95,7 +95,7 @@ extension Place: Codable {
         case .backup: ["backup"]
         case .firing(let id): ["firing", id]
         case .look(let firing, let piece): ["look", firing, piece]
-        case .contactSheet(let firing): ["contact_sheet", firing]
+        case .contactSheet(let firing, let piece): ["contact_sheet", firing, piece]
         case .piece(let id): ["piece", id]
         case .compare(let id): ["compare", id]
         case .find: ["find"]

@@ -273,236 +273,242 @@ public enum Words {
     public static var codeOnFoot: String { say(120) }
     /// `code-hint`
     public static var codeHint: String { say(121) }
+    /// `note-to-find`
+    public static var noteToFind: String { say(122) }
     /// `contact-sheet`
-    public static var contactSheet: String { say(122) }
+    public static var contactSheet: String { say(123) }
     /// `contact-sheet-detail`
-    public static var contactSheetDetail: String { say(123) }
+    public static var contactSheetDetail: String { say(124) }
     /// `share-picture`
-    public static var sharePicture: String { say(124) }
+    public static var sharePicture: String { say(125) }
+    /// `share-piece`
+    public static var sharePiece: String { say(126) }
+    /// `share-piece-detail`
+    public static var sharePieceDetail: String { say(127) }
     /// `share-pdf`
-    public static var sharePdf: String { say(125) }
+    public static var sharePdf: String { say(128) }
     /// `print`
-    public static var print: String { say(126) }
+    public static var print: String { say(129) }
     /// `page-of`
     public static func pageOf(_ number: some CustomStringConvertible, _ count: some CustomStringConvertible) -> String {
-        say(127, [number.description, count.description])
+        say(130, [number.description, count.description])
     }
     /// `no-photo`
-    public static var noPhoto: String { say(128) }
+    public static var noPhoto: String { say(131) }
     /// `nobody-prints`
-    public static var nobodyPrints: String { say(129) }
+    public static var nobodyPrints: String { say(132) }
     /// `sizes`
-    public static var sizes: String { say(130) }
+    public static var sizes: String { say(133) }
     /// `sizes-detail`
-    public static var sizesDetail: String { say(131) }
+    public static var sizesDetail: String { say(134) }
     /// `known`
-    public static var known: String { say(132) }
+    public static var known: String { say(135) }
     /// `choose-known`
-    public static var chooseKnown: String { say(133) }
+    public static var chooseKnown: String { say(136) }
     /// `save-readable`
-    public static var saveReadable: String { say(134) }
+    public static var saveReadable: String { say(137) }
     /// `recent-changes`
-    public static var recentChanges: String { say(135) }
+    public static var recentChanges: String { say(138) }
     /// `its-history`
-    public static var itsHistory: String { say(136) }
+    public static var itsHistory: String { say(139) }
     /// `take-it-back`
-    public static var takeItBack: String { say(137) }
+    public static var takeItBack: String { say(140) }
     /// `do-it-again`
-    public static var doItAgain: String { say(138) }
+    public static var doItAgain: String { say(141) }
     /// `devices`
-    public static var devices: String { say(139) }
+    public static var devices: String { say(142) }
     /// `devices-detail`
-    public static var devicesDetail: String { say(140) }
+    public static var devicesDetail: String { say(143) }
     /// `phones`
-    public static var phones: String { say(141) }
+    public static var phones: String { say(144) }
     /// `sync-location`
-    public static var syncLocation: String { say(142) }
+    public static var syncLocation: String { say(145) }
     /// `choose-place`
-    public static var choosePlace: String { say(143) }
+    public static var choosePlace: String { say(146) }
     /// `change-place`
-    public static var changePlace: String { say(144) }
+    public static var changePlace: String { say(147) }
     /// `sync-now`
-    public static var syncNow: String { say(145) }
+    public static var syncNow: String { say(148) }
     /// `check-there`
-    public static var checkThere: String { say(146) }
+    public static var checkThere: String { say(149) }
     /// `forget-place`
-    public static var forgetPlace: String { say(147) }
+    public static var forgetPlace: String { say(150) }
     /// `forget-place-question`
-    public static var forgetPlaceQuestion: String { say(148) }
+    public static var forgetPlaceQuestion: String { say(151) }
     /// `forget-place-detail`
-    public static var forgetPlaceDetail: String { say(149) }
+    public static var forgetPlaceDetail: String { say(152) }
     /// `forget`
-    public static var forget: String { say(150) }
+    public static var forget: String { say(153) }
     /// `new-phone`
-    public static var newPhone: String { say(151) }
+    public static var newPhone: String { say(154) }
     /// `new-phone-question`
-    public static var newPhoneQuestion: String { say(152) }
+    public static var newPhoneQuestion: String { say(155) }
     /// `new-phone-detail`
-    public static var newPhoneDetail: String { say(153) }
+    public static var newPhoneDetail: String { say(156) }
     /// `set-up`
-    public static var setUp: String { say(154) }
+    public static var setUp: String { say(157) }
     /// `sync-begins`
-    public static var syncBegins: String { say(155) }
+    public static var syncBegins: String { say(158) }
     /// `sync-so-far`
     public static func syncSoFar(_ progressed: some CustomStringConvertible) -> String {
-        say(156, [progressed.description])
+        say(159, [progressed.description])
     }
     /// `stop`
-    public static var stop: String { say(157) }
+    public static var stop: String { say(160) }
     /// `stopping`
-    public static var stopping: String { say(158) }
+    public static var stopping: String { say(161) }
     /// `choose-folder`
-    public static var chooseFolder: String { say(159) }
+    public static var chooseFolder: String { say(162) }
     /// `choose-another-folder`
-    public static var chooseAnotherFolder: String { say(160) }
+    public static var chooseAnotherFolder: String { say(163) }
     /// `no-folder`
-    public static var noFolder: String { say(161) }
+    public static var noFolder: String { say(164) }
     /// `no-folders-app`
-    public static var noFoldersApp: String { say(162) }
+    public static var noFoldersApp: String { say(165) }
     /// `folder-not-allowed`
-    public static var folderNotAllowed: String { say(163) }
+    public static var folderNotAllowed: String { say(166) }
     /// `show-secret`
-    public static var showSecret: String { say(164) }
+    public static var showSecret: String { say(167) }
     /// `hide-secret`
-    public static var hideSecret: String { say(165) }
+    public static var hideSecret: String { say(168) }
     /// `secret-not-saved`
-    public static var secretNotSaved: String { say(166) }
+    public static var secretNotSaved: String { say(169) }
     /// `backup-for-others`
-    public static var backupForOthers: String { say(167) }
+    public static var backupForOthers: String { say(170) }
     /// `backup`
-    public static var backup: String { say(168) }
+    public static var backup: String { say(171) }
     /// `back-up`
-    public static var backUp: String { say(169) }
+    public static var backUp: String { say(172) }
     /// `send-backup`
-    public static var sendBackup: String { say(170) }
+    public static var sendBackup: String { say(173) }
     /// `restore`
-    public static var restore: String { say(171) }
+    public static var restore: String { say(174) }
     /// `by-itself`
-    public static var byItself: String { say(172) }
+    public static var byItself: String { say(175) }
     /// `how-often`
-    public static var howOften: String { say(173) }
+    public static var howOften: String { say(176) }
     /// `backup-folder`
-    public static var backupFolder: String { say(174) }
+    public static var backupFolder: String { say(177) }
     /// `folder-not-usable`
-    public static var folderNotUsable: String { say(175) }
+    public static var folderNotUsable: String { say(178) }
     /// `back-up-there`
-    public static var backUpThere: String { say(176) }
+    public static var backUpThere: String { say(179) }
     /// `backed-up-there`
-    public static var backedUpThere: String { say(177) }
+    public static var backedUpThere: String { say(180) }
     /// `for-other-programs`
-    public static var forOtherPrograms: String { say(178) }
+    public static var forOtherPrograms: String { say(181) }
     /// `tables`
-    public static var tables: String { say(179) }
+    public static var tables: String { say(182) }
     /// `tables-detail`
-    public static var tablesDetail: String { say(180) }
+    public static var tablesDetail: String { say(183) }
     /// `put-file`
-    public static var putFile: String { say(181) }
+    public static var putFile: String { say(184) }
     /// `send-file`
-    public static var sendFile: String { say(182) }
+    public static var sendFile: String { say(185) }
     /// `take-in-heading`
-    public static var takeInHeading: String { say(183) }
+    public static var takeInHeading: String { say(186) }
     /// `import-spreadsheet`
-    public static var importSpreadsheet: String { say(184) }
+    public static var importSpreadsheet: String { say(187) }
     /// `import-intro`
-    public static var importIntro: String { say(185) }
+    public static var importIntro: String { say(188) }
     /// `choose-spreadsheet`
-    public static var chooseSpreadsheet: String { say(186) }
+    public static var chooseSpreadsheet: String { say(189) }
     /// `choose-another-spreadsheet`
-    public static var chooseAnotherSpreadsheet: String { say(187) }
+    public static var chooseAnotherSpreadsheet: String { say(190) }
     /// `import-questions`
-    public static var importQuestions: String { say(188) }
+    public static var importQuestions: String { say(191) }
     /// `import-columns`
-    public static var importColumns: String { say(189) }
+    public static var importColumns: String { say(192) }
     /// `import-readings`
-    public static var importReadings: String { say(190) }
+    public static var importReadings: String { say(193) }
     /// `import-row-errors`
-    public static var importRowErrors: String { say(191) }
+    public static var importRowErrors: String { say(194) }
     /// `spreadsheet-not-copied`
-    public static var spreadsheetNotCopied: String { say(192) }
+    public static var spreadsheetNotCopied: String { say(195) }
     /// `backup-working`
-    public static var backupWorking: String { say(193) }
+    public static var backupWorking: String { say(196) }
     /// `backup-gone`
-    public static var backupGone: String { say(194) }
+    public static var backupGone: String { say(197) }
     /// `no-files-app`
-    public static var noFilesApp: String { say(195) }
+    public static var noFilesApp: String { say(198) }
     /// `no-file`
-    public static var noFile: String { say(196) }
+    public static var noFile: String { say(199) }
     /// `file-not-copied`
-    public static var fileNotCopied: String { say(197) }
+    public static var fileNotCopied: String { say(200) }
     /// `preferences`
-    public static var preferences: String { say(198) }
+    public static var preferences: String { say(201) }
     /// `preferences-detail`
-    public static var preferencesDetail: String { say(199) }
+    public static var preferencesDetail: String { say(202) }
     /// `cautions`
-    public static var cautions: String { say(200) }
+    public static var cautions: String { say(203) }
     /// `cautions-detail`
-    public static var cautionsDetail: String { say(201) }
+    public static var cautionsDetail: String { say(204) }
     /// `archived`
-    public static var archived: String { say(202) }
+    public static var archived: String { say(205) }
     /// `archived-detail`
-    public static var archivedDetail: String { say(203) }
+    public static var archivedDetail: String { say(206) }
     /// `bring-back`
-    public static var bringBack: String { say(204) }
+    public static var bringBack: String { say(207) }
     /// `meanwhile`
-    public static var meanwhile: String { say(205) }
+    public static var meanwhile: String { say(208) }
     /// `keep-ours`
-    public static var keepOurs: String { say(206) }
+    public static var keepOurs: String { say(209) }
     /// `take-theirs`
-    public static var takeTheirs: String { say(207) }
+    public static var takeTheirs: String { say(210) }
     /// `keep-both`
-    public static var keepBoth: String { say(208) }
+    public static var keepBoth: String { say(211) }
     /// `what-counts-now`
     public static func whatCountsNow(_ value: some CustomStringConvertible) -> String {
-        say(209, [value.description])
+        say(212, [value.description])
     }
     /// `row-add`
-    public static var rowAdd: String { say(210) }
+    public static var rowAdd: String { say(213) }
     /// `row-away`
     public static func rowAway(_ number: some CustomStringConvertible) -> String {
-        say(211, [number.description])
+        say(214, [number.description])
     }
     /// `cell-is`
     public static func cellIs(_ column: some CustomStringConvertible, _ row: some CustomStringConvertible) -> String {
-        say(212, [column.description, row.description])
+        say(215, [column.description, row.description])
     }
     /// `point-away`
-    public static var pointAway: String { say(213) }
+    public static var pointAway: String { say(216) }
     /// `picture-in-work`
-    public static var pictureInWork: String { say(214) }
+    public static var pictureInWork: String { say(217) }
     /// `no-picture`
-    public static var noPicture: String { say(215) }
+    public static var noPicture: String { say(218) }
     /// `empty-picture`
-    public static var emptyPicture: String { say(216) }
+    public static var emptyPicture: String { say(219) }
     /// `no-camera`
-    public static var noCamera: String { say(217) }
+    public static var noCamera: String { say(220) }
     /// `no-gallery`
-    public static var noGallery: String { say(218) }
+    public static var noGallery: String { say(221) }
     /// `picture-not-copied`
-    public static var pictureNotCopied: String { say(219) }
+    public static var pictureNotCopied: String { say(222) }
     /// `letters`
-    public static var letters: String { say(220) }
+    public static var letters: String { say(223) }
     /// `digits`
-    public static var digits: String { say(221) }
+    public static var digits: String { say(224) }
     /// `save-or-throw`
-    public static var saveOrThrow: String { say(222) }
+    public static var saveOrThrow: String { say(225) }
     /// `save-or-throw-detail`
-    public static var saveOrThrowDetail: String { say(223) }
+    public static var saveOrThrowDetail: String { say(226) }
     /// `throw-away`
-    public static var throwAway: String { say(224) }
+    public static var throwAway: String { say(227) }
     /// `stay`
-    public static var stay: String { say(225) }
+    public static var stay: String { say(228) }
     /// `chosen`
-    public static var chosen: String { say(226) }
+    public static var chosen: String { say(229) }
     /// `note-attention`
     public static func noteAttention(_ note: some CustomStringConvertible) -> String {
-        say(227, [note.description])
+        say(230, [note.description])
     }
     /// `note-warning`
     public static func noteWarning(_ note: some CustomStringConvertible) -> String {
-        say(228, [note.description])
+        say(231, [note.description])
     }
     /// `camera-refused`
-    public static var cameraRefused: String { say(229) }
+    public static var cameraRefused: String { say(232) }
 
     /// The languages there are.
     public static let languages = ["en", "de", "es", "fr"]
@@ -649,10 +655,13 @@ public enum Words {
             "Photo of the left piece",
             "Photo of the right piece",
             "Code on the foot",
-            "Five letters and digits",
+            "Its first letters will do",
+            "Words in a note",
             "Contact sheet",
             "All pieces of this firing on one page, to share, print or save",
             "Share as a picture",
+            "This piece as a picture",
+            "With its record under it, to share, print or save",
             "Share as a PDF",
             "Print",
             "Page \u{1}0\u{1} of \u{1}1\u{1}",
@@ -881,10 +890,13 @@ public enum Words {
             "Foto des linken Stücks",
             "Foto des rechten Stücks",
             "Code auf dem Fuß",
-            "Fünf Buchstaben und Ziffern",
+            "Die ersten Zeichen genügen",
+            "Wörter in einer Notiz",
             "Bilderbogen",
             "Alle Stücke dieses Brandes auf einer Seite, zum Teilen, Drucken oder Speichern",
             "Als Bild teilen",
+            "Dieses Stück als Bild",
+            "Mit seinen Daten darunter, zum Teilen, Drucken oder Speichern",
             "Als PDF teilen",
             "Drucken",
             "Seite \u{1}0\u{1} von \u{1}1\u{1}",
@@ -1113,10 +1125,13 @@ public enum Words {
             "Foto de la pieza izquierda",
             "Foto de la pieza derecha",
             "Código del pie",
-            "Cinco letras y cifras",
+            "Bastan los primeros caracteres",
+            "Palabras en una nota",
             "Hoja de contactos",
             "Todas las piezas de esta cocción en una página, para compartir, imprimir o guardar",
             "Compartir como imagen",
+            "Esta pieza como imagen",
+            "Con sus datos debajo, para compartir, imprimir o guardar",
             "Compartir como PDF",
             "Imprimir",
             "Página \u{1}0\u{1} de \u{1}1\u{1}",
@@ -1345,10 +1360,13 @@ public enum Words {
             "Photo de la pièce de gauche",
             "Photo de la pièce de droite",
             "Code sur le pied",
-            "Cinq lettres et chiffres",
+            "Les premiers caractères suffisent",
+            "Mots d’une remarque",
             "Planche-contact",
             "Toutes les pièces de cette cuisson sur une page, à partager, imprimer ou enregistrer",
             "Partager en image",
+            "Cette pièce en image",
+            "Avec ses données dessous, à partager, imprimer ou garder",
             "Partager en PDF",
             "Imprimer",
             "Page \u{1}0\u{1} sur \u{1}1\u{1}",

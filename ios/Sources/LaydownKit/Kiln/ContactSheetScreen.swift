@@ -2,13 +2,13 @@ import Foundation
 import LaydownCore
 import Observation
 
-/// A firing on a page, to be looked at, shared and printed.
+/// A firing on a page, or one piece of it, to be looked at, shared and printed.
 @MainActor @Observable
 public final class ContactSheetScreen {
-    /// How many pieces stand beside one another on a page, and how many rows there are.
-    public static let across = 3
-    /// See `across`.
-    public static let down = 4
+    /// How many pieces stand beside one another on a page; one by itself has the whole page.
+    public var across: Int { view?.tiles.count == 1 ? 1 : 2 }
+    /// How many rows of them there are.
+    public var down: Int { view?.tiles.count == 1 ? 1 : 3 }
 
     /// All that it shows; nil until the studio has answered.
     public var view: ContactSheetView? { latest.view }
@@ -17,26 +17,35 @@ public final class ContactSheetScreen {
 
     private let frame: AppModel
     private let firing: String
+    /// Whether it is one piece by itself.
+    public var isOnePiece: Bool { !piece.isEmpty }
+    private let piece: String
     private let latest = Latest<ContactSheetView>()
 
     /// - Parameters:
     ///   - frame: The house around the screen.
     ///   - firing: The firing's id.
-    public init(frame: AppModel, firing: String) {
+    ///   - piece: The id of one piece; empty for the whole firing.
+    public init(frame: AppModel, firing: String, piece: String = "") {
         self.frame = frame
         self.firing = firing
+        self.piece = piece
     }
 
     /// Reads the sheet.
     public func refresh() async {
-        let firing = firing
-        await frame.show(latest) { try $0.contactSheet(now: $1, firing: firing) }
+        let (firing, piece) = (firing, piece)
+        await frame.show(latest) {
+            piece.isEmpty
+                ? try $0.contactSheet(now: $1, firing: firing)
+                : try $0.pieceSheet(now: $1, firing: firing, piece: piece)
+        }
     }
 
     /// The pieces, page by page; a single empty page where there are none.
     public var pages: [[ContactTile]] {
         let tiles = view?.tiles ?? []
-        let size = ContactSheetScreen.across * ContactSheetScreen.down
+        let size = across * down
         guard !tiles.isEmpty else { return [[]] }
         return stride(from: 0, to: tiles.count, by: size).map { Array(tiles[$0..<min($0 + size, tiles.count)]) }
     }

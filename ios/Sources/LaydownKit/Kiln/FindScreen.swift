@@ -8,6 +8,8 @@ public final class FindScreen {
     public var view: PiecesView? { latest.view }
     /// The code as it is typed.
     public private(set) var code = ""
+    /// Words of a note as they are typed.
+    public private(set) var note = ""
     /// What is wrong with the code; empty when nothing is.
     public private(set) var refusal = ""
 
@@ -16,6 +18,9 @@ public final class FindScreen {
     private let latest = Latest<PiecesView>()
     /// What was picked, by the filters' keys.
     private var picked: [String: String] = [:]
+    /// How many are asked for; 0 for the first page.
+    private var limit: UInt32 = 0
+    private var isAskingForMore = false
 
     /// - Parameters:
     ///   - frame: The house around the screen.
@@ -29,8 +34,11 @@ public final class FindScreen {
     public func refresh() async {
         var wanted = picked.map { Value(key: $0.key, text: $0.value) }
         wanted.append(Value(key: "code", text: code))
-        let asked = wanted
-        let found = await latest.ask(frame.work, { try $0.findPieces(now: $1, wanted: asked) }) { problem in
+        wanted.append(Value(key: "note", text: note))
+        let (asked, limit) = (wanted, limit)
+        let found = await latest.ask(
+            frame.work, { try $0.findPieces(now: $1, wanted: asked, limit: limit) }
+        ) { problem in
             // While one still types, the code is short, and nothing is wrong with that.
             refusal = frame.refusal(of: problem) ?? ""
         }
@@ -42,10 +50,35 @@ public final class FindScreen {
     public func type(_ text: String) -> Task<Void, Never> {
         guard text != code else { return Task {} }
         code = text
+        return lookOnceStill { $0.code == text }
+    }
+
+    /// Words of a note are being typed: looked for once the fingers pause.
+    @discardableResult
+    public func type(note text: String) -> Task<Void, Never> {
+        guard text != note else { return Task {} }
+        note = text
+        return lookOnceStill { $0.note == text }
+    }
+
+    private func lookOnceStill(_ isStill: @escaping @MainActor (FindScreen) -> Bool) -> Task<Void, Never> {
+        limit = 0
         return Task {
             // Nobody cancels it; what is typed meanwhile makes it out of date.
-            guard (try? await Task.sleep(for: pause)) != nil, text == code else { return }
+            guard (try? await Task.sleep(for: pause)) != nil, isStill(self) else { return }
             await refresh()
+        }
+    }
+
+    /// The last piece that is listed came into sight: more are listed, if there are.
+    @discardableResult
+    public func reached(_ piece: FoundPiece) -> Task<Void, Never> {
+        guard let view, view.more > 0, piece.id == view.pieces.last?.id, !isAskingForMore else { return Task {} }
+        isAskingForMore = true
+        limit = view.more
+        return Task {
+            await refresh()
+            isAskingForMore = false
         }
     }
 
@@ -53,6 +86,7 @@ public final class FindScreen {
     @discardableResult
     public func pick(_ row: Row, of filter: Filter) -> Task<Void, Never> {
         picked[filter.key] = row.id
+        limit = 0
         return Task { await refresh() }
     }
 }

@@ -889,6 +889,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_contact_sheet(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_piece_sheet(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_find_pieces(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_advance(
@@ -1079,7 +1081,9 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_contact_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_piece_sheet(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,`piece`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_find_pieces(`ptr`: Long,`now`: RustBuffer.ByValue,`wanted`: RustBuffer.ByValue,`limit`: Int,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_advance(`ptr`: Long,`now`: RustBuffer.ByValue,`firing`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1445,10 +1449,13 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_compare() and 0xFFFF) != 25405) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_contact_sheet() and 0xFFFF) != 47467) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_contact_sheet() and 0xFFFF) != 64617) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_find_pieces() and 0xFFFF) != 45575) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_piece_sheet() and 0xFFFF) != 5782) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_find_pieces() and 0xFFFF) != 39000) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_advance() and 0xFFFF) != 2263) {
@@ -4264,18 +4271,27 @@ public interface StudioInterface {
      * A firing on one sheet.
      *
      * # Errors
-     * [`crate::StudioError::Missing`] when there is no such firing.
+     * [`StudioError::Missing`] when there is no such firing.
      */
     fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView
     
     /**
-     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
-     * glazed last where nothing is wanted.
+     * One piece of a firing by itself, with its record.
      *
      * # Errors
-     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Missing`] when there is no such firing, or the piece was not in it.
      */
-    fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView
+    fun `pieceSheet`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): ContactSheetView
+    
+    /**
+     * The pieces that fit all of `wanted`, of which each names a filter's key, `code` (its beginning will do) or `note` (words of
+     * a note), and what was chosen; those glazed last where nothing is wanted. At most `limit` are listed, 0 for the first few:
+     * [`PiecesView::more`] says how many to ask for next.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what can be no code's beginning; [`StudioError::Missing`] for what is gone.
+     */
+    fun `findPieces`(`now`: Now, `wanted`: List<Value>, `limit`: kotlin.UInt): PiecesView
     
     /**
      * Takes a firing on to its next state; one that is done is opened again.
@@ -5527,7 +5543,7 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
      * A firing on one sheet.
      *
      * # Errors
-     * [`crate::StudioError::Missing`] when there is no such firing.
+     * [`StudioError::Missing`] when there is no such firing.
      */
     @Throws(StudioException::class)override fun `contactSheet`(`now`: Now, `firing`: kotlin.String): ContactSheetView {
             return FfiConverterTypeContactSheetView.lift(
@@ -5546,13 +5562,37 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The pieces that fit all of `wanted`, of which each names a filter's key, or `code`, and what was chosen; those
-     * glazed last where nothing is wanted.
+     * One piece of a firing by itself, with its record.
      *
      * # Errors
-     * [`StudioError::Refused`] for a code that was misread; [`StudioError::Missing`] for what is gone.
+     * [`StudioError::Missing`] when there is no such firing, or the piece was not in it.
      */
-    @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>): PiecesView {
+    @Throws(StudioException::class)override fun `pieceSheet`(`now`: Now, `firing`: kotlin.String, `piece`: kotlin.String): ContactSheetView {
+            return FfiConverterTypeContactSheetView.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_piece_sheet(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`firing`),
+        FfiConverterString.lower(`piece`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * The pieces that fit all of `wanted`, of which each names a filter's key, `code` (its beginning will do) or `note` (words of
+     * a note), and what was chosen; those glazed last where nothing is wanted. At most `limit` are listed, 0 for the first few:
+     * [`PiecesView::more`] says how many to ask for next.
+     *
+     * # Errors
+     * [`StudioError::Refused`] for what can be no code's beginning; [`StudioError::Missing`] for what is gone.
+     */
+    @Throws(StudioException::class)override fun `findPieces`(`now`: Now, `wanted`: List<Value>, `limit`: kotlin.UInt): PiecesView {
             return FfiConverterTypePiecesView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
@@ -5560,7 +5600,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         it,
         
         FfiConverterTypeNow.lower(`now`),
-        FfiConverterSequenceTypeValue.lower(`wanted`),_status)
+        FfiConverterSequenceTypeValue.lower(`wanted`),
+        FfiConverterUInt.lower(`limit`),_status)
 }
     }
     )
@@ -7819,9 +7860,14 @@ public object FfiConverterTypeConesRow: FfiConverterRustBuffer<ConesRow> {
  */
 data class ContactSheetView (
     /**
-     * The cone, the kiln and the day.
+     * The firing and its day, with the year.
      */
     val `title`: kotlin.String
+    , 
+    /**
+     * How it was fired: program, temperature and time, and what the witness cones say.
+     */
+    val `firing`: List<kotlin.String>
     , 
     /**
      * How many pieces, how they were liked, and the faults counted.
@@ -7849,6 +7895,7 @@ public object FfiConverterTypeContactSheetView: FfiConverterRustBuffer<ContactSh
     override fun read(buf: ByteBuffer): ContactSheetView {
         return ContactSheetView(
             FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeContactTile.read(buf),
         )
@@ -7856,12 +7903,14 @@ public object FfiConverterTypeContactSheetView: FfiConverterRustBuffer<ContactSh
 
     override fun allocationSize(value: ContactSheetView) = (
             FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterSequenceString.allocationSize(value.`firing`) +
             FfiConverterString.allocationSize(value.`summary`) +
             FfiConverterSequenceTypeContactTile.allocationSize(value.`tiles`)
     )
 
     override fun write(value: ContactSheetView, buf: ByteBuffer) {
             FfiConverterString.write(value.`title`, buf)
+            FfiConverterSequenceString.write(value.`firing`, buf)
             FfiConverterString.write(value.`summary`, buf)
             FfiConverterSequenceTypeContactTile.write(value.`tiles`, buf)
     }
@@ -7884,9 +7933,9 @@ data class ContactTile (
     val `title`: kotlin.String
     , 
     /**
-     * Its glazes.
+     * Its coats, each with its weight and its laydown.
      */
-    val `glazes`: kotlin.String
+    val `coats`: List<kotlin.String>
     , 
     /**
      * Where it stood, and what came out.
@@ -7910,7 +7959,7 @@ public object FfiConverterTypeContactTile: FfiConverterRustBuffer<ContactTile> {
         return ContactTile(
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
             FfiConverterString.read(buf),
         )
     }
@@ -7918,14 +7967,14 @@ public object FfiConverterTypeContactTile: FfiConverterRustBuffer<ContactTile> {
     override fun allocationSize(value: ContactTile) = (
             FfiConverterString.allocationSize(value.`photo`) +
             FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterString.allocationSize(value.`glazes`) +
+            FfiConverterSequenceString.allocationSize(value.`coats`) +
             FfiConverterString.allocationSize(value.`detail`)
     )
 
     override fun write(value: ContactTile, buf: ByteBuffer) {
             FfiConverterString.write(value.`photo`, buf)
             FfiConverterString.write(value.`title`, buf)
-            FfiConverterString.write(value.`glazes`, buf)
+            FfiConverterSequenceString.write(value.`coats`, buf)
             FfiConverterString.write(value.`detail`, buf)
     }
 }
@@ -9017,6 +9066,77 @@ public object FfiConverterTypeFolderEntry: FfiConverterRustBuffer<FolderEntry> {
     override fun write(value: FolderEntry, buf: ByteBuffer) {
             FfiConverterString.write(value.`path`, buf)
             FfiConverterULong.write(value.`size`, buf)
+    }
+}
+
+
+
+/**
+ * A piece that was found.
+ */
+data class FoundPiece (
+    /**
+     * Its id.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * Its form and code.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * Its glazes, when it was glazed, and what came out of its last firing.
+     */
+    val `detail`: kotlin.String
+    , 
+    /**
+     * The file of a small picture of it; empty where none was taken.
+     */
+    val `photo`: kotlin.String
+    , 
+    /**
+     * The right half of its outline, to stand for the picture; empty where there is none.
+     */
+    val `outline`: List<Point>
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFoundPiece: FfiConverterRustBuffer<FoundPiece> {
+    override fun read(buf: ByteBuffer): FoundPiece {
+        return FoundPiece(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypePoint.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FoundPiece) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`detail`) +
+            FfiConverterString.allocationSize(value.`photo`) +
+            FfiConverterSequenceTypePoint.allocationSize(value.`outline`)
+    )
+
+    override fun write(value: FoundPiece, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+            FfiConverterString.write(value.`photo`, buf)
+            FfiConverterSequenceTypePoint.write(value.`outline`, buf)
     }
 }
 
@@ -10469,7 +10589,7 @@ public object FfiConverterTypePiecesToGlazeView: FfiConverterRustBuffer<PiecesTo
  */
 data class PiecesView (
     /**
-     * What one can look by, beside the code.
+     * What one can look by, beside the code and the words of a note.
      */
     val `filters`: List<Filter>
     , 
@@ -10481,7 +10601,12 @@ data class PiecesView (
     /**
      * The pieces, those glazed last first.
      */
-    val `pieces`: List<Row>
+    val `pieces`: List<FoundPiece>
+    , 
+    /**
+     * How many to ask for to see more; 0 where all are listed.
+     */
+    val `more`: kotlin.UInt
     
 ){
     
@@ -10500,20 +10625,23 @@ public object FfiConverterTypePiecesView: FfiConverterRustBuffer<PiecesView> {
         return PiecesView(
             FfiConverterSequenceTypeFilter.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterSequenceTypeRow.read(buf),
+            FfiConverterSequenceTypeFoundPiece.read(buf),
+            FfiConverterUInt.read(buf),
         )
     }
 
     override fun allocationSize(value: PiecesView) = (
             FfiConverterSequenceTypeFilter.allocationSize(value.`filters`) +
             FfiConverterString.allocationSize(value.`found`) +
-            FfiConverterSequenceTypeRow.allocationSize(value.`pieces`)
+            FfiConverterSequenceTypeFoundPiece.allocationSize(value.`pieces`) +
+            FfiConverterUInt.allocationSize(value.`more`)
     )
 
     override fun write(value: PiecesView, buf: ByteBuffer) {
             FfiConverterSequenceTypeFilter.write(value.`filters`, buf)
             FfiConverterString.write(value.`found`, buf)
-            FfiConverterSequenceTypeRow.write(value.`pieces`, buf)
+            FfiConverterSequenceTypeFoundPiece.write(value.`pieces`, buf)
+            FfiConverterUInt.write(value.`more`, buf)
     }
 }
 
@@ -15571,6 +15699,34 @@ public object FfiConverterSequenceTypeFolderEntry: FfiConverterRustBuffer<List<F
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFolderEntry.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFoundPiece: FfiConverterRustBuffer<List<FoundPiece>> {
+    override fun read(buf: ByteBuffer): List<FoundPiece> {
+        val len = buf.getInt()
+        return List<FoundPiece>(len) {
+            FfiConverterTypeFoundPiece.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FoundPiece>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFoundPiece.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FoundPiece>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFoundPiece.write(it, buf)
         }
     }
 }

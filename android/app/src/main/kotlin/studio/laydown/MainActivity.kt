@@ -317,7 +317,7 @@ class MainActivity : Activity() {
         PageKind.CAUTIONS -> CautionsScreen(this)
         PageKind.FIRING -> FiringPage(this, place.id)
         PageKind.LOOK -> AssessmentPage(this, place.id, place.subject)
-        PageKind.CONTACT_SHEET -> ContactSheetPage(this, place.id)
+        PageKind.CONTACT_SHEET -> ContactSheetPage(this, place.id, place.subject)
         PageKind.PIECE -> PiecePage(this, place.id)
         PageKind.COMPARE -> ComparePage(this, place.id)
         PageKind.FIND -> FindPage(this)

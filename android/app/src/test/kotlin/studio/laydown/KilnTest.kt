@@ -287,11 +287,14 @@ class KilnTest {
         phone.back()
         phone.back()
         phone.touch("Find a piece")
-        phone.touch("Five letters and digits")
+        phone.touch("Its first letters will do")
         phone.type("3O")
-        phone.await("the sentence") { phone.said("A piece's code has five or more characters") != null }
+        phone.await("the sentence") { phone.window().any { it.id == R.id.find_refusal && it.isShown } }
         repeat(2) { phone.press(KeyEvent.KEYCODE_DEL) }
-        phone.type(title.takeLast(5).lowercase())
+        // Its first letters narrow, and all of them find it.
+        phone.type(title.takeLast(5).take(4).lowercase())
+        phone.await("the piece") { phone.texts().any { it == title } }
+        phone.type(title.takeLast(1).lowercase())
         phone.until("1 piece")
         phone.touch(title)
         phone.until("As weighed")
@@ -341,6 +344,16 @@ class KilnTest {
     }
 
     @Test
+    fun onePieceWithItsRecordIsSharedAsAPicture() = looking { phone ->
+        phone.touch("This piece as a picture")
+        phone.await("the page") { phone.texts().any { it.startsWith("Firing 1: cone 6, Garden kiln, ") && it.endsWith("1 piece.") } }
+        phone.touch("Share as a picture")
+        val chooser = checkNotNull(shadowOf(phone.activity).nextStartedActivity)
+        val send = checkNotNull(chooser.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))
+        assertEquals(Intent.ACTION_SEND to "image/jpeg", send.action to send.type)
+    }
+
+    @Test
     fun theContactSheetIsSharedAsADocument() = Pottery.fired().use { phone ->
         phone.firing()
         phone.touch("Contact sheet")
@@ -357,8 +370,8 @@ class KilnTest {
     @Test
     fun theContactSheetIsPrintedPageByPage() = Pottery.empty().use {
         val document = File.createTempFile("contact", ".pdf").apply { writeText("what was bound") }
-        val tiles = (1..13).map { ContactTile("", "Mug $it", "Ash white inside", "Shelf 1, back") }
-        val editor = ContactSheet(ContactSheetView("Cone 6", "13 pieces.", tiles), "No photo") { page, of -> "$page/$of" }
+        val tiles = (1..7).map { ContactTile("", "Mug $it", listOf("Inside, Ash white: 19.6 g"), "Shelf 1, back") }
+        val editor = ContactSheet(ContactSheetView("Cone 6", listOf("Cone 6 bent: right on target."), "7 pieces.", tiles), "No photo") { page, of -> "$page/$of" }
         assertEquals(2, editor.size)
         val pages = Pages(document, editor.size, "Cone 6")
         var info: PrintDocumentInfo? = null

@@ -241,6 +241,39 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun lookEveryFault() = screen("look-every-fault", Pottery::fired) {
+        firing()
+        touch("Look at the pieces: 3 left")
+        await("the faults") { scrollTo("Bloated") }
+    }
+
+    @Test
+    fun witnessCones() = screen("sheet-witness-cones", Pottery::loading) {
+        firing()
+        touch("None yet. Placed beside the ware, they show how much heat it got.")
+        touch("Other cones")
+        fillField("Which cones", "05 06 07")
+        await("the question") { scrollTo("Did you mean 5, 6, 7?") }
+    }
+
+    @Test
+    fun unweighed() = screen("sheet-piece", Pottery::loading) {
+        firing()
+        touch("Add pieces that were not weighed")
+        until("How many")
+    }
+
+    @Test
+    fun archived() = screen("archived", Pottery::furnished) {
+        touch("Studio")
+        touch("Soup bowl")
+        await("the way to archive it") { scrollTo("Archive this form") }
+        touch("Archive this form")
+        touch("Archived")
+        until("Forms")
+    }
+
+    @Test
     fun lookPhoto() = screen("look-photo", Pottery::fired) {
         firing()
         touch("Look at the pieces: 3 left")
@@ -254,6 +287,15 @@ class ScreensTest(private val look: Look) {
         firing()
         touch("Contact sheet")
         await("the sheet") { texts().any { it.startsWith("Firing 1: cone 6, Garden kiln, ") } }
+    }
+
+    @Test
+    fun onePiece() = screen("contact-sheet-piece", Pottery::fired) {
+        firing()
+        touch("Look at the pieces: 3 left")
+        touch("Previous piece")
+        touch("This piece as a picture")
+        await("the page") { texts().any { it.endsWith("1 piece, average rating 4.0 of 5, runs (1).") } }
     }
 
     @Test

@@ -85,6 +85,45 @@ class SyncTest {
     }
 
     @Test
+    fun whatWasDoneElsewhereIsSaidOnceAndADisagreementIsSettled() {
+        val (_, shelf) = shelf()
+        page { phone ->
+            phone.meetThere(PASSPHRASE)
+            phone.touch("Sync now")
+            phone.await("what went") { phone.said("Last sync: 10:15. Sent: ") != null }
+            // The other phone hears of it, renames a scale and archives a form.
+            val kiln = Other(shelf, PASSPHRASE)
+            kiln.syncNow()
+            val sections = kiln.studio.setup(kiln.now).sections
+            val scale = sections.single { it.editor == EditorKind.SCALE }.rows.single().id
+            val bowl = sections.single { it.editor == EditorKind.FORM }.rows.single { it.title == "Soup bowl" }.id
+            kiln.studio.saveRecord(kiln.now, editor(EditorKind.SCALE, "name" to "Old scale").copy(id = scale))
+            kiln.studio.remove(kiln.now, EditorKind.FORM, bowl)
+            kiln.syncNow()
+            // Meanwhile the scale is renamed here too.
+            phone.back()
+            phone.touch("Bench scale")
+            phone.fillField("Name", "New scale")
+            phone.touch("Save")
+            phone.touch("Phones in this studio")
+            phone.touch("Sync now")
+            phone.touch("Two phones disagree on 1 thing")
+            phone.until("Form: Soup bowl: archived on another phone. You find it under Archived.")
+            phone.touch("Keep both")
+            phone.until("Settled.")
+            phone.await("that it is settled") { !phone.shows("Keep both") }
+            phone.back()
+            phone.back()
+            phone.await("both names") { phone.texts().any { it == "New scale / Old scale" } }
+            assertFalse("said once", phone.texts().any { it.startsWith("1 thing was archived") })
+            phone.touch("Archived")
+            phone.touch("Soup bowl")
+            phone.touch("Bring it back")
+            phone.until("Nothing is archived.")
+        }
+    }
+
+    @Test
     fun aWrongPassphraseIsSaidAndTypedAgain() {
         val (_, shelf) = shelf()
         Other(shelf, PASSPHRASE).syncNow()

@@ -210,9 +210,14 @@ class AssessmentPage(host: MainActivity, private val firingId: String, private v
             control.showIf(look.canBeControl)
             column.putButton(R.layout.add, host.getText(R.string.from_pictures)) { photographer.ask(Photographer.GALLERY, emptySet()) }
             column.put<View>(R.layout.gap)
-            column.put<ViewGroup>(R.layout.card).putRow(host.getText(R.string.compare), host.getText(R.string.compare_detail), R.drawable.ic_on) {
+            val card = column.put<ViewGroup>(R.layout.card)
+            card.putRow(host.getText(R.string.compare), host.getText(R.string.compare_detail), R.drawable.ic_on) {
                 saveWritten()
                 host.go(Place(PageKind.COMPARE, look.compare))
+            }
+            card.putRow(host.getText(R.string.share_piece), host.getText(R.string.share_piece_detail), R.drawable.ic_on) {
+                saveWritten()
+                host.go(Place(PageKind.CONTACT_SHEET, firingId, subject = look.piece))
             }
         }
 

@@ -15,7 +15,10 @@ import kotlin.math.min
 
 /** A firing on pages of A4, in points of 1/72 inch: black on white, since it is to be printed. */
 class ContactSheet(private val editor: ContactSheetView, private val noPhoto: String, private val pageOf: (Int, Int) -> String) {
-    private val pages = editor.tiles.chunked(ACROSS * DOWN).ifEmpty { listOf(emptyList()) }
+    /** One piece by itself has the whole page. */
+    private val across = if (editor.tiles.size == 1) 1 else ACROSS
+    private val down = if (editor.tiles.size == 1) 1 else DOWN
+    private val pages = editor.tiles.chunked(across * down).ifEmpty { listOf(emptyList()) }
 
     private val title = words(18f, bold = true)
     private val strong = words(10f, bold = true)
@@ -59,11 +62,12 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
     private fun draw(canvas: Canvas, page: Int) {
         var y = EDGE
         y += canvas.write(editor.title, title, EDGE, y, WIDTH - 2 * EDGE, lines = 2) + GAP / 2
+        for (line in editor.firing) y += canvas.write(line, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 2)
         y += canvas.write(editor.summary, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 3) + GAP
-        val width = (WIDTH - 2 * EDGE - (ACROSS - 1) * GAP) / ACROSS
-        val height = (HEIGHT - EDGE - FOOT - y - (DOWN - 1) * GAP) / DOWN
+        val width = (WIDTH - 2 * EDGE - (across - 1) * GAP) / across
+        val height = (HEIGHT - EDGE - FOOT - y - (down - 1) * GAP) / down
         pages[page].forEachIndexed { at, tile ->
-            draw(canvas, tile, EDGE + at % ACROSS * (width + GAP), y + at / ACROSS * (height + GAP), width, height)
+            draw(canvas, tile, EDGE + at % across * (width + GAP), y + at / across * (height + GAP), width, height)
         }
         canvas.write(pageOf(page + 1, pages.size), plain, EDGE, HEIGHT - FOOT, WIDTH - 2 * EDGE, lines = 1)
     }
@@ -83,7 +87,7 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
         }
         var below = room.bottom + 3
         below += canvas.write(tile.title, strong, x, below, width, lines = 1)
-        below += canvas.write(tile.glazes, plain, x, below, width, lines = 2)
+        for (coat in tile.coats.take(MOST_COATS)) below += canvas.write(coat, plain, x, below, width, lines = 2)
         canvas.write(tile.detail, plain, x, below, width, lines = 3)
     }
 
@@ -104,8 +108,9 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
         const val EDGE = 36f
         const val FOOT = 30f
         const val GAP = 12f
-        const val WORDS = 78f
-        const val ACROSS = 3
-        const val DOWN = 4
+        const val WORDS = 92f
+        const val MOST_COATS = 3
+        const val ACROSS = 2
+        const val DOWN = 3
     }
 }

@@ -27,14 +27,14 @@ import studio.laydown.putNote
 import java.io.File
 import java.io.IOException
 
-/** A firing on a page, to be looked at, shared and printed. */
-class ContactSheetPage(host: MainActivity, private val firingId: String) : ColumnPage(host) {
-    override val title: CharSequence = host.getText(R.string.contact_sheet)
+/** A firing on a page, or one piece of it where [pieceId] names one, to be looked at, shared and printed. */
+class ContactSheetPage(host: MainActivity, private val firingId: String, private val pieceId: String) : ColumnPage(host) {
+    override val title: CharSequence = host.getText(if (pieceId.isEmpty()) R.string.contact_sheet else R.string.share_piece)
 
     private val pictures = Pictures(host)
     private var trouble = ""
 
-    override fun refresh() = show({ now -> contactSheet(now, firingId) }, ::render)
+    override fun refresh() = show({ now -> if (pieceId.isEmpty()) contactSheet(now, firingId) else pieceSheet(now, firingId, pieceId) }, ::render)
 
     private fun render(view: ContactSheetView) = fill {
         val editor = ContactSheet(view, host.getString(R.string.no_photo)) { page, of -> host.getString(R.string.page_of, page, of) }

@@ -1,5 +1,6 @@
 package studio.laydown.kiln
 
+import android.graphics.Bitmap
 import android.os.Bundle
 import android.os.Handler
 import android.os.Looper
@@ -7,6 +8,8 @@ import android.text.InputType
 import android.view.View
 import android.view.ViewGroup
 import android.widget.EditText
+import android.widget.ImageView
+import android.widget.ScrollView
 import android.widget.TextView
 import studio.laydown.Column
 import studio.laydown.MainActivity
@@ -36,6 +39,14 @@ class FindPage(host: MainActivity) : Page(host) {
     private val code = view.get<EditText>(R.id.find_code)
     private val wanted = linkedMapOf<String, String>()
     private val later = Handler(Looper.getMainLooper())
+    private val thumbnails = mutableMapOf<String, Bitmap?>()
+
+    /** How many are asked for; 0 for the first page. */
+    private var limit = 0u
+
+    /** How many to ask for to see more; 0 where all are listed. */
+    private var more = 0u
+    private var asking = false
 
     override fun open(savedState: Bundle) {
         view.get<ViewGroup>(R.id.find_column).addView(column.view)
@@ -47,8 +58,18 @@ class FindPage(host: MainActivity) : Page(host) {
         code.onTyped {
             wanted[CODE] = it
             later.removeCallbacksAndMessages(null)
-            later.postDelayed(::refresh, PAUSE_MS)
+            later.postDelayed(::lookAnew, PAUSE_MS)
         }
+        view.get<EditText>(R.id.find_note).apply {
+            isSaveEnabled = false
+            setText(wanted[NOTE].orEmpty())
+            onTyped {
+                wanted[NOTE] = it
+                later.removeCallbacksAndMessages(null)
+                later.postDelayed(::lookAnew, PAUSE_MS)
+            }
+        }
+        column.view.get<ScrollView>(R.id.scroll).setOnScrollChangeListener { _, _, _, _, _ -> askForMore() }
         refresh()
     }
 
@@ -64,7 +85,8 @@ class FindPage(host: MainActivity) : Page(host) {
 
     override fun refresh() {
         val asked = wanted.map { (key, text) -> Value(key, text) }
-        show({ now -> runCatching { findPieces(now, asked) } }) { it.fold(::render, ::refuse) }
+        val most = limit
+        show({ now -> runCatching { findPieces(now, asked, most) } }) { it.fold(::render, ::refuse) }
     }
 
     private fun refuse(problem: Throwable) {
@@ -83,21 +105,54 @@ class FindPage(host: MainActivity) : Page(host) {
             putSentence(pieces.found)
             if (pieces.pieces.isEmpty()) return@fill
             val list = put<ViewGroup>(R.layout.card)
-            for (row in pieces.pieces) {
-                list.putRow(row.title, row.detail, R.drawable.ic_on, row.outline) { host.go(Place(PageKind.PIECE, row.id)) }
+            for (piece in pieces.pieces) {
+                val picture = thumbnail(piece.photo)
+                val row = list.putRow(piece.title, piece.detail, R.drawable.ic_on, if (picture == null) piece.outline else emptyList()) {
+                    host.go(Place(PageKind.PIECE, piece.id))
+                }
+                row.get<ImageView>(R.id.row_photo).apply {
+                    showIf(picture != null)
+                    setImageBitmap(picture)
+                }
             }
         }
+        more = pieces.more
+        asking = false
+        // All that is listed may fit on the screen.
+        column.view.post(::askForMore)
+    }
+
+    /** Read once, however often more is asked for. */
+    private fun thumbnail(file: String): Bitmap? =
+        if (file.isEmpty()) null else thumbnails.getOrPut(file) { picture(file, THUMBNAIL_PX) }
+
+    /** More is listed before one comes to the end. */
+    private fun askForMore() {
+        val scroll = column.view.get<ScrollView>(R.id.scroll)
+        val left = scroll.getChildAt(0).height - scroll.height - scroll.scrollY
+        if (gone || asking || more == 0u || left > scroll.height) return
+        asking = true
+        limit = more
+        refresh()
+    }
+
+    /** Something else is looked for, from the first page on. */
+    private fun lookAnew() {
+        limit = 0u
+        refresh()
     }
 
     private fun choose(filter: Filter) {
         choose(filter.label, filter.rows) {
             wanted[filter.key] = it.id
-            refresh()
+            lookAnew()
         }
     }
 
     private companion object {
         const val CODE = "code"
+        const val NOTE = "note"
+        const val THUMBNAIL_PX = 192
         const val WANTED = "wanted"
         const val PAUSE_MS = 150L
     }

@@ -11,7 +11,7 @@ import studio.laydown.core.PhotoView
 import studio.laydown.get
 import studio.laydown.put
 import studio.laydown.putSentence
-import studio.laydown.views
+import studio.laydown.picture.ZoomView
 
 /**
  * The photographs of a piece beside one another; each is shown large when it is tapped, and [off] takes it off. With [captions] those of
@@ -38,9 +38,11 @@ private fun ViewGroup.putStrip(host: MainActivity, photos: List<PhotoView>, off:
 }
 
 private fun MainActivity.showLarge(photo: PhotoView, name: CharSequence, off: (PhotoView) -> Unit) {
-    val large = views(R.layout.photo_large) as ImageView
-    large.setImageBitmap(picture(photo.preview, resources.displayMetrics.widthPixels))
+    val large = ZoomView(this)
+    large.picture = picture(photo.preview, resources.displayMetrics.widthPixels)
     large.contentDescription = name
+    // The small copy first; the whole one takes a while to unpack.
+    work.inBackground({ ZoomView.read(photo.file) }) { whole -> whole.onSuccess { if (it != null) large.picture = it } }
     AlertDialog.Builder(this)
         .setTitle(photo.caption)
         .setView(large)
