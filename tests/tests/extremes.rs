@@ -635,6 +635,13 @@ fn the_kiln() {
                     dog.optional(("bends", cone, rate), || cone.bends_at(*kind, rate));
                 }
             }
+            for placed in [vec![], vec![cone], Cone::all().collect()] {
+                for aimed in Cone::all() {
+                    dog.optional(("cones meant", aimed, cone), || {
+                        cone::likely_meant(aimed, &placed).map(|cones| cones.len() as f64)
+                    });
+                }
+            }
             for reading in cone::Reading::ALL {
                 dog.optional(("witness", cone, reading), || {
                     cone::against_aim(cone, &[Witness { cone, reading: *reading }])

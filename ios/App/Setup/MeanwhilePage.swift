@@ -29,7 +29,9 @@ struct MeanwhilePage: View {
                     }
                 }
                 Section {
-                    ForEach(Array(view.news.enumerated()), id: \.offset) { NoteView(Note(tone: .plain, text: $0.element)) }
+                    ForEach(Array(view.news.enumerated()), id: \.offset) {
+                        NoteView(Note(tone: .plain, text: $0.element))
+                    }
                 }
             }
         }

@@ -83,7 +83,8 @@ import Testing
         let sheets = EditorKind.all.map { Place.editor($0, id: "1", subject: "2") }
         let places: [Place] = [
             .coat("1"), .bucket("1"), .sizes, .cautions, .backup, .firing("1"), .look(firing: "1", piece: "2"),
-            .contactSheet(firing: "1"), .contactSheet(firing: "1", piece: "2"), .archived, .meanwhile, .piece("1"), .compare("1"), .find, .glazeFindings("1"),
+            .contactSheet(firing: "1"), .contactSheet(firing: "1", piece: "2"), .archived, .meanwhile, .piece("1"),
+            .compare("1"), .find, .glazeFindings("1"),
             .history("1"), .history(""), .devices, .import,
         ]
         let written = try JSONEncoder().encode(sheets + places)

@@ -209,10 +209,79 @@ import Testing
         #expect(screen.view?.filters.first { $0.key == filter.key }?.chosen == filter.rows.last?.title)
         await screen.pick(filter.rows[0], of: filter).value
         #expect(screen.view?.pieces == all)
-        await screen.type("zz").value
-        #expect(!screen.refusal.isEmpty && screen.code == "zz" && pottery.frame.failure == nil)
+        await screen.type("zzzzz").value
+        #expect(!screen.refusal.isEmpty && screen.code == "zzzzz" && pottery.frame.failure == nil)
+        await screen.type(note: "no such words").value
+        #expect(screen.view?.pieces.isEmpty == true || !screen.refusal.isEmpty)
+        await screen.type(note: "").value
         await screen.type("").value
         #expect(screen.refusal.isEmpty && screen.view?.pieces == all)
+    }
+
+    @Test func allPiecesAreListedAsOneScrolls() async throws {
+        let pottery = try await Pottery.furnished()
+        for _ in 0..<61 { try await pottery.coat("20.5") }
+        let screen = FindScreen(frame: pottery.frame, pause: .zero)
+        await screen.refresh()
+        #expect(screen.view?.pieces.count == 60 && screen.view?.more == 120)
+        await screen.reached(try #require(screen.view?.pieces.first)).value
+        #expect(screen.view?.pieces.count == 60)
+        await screen.reached(try #require(screen.view?.pieces.last)).value
+        #expect(screen.view?.pieces.count == 61 && screen.view?.more == 0)
+    }
+
+    @Test func onePieceHasASheetOfItsOwn() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let looked = await look(pottery, firing)
+        let piece = try #require(looked.view?.piece)
+        let screen = ContactSheetScreen(frame: pottery.frame, firing: firing, piece: piece)
+        await screen.refresh()
+        #expect(screen.isOnePiece && screen.across == 1 && screen.down == 1 && screen.pages.map(\.count) == [1])
+        #expect(screen.view?.tiles.first?.coats.isEmpty == false)
+    }
+
+    // MARK: Beginning
+
+    @Test func aFiringThatIsBegunLeadsIntoItsLoad() async throws {
+        let (pottery, first) = try await Pottery.loading()
+        let screen = EditorScreen(frame: pottery.frame, kind: .firing, pause: .zero)
+        await screen.refresh()
+        let day = try #require(screen.view?.fields.first { $0.kind == .day })
+        #expect(EditorScreen.text(of: EditorScreen.date(of: day.text)) == day.text)
+        await screen.save().value
+        guard case .firing(let begun) = screen.next else { Issue.record("it leads nowhere"); return }
+        #expect(screen.isDone && begun != first)
+        let changed = EditorScreen(frame: pottery.frame, kind: .firing, id: begun, pause: .zero)
+        await changed.refresh()
+        await changed.save().value
+        #expect(changed.isDone && changed.next == nil)
+    }
+
+    @Test func piecesThatWereNeverWeighedAreAddedAndTicksByFormLoadThem() async throws {
+        let (pottery, firing) = try await Pottery.loading()
+        let teapot = try await pottery.editor(.piece, ["name": "Teapot", "code": "T7"], subject: firing)
+        let screen = await open(pottery, firing: firing)
+        #expect(screen.view?.pieces.map(\.title) == ["Teapot, T7"])
+        #expect(screen.view?.shelves.first?.drawing.grips.map(\.label) == ["T7"])
+        await screen.touch(.remove(grip: teapot.id)).value
+        let group = try #require(screen.view?.groups.first)
+        screen.tick(group)
+        #expect(screen.isTicked(group) && screen.hasTicks)
+        await screen.load(try #require(screen.shelves.first)).value
+        #expect(screen.view?.pieces.count == group.pieces.count)
+        let page = PieceScreen(frame: pottery.frame, id: teapot.id)
+        await page.refresh()
+        #expect(page.view?.isUnweighed == true && page.photosByFiring.isEmpty)
+    }
+
+    @Test func photographsStandUnderTheirFiring() async throws {
+        let (pottery, firing) = try await Pottery.fired()
+        let looked = await look(pottery, firing)
+        await looked.save(picture: Picture.vase()).value
+        let page = PieceScreen(frame: pottery.frame, id: try #require(looked.view?.piece))
+        await page.refresh()
+        #expect(page.photosByFiring.map(\.photos.count) == [1])
+        #expect(page.photosByFiring.first?.caption.hasPrefix("Firing 1: cone 6, Garden kiln") == true)
     }
 
     @Test func twoPiecesSideBySide() async throws {
@@ -250,6 +319,25 @@ import Testing
 }
 
 @MainActor @Suite struct SetupScreensTests {
+    @Test func whatWasArchivedComesBack() async throws {
+        let pottery = try await Pottery.furnished()
+        let setup = SetupScreen(frame: pottery.frame)
+        await setup.refresh()
+        let scale = try #require(setup.view?.sections.first { $0.editor == .scale }?.rows.first)
+        let editor = EditorScreen(frame: pottery.frame, kind: .scale, id: scale.id)
+        await editor.remove().value
+        let screen = ArchivedScreen(frame: pottery.frame)
+        await screen.refresh()
+        let row = try #require(screen.view?.sections.first?.rows.first)
+        #expect(row.title == "Bench scale")
+        await screen.bringBack(row).value
+        #expect(screen.view?.sections.isEmpty == true && screen.view?.nothing.isEmpty == false)
+        let meanwhile = MeanwhileScreen(frame: pottery.frame)
+        await meanwhile.refresh()
+        await meanwhile.markRead()
+        #expect(meanwhile.view?.nothing.isEmpty == false && pottery.frame.failure == nil)
+    }
+
     @Test func theStudioListsWhatThereIsAndTheCautions() async throws {
         let screen = SetupScreen(frame: try await Pottery.furnished().frame)
         await screen.refresh()

@@ -320,3 +320,39 @@ impl Bench {
         self.firing(&self.firings()[0]).groups.into_iter().map(|group| group.title).collect()
     }
 }
+
+#[test]
+fn tables_of_firings_and_pieces_read_as_a_person_would_write_them() {
+    let (bench, pieces) = Bench::glazed(1);
+    let firing = bench.firings()[0].clone();
+    bench.edited(EditorKind::WitnessCones, &firing, &[("witnesses", "three")]).unwrap();
+    bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
+    bench.studio.save_record(NOW, &editor(EditorKind::Piece, &firing, &[("name", "Teapot"), ("code", "T7")])).unwrap();
+    bench.studio.advance(NOW, &firing).unwrap();
+    bench
+        .edited(EditorKind::Firing, &firing, &[("witness", "at"), ("witness_low", "flat"), ("name", "Market")])
+        .unwrap();
+    bench.say(&firing, &pieces[0], Assessment::Fault { fault: "raw_cracking".into(), on: true });
+    bench.studio.save_photo(NOW, &pieces[0], &firing, &bench.photograph("one.jpg")).unwrap();
+    let table = |what: &str| {
+        let file = bench.folder.path().join(format!("{what}.csv"));
+        bench.studio.export(what, &file).unwrap();
+        let text = std::fs::read_to_string(file).unwrap();
+        let mut reader = csv::Reader::from_reader(text.trim_start_matches('\u{feff}').as_bytes());
+        let headers = reader.headers().unwrap().clone();
+        let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
+        move |row: usize, column: &str| {
+            let at = headers.iter().position(|header| header == column).unwrap();
+            rows[row][at].to_owned()
+        }
+    };
+    let firings = table("firings");
+    assert_eq!(["number", "name", "ware"].map(|column| firings(0, column)), ["1", "Market", "glazed"]);
+    assert_eq!(firings(0, "witness_cones"), "5 flat; 6 bent; 7");
+    let rows = table("pieces");
+    let (mug, teapot) = if rows(0, "form") == "Small mug" { (0, 1) } else { (1, 0) };
+    assert_eq!((rows(teapot, "form"), rows(teapot, "code")), ("Teapot".to_owned(), "T7".to_owned()));
+    assert_eq!((rows(mug, "faults"), rows(mug, "firing_number")), ("raw cracking".to_owned(), "1".to_owned()));
+    let photo = bench.assessment(&firing, &pieces[0]).photos.remove(0).file;
+    assert!(photo.contains(&rows(mug, "photos")) && rows(mug, "photos").len() == 64, "{photo}");
+}

@@ -11,9 +11,12 @@ use chrono::{DateTime, Utc};
 use rusqlite::Connection;
 use uuid::Uuid;
 
+use crate::StudioError;
 use crate::evidence::code;
 use crate::form_geometry::shape;
+use crate::kiln::Pot;
 use laydown_domain::form::{ShapeClass, ZoneKind};
+use laydown_domain::kiln::cone::Reading;
 use laydown_domain::units::{Celsius, Grams, Laydown, Millilitres, SquareCentimetres};
 use laydown_domain::visible::after_hidden;
 use laydown_store::StoreError;
@@ -109,27 +112,31 @@ fn pieces(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
         "liking_1_to_5",
         "fire_again",
         "note",
+        "photos",
         "piece",
         "firing",
+        "firing_number",
     ];
     let mut table = Table::begin(to, &headers)?;
     for placed in Placement::all(conn)?.into_iter().filter(|placed| !placed.gone) {
-        let coats = query::coats_of_piece(conn, placed.piece)?;
+        let firing = Firing::load(conn, placed.firing)?.unwrap_or_default();
+        let pot = Pot::load(conn, placed.piece).and_then(|pot| pot.in_firing(conn, &firing)).map_err(of_app)?;
         let mut of_piece: Vec<String> = Vec::new();
-        for coat in &coats {
+        for coat in &pot.coats {
             let glaze = name::<Glaze>(conn, coat.glaze, |glaze| glaze.name)?;
             if !of_piece.contains(&glaze) {
                 of_piece.push(glaze);
             }
         }
-        let form = coats.first().map(|coat| name::<Form>(conn, coat.form, |form| form.name)).transpose()?;
-        let firing = Firing::load(conn, placed.firing)?.unwrap_or_default();
+        let form = pot.form_id().map(|form| name::<Form>(conn, form, |form| form.name)).transpose()?;
+        let photos = query::photos(conn, placed.piece)?.into_iter();
+        let photos = photos.filter(|photo| photo.firing == Some(placed.firing)).map(|photo| photo.sha256);
         let found = query::finding(conn, placed.piece, placed.firing)?.unwrap_or_else(Finding::default);
         let faults = found.faults.unwrap_or_default().0;
-        let faults = faults.into_iter().map(|(fault, place)| format!("{fault} {place}").trim().to_owned());
+        let faults = faults.iter().map(|(fault, place)| fault_cell(fault, place));
         table.row(&[
-            form.unwrap_or_default(),
-            coats.iter().find_map(|coat| coat.code.clone()).unwrap_or_default(),
+            form.unwrap_or_else(|| pot.own_name().to_owned()),
+            pot.code().to_owned(),
             of_piece.join("; "),
             maybe(firing.fired_at, time),
             name::<Kiln>(conn, firing.kiln, |kiln| kiln.name)?,
@@ -142,16 +149,33 @@ fn pieces(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
             maybe(found.liking, |stars| stars.to_string()),
             yes(found.again),
             found.note.unwrap_or_default(),
+            photos.collect::<Vec<_>>().join("; "),
             placed.piece.to_string(),
             placed.firing.to_string(),
+            maybe(firing.number, |number| number.to_string()),
         ])?;
     }
     table.end()
 }
 
 fn firings(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
-    let headers =
-        ["begun", "fired", "kiln", "cone", "cone_kind", "top_c", "minutes", "program", "state", "note", "firing"];
+    let headers = [
+        "begun",
+        "fired",
+        "kiln",
+        "cone",
+        "cone_kind",
+        "top_c",
+        "minutes",
+        "program",
+        "state",
+        "note",
+        "firing",
+        "number",
+        "name",
+        "ware",
+        "witness_cones",
+    ];
     let mut table = Table::begin(to, &headers)?;
     for firing in Firing::all(conn)?.into_iter().filter(|firing| !firing.gone) {
         table.row(&[
@@ -166,6 +190,10 @@ fn firings(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
             firing.state,
             firing.note.unwrap_or_default(),
             firing.id.to_string(),
+            maybe(firing.number, |number| number.to_string()),
+            firing.name.unwrap_or_default(),
+            firing.fires.unwrap_or_else(|| "glazed".to_owned()),
+            firing.witnesses.unwrap_or_default().0.iter().map(witness_cell).collect::<Vec<_>>().join("; "),
         ])?;
     }
     table.end()
@@ -243,6 +271,32 @@ fn forms(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
         ])?;
     }
     table.end()
+}
+
+/// "running, outside at 87% of the height".
+fn fault_cell(fault: &str, place: &str) -> String {
+    let fault = fault.replace('_', " ");
+    match place.split_once(' ').and_then(|(side, height)| Some((side, height.parse::<u16>().ok()?))) {
+        Some((side, thousandths)) => format!("{fault}, {side} at {}% of the height", thousandths / 10),
+        None => fault,
+    }
+}
+
+/// "6 bent", or "6" while it was not read.
+fn witness_cell((cone, reading): &(String, String)) -> String {
+    let reading = match reading.parse() {
+        Ok(Reading::Standing) => "not bent",
+        Ok(Reading::Soft) => "soft",
+        Ok(Reading::At) => "bent",
+        Ok(Reading::Hard) => "hard",
+        Ok(Reading::Flat) => "flat",
+        Err(_) => reading,
+    };
+    format!("{cone} {reading}").trim_end().to_owned()
+}
+
+fn of_app(error: StudioError) -> StoreError {
+    StoreError::Fault { details: error.to_string() }
 }
 
 /// As the headers, what stands in the cells is in English, whatever language the app speaks: what reads a table goes on

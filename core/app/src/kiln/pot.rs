@@ -107,9 +107,17 @@ impl Pot {
         is_form && like.glaze.is_none() && any_laydown && like.at.contains(&piece.at) && !piece.gone
     }
 
+    /// What a piece that was never weighed was called; empty for one that was.
+    pub(crate) fn own_name(&self) -> &str {
+        self.unweighed.as_ref().map_or("", |piece| &piece.name)
+    }
+
+    pub(crate) fn form_id(&self) -> Option<Uuid> {
+        self.coats.first().map(|coat| coat.form).or(self.unweighed.as_ref().and_then(|piece| piece.form))
+    }
+
     pub(super) fn form(&self, conn: &Connection) -> Result<Option<entity::Form>> {
-        let form = self.coats.first().map(|coat| coat.form).or(self.unweighed.as_ref().and_then(|piece| piece.form));
-        Ok(form.map(|form| entity::Form::load(conn, form)).transpose()?.flatten())
+        Ok(self.form_id().map(|form| entity::Form::load(conn, form)).transpose()?.flatten())
     }
 
     /// Its form as it can be calculated with; `None` where it has none.

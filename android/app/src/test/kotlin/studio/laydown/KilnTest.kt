@@ -288,9 +288,9 @@ class KilnTest {
         phone.back()
         phone.touch("Find a piece")
         phone.touch("Its first letters will do")
-        phone.type("3O")
+        phone.type("3O79A")
         phone.await("the sentence") { phone.window().any { it.id == R.id.find_refusal && it.isShown } }
-        repeat(2) { phone.press(KeyEvent.KEYCODE_DEL) }
+        repeat(5) { phone.press(KeyEvent.KEYCODE_DEL) }
         // Its first letters narrow, and all of them find it.
         phone.type(title.takeLast(5).take(4).lowercase())
         phone.await("the piece") { phone.texts().any { it == title } }
