@@ -37,7 +37,9 @@ struct DrawingView: View {
     }
 
     private func circle(_ shape: LaydownCore.Shape, _ width: CGFloat) -> Path {
-        shape.spots.first.map { disc(CGPoint(x: $0.x * width, y: $0.y * width), shape.radius * width) } ?? Path()
+        // The line of a circle lies inside it, or the edge of the drawing would cut it.
+        let radius = shape.radius * width - (shape.ink == .line ? 1 : 0)
+        return shape.spots.first.map { disc(CGPoint(x: $0.x * width, y: $0.y * width), radius) } ?? Path()
     }
 
     private func style(_ width: CGFloat, dash: [CGFloat] = []) -> StrokeStyle {

@@ -111,14 +111,17 @@ private struct ContactPaper: View {
     /// Which page of how many.
     let words: String
 
+    /// One piece by itself is written large.
+    private var small: CGFloat { down == 1 ? 14 : 9 }
+    private var strong: CGFloat { down == 1 ? 20 : 10 }
     private static let edge = 36.0
     private static let gap = 12.0
 
     var body: some View {
         VStack(alignment: .leading, spacing: ContactPaper.gap) {
             Text(editor.title).font(.system(size: 18, weight: .bold)).lineLimit(2)
-            ForEach(editor.firing, id: \.self) { Text($0).font(.system(size: 9)).lineLimit(2) }
-            Text(editor.summary).font(.system(size: 9)).lineLimit(3)
+            ForEach(editor.firing, id: \.self) { Text($0).font(.system(size: small)).lineLimit(2) }
+            if !editor.summary.isEmpty { Text(editor.summary).font(.system(size: small)).lineLimit(3) }
             Grid(horizontalSpacing: ContactPaper.gap, verticalSpacing: ContactPaper.gap) {
                 ForEach(0..<down, id: \.self) { row in
                     GridRow {
@@ -143,9 +146,9 @@ private struct ContactPaper: View {
         if tiles.indices.contains(at) {
             VStack(alignment: .leading, spacing: 2) {
                 photo(tiles[at].photo)
-                Text(tiles[at].title).font(.system(size: 10, weight: .bold)).lineLimit(1)
-                ForEach(tiles[at].coats.prefix(3), id: \.self) { Text($0).font(.system(size: 9)).lineLimit(2) }
-                Text(tiles[at].detail).font(.system(size: 9)).lineLimit(3)
+                Text(tiles[at].title).font(.system(size: strong, weight: .bold)).lineLimit(1)
+                ForEach(tiles[at].coats.prefix(3), id: \.self) { Text($0).font(.system(size: small)).lineLimit(2) }
+                Text(tiles[at].detail).font(.system(size: small)).lineLimit(3)
             }
             .frame(maxWidth: .infinity, maxHeight: .infinity, alignment: .topLeading)
         } else {

@@ -48,9 +48,14 @@ struct FindPage: View {
             }
             if let view = screen.view, screen.refusal.isEmpty {
                 Section {
-                    ForEach(view.filters, id: \.key) { filter in
-                        TapRow(title: filter.chosen, detail: filter.label, mark: "chevron.down") {
-                            choosing = Choosing(filter: filter)
+                    Flow {
+                        ForEach(view.filters, id: \.key) { filter in
+                            let isSet = filter.rows.first?.chosen == false
+                            Button(isSet ? filter.chosen : filter.label) { choosing = Choosing(filter: filter) }
+                                .buttonStyle(.bordered)
+                                .controlSize(.large)
+                                .accessibilityLabel(Words.answerIs(filter.label, filter.chosen))
+                                .accessibilityAddTraits(isSet ? .isSelected : [])
                         }
                     }
                 }

@@ -34,7 +34,7 @@ fn what_was_archived_is_listed_and_comes_back_whole() {
     let expected = [("Glazes", 1), ("Buckets", 2), ("Firings", 1)].map(|(title, rows)| (title.to_owned(), rows));
     assert_eq!(listed, expected);
     let row = &bench.archived()[0].1[0];
-    assert_eq!((row.title.as_str(), row.detail.as_str()), ("Ash white", "10:46, this phone"));
+    assert_eq!((row.title.as_str(), row.detail.as_str()), ("Ash white", "Archived 10:46, this phone"));
 
     // A glaze brings the buckets that went with it, not the one that was archived by itself before.
     bench.bring_back("Ash white");

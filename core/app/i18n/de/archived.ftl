@@ -14,7 +14,7 @@ section = { $kind ->
     [kiln] Öfen
    *[vessel] Messgefäße
 }
-archived-when = { $moment }, { $phone }
+archived-when = Archiviert { $moment }, { $phone }
 bucket-of = { $glaze }, { $bucket }
 control-of = { $form }, { $glaze }
 is-back = { $name } ist wieder da.

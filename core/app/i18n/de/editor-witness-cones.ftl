@@ -8,7 +8,6 @@ which-hint = 5, 6, 7
 no-such-cone = Einen Kegel { $cone } gibt es nicht. Kegel gehen von 022 bis 13.
 type-cones = Die Nummern der Kegel eingeben.
 did-you-mean = Gemeint: { $cones }?
-choose = Wählen
 yes-meant = Ja, { $cones }
 no-typed = Nein, { $cones }
 far-from-aim = { $cones } liegt weit vom Ziel, Kegel { $aim }.

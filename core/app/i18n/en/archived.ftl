@@ -16,7 +16,7 @@ section = { $kind ->
    *[vessel] Vessels
 }
 # $moment: a time, such as "3 Nov 10:42". $phone: "this phone", "another phone", or a name.
-archived-when = { $moment }, { $phone }
+archived-when = Archived { $moment }, { $phone }
 # $glaze and $bucket: their names.
 bucket-of = { $glaze }, { $bucket }
 # $form and $glaze: their names.

@@ -10,7 +10,6 @@ no-such-cone = There is no cone { $cone }. Cones run from 022 to 13.
 type-cones = Type the numbers of the cones.
 # $cones: such as "05, 06, 07".
 did-you-mean = Did you mean { $cones }?
-choose = Choose
 yes-meant = Yes, { $cones }
 no-typed = No, { $cones }
 # $aim: the number of the cone aimed at.

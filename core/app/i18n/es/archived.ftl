@@ -14,7 +14,7 @@ section = { $kind ->
     [kiln] Hornos
    *[vessel] Recipientes
 }
-archived-when = { $moment }, { $phone }
+archived-when = Archivado { $moment }, { $phone }
 bucket-of = { $glaze }, { $bucket }
 control-of = { $form }, { $glaze }
 is-back = { $name } ha vuelto.

@@ -8,7 +8,6 @@ which-hint = 5, 6, 7
 no-such-cone = No hay cono { $cone }. Los conos van del 022 al 13.
 type-cones = Escribir los números de los conos.
 did-you-mean = ¿Son { $cones }?
-choose = Elegir
 yes-meant = Sí, { $cones }
 no-typed = No, { $cones }
 far-from-aim = { $cones } está lejos del objetivo, cono { $aim }.

@@ -14,7 +14,7 @@ section = { $kind ->
     [kiln] Fours
    *[vessel] Récipients
 }
-archived-when = { $moment }, { $phone }
+archived-when = Archivé { $moment }, { $phone }
 bucket-of = { $glaze }, { $bucket }
 control-of = { $form }, { $glaze }
 is-back = { $name } est de retour.

@@ -8,7 +8,6 @@ which-hint = 5, 6, 7
 no-such-cone = Il n’y a pas de cône { $cone }. Les cônes vont de 022 à 13.
 type-cones = Indiquez les numéros des cônes.
 did-you-mean = Vouliez-vous dire { $cones } ?
-choose = Choisir
 yes-meant = Oui, { $cones }
 no-typed = Non, { $cones }
 far-from-aim = { $cones } est loin du cône visé, { $aim }.

@@ -249,6 +249,19 @@ impl<'a> EditorBuilder<'a> {
         chosen
     }
 
+    /// One of `items`, none of which is taken before it is chosen: a question that must be answered.
+    pub(super) fn question(&mut self, ask: Ask, items: Vec<Item>) -> Option<String> {
+        let key = ask.key;
+        let wanting = ask.label.clone();
+        let entered = self.entered(&ask, None);
+        let answer = items.iter().find(|item| item.code == entered).map(|item| item.code.clone());
+        self.push(ask, answer.clone().unwrap_or_default(), FieldKind::Choice, items, String::new());
+        if answer.is_none() {
+            self.require(key, wanting);
+        }
+        answer
+    }
+
     /// As [`EditorBuilder::choice`], for what an older version did not ask: a record that says nothing of it shows the `usual`
     /// code, and goes on saying nothing until another is chosen. `saved` is what the record says, `None` for a new record.
     pub(super) fn choice_asked_later(

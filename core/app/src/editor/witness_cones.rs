@@ -1,5 +1,7 @@
 //! The editor of a firing's witness cones: which are placed beside the ware. They are read in the editor of the firing.
 
+use std::collections::BTreeSet;
+
 use super::builder::{Ask, EditorBuilder, item};
 use super::{EditContext, FieldKind, PendingWrite};
 use crate::messages::{editor_firing as say, editor_witness_cones as cones};
@@ -105,29 +107,23 @@ fn typed(builder: &mut EditorBuilder<'_>, firing: &entity::Firing, saved: &[Stri
             }
         }
     }
-    read.sort_unstable();
-    read.dedup();
     if read.is_empty() {
         builder.require("cones", cones::type_cones());
         return None;
     }
     let list = |cones: &[Cone]| cones.iter().map(|cone| cone.code()).collect::<Vec<_>>().join(", ");
-    let codes = |cones: &[Cone]| cones.iter().map(|cone| cone.code().to_owned()).collect::<Vec<_>>();
+    // The coolest first, each once.
+    let codes = |cones: &[Cone]| {
+        let cones: BTreeSet<Cone> = cones.iter().copied().collect();
+        cones.into_iter().map(|cone| cone.code().to_owned()).collect::<Vec<_>>()
+    };
     let meant = firing.cone.parse().ok().and_then(|aimed| likely_meant(aimed, &read));
     let Some(meant) = meant else { return Some(codes(&read)) };
-    let question = cones::did_you_mean(list(&meant));
-    let items = vec![
-        item("", cones::choose(), ""),
-        item("meant", cones::yes_meant(list(&meant)), ""),
-        item("typed", cones::no_typed(list(&read)), ""),
-    ];
     builder.result(Note::attention(cones::far_from_aim(list(&read), &firing.cone)));
-    match builder.choice(Ask::new("meant", &question), None, FieldKind::Choice, items).as_deref() {
-        Some("meant") => Some(codes(&meant)),
-        Some("typed") => Some(codes(&read)),
-        _ => {
-            builder.require("meant", question);
-            None
-        }
+    let items =
+        vec![item("meant", cones::yes_meant(list(&meant)), ""), item("typed", cones::no_typed(list(&read)), "")];
+    match builder.question(Ask::new("meant", cones::did_you_mean(list(&meant))), items)?.as_str() {
+        "meant" => Some(codes(&meant)),
+        _ => Some(codes(&read)),
     }
 }

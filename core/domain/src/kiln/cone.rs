@@ -197,7 +197,7 @@ const LARGE: &[(&str, f64, f64)] = &[
 const NEAR: usize = 3;
 
 /// What was probably meant by witness cones that are all far from the cone aimed at: the same numbers with the leading zero that
-/// was forgotten, or without one too many, where that brings them nearer. `None` where nothing speaks for that.
+/// was forgotten, or without one too many, where that brings them nearer; in the same order. `None` where nothing speaks for that.
 pub fn likely_meant(aimed: Cone, witnesses: &[Cone]) -> Option<Vec<Cone>> {
     let nearest = |cones: &[Cone]| cones.iter().map(|cone| cone.0.abs_diff(aimed.0)).min();
     let now = nearest(witnesses).filter(|away| *away > NEAR)?;
@@ -205,8 +205,7 @@ pub fn likely_meant(aimed: Cone, witnesses: &[Cone]) -> Option<Vec<Cone>> {
         Some(without) => without.parse().ok(),
         None => format!("0{}", cone.code()).parse().ok(),
     };
-    let mut meant = witnesses.iter().map(zero_turned).collect::<Option<Vec<Cone>>>()?;
-    meant.sort_unstable();
+    let meant = witnesses.iter().map(zero_turned).collect::<Option<Vec<Cone>>>()?;
     (nearest(&meant)? < now).then_some(meant)
 }
 
@@ -286,7 +285,7 @@ mod tests {
             let typed: Vec<Cone> = typed.iter().map(|code| cone(code)).collect();
             likely_meant(cone(aimed), &typed).map(|cones| cones.iter().map(|cone| cone.code()).collect::<Vec<_>>())
         };
-        assert_eq!(meant("01", &["5", "6", "7"]), Some(vec!["07", "06", "05"]));
+        assert_eq!(meant("01", &["5", "6", "7"]), Some(vec!["05", "06", "07"]));
         assert_eq!(meant("6", &["05", "06", "07"]), Some(vec!["5", "6", "7"]));
         assert_eq!(meant("06", &["6"]), Some(vec!["06"]));
         assert_eq!(meant("10", &["010"]), Some(vec!["10"]));

@@ -295,21 +295,21 @@ class ScreensTest(private val look: Look) {
         touch("Look at the pieces: 3 left")
         touch("Previous piece")
         touch("This piece as a picture")
-        await("the page") { texts().any { it.endsWith("1 piece, average rating 4.0 of 5, runs (1).") } }
+        await("the page") { texts().any { it.startsWith("Firing 1: cone 6, Garden kiln, ") && "Breakfast mug" in it } }
     }
 
     @Test
     fun find() = screen("find", Pottery::fired) {
         touch("Kiln")
         touch("Find a piece")
-        until("Any form")
+        until("Form: Any form")
     }
 
     @Test
     fun findRefused() = screen("find-refused", Pottery::fired) {
         touch("Kiln")
         touch("Find a piece")
-        touch("Five letters and digits")
+        touch("Its first letters will do")
         type("3O79A")
         await("the sentence") { said("No code contains “O”") != null }
     }

@@ -137,7 +137,9 @@ class DrawingView(context: Context, attributes: AttributeSet?) : View(context, a
     }
 
     private fun paint(canvas: Canvas, shape: Shape, onPhoto: Boolean) {
-        if (shape.radius > 0) traceCircle(shape.spots.first(), shape.radius) else trace(shape.spots)
+        // The line of a circle lies inside it, or the edge of the drawing would cut it.
+        val edge = if (shape.ink == Ink.LINE) line.strokeWidth / 2 / width else 0f
+        if (shape.radius > 0) traceCircle(shape.spots.first(), shape.radius - edge) else trace(shape.spots)
         when (shape.ink) {
             Ink.CLAY -> area(canvas, R.color.clay)
             Ink.BISQUE -> area(canvas, R.color.bisque)

@@ -21,8 +21,8 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
     private val pages = editor.tiles.chunked(across * down).ifEmpty { listOf(emptyList()) }
 
     private val title = words(18f, bold = true)
-    private val strong = words(10f, bold = true)
-    private val plain = words(9f, bold = false)
+    private val strong = words(if (editor.tiles.size == 1) 20f else 10f, bold = true)
+    private val plain = words(if (editor.tiles.size == 1) 14f else 9f, bold = false)
     private val frame = Paint(Paint.ANTI_ALIAS_FLAG).apply {
         style = Paint.Style.STROKE
         strokeWidth = 0.75f
@@ -63,7 +63,8 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
         var y = EDGE
         y += canvas.write(editor.title, title, EDGE, y, WIDTH - 2 * EDGE, lines = 2) + GAP / 2
         for (line in editor.firing) y += canvas.write(line, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 2)
-        y += canvas.write(editor.summary, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 3) + GAP
+        if (editor.summary.isNotEmpty()) y += canvas.write(editor.summary, plain, EDGE, y, WIDTH - 2 * EDGE, lines = 3)
+        y += GAP
         val width = (WIDTH - 2 * EDGE - (across - 1) * GAP) / across
         val height = (HEIGHT - EDGE - FOOT - y - (down - 1) * GAP) / down
         pages[page].forEachIndexed { at, tile ->
@@ -73,7 +74,7 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
     }
 
     private fun draw(canvas: Canvas, tile: ContactTile, x: Float, y: Float, width: Float, height: Float) {
-        val room = RectF(x, y, x + width, y + height - WORDS)
+        val room = RectF(x, y, x + width, y + height - if (editor.tiles.size == 1) WORDS_OF_ONE else WORDS)
         val photo = picture(tile.photo, needed = (width * 3).toInt())
         if (photo == null) {
             canvas.drawRect(room, frame)
@@ -82,10 +83,12 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
             val scale = min(room.width() / photo.width, room.height() / photo.height)
             val (across, down) = photo.width * scale to photo.height * scale
             val left = room.centerX() - across / 2
+            // One by itself hangs from the top, with its record right under it; those in rows stand on one line.
+            if (editor.tiles.size == 1) room.bottom = room.top + down
             canvas.drawBitmap(photo, null, RectF(left, room.bottom - down, left + across, room.bottom), smooth)
             photo.recycle()
         }
-        var below = room.bottom + 3
+        var below = room.bottom + GAP / 3
         below += canvas.write(tile.title, strong, x, below, width, lines = 1)
         for (coat in tile.coats.take(MOST_COATS)) below += canvas.write(coat, plain, x, below, width, lines = 2)
         canvas.write(tile.detail, plain, x, below, width, lines = 3)
@@ -109,6 +112,7 @@ class ContactSheet(private val editor: ContactSheetView, private val noPhoto: St
         const val FOOT = 30f
         const val GAP = 12f
         const val WORDS = 92f
+        const val WORDS_OF_ONE = 180f
         const val MOST_COATS = 3
         const val ACROSS = 2
         const val DOWN = 3

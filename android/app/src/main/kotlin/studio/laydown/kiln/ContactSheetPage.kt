@@ -41,7 +41,7 @@ class ContactSheetPage(host: MainActivity, private val firingId: String, private
         val picture = editor.picture(SCALE)
         put<ImageView>(R.layout.contact_sheet).apply {
             setImageBitmap(picture)
-            contentDescription = "${view.title}. ${view.summary}"
+            contentDescription = listOf(view.title, view.summary.ifEmpty { view.tiles.firstOrNull()?.title.orEmpty() }).joinToString(". ")
         }
         if (trouble.isNotEmpty()) putNote(Note(Tone.ATTENTION, trouble))
         putButton(R.layout.add, host.getText(R.string.share_picture)) { share(picture, view.title) }

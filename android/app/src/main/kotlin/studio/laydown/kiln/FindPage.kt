@@ -7,6 +7,7 @@ import android.os.Looper
 import android.text.InputType
 import android.view.View
 import android.view.ViewGroup
+import android.widget.Button
 import android.widget.EditText
 import android.widget.ImageView
 import android.widget.ScrollView
@@ -100,8 +101,16 @@ class FindPage(host: MainActivity) : Page(host) {
         view.get<TextView>(R.id.find_refusal).words("")
         column.view.showIf(true)
         column.fill {
-            val card = put<ViewGroup>(R.layout.card)
-            for (filter in pieces.filters) card.putRow(filter.chosen, filter.label, R.drawable.ic_down) { choose(filter) }
+            val chips = put<ViewGroup>(R.layout.chips)
+            for (filter in pieces.filters) {
+                chips.put<Button>(R.layout.chip).apply {
+                    val isSet = filter.rows.firstOrNull()?.chosen == false
+                    text = if (isSet) filter.chosen else filter.label
+                    isSelected = isSet
+                    contentDescription = host.getString(R.string.answer_is, filter.label, filter.chosen)
+                    setOnClickListener { choose(filter) }
+                }
+            }
             putSentence(pieces.found)
             if (pieces.pieces.isEmpty()) return@fill
             val list = put<ViewGroup>(R.layout.card)
