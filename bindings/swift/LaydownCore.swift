@@ -2113,12 +2113,20 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func adoptBest(now: Now, id: String, best: String) throws  -> CommandResult
     
     /**
+     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+    func answerDrift(now: Now, id: String) throws  -> CommandResult
+    
+    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    func findings() throws  -> FindingsView
+    func findings(now: Now) throws  -> FindingsView
     
     /**
      * What is known of the glaze `id`.
@@ -2127,6 +2135,16 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`StudioError::Missing`] when there is no such glaze.
      */
     func glazeFindings(now: Now, id: String) throws  -> GlazeFindingsView
+    
+    /**
+     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
+     * beside a firing's sheet.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
+     * cannot be written.
+     */
+    func writeCharts(now: Now, id: String, into: PathBuf) throws 
     
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
@@ -3025,16 +3043,34 @@ open func adoptBest(now: Now, id: String, best: String)throws  -> CommandResult 
 }
     
     /**
+     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+open func answerDrift(now: Now, id: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_answer_drift(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-open func findings()throws  -> FindingsView  {
+open func findings(now: Now)throws  -> FindingsView  {
     return try  FfiConverterTypeFindingsView_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
         uniffiCallStatus in
     uniffi_laydown_app_fn_method_studio_findings(
-            self.uniffiCloneHandle(),uniffiCallStatus
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),uniffiCallStatus
     )
 })
 }
@@ -3054,6 +3090,25 @@ open func glazeFindings(now: Now, id: String)throws  -> GlazeFindingsView  {
         FfiConverterString.lower(id),uniffiCallStatus
     )
 })
+}
+    
+    /**
+     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
+     * beside a firing's sheet.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
+     * cannot be written.
+     */
+open func writeCharts(now: Now, id: String, into: PathBuf)throws   {try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_write_charts(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterString.lower(id),
+        FfiConverterTypePathBuf_lower(into),uniffiCallStatus
+    )
+}
 }
     
     /**
@@ -6941,6 +6996,10 @@ public struct EvidenceRow: Equatable, Hashable {
      */
     public var share: Double
     /**
+     * The file of a small picture of the piece; empty where none was taken.
+     */
+    public var photo: String
+    /**
      * The piece that it opens; empty where there is none.
      */
     public var piece: String
@@ -6973,6 +7032,9 @@ public struct EvidenceRow: Equatable, Hashable {
          * The same from 0 to 1, for a bar.
          */share: Double, 
         /**
+         * The file of a small picture of the piece; empty where none was taken.
+         */photo: String, 
+        /**
          * The piece that it opens; empty where there is none.
          */piece: String, 
         /**
@@ -6988,6 +7050,7 @@ public struct EvidenceRow: Equatable, Hashable {
         self.detail = detail
         self.weight = weight
         self.share = share
+        self.photo = photo
         self.piece = piece
         self.firing = firing
         self.toggle = toggle
@@ -7014,6 +7077,7 @@ public struct FfiConverterTypeEvidenceRow: FfiConverterRustBuffer {
                 detail: FfiConverterString.read(from: &buf), 
                 weight: FfiConverterString.read(from: &buf), 
                 share: FfiConverterDouble.read(from: &buf), 
+                photo: FfiConverterString.read(from: &buf), 
                 piece: FfiConverterString.read(from: &buf), 
                 firing: FfiConverterString.read(from: &buf), 
                 toggle: FfiConverterString.read(from: &buf), 
@@ -7026,6 +7090,7 @@ public struct FfiConverterTypeEvidenceRow: FfiConverterRustBuffer {
         FfiConverterString.write(value.detail, into: &buf)
         FfiConverterString.write(value.weight, into: &buf)
         FfiConverterDouble.write(value.share, into: &buf)
+        FfiConverterString.write(value.photo, into: &buf)
         FfiConverterString.write(value.piece, into: &buf)
         FfiConverterString.write(value.firing, into: &buf)
         FfiConverterString.write(value.toggle, into: &buf)
@@ -7402,6 +7467,105 @@ public func FfiConverterTypeFilter_lift(_ buf: RustBuffer) throws -> Filter {
 #endif
 public func FfiConverterTypeFilter_lower(_ value: Filter) -> RustBuffer {
     return FfiConverterTypeFilter.lower(value)
+}
+
+
+/**
+ * One question about a glaze, answered: in words, figures and a chart, each where there is one.
+ */
+public struct FindingsSection: Equatable, Hashable {
+    /**
+     * What it is about.
+     */
+    public var title: String
+    /**
+     * The answer in a sentence or two; empty where the figures say it all.
+     */
+    public var words: String
+    /**
+     * Its figures.
+     */
+    public var lines: [Line]
+    /**
+     * The same drawn.
+     */
+    public var chart: ChartView?
+    /**
+     * What the button says that calls [`Studio::answer_drift`]; empty where nothing is to be answered.
+     */
+    public var answer: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is about.
+         */title: String, 
+        /**
+         * The answer in a sentence or two; empty where the figures say it all.
+         */words: String, 
+        /**
+         * Its figures.
+         */lines: [Line], 
+        /**
+         * The same drawn.
+         */chart: ChartView?, 
+        /**
+         * What the button says that calls [`Studio::answer_drift`]; empty where nothing is to be answered.
+         */answer: String) {
+        self.title = title
+        self.words = words
+        self.lines = lines
+        self.chart = chart
+        self.answer = answer
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FindingsSection: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFindingsSection: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FindingsSection {
+        return
+            try FindingsSection(
+                title: FfiConverterString.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf), 
+                lines: FfiConverterSequenceTypeLine.read(from: &buf), 
+                chart: FfiConverterOptionTypeChartView.read(from: &buf), 
+                answer: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FindingsSection, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+        FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
+        FfiConverterOptionTypeChartView.write(value.chart, into: &buf)
+        FfiConverterString.write(value.answer, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFindingsSection_lift(_ buf: RustBuffer) throws -> FindingsSection {
+    return try FfiConverterTypeFindingsSection.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFindingsSection_lower(_ value: FindingsSection) -> RustBuffer {
+    return FfiConverterTypeFindingsSection.lower(value)
 }
 
 
@@ -8027,13 +8191,9 @@ public struct GlazeFindingsView: Equatable, Hashable {
      */
     public var best: String
     /**
-     * Whether coats keep to their aims; `None` while there are too few.
+     * What else is known: whether coats keep to their aims, what other sizes take, which pieces match, what is used.
      */
-    public var controlChart: ChartView?
-    /**
-     * The last set; none while there is none.
-     */
-    public var sets: [Line]
+    public var sections: [FindingsSection]
     /**
      * What else should be known.
      */
@@ -8067,11 +8227,8 @@ public struct GlazeFindingsView: Equatable, Hashable {
          * What to hand to [`Studio::adopt_best`].
          */best: String, 
         /**
-         * Whether coats keep to their aims; `None` while there are too few.
-         */controlChart: ChartView?, 
-        /**
-         * The last set; none while there is none.
-         */sets: [Line], 
+         * What else is known: whether coats keep to their aims, what other sizes take, which pieces match, what is used.
+         */sections: [FindingsSection], 
         /**
          * What else should be known.
          */notes: [Note]) {
@@ -8083,8 +8240,7 @@ public struct GlazeFindingsView: Equatable, Hashable {
         self.take = take
         self.takeHelp = takeHelp
         self.best = best
-        self.controlChart = controlChart
-        self.sets = sets
+        self.sections = sections
         self.notes = notes
     }
 
@@ -8112,8 +8268,7 @@ public struct FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer {
                 take: FfiConverterString.read(from: &buf), 
                 takeHelp: FfiConverterString.read(from: &buf), 
                 best: FfiConverterString.read(from: &buf), 
-                controlChart: FfiConverterOptionTypeChartView.read(from: &buf), 
-                sets: FfiConverterSequenceTypeLine.read(from: &buf), 
+                sections: FfiConverterSequenceTypeFindingsSection.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
     }
@@ -8127,8 +8282,7 @@ public struct FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer {
         FfiConverterString.write(value.take, into: &buf)
         FfiConverterString.write(value.takeHelp, into: &buf)
         FfiConverterString.write(value.best, into: &buf)
-        FfiConverterOptionTypeChartView.write(value.controlChart, into: &buf)
-        FfiConverterSequenceTypeLine.write(value.sets, into: &buf)
+        FfiConverterSequenceTypeFindingsSection.write(value.sections, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
 }
@@ -9264,6 +9418,75 @@ public func FfiConverterTypeMeanwhileView_lift(_ buf: RustBuffer) throws -> Mean
 #endif
 public func FfiConverterTypeMeanwhileView_lower(_ value: MeanwhileView) -> RustBuffer {
     return FfiConverterTypeMeanwhileView.lower(value)
+}
+
+
+/**
+ * That fired pots have moved the target, said until the first coat is saved by it.
+ */
+public struct MovedTarget: Equatable, Hashable {
+    /**
+     * From what to what, and by how many pots.
+     */
+    public var text: String
+    /**
+     * The one button that takes it back.
+     */
+    public var keep: TargetOption
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From what to what, and by how many pots.
+         */text: String, 
+        /**
+         * The one button that takes it back.
+         */keep: TargetOption) {
+        self.text = text
+        self.keep = keep
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MovedTarget: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMovedTarget: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MovedTarget {
+        return
+            try MovedTarget(
+                text: FfiConverterString.read(from: &buf), 
+                keep: FfiConverterTypeTargetOption.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MovedTarget, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterTypeTargetOption.write(value.keep, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMovedTarget_lift(_ buf: RustBuffer) throws -> MovedTarget {
+    return try FfiConverterTypeMovedTarget.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMovedTarget_lower(_ value: MovedTarget) -> RustBuffer {
+    return FfiConverterTypeMovedTarget.lower(value)
 }
 
 
@@ -12437,6 +12660,10 @@ public struct WeighView: Equatable, Hashable {
      */
     public var refusal: FieldError?
     /**
+     * That fired pots have moved the target, to be said before all notes.
+     */
+    public var moved: MovedTarget?
+    /**
      * What else should be known here.
      */
     public var notes: [Note]
@@ -12508,6 +12735,9 @@ public struct WeighView: Equatable, Hashable {
          * What cannot be taken as it stands.
          */refusal: FieldError?, 
         /**
+         * That fired pots have moved the target, to be said before all notes.
+         */moved: MovedTarget?, 
+        /**
          * What else should be known here.
          */notes: [Note], 
         /**
@@ -12536,6 +12766,7 @@ public struct WeighView: Equatable, Hashable {
         self.question = question
         self.waiting = waiting
         self.refusal = refusal
+        self.moved = moved
         self.notes = notes
         self.recent = recent
         self.tally = tally
@@ -12575,6 +12806,7 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
                 question: FfiConverterOptionTypeQuestion.read(from: &buf), 
                 waiting: FfiConverterString.read(from: &buf), 
                 refusal: FfiConverterOptionTypeFieldError.read(from: &buf), 
+                moved: FfiConverterOptionTypeMovedTarget.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf), 
                 recent: FfiConverterSequenceTypeRecentCoat.read(from: &buf), 
                 tally: FfiConverterString.read(from: &buf), 
@@ -12600,6 +12832,7 @@ public struct FfiConverterTypeWeighView: FfiConverterRustBuffer {
         FfiConverterOptionTypeQuestion.write(value.question, into: &buf)
         FfiConverterString.write(value.waiting, into: &buf)
         FfiConverterOptionTypeFieldError.write(value.refusal, into: &buf)
+        FfiConverterOptionTypeMovedTarget.write(value.moved, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
         FfiConverterSequenceTypeRecentCoat.write(value.recent, into: &buf)
         FfiConverterString.write(value.tally, into: &buf)
@@ -12733,9 +12966,13 @@ public struct WindowView: Equatable, Hashable {
      */
     public var chart: ChartView
     /**
-     * Their faults, each with how many pots had it.
+     * Their faults, each with how many pots had it and how sure that is.
      */
     public var faults: [Line]
+    /**
+     * The fault that goes most with the amount, drawn; `None` where there is none, or no window.
+     */
+    public var faultChart: ChartView?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -12753,13 +12990,17 @@ public struct WindowView: Equatable, Hashable {
          * The pots, each by its laydown.
          */chart: ChartView, 
         /**
-         * Their faults, each with how many pots had it.
-         */faults: [Line]) {
+         * Their faults, each with how many pots had it and how sure that is.
+         */faults: [Line], 
+        /**
+         * The fault that goes most with the amount, drawn; `None` where there is none, or no window.
+         */faultChart: ChartView?) {
         self.title = title
         self.words = words
         self.sure = sure
         self.chart = chart
         self.faults = faults
+        self.faultChart = faultChart
     }
 
     
@@ -12782,7 +13023,8 @@ public struct FfiConverterTypeWindowView: FfiConverterRustBuffer {
                 words: FfiConverterString.read(from: &buf), 
                 sure: FfiConverterString.read(from: &buf), 
                 chart: FfiConverterTypeChartView.read(from: &buf), 
-                faults: FfiConverterSequenceTypeLine.read(from: &buf)
+                faults: FfiConverterSequenceTypeLine.read(from: &buf), 
+                faultChart: FfiConverterOptionTypeChartView.read(from: &buf)
         )
     }
 
@@ -12792,6 +13034,7 @@ public struct FfiConverterTypeWindowView: FfiConverterRustBuffer {
         FfiConverterString.write(value.sure, into: &buf)
         FfiConverterTypeChartView.write(value.chart, into: &buf)
         FfiConverterSequenceTypeLine.write(value.faults, into: &buf)
+        FfiConverterOptionTypeChartView.write(value.faultChart, into: &buf)
     }
 }
 
@@ -14258,9 +14501,13 @@ public enum Stroke: Equatable, Hashable {
      */
     case best
     /**
-     * A moving average: drawn through, heavier.
+     * A moving average, a curve or how far something reaches: drawn through, heavier.
      */
     case average
+    /**
+     * Where an interval ends, or where something began: dotted.
+     */
+    case edge
 
 
 
@@ -14288,6 +14535,8 @@ public struct FfiConverterTypeStroke: FfiConverterRustBuffer {
         
         case 3: return .average
         
+        case 4: return .edge
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -14306,6 +14555,10 @@ public struct FfiConverterTypeStroke: FfiConverterRustBuffer {
         
         case .average:
             writeInt(&buf, Int32(3))
+        
+        
+        case .edge:
+            writeInt(&buf, Int32(4))
         
         }
     }
@@ -15339,6 +15592,30 @@ fileprivate struct FfiConverterOptionTypeGauge: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeMovedTarget: FfiConverterRustBuffer {
+    typealias SwiftType = MovedTarget?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeMovedTarget.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeMovedTarget.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeQuestion: FfiConverterRustBuffer {
     typealias SwiftType = Question?
 
@@ -16048,6 +16325,31 @@ fileprivate struct FfiConverterSequenceTypeFilter: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFilter.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFindingsSection: FfiConverterRustBuffer {
+    typealias SwiftType = [FindingsSection]
+
+    public static func write(_ value: [FindingsSection], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFindingsSection.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FindingsSection] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FindingsSection]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFindingsSection.read(from: &buf))
         }
         return seq
     }
@@ -17069,10 +17371,16 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_adopt_best() != 11697) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_findings() != 22940) {
+    if (uniffi_laydown_app_checksum_method_studio_answer_drift() != 35973) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_findings() != 48599) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_glaze_findings() != 10301) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_write_charts() != 37681) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_sync_now() != 58652) {

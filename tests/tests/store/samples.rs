@@ -15,6 +15,7 @@ const RELEASED: &[(i64, &str)] = &[
     (3, include_str!("samples/create_v3.sql")),
     (4, include_str!("samples/create_v4.sql")),
     (5, include_str!("samples/create_v5.sql")),
+    (6, include_str!("samples/create_v6.sql")),
 ];
 
 fn schema(store: &Store) -> Vec<String> {

@@ -22,7 +22,7 @@ fn what_was_archived_is_listed_and_comes_back_whole() {
     let (bench, pieces) = Bench::glazed(2);
     assert_eq!(bench.studio.archived(NOW).unwrap().nothing, "Nothing is archived.");
     let before = bench.dump();
-    let glaze = bench.studio.findings().unwrap().glazes[0].id.clone();
+    let glaze = bench.studio.findings(NOW).unwrap().glazes[0].id.clone();
     let firing = bench.firings()[0].clone();
     bench.studio.load(NOW, &firing, &pieces, 0).unwrap();
     let spare = bench.save(EditorKind::Bucket, &glaze, &[("name", "Spare")]);

@@ -287,228 +287,230 @@ public enum Words {
     public static var sharePieceDetail: String { say(127) }
     /// `share-pdf`
     public static var sharePdf: String { say(128) }
+    /// `share-charts`
+    public static var shareCharts: String { say(129) }
     /// `print`
-    public static var print: String { say(129) }
+    public static var print: String { say(130) }
     /// `page-of`
     public static func pageOf(_ number: some CustomStringConvertible, _ count: some CustomStringConvertible) -> String {
-        say(130, [number.description, count.description])
+        say(131, [number.description, count.description])
     }
     /// `no-photo`
-    public static var noPhoto: String { say(131) }
+    public static var noPhoto: String { say(132) }
     /// `nobody-prints`
-    public static var nobodyPrints: String { say(132) }
+    public static var nobodyPrints: String { say(133) }
     /// `sizes`
-    public static var sizes: String { say(133) }
+    public static var sizes: String { say(134) }
     /// `sizes-detail`
-    public static var sizesDetail: String { say(134) }
+    public static var sizesDetail: String { say(135) }
     /// `known`
-    public static var known: String { say(135) }
+    public static var known: String { say(136) }
     /// `choose-known`
-    public static var chooseKnown: String { say(136) }
+    public static var chooseKnown: String { say(137) }
     /// `save-readable`
-    public static var saveReadable: String { say(137) }
+    public static var saveReadable: String { say(138) }
     /// `recent-changes`
-    public static var recentChanges: String { say(138) }
+    public static var recentChanges: String { say(139) }
     /// `its-history`
-    public static var itsHistory: String { say(139) }
+    public static var itsHistory: String { say(140) }
     /// `take-it-back`
-    public static var takeItBack: String { say(140) }
+    public static var takeItBack: String { say(141) }
     /// `do-it-again`
-    public static var doItAgain: String { say(141) }
+    public static var doItAgain: String { say(142) }
     /// `devices`
-    public static var devices: String { say(142) }
+    public static var devices: String { say(143) }
     /// `devices-detail`
-    public static var devicesDetail: String { say(143) }
+    public static var devicesDetail: String { say(144) }
     /// `phones`
-    public static var phones: String { say(144) }
+    public static var phones: String { say(145) }
     /// `sync-location`
-    public static var syncLocation: String { say(145) }
+    public static var syncLocation: String { say(146) }
     /// `choose-place`
-    public static var choosePlace: String { say(146) }
+    public static var choosePlace: String { say(147) }
     /// `change-place`
-    public static var changePlace: String { say(147) }
+    public static var changePlace: String { say(148) }
     /// `sync-now`
-    public static var syncNow: String { say(148) }
+    public static var syncNow: String { say(149) }
     /// `check-there`
-    public static var checkThere: String { say(149) }
+    public static var checkThere: String { say(150) }
     /// `forget-place`
-    public static var forgetPlace: String { say(150) }
+    public static var forgetPlace: String { say(151) }
     /// `forget-place-question`
-    public static var forgetPlaceQuestion: String { say(151) }
+    public static var forgetPlaceQuestion: String { say(152) }
     /// `forget-place-detail`
-    public static var forgetPlaceDetail: String { say(152) }
+    public static var forgetPlaceDetail: String { say(153) }
     /// `forget`
-    public static var forget: String { say(153) }
+    public static var forget: String { say(154) }
     /// `new-phone`
-    public static var newPhone: String { say(154) }
+    public static var newPhone: String { say(155) }
     /// `new-phone-question`
-    public static var newPhoneQuestion: String { say(155) }
+    public static var newPhoneQuestion: String { say(156) }
     /// `new-phone-detail`
-    public static var newPhoneDetail: String { say(156) }
+    public static var newPhoneDetail: String { say(157) }
     /// `set-up`
-    public static var setUp: String { say(157) }
+    public static var setUp: String { say(158) }
     /// `sync-begins`
-    public static var syncBegins: String { say(158) }
+    public static var syncBegins: String { say(159) }
     /// `sync-so-far`
     public static func syncSoFar(_ progressed: some CustomStringConvertible) -> String {
-        say(159, [progressed.description])
+        say(160, [progressed.description])
     }
     /// `stop`
-    public static var stop: String { say(160) }
+    public static var stop: String { say(161) }
     /// `stopping`
-    public static var stopping: String { say(161) }
+    public static var stopping: String { say(162) }
     /// `choose-folder`
-    public static var chooseFolder: String { say(162) }
+    public static var chooseFolder: String { say(163) }
     /// `choose-another-folder`
-    public static var chooseAnotherFolder: String { say(163) }
+    public static var chooseAnotherFolder: String { say(164) }
     /// `no-folder`
-    public static var noFolder: String { say(164) }
+    public static var noFolder: String { say(165) }
     /// `no-folders-app`
-    public static var noFoldersApp: String { say(165) }
+    public static var noFoldersApp: String { say(166) }
     /// `folder-not-allowed`
-    public static var folderNotAllowed: String { say(166) }
+    public static var folderNotAllowed: String { say(167) }
     /// `show-secret`
-    public static var showSecret: String { say(167) }
+    public static var showSecret: String { say(168) }
     /// `hide-secret`
-    public static var hideSecret: String { say(168) }
+    public static var hideSecret: String { say(169) }
     /// `secret-not-saved`
-    public static var secretNotSaved: String { say(169) }
+    public static var secretNotSaved: String { say(170) }
     /// `backup-for-others`
-    public static var backupForOthers: String { say(170) }
+    public static var backupForOthers: String { say(171) }
     /// `backup`
-    public static var backup: String { say(171) }
+    public static var backup: String { say(172) }
     /// `back-up`
-    public static var backUp: String { say(172) }
+    public static var backUp: String { say(173) }
     /// `send-backup`
-    public static var sendBackup: String { say(173) }
+    public static var sendBackup: String { say(174) }
     /// `restore`
-    public static var restore: String { say(174) }
+    public static var restore: String { say(175) }
     /// `by-itself`
-    public static var byItself: String { say(175) }
+    public static var byItself: String { say(176) }
     /// `how-often`
-    public static var howOften: String { say(176) }
+    public static var howOften: String { say(177) }
     /// `backup-folder`
-    public static var backupFolder: String { say(177) }
+    public static var backupFolder: String { say(178) }
     /// `folder-not-usable`
-    public static var folderNotUsable: String { say(178) }
+    public static var folderNotUsable: String { say(179) }
     /// `back-up-there`
-    public static var backUpThere: String { say(179) }
+    public static var backUpThere: String { say(180) }
     /// `backed-up-there`
-    public static var backedUpThere: String { say(180) }
+    public static var backedUpThere: String { say(181) }
     /// `for-other-programs`
-    public static var forOtherPrograms: String { say(181) }
+    public static var forOtherPrograms: String { say(182) }
     /// `tables`
-    public static var tables: String { say(182) }
+    public static var tables: String { say(183) }
     /// `tables-detail`
-    public static var tablesDetail: String { say(183) }
+    public static var tablesDetail: String { say(184) }
     /// `put-file`
-    public static var putFile: String { say(184) }
+    public static var putFile: String { say(185) }
     /// `send-file`
-    public static var sendFile: String { say(185) }
+    public static var sendFile: String { say(186) }
     /// `take-in-heading`
-    public static var takeInHeading: String { say(186) }
+    public static var takeInHeading: String { say(187) }
     /// `import-spreadsheet`
-    public static var importSpreadsheet: String { say(187) }
+    public static var importSpreadsheet: String { say(188) }
     /// `import-intro`
-    public static var importIntro: String { say(188) }
+    public static var importIntro: String { say(189) }
     /// `choose-spreadsheet`
-    public static var chooseSpreadsheet: String { say(189) }
+    public static var chooseSpreadsheet: String { say(190) }
     /// `choose-another-spreadsheet`
-    public static var chooseAnotherSpreadsheet: String { say(190) }
+    public static var chooseAnotherSpreadsheet: String { say(191) }
     /// `import-questions`
-    public static var importQuestions: String { say(191) }
+    public static var importQuestions: String { say(192) }
     /// `import-columns`
-    public static var importColumns: String { say(192) }
+    public static var importColumns: String { say(193) }
     /// `import-readings`
-    public static var importReadings: String { say(193) }
+    public static var importReadings: String { say(194) }
     /// `import-row-errors`
-    public static var importRowErrors: String { say(194) }
+    public static var importRowErrors: String { say(195) }
     /// `spreadsheet-not-copied`
-    public static var spreadsheetNotCopied: String { say(195) }
+    public static var spreadsheetNotCopied: String { say(196) }
     /// `backup-working`
-    public static var backupWorking: String { say(196) }
+    public static var backupWorking: String { say(197) }
     /// `backup-gone`
-    public static var backupGone: String { say(197) }
+    public static var backupGone: String { say(198) }
     /// `no-files-app`
-    public static var noFilesApp: String { say(198) }
+    public static var noFilesApp: String { say(199) }
     /// `no-file`
-    public static var noFile: String { say(199) }
+    public static var noFile: String { say(200) }
     /// `file-not-copied`
-    public static var fileNotCopied: String { say(200) }
+    public static var fileNotCopied: String { say(201) }
     /// `preferences`
-    public static var preferences: String { say(201) }
+    public static var preferences: String { say(202) }
     /// `preferences-detail`
-    public static var preferencesDetail: String { say(202) }
+    public static var preferencesDetail: String { say(203) }
     /// `cautions`
-    public static var cautions: String { say(203) }
+    public static var cautions: String { say(204) }
     /// `cautions-detail`
-    public static var cautionsDetail: String { say(204) }
+    public static var cautionsDetail: String { say(205) }
     /// `archived`
-    public static var archived: String { say(205) }
+    public static var archived: String { say(206) }
     /// `archived-detail`
-    public static var archivedDetail: String { say(206) }
+    public static var archivedDetail: String { say(207) }
     /// `bring-back`
-    public static var bringBack: String { say(207) }
+    public static var bringBack: String { say(208) }
     /// `meanwhile`
-    public static var meanwhile: String { say(208) }
+    public static var meanwhile: String { say(209) }
     /// `keep-ours`
-    public static var keepOurs: String { say(209) }
+    public static var keepOurs: String { say(210) }
     /// `take-theirs`
-    public static var takeTheirs: String { say(210) }
+    public static var takeTheirs: String { say(211) }
     /// `keep-both`
-    public static var keepBoth: String { say(211) }
+    public static var keepBoth: String { say(212) }
     /// `what-counts-now`
     public static func whatCountsNow(_ value: some CustomStringConvertible) -> String {
-        say(212, [value.description])
+        say(213, [value.description])
     }
     /// `row-add`
-    public static var rowAdd: String { say(213) }
+    public static var rowAdd: String { say(214) }
     /// `row-away`
     public static func rowAway(_ number: some CustomStringConvertible) -> String {
-        say(214, [number.description])
+        say(215, [number.description])
     }
     /// `cell-is`
     public static func cellIs(_ column: some CustomStringConvertible, _ row: some CustomStringConvertible) -> String {
-        say(215, [column.description, row.description])
+        say(216, [column.description, row.description])
     }
     /// `point-away`
-    public static var pointAway: String { say(216) }
+    public static var pointAway: String { say(217) }
     /// `picture-in-work`
-    public static var pictureInWork: String { say(217) }
+    public static var pictureInWork: String { say(218) }
     /// `no-picture`
-    public static var noPicture: String { say(218) }
+    public static var noPicture: String { say(219) }
     /// `empty-picture`
-    public static var emptyPicture: String { say(219) }
+    public static var emptyPicture: String { say(220) }
     /// `no-camera`
-    public static var noCamera: String { say(220) }
+    public static var noCamera: String { say(221) }
     /// `no-gallery`
-    public static var noGallery: String { say(221) }
+    public static var noGallery: String { say(222) }
     /// `picture-not-copied`
-    public static var pictureNotCopied: String { say(222) }
+    public static var pictureNotCopied: String { say(223) }
     /// `letters`
-    public static var letters: String { say(223) }
+    public static var letters: String { say(224) }
     /// `digits`
-    public static var digits: String { say(224) }
+    public static var digits: String { say(225) }
     /// `save-or-throw`
-    public static var saveOrThrow: String { say(225) }
+    public static var saveOrThrow: String { say(226) }
     /// `save-or-throw-detail`
-    public static var saveOrThrowDetail: String { say(226) }
+    public static var saveOrThrowDetail: String { say(227) }
     /// `throw-away`
-    public static var throwAway: String { say(227) }
+    public static var throwAway: String { say(228) }
     /// `stay`
-    public static var stay: String { say(228) }
+    public static var stay: String { say(229) }
     /// `chosen`
-    public static var chosen: String { say(229) }
+    public static var chosen: String { say(230) }
     /// `note-attention`
     public static func noteAttention(_ note: some CustomStringConvertible) -> String {
-        say(230, [note.description])
+        say(231, [note.description])
     }
     /// `note-warning`
     public static func noteWarning(_ note: some CustomStringConvertible) -> String {
-        say(231, [note.description])
+        say(232, [note.description])
     }
     /// `camera-refused`
-    public static var cameraRefused: String { say(232) }
+    public static var cameraRefused: String { say(233) }
 
     /// The languages there are.
     public static let languages = ["en", "de", "es", "fr"]
@@ -663,6 +665,7 @@ public enum Words {
             "This piece as a picture",
             "With its record under it, to share, print or save",
             "Share as a PDF",
+            "Share charts",
             "Print",
             "Page \u{1}0\u{1} of \u{1}1\u{1}",
             "No photo",
@@ -898,6 +901,7 @@ public enum Words {
             "Dieses Stück als Bild",
             "Mit seinen Daten darunter, zum Teilen, Drucken oder Speichern",
             "Als PDF teilen",
+            "Diagramme teilen",
             "Drucken",
             "Seite \u{1}0\u{1} von \u{1}1\u{1}",
             "Kein Foto",
@@ -1133,6 +1137,7 @@ public enum Words {
             "Esta pieza como imagen",
             "Con sus datos debajo, para compartir, imprimir o guardar",
             "Compartir como PDF",
+            "Compartir los gráficos",
             "Imprimir",
             "Página \u{1}0\u{1} de \u{1}1\u{1}",
             "Sin foto",
@@ -1368,6 +1373,7 @@ public enum Words {
             "Cette pièce en image",
             "Avec ses données dessous, à partager, imprimer ou garder",
             "Partager en PDF",
+            "Partager les diagrammes",
             "Imprimer",
             "Page \u{1}0\u{1} sur \u{1}1\u{1}",
             "Pas de photo",

@@ -859,9 +859,13 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_adopt_best(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_answer_drift(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_findings(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_glaze_findings(
+    ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_write_charts(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_sync_now(
     ): Int
@@ -1051,10 +1055,14 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_adopt_best(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`best`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_findings(`ptr`: Long,uniffi_out_err: UniffiRustCallStatus, 
+    external fun uniffi_laydown_app_fn_method_studio_answer_drift(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_findings(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_glaze_findings(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_write_charts(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): Unit
     external fun uniffi_laydown_app_fn_method_studio_sync_now(`ptr`: Long,`now`: RustBuffer.ByValue,`secrets`: RustBuffer.ByValue,`metered`: Byte,`check`: Byte,`folder`: RustBuffer.ByValue,`client`: RustBuffer.ByValue,`listener`: Long,`stop`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_history(`ptr`: Long,`now`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1407,10 +1415,16 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_adopt_best() and 0xFFFF) != 11697) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_findings() and 0xFFFF) != 22940) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_answer_drift() and 0xFFFF) != 35973) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_findings() and 0xFFFF) != 48599) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_glaze_findings() and 0xFFFF) != 10301) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_write_charts() and 0xFFFF) != 37681) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_sync_now() and 0xFFFF) != 58652) {
@@ -4149,12 +4163,20 @@ public interface StudioInterface {
     fun `adoptBest`(`now`: Now, `id`: kotlin.String, `best`: kotlin.String): CommandResult
     
     /**
+     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+    fun `answerDrift`(`now`: Now, `id`: kotlin.String): CommandResult
+    
+    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    fun `findings`(): FindingsView
+    fun `findings`(`now`: Now): FindingsView
     
     /**
      * What is known of the glaze `id`.
@@ -4163,6 +4185,16 @@ public interface StudioInterface {
      * [`StudioError::Missing`] when there is no such glaze.
      */
     fun `glazeFindings`(`now`: Now, `id`: kotlin.String): GlazeFindingsView
+    
+    /**
+     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
+     * beside a firing's sheet.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
+     * cannot be written.
+     */
+    fun `writeCharts`(`now`: Now, `id`: kotlin.String, `into`: PathBuf)
     
     /**
      * Saves this studio alike with what lies the sync location, once; answers with what came and what went. Takes as long
@@ -5215,18 +5247,41 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
+     * Notes that the potter has seen where coats of the glaze `id` drift to: from here on they are looked at anew.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze.
+     */
+    @Throws(StudioException::class)override fun `answerDrift`(`now`: Now, `id`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_answer_drift(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * The Findings screen.
      *
      * # Errors
      * Only when the file cannot be read.
      */
-    @Throws(StudioException::class)override fun `findings`(): FindingsView {
+    @Throws(StudioException::class)override fun `findings`(`now`: Now): FindingsView {
             return FfiConverterTypeFindingsView.lift(
     callWithHandle {
     uniffiRustCallWithError(StudioException) { _status ->
     UniffiLib.uniffi_laydown_app_fn_method_studio_findings(
         it,
-        _status)
+        
+        FfiConverterTypeNow.lower(`now`),_status)
 }
     }
     )
@@ -5253,6 +5308,30 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
     }
     )
     }
+    
+
+    
+    /**
+     * Writes all charts of the glaze `id` into one SVG file at `into`, which is there whole or not at all: to be printed, or laid
+     * beside a firing's sheet.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when there is no such glaze; [`StudioError::Full`] or [`StudioError::Unreadable`] when the file
+     * cannot be written.
+     */
+    @Throws(StudioException::class)override fun `writeCharts`(`now`: Now, `id`: kotlin.String, `into`: PathBuf)
+        = 
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_write_charts(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterString.lower(`id`),
+        FfiConverterTypePathBuf.lower(`into`),_status)
+}
+    }
+    
     
 
     
@@ -8472,6 +8551,11 @@ data class EvidenceRow (
     val `share`: kotlin.Double
     , 
     /**
+     * The file of a small picture of the piece; empty where none was taken.
+     */
+    val `photo`: kotlin.String
+    , 
+    /**
      * The piece that it opens; empty where there is none.
      */
     val `piece`: kotlin.String
@@ -8513,6 +8597,7 @@ public object FfiConverterTypeEvidenceRow: FfiConverterRustBuffer<EvidenceRow> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
         )
     }
@@ -8522,6 +8607,7 @@ public object FfiConverterTypeEvidenceRow: FfiConverterRustBuffer<EvidenceRow> {
             FfiConverterString.allocationSize(value.`detail`) +
             FfiConverterString.allocationSize(value.`weight`) +
             FfiConverterDouble.allocationSize(value.`share`) +
+            FfiConverterString.allocationSize(value.`photo`) +
             FfiConverterString.allocationSize(value.`piece`) +
             FfiConverterString.allocationSize(value.`firing`) +
             FfiConverterString.allocationSize(value.`toggle`) +
@@ -8533,6 +8619,7 @@ public object FfiConverterTypeEvidenceRow: FfiConverterRustBuffer<EvidenceRow> {
             FfiConverterString.write(value.`detail`, buf)
             FfiConverterString.write(value.`weight`, buf)
             FfiConverterDouble.write(value.`share`, buf)
+            FfiConverterString.write(value.`photo`, buf)
             FfiConverterString.write(value.`piece`, buf)
             FfiConverterString.write(value.`firing`, buf)
             FfiConverterString.write(value.`toggle`, buf)
@@ -8789,6 +8876,77 @@ public object FfiConverterTypeFilter: FfiConverterRustBuffer<Filter> {
             FfiConverterString.write(value.`label`, buf)
             FfiConverterString.write(value.`chosen`, buf)
             FfiConverterSequenceTypeRow.write(value.`rows`, buf)
+    }
+}
+
+
+
+/**
+ * One question about a glaze, answered: in words, figures and a chart, each where there is one.
+ */
+data class FindingsSection (
+    /**
+     * What it is about.
+     */
+    val `title`: kotlin.String
+    , 
+    /**
+     * The answer in a sentence or two; empty where the figures say it all.
+     */
+    val `words`: kotlin.String
+    , 
+    /**
+     * Its figures.
+     */
+    val `lines`: List<Line>
+    , 
+    /**
+     * The same drawn.
+     */
+    val `chart`: ChartView?
+    , 
+    /**
+     * What the button says that calls [`Studio::answer_drift`]; empty where nothing is to be answered.
+     */
+    val `answer`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFindingsSection: FfiConverterRustBuffer<FindingsSection> {
+    override fun read(buf: ByteBuffer): FindingsSection {
+        return FindingsSection(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterOptionalTypeChartView.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FindingsSection) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`words`) +
+            FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
+            FfiConverterOptionalTypeChartView.allocationSize(value.`chart`) +
+            FfiConverterString.allocationSize(value.`answer`)
+    )
+
+    override fun write(value: FindingsSection, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`words`, buf)
+            FfiConverterSequenceTypeLine.write(value.`lines`, buf)
+            FfiConverterOptionalTypeChartView.write(value.`chart`, buf)
+            FfiConverterString.write(value.`answer`, buf)
     }
 }
 
@@ -9266,14 +9424,9 @@ data class GlazeFindingsView (
     val `best`: kotlin.String
     , 
     /**
-     * Whether coats keep to their aims; `None` while there are too few.
+     * What else is known: whether coats keep to their aims, what other sizes take, which pieces match, what is used.
      */
-    val `controlChart`: ChartView?
-    , 
-    /**
-     * The last set; none while there is none.
-     */
-    val `sets`: List<Line>
+    val `sections`: List<FindingsSection>
     , 
     /**
      * What else should be known.
@@ -9303,8 +9456,7 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
-            FfiConverterOptionalTypeChartView.read(buf),
-            FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterSequenceTypeFindingsSection.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
         )
     }
@@ -9318,8 +9470,7 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.allocationSize(value.`take`) +
             FfiConverterString.allocationSize(value.`takeHelp`) +
             FfiConverterString.allocationSize(value.`best`) +
-            FfiConverterOptionalTypeChartView.allocationSize(value.`controlChart`) +
-            FfiConverterSequenceTypeLine.allocationSize(value.`sets`) +
+            FfiConverterSequenceTypeFindingsSection.allocationSize(value.`sections`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
 
@@ -9332,8 +9483,7 @@ public object FfiConverterTypeGlazeFindingsView: FfiConverterRustBuffer<GlazeFin
             FfiConverterString.write(value.`take`, buf)
             FfiConverterString.write(value.`takeHelp`, buf)
             FfiConverterString.write(value.`best`, buf)
-            FfiConverterOptionalTypeChartView.write(value.`controlChart`, buf)
-            FfiConverterSequenceTypeLine.write(value.`sets`, buf)
+            FfiConverterSequenceTypeFindingsSection.write(value.`sections`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
@@ -10131,6 +10281,53 @@ public object FfiConverterTypeMeanwhileView: FfiConverterRustBuffer<MeanwhileVie
             FfiConverterSequenceString.write(value.`news`, buf)
             FfiConverterSequenceTypeClashView.write(value.`clashes`, buf)
             FfiConverterString.write(value.`nothing`, buf)
+    }
+}
+
+
+
+/**
+ * That fired pots have moved the target, said until the first coat is saved by it.
+ */
+data class MovedTarget (
+    /**
+     * From what to what, and by how many pots.
+     */
+    val `text`: kotlin.String
+    , 
+    /**
+     * The one button that takes it back.
+     */
+    val `keep`: TargetOption
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMovedTarget: FfiConverterRustBuffer<MovedTarget> {
+    override fun read(buf: ByteBuffer): MovedTarget {
+        return MovedTarget(
+            FfiConverterString.read(buf),
+            FfiConverterTypeTargetOption.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MovedTarget) = (
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterTypeTargetOption.allocationSize(value.`keep`)
+    )
+
+    override fun write(value: MovedTarget, buf: ByteBuffer) {
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterTypeTargetOption.write(value.`keep`, buf)
     }
 }
 
@@ -12416,6 +12613,11 @@ data class WeighView (
     val `refusal`: FieldError?
     , 
     /**
+     * That fired pots have moved the target, to be said before all notes.
+     */
+    val `moved`: MovedTarget?
+    , 
+    /**
      * What else should be known here.
      */
     val `notes`: List<Note>
@@ -12467,6 +12669,7 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeQuestion.read(buf),
             FfiConverterString.read(buf),
             FfiConverterOptionalTypeFieldError.read(buf),
+            FfiConverterOptionalTypeMovedTarget.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
             FfiConverterSequenceTypeRecentCoat.read(buf),
             FfiConverterString.read(buf),
@@ -12492,6 +12695,7 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeQuestion.allocationSize(value.`question`) +
             FfiConverterString.allocationSize(value.`waiting`) +
             FfiConverterOptionalTypeFieldError.allocationSize(value.`refusal`) +
+            FfiConverterOptionalTypeMovedTarget.allocationSize(value.`moved`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`) +
             FfiConverterSequenceTypeRecentCoat.allocationSize(value.`recent`) +
             FfiConverterString.allocationSize(value.`tally`) +
@@ -12516,6 +12720,7 @@ public object FfiConverterTypeWeighView: FfiConverterRustBuffer<WeighView> {
             FfiConverterOptionalTypeQuestion.write(value.`question`, buf)
             FfiConverterString.write(value.`waiting`, buf)
             FfiConverterOptionalTypeFieldError.write(value.`refusal`, buf)
+            FfiConverterOptionalTypeMovedTarget.write(value.`moved`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
             FfiConverterSequenceTypeRecentCoat.write(value.`recent`, buf)
             FfiConverterString.write(value.`tally`, buf)
@@ -12613,9 +12818,14 @@ data class WindowView (
     val `chart`: ChartView
     , 
     /**
-     * Their faults, each with how many pots had it.
+     * Their faults, each with how many pots had it and how sure that is.
      */
     val `faults`: List<Line>
+    , 
+    /**
+     * The fault that goes most with the amount, drawn; `None` where there is none, or no window.
+     */
+    val `faultChart`: ChartView?
     
 ){
     
@@ -12637,6 +12847,7 @@ public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
             FfiConverterString.read(buf),
             FfiConverterTypeChartView.read(buf),
             FfiConverterSequenceTypeLine.read(buf),
+            FfiConverterOptionalTypeChartView.read(buf),
         )
     }
 
@@ -12645,7 +12856,8 @@ public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
             FfiConverterString.allocationSize(value.`words`) +
             FfiConverterString.allocationSize(value.`sure`) +
             FfiConverterTypeChartView.allocationSize(value.`chart`) +
-            FfiConverterSequenceTypeLine.allocationSize(value.`faults`)
+            FfiConverterSequenceTypeLine.allocationSize(value.`faults`) +
+            FfiConverterOptionalTypeChartView.allocationSize(value.`faultChart`)
     )
 
     override fun write(value: WindowView, buf: ByteBuffer) {
@@ -12654,6 +12866,7 @@ public object FfiConverterTypeWindowView: FfiConverterRustBuffer<WindowView> {
             FfiConverterString.write(value.`sure`, buf)
             FfiConverterTypeChartView.write(value.`chart`, buf)
             FfiConverterSequenceTypeLine.write(value.`faults`, buf)
+            FfiConverterOptionalTypeChartView.write(value.`faultChart`, buf)
     }
 }
 
@@ -13796,9 +14009,13 @@ enum class Stroke {
      */
     BEST,
     /**
-     * A moving average: drawn through, heavier.
+     * A moving average, a curve or how far something reaches: drawn through, heavier.
      */
-    AVERAGE;
+    AVERAGE,
+    /**
+     * Where an interval ends, or where something began: dotted.
+     */
+    EDGE;
 
     
 
@@ -14837,6 +15054,38 @@ public object FfiConverterOptionalTypeGauge: FfiConverterRustBuffer<Gauge?> {
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeMovedTarget: FfiConverterRustBuffer<MovedTarget?> {
+    override fun read(buf: ByteBuffer): MovedTarget? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeMovedTarget.read(buf)
+    }
+
+    override fun allocationSize(value: MovedTarget?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeMovedTarget.allocationSize(value)
+        }
+    }
+
+    override fun write(value: MovedTarget?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeMovedTarget.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeQuestion: FfiConverterRustBuffer<Question?> {
     override fun read(buf: ByteBuffer): Question? {
         if (buf.get().toInt() == 0) {
@@ -15671,6 +15920,34 @@ public object FfiConverterSequenceTypeFilter: FfiConverterRustBuffer<List<Filter
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFilter.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFindingsSection: FfiConverterRustBuffer<List<FindingsSection>> {
+    override fun read(buf: ByteBuffer): List<FindingsSection> {
+        val len = buf.getInt()
+        return List<FindingsSection>(len) {
+            FfiConverterTypeFindingsSection.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FindingsSection>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFindingsSection.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FindingsSection>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFindingsSection.write(it, buf)
         }
     }
 }
