@@ -12,7 +12,7 @@ fn main() {
     let now = Now { unix_ms: 1_790_000_000_000, utc_offset_s: 3_600 };
     let studio = Studio::open(&folder.join("studio.laydown"), now).expect("a studio");
     sample::fill(&studio, now).expect("the sample");
-    let piece = studio.find_pieces(now, &[]).expect("pieces").pieces[0].id.clone();
+    let piece = studio.find_pieces(now, &[], 0).expect("pieces").pieces[0].id.clone();
     let picture = folder.join("picture.png");
     image::RgbImage::from_fn(60, 40, |x, y| image::Rgb([x as u8, y as u8, 90])).save(&picture).expect("a picture");
     studio.save_photo(now, &piece, "", &picture).expect("a photograph");

@@ -147,7 +147,7 @@ pub fn read(lines: &[u8]) {
     shown(studio.devices(NOW));
     shown(studio.recent_changes(NOW));
     shown(studio.backup(NOW));
-    shown(studio.find_pieces(NOW, &[]));
+    shown(studio.find_pieces(NOW, &[], 0));
     weigh(&studio, WeighEntry::default());
     for event in &events {
         let id = event.entity.to_string();
