@@ -162,6 +162,7 @@ public struct Image: Primitive {
 }
 /// UIKit's UIImage: that module is built upon this one, and the class must be known here already.
 public final class UIImageStandIn: Sendable {
+    public var size: CGSize { notSwiftUI() }
     public init() { notSwiftUI() }
 }
 public struct Label<Title: View, Icon: View>: Primitive {
@@ -738,6 +739,8 @@ extension View {
         count: Int = 1, coordinateSpace: CoordinateSpace = .local, perform act: @escaping (CGPoint) -> Void
     ) -> some View { Drawn() }
     public func gesture(_ gesture: some Gesture) -> some View { Drawn() }
+    public func labelsHidden() -> some View { Drawn() }
+    public func accessibilityHint(_ hint: String) -> some View { Drawn() }
     public func scaleEffect(_ scale: CGFloat) -> some View { Drawn() }
     public func offset(_ offset: CGSize) -> some View { Drawn() }
     public func simultaneousGesture(_ gesture: some Gesture) -> some View { Drawn() }

@@ -15,11 +15,13 @@ use crate::script::{self, Number};
 use crate::{NOW, folder, is_sentence};
 
 const DEVICE: DeviceId = DeviceId(Uuid::from_u128(0x0198_2f6e_0000_7000_8000_0000_0000_0002));
-const KINDS: [EditorKind; 13] = [
+const KINDS: [EditorKind; 15] = [
     EditorKind::Form,
     EditorKind::Body,
     EditorKind::Kiln,
     EditorKind::Firing,
+    EditorKind::WitnessCones,
+    EditorKind::Piece,
     EditorKind::Glaze,
     EditorKind::Bucket,
     EditorKind::Check,
@@ -148,6 +150,8 @@ pub fn read(lines: &[u8]) {
     shown(studio.recent_changes(NOW));
     shown(studio.backup(NOW));
     shown(studio.find_pieces(NOW, &[], 0));
+    shown(studio.archived(NOW));
+    shown(studio.meanwhile(NOW));
     weigh(&studio, WeighEntry::default());
     for event in &events {
         let id = event.entity.to_string();

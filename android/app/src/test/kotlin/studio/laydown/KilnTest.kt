@@ -309,7 +309,7 @@ class KilnTest {
         phone.touch("Runs")
         phone.until("1 piece")
         phone.rotate()
-        phone.await("what was chosen") { phone.scrollTo("Fault: Runs") }
+        phone.await("what was chosen") { phone.scrollTo("Runs") }
         phone.rotate()
         phone.touch("Fault: Runs")
         phone.touch("Crazing")
