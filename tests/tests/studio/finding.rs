@@ -59,7 +59,7 @@ fn the_first_letters_of_a_code_narrow() {
     let firing = bench.firings()[0].clone();
     let teapot = editor(EditorKind::Piece, &firing, &[("name", "Teapot"), ("code", "B 17")]);
     let teapot = bench.studio.save_record(NOW, &teapot).unwrap().id;
-    assert_eq!(bench.found_by(&[("code", "b1")]), *std::slice::from_ref(&teapot), "also one that was never weighed");
+    assert_eq!(bench.found_by(&[("code", "b1")]), vec![teapot.clone()], "also one that was never weighed");
     assert!(bench.found_by(&[]).contains(&teapot));
     assert_eq!(bench.found_by(&[("glazed", "before")]), Vec::<String>::new());
     assert!(matches!(bench.find(&[("code", "3O79A")]), Err(StudioError::Refused { .. })));
