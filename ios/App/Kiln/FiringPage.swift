@@ -23,12 +23,10 @@ struct FiringPage: View {
                     NotesView(notes: view.notes)
                 }
                 before(view)
+                // Cones are placed once the ware stands; after the firing they are read first.
+                if !view.isLoading { cones(view) }
                 waiting(view)
-                if !view.addLabel.isEmpty {
-                    Section {
-                        GoRow(title: view.addLabel, mark: "plus", place: .editor(.piece, subject: screen.id))
-                    }
-                }
+                if view.isLoading { add(view) }
                 ForEach(view.shelves, id: \.number) { shelf in
                     Section(shelf.title) {
                         DrawingPanel(drawing: shelf.drawing, awayWords: Words.takeOut, once: true, holdToLift: true) {
@@ -36,11 +34,7 @@ struct FiringPage: View {
                         }
                     }
                 }
-                if let cones = view.cones {
-                    Section {
-                        GoRow(title: cones.title, detail: cones.detail, place: .editor(cones.editor, id: screen.id))
-                    }
-                }
+                if view.isLoading { cones(view) } else { add(view) }
                 pieces(view)
                 Section {
                     Button(view.next) {
@@ -71,6 +65,20 @@ struct FiringPage: View {
             }
         }
         .sheet(isPresented: $isChoosingShelf) { ShelfChooser(choices: screen.shelves) { screen.load($0) } }
+    }
+
+    @ViewBuilder
+    private func add(_ view: FiringView) -> some View {
+        if !view.addLabel.isEmpty {
+            Section { GoRow(title: view.addLabel, mark: "plus", place: .editor(.piece, subject: screen.id)) }
+        }
+    }
+
+    @ViewBuilder
+    private func cones(_ view: FiringView) -> some View {
+        if let cones = view.cones {
+            Section { GoRow(title: cones.title, detail: cones.detail, place: .editor(cones.editor, id: screen.id)) }
+        }
     }
 
     @ViewBuilder

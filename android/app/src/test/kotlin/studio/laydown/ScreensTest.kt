@@ -260,7 +260,7 @@ class ScreensTest(private val look: Look) {
     fun unweighed() = screen("sheet-piece", Pottery::loading) {
         firing()
         touch("Add pieces that were not weighed")
-        until("How many")
+        await("how many") { scrollTo("How many") }
     }
 
     @Test

@@ -65,16 +65,12 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             if (firing.lookLabel.isNotEmpty()) putButton(R.layout.main_button, firing.lookLabel) { host.go(Place(PageKind.LOOK, firingId)) }
             firing.notes.forEach { putNote(it) }
             if (firing.before.isNotEmpty()) putBefore(firing.before)
+            // Cones are placed once the ware stands; after the firing they are read first.
+            if (!firing.isLoading) putCones(firing)
             if (firing.waiting.isNotEmpty()) putWaiting(firing)
-            if (firing.addLabel.isNotEmpty()) {
-                put<View>(R.layout.gap)
-                putButton(R.layout.add, firing.addLabel) { host.go(Place.editor(EditorKind.PIECE, subject = firingId)) }
-            }
+            if (firing.isLoading) putAdd(firing)
             firing.shelves.forEach { putShelf(it) }
-            firing.cones?.let { cones ->
-                put<View>(R.layout.gap)
-                put<ViewGroup>(R.layout.card).putRow(cones.title, cones.detail, R.drawable.ic_on) { host.go(Place.editor(cones.editor, firingId)) }
-            }
+            if (firing.isLoading) putCones(firing) else putAdd(firing)
             if (firing.pieces.isNotEmpty()) putPieces(firing)
             putButton(R.layout.add, firing.next) { askNext(firing) }
             put<View>(R.layout.gap)
@@ -91,6 +87,18 @@ class FiringPage(host: MainActivity, private val firingId: String) : ColumnPage(
             }
             if (firing.earlier.isNotEmpty()) putEarlier(firing.earlier)
         }
+    }
+
+    private fun ViewGroup.putCones(firing: FiringView) {
+        val cones = firing.cones ?: return
+        put<View>(R.layout.gap)
+        put<ViewGroup>(R.layout.card).putRow(cones.title, cones.detail, R.drawable.ic_on) { host.go(Place.editor(cones.editor, firingId)) }
+    }
+
+    private fun ViewGroup.putAdd(firing: FiringView) {
+        if (firing.addLabel.isEmpty()) return
+        put<View>(R.layout.gap)
+        putButton(R.layout.add, firing.addLabel) { host.go(Place.editor(EditorKind.PIECE, subject = firingId)) }
     }
 
     private fun ViewGroup.putBefore(ticks: List<ChecklistItem>) {
