@@ -122,7 +122,8 @@ fn much_gone_at_once() {
         assert!(done.saved >= before && done.saved + done.lost <= most, "{done:?}");
         before = done.saved;
     }
-    assert!(before > most * 8 / 10, "{before} of {most} from nine tenths of the file");
+    // The newest events lie at the end, more to a page there than on others.
+    assert!(before > most * 3 / 4, "{before} of {most} from nine tenths of the file");
     // Random pages, ever more of them.
     for gone in [2, 5, 20, 60] {
         let mut rng = Rng::with_seed(gone);

@@ -56,7 +56,7 @@ pub(super) fn pot(picture: &Picture) -> Result<(Ground, Mask), PhotoError> {
     let grain = sorted[sorted.len() * 7 / 10].max(1.5);
     let first = Ground::learning(&coarse);
     if first.noise.light > BUSIEST || first.noise.colour > BUSIEST {
-        return Err(PhotoError::Busy);
+        return Err(if is_busy(picture) { PhotoError::Busy } else { PhotoError::CutOff });
     }
     let part = first.cut(&coarse, &edges, grain);
     let ground = first.beside(&coarse, &part);

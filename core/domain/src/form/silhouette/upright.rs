@@ -379,8 +379,9 @@ fn stretches(out: &[f64]) -> Vec<bool> {
     while at < out.len() {
         let end = (at..out.len()).find(|&place| out[place] <= HANDLE).unwrap_or(out.len());
         let most = out[at..end].iter().copied().fold(0.0, f64::max);
-        // What stands out at the ground alone is a shadow.
-        if end - at >= least && most > OUT && end as f64 > SHADOW * STEPS as f64 {
+        // What stands out at the ground alone is a shadow, and at the rim alone the arc in which it is seen.
+        let is_wall = end as f64 > SHADOW * STEPS as f64 && (at as f64) < (1.0 - END) * STEPS as f64;
+        if end - at >= least && most > OUT && is_wall {
             let from = (0..at).rev().find(|&place| out[place] < ROOT).map_or(0, |place| place + 1);
             let to = (end..out.len()).find(|&place| out[place] < ROOT).unwrap_or(out.len());
             saved[from.saturating_sub(room)..(to + room).min(out.len())].fill(true);
