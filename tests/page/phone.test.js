@@ -123,7 +123,7 @@ test('a photograph given to the page reaches the form', async () => {
 
 test('a load is fired, and each piece photographed beside its record', async (t) => {
   await phone.tap('Kiln');
-  await phone.tap('Firing 1: cone 6, Garden kiln');
+  await phone.tap('Firing 3: cone 6, Garden kiln');
   await phone.shows('Being loaded');
   await phone.reachAndTap('Mark as fired');
   await phone.tap('Yes');
