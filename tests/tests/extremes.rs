@@ -596,7 +596,6 @@ fn outlines_from_photographs() {
             unlike: 0.0,
             sure: Sureness::Sure,
             unclear: 0.0,
-            unclear_foot: 0.0,
             foot_arc: None,
             rim_arc: None,
             focal: None,

@@ -71,7 +71,11 @@ pub fn opened(bytes: &[u8], most_pixels: u64) -> Result<impl ImageDecoder, Undec
 /// The picture as it lies in the file, and how it is to be turned: turning it makes a second one, so that it is made small
 /// before.
 pub fn decode(bytes: &[u8], most_pixels: u64) -> Result<(DynamicImage, Orientation), Undecodable> {
-    let mut decoder = opened(bytes, most_pixels)?;
+    unpacked(opened(bytes, most_pixels)?)
+}
+
+/// The same of a picture that was opened.
+pub fn unpacked(mut decoder: impl ImageDecoder) -> Result<(DynamicImage, Orientation), Undecodable> {
     let orientation = decoder.orientation().map_err(undecodable)?;
     Ok((DynamicImage::from_decoder(decoder).map_err(undecodable)?, orientation))
 }

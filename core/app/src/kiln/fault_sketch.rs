@@ -77,7 +77,7 @@ fn sketch(fault: Fault) -> Part {
         Fault::Stuck => pot(&[dressed(), glaze(&[(0.3, 0.52), (0.7, 0.52), (0.78, 0.64), (0.22, 0.64)])]),
         Fault::Warped => {
             let leaning = [(0.24, 0.2), (0.72, 0.08), (0.68, SHELF), (0.32, SHELF)];
-            [area(Ink::Glazed, &leaning), outline(&leaning), line(Ink::Guide, &[(0.18, 0.14), (0.82, 0.14)]), shelf()]
+            [shape(Ink::Glazed, &leaning), outline(&leaning), shape(Ink::Guide, &[(0.18, 0.14), (0.82, 0.14)]), shelf()]
                 .concat()
         }
         Fault::Cracked => pot(&[dressed(), crack(&[(0.48, 0.1), (0.52, 0.2), (0.47, 0.28), (0.51, 0.36)])]),
@@ -95,11 +95,11 @@ fn sketch(fault: Fault) -> Part {
                 (0.32, SHELF),
             ];
             [
-                area(Ink::Glazed, &bitten),
+                shape(Ink::Glazed, &bitten),
                 outline(&bitten),
                 shelf(),
-                area(Ink::Clay, &[(0.39, 0.64), (0.43, 0.57), (0.46, 0.64)]),
-                area(Ink::Clay, &[(0.53, 0.64), (0.57, 0.56), (0.6, 0.64)]),
+                shape(Ink::Clay, &[(0.39, 0.64), (0.43, 0.57), (0.46, 0.64)]),
+                shape(Ink::Clay, &[(0.53, 0.64), (0.57, 0.56), (0.6, 0.64)]),
             ]
             .concat()
         }
@@ -115,7 +115,7 @@ fn sketch(fault: Fault) -> Part {
                 (0.94, SURFACE),
                 (0.94, BACK),
             ];
-            [area(Ink::Clay, &swollen), outline(&swollen), bubble(0.5, 0.36, 0.1)].concat()
+            [shape(Ink::Clay, &swollen), outline(&swollen), bubble(0.5, 0.36, 0.1)].concat()
         }
         Fault::Thin => wall(&[glaze(&[(0.06, SURFACE), (0.06, 0.37), (0.94, 0.37), (0.94, SURFACE)])]),
         Fault::Dry => wall(&[glaze(&rough())]),
@@ -123,8 +123,8 @@ fn sketch(fault: Fault) -> Part {
         Fault::Pooling => {
             let bowl = [(0.1, 0.16), (0.2, 0.42), (0.36, 0.56), (0.64, 0.56), (0.8, 0.42), (0.9, 0.16)];
             [
-                area(Ink::Glazed, &[(0.16, 0.32), (0.2, 0.42), (0.36, 0.56), (0.64, 0.56), (0.8, 0.42), (0.84, 0.32)]),
-                line(Ink::Line, &bowl),
+                shape(Ink::Glazed, &[(0.16, 0.32), (0.2, 0.42), (0.36, 0.56), (0.64, 0.56), (0.8, 0.42), (0.84, 0.32)]),
+                shape(Ink::Line, &bowl),
                 shelf(),
             ]
             .concat()
@@ -166,7 +166,7 @@ fn sketch(fault: Fault) -> Part {
             disc(Ink::Bisque, 0.55, 0.36, 0.14),
             disc(Ink::Bisque, 0.66, 0.28, 0.08),
         ]),
-        Fault::Blushing => face(&[area(Ink::Overlap, &[(0.5, 0.1), (0.86, 0.1), (0.86, 0.6), (0.62, 0.6)])]),
+        Fault::Blushing => face(&[shape(Ink::Overlap, &[(0.5, 0.1), (0.86, 0.1), (0.86, 0.6), (0.62, 0.6)])]),
         Fault::Speck => face(&[
             disc(Ink::Clay, 0.36, 0.26, 0.035),
             disc(Ink::Clay, 0.6, 0.4, 0.045),
@@ -181,20 +181,17 @@ fn spots(corners: &[At]) -> Vec<Spot> {
     corners.iter().map(|&(x, y)| Spot { x, y }).collect()
 }
 
-fn area(ink: Ink, corners: &[At]) -> Part {
-    vec![Shape::of(ink, spots(corners))]
-}
-
-fn line(ink: Ink, corners: &[At]) -> Part {
+/// A line, or an area: the ink says which.
+fn shape(ink: Ink, corners: &[At]) -> Part {
     vec![Shape::of(ink, spots(corners))]
 }
 
 fn outline(corners: &[At]) -> Part {
-    line(Ink::Line, &[corners, &corners[..1]].concat())
+    shape(Ink::Line, &[corners, &corners[..1]].concat())
 }
 
 fn crack(corners: &[At]) -> Part {
-    line(Ink::Line, corners)
+    shape(Ink::Line, corners)
 }
 
 fn disc(ink: Ink, x: f64, y: f64, radius: f64) -> Part {
@@ -211,7 +208,7 @@ fn bubble(x: f64, y: f64, radius: f64) -> Part {
 }
 
 fn glaze(corners: &[At]) -> Part {
-    [area(Ink::Glazed, corners), outline(corners)].concat()
+    [shape(Ink::Glazed, corners), outline(corners)].concat()
 }
 
 /// The whole wall, evenly glazed.
@@ -222,13 +219,13 @@ fn coat() -> Part {
 /// A narrow hole through the glaze, down to the clay.
 fn hole(x: f64, half: f64) -> Part {
     let corners = [(x - half, GLAZE), (x - half, SURFACE), (x + half, SURFACE), (x + half, GLAZE)];
-    [area(Ink::Bisque, &corners), outline(&corners)].concat()
+    [shape(Ink::Bisque, &corners), outline(&corners)].concat()
 }
 
 /// A hollow that does not reach the clay.
 fn pit(x: f64) -> Part {
     let corners = [(x - 0.06, GLAZE), (x, 0.33), (x + 0.06, GLAZE)];
-    [area(Ink::Bisque, &corners), line(Ink::Line, &corners)].concat()
+    [shape(Ink::Bisque, &corners), shape(Ink::Line, &corners)].concat()
 }
 
 /// Powder that has not melted.
@@ -253,7 +250,7 @@ fn net(ink: Ink) -> Part {
         &[(0.62, 0.1), (0.58, 0.2), (0.62, 0.48), (0.7, 0.6)],
     ]
     .iter()
-    .flat_map(|corners| line(ink, corners))
+    .flat_map(|corners| shape(ink, corners))
     .collect()
 }
 
@@ -262,7 +259,7 @@ fn strokes(slant: f64) -> Part {
     (0..4)
         .flat_map(|stroke| {
             let y = 0.2 + 0.1 * f64::from(stroke);
-            line(if slant > 0.0 { Ink::Line } else { Ink::Guide }, &[(0.26, y + slant / 2.0), (0.74, y - slant / 2.0)])
+            shape(if slant > 0.0 { Ink::Line } else { Ink::Guide }, &[(0.26, y + slant / 2.0), (0.74, y - slant / 2.0)])
         })
         .collect()
 }
@@ -270,19 +267,19 @@ fn strokes(slant: f64) -> Part {
 /// A wall cut through, with what lies on it.
 fn wall(on_it: &[Part]) -> Part {
     let clay = [(WALL[0], SURFACE), (WALL[1], SURFACE), (WALL[1], BACK), (WALL[0], BACK)];
-    [area(Ink::Clay, &clay), outline(&clay), on_it.concat()].concat()
+    [shape(Ink::Clay, &clay), outline(&clay), on_it.concat()].concat()
 }
 
 /// A piece of a glazed face, with what is seen on it.
 fn face(on_it: &[Part]) -> Part {
     let edge = [(0.14, 0.1), (0.86, 0.1), (0.86, 0.6), (0.14, 0.6)];
-    [area(Ink::Glazed, &edge), on_it.concat(), outline(&edge)].concat()
+    [shape(Ink::Glazed, &edge), on_it.concat(), outline(&edge)].concat()
 }
 
 /// A bare pot on its shelf, with what is on it.
 fn pot(on_it: &[Part]) -> Part {
     let clay = [(0.3, 0.1), (0.7, 0.1), (0.67, SHELF), (0.33, SHELF)];
-    [area(Ink::Bisque, &clay), outline(&clay), shelf(), on_it.concat()].concat()
+    [shape(Ink::Bisque, &clay), outline(&clay), shelf(), on_it.concat()].concat()
 }
 
 /// The glaze of a pot as it should be.
@@ -291,7 +288,7 @@ fn dressed() -> Part {
 }
 
 fn shelf() -> Part {
-    line(Ink::Line, &[(0.06, 0.65), (0.94, 0.65)])
+    shape(Ink::Line, &[(0.06, 0.65), (0.94, 0.65)])
 }
 
 #[cfg(test)]

@@ -18,6 +18,48 @@ impl Grid {
         let below = (y + 1 < height).then_some(at + width);
         [left, right, above, below].into_iter().flatten()
     }
+
+    /// What hangs together of the places that count.
+    pub(super) fn components(self, counts: impl Fn(usize) -> bool) -> Components {
+        let mut label = vec![NONE; self.width * self.height];
+        let mut sizes = Vec::new();
+        for start in 0..label.len() {
+            let (mut size, mut waiting) = (0, vec![start]);
+            while let Some(at) = waiting.pop() {
+                if counts(at) && label[at] == NONE {
+                    label[at] = sizes.len();
+                    size += 1;
+                    waiting.extend(self.neighbours(at));
+                }
+            }
+            if size > 0 {
+                sizes.push(size);
+            }
+        }
+        Components { label, sizes }
+    }
+}
+
+/// The label of a place that belongs to no component.
+const NONE: usize = usize::MAX;
+
+/// Parts of a grid that do not touch one another.
+pub(super) struct Components {
+    label: Vec<usize>,
+    /// Places of each.
+    pub(super) sizes: Vec<usize>,
+}
+
+impl Components {
+    /// The one with the most places.
+    pub(super) fn largest(&self) -> Option<usize> {
+        (0..self.sizes.len()).max_by_key(|part| self.sizes[*part])
+    }
+
+    /// Whether a place belongs to this one.
+    pub(super) fn has(&self, part: usize, at: usize) -> bool {
+        self.label[at] == part
+    }
 }
 
 /// Rounds after which a cut hardly changes.

@@ -133,23 +133,9 @@ fn without_whiskers(grid: Grid, inside: &[bool]) -> Vec<bool> {
         near(y, height).flat_map(move |y| near(x, width).map(move |x| y * width + x))
     };
     let thick: Vec<bool> = (0..inside.len()).map(|at| around(at).all(|near| inside[near])).collect();
-    let (mut label, mut best) = (vec![0u32; inside.len()], (0usize, 0u32));
-    for start in 0..inside.len() {
-        if !thick[start] || label[start] != 0 {
-            continue;
-        }
-        let name = start as u32 + 1;
-        let (mut size, mut waiting) = (0, vec![start]);
-        while let Some(at) = waiting.pop() {
-            if thick[at] && label[at] == 0 {
-                label[at] = name;
-                size += 1;
-                waiting.extend(grid.neighbours(at));
-            }
-        }
-        best = best.max((size, name));
-    }
-    (0..inside.len()).map(|at| inside[at] && around(at).any(|near| label[near] == best.1 && thick[near])).collect()
+    let parts = grid.components(|at| thick[at]);
+    let Some(largest) = parts.largest() else { return vec![false; inside.len()] };
+    (0..inside.len()).map(|at| inside[at] && around(at).any(|near| parts.has(largest, near))).collect()
 }
 
 /// Where the first and the last place of a row lie.
@@ -246,37 +232,16 @@ fn steepness(coarse: &Coarse) -> Vec<f32> {
 /// The largest thing that is not ground, with what it encloses.
 fn largest(grid: Grid, part: &[f32]) -> Result<Vec<bool>, PhotoError> {
     let Grid { width, height } = grid;
-    let mut label = vec![0u32; width * height];
-    let mut sizes = vec![0usize];
-    for start in 0..width * height {
-        if part[start] <= 0.5 || label[start] != 0 {
-            continue;
-        }
-        let name = sizes.len() as u32;
-        let mut size = 0;
-        let mut waiting = vec![start];
-        while let Some(at) = waiting.pop() {
-            if part[at] <= 0.5 || label[at] != 0 {
-                continue;
-            }
-            label[at] = name;
-            size += 1;
-            waiting.extend(grid.neighbours(at));
-        }
-        sizes.push(size);
-    }
-    let (name, size) = sizes.iter().copied().enumerate().max_by_key(|(_, size)| *size).unwrap_or_default();
-    let share = size as f64 / (width * height) as f64;
-    let others: Vec<usize> = sizes
-        .iter()
-        .enumerate()
-        .filter(|(other, size)| *other != name && **size as f64 / (width * height) as f64 > LEAST_THING)
-        .map(|(_, other)| *other)
-        .collect();
+    let things = grid.components(|at| part[at] > 0.5);
+    let share_of = |size: usize| size as f64 / (width * height) as f64;
+    let Some(pot) = things.largest() else { return Err(PhotoError::Nothing) };
+    let (size, share) = (things.sizes[pot], share_of(things.sizes[pot]));
+    let is_other = |thing: &usize| *thing != pot && share_of(things.sizes[*thing]) > LEAST_THING;
+    let others: Vec<usize> = (0..things.sizes.len()).filter(is_other).map(|thing| things.sizes[thing]).collect();
     if share < LEAST_POT {
         return Err(if share < LEAST_THING { PhotoError::Nothing } else { PhotoError::TooFar });
     }
-    let inside: Vec<bool> = label.iter().map(|label| *label as usize == name).collect();
+    let inside: Vec<bool> = (0..width * height).map(|at| things.has(pot, at)).collect();
     let is_near_edge = |at: usize| {
         let (x, y) = (at % width, at / width);
         x.min(y).min(width - 1 - x).min(height - 1 - y) < EDGE

@@ -129,9 +129,6 @@ pub struct Trace {
     /// Which part of the edge hardly differs from what lies beside it: of the whole edge.
     #[serde(default)]
     pub unclear: f64,
-    /// The same of the edge near the ground, where shadows cling.
-    #[serde(default)]
-    pub unclear_foot: f64,
     /// The arc of the foot, where it is seen: from how far above the lens looks.
     #[serde(default)]
     pub foot_arc: Option<EndArc>,

@@ -109,7 +109,6 @@ pub(super) fn follow(picture: &Picture, ground: &Ground, mask: &Mask) -> Result<
         unlike: halves.unlike,
         sure,
         unclear: (unclear * 1e3).round() / 1e3,
-        unclear_foot: (unclear_foot * 1e3).round() / 1e3,
         foot_arc: upright.foot.map(|arc| whole(arc, picture.step)),
         focal: picture.focal,
         rim_arc: arcs::of_rim(&upright.turned(&edge, centre), &upright).map(|arc| whole(arc, picture.step)),

@@ -7,7 +7,7 @@ use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, Rgb, Rgb32FImage};
 
 use super::PhotoError;
-use crate::decode::{Undecodable, decode, opened, upright};
+use crate::decode::{Undecodable, decode, opened, unpacked, upright};
 
 /// The most pixels of a photograph.
 const MOST_PIXELS: u64 = 50_000_000;
@@ -70,12 +70,13 @@ impl From<Undecodable> for PhotoError {
 
 /// Reads a JPEG or PNG, upright and small.
 pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
-    let (picture, orientation) = decode(bytes, MOST_PIXELS)?;
+    let mut decoder = opened(bytes, MOST_PIXELS)?;
+    let focal = focal(&mut decoder);
+    let (picture, orientation) = unpacked(decoder)?;
     let (shorter, longer) = (picture.width().min(picture.height()), picture.width().max(picture.height()));
     if shorter < FEWEST || longer / shorter > MOST_STRETCH {
         return Err(PhotoError::TooSmall);
     }
-    let focal = focal(bytes, picture.width(), picture.height());
     let step = longer.div_ceil(LONGEST).max(1);
     let mut small = DynamicImage::ImageRgb32F(shrink(&picture, step, orientation));
     let whole = upright(picture.width(), picture.height(), orientation);
@@ -91,8 +92,9 @@ pub(super) fn read(bytes: &[u8]) -> Result<Picture, PhotoError> {
 /// none, and where the picture is no whole frame of a camera, as one that was cropped.
 ///
 /// Source: CIPA DC-008 (Exif 2.32), tag 0xA405 FocalLengthIn35mmFilm; diagonals: CIPA DCG-001.
-fn focal(bytes: &[u8], width: u32, height: u32) -> Option<f64> {
-    let raw = opened(bytes, MOST_PIXELS).ok()?.exif_metadata().ok()??;
+fn focal(decoder: &mut impl ImageDecoder) -> Option<f64> {
+    let (width, height) = decoder.dimensions();
+    let raw = decoder.exif_metadata().ok()??;
     let exif = exif::Reader::new().read_raw(raw).ok()?;
     let number = |tag| exif.get_field(tag, exif::In::PRIMARY).and_then(|field| field.value.get_uint(0));
     let focal = f64::from(number(exif::Tag::FocalLengthIn35mmFilm)?);
