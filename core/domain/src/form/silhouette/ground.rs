@@ -1,6 +1,8 @@
 //! What the ground behind and under a pot looks like: its colours are carried inwards from the picture's border, along the line
 //! between wall and table.
 
+use nalgebra::{SMatrix, SVector};
+
 use super::cut::{Grid, least_cut};
 use super::picture::Picture;
 
@@ -144,10 +146,11 @@ impl Ground {
                     less(middle(near.iter().copied()), along(x as f32, (from + tall / 2) as f32))
                 })
                 .collect();
-            // A piece that runs out of the picture is no ground.
-            let usual = middle(mends.iter().copied());
-            let is_ground = |mend: Colour| dot(less(mend, usual), less(mend, usual)).sqrt() < MOST_MEND;
-            mends.into_iter().map(|mend| if is_ground(mend) { mend } else { usual }).collect()
+            // A piece that runs out of the picture is no ground, and light that falls off to the sides is.
+            let usual = parabola(&mends);
+            let is_ground = |mend: Colour, usual: Colour| dot(less(mend, usual), less(mend, usual)).sqrt() < MOST_MEND;
+            let kept = mends.into_iter().zip(usual);
+            kept.map(|(mend, usual)| if is_ground(mend, usual) { mend } else { usual }).collect()
         };
         let (above, below) = (mended(1), mended(height - tall - 1));
         let bare: Vec<Colour> = (0..height)
@@ -327,6 +330,33 @@ impl Ground {
         let border: Vec<f32> = edges.iter().map(|edge| border(*edge, grain)).collect();
         least_cut(self.grid, &cost, &border)
     }
+}
+
+/// The parabola through most of these, at each of them: what lies far from it hardly counts.
+fn parabola(colours: &[Colour]) -> Vec<Colour> {
+    let last = (colours.len() - 1).max(1) as f32;
+    let place = |at: usize| {
+        let x = 2.0 * at as f32 / last - 1.0;
+        SVector::from([1.0, x, x * x])
+    };
+    let usual = middle(colours.iter().copied());
+    let mut fit = vec![usual; colours.len()];
+    for _ in 0..8 {
+        let mut normal = SMatrix::<f32, 3, 3>::zeros();
+        let mut sums = [SVector::<f32, 3>::zeros(); 3];
+        for (at, (colour, fit)) in colours.iter().zip(&fit).enumerate() {
+            let off = less(*colour, *fit);
+            let weight = 1.0 / (1.0 + dot(off, off) / (MOST_MEND * MOST_MEND / 9.0));
+            normal += weight * place(at) * place(at).transpose();
+            for (sum, value) in sums.iter_mut().zip(colour) {
+                *sum += weight * *value * place(at);
+            }
+        }
+        let Some(solver) = normal.cholesky() else { return fit };
+        let factors = sums.map(|sum| solver.solve(&sum));
+        fit = (0..colours.len()).map(|at| factors.map(|factors| factors.dot(&place(at)))).collect();
+    }
+    fit
 }
 
 /// How far these stray: the median times 1.48.

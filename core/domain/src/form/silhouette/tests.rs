@@ -128,6 +128,19 @@ fn a_focal_length_that_the_camera_noted_stands_for_the_distance() {
 }
 
 #[test]
+fn light_that_falls_off_to_the_sides_is_no_piece_that_runs_out_of_the_picture() {
+    let mut lit = drawn(cup(0.0));
+    for (x, _, pixel) in lit.enumerate_pixels_mut() {
+        let light = 1.0 - (f64::from(x) - 400.0).abs() / 1_600.0;
+        pixel.0 = pixel.0.map(|colour| (f64::from(colour) * light) as u8);
+    }
+    let height = KnownSize::Height(mm(90.0));
+    let area = |trace: Trace| revolve::swept_area(&line(&trace.profile(&height, FAR).unwrap().fine));
+    let found = trace(&encoded(&lit, ImageFormat::Png)).unwrap();
+    assert_relative_eq!(area(found), area(trace(&png(cup(0.0))).unwrap()), max_relative = 0.01);
+}
+
+#[test]
 fn a_phone_held_a_little_aslant_is_put_right_and_more_is_refused() {
     for tilt in [-4.0, -1.5, 4.0] {
         let trace = trace(&png(cup(tilt))).unwrap();
