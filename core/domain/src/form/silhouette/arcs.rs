@@ -13,6 +13,8 @@ const FOLLOWED: f64 = 0.75;
 /// A foot's arc is looked for in so many columns on either side of the axis, so far apart as a part of its half width.
 const COLUMNS: i32 = 10;
 const APART: f64 = 0.065;
+/// Pixels from one place of a column to the next at which its edges are looked at.
+const TABLE_STEP: f64 = 0.125;
 /// How far below and above the end of the edge it is looked for, as a part of the height, and how deep it is at most, as a part
 /// of its half width.
 const BELOW: f64 = 0.2;
@@ -100,16 +102,23 @@ pub(super) struct Foot {
 pub(super) fn of_foot(upright: &Upright, sharpness: impl Fn(f64, f64) -> f32) -> Option<Foot> {
     let beyond = STEPS / 20;
     let half = (upright.axis - upright.left[beyond]).min(upright.right[beyond] - upright.axis);
-    let score = |end: f64, sagitta: f64| {
-        let columns = (-COLUMNS..=COLUMNS).map(|column| APART * f64::from(column));
-        let clear = columns.map(|across| {
-            let sharp = sharpness(across * half, end - sagitta * (1.0 - (1.0 - across * across).sqrt()));
-            f64::from(sharp / (sharp + CLEAR))
-        });
-        clear.sum::<f64>() / f64::from(2 * COLUMNS + 1)
-    };
     let (below, above) = ((BELOW * upright.height()) as i32, (ABOVE * upright.height()) as i32);
     let deepest = (DEEPEST * half) as i32;
+    let columns: Vec<Column> = (-COLUMNS..=COLUMNS)
+        .map(|column| {
+            let across = APART * f64::from(column);
+            let depth = 1.0 - (1.0 - across * across).sqrt();
+            let highest = upright.bottom - f64::from(above) - f64::from(deepest) * depth - 1.0;
+            let lowest = upright.bottom + f64::from(below) + 3.0;
+            let count = ((lowest - highest) / TABLE_STEP) as usize + 2;
+            let clear = (0..count).map(|at| sharpness(across * half, highest + TABLE_STEP * at as f64));
+            Column { depth, highest, clear: clear.map(|sharp| sharp / (sharp + CLEAR)).collect() }
+        })
+        .collect();
+    let score = |end: f64, sagitta: f64| {
+        let clear = columns.iter().map(|column| column.clear_at(end - sagitta * column.depth));
+        f64::from(clear.sum::<f32>()) / columns.len() as f64
+    };
     let sharpest: Vec<Candidate> = (-below..=above)
         .filter_map(|up| {
             let end = upright.bottom - f64::from(up);
@@ -127,6 +136,24 @@ pub(super) fn of_foot(upright: &Upright, sharpness: impl Fn(f64, f64) -> f32) ->
     let Candidate { end, sagitta, score } = sharpest[at];
     let arc = (score > SHARP_ARC).then_some(EndArc { sagitta, half, stray: 0.5 });
     (score > SHARP).then_some(Foot { end, arc })
+}
+
+/// How clear the edges are down one column of the picture.
+struct Column {
+    /// How far up an arc whose depth is 1 has come here.
+    depth: f64,
+    highest: f64,
+    /// 0 to 1, from the highest place down.
+    clear: Vec<f32>,
+}
+
+impl Column {
+    fn clear_at(&self, y: f64) -> f32 {
+        let place = ((y - self.highest) / TABLE_STEP).clamp(0.0, (self.clear.len() - 2) as f64);
+        let before = place as usize;
+        let (here, next) = (self.clear[before], self.clear[before + 1]);
+        here + (place - before as f64) as f32 * (next - here)
+    }
 }
 
 /// An arc that a foot may have.

@@ -77,27 +77,35 @@ pub(super) fn least_cut(grid: Grid, cost: &[f32], border: &[f32]) -> Vec<f32> {
     let Grid { width, height } = grid;
     let mut part: Vec<f32> = cost.iter().map(|cost| if *cost < 0.0 { 1.0 } else { 0.0 }).collect();
     let mut ahead = part.clone();
-    let mut flow = vec![(0.0f32, 0.0f32); part.len()];
+    // What flows to the right of each place and below it; over the grid's edge nothing does.
+    let (mut across, mut down) = (vec![0.0f32; part.len()], vec![0.0f32; part.len()]);
+    let nothing = vec![0.0f32; width];
     for _ in 0..ROUNDS {
         for y in 0..height {
+            let row = y * width..(y + 1) * width;
+            let here = &ahead[row.clone()];
+            let below = if y + 1 < height { &ahead[row.end..row.end + width] } else { here };
+            let (across, down, border) = (&mut across[row.clone()], &mut down[row.clone()], &border[row]);
             for x in 0..width {
-                let at = y * width + x;
-                let right = if x + 1 < width { ahead[at + 1] - ahead[at] } else { 0.0 };
-                let down = if y + 1 < height { ahead[at + width] - ahead[at] } else { 0.0 };
-                let (across, along) = (flow[at].0 + STEP * right, flow[at].1 + STEP * down);
-                let shrink = (across.hypot(along) / border[at]).max(1.0);
-                flow[at] = (across / shrink, along / shrink);
+                let right = if x + 1 < width { here[x + 1] } else { here[x] };
+                let (to_right, to_below) =
+                    (across[x] + STEP * (right - here[x]), down[x] + STEP * (below[x] - here[x]));
+                let length = (to_right * to_right + to_below * to_below).sqrt();
+                let kept = (border[x] / length).min(1.0);
+                (across[x], down[x]) = (to_right * kept, to_below * kept);
             }
         }
         for y in 0..height {
+            let row = y * width..(y + 1) * width;
+            let above = if y > 0 { &down[row.start - width..row.start] } else { &nothing[..] };
+            let (across, down, cost) = (&across[row.clone()], &down[row.clone()], &cost[row.clone()]);
+            let (part, ahead) = (&mut part[row.clone()], &mut ahead[row]);
             for x in 0..width {
-                let at = y * width + x;
-                let before = if x > 0 { flow[at - 1].0 } else { 0.0 };
-                let above = if y > 0 { flow[at - width].1 } else { 0.0 };
-                let spread = flow[at].0 - before + flow[at].1 - above;
-                let now = (part[at] + STEP * (spread - cost[at])).clamp(0.0, 1.0);
-                ahead[at] = 2.0 * now - part[at];
-                part[at] = now;
+                let before = if x > 0 { across[x - 1] } else { 0.0 };
+                let spread = across[x] - before + down[x] - above[x];
+                let now = (part[x] + STEP * (spread - cost[x])).clamp(0.0, 1.0);
+                ahead[x] = 2.0 * now - part[x];
+                part[x] = now;
             }
         }
     }
