@@ -13,12 +13,6 @@ add-first = { $kind ->
 }
 saved = Guardado.
 is-saved = Guardado: { $name }.
-is-archived = Archivado: { $name }.
-firing-removed = Cocción quitada.
-piece-removed = La pieza está quitada.
-piece-was-fired = Esta pieza se miró después de una cocción, así que se queda.
-control-archived = Pieza de referencia archivada.
-cannot-be-removed = Esto no se puede quitar.
 nothing-to-save = Aquí no hay nada que guardar.
 write-here = { $field }: escribir algo aquí.
 type-here = { $field }: escribirlo aquí.

@@ -13,12 +13,6 @@ add-first = { $kind ->
 }
 saved = Enregistré.
 is-saved = « { $name } » : enregistré.
-is-archived = « { $name } » : archivé.
-firing-removed = La cuisson est supprimée.
-piece-removed = La pièce est supprimée.
-piece-was-fired = Vous avez regardé cette pièce après une cuisson : elle reste.
-control-archived = La pièce témoin est archivée.
-cannot-be-removed = Impossible de supprimer cela.
 nothing-to-save = Il n’y a rien à enregistrer ici.
 write-here = { $field } : à écrire ici.
 type-here = { $field } : à saisir ici.
