@@ -100,7 +100,10 @@ fn coats_that_run_short_with_nothing_new_say_so() {
     bench.poured_off(&net(""), 0, &STEADY);
     bench.poured_off(&net(""), 8, &[-0.06, -0.05, -0.07, -0.06, -0.06]);
     let words = bench.section("Coats against aims").unwrap().words;
-    assert!(words.starts_with("Starting today: 5 coats average 6% short of the aim. Nothing new around then"), "{words}");
+    assert!(
+        words.starts_with("Starting today: 5 coats average 6% short of the aim. Nothing new around then"),
+        "{words}"
+    );
 }
 
 #[test]

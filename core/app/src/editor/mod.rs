@@ -39,8 +39,8 @@ use super::draft::{self, Draft, made_by};
 use super::evidence::{parse_id, style};
 use super::{CommandResult, Note, Now, Result, Studio, StudioError};
 use laydown_domain::units::Style;
-use laydown_store::entity::{self, Entity};
 use laydown_store::Transaction;
+use laydown_store::entity::{self, Entity};
 
 /// Which editor.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, uniffi::Enum)]
