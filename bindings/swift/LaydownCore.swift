@@ -4465,6 +4465,10 @@ public struct BackupView: Equatable, Hashable {
      * The journal, for other programs.
      */
     public var journal: Export
+    /**
+     * Whether restoring comes first on the page, since there is no studio here yet.
+     */
+    public var restoreFirst: Bool
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -4495,7 +4499,10 @@ public struct BackupView: Equatable, Hashable {
          */tables: [Export], 
         /**
          * The journal, for other programs.
-         */journal: Export) {
+         */journal: Export, 
+        /**
+         * Whether restoring comes first on the page, since there is no studio here yet.
+         */restoreFirst: Bool) {
         self.intro = intro
         self.last = last
         self.name = name
@@ -4505,6 +4512,7 @@ public struct BackupView: Equatable, Hashable {
         self.place = place
         self.tables = tables
         self.journal = journal
+        self.restoreFirst = restoreFirst
     }
 
     
@@ -4531,7 +4539,8 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
                 byItself: FfiConverterString.read(from: &buf), 
                 place: FfiConverterString.read(from: &buf), 
                 tables: FfiConverterSequenceTypeExport.read(from: &buf), 
-                journal: FfiConverterTypeExport.read(from: &buf)
+                journal: FfiConverterTypeExport.read(from: &buf), 
+                restoreFirst: FfiConverterBool.read(from: &buf)
         )
     }
 
@@ -4545,6 +4554,7 @@ public struct FfiConverterTypeBackupView: FfiConverterRustBuffer {
         FfiConverterString.write(value.place, into: &buf)
         FfiConverterSequenceTypeExport.write(value.tables, into: &buf)
         FfiConverterTypeExport.write(value.journal, into: &buf)
+        FfiConverterBool.write(value.restoreFirst, into: &buf)
     }
 }
 

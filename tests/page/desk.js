@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { readFile } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
@@ -10,9 +11,9 @@ import { chromium } from 'playwright-core';
 const PHONE = fileURLToPath(new URL('../../tools/phone', import.meta.url));
 const UP_MS = 60_000;
 
-/** Starts the desk with its data in `folder`; resolves once it has printed its address. */
-export async function startDesk(folder) {
-  const desk = spawn(PHONE, ['--port', '0', '--data', folder], { stdio: ['ignore', 'pipe', 'pipe'] });
+/** Starts the desk with its data in `folder`, with the sample studio unless told `--empty`; resolves once it has printed its address. */
+export async function startDesk(folder, ...more) {
+  const desk = spawn(PHONE, ['--port', '0', '--data', folder, ...more], { stdio: ['ignore', 'pipe', 'pipe'] });
   const heard = [];
   desk.stderr.on('data', (bytes) => heard.push(bytes.toString()));
   const address = await new Promise((found, failed) => {
@@ -129,10 +130,25 @@ export class Phone {
     await this.tap(text);
   }
 
-  /** Gives a file to the app once it waits for a picture. */
+  /** Gives a file to the app once it waits for a picture or another file. */
   async give(name, mimeType, buffer) {
-    await this.page.getByText(/^The app (opens the camera|asks for a picture)\.$/).waitFor();
-    await this.page.getByLabel('Photograph').setInputFiles({ name, mimeType, buffer });
+    await this.page.getByText(/^The app (opens the camera|asks for a (picture|file))\.$/).waitFor();
+    await this.page.getByLabel('File', { exact: true }).setInputFiles({ name, mimeType, buffer });
+  }
+
+  /** Answers what the app asks for with the phone's memory card. */
+  useCard(button) {
+    return this.page.getByRole('button', { name: button, exact: true }).click();
+  }
+
+  /** The name and bytes of the first file on the card whose name ends so. */
+  async fromCard(ending) {
+    const link = this.page.locator('#card-files a').filter({ hasText: new RegExp(`\\.${ending}$`) }).first();
+    const [download] = await Promise.all([
+      this.page.waitForEvent('download'),
+      link.evaluate((one) => one.click()),
+    ]);
+    return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
   }
 
   type(text) {

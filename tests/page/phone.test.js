@@ -146,11 +146,44 @@ test('a load is fired, and each piece photographed beside its record', async (t)
   await phone.shows('Look at the pieces: 2 left');
   await phone.reachAndTap('Contact sheet');
   await phone.reachAndTap('Share as a picture');
-  await phone.page.getByText('The app hands something on to another app.').waitFor();
-  await phone.page.getByRole('button', { name: 'Turn back' }).click();
+  await phone.useCard('Take it onto the card');
+  await phone.until('the sheet on the card', async () => (await phone.page.locator('#card-files a').count()) === 1);
+  const sheet = await phone.fromCard('jpg');
+  assert.match(sheet.name, /\.jpg$/);
+  assert.deepEqual([...sheet.bytes.subarray(0, 2)], [0xff, 0xd8], 'a JPEG picture');
   await phone.control('Back');
   await phone.control('Back');
   await phone.tap('Weigh');
+});
+
+test('a backup on the memory card makes the same studio on a new phone', async (t) => {
+  await phone.tap('Studio');
+  await phone.reachAndTap('Backup');
+  await phone.tap('Make a backup');
+  await phone.useCard('Write it on the card');
+  await phone.until('the sentence', async () => (await phone.texts()).some((text) => text.startsWith('Backup saved and verified: ')));
+  const backup = await phone.fromCard('zip');
+  assert.match(backup.name, /^laydown-[0-9-]+\.zip$/);
+  await phone.control('Back');
+  await phone.tap('Weigh');
+
+  const other = await mkdtemp(join(tmpdir(), 'laydown-page-'));
+  const second = await startDesk(other, '--empty');
+  t.after(async () => {
+    await second.end();
+    await rm(other, { recursive: true, force: true });
+  });
+  const began = Date.now();
+  const fresh = await Phone.open(browser, second.address);
+  await fresh.tap('Restore a backup');
+  await fresh.tap('Restore a backup, or what another phone sent');
+  await fresh.give(backup.name, 'application/zip', backup.bytes);
+  await fresh.until('the sentence', async () => (await fresh.texts()).some((text) => text.startsWith('Restored: ')));
+  t.diagnostic(`from an empty phone to the whole studio in ${(Date.now() - began) / 1000} s`);
+  await fresh.control('Back');
+  await fresh.tap('Weigh');
+  await fresh.until('the forms of the studio', async () => (await fresh.texts()).some((text) => /^Form: .* Tap to change\.$/.test(text)));
+  assert.deepEqual(fresh.errors, []);
 });
 
 test('the back key leaves the app, and it opens again', async () => {

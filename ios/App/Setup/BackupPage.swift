@@ -48,10 +48,11 @@ struct BackupPage: View {
                     if screen.isWorking { ProgressView(Words.backupWorking) }
                 }
                 Group {
+                    if view.restoreFirst { takingIn }
                     byHand
                     byItself(view)
                     forOtherPrograms(view)
-                    takingIn
+                    if !view.restoreFirst { takingIn }
                 }
                 .disabled(screen.isWorking)
             }

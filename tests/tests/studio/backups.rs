@@ -150,6 +150,8 @@ fn what_went_wrong_is_said_until_one_is_made_and_counts_as_none() {
     assert!(matches!(refused, StudioError::Refused { .. }), "{refused:?}");
     assert!(bench.notes(0)[0].contains("does not match what laydown wrote"), "{:?}", bench.notes(0));
     assert_eq!(bench.studio.backup(NOW).unwrap().last, "No backup made on this phone yet.");
+    let restore_first = |bench: &Bench| bench.studio.backup(NOW).unwrap().restore_first;
+    assert!(restore_first(&Bench::empty()) && !restore_first(&bench), "only where there is no studio yet");
 
     bench.back_up_there(6 * HOUR_MS, "one");
     assert_eq!(bench.notes(6 * HOUR_MS), Vec::<String>::new());

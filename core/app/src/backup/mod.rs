@@ -15,6 +15,7 @@ use super::messages::backup as say;
 use super::{Note, Now, Result, Row, Studio, StudioError};
 use crate::in_words::refusals;
 use laydown_store::backup::{BackupError, Checked, Contents, VersionVector, check_backup, covers, version_vector};
+use laydown_store::entity::{self, Entity};
 use laydown_store::query;
 
 pub(super) use by_itself::place_of_backups;
@@ -50,6 +51,8 @@ pub struct BackupView {
     pub tables: Vec<Export>,
     /// The journal, for other programs.
     pub journal: Export,
+    /// Whether restoring comes first on the page, since there is no studio here yet.
+    pub restore_first: bool,
 }
 
 /// Something that can be written for other programs.
@@ -115,6 +118,7 @@ impl Studio {
                     name: format!("laydown-journal-{}.jsonl", now.stamp(DAY)),
                     media_type: "application/x-ndjson".to_owned(),
                 },
+                restore_first: entity::Form::all(conn)?.is_empty() && entity::Glaze::all(conn)?.is_empty(),
             })
         })
     }

@@ -6748,6 +6748,11 @@ data class BackupView (
      * The journal, for other programs.
      */
     val `journal`: Export
+    , 
+    /**
+     * Whether restoring comes first on the page, since there is no studio here yet.
+     */
+    val `restoreFirst`: kotlin.Boolean
     
 ){
     
@@ -6773,6 +6778,7 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeExport.read(buf),
             FfiConverterTypeExport.read(buf),
+            FfiConverterBoolean.read(buf),
         )
     }
 
@@ -6785,7 +6791,8 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.allocationSize(value.`byItself`) +
             FfiConverterString.allocationSize(value.`place`) +
             FfiConverterSequenceTypeExport.allocationSize(value.`tables`) +
-            FfiConverterTypeExport.allocationSize(value.`journal`)
+            FfiConverterTypeExport.allocationSize(value.`journal`) +
+            FfiConverterBoolean.allocationSize(value.`restoreFirst`)
     )
 
     override fun write(value: BackupView, buf: ByteBuffer) {
@@ -6798,6 +6805,7 @@ public object FfiConverterTypeBackupView: FfiConverterRustBuffer<BackupView> {
             FfiConverterString.write(value.`place`, buf)
             FfiConverterSequenceTypeExport.write(value.`tables`, buf)
             FfiConverterTypeExport.write(value.`journal`, buf)
+            FfiConverterBoolean.write(value.`restoreFirst`, buf)
     }
 }
 

@@ -84,6 +84,7 @@ follow('/state', async (answer) => {
   if (state.ticks > ticks) flash();
   ticks = state.ticks;
   ask(state.request);
+  show(state.card);
   cover(state);
   list(state.labels);
 });
@@ -95,16 +96,38 @@ function flash() {
   dot.classList.add('now');
 }
 
-/** What the app asks for that a file on this machine answers. */
-const PICTURES = { photo: 'The app opens the camera.', picture: 'The app asks for a picture.' };
-
-const SHARE = 'android.intent.action.CHOOSER';
+/** What the app asks for: in words, whether a file of this machine answers it, and what the memory card does about it. */
+const REQUESTS = {
+  photo: { words: 'The app opens the camera.', file: true },
+  picture: { words: 'The app asks for a picture.', file: true },
+  file: { words: 'The app asks for a file.', file: true },
+  place: { words: 'The app asks where to write a file.', card: 'Write it on the card', line: 'place' },
+  folder: { words: 'The app asks for a folder.', card: 'Use the card', line: 'folder' },
+  share: { words: 'The app hands something on to another app.', card: 'Take it onto the card', line: 'take' },
+};
+let asked = {};
 
 function ask(request) {
+  asked = REQUESTS[request] ?? { words: `The app asks another app: ${request}` };
   $('request').hidden = request === null;
-  $('photo-label').hidden = !(request in PICTURES);
-  const words = { ...PICTURES, [SHARE]: 'The app hands something on to another app.' };
-  $('request-words').textContent = words[request] ?? `The app asks another app: ${request}`;
+  $('request-words').textContent = asked.words;
+  $('file-label').hidden = !asked.file;
+  $('use-card').hidden = !asked.card;
+  $('use-card').textContent = asked.card ?? '';
+}
+
+function show(card) {
+  $('card-in').checked = card.in;
+  $('card-full').checked = card.full;
+  $('card-files').replaceChildren(...card.files.map((name) => {
+    const link = document.createElement('a');
+    link.href = `/card?${encodeURIComponent(name)}`;
+    link.download = name;
+    link.textContent = name;
+    const row = document.createElement('li');
+    row.append(link);
+    return row;
+  }));
 }
 
 function cover(state) {
@@ -201,8 +224,11 @@ $('restart').addEventListener('click', () => send('restart'));
 $('open').addEventListener('click', () => send('restart'));
 $('cancel').addEventListener('click', () => send('cancel'));
 $('fonts').addEventListener('change', (event) => send(`font ${event.target.value}`));
-$('photo').addEventListener('change', async (event) => {
+$('use-card').addEventListener('click', () => send(asked.line));
+$('card-in').addEventListener('change', (event) => send(`card ${event.target.checked ? 'in' : 'out'}`));
+$('card-full').addEventListener('change', (event) => send(`full ${event.target.checked ? 'on' : 'off'}`));
+$('file').addEventListener('change', async (event) => {
   const [file] = event.target.files;
-  if (file) await post('/photo', file);
+  if (file) await post(`/file?${encodeURIComponent(file.name)}`, file);
   event.target.value = '';
 });

@@ -85,10 +85,10 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
             view.notes.forEach { putNote(it) }
             said?.let { putNote(it) }
             if (working) putSentence(host.getText(R.string.backup_working))
-            val ways = mutableListOf<View>(
-                putButton(R.layout.main_button, host.getText(R.string.back_up)) { make { askForPlace(it) } },
-                putButton(R.layout.add, host.getText(R.string.send_backup)) { make { send(it) } },
-            )
+            val ways = mutableListOf<View>()
+            if (view.restoreFirst) ways += putIncoming()
+            ways += putButton(R.layout.main_button, host.getText(R.string.back_up)) { make { askForPlace(it) } }
+            ways += putButton(R.layout.add, host.getText(R.string.send_backup)) { make { send(it) } }
             putHeading(host.getText(R.string.by_itself))
             putSentence(view.byItself)
             val rhythm = put<ViewGroup>(R.layout.card)
@@ -100,11 +100,18 @@ class BackupPage(host: MainActivity) : ColumnPage(host) {
             val files = put<ViewGroup>(R.layout.card)
             ways += files.putRow(host.getText(R.string.tables), host.getText(R.string.tables_detail), R.drawable.ic_down) { chooseTable() }
             ways += files.putRow(view.journal.title, view.journal.detail, R.drawable.ic_down) { chooseWay(view.journal) }
-            putHeading(host.getText(R.string.take_in_heading))
-            ways += putButton(R.layout.add, host.getText(R.string.restore)) { askForBackup() }
-            ways += putButton(R.layout.add, host.getText(R.string.import_spreadsheet)) { host.go(Place(PageKind.IMPORT)) }
+            if (!view.restoreFirst) ways += putIncoming()
             ways.forEach { it.isEnabled = !working }
         }
+    }
+
+    /** The ways in which something comes into the studio. */
+    private fun ViewGroup.putIncoming(): List<View> {
+        putHeading(host.getText(R.string.take_in_heading))
+        return listOf(
+            putButton(R.layout.add, host.getText(R.string.restore)) { askForBackup() },
+            putButton(R.layout.add, host.getText(R.string.import_spreadsheet)) { host.go(Place(PageKind.IMPORT)) },
+        )
     }
 
     // ---- making one ----

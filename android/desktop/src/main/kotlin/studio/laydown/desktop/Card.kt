@@ -45,6 +45,12 @@ class Card : DocumentsProvider() {
     /** What lies on it under this name. */
     fun file(name: String) = File(folder, name)
 
+    /** Makes an empty file on it, under this name or, if that is taken, one like it, as a person does who chooses a place for it. */
+    fun place(name: String): Uri = document(createDocument(ROOT, "application/octet-stream", name))
+
+    /** Puts a file on it, as a person does at a computer. */
+    fun put(name: String, bytes: ByteArray): Uri = place(name).also { reach(DocumentsContract.getDocumentId(it)).writeBytes(bytes) }
+
     override fun onCreate() = true
 
     override fun queryRoots(projection: Array<out String>?): Cursor = MatrixCursor(arrayOf(DocumentsContract.Root.COLUMN_ROOT_ID))
@@ -108,6 +114,8 @@ class Card : DocumentsProvider() {
 
         /** What the system calls it. */
         val tree: Uri get() = DocumentsContract.buildTreeDocumentUri(AUTHORITY, ROOT)
+
+        private fun document(id: String): Uri = DocumentsContract.buildDocumentUriUsingTree(tree, id)
 
         /** Puts a card into the phone that keeps what is written in [folder], and that a person knows as [name]. */
         fun insert(folder: File, name: String = NAME): Card {

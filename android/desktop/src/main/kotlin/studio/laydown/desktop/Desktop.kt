@@ -1,7 +1,9 @@
 package studio.laydown.desktop
 
 import android.app.Activity
+import android.content.Intent
 import android.graphics.Bitmap
+import android.net.Uri
 import android.view.KeyEvent
 import android.view.View
 import android.view.ViewTreeObserver
@@ -11,6 +13,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import java.io.ByteArrayOutputStream
+import java.io.File
 import java.net.URLDecoder
 import java.time.LocalTime
 import java.time.format.DateTimeFormatter
@@ -25,7 +28,9 @@ import java.util.concurrent.TimeUnit
  *
  * System properties: `laydown.port` (0, the default, for any free one), and those of [PhoneApplication].
  * The page sends lines: `down X Y`, `move X Y`, `up X Y`, `wheel X Y LINES` in pixels of the screen, `type TEXT` (percent-encoded),
- * `key back|enter|delete|tab|left|right|up|down`, `night on|off`, `toggleUndo`, `font SCALE`, `restart`, `cancel`.
+ * `key back|enter|delete|tab|left|right|up|down`, `night on|off`, `turn`, `font SCALE`, `restart`, `card in|out`, `full on|off`.
+ * What the app asks other apps for is answered by `cancel`, by a file that the page sends, or by the phone's memory card: `place`
+ * (where to write), `folder`, `take` (what the app hands on). The card is a folder beside what the app stores.
  */
 @RunWith(RobolectricTestRunner::class)
 class Desktop {
@@ -41,6 +46,7 @@ class Desktop {
     private var ending = false
 
     private lateinit var phone: Phone
+    private lateinit var card: Card
     private var stopped: String? = null
 
     // ---- pictures ----
@@ -61,7 +67,8 @@ class Desktop {
             ended.await(3, TimeUnit.SECONDS)
         })
         phone = Phone(clock = { LocalTime.now().format(CLOCK) })
-        val server = Server(Integer.getInteger("laydown.port", 0), frames, ::act, ::photo)
+        card = Card.insert(checkNotNull(System.getProperty(PhoneApplication.DATA)).let { File(it, "card") }.apply { mkdirs() })
+        val server = Server(Integer.getInteger("laydown.port", 0), frames, ::act, ::file, ::fromCard)
         println("laydown phone: ${server.address}")
         try {
             phone.comeAlive()
@@ -187,7 +194,8 @@ class Desktop {
         .put("ticks", phone.ticks)
         .put("left", phone.left)
         .put("stopped", stopped ?: JSONObject.NULL)
-        .put("request", phone.request?.let { if (it.isPhoto) "photo" else if (it.isPicture) "picture" else it.intent.action } ?: JSONObject.NULL)
+        .put("request", phone.request?.what ?: JSONObject.NULL)
+        .put("card", JSONObject().put("in", card.isIn).put("full", card.isFull).put("files", JSONArray(card.files)))
         .put("toast", phone.toast ?: JSONObject.NULL)
         .put("labels", JSONArray(phone.labels().map { label ->
             JSONObject().put("text", label.text).put("tap", label.takesTap)
@@ -226,17 +234,47 @@ class Desktop {
             "turn" -> phone.rotate()
             "font" -> phone.look = phone.look.copy(fontScale = number(1).also { if (it !in 0.8f..2f) throw Refused("$it is out of range") })
             "restart" -> reopen()
+            "card" -> card.isIn = word(1) == "in"
+            "full" -> card.isFull = word(1) == "on"
             "cancel" -> asked().let { phone.answer(Activity.RESULT_CANCELED) }
+            "place" -> answer(card.place(asked("place").intent.getStringExtra(Intent.EXTRA_TITLE) ?: "file"))
+            "folder" -> asked("folder").let { answer(Card.tree) }
+            "take" -> take(asked("share"))
             else -> throw Refused("cannot \"${words.first()}\"")
         }
     }
 
-    private fun photo(bytes: ByteArray) = onPhone {
-        if (!asked().isPicture) throw Refused("the app has not asked for a picture")
-        phone.answerPhoto(bytes)
+    /** A file that the page sends, for what the app has asked for. */
+    private fun file(name: String, bytes: ByteArray) = onPhone {
+        when (asked().what) {
+            "photo", "picture" -> phone.answerPhoto(bytes)
+            "file" -> answer(card.put(name.substringAfterLast('/'), bytes))
+            else -> throw Refused("the app has not asked for a file")
+        }
     }
 
-    private fun asked(): Request = phone.request ?: throw Refused("the app has asked for nothing")
+    /** The bytes of a file that lies on the card; null if none of this name does. */
+    private fun fromCard(name: String): ByteArray? {
+        var bytes: ByteArray? = null
+        onPhone { if (name in card.files) bytes = card.file(name).readBytes() }
+        return bytes
+    }
+
+    /** Copies onto the card what the app hands on, as another app would keep it. */
+    private fun take(share: Request) {
+        val handed = share.handedOn ?: throw Refused("the app hands on no file")
+        val bytes = checkNotNull(phone.activity.contentResolver.openInputStream(handed)).use { it.readBytes() }
+        card.put(handed.lastPathSegment?.substringAfterLast('/') ?: "file", bytes)
+        phone.answer(Activity.RESULT_OK)
+    }
+
+    private fun answer(place: Uri) = phone.answer(Activity.RESULT_OK, Intent().setData(place))
+
+    private fun asked(what: String? = null): Request {
+        val asked = phone.request ?: throw Refused("the app has asked for nothing")
+        if (what != null && asked.what != what) throw Refused("the app has not asked for that")
+        return asked
+    }
 
     private fun decoded(word: String): String = try {
         URLDecoder.decode(word, Charsets.UTF_8)

@@ -15,14 +15,16 @@ internal class Refused(message: String) : Exception(message)
  * machine's own browser on this very page: another site's script, or a name rebound to this address, is refused.
  *
  * @param port the port to listen on; 0 for any that is free
- * @param act does one line of input (see [Desk]) on the phone's thread; throws [Refused] if it makes no sense
- * @param photo answers the app's request for a photograph
+ * @param act does lines of input (see [Desktop]) on the phone's thread; throws [Refused] if one makes no sense
+ * @param file answers the app's request for a picture or another file with this name and these bytes
+ * @param fromCard what lies on the phone's memory card under a name; null if nothing does
  */
 internal class Server(
     port: Int,
     private val frames: Frames,
     private val act: (List<String>) -> Unit,
-    private val photo: (ByteArray) -> Unit,
+    private val file: (String, ByteArray) -> Unit,
+    private val fromCard: (String) -> ByteArray?,
 ) {
     private val http = HttpServer.create(InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0)
 
@@ -69,6 +71,11 @@ internal class Server(
                 exchange.responseHeaders.set("X-Number", state.number.toString())
                 exchange.send(200, "application/json; charset=utf-8", state.json.toByteArray())
             }
+            "/card" -> {
+                val bytes = fromCard(exchange.requestURI.query.orEmpty()) ?: return exchange.send(404, TEXT, "no such file".toByteArray())
+                exchange.responseHeaders.set("Content-Disposition", "attachment")
+                exchange.send(200, "application/octet-stream", bytes)
+            }
             else -> {
                 val (file, type) = PAGE[path] ?: return exchange.send(404, TEXT, "no such page".toByteArray())
                 exchange.responseHeaders.set("Content-Security-Policy", "default-src 'self'; img-src 'self' data:; frame-ancestors 'none'")
@@ -83,7 +90,7 @@ internal class Server(
         try {
             when (path) {
                 "/do" -> act(body.decodeToString().lines().filter { it.isNotEmpty() })
-                "/photo" -> photo(body)
+                "/file" -> file(exchange.requestURI.query.orEmpty(), body)
                 else -> return exchange.send(404, TEXT, "no such page".toByteArray())
             }
             exchange.send(204)

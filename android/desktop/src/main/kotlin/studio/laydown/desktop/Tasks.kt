@@ -2,6 +2,7 @@ package studio.laydown.desktop
 
 import android.app.Activity
 import android.content.Intent
+import android.net.Uri
 import android.os.Bundle
 import android.os.Parcel
 import android.provider.MediaStore
@@ -25,6 +26,27 @@ class Request internal constructor(
     /** Whether it asks for a picture, taken now or long ago. */
     val isPicture: Boolean
         get() = isPhoto || intent.action == Intent.ACTION_OPEN_DOCUMENT && intent.type.orEmpty().startsWith("image/")
+
+    /** What it asks for, in the desk's words; the action itself for what the desk cannot answer. */
+    val what: String
+        get() = when {
+            isPhoto -> "photo"
+            isPicture -> "picture"
+            else -> WHAT[intent.action] ?: intent.action.orEmpty()
+        }
+
+    /** What the app hands on to another app; null if nothing. */
+    val handedOn: Uri?
+        get() = intent.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java)?.getParcelableExtra(Intent.EXTRA_STREAM, Uri::class.java)
+
+    private companion object {
+        val WHAT = mapOf(
+            Intent.ACTION_OPEN_DOCUMENT to "file",
+            Intent.ACTION_CREATE_DOCUMENT to "place",
+            Intent.ACTION_OPEN_DOCUMENT_TREE to "folder",
+            Intent.ACTION_CHOOSER to "share",
+        )
+    }
 }
 
 /**
