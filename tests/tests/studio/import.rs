@@ -4,7 +4,7 @@ use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
-use laydown_app::{EditorKind, ImportView, Now, StudioError, Value};
+use laydown_app::{EditorKind, ImportView, Mark, Now, StudioError, Value};
 use proptest::prelude::*;
 
 use super::{Bench, NOW, net};
@@ -542,4 +542,91 @@ proptest! {
         prop_assert_eq!(bench.coats(), saved);
         prop_assert_eq!(counted(&bench.import(&file, &chosen)), [0, saved, refused]);
     }
+}
+
+const NOTEBOOK: &str = "Date,Piece,Form,Glaze,Zone,Wet weight,Fired,Cone,Result,Faults,Rating\n\
+    2026-01-10,A,Small mug,Ash white,inside,14.2,2026-01-12,6,thin,,2\n\
+    2026-01-10,A,Small mug,Ash white,outside,15.1,2026-01-12,cone 6,right,,2\n\
+    2026-01-10,B,Small mug,Ash white,inside,17.2,2026-01-12,6,right,,****\n\
+    2026-01-11,C,Small mug,Ash white,inside,18.4,2026-01-12,6,right,,5/5\n\
+    2026-02-03,D,Small mug,Ash white,inside,25.2,2026-02-03,6,too thick,running; pinholing,1\n\
+    2026-02-03,E,Small mug,Ash white,inside,20.0,,,,,\n";
+
+#[test]
+fn a_notebook_with_results_teaches_from_the_first_day() {
+    let bench = Bench::with_kiln();
+    let view = bench.import_text(NOTEBOOK);
+    assert_eq!(view.row_errors, Vec::<String>::new());
+    assert!(
+        view.found.ends_with("6 readings would be imported. 5 of them say how they came out of the kiln."),
+        "{}",
+        view.found
+    );
+    let file = bench.write("notebook.csv", NOTEBOOK);
+    let before = bench.dump();
+    let done = bench.studio.import_spreadsheet(NOW, &file, &[]).unwrap();
+
+    // One firing for each day and cone, done, with what was seen of each piece.
+    let firings = bench.studio.kiln(NOW).unwrap().firings;
+    assert_eq!(firings.len(), 2, "{firings:?}");
+    assert!(firings.iter().all(|firing| !firing.chosen && firing.title.contains("Cone 6")), "{firings:?}");
+    let january = bench.firing(&firings[1].id);
+    assert_eq!((january.pieces.len(), january.next.as_str()), (3, "Open again"), "{january:?}");
+    let february = bench.firing(&firings[0].id);
+    assert_eq!(february.pieces.len(), 1);
+    let detail = &february.pieces[0].detail;
+    assert!(detail.contains("thick") && detail.contains("uns") && detail.contains("inholes"), "{detail}");
+    // Each counts for its glaze, inside and outside together while they are few; also the one fired on the day it was glazed.
+    let windows = bench.findings().windows;
+    let mut marks: Vec<Mark> = windows.iter().flat_map(|window| &window.chart.dots).map(|dot| dot.mark).collect();
+    marks.sort_by_key(|mark| *mark as u8);
+    assert_eq!(marks, [Mark::Thin, Mark::Right, Mark::Right, Mark::Right, Mark::Thick]);
+
+    assert!(!bench.import_text(NOTEBOOK).can_take_in, "all of it is here");
+    bench.studio.undo(NOW, &done.undo).unwrap();
+    assert_eq!(bench.studio.kiln(NOW).unwrap().firings.len(), 0);
+    assert_eq!(bench.coats(), before.lines().filter(|line| line.starts_with("coat ")).count());
+}
+
+#[test]
+fn results_that_cannot_be_are_named_by_their_lines() {
+    let bench = Bench::with_kiln();
+    let line = |more: &str| format!("2026-01-10,Small mug,Ash white,inside,17,{more}\n");
+    let sheet = |lines: &[&str]| {
+        let lines: String = lines.iter().map(|more| line(more)).collect();
+        format!("Date,Form,Glaze,Zone,Wet weight,Fired,Cone,Result,Faults,Rating\n{lines}")
+    };
+    let cases = [
+        (",6,thin,,", "It says how it came out, but not when it was fired."),
+        ("2026-01-09,6,thin,,", "It was fired before it was glazed."),
+        ("2026-01-12,,thin,,", "It has no cone."),
+        ("2026-01-12,hot,thin,,", "“hot” is not a cone."),
+        ("2026-01-12,6,brown,,", "“brown” is not a result."),
+        ("2026-01-12,6,thin,ugly,", "“ugly” is not a fault that laydown knows."),
+        ("2026-01-12,6,thin,,11", "“11” is not a rating."),
+        ("soon,6,thin,,", "“soon” is not a date"),
+        ("2027-01-12,6,thin,,", "2027-01-12 is in the future."),
+    ];
+    let view = bench.import_text(&sheet(&cases.map(|(more, _)| more)));
+    for (at, (_, sentence)) in cases.iter().enumerate() {
+        let said = &view.row_errors[at];
+        assert!(said.contains(sentence), "{said} is not {sentence}");
+    }
+    // What the sheet leaves open is asked.
+    let open = |text: &str, chosen: &[(&str, &str)]| {
+        let view = bench.import(&bench.write("open.csv", text), chosen);
+        let refused = view.questions.iter().map(|field| field.refusal.clone()).filter(|refusal| !refusal.is_empty());
+        (view.can_take_in, refused.chain(view.notes.iter().map(|note| note.text.clone())).collect::<Vec<_>>().join(" "))
+    };
+    let no_cone =
+        "Date,Form,Glaze,Zone,Wet weight,Fired,Result\n2026-01-10,Small mug,Ash white,inside,17,2026-01-12,right\n";
+    let (can, said) = open(no_cone, &[]);
+    assert!(!can && said.contains("No column is set to Cone."), "{said}");
+    assert!(open(no_cone, &[("cone", "6")]).0);
+    let (can, said) =
+        open("Date,Form,Glaze,Zone,Wet weight,Result\n2026-01-10,Small mug,Ash white,inside,17,right\n", &[]);
+    assert!(!can && said.contains("No column is set to the day of the firing."), "{said}");
+    let without = Bench::set_up();
+    let view = without.import_text(&sheet(&["2026-01-12,6,thin,,"]));
+    assert!(view.notes.iter().any(|note| note.text.starts_with("There is no kiln here yet.")), "{:?}", view.notes);
 }

@@ -16,6 +16,10 @@ would-be-imported = { $readings ->
    *[other] { $readings } Wägungen würden importiert.
 }
 nothing-would-be-imported = Es würde nichts importiert.
+with-results = { $readings ->
+    [one] Bei { $readings } davon steht, wie das Stück aus dem Ofen kam.
+   *[other] Bei { $readings } davon steht, wie das Stück aus dem Ofen kam.
+}
 here-already = { $lines ->
     [one] { $lines } Zeile ist schon hier.
    *[other] { $lines } Zeilen sind schon hier.
@@ -67,6 +71,11 @@ role = { $role ->
     [low] mindestens akzeptiert
     [high] höchstens akzeptiert
     [verdict] Urteil
+    [fired] Tag des Brands
+    [cone] Kegel
+    [result] dünn, richtig oder dick
+    [faults] Fehler
+    [liking] Bewertung, 1 bis 5
    *[nothing] auslassen
 }
 column-number = Spalte { $number }
@@ -91,6 +100,8 @@ unit = { $unit ->
 ask-form = Form, alle Zeilen
 ask-glaze = Glasur, alle Zeilen
 ask-zone = Bereich, alle Zeilen
+ask-cone = Kegel, alle Brände
+ask-kiln = Ofen
 ask-scale = Waage
 ask-scale-help = Die, auf der gewogen wurde. Das Urteil hängt von ihrer Teilung ab.
 ask-form-name = Form „{ $cell }“
@@ -109,6 +120,9 @@ no-weight-column = Keine Spalte steht auf „Nassgewicht“. Eine wählen, oder 
 no-form-column = Keine Spalte steht auf „Form“. Eine wählen, oder eine Form für alle Zeilen.
 no-glaze-column = Keine Spalte steht auf „Glasur“. Eine wählen, oder eine Glasur für alle Zeilen.
 no-zone-column = Keine Spalte steht auf „Bereich“. Eine wählen, oder einen Bereich für alle Zeilen.
+no-fired-column = Keine Spalte ist als Tag des Brands gewählt. Eine wählen, oder die Ergebnisse weglassen.
+no-cone-column = Keine Spalte ist als Kegel gewählt. Eine wählen, oder einen Kegel für alle Brände.
+no-kiln-yet = Hier gibt es noch keinen Ofen. Erst den hinzufügen, in dem gebrannt wurde: Werkstatt, Öfen.
 no-scale-yet = Hier gibt es noch keine Waage. Erst die hinzufügen, auf der gewogen wurde: Werkstatt, Waagen.
 say-order = Wählen, was in den Daten zuerst kommt: der Tag oder der Monat.
 say-decimal = Das Dezimalzeichen der Gewichte wählen: 1,234 lässt sich zweifach lesen.
@@ -121,6 +135,14 @@ more-line-errors = { $lines ->
 more-cells = Sie hat mehr Zellen, als es Spalten gibt. Auf ein Komma in einer Zahl oder einem Namen ohne Anführungszeichen prüfen.
 no-zone = Der Bereich fehlt. Innen, außen oder beide schreiben.
 not-a-zone = „{ $cell }“ ist kein Bereich. Innen, außen oder beide schreiben.
+no-firing-date = Es steht da, wie es herauskam, aber nicht, wann gebrannt wurde. Den Tag des Brands angeben.
+fired-before-glazed = Es wurde gebrannt, bevor es glasiert war. Beide Daten prüfen.
+no-cone = Ohne Kegel. Den Kegel angeben, auf den gebrannt wurde, etwa 6 oder 06.
+not-a-cone = „{ $cell }“ ist kein Kegel. Seine Nummer schreiben, etwa 6 oder 06.
+not-a-result = „{ $cell }“ ist kein Ergebnis. Dünn, richtig oder dick schreiben.
+not-a-fault = „{ $cell }“ ist kein Fehler, den laydown kennt. Ihn so schreiben wie auf der Seite nach einem Brand, oder in die Notizen nehmen.
+not-a-rating = „{ $cell }“ ist keine Bewertung. Eine Zahl von 1 bis 5 schreiben.
+places-not-known = Aus einer Tabelle importiert. Wo die Stücke auf den Platten standen, ist nicht bekannt.
 not-a-code = „{ $cell }“ ist kein Code von laydown. Diese Spalte stattdessen auf „Stück“ stellen.
 not-yes-or-no = „{ $cell }“ ist weder ja noch nein, in der Spalte „Vergleichsstück“.
 note-too-long = Die Notiz hat mehr als { $most } Zeichen. Kürzen.

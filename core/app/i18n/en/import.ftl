@@ -17,6 +17,11 @@ would-be-imported = { $readings ->
    *[other] { $readings } readings would be imported.
 }
 nothing-would-be-imported = Nothing would be imported.
+# Some of these readings say how they came out of the kiln.
+with-results = { $readings ->
+    [one] { $readings } of them says how it came out of the kiln.
+   *[other] { $readings } of them say how they came out of the kiln.
+}
 here-already = { $lines ->
     [one] { $lines } line is here already.
    *[other] { $lines } lines are here already.
@@ -75,6 +80,11 @@ role = { $role ->
     [low] least accepted
     [high] most accepted
     [verdict] verdict
+    [fired] day of the firing
+    [cone] cone
+    [result] thin, right or thick
+    [faults] faults
+    [liking] rating, 1 to 5
    *[nothing] leave out
 }
 # A column whose name the sheet does not give. $number: its place, from 1 on.
@@ -103,6 +113,8 @@ unit = { $unit ->
 ask-form = Form, all lines
 ask-glaze = Glaze, all lines
 ask-zone = Zone, all lines
+ask-cone = Cone, all firings
+ask-kiln = Kiln
 ask-scale = Scale
 ask-scale-help = The one they were weighed on. The verdict depends on its step.
 ask-form-name = Form “{ $cell }”
@@ -123,6 +135,9 @@ no-weight-column = No column is set to Wet weight. Choose one, or one for the ba
 no-form-column = No column is set to Form. Choose one, or one form for all lines.
 no-glaze-column = No column is set to Glaze. Choose one, or one glaze for all lines.
 no-zone-column = No column is set to Zone. Choose one, or one zone for all lines.
+no-fired-column = No column is set to the day of the firing. Choose one, or leave the results out.
+no-cone-column = No column is set to Cone. Choose one, or one cone for all firings.
+no-kiln-yet = There is no kiln here yet. First add the one you fired in: Studio, Kilns.
 no-scale-yet = There is no scale here yet. First add the one you weighed on: Studio, Scales.
 say-order = Choose which comes first in the dates: the day or the month.
 say-decimal = Choose the decimal mark of the weights: 1,234 can be read two ways.
@@ -137,6 +152,15 @@ more-line-errors = { $lines ->
 more-cells = It has more cells than there are columns. Check for a comma in a number or a name that is not in quotation marks.
 no-zone = It has no zone. Write inside, outside or both.
 not-a-zone = “{ $cell }” is not a zone. Write inside, outside or both.
+no-firing-date = It says how it came out, but not when it was fired. Give the day of the firing.
+fired-before-glazed = It was fired before it was glazed. Check both dates.
+no-cone = It has no cone. Write the cone it was fired to, such as 6 or 06.
+not-a-cone = “{ $cell }” is not a cone. Write its number, such as 6 or 06.
+not-a-result = “{ $cell }” is not a result. Write thin, right or thick.
+not-a-fault = “{ $cell }” is not a fault that laydown knows. Write it as the screen after a firing does, or move it to the notes.
+not-a-rating = “{ $cell }” is not a rating. Write a number from 1 to 5.
+# Kept as a firing's note.
+places-not-known = Imported from a spreadsheet. Where the pieces stood on the shelves is not known.
 not-a-code = “{ $cell }” is not a laydown code. Set that column to Piece instead.
 not-yes-or-no = “{ $cell }” is neither yes nor no, in the “control piece” column.
 # $most: a whole number, 80 or more.

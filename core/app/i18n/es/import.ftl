@@ -16,6 +16,10 @@ would-be-imported = { $readings ->
    *[other] Se importarían { $readings } pesadas.
 }
 nothing-would-be-imported = No se importaría nada.
+with-results = { $readings ->
+    [one] { $readings } de ellas dice cómo salió del horno.
+   *[other] { $readings } de ellas dicen cómo salieron del horno.
+}
 here-already = { $lines ->
     [one] { $lines } línea ya está aquí.
    *[other] { $lines } líneas ya están aquí.
@@ -67,6 +71,11 @@ role = { $role ->
     [low] mínimo aceptado
     [high] máximo aceptado
     [verdict] veredicto
+    [fired] día de la cocción
+    [cone] cono
+    [result] fino, correcto o grueso
+    [faults] defectos
+    [liking] valoración, de 1 a 5
    *[nothing] omitir
 }
 column-number = Columna { $number }
@@ -91,6 +100,8 @@ unit = { $unit ->
 ask-form = Forma, todas las líneas
 ask-glaze = Esmalte, todas las líneas
 ask-zone = Zona, todas las líneas
+ask-cone = Cono, todas las cocciones
+ask-kiln = Horno
 ask-scale = Báscula
 ask-scale-help = Aquella en que se pesó. El veredicto depende de su división.
 ask-form-name = Forma “{ $cell }”
@@ -109,6 +120,9 @@ no-weight-column = Ninguna columna está puesta como “Peso húmedo”. Elegir 
 no-form-column = Ninguna columna está puesta como “Forma”. Elegir una, o una forma para todas las líneas.
 no-glaze-column = Ninguna columna está puesta como “Esmalte”. Elegir una, o un esmalte para todas las líneas.
 no-zone-column = Ninguna columna está puesta como “Zona”. Elegir una, o una zona para todas las líneas.
+no-fired-column = Ninguna columna es el día de la cocción. Elegir una, o dejar fuera los resultados.
+no-cone-column = Ninguna columna es el cono. Elegir una, o un cono para todas las cocciones.
+no-kiln-yet = Aún no hay ningún horno aquí. Añadir primero el de las cocciones: Taller, Hornos.
 no-scale-yet = Todavía no hay ninguna báscula. Añadir primero aquella en que se pesó: Taller, Básculas.
 say-order = Elegir qué va primero en las fechas: el día o el mes.
 say-decimal = Elegir el signo decimal de los pesos: 1,234 se puede leer de dos maneras.
@@ -121,6 +135,14 @@ more-line-errors = { $lines ->
 more-cells = Tiene más celdas que columnas hay. Buscar una coma en un número o en un nombre sin comillas.
 no-zone = Falta la zona. Escribir interior, exterior o ambos.
 not-a-zone = “{ $cell }” no es una zona. Escribir interior, exterior o ambos.
+no-firing-date = Dice cómo salió, pero no cuándo se coció. Dar el día de la cocción.
+fired-before-glazed = Se coció antes de esmaltarse. Comprobar las dos fechas.
+no-cone = Sin cono. Escribir el cono de la cocción, como 6 o 06.
+not-a-cone = “{ $cell }” no es un cono. Escribir su número, como 6 o 06.
+not-a-result = “{ $cell }” no es un resultado. Escribir fino, correcto o grueso.
+not-a-fault = “{ $cell }” no es un defecto que laydown conozca. Escribirlo como la pantalla después de una cocción, o pasarlo a las notas.
+not-a-rating = “{ $cell }” no es una valoración. Escribir un número del 1 al 5.
+places-not-known = Importado de una hoja de cálculo. No se sabe dónde estaban las piezas en las placas.
 not-a-code = “{ $cell }” no es un código de laydown. Poner esa columna como “Pieza”.
 not-yes-or-no = “{ $cell }” no es ni sí ni no, en la columna “pieza de referencia”.
 note-too-long = La nota pasa de { $most } caracteres. Acortarla.

@@ -15,6 +15,10 @@ would-be-imported = { $readings ->
    *[other] { $readings } pesées seraient importées.
 }
 nothing-would-be-imported = Rien ne serait importé.
+with-results = { $readings ->
+    [one] { $readings } d’entre elles dit comment la pièce est sortie du four.
+   *[other] { $readings } d’entre elles disent comment la pièce est sortie du four.
+}
 here-already = { $lines ->
     [one] { $lines } ligne est déjà là.
    *[other] { $lines } lignes sont déjà là.
@@ -64,6 +68,11 @@ role = { $role ->
     [low] minimum accepté
     [high] maximum accepté
     [verdict] verdict
+    [fired] jour de la cuisson
+    [cone] cône
+    [result] mince, juste ou épais
+    [faults] défauts
+    [liking] appréciation, de 1 à 5
    *[nothing] laisser de côté
 }
 column-number = Colonne { $number }
@@ -87,6 +96,8 @@ unit = { $unit ->
 ask-form = Forme, toutes les lignes
 ask-glaze = Émail, toutes les lignes
 ask-zone = Zone, toutes les lignes
+ask-cone = Cône, toutes les cuissons
+ask-kiln = Four
 ask-scale = Balance
 ask-scale-help = Celle qui a servi à peser. Le verdict dépend de son échelon.
 ask-form-name = Forme « { $cell } »
@@ -104,6 +115,9 @@ no-weight-column = Aucune colonne n’est réglée sur « poids humide ». Cho
 no-form-column = Aucune colonne n’est réglée sur « forme ». Choisissez-en une, ou une même forme pour toutes les lignes.
 no-glaze-column = Aucune colonne n’est réglée sur « émail ». Choisissez-en une, ou un même émail pour toutes les lignes.
 no-zone-column = Aucune colonne n’est réglée sur « zone ». Choisissez-en une, ou une même zone pour toutes les lignes.
+no-fired-column = Aucune colonne n’est réglée sur le jour de la cuisson. Choisissez-en une, ou laissez les résultats.
+no-cone-column = Aucune colonne n’est réglée sur Cône. Choisissez-en une, ou un cône pour toutes les cuissons.
+no-kiln-yet = Il n’y a pas encore de four ici. Ajoutez d’abord celui de vos cuissons : Atelier, Fours.
 no-scale-yet = Il n’y a pas encore de balance ici. Ajoutez d’abord celle qui a servi à peser : Atelier, Balances.
 say-order = Choisissez ce qui vient en premier dans les dates : le jour ou le mois.
 say-decimal = Choisissez le signe décimal des poids : 1,234 se lit de deux façons.
@@ -115,6 +129,14 @@ more-line-errors = { $lines ->
 more-cells = Elle a plus de cellules qu’il n’y a de colonnes. Cherchez une virgule dans un nombre ou dans un nom sans guillemets.
 no-zone = Elle n’a pas de zone. Écrivez intérieur, extérieur ou les deux.
 not-a-zone = « { $cell } » n’est pas une zone. Écrivez intérieur, extérieur ou les deux.
+no-firing-date = Le résultat est donné, mais pas le jour de la cuisson. Donnez-le.
+fired-before-glazed = Elle a été cuite avant d’être émaillée. Vérifiez les deux dates.
+no-cone = Sans cône. Écrivez le cône de la cuisson, par exemple 6 ou 06.
+not-a-cone = « { $cell } » n’est pas un cône. Écrivez son numéro, par exemple 6 ou 06.
+not-a-result = « { $cell } » n’est pas un résultat. Écrivez mince, juste ou épais.
+not-a-fault = « { $cell } » n’est pas un défaut que laydown connaît. Écrivez-le comme l’écran après une cuisson, ou mettez-le dans les notes.
+not-a-rating = « { $cell } » n’est pas une appréciation. Écrivez un chiffre de 1 à 5.
+places-not-known = Importé d’un tableur. La place des pièces sur les plaques n’est pas connue.
 not-a-code = « { $cell } » n’est pas un code de laydown. Réglez plutôt cette colonne sur « pièce ».
 not-yes-or-no = « { $cell } » n’est ni oui ni non, dans la colonne « pièce témoin ».
 note-too-long = Sa remarque dépasse { $most } caractères. Raccourcissez-la.

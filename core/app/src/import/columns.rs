@@ -45,6 +45,16 @@ coded! {
         High = "high",
         /// What was said of the coat.
         Verdict = "verdict",
+        /// The day of the firing.
+        Fired = "fired",
+        /// The cone it was fired to.
+        Cone = "cone",
+        /// How thick the fired glaze looks.
+        Result = "result",
+        /// What went wrong.
+        Faults = "faults",
+        /// How the potter likes it.
+        Liking = "liking",
     }
 }
 

@@ -8,6 +8,7 @@ mod columns;
 mod existing_coats;
 mod plan;
 mod read;
+mod results;
 mod studio_snapshot;
 mod table;
 #[cfg(test)]
@@ -36,6 +37,7 @@ use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::coded::Coded;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::kiln::cone::Cone;
 use laydown_domain::units::{DecimalMark, Grams, SpecificGravity};
 use laydown_store::Transaction;
 use laydown_store::entity;
@@ -99,7 +101,7 @@ impl Studio {
                 return Err(StudioError::refused("", found(&plan)));
             }
             let sentence = taken_in(&plan);
-            write(tx, plan)?;
+            write(tx, now, plan)?;
             Ok(sentence)
         })?;
         Ok(CommandResult::new(String::new(), stored.value, stored.undo))
@@ -118,9 +120,9 @@ fn planned(conn: &Connection, now: Now, table: &Table, values: &[Value]) -> Resu
     Ok(plan(read, here))
 }
 
-/// Saves what is planned: the glazes and buckets that are to be made and used, then the coats.
-fn write(tx: &mut Transaction<'_>, plan: Plan) -> Result<()> {
-    let Plan { mut ground, coats, pieces, .. } = plan;
+/// Saves what is planned: the glazes and buckets that are to be made and used, the coats, and how they came out of the kiln.
+fn write(tx: &mut Transaction<'_>, now: Now, plan: Plan) -> Result<()> {
+    let Plan { mut ground, terms, coats, pieces, .. } = plan;
     let used_glazes = used(&coats, ground.glazes.len(), |planned| planned.glaze);
     let used_buckets = used(&coats, ground.buckets.len(), |planned| planned.bucket);
     for (glaze, _) in ground.glazes.iter_mut().zip(used_glazes).filter(|(glaze, used)| glaze.made && *used) {
@@ -139,17 +141,17 @@ fn write(tx: &mut Transaction<'_>, plan: Plan) -> Result<()> {
             Piece::New(at) => dated(tx.new_id(), at),
         })
         .collect();
-    for planned in coats {
+    for planned in &coats {
         let id = tx.new_id();
         tx.put(&entity::Coat {
             id,
             piece: pieces[planned.piece],
             glaze: ground.glazes[planned.glaze].row.id,
             bucket: ground.buckets[planned.bucket].row.id,
-            ..planned.coat
+            ..planned.coat.clone()
         })?;
     }
-    Ok(())
+    results::write(tx, now, &ground, terms.kiln, &coats, &pieces)
 }
 
 /// Which of so many things the coats have to do with.
@@ -198,6 +200,10 @@ fn found(plan: &Plan) -> String {
         0 => say::nothing_would_be_imported(),
         coats => say::would_be_imported(coats),
     }];
+    let fired = plan.coats.iter().filter(|planned| planned.fired.is_some()).count();
+    if fired > 0 {
+        sentences.push(say::with_results(fired));
+    }
     if plan.already > 0 {
         sentences.push(say::here_already(plan.already));
     }
@@ -242,7 +248,7 @@ fn notes(plan: &Plan, table: &Table) -> Vec<Note> {
         .terms
         .open
         .iter()
-        .filter(|open| answered_beside(&open.key) || open.key == read::SCALE)
+        .filter(|open| answered_beside(&open.key) || open.key == read::SCALE || open.key == read::KILN)
         .map(|open| Note::attention(&open.sentence))
         .collect();
     notes.extend(table.note.as_deref().map(Note::attention));
@@ -327,6 +333,15 @@ fn questions(plan: &Plan, values: &[Value]) -> Vec<EditorField> {
     if scales.len() > 1 {
         let scale = scales.get(plan.terms.scale).map(|item| item.code.clone()).unwrap_or_default();
         ask(read::SCALE, say::ask_scale(), say::ask_scale_help(), &scale, scales);
+    }
+    if plan.terms.has_firings && lacks(ColumnRole::Cone) {
+        let items = Cone::all().map(|cone| item(cone.code(), cone.code(), "")).collect();
+        ask(read::CONE, say::ask_cone(), String::new(), picked(read::CONE), items);
+    }
+    if plan.terms.has_firings && ground.kilns.len() > 1 {
+        let kilns: Vec<Item> = ground.kilns.iter().map(|kiln| item(&kiln.id.to_string(), &kiln.name, "")).collect();
+        let kiln = kilns.get(plan.terms.kiln).map(|item| item.code.clone()).unwrap_or_default();
+        ask(read::KILN, say::ask_kiln(), String::new(), &kiln, kilns);
     }
     for what in [read::FORM, read::GLAZE] {
         for unknown in plan.terms.unknown.iter().filter(|unknown| unknown.what == what).take(ASKED) {

@@ -9,6 +9,7 @@ use uuid::Uuid;
 
 use super::existing_coats::Here;
 use super::read::{Aim, PieceName, Read, Reading, RowErrors, Terms};
+use super::results::Fired;
 use super::studio_snapshot::Ground;
 use crate::evidence::uncertainty_e5;
 use crate::in_words::{Sentence, reading_refused};
@@ -42,6 +43,8 @@ pub(super) struct Planned {
     pub(super) piece: usize,
     /// The coat, but for what was not made yet: its own id, its piece's, its glaze's and its bucket's.
     pub(super) coat: entity::Coat,
+    /// How it came out of the kiln.
+    pub(super) fired: Option<Fired>,
 }
 
 /// What taking a sheet in would do.
@@ -122,7 +125,8 @@ pub(super) fn plan(read: Read, mut here: Here) -> Plan {
             note: reading.note,
             ..judged.coat
         };
-        coats.push(Planned { line, form: reading.form, glaze: reading.glaze, bucket: reading.bucket, piece, coat });
+        let Reading { form, glaze, bucket, fired, .. } = reading;
+        coats.push(Planned { line, form, glaze, bucket, piece, coat, fired });
     }
     Plan { ground, terms, coats, pieces, row_errors, already, assumed }
 }

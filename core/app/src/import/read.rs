@@ -7,6 +7,7 @@ use uuid::Uuid;
 
 use super::cells::{self, DateError, DateOrder, TwoWays, plain};
 use super::columns::{self, Column, ColumnRole, chosen};
+use super::results::{self, Fired};
 use super::studio_snapshot::Ground;
 use super::table::{Row, Table};
 use crate::Now;
@@ -16,6 +17,7 @@ use crate::in_words::{Named, Sentence};
 use crate::messages::import as say;
 use laydown_domain::coat::verdict::{Reading as Weighed, VerdictKind};
 use laydown_domain::form::ZoneKind;
+use laydown_domain::kiln::cone::Cone;
 use laydown_domain::kiln::piece_code;
 use laydown_domain::truncate::truncate;
 use laydown_domain::units::{DecimalMark, Grams, SpecificGravity, Style, parse};
@@ -34,6 +36,8 @@ pub(super) const SCALE: &str = "scale";
 pub(super) const FORM: &str = "form";
 pub(super) const GLAZE: &str = "glaze";
 pub(super) const ZONE: &str = "zone";
+pub(super) const CONE: &str = "cone";
+pub(super) const KILN: &str = "kiln";
 /// What is chosen for a glaze that is to be made.
 pub(super) const MAKE: &str = "make";
 
@@ -88,6 +92,7 @@ pub(super) struct Reading {
     pub(super) control: bool,
     pub(super) note: Option<String>,
     pub(super) aim: Option<Aim>,
+    pub(super) fired: Option<Fired>,
 }
 
 /// An aim that came with the sheet.
@@ -129,6 +134,10 @@ pub(super) struct Terms {
     pub(super) lines: usize,
     /// The scale's place in the ground.
     pub(super) scale: usize,
+    /// The kiln's place in the ground.
+    pub(super) kiln: usize,
+    /// Whether the sheet says when pieces were fired.
+    pub(super) has_firings: bool,
     /// Whether the order of dates, the decimal mark and the unit are asked for.
     pub(super) asks_order: bool,
     pub(super) asks_decimal: bool,
@@ -155,11 +164,11 @@ impl RowErrors {
 }
 
 /// How the cells are to be read.
-struct Reader<'a> {
-    now: Now,
+pub(super) struct Reader<'a> {
+    pub(super) now: Now,
     values: &'a [Value],
     columns: &'a [Column],
-    order: Option<DateOrder>,
+    pub(super) order: Option<DateOrder>,
     /// Where a column's mark is not known, none of its numbers needs one.
     marks: Vec<Option<DecimalMark>>,
     unit: &'a str,
@@ -167,6 +176,7 @@ struct Reader<'a> {
     form: Option<usize>,
     glaze: Option<usize>,
     zone: Option<ZoneKind>,
+    pub(super) cone: Option<Cone>,
 }
 
 /// Makes readings of the lines. What the columns hold and what else was chosen stands in `values`.
@@ -206,9 +216,15 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
             open.push(OpenQuestion { key: key.to_owned(), sentence: sentence() });
         }
     }
+    let kiln = chosen_id(values, KILN).and_then(|id| ground.kilns.iter().position(|kiln| kiln.id == id));
+    let cone = chosen(values, CONE).and_then(results::cone_named);
+    let has_firings = !lacks(ColumnRole::Fired);
+    if has_firings && lacks(ColumnRole::Cone) && cone.is_none() {
+        open.push(OpenQuestion { key: CONE.to_owned(), sentence: say::no_cone_column() });
+    }
     let unit = chosen(values, UNIT).and_then(|unit| UNITS.into_iter().find(|code| *code == unit));
     let unit = unit.unwrap_or(ground.style.mass.symbol());
-    let reader = Reader { now, values, columns: &columns, order, marks, unit, form, glaze, zone };
+    let reader = Reader { now, values, columns: &columns, order, marks, unit, form, glaze, zone, cone };
     let mut readings = Vec::new();
     let mut row_errors = RowErrors::default();
     let mut unknown = BTreeMap::new();
@@ -228,6 +244,8 @@ pub(super) fn read(table: &Table, values: &[Value], mut ground: Ground, now: Now
         unknown,
         lines: table.rows.len(),
         scale: scale.unwrap_or_default(),
+        kiln: kiln.unwrap_or_default(),
+        has_firings,
         asks_order,
         asks_decimal,
         asks_unit,
@@ -258,6 +276,12 @@ fn missing(columns: &[Column], ground: &Ground) -> Vec<OpenQuestion> {
     }
     if ground.scales.is_empty() {
         ask(SCALE, say::no_scale_yet());
+    }
+    if has(ColumnRole::Fired) && ground.kilns.is_empty() {
+        ask(KILN, say::no_kiln_yet());
+    }
+    if results::SHOWN.iter().any(|shown| has(*shown)) && !has(ColumnRole::Fired) {
+        ask("", say::no_fired_column());
     }
     open
 }
@@ -298,7 +322,7 @@ fn marks(
 }
 
 impl Reader<'_> {
-    fn cell<'r>(&self, row: &'r Row, holds: ColumnRole) -> &'r str {
+    pub(super) fn cell<'r>(&self, row: &'r Row, holds: ColumnRole) -> &'r str {
         self.columns.iter().position(|column| column.holds == holds).map_or("", |place| row.cell(place))
     }
 
@@ -355,6 +379,7 @@ impl Reader<'_> {
             return Err(say::note_too_long(LONGEST_REMARK));
         }
         let aim = self.aim(row, ground)?;
+        let fired = Fired::read(self, row, at)?;
         let bucket = ground.bucket(glaze, &new_name(self.cell(row, ColumnRole::Bucket))?, at);
         let note = Some(note).filter(|note| !note.is_empty());
         Ok(Reading {
@@ -373,6 +398,7 @@ impl Reader<'_> {
             control,
             note,
             aim,
+            fired,
         })
     }
 

@@ -60,6 +60,8 @@ pub(super) struct Ground {
     pub(super) buckets: Vec<KnownBucket>,
     /// Scales in use, the finest first.
     pub(super) scales: Vec<(entity::Scale, Scale)>,
+    /// Kilns in use.
+    pub(super) kilns: Vec<entity::Kiln>,
     form_names: HashMap<String, Option<usize>>,
     glaze_names: HashMap<String, Option<usize>>,
     bucket_names: HashMap<(usize, String), usize>,
@@ -119,7 +121,8 @@ impl Ground {
             scales.extend(usable(scale_of(&row))?.map(|scale| (row, scale)));
         }
         scales.sort_by_key(|(row, _)| row.step_mg);
-        Ok(Ground::new(style(conn)?, forms, glazes, buckets, scales))
+        let kilns = in_use::<entity::Kiln>(conn, None)?;
+        Ok(Ground { kilns, ..Ground::new(style(conn)?, forms, glazes, buckets, scales) })
     }
 
     pub(super) fn new(
@@ -141,7 +144,18 @@ impl Ground {
         for (place, bucket) in buckets.iter().enumerate().filter(|(_, bucket)| !bucket.row.gone) {
             in_use.entry(bucket.glaze).or_insert((place, 0)).1 += 1;
         }
-        Ground { style, forms, glazes, buckets, scales, form_names, glaze_names, bucket_names, in_use }
+        Ground {
+            style,
+            forms,
+            glazes,
+            buckets,
+            scales,
+            kilns: Vec::new(),
+            form_names,
+            glaze_names,
+            bucket_names,
+            in_use,
+        }
     }
 
     /// The form that is called so; `None` where there is none, or more than one.

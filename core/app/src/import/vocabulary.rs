@@ -4,6 +4,7 @@
 
 use super::columns::ColumnRole;
 use laydown_domain::form::ZoneKind;
+use laydown_domain::kiln::fault::Thickness;
 
 /// The order of the languages in every row.
 const LANGUAGES: usize = 6;
@@ -23,6 +24,41 @@ const COLUMNS: &[(ColumnRole, InEach)] = &[
             "nota notas observación observaciones comentario comentarios",
             "nota note osservazione osservazioni commento commenti",
             "notitie notities opmerking opmerkingen",
+        ],
+    ),
+    (ColumnRole::Cone, ["cone", "kegel", "cône", "cono", "cono", "kegel"]),
+    (
+        ColumnRole::Fired,
+        [
+            "fired firing",
+            "gebrannt brand brenndatum glattbrand",
+            "cuit cuite cuisson",
+            "cocido cocida cocción hornada",
+            "cotto cotta cottura",
+            "gestookt stook stookdatum",
+        ],
+    ),
+    (ColumnRole::Result, ["result outcome", "ergebnis", "résultat", "resultado", "risultato", "resultaat"]),
+    (
+        ColumnRole::Faults,
+        [
+            "fault faults defect defects",
+            "fehler",
+            "défaut défauts",
+            "defecto defectos",
+            "difetto difetti",
+            "fout fouten",
+        ],
+    ),
+    (
+        ColumnRole::Liking,
+        [
+            "rating stars score",
+            "bewertung sterne",
+            "appréciation étoiles",
+            "valoración estrellas",
+            "valutazione stelle",
+            "beoordeling sterren",
         ],
     ),
     (
@@ -175,6 +211,23 @@ const ZONES: &[(ZoneKind, [&[&str]; LANGUAGES])] = &[
     ),
 ];
 
+/// How thick a fired glaze looks.
+const THICKNESSES: &[(Thickness, InEach)] = &[
+    (Thickness::Thin, ["thin", "dünn", "mince fin", "fino fina delgado", "sottile", "dun"]),
+    (
+        Thickness::Right,
+        [
+            "right good ok",
+            "richtig gut ok",
+            "juste bon bonne",
+            "correcto bien bueno",
+            "giusto buono bene",
+            "goed juist",
+        ],
+    ),
+    (Thickness::Thick, ["thick", "dick", "épais épaisse", "grueso gruesa", "spesso", "dik"]),
+];
+
 const YES: InEach = ["yes y true", "ja j", "oui o", "sí s", "sì vero", "ja"];
 const NO: InEach = ["no n false", "nein", "non", "no", "no falso", "nee"];
 
@@ -196,6 +249,12 @@ pub(super) fn zone(text: &str) -> Option<ZoneKind> {
     let is_it =
         |names: &[&[&str]; LANGUAGES]| names.iter().flat_map(|names| names.iter()).any(|name| is_same(name, text));
     ZONES.iter().find(|(_, names)| is_it(names)).map(|(zone, _)| *zone)
+}
+
+/// How thick a fired glaze looks, also with "too" before it; `text` is in small letters.
+pub(super) fn thickness(text: &str) -> Option<Thickness> {
+    let word = text.rsplit(' ').next().unwrap_or(text);
+    THICKNESSES.iter().find(|(_, names)| is_among(names, word)).map(|(thickness, _)| *thickness)
 }
 
 /// Yes or no; `text` is in small letters.
