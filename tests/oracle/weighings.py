@@ -8,11 +8,15 @@ spreads by scipy, the law of a dip and its prediction interval by statsmodels.
 import json
 import math
 import sys
+import warnings
 
 import numpy as np
 import statsmodels.api as sm
 from scipy import optimize, stats
 from uncertainties import ufloat
+
+# What was weighed has no uncertainty of its own here: that is added apart.
+warnings.filterwarnings("ignore", message="Using UFloat objects with std_dev==0")
 
 CASES = 80
 # Of core/domain/src/coat/dry.rs and bisque.rs.
@@ -29,7 +33,8 @@ def case(number):
     bare = float(random.uniform(100, 900))
     times = random.uniform(1, 8, int(random.integers(4, 25)))
     k, scatter = random.uniform(1, 5), random.uniform(0.02, 0.15)
-    fired = float(random.uniform(50, 300))
+    # Weights are kept in whole milligrams.
+    fired = round(float(random.uniform(50, 300)), 3)
     return {
         "step": float(random.choice([0.01, 0.1, 1.0])),
         # Scales keep whole milligrams.
@@ -40,7 +45,7 @@ def case(number):
         "readings": (300 + random.normal(0, 0.2, int(random.integers(5, 15)))).tolist(),
         "dips": [[float(time), float(k * math.sqrt(time) * math.exp(random.normal(0, scatter)))] for time in times],
         "aim": float(k * math.sqrt(random.uniform(1, 8))),
-        "soaked": [fired, fired * float(random.uniform(1.01, 1.2)), fired * float(random.uniform(0.4, 0.7)), 0.998],
+        "soaked": [fired, round(fired * float(random.uniform(1.01, 1.2)), 3), round(fired * float(random.uniform(0.4, 0.7)), 3), 0.998],
     }
 
 

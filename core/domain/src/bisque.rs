@@ -94,7 +94,8 @@ impl SoakedPiece {
     /// # Errors
     /// When the weights cannot be.
     pub fn absorption(&self, water_density: f64, step: Grams) -> Result<Absorption, SoakError> {
-        let SoakedPiece { dry, soaked, suspended } = *self;
+        // As they are stored.
+        let (dry, soaked) = (self.dry.as_stored(), self.soaked.as_stored());
         if !dry.is_positive() {
             return Err(SoakError::NoWeight);
         }
@@ -109,27 +110,28 @@ impl SoakedPiece {
             return Err(SoakError::TooMuch);
         }
         let rounding = step.value() / 12f64.sqrt() / dry.value();
-        let pores = suspended.map(|suspended| self.pores(suspended, water_density)).transpose()?;
+        let pores = self.suspended.map(|suspended| pores(dry, soaked, suspended, water_density)).transpose()?;
         Ok(Absorption {
             fraction,
             standard_uncertainty: rounding.hypot(rounding * (1.0 + fraction)).hypot(BLOTTING),
             pores,
         })
     }
+}
 
-    fn pores(&self, suspended: Grams, water_density: f64) -> Result<Pores, SoakError> {
-        if !(suspended >= Grams::ZERO && suspended < self.dry) {
-            return Err(SoakError::SuspendedOverDry);
-        }
-        let displaced = self.soaked - suspended;
-        let exterior_volume = displaced.value() / water_density;
-        Ok(Pores {
-            exterior_volume,
-            apparent_porosity: (self.soaked - self.dry) / displaced,
-            bulk_density: self.dry.value() / exterior_volume,
-            apparent_specific_gravity: self.dry / (self.dry - suspended),
-        })
+/// What the weight in water says of a piece that weighs so much dry and soaked.
+fn pores(dry: Grams, soaked: Grams, suspended: Grams, water_density: f64) -> Result<Pores, SoakError> {
+    if !(suspended >= Grams::ZERO && suspended < dry) {
+        return Err(SoakError::SuspendedOverDry);
     }
+    let displaced = soaked - suspended;
+    let exterior_volume = displaced.value() / water_density;
+    Ok(Pores {
+        exterior_volume,
+        apparent_porosity: (soaked - dry) / displaced,
+        bulk_density: dry.value() / exterior_volume,
+        apparent_specific_gravity: dry / (dry - suspended),
+    })
 }
 
 /// How a lot stands to those before it.
@@ -185,7 +187,7 @@ impl UsualBare {
     /// From pieces that were weighed bare: their median, and the median of the distances from it, so that a few wet or mistyped ones
     /// change little. `None` for fewer than [`FEWEST_BARE`].
     pub fn of(pieces: &[Grams]) -> Option<UsualBare> {
-        if pieces.len() < FEWEST_BARE {
+        if pieces.len() < FEWEST_BARE || !pieces.iter().all(|piece| piece.is_positive()) {
             return None;
         }
         let weight = median(pieces.iter().map(|piece| piece.value()).collect());

@@ -133,9 +133,9 @@ impl DryGlaze {
         Ok(DryGlaze { dry, standard_uncertainty: Grams::new(scale.net_standard_uncertainty().value().hypot(air)) })
     }
 
-    /// One standard uncertainty as a fraction of the weight.
+    /// One standard uncertainty as a fraction of the weight; none of no weight.
     pub fn relative_uncertainty(&self) -> f64 {
-        self.standard_uncertainty / self.dry
+        if self.dry.is_positive() { self.standard_uncertainty / self.dry } else { 0.0 }
     }
 
     /// Split among coats as their wet weights and specific gravities say. The shares are taken to err each by itself, which is the
@@ -145,7 +145,7 @@ impl DryGlaze {
     /// When it weighs as much as all coats did wet.
     pub fn split(self, coats: &[WetCoat]) -> Result<Vec<DryGlaze>, DryError> {
         let wet = coats.iter().fold(Grams::ZERO, |sum, coat| sum + coat.wet);
-        if self.dry >= wet {
+        if !(self.dry < wet) {
             return Err(DryError::NotUnderWet { wet });
         }
         let expected: Vec<DryGlaze> = coats.iter().map(WetCoat::dry).collect();
@@ -175,6 +175,9 @@ impl DryGlaze {
         let of_sg = by_sg.relative_uncertainty();
         let of_weighing = weighed.relative_uncertainty().hypot(powder_doubt(powder));
         let both = of_sg.hypot(of_weighing);
+        if !(both > 0.0 && both.is_finite()) {
+            return by_sg;
+        }
         let off = (weighed.dry / by_sg.dry).ln();
         let dry = by_sg.dry * (off * (of_sg / both).powi(2)).exp();
         let birge = (off.abs() / both).max(1.0);
@@ -186,9 +189,9 @@ impl WetCoat {
     /// Its dry glaze by the specific gravity, everything counted.
     pub fn dry(&self) -> DryGlaze {
         let dry = self.solids.dry(self.wet);
-        let weighing = self.wet_standard_uncertainty / self.wet;
-        let relative = weighing.hypot(self.solids.relative_uncertainty).hypot(powder_doubt(self.powder));
-        DryGlaze { dry, standard_uncertainty: dry * relative }
+        let weighing = self.solids.dry(self.wet_standard_uncertainty).value();
+        let of_solids = dry.value() * self.solids.relative_uncertainty.hypot(powder_doubt(self.powder));
+        DryGlaze { dry, standard_uncertainty: Grams::new(weighing.hypot(of_solids)) }
     }
 }
 
@@ -210,9 +213,12 @@ fn powder_doubt(powder: PowderDensity) -> f64 {
 /// wrong. `bare` is the weight of the bare piece.
 pub fn disagreement(weighed: DryGlaze, bare: Grams, coats: &[WetCoat]) -> Option<Disagreement> {
     let by_sg = together(&coats.iter().map(WetCoat::dry).collect::<Vec<_>>());
+    if !by_sg.dry.is_positive() {
+        return None;
+    }
     let off = weighed.dry - by_sg.dry;
     let uncertainty = weighed.standard_uncertainty.value().hypot(by_sg.standard_uncertainty.value());
-    if coats.is_empty() || off.abs() <= Grams::new(NORMAL_95 * uncertainty) {
+    if off.abs() <= Grams::new(NORMAL_95 * uncertainty) {
         return None;
     }
     let mut suspects = Vec::new();

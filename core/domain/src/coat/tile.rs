@@ -81,6 +81,9 @@ pub fn teaches(result: TileResult, tile: Laydown, pots: Laydown) -> bool {
 /// The thinnest and the thickest tile of a ladder, as shares of the aim. Common practice, no source.
 pub const LADDER: (f64, f64) = (0.6, 1.4);
 
+/// The most tiles of a ladder. Common practice, no source.
+const MOST_RUNGS: usize = 100;
+
 /// One tile of a ladder.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Rung {
@@ -93,9 +96,9 @@ pub struct Rung {
 }
 
 /// A ladder of `count` tiles in equal steps from the thinnest to the thickest; an odd count has one on the aim itself. Each of a
-/// glazed `area`. None for fewer than two.
+/// glazed `area`. None for fewer than two, or more than any kiln takes.
 pub fn ladder(aim: Laydown, area: SquareCentimetres, solids: &Solids, count: usize) -> Vec<Rung> {
-    if count < 2 {
+    if !(2..=MOST_RUNGS).contains(&count) {
         return Vec::new();
     }
     let step = (LADDER.1 - LADDER.0) / (count - 1) as f64;

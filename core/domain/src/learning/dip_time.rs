@@ -62,6 +62,9 @@ impl DipLaw {
         let k = dips.iter().map(|dip| root(dip) * laid(dip)).sum::<f64>() / seconds;
         let squares: f64 = dips.iter().map(|dip| (laid(dip) - k * root(dip)).powi(2)).sum();
         let residual = (squares / (dips.len() - 1) as f64).sqrt();
+        if !(k.is_finite() && residual.is_finite()) {
+            return None;
+        }
         Some(DipLaw { k, standard_uncertainty: residual / seconds.sqrt(), residual, seconds, dips: dips.len() })
     }
 
@@ -75,7 +78,7 @@ impl DipLaw {
         let time = |x: f64| Seconds::new(x * x);
         // A dip that may take up the aim at once begins at nothing.
         let from = if c <= 0.0 { Seconds::ZERO } else { time(c / (b + root)) };
-        let to = (a > 0.0).then(|| time((b + root) / a));
+        let to = (a > 0.0).then(|| time((b + root) / a)).filter(|to| to.value().is_finite());
         let hint = DipHint { time: time(aim / self.k), from, to };
         (hint.time.is_positive() && hint.from.value().is_finite()).then_some(hint)
     }
