@@ -269,6 +269,8 @@ impl<'a> Telling<'a> {
             "form" => self.name_of::<entity::Form>(id, |form| Ok(form.name)),
             "body" => self.name_of::<entity::Body>(id, |body| Ok(body.name)),
             "scale" => self.name_of::<entity::Scale>(id, |scale| Ok(scale.name)),
+            "scale_test" => self.name_of::<entity::ScaleTest>(id, |test| self.id_in_words("scale", test.scale)),
+            "bisque_lot" => self.name_of::<entity::BisqueLot>(id, |lot| Ok(lot.name)),
             "kiln" => self.name_of::<entity::Kiln>(id, |kiln| Ok(kiln.name)),
             "tile" => self.name_of::<entity::Tile>(id, |tile| Ok(tile.name)),
             "check" => self.name_of::<entity::Check>(id, |check| self.id_in_words("bucket", check.bucket)),

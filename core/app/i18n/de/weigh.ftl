@@ -80,3 +80,7 @@ already-carries = { $coats ->
 }
 with-this-coat = Mit diesem Auftrag trägt er { $laydown }.
 glazed-by = Glasiert von { $hand }. Zu ändern unter Werkstatt, Einheiten.
+dip-hint = { $dips ->
+    [one] Etwa { $time } s für dieses Ziel, { $from } bis { $to }: nach { $dips } Auftrag aus diesem Eimer. Die Waage entscheidet.
+   *[other] Etwa { $time } s für dieses Ziel, { $from } bis { $to }: nach { $dips } Aufträgen aus diesem Eimer. Die Waage entscheidet.
+}

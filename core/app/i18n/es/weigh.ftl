@@ -80,3 +80,7 @@ already-carries = { $coats ->
 }
 with-this-coat = Con esta capa lleva { $laydown }.
 glazed-by = Esmaltado por { $hand }. Se cambia en el taller, en las unidades.
+dip-hint = { $dips ->
+    [one] Unos { $time } s para este objetivo, de { $from } a { $to }: según { $dips } capa de este cubo. Decide la báscula.
+   *[other] Unos { $time } s para este objetivo, de { $from } a { $to }: según { $dips } capas de este cubo. Decide la báscula.
+}

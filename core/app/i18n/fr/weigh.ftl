@@ -73,3 +73,7 @@ already-carries = { $coats ->
 }
 with-this-coat = Avec cette couche, elle porte { $laydown }.
 glazed-by = Émaillé par { $hand }. À changer dans l'atelier, sous les unités.
+dip-hint = { $dips ->
+    [one] Environ { $time } s pour cette cible, { $from } à { $to } : d’après { $dips } couche de ce seau. La balance décide.
+   *[other] Environ { $time } s pour cette cible, { $from } à { $to } : d’après { $dips } couches de ce seau. La balance décide.
+}

@@ -275,6 +275,9 @@ impl WeighContext {
             added_mg: None,
             rubbed_off_mg: None,
             hand: None,
+            dry_mg: None,
+            dry_uncertainty_mg: None,
+            dip_ms: None,
         }
     }
 

@@ -2,6 +2,7 @@
 
 mod context;
 mod correction;
+mod dip;
 mod glazed_piece;
 mod pooled;
 mod question;
@@ -107,7 +108,7 @@ impl WeighEntry {
         let is_id = |text: &str, id: Uuid| text.is_empty() || text.parse() == Ok(id);
         let is_read = |text: &str, mg: Option<i64>| parse::mass(text, style).ok().map(Grams::milligrams) == mg;
         let same_reading = match self.way.unwrap_or_default() {
-            WeighMode::Net => coat.bare_mg.is_none() && is_read(&self.net, Some(coat.net_mg)),
+            WeighMode::Net => coat.glazed_mg.is_none() && is_read(&self.net, Some(coat.net_mg)),
             WeighMode::TwoWeights => is_read(&self.bare, coat.bare_mg) && is_read(&self.glazed, coat.glazed_mg),
         };
         same_reading

@@ -4,18 +4,20 @@ use crate::in_words::StyleWords as _;
 use rusqlite::Connection;
 
 use super::context::{Answer, WeighContext};
+use super::dip;
 use super::glazed_piece::GlazedPiece;
 use super::{
     Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
     WeighView,
 };
+use crate::bisque::{absorption, lot_of, usual_bare};
 use crate::date_text::sentence_case;
 use crate::draft;
-use crate::evidence::{preference, step_of, style_of, usable, verdict_kind};
+use crate::evidence::{preference, scale_of, step_of, style_of, usable, verdict_kind};
 use crate::in_words::{self, Named, name_of};
 use crate::kiln::piece_name;
 use crate::lists::{buckets, forms, scales};
-use crate::messages::{common, weigh as say};
+use crate::messages::{common, editor_bisque_lot as lot, weigh as say};
 use crate::pooled::Cache;
 use crate::{EditorKind, Note, Now, Result, Row, StudioError};
 use laydown_domain::coat::target::{Source, Target};
@@ -91,10 +93,15 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         Err(error) => return Err(error),
     };
     view.notes = piece.iter().flat_map(|piece| piece.notes(now)).chain(context.notes(now, &target)).collect();
+    if piece.is_none() {
+        view.notes.extend(wet_bisque(conn, now, &context)?);
+    }
+    view.notes.extend(dip::hint(conn, now, &context, &target)?);
     // Whoever comes to the bench next sees whose name is on it.
     view.notes.extend(preference.hand.map(|hand| Note::plain(say::glazed_by(hand))));
     view.moved = context.moved(&target);
     view.target = Some(target_view(&context, &target));
+    scales_for(conn, &context, &target, &mut view.scales)?;
     let (mut net, mut laydown) = (None, None);
     if is_all_there(&view.entry) {
         let usual = still_being_typed(&context, &target);
@@ -120,6 +127,32 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
     view.notes.splice(0..0, sums);
     view.gauge = Some(gauge(&context, &target, net));
     Ok(view)
+}
+
+/// That a bare piece is heavier than those of its form, as rinsed bisque is that has not dried.
+fn wet_bisque(conn: &Connection, now: Now, context: &WeighContext) -> Result<Option<Note>> {
+    let is_bare_typed = context.entry.way == Some(WeighMode::TwoWeights);
+    let bare = parse::mass(&context.entry.bare, &context.style).ok().filter(|_| is_bare_typed);
+    let (Some(bare), Some(usual)) = (bare, usual_bare(conn, &context.form)?) else { return Ok(None) };
+    let most = lot_of(conn, context.form.body, now.unix_ms)?.as_ref().and_then(absorption);
+    let over = usual.water_in(bare, most);
+    let mass = |grams: Grams| context.mass(grams);
+    Ok(over.map(|over| Note::attention(lot::wet(mass(bare), mass(over), mass(usual.weight)))))
+}
+
+/// Says of each scale whether it can decide about this coat on this piece.
+fn scales_for(conn: &Connection, context: &WeighContext, target: &Target, rows: &mut [Row]) -> Result<()> {
+    let span = (target.low, target.high);
+    let typed = parse::mass(&context.entry.bare, &context.style).ok();
+    let piece = typed.or(context.form.bisque_mg.map(Grams::from_milligrams));
+    for row in rows {
+        let scale = row.id.parse().ok().map(|id| entity::Scale::load(conn, id)).transpose()?.flatten();
+        if let Some(scale) = scale.map(|scale| usable(scale_of(&scale))).transpose()?.flatten() {
+            let fits = in_words::fits(scale.advice(piece, target.wet, span));
+            row.detail = [std::mem::take(&mut row.detail), fits].join(", ");
+        }
+    }
+    Ok(())
 }
 
 /// Whether every field has something typed in it.
