@@ -1,7 +1,7 @@
 //! Bisque lots: what they drink, how they stand to the lots before, and rinsed bisque that is still wet at Weigh.
 
 use laydown_app::{EditorEntry, EditorKind, EditorView, StudioError, WeighEntry};
-use laydown_store::entity::{BisqueLot, Entity, Form};
+use laydown_store::entity::{BisqueLot, Body, Entity, Form};
 
 use crate::{Bench, NOW, editor, net, two_weights};
 
@@ -130,4 +130,53 @@ fn a_heavier_pot_is_not_taken_for_a_wet_one() {
     let lot = bench.studio.store().read(BisqueLot::all).unwrap()[0].id.to_string();
     let entry = EditorEntry { id: lot, ..editor(EditorKind::BisqueLot, "", &[]) };
     assert_eq!(bench.studio.editor(NOW, &entry).unwrap().fields[1].text, body);
+}
+
+#[test]
+fn lots_and_scale_tests_are_drawn_among_the_findings_of_the_glazes_they_move() {
+    let bench = Bench::set_up();
+    bench.save(EditorKind::Body, "", &[("name", "White stoneware"), ("to_bisque", "6"), ("to_fired", "12")]);
+    let (body, form) = bench
+        .studio
+        .store()
+        .read(|conn| Ok::<_, StudioError>((Body::all(conn)?.remove(0).id, Form::all(conn)?.remove(0))))
+        .unwrap();
+    bench.studio.store().transact(NOW.unix_ms, |tx| tx.put(&Form { body: Some(body), ..form })).unwrap();
+    bench.studio.save(NOW, net("19.4")).unwrap();
+    let glaze = bench.studio.findings(NOW).unwrap().glazes[0].id.clone();
+    let sections = || bench.studio.glaze_findings(NOW, &glaze).unwrap().sections;
+    let of = |word: &str| sections().into_iter().find(|section| section.title.starts_with(word));
+    let body = body.to_string();
+    for (name, date, soaked) in [("1", "2026-08-01", "108"), ("2", "2026-09-01", "108.2"), ("3", "2026-10-01", "111")] {
+        assert!(of("Bisque").is_none() || name == "3", "one lot is no trend");
+        let values = [("name", name), ("date", date), ("body", &body), ("bone_dry", "100"), ("soaked", soaked)];
+        bench.save(EditorKind::BisqueLot, "", &values);
+    }
+    let bisque = of("Bisque").unwrap();
+    assert!(
+        bisque.words.contains("absorbs 11.0%") && bisque.words.contains("More than the lots before"),
+        "{}",
+        bisque.words
+    );
+    let chart = bisque.chart.unwrap();
+    assert_eq!((chart.dots.len(), chart.lines[0].spots.len()), (3, 3));
+    assert!(chart.dots[2].at.y < chart.dots[0].at.y, "what drinks more stands higher");
+
+    let test = |from: f64, apart: f64| {
+        let row = |at: usize| format!("{:.1}", from + if at % 2 == 0 { apart } else { -apart });
+        (0..10).map(row).collect::<Vec<_>>().join("\n")
+    };
+    bench.save(EditorKind::ScaleTest, "", &[("readings", &test(300.0, 0.1))]);
+    assert!(of("Scale").is_none());
+    bench
+        .studio
+        .save_record(NOW.at(NOW.unix_ms + 1), &editor(EditorKind::ScaleTest, "", &[("readings", &test(300.0, 0.9))]))
+        .unwrap();
+    let scale = of("Scale").unwrap();
+    assert!(scale.words.contains("worse than"), "{}", scale.words);
+    assert_eq!(scale.chart.unwrap().dots.len(), 2);
+    // They go to paper with the others.
+    let file = bench.folder.path().join("charts.svg");
+    bench.studio.write_charts(NOW, &glaze, &file).unwrap();
+    assert!(std::fs::read_to_string(file).unwrap().contains("White stoneware"));
 }
