@@ -245,9 +245,9 @@ private struct With {
             form: entry.typed("form"), bucket: entry.typed("bucket"),
             zone: try entry.one("zone", of: [.inside, .outside, .whole]), scale: entry.typed("scale"),
             way: try entry.one("way", of: [.net, .twoWeights]), piece: entry.typed("piece"),
-            field: try entry.one("field", of: [.net, .bare, .glazed]) ?? .net, net: entry.typed("net"),
+            field: try entry.one("field", of: [.net, .bare, .glazed, .seconds]) ?? .net, net: entry.typed("net"),
             bare: entry.typed("bare"), glazed: entry.typed("glazed"), draft: entry.typed("draft"),
-            confirmed: entry.typed("confirmed"))
+            confirmed: entry.typed("confirmed"), seconds: entry.typed("seconds"))
     }
 
     func editorEntry() throws -> EditorEntry {

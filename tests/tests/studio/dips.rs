@@ -1,6 +1,7 @@
 //! How long a coat was dipped or poured: noted where a coat is corrected, and a hint once a few are.
 
-use laydown_app::{EditorEntry, EditorKind, StudioError};
+use laydown_app::{EditorEntry, EditorKind, Field, StudioError, WeighEntry};
+use laydown_store::entity::{Coat, Entity};
 
 use crate::{Bench, NOW, editor, net};
 
@@ -55,7 +56,7 @@ fn another_bucket_and_touched_up_coats_say_nothing_here() {
     bench.studio.undo(NOW, &touched_up.undo).unwrap();
     let glaze = bench.studio.bucket(NOW, &bench.bucket()).unwrap().glaze_id;
     let other = bench.save(EditorKind::Bucket, &glaze, &[("name", "Pail")]);
-    let view = bench.weigh(laydown_app::WeighEntry { bucket: other, ..net("") });
+    let view = bench.weigh(WeighEntry { bucket: other, ..net("") });
     assert!(view.notes.iter().all(|note| !note.text.starts_with("About")), "{:?}", view.notes);
 }
 
@@ -69,4 +70,36 @@ fn impossible_seconds_are_refused() {
         assert!(matches!(&refused, StudioError::Refused { field, .. } if field == "dip"), "{seconds}: {refused:?}");
     }
     assert_eq!(bench.dump(), before);
+}
+
+#[test]
+fn weigh_asks_for_seconds_where_the_phone_is_set_to_and_they_may_stay_empty() {
+    let bench = Bench::set_up();
+    let keys = || bench.weigh(net("")).fields.into_iter().map(|field| field.field).collect::<Vec<_>>();
+    assert_eq!(keys(), [Field::Net]);
+    bench.save(EditorKind::Preference, "", &[("ask_dip", "yes")]);
+    assert_eq!(keys(), [Field::Net, Field::Seconds]);
+    let timed = |seconds: &str| WeighEntry { seconds: seconds.into(), field: Field::Seconds, ..net("19.4") };
+    let dips = || {
+        let mut coats = bench.studio.store().read(Coat::all).unwrap();
+        coats.sort_by_key(|coat| coat.dip_ms);
+        coats.into_iter().map(|coat| coat.dip_ms).collect::<Vec<_>>()
+    };
+    bench.studio.save(NOW, timed("4")).unwrap();
+    bench.studio.save(NOW, timed("")).unwrap();
+    assert_eq!(dips(), [None, Some(4_000)]);
+    assert!(bench.studio.weigh(NOW, None).unwrap().entry.seconds.is_empty(), "the next piece has its own");
+    let before = bench.dump();
+    for seconds in ["0", "900", "four"] {
+        let view = bench.weigh(timed(seconds));
+        assert!(!view.can_save && view.refusal.unwrap().field == Field::Seconds, "{seconds}");
+        let refused = bench.studio.save(NOW, timed(seconds)).unwrap_err();
+        assert!(matches!(&refused, StudioError::Refused { field, .. } if field == "seconds"), "{refused:?}");
+    }
+    assert_eq!(bench.dump(), before);
+    // Switched off, what was typed counts no more, and the keypad fills the weight again.
+    bench.save(EditorKind::Preference, "", &[("ask_dip", "no")]);
+    assert_eq!(bench.weigh(timed("5")).entry.field, Field::Net);
+    bench.studio.save(NOW, timed("5")).unwrap();
+    assert_eq!(dips(), [None, None, Some(4_000)]);
 }

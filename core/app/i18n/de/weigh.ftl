@@ -12,6 +12,8 @@ scale-help = Höchstlast und Teilung.
 net = Auftrag, nach dem Tarieren
 bare = Unglasiertes Stück
 glazed = Glasiertes Stück
+seconds = Tauchen, gießen
+seconds-unit = s
 
 right-is = Richtig: { $span }
 may-be = Vielleicht { $span }

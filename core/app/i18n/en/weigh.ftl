@@ -15,6 +15,8 @@ scale-help = Its capacity and its step.
 net = Coat, after tare
 bare = Bare piece
 glazed = Glazed piece
+seconds = Dip or pour
+seconds-unit = s
 
 # Beside the aim. $span: weights such as "18.0 to 20.8 g".
 right-is = Target: { $span }

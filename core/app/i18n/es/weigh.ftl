@@ -12,6 +12,8 @@ scale-help = Su capacidad y su división.
 net = Capa, tras tarar
 bare = Pieza sin esmaltar
 glazed = Pieza esmaltada
+seconds = Inmersión, vertido
+seconds-unit = s
 
 right-is = Correcto: { $span }
 may-be = Quizá { $span }

@@ -52,7 +52,14 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         builder.field_error("bone_dry", say::was_fired());
         return Ok(None);
     }
-    let wet = wet_coats(context.conn, context.now, &pot.coats, &scale)?;
+    let wet = match wet_coats(context.conn, context.now, &pot.coats, &scale) {
+        // What came from elsewhere may have figures that cannot be.
+        Err(StudioError::Refused { sentence, .. }) => {
+            builder.field_error("bone_dry", sentence);
+            return Ok(None);
+        }
+        wet => wet?,
+    };
     let split = DryGlaze::of_piece(bare, bone_dry, &scale).and_then(|weighed| Ok((weighed, weighed.split(&wet)?)));
     let (weighed, split) = match split {
         Ok(found) => found,

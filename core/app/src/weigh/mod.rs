@@ -29,7 +29,7 @@ use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioErr
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::piece_code;
-use laydown_domain::units::{Grams, Style, parse};
+use laydown_domain::units::{Grams, Seconds, Style, parse};
 use laydown_store::entity::{self, Coat, Entity};
 use laydown_store::{Undo, query};
 
@@ -53,6 +53,8 @@ pub enum Field {
     Bare,
     /// The piece with its wet coat.
     Glazed,
+    /// How long it was dipped or poured over; shown where this phone asks for it, and may stay empty.
+    Seconds,
 }
 
 /// What is chosen and typed on the Weigh screen. Empty ids and `None` mean: as last time.
@@ -86,6 +88,9 @@ pub struct WeighEntry {
     /// about again.
     #[uniffi(default = "")]
     pub confirmed: String,
+    /// How long it was dipped or poured over, in seconds, as typed.
+    #[uniffi(default = "")]
+    pub seconds: String,
 }
 
 impl WeighEntry {
@@ -99,6 +104,7 @@ impl WeighEntry {
             glazed: String::new(),
             draft: String::new(),
             confirmed: String::new(),
+            seconds: String::new(),
             ..self
         }
     }
@@ -417,7 +423,8 @@ impl Studio {
                 code = new_code(tx.conn(), piece)?;
             }
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
-            let coat = Coat { code, hand: preference.hand, ..coat };
+            let dip = if preference.ask_dip { context.seconds()? } else { None };
+            let coat = Coat { code, hand: preference.hand, dip_ms: dip.map(Seconds::milliseconds), ..coat };
             tx.put(&coat)?;
             let remembered = Remembered::load(tx.conn())?.with(&context.entry);
             let next = remembered.next_coats(context.next_coats(piece));
@@ -497,11 +504,12 @@ impl Field {
             Field::Net => "net",
             Field::Bare => "bare",
             Field::Glazed => "glazed",
+            Field::Seconds => "seconds",
         }
     }
 
     fn from_key(key: &str) -> Option<Field> {
-        [Field::Net, Field::Bare, Field::Glazed].into_iter().find(|field| field.key() == key)
+        [Field::Net, Field::Bare, Field::Glazed, Field::Seconds].into_iter().find(|field| field.key() == key)
     }
 }
 

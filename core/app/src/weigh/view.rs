@@ -8,7 +8,7 @@ use super::dip;
 use super::glazed_piece::GlazedPiece;
 use super::{
     Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
-    WeighView,
+    WeighView, first_field,
 };
 use crate::bisque::{absorption, lot_of, usual_bare};
 use crate::date_text::sentence_case;
@@ -33,6 +33,12 @@ const RECENT: u32 = 8;
 pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache) -> Result<WeighView> {
     let preference = preference(conn)?;
     let style = style_of(&preference);
+    let entry = match entry.field {
+        Field::Seconds if !preference.ask_dip => {
+            WeighEntry { field: first_field(entry.way.unwrap_or_default()), ..entry }
+        }
+        _ => entry,
+    };
     // What is chosen may have come from elsewhere with figures that cannot be: something else can still be chosen.
     let learned = WeighContext::load(conn, style, &entry).and_then(|mut context| {
         context.iter_mut().try_for_each(|context| context.learn(conn, now, cache))?;
@@ -56,7 +62,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         buckets: buckets(conn, now, &style, &entry.bucket)?,
         zones: Vec::new(),
         scales: scales(conn, &style, &entry.scale)?,
-        fields: fields(&entry, &style),
+        fields: fields(&entry, &style, preference.ask_dip),
         target: None,
         gauge: None,
         verdict: None,
@@ -122,6 +128,12 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
             }
             Err(error) => return Err(error),
         }
+    }
+    if preference.ask_dip
+        && let Err(StudioError::Refused { sentence, .. }) = context.seconds()
+    {
+        view.refusal = Some(FieldError { field: Field::Seconds, sentence });
+        view.can_save = false;
     }
     let sums = piece.iter().flat_map(|piece| piece.sum_notes(zone, laydown, &style)).collect::<Vec<_>>();
     view.notes.splice(0..0, sums);
@@ -261,7 +273,7 @@ fn gauge(context: &WeighContext, target: &Target, net: Option<Grams>) -> Gauge {
     }
 }
 
-fn fields(entry: &WeighEntry, style: &Style) -> Vec<WeighField> {
+fn fields(entry: &WeighEntry, style: &Style, asks_seconds: bool) -> Vec<WeighField> {
     let field = |field: Field, label: String, text: &str| WeighField {
         field,
         label,
@@ -269,12 +281,17 @@ fn fields(entry: &WeighEntry, style: &Style) -> Vec<WeighField> {
         unit: style.mass.symbol().to_owned(),
         active: field == entry.field,
     };
-    match entry.way.unwrap_or_default() {
+    let mut fields = match entry.way.unwrap_or_default() {
         WeighMode::Net => vec![field(Field::Net, say::net(), &entry.net)],
         WeighMode::TwoWeights => {
             vec![field(Field::Bare, say::bare(), &entry.bare), field(Field::Glazed, say::glazed(), &entry.glazed)]
         }
+    };
+    if asks_seconds {
+        let seconds = field(Field::Seconds, say::seconds(), &entry.seconds);
+        fields.push(WeighField { unit: say::seconds_unit(), ..seconds });
     }
+    fields
 }
 
 fn missing(view: &WeighView) -> Vec<SetupStep> {
