@@ -379,6 +379,7 @@ const CODES: &[&str] = &[
     "cone_kind",
     "state",
     "fires",
+    "soaking",
     "zone",
     "inside",
     "outside",

@@ -236,6 +236,9 @@ value-code = { $code ->
     [state-done] ausgeräumt
     [fires-glazed] glasierte Ware
     [fires-bisque] Schrühbrand
+    [soaking-boil] gekocht
+    [soaking-cold] kalt gewässert
+    [soaking-vacuum] unter Vakuum
     [zone-inside] innen
     [zone-outside] außen
     [zone-whole] innen und außen

@@ -250,6 +250,9 @@ value-code = { $code ->
     [state-done] unloaded
     [fires-glazed] glazed ware
     [fires-bisque] bisque
+    [soaking-boil] boiled
+    [soaking-cold] cold-soaked
+    [soaking-vacuum] vacuum-soaked
     [zone-inside] inside
     [zone-outside] outside
     [zone-whole] inside and outside

@@ -236,6 +236,9 @@ value-code = { $code ->
     [state-done] descargada
     [fires-glazed] piezas esmaltadas
     [fires-bisque] bizcocho
+    [soaking-boil] hervido
+    [soaking-cold] remojado en frío
+    [soaking-vacuum] al vacío
     [zone-inside] interior
     [zone-outside] exterior
     [zone-whole] interior y exterior

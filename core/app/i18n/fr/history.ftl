@@ -233,6 +233,9 @@ value-code = { $code ->
     [state-done] défournée
     [fires-glazed] pièces émaillées
     [fires-bisque] biscuit
+    [soaking-boil] bouilli
+    [soaking-cold] trempé à froid
+    [soaking-vacuum] sous vide
     [zone-inside] intérieur
     [zone-outside] extérieur
     [zone-whole] intérieur et extérieur
