@@ -99,7 +99,7 @@ impl SoakedPiece {
         if !dry.is_positive() {
             return Err(SoakError::NoWeight);
         }
-        if !(soaked >= dry) {
+        if soaked < dry {
             return Err(SoakError::SoakedUnderDry);
         }
         if !(0.9..=1.1).contains(&water_density) {
@@ -214,7 +214,7 @@ impl UsualBare {
 fn median(mut values: Vec<f64>) -> f64 {
     values.sort_by(f64::total_cmp);
     let middle = values.len() / 2;
-    if values.len() % 2 == 0 { (values[middle - 1] + values[middle]) / 2.0 } else { values[middle] }
+    if values.len().is_multiple_of(2) { (values[middle - 1] + values[middle]) / 2.0 } else { values[middle] }
 }
 
 #[cfg(test)]

@@ -155,7 +155,7 @@ fn as_thick_on(
     let Some(shape) = usable(shape(context.conn, form))? else { return Ok(Vec::new()) };
     let bucket = newest_bucket(context.conn, glaze.id)?;
     let today = bucket.map(|bucket| bucket_today(context.conn, context.now, glaze, bucket.id)).transpose()?.flatten();
-    let as_dipped = || Some(Solids::of(SgReading::checked(sg?), powder_density(glaze)).ok()?);
+    let as_dipped = || Solids::of(SgReading::checked(sg?), powder_density(glaze)).ok();
     let Some(solids) = today.map(|(_, solids)| solids).or_else(as_dipped) else { return Ok(Vec::new()) };
     let step = finest_step(context.conn)?;
     let note = |zone: &Zone| {

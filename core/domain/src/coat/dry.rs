@@ -145,7 +145,7 @@ impl DryGlaze {
     /// When it weighs as much as all coats did wet.
     pub fn split(self, coats: &[WetCoat]) -> Result<Vec<DryGlaze>, DryError> {
         let wet = coats.iter().fold(Grams::ZERO, |sum, coat| sum + coat.wet);
-        if !(self.dry < wet) {
+        if self.dry >= wet || !self.dry.is_positive() || !wet.is_positive() {
             return Err(DryError::NotUnderWet { wet });
         }
         let expected: Vec<DryGlaze> = coats.iter().map(WetCoat::dry).collect();
