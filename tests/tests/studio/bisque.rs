@@ -163,7 +163,7 @@ fn lots_and_scale_tests_are_drawn_among_the_findings_of_the_glazes_they_move() {
     assert!(chart.dots[2].at.y < chart.dots[0].at.y, "what drinks more stands higher");
 
     let test = |from: f64, apart: f64| {
-        let row = |at: usize| format!("{:.1}", from + if at % 2 == 0 { apart } else { -apart });
+        let row = |at: usize| format!("{:.1}", from + if at.is_multiple_of(2) { apart } else { -apart });
         (0..10).map(row).collect::<Vec<_>>().join("\n")
     };
     bench.save(EditorKind::ScaleTest, "", &[("readings", &test(300.0, 0.1))]);

@@ -20,6 +20,7 @@ use crate::lists::{buckets, forms, scales};
 use crate::messages::{common, editor_bisque_lot as lot, weigh as say};
 use crate::pooled::Cache;
 use crate::{EditorKind, Note, Now, Result, Row, StudioError};
+use laydown_domain::coat::scale::ScaleAdvice;
 use laydown_domain::coat::target::{Source, Target};
 use laydown_domain::coat::verdict::{Verdict, VerdictKind};
 use laydown_domain::form::ZoneKind;
@@ -155,12 +156,18 @@ fn wet_bisque(conn: &Connection, now: Now, context: &WeighContext) -> Result<Opt
 /// Says of each scale whether it can decide about this coat on this piece.
 fn scales_for(conn: &Connection, context: &WeighContext, target: &Target, rows: &mut [Row]) -> Result<()> {
     let span = (target.low, target.high);
+    let is_by_chance = matches!(target.source, Source::Pooled { .. });
     let typed = parse::mass(&context.entry.bare, &context.style).ok();
     let piece = typed.or(context.form.bisque_mg.map(Grams::from_milligrams));
     for row in rows {
         let scale = row.id.parse().ok().map(|id| entity::Scale::load(conn, id)).transpose()?.flatten();
         if let Some(scale) = scale.map(|scale| usable(scale_of(&scale))).transpose()?.flatten() {
-            let fits = in_words::fits(scale.advice(piece, target.wet, span));
+            let advice = match scale.advice(piece, target.wet, span) {
+                // By chances a coarse scale can say "probably".
+                ScaleAdvice::TooCoarse if is_by_chance => ScaleAdvice::DecidesOnlyJust,
+                advice => advice,
+            };
+            let fits = in_words::fits(advice);
             row.detail = [std::mem::take(&mut row.detail), fits].join(", ");
         }
     }
