@@ -1,5 +1,5 @@
 PRAGMA application_id = 1279351108;
-PRAGMA user_version = 7;
+PRAGMA user_version = 8;
 CREATE TABLE device (
     number INTEGER PRIMARY KEY,         -- short name of the device within this file
     id     BLOB NOT NULL UNIQUE,        -- uuid, 16 bytes
@@ -272,8 +272,8 @@ CREATE TABLE form (
     handle_girth_um   INTEGER,
     extra_area_mm2    INTEGER,
     bisque_mg         INTEGER
-) STRICT, WITHOUT ROWID;
-INSERT INTO "form" VALUES (X'01A0C4506C007099AC6CD7363CA585E7', 'Breakfast mug', 'cylinder_mug', 350000, 26400, NULL, 0, '[[0,36000],[45500,42000,4500],[95000,41000]]', NULL, 'bisque', NULL, 4000, 5000, NULL, NULL, 6000, NULL, NULL, NULL, NULL, NULL, NULL);
+, width_um INTEGER, height_um INTEGER, clay_mg INTEGER) STRICT, WITHOUT ROWID;
+INSERT INTO "form" VALUES (X'01A0C4506C007099AC6CD7363CA585E7', 'Breakfast mug', 'cylinder_mug', 350000, 26400, NULL, 0, '[[0,36000],[45500,42000,4500],[95000,41000]]', NULL, 'bisque', NULL, 4000, 5000, NULL, NULL, 6000, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
 CREATE TABLE body (
     id                    BLOB PRIMARY KEY,
     name                  TEXT NOT NULL,
