@@ -9118,6 +9118,10 @@ public struct KilnView: Equatable, Hashable {
      */
     public var waiting: String
     /**
+     * What the button says that weighs one of them bone dry; empty while none waits that was weighed wet.
+     */
+    public var dryLabel: String
+    /**
      * The firings, newest first.
      */
     public var firings: [Row]
@@ -9141,6 +9145,9 @@ public struct KilnView: Equatable, Hashable {
          * How many pieces wait, or what to do while none does.
          */waiting: String, 
         /**
+         * What the button says that weighs one of them bone dry; empty while none waits that was weighed wet.
+         */dryLabel: String, 
+        /**
          * The firings, newest first.
          */firings: [Row], 
         /**
@@ -9153,6 +9160,7 @@ public struct KilnView: Equatable, Hashable {
          * Cautions that belong here.
          */cautions: [String]) {
         self.waiting = waiting
+        self.dryLabel = dryLabel
         self.firings = firings
         self.empty = empty
         self.hasKiln = hasKiln
@@ -9176,6 +9184,7 @@ public struct FfiConverterTypeKilnView: FfiConverterRustBuffer {
         return
             try KilnView(
                 waiting: FfiConverterString.read(from: &buf), 
+                dryLabel: FfiConverterString.read(from: &buf), 
                 firings: FfiConverterSequenceTypeRow.read(from: &buf), 
                 empty: FfiConverterString.read(from: &buf), 
                 hasKiln: FfiConverterBool.read(from: &buf), 
@@ -9185,6 +9194,7 @@ public struct FfiConverterTypeKilnView: FfiConverterRustBuffer {
 
     public static func write(_ value: KilnView, into buf: inout [UInt8]) {
         FfiConverterString.write(value.waiting, into: &buf)
+        FfiConverterString.write(value.dryLabel, into: &buf)
         FfiConverterSequenceTypeRow.write(value.firings, into: &buf)
         FfiConverterString.write(value.empty, into: &buf)
         FfiConverterBool.write(value.hasKiln, into: &buf)
@@ -9987,6 +9997,10 @@ public struct PieceView: Equatable, Hashable {
      */
     public var photos: [PhotoView]
     /**
+     * What the button says that weighs it bone dry; empty where that says nothing any more.
+     */
+    public var dryLabel: String
+    /**
      * Whether it was only put into a firing and never weighed, so that what it is called can be changed.
      */
     public var isUnweighed: Bool
@@ -10013,6 +10027,9 @@ public struct PieceView: Equatable, Hashable {
          * Its photographs, the oldest first.
          */photos: [PhotoView], 
         /**
+         * What the button says that weighs it bone dry; empty where that says nothing any more.
+         */dryLabel: String, 
+        /**
          * Whether it was only put into a firing and never weighed, so that what it is called can be changed.
          */isUnweighed: Bool) {
         self.piece = piece
@@ -10021,6 +10038,7 @@ public struct PieceView: Equatable, Hashable {
         self.firings = firings
         self.unfired = unfired
         self.photos = photos
+        self.dryLabel = dryLabel
         self.isUnweighed = isUnweighed
     }
 
@@ -10046,6 +10064,7 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
                 firings: FfiConverterSequenceTypeRow.read(from: &buf), 
                 unfired: FfiConverterString.read(from: &buf), 
                 photos: FfiConverterSequenceTypePhotoView.read(from: &buf), 
+                dryLabel: FfiConverterString.read(from: &buf), 
                 isUnweighed: FfiConverterBool.read(from: &buf)
         )
     }
@@ -10057,6 +10076,7 @@ public struct FfiConverterTypePieceView: FfiConverterRustBuffer {
         FfiConverterSequenceTypeRow.write(value.firings, into: &buf)
         FfiConverterString.write(value.unfired, into: &buf)
         FfiConverterSequenceTypePhotoView.write(value.photos, into: &buf)
+        FfiConverterString.write(value.dryLabel, into: &buf)
         FfiConverterBool.write(value.isUnweighed, into: &buf)
     }
 }
@@ -12384,6 +12404,10 @@ public struct WeighEntry: Equatable, Hashable {
      * about again.
      */
     public var confirmed: String
+    /**
+     * How long it was dipped or poured over, in seconds, as typed.
+     */
+    public var seconds: String
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -12424,7 +12448,10 @@ public struct WeighEntry: Equatable, Hashable {
         /**
          * The reading that was asked about and is right, as it was typed then; empty while there is none. Another reading is asked
          * about again.
-         */confirmed: String = "") {
+         */confirmed: String = "", 
+        /**
+         * How long it was dipped or poured over, in seconds, as typed.
+         */seconds: String = "") {
         self.form = form
         self.bucket = bucket
         self.zone = zone
@@ -12437,6 +12464,7 @@ public struct WeighEntry: Equatable, Hashable {
         self.glazed = glazed
         self.draft = draft
         self.confirmed = confirmed
+        self.seconds = seconds
     }
 
     
@@ -12466,7 +12494,8 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
                 bare: FfiConverterString.read(from: &buf), 
                 glazed: FfiConverterString.read(from: &buf), 
                 draft: FfiConverterString.read(from: &buf), 
-                confirmed: FfiConverterString.read(from: &buf)
+                confirmed: FfiConverterString.read(from: &buf), 
+                seconds: FfiConverterString.read(from: &buf)
         )
     }
 
@@ -12483,6 +12512,7 @@ public struct FfiConverterTypeWeighEntry: FfiConverterRustBuffer {
         FfiConverterString.write(value.glazed, into: &buf)
         FfiConverterString.write(value.draft, into: &buf)
         FfiConverterString.write(value.confirmed, into: &buf)
+        FfiConverterString.write(value.seconds, into: &buf)
     }
 }
 
@@ -13547,6 +13577,10 @@ public enum EditorKind: Equatable, Hashable {
      */
     case body
     /**
+     * Ware of one bisque firing: how much water it drinks.
+     */
+    case bisqueLot
+    /**
      * A kiln: its shelves.
      */
     case kiln
@@ -13587,9 +13621,17 @@ public enum EditorKind: Equatable, Hashable {
      */
     case scale
     /**
+     * A test of a scale.
+     */
+    case scaleTest
+    /**
      * A test tile.
      */
     case tile
+    /**
+     * A ladder of test tiles from thin to thick, planned at once.
+     */
+    case tileLadder
     /**
      * A control piece: a coat weighed here, or an amount known to be right.
      */
@@ -13598,6 +13640,10 @@ public enum EditorKind: Equatable, Hashable {
      * A saved coat, to correct it.
      */
     case coat
+    /**
+     * A piece weighed again bone dry; without an id, one of those that wait for a firing.
+     */
+    case dryWeight
     /**
      * Units, sound and touch on this phone.
      */
@@ -13631,35 +13677,43 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
         
         case 2: return .body
         
-        case 3: return .kiln
+        case 3: return .bisqueLot
         
-        case 4: return .firing
+        case 4: return .kiln
         
-        case 5: return .witnessCones
+        case 5: return .firing
         
-        case 6: return .piece
+        case 6: return .witnessCones
         
-        case 7: return .glaze
+        case 7: return .piece
         
-        case 8: return .bucket
+        case 8: return .glaze
         
-        case 9: return .check
+        case 9: return .bucket
         
-        case 10: return .thin
+        case 10: return .check
         
-        case 11: return .vessel
+        case 11: return .thin
         
-        case 12: return .scale
+        case 12: return .vessel
         
-        case 13: return .tile
+        case 13: return .scale
         
-        case 14: return .control
+        case 14: return .scaleTest
         
-        case 15: return .coat
+        case 15: return .tile
         
-        case 16: return .preference
+        case 16: return .tileLadder
         
-        case 17: return .syncLocation
+        case 17: return .control
+        
+        case 18: return .coat
+        
+        case 19: return .dryWeight
+        
+        case 20: return .preference
+        
+        case 21: return .syncLocation
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -13677,64 +13731,80 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(2))
         
         
-        case .kiln:
+        case .bisqueLot:
             writeInt(&buf, Int32(3))
         
         
-        case .firing:
+        case .kiln:
             writeInt(&buf, Int32(4))
         
         
-        case .witnessCones:
+        case .firing:
             writeInt(&buf, Int32(5))
         
         
-        case .piece:
+        case .witnessCones:
             writeInt(&buf, Int32(6))
         
         
-        case .glaze:
+        case .piece:
             writeInt(&buf, Int32(7))
         
         
-        case .bucket:
+        case .glaze:
             writeInt(&buf, Int32(8))
         
         
-        case .check:
+        case .bucket:
             writeInt(&buf, Int32(9))
         
         
-        case .thin:
+        case .check:
             writeInt(&buf, Int32(10))
         
         
-        case .vessel:
+        case .thin:
             writeInt(&buf, Int32(11))
         
         
-        case .scale:
+        case .vessel:
             writeInt(&buf, Int32(12))
         
         
-        case .tile:
+        case .scale:
             writeInt(&buf, Int32(13))
         
         
-        case .control:
+        case .scaleTest:
             writeInt(&buf, Int32(14))
         
         
-        case .coat:
+        case .tile:
             writeInt(&buf, Int32(15))
         
         
-        case .preference:
+        case .tileLadder:
             writeInt(&buf, Int32(16))
         
         
-        case .syncLocation:
+        case .control:
             writeInt(&buf, Int32(17))
+        
+        
+        case .coat:
+            writeInt(&buf, Int32(18))
+        
+        
+        case .dryWeight:
+            writeInt(&buf, Int32(19))
+        
+        
+        case .preference:
+            writeInt(&buf, Int32(20))
+        
+        
+        case .syncLocation:
+            writeInt(&buf, Int32(21))
         
         }
     }
@@ -13775,6 +13845,10 @@ public enum Field: Equatable, Hashable {
      * The piece with its wet coat.
      */
     case glazed
+    /**
+     * How long it was dipped or poured over; shown where this phone asks for it, and may stay empty.
+     */
+    case seconds
 
 
 
@@ -13802,6 +13876,8 @@ public struct FfiConverterTypeField: FfiConverterRustBuffer {
         
         case 3: return .glazed
         
+        case 4: return .seconds
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -13820,6 +13896,10 @@ public struct FfiConverterTypeField: FfiConverterRustBuffer {
         
         case .glazed:
             writeInt(&buf, Int32(3))
+        
+        
+        case .seconds:
+            writeInt(&buf, Int32(4))
         
         }
     }

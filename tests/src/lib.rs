@@ -8,7 +8,10 @@ pub mod work;
 
 use std::path::Path;
 
-use laydown_store::entity::{Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, Tile, Vessel};
+use laydown_store::entity::{
+    BisqueLot, Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, ScaleTest, Tile, Vessel,
+    Weights,
+};
 use laydown_store::journal::{Ids, RandomIds, SeededIds};
 use laydown_store::{Committed, Store, StoreError, query};
 use rusqlite::Connection;
@@ -80,6 +83,7 @@ pub fn furnish(store: &Store) -> Bench {
                 minimum_mg: None,
                 repeatability_mg: Some(80),
                 gone: false,
+                accuracy_class: None,
             },
             check: Check {
                 id: ids(),
@@ -152,6 +156,9 @@ pub fn coat(bench: &Bench, ids: &mut dyn Ids, number: i64) -> Coat {
         added_mg: None,
         rubbed_off_mg: None,
         hand: None,
+        dry_mg: None,
+        dry_uncertainty_mg: None,
+        dip_ms: None,
     }
 }
 
@@ -206,6 +213,8 @@ pub fn save_the_rest(store: &Store, bench: &Bench) {
             at: NOW,
             gone: false,
             came_out: Some("right".into()),
+            coats: Some(2),
+            aim_mg: Some(3_500),
         };
         let preference = Preference {
             id: device.0,
@@ -219,6 +228,7 @@ pub fn save_the_rest(store: &Store, bench: &Bench) {
             code_pieces: true,
             phone: Some("Tablet by the sink".into()),
             hand: None,
+            ask_dip: true,
         };
         let check = Check {
             id: tx.new_id(),
@@ -236,6 +246,30 @@ pub fn save_the_rest(store: &Store, bench: &Bench) {
             bisque_density_mg_ml: Some(1_850),
             gone: false,
         };
+        let lot = BisqueLot {
+            id: tx.new_id(),
+            name: "Bisque 14".into(),
+            body: Some(body.id),
+            cone: Some("04".into()),
+            at: NOW,
+            soaking: "boil".into(),
+            bone_dry_mg: 100_000,
+            soaked_mg: 108_200,
+            suspended_mg: Some(58_100),
+            water_temperature_mc: 20_500,
+            gone: false,
+        };
+        let test = ScaleTest {
+            id: tx.new_id(),
+            scale: bench.scale.id,
+            at: NOW,
+            readings: Some(Weights(vec![312_400, 312_500, 312_400, 312_300, 312_500])),
+            known_mg: Some(500_000),
+            shown_mg: Some(500_100),
+            gone: false,
+        };
+        tx.put(&lot)?;
+        tx.put(&test)?;
         tx.put(&body)?;
         tx.put(&vessel)?;
         tx.put(&control)?;

@@ -8,6 +8,8 @@ use std::thread;
 use std::time::Duration;
 
 use laydown_app::in_words;
+use laydown_domain::bisque::{self, SoakedPiece, UsualBare};
+use laydown_domain::coat::dry::{DryGlaze, WetCoat, disagreement};
 use laydown_domain::coat::scale::{AccuracyClass, Scale};
 use laydown_domain::coat::slip::slip;
 use laydown_domain::coat::target::{
@@ -27,11 +29,13 @@ use laydown_domain::glaze::slurry::{self, SgReading, SolidsFraction};
 use laydown_domain::kiln::cone::{Cone, ConeKind, Witness};
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::kiln::{cone, piece_code};
+use laydown_domain::learning::dip_time::{Dip, DipLaw};
 use laydown_domain::learning::observation::{FiredObservation, groups};
 use laydown_domain::learning::pooled::{
     Assumptions, ControlPot, Fitted, GlazeEvidence, JudgedPot, Place, PooledJob, RestsOn, RightTile, chance_right,
     judge as judge_by_chance, proportions, target_for,
 };
+use laydown_domain::learning::repeatability::{KnownWeightCheck, Repeatability};
 use laydown_domain::learning::size::Sizes;
 use laydown_domain::learning::spread::Spread;
 use laydown_domain::learning::window::{Fit, Window, estimate};
@@ -463,6 +467,58 @@ fn test_tiles() {
                     dog.total(("as thick as", a, b), &[a, b], || {
                         tile::as_thick_as(Laydown::new(a), &job(solids, b, 0.02, None))
                     });
+                }
+            }
+        }
+    });
+}
+
+#[test]
+fn dry_pieces_scale_tests_soaked_bisque_and_dips() {
+    Watchdog::walk(|dog| {
+        let scale = Scale::new(Grams::new(2_000.0), Grams::new(0.1), None, None).unwrap();
+        for a in HARD {
+            for b in HARD {
+                let (one, other) = (Grams::new(a), Grams::new(b));
+                let weighed = dog.fallible(("dry piece", a, b), || DryGlaze::of_piece(one, other, &scale));
+                dog.total(("known weight", a, b), &[a, b], || {
+                    KnownWeightCheck::of(one, other, &scale, Some(AccuracyClass::Medium))
+                });
+                dog.total(("trend", a, b), &[a, b], || bisque::trend(a, &[b, a, b]));
+                dog.optional(("usual bare", a, b), || UsualBare::of(&[one, other, one, other, one]));
+                dog.total(("wet bisque", a, b), &[a, b], || UsualBare::said(one).water_in(other, Some(0.08)));
+                dog.fallible(("repeatability", a, b), || Repeatability::of(&[one, other, one, other, one], &scale));
+                for c in HARD {
+                    let piece = SoakedPiece { dry: one, soaked: other, suspended: Some(Grams::new(c)) };
+                    dog.fallible(("absorption", a, b, c), || piece.absorption(0.998, Grams::new(0.1)));
+                    let dip = |time, laid| Dip { time: Seconds::new(time), laydown: Laydown::new(laid) };
+                    let dips = [dip(a, b), dip(b, a), dip(2.0, 4.0), dip(4.0, 5.6)];
+                    dog.optional(("dips", a, b, c), || {
+                        let law = DipLaw::of(&dips)?;
+                        Some((law, law.hint(Laydown::new(c))?))
+                    });
+                }
+                for solids in solids().into_iter().step_by(7).filter(|solids| solids.relative_uncertainty.is_finite()) {
+                    let coat = WetCoat {
+                        wet: other,
+                        wet_standard_uncertainty: scale.net_standard_uncertainty(),
+                        sg: SgReading::unchecked(),
+                        powder: PowderDensity::default(),
+                        solids,
+                    };
+                    let Some(weighed) = weighed else { continue };
+                    dog.fallible(("split", a, b, solids), || weighed.split(&[coat, coat]));
+                    if b.is_finite() && b < 1e12 {
+                        dog.optional(("disagreement", a, b, solids), || disagreement(weighed, one, &[coat]));
+                        dog.optional(("combined", a, b, solids), || {
+                            coat.dry().dry.is_positive().then(|| DryGlaze::combined(weighed, coat.dry(), coat.powder))
+                        });
+                    }
+                    for count in [0, 1, 5, 1_000_000_000] {
+                        dog.total(("ladder", a, b, count), &[a, b], || {
+                            tile::ladder(Laydown::new(a), SquareCentimetres::new(b), &solids, count)
+                        });
+                    }
                 }
             }
         }

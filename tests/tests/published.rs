@@ -9,8 +9,10 @@ use std::collections::BTreeSet;
 use std::f64::consts::PI;
 use std::panic::{self, AssertUnwindSafe};
 
+use laydown_domain::bisque::{Absorption, SoakError, SoakedPiece, USUAL_ABSORPTION};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::coverage::student_t_95;
+use laydown_domain::coat::dry::{DryGlaze, together};
 use laydown_domain::coat::scale::{AccuracyClass, Scale};
 use laydown_domain::coat::target::{Evidence, Job, STARTING_LAYDOWN, Sensitivity, target};
 use laydown_domain::form::profile::Point;
@@ -21,9 +23,10 @@ use laydown_domain::glaze::slurry::{
 };
 use laydown_domain::kiln::cone::{Cone, ConeKind};
 use laydown_domain::learning::control_chart::{Trend, individuals, moving_average};
+use laydown_domain::learning::dip_time::{Dip, DipLaw};
 use laydown_domain::learning::spread::Spread;
 use laydown_domain::units::{
-    Celsius, Grams, Millilitres, PowderDensity, SpecificGravity, SquareCentimetres, Style, parse,
+    Celsius, Grams, Laydown, Millilitres, PowderDensity, Seconds, SpecificGravity, SquareCentimetres, Style, parse,
 };
 use serde::Deserialize;
 use serde_json::Value;
@@ -238,6 +241,14 @@ fn one(check: &Check) {
             check.are("t_975", check.inputs("freedom").into_iter().map(|freedom| student_t_95(freedom).unwrap()))
         }
         "univariate" => univariate(check),
+        "archimedes" | "archimedes_identity" => archimedes(check),
+        "archimedes_reject" => assert_eq!(soaked(check).unwrap_err(), SoakError::SuspendedOverDry, "{}", check.id),
+        "bisque_absorption" => {
+            let (from, to) = USUAL_ABSORPTION;
+            check.are("absorption_pct", [from * 100.0, to * 100.0]);
+        }
+        "ols_no_intercept" => through_the_origin(check),
+        "combined_uncertainty" => combined(check),
         topic => unsupported(format!("nothing checks the topic {topic}")),
     }
 }
@@ -584,4 +595,49 @@ fn univariate(check: &Check) {
         let tolerance = relative * expect.abs() + f64::EPSILON * set.mean;
         assert!((got - expect).abs() <= tolerance, "{} {key}: got {got}, {} says {expect}", check.id, check.source);
     }
+}
+
+/// A soaked piece by its dry, suspended and saturated weight.
+fn soaked(check: &Check) -> Result<Absorption, SoakError> {
+    let weight = |key: &str| Grams::new(check.inputs.get(key).map_or(0.0, |value| number(value, key)));
+    let piece = SoakedPiece { dry: weight("D"), soaked: weight("M"), suspended: Some(weight("S")) };
+    let water = check.inputs.get("water_density").map_or(1.0, |density| number(density, "water_density"));
+    piece.absorption(water, Grams::new(0.01))
+}
+
+fn archimedes(check: &Check) {
+    if check.inputs.get("identity").is_some() {
+        let piece = SoakedPiece { dry: Grams::new(87.3), soaked: Grams::new(95.1), suspended: Some(Grams::new(51.7)) };
+        let found = piece.absorption(0.998, Grams::new(0.01)).unwrap();
+        let pores = found.pores.unwrap();
+        check.is("residual", pores.apparent_porosity - found.fraction * pores.bulk_density / 0.998);
+        return;
+    }
+    let found = soaked(check).unwrap();
+    let pores = found.pores.unwrap();
+    check.is("exterior_volume", pores.exterior_volume);
+    check.is("apparent_porosity_pct", pores.apparent_porosity * 100.0);
+    check.is("absorption_pct", found.fraction * 100.0);
+    check.is("bulk_density", pores.bulk_density);
+    check.is("apparent_sg", pores.apparent_specific_gravity);
+}
+
+/// A line through the origin is the law of a dip over the roots of the seconds.
+fn through_the_origin(check: &Check) {
+    let points = check.inputs("x").into_iter().zip(check.inputs("y"));
+    let dips: Vec<Dip> = points.map(|(x, y)| Dip { time: Seconds::new(x * x), laydown: Laydown::new(y) }).collect();
+    let law = DipLaw::of(&dips).unwrap();
+    let freedom = (dips.len() - 1) as f64;
+    let relative = check.tolerance("relative", 0);
+    for (key, got) in [("b1", law.k), ("sd_b1", law.standard_uncertainty), ("ssr", law.residual.powi(2) * freedom)] {
+        let expect = check.expected(key).unwrap();
+        assert!((got / expect - 1.0).abs() <= relative, "{} {key}: got {got}, not {expect}", check.id);
+    }
+}
+
+/// Components that err each by itself, as the coats of one piece do.
+fn combined(check: &Check) {
+    let one = |nm: f64| DryGlaze { dry: Grams::new(1.0), standard_uncertainty: Grams::new(nm) };
+    let components: Vec<DryGlaze> = check.inputs("components_nm").into_iter().map(one).collect();
+    check.is("u_c_nm", together(&components).standard_uncertainty.value());
 }

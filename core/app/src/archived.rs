@@ -45,16 +45,18 @@ pub struct ArchivedView {
 }
 
 /// The kinds that can be archived, as they are listed.
-const KINDS: [EditorKind; 11] = [
+const KINDS: [EditorKind; 13] = [
     EditorKind::Form,
     EditorKind::Glaze,
     EditorKind::Bucket,
     EditorKind::Body,
+    EditorKind::BisqueLot,
     EditorKind::Control,
     EditorKind::Tile,
     EditorKind::Firing,
     EditorKind::Piece,
     EditorKind::Scale,
+    EditorKind::ScaleTest,
     EditorKind::Kiln,
     EditorKind::Vessel,
 ];
@@ -134,8 +136,10 @@ impl Archive {
         Some(match kind {
             EditorKind::Form => Archive::plain::<entity::Form>(),
             EditorKind::Body => Archive::plain::<entity::Body>(),
+            EditorKind::BisqueLot => Archive::plain::<entity::BisqueLot>(),
             EditorKind::Tile => Archive::plain::<entity::Tile>(),
             EditorKind::Scale => Archive::plain::<entity::Scale>(),
+            EditorKind::ScaleTest => Archive { name: scale_test_name, ..Archive::plain::<entity::ScaleTest>() },
             EditorKind::Kiln => Archive::plain::<entity::Kiln>(),
             EditorKind::Vessel => Archive::plain::<entity::Vessel>(),
             EditorKind::Glaze => {
@@ -162,6 +166,8 @@ impl Archive {
             EditorKind::Check
             | EditorKind::Thin
             | EditorKind::Coat
+            | EditorKind::DryWeight
+            | EditorKind::TileLadder
             | EditorKind::WitnessCones
             | EditorKind::Preference
             | EditorKind::SyncLocation => return None,
@@ -255,6 +261,11 @@ fn control_name(conn: &Connection, id: Uuid) -> Result<String> {
     let control: entity::Control = found(conn, id)?;
     let form: entity::Form = found(conn, control.form)?;
     Ok(say::control_of(form.name, found::<entity::Glaze>(conn, control.glaze)?.name))
+}
+
+fn scale_test_name(conn: &Connection, id: Uuid) -> Result<String> {
+    let test: entity::ScaleTest = found(conn, id)?;
+    Ok(found::<entity::Scale>(conn, test.scale)?.name)
 }
 
 /// A control piece that was weighed here stays a coat.

@@ -5,6 +5,7 @@ use uuid::Uuid;
 
 use super::archive::found;
 use super::date_text::sentence_case;
+use super::dry::weighed_dry;
 use super::evidence::{parse_id, sg_in_words, step_of, style, verdict_kind};
 use super::findings::thickness;
 use super::in_words::{StyleWords, name_of, span};
@@ -87,6 +88,12 @@ impl Studio {
                 aim_and_span(mass(coat.aim_mg), span(&style, grams(coat.low_mg), grams(coat.high_mg), step)),
             );
             line(say::laydown(), style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)));
+            if let Some(dry) = weighed_dry(&coat, &style, step) {
+                line(say::weighed_dry(), dry);
+            }
+            if let Some(ms) = coat.dip_ms {
+                line(say::dipped(), say::seconds(style.number(ms as f64 / 1e3, 1)));
+            }
             line(say::glaze_bucket(), format!("{}, {}", glaze.name, bucket.name));
             line(say::sg(), sg_in_words(&style, coat.specific_gravity_e5));
             line(say::area(), style.area(SquareCentimetres::from_square_millimetres(coat.area_mm2)));

@@ -16,19 +16,20 @@ use super::messages::common as say;
 use super::{Now, Result, StudioError};
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::Solids;
+use laydown_domain::coat::dry::DryGlaze;
 use laydown_domain::coat::scale::Scale;
 use laydown_domain::coat::target::{Control, Sensitivity, TileEvidence};
 use laydown_domain::coat::tile::{self, TileResult};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
 use laydown_domain::glaze::sg_age;
-use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::glaze::slurry::{SgReading, SolidsFraction};
 use laydown_domain::units::{
     AreaUnit, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
     VolumeUnit,
 };
 use laydown_store::entity::{self, Entity};
-use laydown_store::query::ControlPiece;
+use laydown_store::query::{ControlPiece, WeighedDry};
 use laydown_store::{query, this_device};
 
 /// The most control pieces of one form that a target rests on: the newest ones, so that it follows the studio's hand.
@@ -63,6 +64,7 @@ pub(super) fn preference(conn: &Connection) -> Result<entity::Preference> {
         code_pieces: true,
         phone: None,
         hand: None,
+        ask_dip: false,
     }))
 }
 
@@ -233,13 +235,18 @@ impl<'a> Pieces<'a> {
         // How sure an amount from memory is lies in the spread from pot to pot.
         let net_standard_uncertainty =
             known.scale.map_or(Ok(Grams::ZERO), |scale| self.net_standard_uncertainty(scale))?;
-        let Some(KnownForm { name, shape, .. }) = self.form(known.form)? else { return Ok(None) };
         let wet = Grams::from_milligrams(known.net_mg);
-        let (area, area_relative_uncertainty) = area_now(Some(shape), zone, known.area_mm2);
         let solids = solids_then(known.specific_gravity_e5, known.sg_uncertainty_e5, glaze);
-        let Some(solids) = usable(solids)?.filter(|_| wet.is_positive() && area.is_positive()) else {
-            return Ok(None);
+        let Some(solids) = usable(solids)?.filter(|_| wet.is_positive()) else { return Ok(None) };
+        let (solids, net_standard_uncertainty) = match known.dry {
+            Some(dry) => weighed_dry(solids, wet, net_standard_uncertainty, dry, glaze),
+            None => (solids, net_standard_uncertainty),
         };
+        let Some(KnownForm { name, shape, .. }) = self.form(known.form)? else { return Ok(None) };
+        let (area, area_relative_uncertainty) = area_now(Some(shape), zone, known.area_mm2);
+        if !area.is_positive() {
+            return Ok(None);
+        }
         Ok(Some(Control {
             wet,
             solids,
@@ -260,10 +267,18 @@ impl<'a> Pieces<'a> {
         glaze: &entity::Glaze,
         zone: ZoneKind,
     ) -> Result<Option<Laydown>> {
+        let wet = Grams::from_milligrams(coat.net_mg);
+        let solids = usable(solids_then(coat.specific_gravity_e5, coat.sg_uncertainty_e5, glaze))?;
+        let solids = match (solids, coat.dry) {
+            (Some(solids), Some(dry)) => {
+                let net_standard_uncertainty = self.net_standard_uncertainty(coat.scale)?;
+                Some(weighed_dry(solids, wet, net_standard_uncertainty, dry, glaze).0)
+            }
+            (solids, _) => solids,
+        };
         let shape = self.form(coat.form)?.map(|form| &form.shape);
         let (area, _) = area_now(shape, zone, coat.area_mm2);
-        let solids = usable(solids_then(coat.specific_gravity_e5, 0, glaze))?;
-        let laydown = solids.map(|solids| Laydown::of(solids.dry(Grams::from_milligrams(coat.net_mg)), area));
+        let laydown = solids.map(|solids| Laydown::of(solids.dry(wet), area));
         Ok(laydown.filter(|laydown| laydown.is_positive()))
     }
 
@@ -310,8 +325,53 @@ pub(super) struct WeighedCoat {
     pub(super) net_mg: i64,
     /// Specific gravity of the bucket then, hundred-thousandths.
     pub(super) specific_gravity_e5: i64,
+    /// Standard uncertainty of that, hundred-thousandths.
+    pub(super) sg_uncertainty_e5: i64,
     /// Area as it was taken to be then, mm2.
     pub(super) area_mm2: i64,
+    /// The scale.
+    pub(super) scale: Uuid,
+    /// Its dry glaze, from the piece weighed again bone dry.
+    pub(super) dry: Option<WeighedDry>,
+}
+
+impl From<&entity::Coat> for WeighedCoat {
+    fn from(coat: &entity::Coat) -> WeighedCoat {
+        WeighedCoat {
+            form: coat.form,
+            net_mg: coat.net_mg,
+            specific_gravity_e5: coat.specific_gravity_e5,
+            sg_uncertainty_e5: coat.sg_uncertainty_e5,
+            area_mm2: coat.area_mm2,
+            scale: coat.scale,
+            dry: WeighedDry::of(coat.dry_mg, coat.dry_uncertainty_mg),
+        }
+    }
+}
+
+/// Dry glaze per gram of a coat by its SG and by its dry weight together, and what is left of the wet weight's own uncertainty: it
+/// is in the whole. The SG's alone where the dry weight cannot be that of this coat, as after the coat was corrected.
+fn weighed_dry(
+    solids: Solids,
+    wet: Grams,
+    net_standard_uncertainty: Grams,
+    dry: WeighedDry,
+    glaze: &entity::Glaze,
+) -> (Solids, Grams) {
+    let weighed = DryGlaze {
+        dry: Grams::from_milligrams(dry.dry_mg),
+        standard_uncertainty: Grams::from_milligrams(dry.uncertainty_mg),
+    };
+    let relative = solids.relative_uncertainty.hypot(net_standard_uncertainty / wet);
+    let by_sg = DryGlaze { dry: solids.dry(wet), standard_uncertainty: solids.dry(wet) * relative };
+    if !weighed.dry.is_positive() || weighed.dry >= wet {
+        return (solids, net_standard_uncertainty);
+    }
+    let both = DryGlaze::combined(weighed, by_sg, powder_density(glaze));
+    match SolidsFraction::new(both.dry / wet) {
+        Ok(fraction) => (Solids { fraction, relative_uncertainty: both.relative_uncertainty() }, Grams::ZERO),
+        Err(_) => (solids, net_standard_uncertainty),
+    }
 }
 
 /// The area of a zone as its form has it now, and one standard uncertainty as a fraction of it; where the form has it no

@@ -7,11 +7,13 @@
 mod archive;
 mod archived;
 mod backup;
+mod bisque;
 mod buckets;
 mod coat;
 mod date_text;
 mod devices;
 mod draft;
+mod dry;
 mod editor;
 mod evidence;
 mod findings;

@@ -318,7 +318,8 @@ fn renamed(events: &[Event], event: &Event, known: &Known<'_>) -> Option<Did> {
 }
 
 /// The kinds that have a name, or are spoken of as one thing.
-const NAMED: [&str; 10] = ["glaze", "bucket", "vessel", "form", "body", "scale", "kiln", "tile", "firing", "piece"];
+const NAMED: [&str; 11] =
+    ["glaze", "bucket", "vessel", "form", "body", "bisque_lot", "scale", "kiln", "tile", "firing", "piece"];
 
 /// Where an entry of another phone says otherwise than one of this phone that the other had not heard of: it had heard of this
 /// phone's entries up to `heard`.
@@ -344,7 +345,9 @@ fn clashes(conn: &Connection, theirs: &Event, own: DeviceId, heard: i64) -> Resu
         })
     };
     for (field, value) in theirs.body.iter().filter(|(field, _)| !said_later(field)) {
-        let is_asked = field == "name" || field.ends_with("_mg") || ANSWERS.contains(&field.as_str());
+        // How sure a weight is goes with the weight.
+        let is_weight = field.ends_with("_mg") && !field.contains("uncertainty");
+        let is_asked = field == "name" || is_weight || ANSWERS.contains(&field.as_str());
         let last = ours
             .iter()
             .filter(|ours| effective.contains(&ours.id()) && ours.body.contains_key(field))

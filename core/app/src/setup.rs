@@ -4,20 +4,25 @@ use rusqlite::Connection;
 
 use super::archive::in_use;
 use super::backup;
-use super::evidence::{sensitivity, style, tile_evidence, usable};
+use super::bisque::absorption;
+use super::evidence::{scale_of, sensitivity, style, tile_evidence, usable};
 use super::in_words::{StyleWords, caution_text, caution_title, name_of};
 use super::lists::{self, by_name, scale_detail};
-use super::messages::setup as say;
+use super::messages::{editor_bisque_lot as bisque_lot, editor_tile_ladder as ladder, setup as say};
 use super::{EditorKind, Now, Result, Row, Studio, meanwhile};
+use laydown_domain::bisque::Soaking;
 use laydown_domain::caution::Caution;
 use laydown_domain::coat::tile::TileResult;
 use laydown_domain::form::ZoneKind;
+use laydown_domain::learning::repeatability::Repeatability;
 use laydown_domain::units::{Grams, Millimetres, Style};
 use laydown_store::entity::{self, Entity};
 use laydown_store::query;
 
 /// The most control pieces listed: the newest ones.
 const MOST_CONTROL_COATS: u32 = 60;
+/// Among how many of its newest tests the one of a scale is looked for that counts.
+const LATEST_TESTS: u32 = 20;
 
 /// A list on the Studio screen.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
@@ -69,6 +74,13 @@ impl Studio {
                 sections: vec![
                     section(EditorKind::Form, say::forms(), say::add_form(), say::no_forms(), forms(conn, &style)?),
                     section(EditorKind::Body, say::bodies(), say::add_body(), say::no_bodies(), bodies(conn, &style)?),
+                    section(
+                        EditorKind::BisqueLot,
+                        say::bisque_lots(),
+                        say::add_bisque_lot(),
+                        say::no_bisque_lots(),
+                        bisque_lots(conn, now, &style)?,
+                    ),
                     section(EditorKind::Glaze, say::glazes(), say::add_glaze(), say::no_glazes(), glazes(conn)?),
                     section(
                         EditorKind::Control,
@@ -78,12 +90,20 @@ impl Studio {
                         known_amounts(conn, now, &style)?,
                     ),
                     section(EditorKind::Tile, say::tiles(), say::add_tile(), say::no_tiles(), tiles(conn, &style)?),
+                    section(EditorKind::TileLadder, ladder::section(), ladder::add(), ladder::none(), Vec::new()),
                     section(
                         EditorKind::Scale,
                         say::scales(),
                         say::add_scale(),
                         say::no_scales(),
                         scales(conn, &style)?,
+                    ),
+                    section(
+                        EditorKind::ScaleTest,
+                        say::scale_tests(),
+                        say::add_scale_test(),
+                        say::no_scale_tests(),
+                        scale_tests(conn, now, &style)?,
                     ),
                     section(EditorKind::Kiln, say::kilns(), say::add_kiln(), say::no_kilns(), kilns(conn, &style)?),
                     section(EditorKind::Vessel, say::vessels(), say::add_vessel(), say::no_vessels(), vessels(conn)?),
@@ -122,6 +142,17 @@ fn bodies(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
         .collect())
 }
 
+fn bisque_lots(conn: &Connection, now: Now, style: &Style) -> Result<Vec<Row>> {
+    let lots = in_use::<entity::BisqueLot>(conn, None)?.into_iter();
+    Ok(lots
+        .map(|lot| {
+            let drinks = absorption(&lot).map(|fraction| style.percent(fraction, 1)).unwrap_or_default();
+            let detail = bisque_lot::row(drinks, name_of::<Soaking>(&lot.soaking), now.day(lot.at));
+            row(lot.id, lot.name, detail)
+        })
+        .collect())
+}
+
 fn glazes(conn: &Connection) -> Result<Vec<Row>> {
     in_use::<entity::Glaze>(conn, None)?
         .into_iter()
@@ -135,6 +166,25 @@ fn glazes(conn: &Connection) -> Result<Vec<Row>> {
 fn scales(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     let scales = in_use::<entity::Scale>(conn, None)?.into_iter();
     Ok(scales.map(|scale| row(scale.id, scale.name.clone(), scale_detail(&scale, style))).collect())
+}
+
+/// The newest test of each scale.
+fn scale_tests(conn: &Connection, now: Now, style: &Style) -> Result<Vec<Row>> {
+    let mut rows = Vec::new();
+    for scale in in_use::<entity::Scale>(conn, None)? {
+        let tests = query::scale_tests(conn, scale.id, LATEST_TESTS)?;
+        let Some(test) = tests.into_iter().find(|test| !test.gone) else { continue };
+        let step = Grams::from_milligrams(scale.step_mg);
+        let readings: Vec<Grams> =
+            test.readings.iter().flat_map(|all| &all.0).copied().map(Grams::from_milligrams).collect();
+        let found = usable(scale_of(&scale))?.and_then(|scale| Repeatability::of(&readings, &scale).ok());
+        let detail = match found {
+            Some(found) => say::scale_repeats(style.mass(found.standard_deviation, step / 10.0), now.days_ago(test.at)),
+            None => say::scale_checked(now.days_ago(test.at)),
+        };
+        rows.push(row(test.id, scale.name, detail));
+    }
+    Ok(rows)
 }
 
 fn kilns(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
@@ -163,7 +213,10 @@ fn tiles(conn: &Connection, style: &Style) -> Result<Vec<Row>> {
     for tile in in_use::<entity::Tile>(conn, None)? {
         let Some(glaze) = entity::Glaze::load(conn, tile.glaze)? else { continue };
         let detail = usable(tile_evidence(&tile, &glaze))?.flatten().map_or_else(
-            || glaze.name.clone(),
+            || match tile.aim_mg.map(Grams::from_milligrams) {
+                Some(wet) => say::planned_tile(&glaze.name, style.mass(wet, Grams::new(0.1))),
+                None => glaze.name.clone(),
+            },
             |found| {
                 let laydown = style.laydown_with_unit(found.laydown);
                 match &tile.came_out {

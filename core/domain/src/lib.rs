@@ -5,6 +5,7 @@
 pub mod coded;
 pub mod truncate;
 
+pub mod bisque;
 pub mod caution;
 pub mod coat;
 pub mod decode;

@@ -7,7 +7,7 @@ use serde::Deserialize;
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::entity::{Pairs, Points, Table};
+use super::entity::{Pairs, Points, Table, Weights};
 use crate::journal::{Body, Clock, Kind, Rules};
 
 /// The rules of the kinds that this version knows.
@@ -60,6 +60,12 @@ impl Held for i64 {
 impl Held for Points {
     fn can_be(_: &str, value: &Value) -> bool {
         Points::deserialize(value).is_ok()
+    }
+}
+
+impl Held for Weights {
+    fn can_be(name: &str, value: &Value) -> bool {
+        Weights::deserialize(value).is_ok_and(|weights| weights.0.iter().all(|weight| range(name).contains(weight)))
     }
 }
 

@@ -223,6 +223,7 @@ impl Shown for i64 {}
 impl Shown for bool {}
 impl Shown for Uuid {}
 impl Shown for Points {}
+impl Shown for Weights {}
 
 impl Shown for String {
     fn shown(self) -> String {
@@ -363,6 +364,11 @@ macro_rules! json_column {
 json_column! {
     /// Points of a profile, each `[height, radius, wall]` in um, or `[height, radius]` where the wall is as elsewhere.
     Points(Vec<i64>)
+}
+
+json_column! {
+    /// Weights in mg, in the order in which they were read.
+    Weights(i64)
 }
 
 json_column! {
@@ -528,6 +534,50 @@ entities! {
         /// No longer offered.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         gone: bool,
+        /// Code of the accuracy class marked on it.
+        accuracy_class: Option<String>,
+    }
+
+    /// A test of a scale: one load put on again and again, and a known weight.
+    ScaleTest "scale_test" {
+        /// The scale.
+        scale: Uuid,
+        /// When, unix ms.
+        at: i64,
+        /// What it showed of the load each time, mg.
+        readings: Option<Weights>,
+        /// The known weight, mg.
+        known_mg: Option<i64>,
+        /// What it showed of that, mg.
+        shown_mg: Option<i64>,
+        /// No longer counted.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+    }
+
+    /// Ware of one bisque firing: how much water it drinks.
+    BisqueLot "bisque_lot" {
+        /// What the potter calls it.
+        name: String,
+        /// Its body.
+        body: Option<Uuid>,
+        /// The cone it was fired to.
+        cone: Option<String>,
+        /// When it was fired, unix ms.
+        at: i64,
+        /// Code of how the piece was filled with water.
+        soaking: String,
+        /// Weight of the piece bone dry, mg.
+        bone_dry_mg: i64,
+        /// Its weight soaked and blotted, mg.
+        soaked_mg: i64,
+        /// Its weight hanging in water, mg.
+        suspended_mg: Option<i64>,
+        /// Temperature of that water, thousandths of a degree Celsius.
+        water_temperature_mc: i64,
+        /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
     }
 
     /// One application of glaze to one zone of one piece, as weighed and judged.
@@ -546,7 +596,7 @@ entities! {
         scale: Uuid as word,
         /// When it was weighed, unix ms.
         at: i64,
-        /// Weight before, mg, where two weights were read.
+        /// Weight before, mg, where it was read.
         bare_mg: Option<i64>,
         /// Weight after, mg, where two weights were read.
         glazed_mg: Option<i64>,
@@ -588,6 +638,12 @@ entities! {
         rubbed_off_mg: Option<i64>,
         /// Who glazed, where a studio writes that down.
         hand: Option<String>,
+        /// Its dry glaze, from the piece weighed again bone dry, mg.
+        dry_mg: Option<i64>,
+        /// One standard uncertainty of that, mg.
+        dry_uncertainty_mg: Option<i64>,
+        /// How long it was dipped or poured over, ms.
+        dip_ms: Option<i64>,
     }
 
     /// A kiln.
@@ -770,6 +826,10 @@ entities! {
         gone: bool,
         /// Code of how it came out of the kiln; none where an earlier version did not ask.
         came_out: Option<String>,
+        /// How many coats it carries.
+        coats: Option<i64>,
+        /// The wet weight that was planned for it, mg.
+        aim_mg: Option<i64>,
     }
 
     /// What one device prefers; its id is the device's.
@@ -794,5 +854,8 @@ entities! {
         phone: Option<String>,
         /// Who glazes at it now, which goes onto each coat.
         hand: Option<String>,
+        /// Ask how long a coat was dipped or poured over.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        ask_dip: bool,
     }
 }

@@ -8,7 +8,9 @@ use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::entity::{Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Piece, Placement, Tile, decode};
+use super::entity::{
+    Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Piece, Placement, ScaleTest, Tile, decode,
+};
 use super::error::StoreError;
 use super::packed::StringDictionary;
 use super::transaction::{events_of, events_of_kind};
@@ -36,7 +38,8 @@ const NEXT_CONTROL_FORM: &str = concat!(
     " AND form > ?3"
 );
 const CONTROL_COATS: &str = concat!(
-    "SELECT id, at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, scale FROM coat WHERE control AND glaze = ",
+    "SELECT id, at, form, net_mg, area_mm2, specific_gravity_e5, sg_uncertainty_e5, scale, dry_mg, dry_uncertainty_mg \
+     FROM coat WHERE control AND glaze = ",
     number_of!("?1"),
     " AND zone = ",
     number_of!("?2"),
@@ -87,13 +90,18 @@ const COATS_LIKE: &str = concat!(
 );
 const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.glaze, coat.zone, coat.at, coat.net_mg, coat.aim_mg, \
      coat.specific_gravity_e5, coat.sg_uncertainty_e5, coat.area_mm2, coat.scale, coat.bucket, coat.hand, \
-     finding.firing, finding.inside, finding.outside, finding.faults, finding.left_out \
-     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, specific_gravity_e5, sg_uncertainty_e5, area_mm2, scale, bucket, hand FROM coat \
+     finding.firing, finding.inside, finding.outside, finding.faults, finding.left_out, \
+     coat.dry_mg, coat.dry_uncertainty_mg, coat.dip_ms \
+     FROM (SELECT id, piece, form, glaze, zone, at, net_mg, aim_mg, specific_gravity_e5, sg_uncertainty_e5, area_mm2, scale, bucket, \
+     hand, dry_mg, dry_uncertainty_mg, dip_ms FROM coat \
      ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
 const CHECK_AS_OF: &str = "WHERE bucket = ?1 AND at <= ?2 ORDER BY at DESC, id DESC LIMIT 1";
 const FIRST_CHECK: &str = "WHERE bucket = ?1 ORDER BY at, id LIMIT 1";
+const TIMED_COATS: &str =
+    concat!("WHERE dip_ms IS NOT NULL AND bucket = ", number_of!("?1"), " ORDER BY at DESC, id DESC LIMIT ?2");
+const SCALE_TESTS: &str = "WHERE scale = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 
 const DAY_MS: i64 = 86_400_000;
@@ -321,6 +329,26 @@ pub struct CoatAndFinding {
     pub faults: Option<Pairs>,
     /// Whether it does not count for targets.
     pub left_out: bool,
+    /// Its dry glaze, from the piece weighed again bone dry.
+    pub dry: Option<WeighedDry>,
+    /// How long it was dipped or poured over, ms.
+    pub dip_ms: Option<i64>,
+}
+
+/// The dry glaze of a coat, from its piece weighed again bone dry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct WeighedDry {
+    /// Its weight, mg.
+    pub dry_mg: i64,
+    /// One standard uncertainty of it, mg.
+    pub uncertainty_mg: i64,
+}
+
+impl WeighedDry {
+    /// From the columns of a coat; `None` where one is missing.
+    pub fn of(dry_mg: Option<i64>, uncertainty_mg: Option<i64>) -> Option<WeighedDry> {
+        Some(WeighedDry { dry_mg: dry_mg?, uncertainty_mg: uncertainty_mg? })
+    }
 }
 
 /// The newest coats, at most `limit`, newest first, each once for every firing after which its piece was looked at, and once
@@ -351,6 +379,8 @@ pub fn coats_and_findings(conn: &Connection, limit: u32) -> Result<Vec<CoatAndFi
             outside: row.get(16)?,
             faults: row.get(17)?,
             left_out: row.get::<_, Option<bool>>(18)?.unwrap_or_default(),
+            dry: WeighedDry::of(row.get(19)?, row.get(20)?),
+            dip_ms: row.get(21)?,
         });
     }
     Ok(found)
@@ -415,13 +445,16 @@ pub struct ControlPiece {
     pub sg_uncertainty_e5: i64,
     /// The scale it was weighed on; `None` for an amount typed in.
     pub scale: Option<Uuid>,
+    /// Its dry glaze, from the piece weighed again bone dry.
+    pub dry: Option<WeighedDry>,
 }
 
 macro_rules! control_piece_of {
-    ($entity:ty, $scale:expr) => {
+    ($entity:ty, $scale:expr, $dry:expr) => {
         impl From<&$entity> for ControlPiece {
             fn from(saved: &$entity) -> ControlPiece {
                 let scale: fn(&$entity) -> Option<Uuid> = $scale;
+                let dry: fn(&$entity) -> Option<WeighedDry> = $dry;
                 ControlPiece {
                     id: saved.id,
                     at: saved.at,
@@ -431,14 +464,15 @@ macro_rules! control_piece_of {
                     specific_gravity_e5: saved.specific_gravity_e5,
                     sg_uncertainty_e5: saved.sg_uncertainty_e5,
                     scale: scale(saved),
+                    dry: dry(saved),
                 }
             }
         }
     };
 }
 
-control_piece_of!(Coat, |coat| Some(coat.scale));
-control_piece_of!(Control, |_| None);
+control_piece_of!(Coat, |coat| Some(coat.scale), |coat| WeighedDry::of(coat.dry_mg, coat.dry_uncertainty_mg));
+control_piece_of!(Control, |_| None, |_| None);
 
 /// The control coats of every glaze and zone, newest first, at most `limit`. Control pieces are few:
 /// a sort is cheap, a walk through all coats in their order is not.
@@ -488,6 +522,7 @@ fn control_coat(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>
         specific_gravity_e5: row.get(5)?,
         sg_uncertainty_e5: row.get(6)?,
         scale: Some(decode(conn, strings, row, 7)?),
+        dry: WeighedDry::of(row.get(8)?, row.get(9)?),
     })
 }
 
@@ -519,6 +554,16 @@ pub fn checks(conn: &Connection, bucket: Uuid, limit: u32) -> Result<Vec<Check>,
     Check::select(conn, CHECKS, params![bucket, limit])
 }
 
+/// The coats from `bucket` of which it is known how long they were dipped or poured over, newest first, at most `limit`.
+pub fn timed_coats(conn: &Connection, bucket: Uuid, limit: u32) -> Result<Vec<Coat>, StoreError> {
+    Coat::select(conn, TIMED_COATS, params![bucket.to_string(), limit])
+}
+
+/// The tests of `scale`, newest first, at most `limit`.
+pub fn scale_tests(conn: &Connection, scale: Uuid, limit: u32) -> Result<Vec<ScaleTest>, StoreError> {
+    ScaleTest::select(conn, SCALE_TESTS, params![scale, limit])
+}
+
 fn count(conn: &Connection, sql: &str, params: impl Params) -> Result<u32, StoreError> {
     Ok(conn.prepare_cached(sql)?.query_row(params, |row| row.get(0))?)
 }
@@ -545,6 +590,8 @@ mod tests {
             ([Tile::SELECT, TILES_OUT].concat(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
             (TILES_NOT_ASKED.to_owned(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
             ([Check::SELECT, CHECKS].concat(), "SEARCH check USING INDEX check_bucket (bucket=?)"),
+            (coats(TIMED_COATS), "SEARCH coat USING INDEX coat_dip (bucket=?)"),
+            ([ScaleTest::SELECT, SCALE_TESTS].concat(), "SEARCH scale_test USING INDEX scale_test_scale (scale=?)"),
             (PIECE_OF_CODE.to_owned(), "SEARCH coat USING INDEX coat_code (code=?)"),
             (coats(COATS_OF_PIECE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
             (coats(COATS_ASTRAY), "SEARCH coat USING INDEX coat_astray (piece=?)"),

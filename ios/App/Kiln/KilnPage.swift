@@ -15,6 +15,9 @@ struct KilnPage: View {
             if let view = screen.view {
                 Section {
                     Sentence(view.waiting)
+                    if !view.dryLabel.isEmpty {
+                        GoRow(title: view.dryLabel, mark: "scalemass", place: .editor(.dryWeight))
+                    }
                     if view.hasKiln {
                         GoRow(title: Words.beginFiring, mark: "plus", place: .editor(.firing))
                     } else {

@@ -17,7 +17,14 @@ struct PiecePage: View {
                 ForEach(screen.photosByFiring, id: \.caption) { firing in
                     Section(firing.caption) { PhotoStrip(photos: firing.photos) { screen.takeOff($0) } }
                 }
-                if !view.coats.isEmpty { Section(Words.asWeighed) { LinesView(lines: view.coats) } }
+                if !view.coats.isEmpty {
+                    Section(Words.asWeighed) {
+                        LinesView(lines: view.coats)
+                        if !view.dryLabel.isEmpty {
+                            GoRow(title: view.dryLabel, mark: "scalemass", place: .editor(.dryWeight, id: screen.id))
+                        }
+                    }
+                }
                 Section(Words.fired) {
                     if view.firings.isEmpty { Sentence(view.unfired) }
                     ForEach(view.firings, id: \.id) { row in

@@ -233,7 +233,7 @@ private struct With {
     func kind() throws -> EditorKind {
         let kinds: [EditorKind] = [
             .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile,
-            .control, .coat, .preference, .syncLocation,
+            .control, .coat, .dryWeight, .scaleTest, .bisqueLot, .tileLadder, .preference, .syncLocation,
         ]
         return try #require(try one("kind", of: kinds))
     }
@@ -245,9 +245,9 @@ private struct With {
             form: entry.typed("form"), bucket: entry.typed("bucket"),
             zone: try entry.one("zone", of: [.inside, .outside, .whole]), scale: entry.typed("scale"),
             way: try entry.one("way", of: [.net, .twoWeights]), piece: entry.typed("piece"),
-            field: try entry.one("field", of: [.net, .bare, .glazed]) ?? .net, net: entry.typed("net"),
+            field: try entry.one("field", of: [.net, .bare, .glazed, .seconds]) ?? .net, net: entry.typed("net"),
             bare: entry.typed("bare"), glazed: entry.typed("glazed"), draft: entry.typed("draft"),
-            confirmed: entry.typed("confirmed"))
+            confirmed: entry.typed("confirmed"), seconds: entry.typed("seconds"))
     }
 
     func editorEntry() throws -> EditorEntry {

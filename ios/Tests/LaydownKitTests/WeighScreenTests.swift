@@ -146,7 +146,7 @@ import Testing
         let coat = try await pottery.coat("19.4").id
         let sheet = EditorScreen(frame: pottery.frame, kind: .coat, id: coat, pause: .milliseconds(1))
         await sheet.refresh()
-        #expect(sheet.view?.fields.map(\.key) == ["net", "added", "rubbed_off", "bucket", "piece", "zone"])
+        #expect(sheet.view?.fields.map(\.key) == ["net", "added", "rubbed_off", "bucket", "piece", "zone", "dip"])
         let values = [Value(key: "net", text: "18.9"), Value(key: "added", text: "0.3")]
         let entry = EditorEntry(kind: .coat, id: coat, subject: "", values: values)
         let corrected = try await pottery.frame.work.ask { try $0.saveRecord(now: $1, entry: entry) }

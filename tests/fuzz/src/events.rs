@@ -15,9 +15,10 @@ use crate::script::{self, Number};
 use crate::{NOW, folder, is_sentence};
 
 const DEVICE: DeviceId = DeviceId(Uuid::from_u128(0x0198_2f6e_0000_7000_8000_0000_0000_0002));
-const KINDS: [EditorKind; 15] = [
+const KINDS: [EditorKind; 19] = [
     EditorKind::Form,
     EditorKind::Body,
+    EditorKind::BisqueLot,
     EditorKind::Kiln,
     EditorKind::Firing,
     EditorKind::WitnessCones,
@@ -28,8 +29,11 @@ const KINDS: [EditorKind; 15] = [
     EditorKind::Thin,
     EditorKind::Vessel,
     EditorKind::Scale,
+    EditorKind::ScaleTest,
     EditorKind::Tile,
+    EditorKind::TileLadder,
     EditorKind::Control,
+    EditorKind::DryWeight,
     EditorKind::Preference,
 ];
 

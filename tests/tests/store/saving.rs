@@ -69,7 +69,8 @@ fn the_tables_can_be_made_again_from_the_journal() {
     rusqlite::Connection::open(folder.path().join("studio.laydown"))
         .unwrap()
         .execute_batch(
-            "UPDATE coat SET net_mg = 1; DELETE FROM glaze; INSERT INTO scale SELECT x'00', 'x', 1, 1, 1, 1, 0",
+            "UPDATE coat SET net_mg = 1; DELETE FROM glaze; INSERT INTO scale (id, name, capacity_mg, step_mg, gone) \
+             SELECT x'00', 'x', 1, 1, 0",
         )
         .unwrap();
     assert_ne!(store.dump().unwrap(), before);

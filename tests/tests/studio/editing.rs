@@ -7,8 +7,8 @@ use fastrand::Rng;
 use laydown_app::{EditorEntry, EditorField, EditorKind, EditorView, FieldKind, Value};
 use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
 use laydown_store::entity::{
-    Body, Bucket, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Pairs, Piece, Points, Preference, Scale, Tile,
-    Vessel,
+    BisqueLot, Body, Bucket, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Pairs, Piece, Points, Preference, Scale,
+    ScaleTest, Tile, Vessel, Weights,
 };
 use laydown_store::journal::{Event, SEEN};
 use laydown_store::{StoreError, Transaction, devices, events_after};
@@ -36,6 +36,11 @@ const FOLLOWS: &[(EditorKind, &str, &[&str])] = &[
     (EditorKind::Coat, "zone", TARGET),
     (EditorKind::Coat, "bucket", TARGET),
     (EditorKind::Coat, "piece", TARGET),
+    // The dry glaze is what the dry piece weighs over the bare one, shared among its coats.
+    (EditorKind::DryWeight, "bare", &["bare_mg", "dry_mg", "dry_uncertainty_mg"]),
+    (EditorKind::DryWeight, "bone_dry", &["bare_mg", "dry_mg", "dry_uncertainty_mg"]),
+    // What a test finds is what its scale counts with.
+    (EditorKind::ScaleTest, "readings", &["repeatability_mg"]),
     // A usual handle has a usual size.
     (EditorKind::Form, "handle", &["handle_length_um", "handle_girth_um"]),
     // Known in another way, a form is described anew.
@@ -61,6 +66,7 @@ const TARGET: &[&str] = &[
 
 /// Fields whose column has another name than they have with their unit, and those that have none.
 const COLUMNS: &[(EditorKind, &str, &str)] = &[
+    (EditorKind::BisqueLot, "date", "at"),
     (EditorKind::Firing, "hours", "minutes"),
     (EditorKind::Firing, "witness_low", "witnesses"),
     (EditorKind::Firing, "witness", "witnesses"),
@@ -85,12 +91,18 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Scale, "step", "777 mg"),
     (EditorKind::Scale, "minimum", "21 g"),
     (EditorKind::Scale, "repeatability", "78 mg"),
+    (EditorKind::ScaleTest, "known", "200 g"),
+    (EditorKind::ScaleTest, "shown", "201 g"),
     (EditorKind::Vessel, "empty", "91 g"),
     (EditorKind::Vessel, "with_water", "999 g"),
     (EditorKind::Vessel, "water_temperature", "17"),
     (EditorKind::Body, "to_bisque", "1"),
     (EditorKind::Body, "to_fired", "29"),
     (EditorKind::Body, "bisque_density", "2"),
+    (EditorKind::BisqueLot, "bone_dry", "51 g"),
+    (EditorKind::BisqueLot, "soaked", "71 g"),
+    (EditorKind::BisqueLot, "suspended", "35 g"),
+    (EditorKind::BisqueLot, "water_temperature", "17"),
     (EditorKind::Kiln, "across", "333 mm"),
     (EditorKind::Kiln, "deep", "444 mm"),
     (EditorKind::Kiln, "shelves", "29"),
@@ -103,9 +115,12 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Tile, "specific_gravity", "1450 g/l"),
     (EditorKind::Control, "net", "21 g"),
     (EditorKind::Control, "specific_gravity", "1450 g/l"),
+    (EditorKind::DryWeight, "bare", "301 g"),
+    (EditorKind::DryWeight, "bone_dry", "335 g"),
     (EditorKind::Coat, "net", "20.5 g"),
     (EditorKind::Coat, "added", "777 mg"),
     (EditorKind::Coat, "rubbed_off", "333 mg"),
+    (EditorKind::Coat, "dip", "4"),
     (EditorKind::Firing, "number", "12"),
     (EditorKind::Firing, "top", "1222"),
     (EditorKind::Firing, "hours", "9"),
@@ -241,9 +256,11 @@ impl Things<'_, '_> {
             code_pieces: self.rng.bool(),
             phone: self.note(),
             hand: self.note(),
+            ask_dip: self.rng.bool(),
         };
         self.put(EditorKind::Preference, &preference)?;
         let bodies = [self.body()?, self.body()?];
+        self.bisque_lot(bodies[0])?;
         let glazes = [self.glaze()?, self.glaze()?];
         let bucket = self.bucket(glazes[0])?;
         self.bucket(glazes[0])?;
@@ -271,6 +288,24 @@ impl Things<'_, '_> {
             gone: false,
         };
         self.put(EditorKind::Body, &body)
+    }
+
+    fn bisque_lot(&mut self, body: Uuid) -> Result<(), StoreError> {
+        let bone_dry_mg = self.rng.i64(52_001..66_000);
+        let lot = BisqueLot {
+            id: self.tx.new_id(),
+            name: self.name(),
+            body: self.maybe(|_| body),
+            cone: self.maybe(|_| "04".into()),
+            at: self.rng.i64(0..NOW.unix_ms),
+            soaking: "cold".into(),
+            bone_dry_mg,
+            soaked_mg: bone_dry_mg + self.rng.i64(3_001..4_500),
+            suspended_mg: self.maybe(|rng| bone_dry_mg / 2 + rng.i64(0..999)),
+            water_temperature_mc: self.rng.i64(10_001..30_000),
+            gone: false,
+        };
+        self.put(EditorKind::BisqueLot, &lot).map(|_| ())
     }
 
     fn glaze(&mut self) -> Result<Uuid, StoreError> {
@@ -307,9 +342,21 @@ impl Things<'_, '_> {
             step_mg: self.rng.i64(1..1_000),
             minimum_mg: self.maybe(|rng| rng.i64(1..20_000)),
             repeatability_mg: self.maybe(|rng| rng.i64(1..200)),
+            accuracy_class: self.maybe(|_| "III".into()),
             gone: false,
         };
-        self.put(EditorKind::Scale, &scale).map(|_| ())
+        let scale = self.put(EditorKind::Scale, &scale)?;
+        let readings = (0..10).map(|_| 312_400 + self.rng.i64(0..999)).collect();
+        let test = ScaleTest {
+            id: self.tx.new_id(),
+            scale,
+            at: self.rng.i64(0..NOW.unix_ms),
+            readings: Some(Weights(readings)),
+            known_mg: Some(self.rng.i64(100_001..500_000)),
+            shown_mg: Some(self.rng.i64(100_001..500_000)),
+            gone: false,
+        };
+        self.put(EditorKind::ScaleTest, &test).map(|_| ())
     }
 
     fn vessel(&mut self) -> Result<(), StoreError> {
@@ -398,6 +445,8 @@ impl Things<'_, '_> {
             at: self.rng.i64(0..NOW.unix_ms),
             gone: false,
             came_out: self.maybe(|_| "right".to_owned()),
+            coats: self.maybe(|rng| rng.i64(1..6)),
+            aim_mg: self.maybe(|rng| rng.i64(3_001..6_000)),
         };
         self.put(EditorKind::Tile, &tile).map(|_| ())
     }
@@ -439,6 +488,7 @@ impl Things<'_, '_> {
             high_mg: 24_000,
             added_mg: self.maybe(|rng| rng.i64(1..999)),
             rubbed_off_mg: self.maybe(|rng| rng.i64(1..999)),
+            dip_ms: self.maybe(|rng| rng.i64(1_001..9_999)),
             source: "starting".into(),
             verdict: "within".into(),
             control: true,
@@ -446,7 +496,26 @@ impl Things<'_, '_> {
             ..Coat::default()
         };
         self.put(EditorKind::Control, &coat)?;
-        self.put(EditorKind::Coat, &coat).map(|_| ())
+        self.put(EditorKind::Coat, &coat)?;
+        // A piece with two coats, weighed again bone dry.
+        let inside = Coat {
+            id: self.tx.new_id(),
+            piece: self.tx.new_id(),
+            bare_mg: Some(self.rng.i64(300_001..320_000)),
+            ..coat.clone()
+        };
+        let dry = |rng: &mut Rng, coat: Coat| Coat {
+            dry_mg: Some(rng.i64(9_001..11_000)),
+            dry_uncertainty_mg: Some(rng.i64(101..400)),
+            control: false,
+            ..coat
+        };
+        let outside = Coat { id: self.tx.new_id(), zone: "outside".into(), ..inside.clone() };
+        let (inside, outside) = (dry(self.rng, inside), dry(self.rng, outside));
+        self.tx.put(&inside)?;
+        self.tx.put(&outside)?;
+        self.things.push((EditorKind::DryWeight, inside.piece));
+        Ok(())
     }
 
     fn kiln(&mut self, round: bool) -> Result<Uuid, StoreError> {
@@ -525,7 +594,7 @@ fn changed(kind: EditorKind, field: &EditorField) -> Option<String> {
         FieldKind::Switch => Some(if field.text == "yes" { "no" } else { "yes" }.into()),
         FieldKind::Table => {
             let mut rows: Vec<String> = field.text.lines().map(str::to_owned).collect();
-            *rows.last_mut()? = "112 mm\t80 mm\t".into();
+            *rows.last_mut()? = if kind == EditorKind::ScaleTest { "312777 mg" } else { "112 mm\t80 mm\t" }.into();
             Some(rows.join("\n"))
         }
         FieldKind::Day => Some("2026-11-11".into()),
@@ -570,7 +639,7 @@ fn saving_what_was_not_touched_writes_nothing() {
         }
     }
     assert_eq!(faults, BTreeMap::new());
-    assert!(saved.len() == 14 && saved.values().all(|times| *times >= 144), "{saved:?}");
+    assert!(saved.len() == 17 && saved.values().all(|times| *times >= 144), "{saved:?}");
 }
 
 #[test]
@@ -599,7 +668,10 @@ fn touching_one_field_writes_that_field_alone() {
     }
     assert_eq!(faults, BTreeMap::new());
     // All of them are stored, but for those that only show other fields.
-    assert_eq!(tried.difference(&written).collect::<Vec<_>>(), ["Form.measure", "Form.more", "Tile.size"]);
+    assert_eq!(
+        tried.difference(&written).collect::<Vec<_>>(),
+        ["Form.measure", "Form.more", "Tile.compare_with", "Tile.size"]
+    );
     assert!(written.len() > 70, "{written:?}");
 }
 

@@ -2,9 +2,12 @@
 
 mod archived;
 mod backups;
+mod bisque;
 mod coming_back;
 mod correcting;
+mod dips;
 mod drafts;
+mod dry;
 mod editing;
 mod elsewhere;
 mod evidence;
@@ -16,7 +19,9 @@ mod history;
 mod import;
 mod kiln;
 mod pooled;
+mod scales;
 mod sections;
+mod tiles;
 mod truth;
 
 use laydown_app::{EditorEntry, EditorKind, Now, Studio, StudioError, Value, WeighEntry, WeighMode};

@@ -5,11 +5,13 @@ section = { $kind ->
     [form] Formen
     [glaze] Glasuren
     [bucket] Eimer
+    [bisque_lot] Schrühchargen
     [body] Massen
     [control] Vergleichsstücke
     [tile] Probeplättchen
     [firing] Brände
     [piece] Ungewogene Stücke
+    [scale_test] Waagenprüfungen
     [scale] Waagen
     [kiln] Öfen
    *[vessel] Messgefäße

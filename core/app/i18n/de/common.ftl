@@ -32,4 +32,5 @@ impossible-sg = { $number } (unmöglich)
 sg = Dichte { $sg }
 
 the-firing = Der Brand
+the-scale-test = Die Waagenprüfung
 the-control-piece = Das Vergleichsstück

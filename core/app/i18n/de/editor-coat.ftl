@@ -13,3 +13,6 @@ touch-up-help = Was nach dem Wiegen aufgepinselt oder abgerieben wurde. Sonst le
 wet-and-verdict = Zusammen { $wet }: { $verdict }.
 corrected = Auftrag berichtigt. Der Verlauf zeigt, wie er war.
 hand = Wer glasiert hat
+dip = Tauchen oder Gießen, Sekunden
+dip-help = Vom Eintauchen bis zum Herausnehmen. Vier Aufträge aus einem Eimer ergeben einen Anhalt, wie lange.
+dip-impossible = Ein Tauchgang dauert 0,5 bis 600 Sekunden.

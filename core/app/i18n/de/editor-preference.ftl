@@ -15,3 +15,5 @@ phone-hint = Tablet am Waschbecken
 hand = Wer glasiert
 hand-hint = Leer lassen, wenn es nicht wichtig ist
 hand-help = Dieser Name kommt auf jeden neuen Auftrag, bis er geändert wird. Unter Erkenntnisse steht dann, wie gleichmäßig jede Hand glasiert.
+ask-dip = Nach Tauchzeiten fragen
+ask-dip-help = Beim Wiegen: wie lange jeder Auftrag getaucht oder gegossen wurde. Nach vier Aufträgen aus einem Eimer gibt es einen Anhalt, wie lange.

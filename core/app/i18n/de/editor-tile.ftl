@@ -25,3 +25,13 @@ counts = { $result ->
     [thick] Zu dick geworden: Für die Ziele zählt es nicht.
    *[not_fired] Für die Ziele zählt es erst, wenn es gebrannt und richtig geworden ist.
 }
+coats = Aufträge
+coats-help = Von wie vielen Aufträgen das Gewicht ist.
+so-many-coats = { $coats ->
+    [one] { $coats } Auftrag
+   *[other] { $coats } Aufträge
+}
+compare-with = Mit einer Form vergleichen
+no-form = Mit keiner
+as-thick-as = So dick wie { $wet } auf { $form }, { $zone }.
+planned = Geplant: { $wet } nass.

@@ -8,6 +8,7 @@ dipped-at = Dichte beim Tauchen
 laydown-is = Auftragsmenge { $laydown }.
 add-first = { $kind ->
     [form] Erst eine Form hinzufügen.
+    [scale] Zuerst eine Waage hinzufügen.
     [kiln] Erst einen Ofen hinzufügen.
    *[glaze] Erst eine Glasur hinzufügen.
 }

@@ -308,3 +308,17 @@ hand-short = { $coats ->
    *[other] { $coats } Aufträge, im Schnitt { $percent } unter dem Ziel
 }
 hand-spread = { $mean }. Standardabweichung { $spread }.
+bisque-title = Schrühware: { $body }
+newest-lot = Die neueste Charge nimmt { $percent } auf.
+lots-axis = Chargen, die älteste zuerst
+a-lot = Eine Charge
+in-their-order = In ihrer Folge
+usual-bisque = Üblich für Kegel 06 bis 04
+repeats-title = Waage: { $scale }
+repeats-worse-now = Sie wiederholt auf { $now }, schlechter als { $before } in der Prüfung davor. Waagerecht stellen, unter der Platte reinigen, Batterie wechseln und neu prüfen.
+repeats-better-now = Sie wiederholt auf { $now }, besser als { $before } in der Prüfung davor.
+repeats-as-before = Sie wiederholt auf { $now }, wie in der Prüfung davor.
+tests-axis = Prüfungen, die älteste zuerst
+a-test = Standardabweichung einer Prüfung
+test-reaches = Wie sicher sie ist
+the-step = Ein Teilungsschritt der Anzeige

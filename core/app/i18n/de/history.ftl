@@ -24,6 +24,8 @@ kind = { $kind ->
     [placement] Im Ofen
     [finding] Ergebnis
     [photo] Foto
+    [scale_test] Waagenprüfung
+    [bisque_lot] Schrühware
     [preference] Einheiten, Ton und Vibration
    *[other] Etwas aus einer neueren Version
 }
@@ -166,6 +168,18 @@ field = { $field ->
     [width] Bildbreite
     [height] Bildhöhe
     [dry] Trockengewicht des Auftrags
+    [dry_uncertainty] Unsicherheit des Trockengewichts
+    [dip] Tauch- oder Gießzeit
+    [ask_dip] nach Tauchzeiten fragen
+    [accuracy_class] Genauigkeitsklasse
+    [readings] Prüfwägungen
+    [known] bekanntes Gewicht
+    [shown] bekanntes Gewicht laut Anzeige
+    [soaking] Art des Wässerns
+    [bone_dry] Gewicht ganz trocken
+    [soaked] Gewicht getränkt
+    [suspended] Gewicht in Wasser
+    [coats] Zahl der Aufträge
     [mass] Gewichte
     [length] Längen
     [decimal] Dezimalzeichen
@@ -222,6 +236,9 @@ value-code = { $code ->
     [state-done] ausgeräumt
     [fires-glazed] glasierte Ware
     [fires-bisque] Schrühbrand
+    [soaking-boil] gekocht
+    [soaking-cold] kalt gewässert
+    [soaking-vacuum] unter Vakuum
     [zone-inside] innen
     [zone-outside] außen
     [zone-whole] innen und außen

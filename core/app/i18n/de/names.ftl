@@ -106,3 +106,6 @@ cone-reading-flat = liegt flach
 sureness-sure = Der Umriss wirkt klar, aber Bilder täuschen: Höhe und Breite am Stück nachmessen.
 sureness-fair = Der Umriss wirkt klar, aber Bilder täuschen: Höhe und Breite am Stück nachmessen.
 sureness-doubtful = Der Umriss ist zweifelhaft. Mit dem Stück vergleichen oder neu aufnehmen.
+soaking-boiled = gekocht
+soaking-cold = kalt gewässert
+soaking-vacuum = unter Vakuum

@@ -12,6 +12,8 @@ scale-help = Höchstlast und Teilung.
 net = Auftrag, nach dem Tarieren
 bare = Unglasiertes Stück
 glazed = Glasiertes Stück
+seconds = Tauchen, gießen
+seconds-unit = s
 
 right-is = Richtig: { $span }
 may-be = Vielleicht { $span }
@@ -80,3 +82,7 @@ already-carries = { $coats ->
 }
 with-this-coat = Mit diesem Auftrag trägt er { $laydown }.
 glazed-by = Glasiert von { $hand }. Zu ändern unter Werkstatt, Einheiten.
+dip-hint = { $dips ->
+    [one] Etwa { $time } s für dieses Ziel, { $from } bis { $to }: nach { $dips } Auftrag aus diesem Eimer. Die Waage entscheidet.
+   *[other] Etwa { $time } s für dieses Ziel, { $from } bis { $to }: nach { $dips } Aufträgen aus diesem Eimer. Die Waage entscheidet.
+}

@@ -6,11 +6,13 @@ section = { $kind ->
     [form] Forms
     [glaze] Glazes
     [bucket] Buckets
+    [bisque_lot] Bisque lots
     [body] Clay bodies
     [control] Control pieces
     [tile] Test tiles
     [firing] Firings
     [piece] Pieces not weighed
+    [scale_test] Scale tests
     [scale] Scales
     [kiln] Kilns
    *[vessel] Vessels

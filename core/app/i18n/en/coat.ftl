@@ -14,6 +14,10 @@ aim-and-span = { $aim } ({ $span })
 # The target was a guess.
 aim-and-guess = { $aim }, a guess: may be { $span }
 laydown = Laydown
+weighed-dry = Weighed bone dry
+dipped = Dipped or poured
+# $time: a number.
+seconds = { $time } s
 glaze-bucket = Glaze, bucket
 sg = SG
 area = Area

@@ -38,4 +38,5 @@ sg = SG { $sg }
 
 ## What a thing without a name of its own is called where a name stands.
 the-firing = The firing
+the-scale-test = The scale test
 the-control-piece = The control piece

@@ -15,3 +15,6 @@ touch-up-help = What was brushed on or rubbed off after weighing. Leave it empty
 wet-and-verdict = { $wet } in all: { $verdict }.
 corrected = Coat corrected. Its history shows what it was.
 hand = Who glazed
+dip = Dip or pour, seconds
+dip-help = From going in to coming out. Four coats of a bucket give a hint of how long.
+dip-impossible = A dip takes 0.5 to 600 seconds.

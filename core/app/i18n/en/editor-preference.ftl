@@ -16,3 +16,5 @@ phone-hint = Tablet by the sink
 hand = Who glazes
 hand-hint = Leave empty if it does not matter
 hand-help = This name goes on each new coat until you change it. Findings then say how alike each hand's coats are.
+ask-dip = Ask for dip times
+ask-dip-help = How long each coat was dipped or poured, on Weigh. After four coats of a bucket laydown hints how long.

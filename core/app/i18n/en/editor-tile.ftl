@@ -27,3 +27,15 @@ counts = { $result ->
     [thick] It came out too thick: targets leave it out.
    *[not_fired] Targets leave it out until it is fired and comes out right.
 }
+coats = Coats
+coats-help = How many coats its weight is of.
+so-many-coats = { $coats ->
+    [one] { $coats } coat
+   *[other] { $coats } coats
+}
+compare-with = Compare with a form
+no-form = None
+# $wet: a weight. $form: its name. $zone: the name of a zone.
+as-thick-as = As thick as { $wet } on { $form }, { $zone }.
+# $wet: a weight.
+planned = Planned: { $wet } wet.

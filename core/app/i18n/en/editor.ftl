@@ -10,6 +10,7 @@ laydown-is = Laydown { $laydown }.
 # $kind: the stored code of what there is none of yet.
 add-first = { $kind ->
     [form] Add a form first.
+    [scale] Add a scale first.
     [kiln] Add a kiln first.
    *[glaze] Add a glaze first.
 }

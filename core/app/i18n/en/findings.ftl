@@ -368,3 +368,25 @@ hand-short = { $coats ->
 }
 # $mean: as above. $spread: a percentage.
 hand-spread = { $mean }. Standard deviation { $spread }.
+
+## What the bisque drinks, and how well the scales repeat.
+# $body: the name of a clay body.
+bisque-title = Bisque: { $body }
+# $percent: a percentage.
+newest-lot = The newest lot absorbs { $percent }.
+lots-axis = Lots, oldest first
+a-lot = One lot
+in-their-order = In their order
+usual-bisque = Usual for cone 06 to 04
+# $scale: its name.
+repeats-title = Scale: { $scale }
+# $now, $before: standard deviations.
+repeats-worse-now = It repeats within { $now }, worse than { $before } in the test before. Level it, clean under its plate, change its battery, and test again.
+# $now, $before: standard deviations.
+repeats-better-now = It repeats within { $now }, better than { $before } in the test before.
+# $now: a standard deviation.
+repeats-as-before = It repeats within { $now }, as in the test before.
+tests-axis = Tests, oldest first
+a-test = Standard deviation of one test
+test-reaches = How sure it is
+the-step = One step of the display

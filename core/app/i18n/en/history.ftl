@@ -25,6 +25,8 @@ kind = { $kind ->
     [placement] In the kiln
     [finding] What came out
     [photo] Photo
+    [scale_test] Scale test
+    [bisque_lot] Bisque
     [preference] Units, sound and touch
    *[other] Something from a newer version
 }
@@ -178,6 +180,18 @@ field = { $field ->
     [width] picture width
     [height] picture height
     [dry] dry coat weight
+    [dry_uncertainty] uncertainty of the dry weight
+    [dip] dip or pour time
+    [ask_dip] ask for dip times
+    [accuracy_class] accuracy class
+    [readings] test readings
+    [known] known weight
+    [shown] known weight as shown
+    [soaking] way of soaking
+    [bone_dry] bone-dry weight
+    [soaked] soaked weight
+    [suspended] weight in water
+    [coats] number of coats
     [mass] weights
     [length] lengths
     [decimal] decimal mark
@@ -236,6 +250,9 @@ value-code = { $code ->
     [state-done] unloaded
     [fires-glazed] glazed ware
     [fires-bisque] bisque
+    [soaking-boil] boiled
+    [soaking-cold] cold-soaked
+    [soaking-vacuum] vacuum-soaked
     [zone-inside] inside
     [zone-outside] outside
     [zone-whole] inside and outside

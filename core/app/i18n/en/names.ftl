@@ -121,3 +121,8 @@ cone-reading-flat = flat
 sureness-sure = The outline looks clear, but pictures deceive: check the height and width against the piece.
 sureness-fair = The outline looks clear, but pictures deceive: check the height and width against the piece.
 sureness-doubtful = The outline is doubtful. Compare it with the piece, or take the picture again.
+
+## How bisque was filled with water to see how much it drinks.
+soaking-boiled = boiled
+soaking-cold = cold-soaked
+soaking-vacuum = vacuum-soaked

@@ -6,6 +6,9 @@ no-forms = The shapes you throw again and again.
 bodies = Bodies
 add-body = Add a body
 no-bodies = Your clays and how they shrink, so that you can measure a fired pot for its bisque size.
+bisque-lots = Bisque lots
+add-bisque-lot = Add a bisque lot
+no-bisque-lots = How much water each bisque firing’s ware absorbs: it moves how much glaze a dip takes up.
 glazes = Glazes
 add-glaze = Add a glaze
 no-glazes = Each with its sensitivity to thickness.
@@ -18,6 +21,9 @@ no-tiles = Weigh the coat on a tile to see how thick your tests really are.
 scales = Scales
 add-scale = Add a scale
 no-scales = Each with its capacity and its step.
+scale-tests = Scale tests
+add-scale-test = Test a scale
+no-scale-tests = Weigh one piece ten times: laydown then knows how well the scale repeats.
 kilns = Kilns
 add-kiln = Add a kiln
 no-kilns = Each with its shelves, to plan a load.
@@ -53,3 +59,9 @@ typed-control = { $glaze }: { $wet } wet
 tile = { $glaze }, { $laydown }: { $result }
 # A test tile of an earlier version, which did not ask how it came out.
 tile-not-asked = { $glaze }, { $laydown }: say how it came out
+# The newest test of a scale. $deviation: a weight. $when: how long ago.
+scale-repeats = standard deviation { $deviation }, tested { $when }
+# A scale that was only checked with a known weight. $when: how long ago.
+scale-checked = known weight checked { $when }
+# A test tile that was not glazed yet. $glaze: the name of the glaze. $wet: a weight.
+planned-tile = { $glaze }: planned with { $wet }

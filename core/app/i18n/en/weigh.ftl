@@ -15,6 +15,8 @@ scale-help = Its capacity and its step.
 net = Coat, after tare
 bare = Bare piece
 glazed = Glazed piece
+seconds = Dip or pour
+seconds-unit = s
 
 # Beside the aim. $span: weights such as "18.0 to 20.8 g".
 right-is = Target: { $span }
@@ -106,3 +108,8 @@ already-carries = { $coats ->
 with-this-coat = With this coat it carries { $laydown }.
 # $hand: a name.
 glazed-by = Glazed by { $hand }. Change it in Studio, under Units, sound and touch.
+# How long to dip or pour. $time, $from, $to: seconds.
+dip-hint = { $dips ->
+    [one] About { $time } s for this aim, { $from } to { $to }: from { $dips } coat of this bucket. The scale decides.
+   *[other] About { $time } s for this aim, { $from } to { $to }: from { $dips } coats of this bucket. The scale decides.
+}

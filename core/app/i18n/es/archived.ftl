@@ -5,11 +5,13 @@ section = { $kind ->
     [form] Formas
     [glaze] Esmaltes
     [bucket] Cubos
+    [bisque_lot] Lotes de bizcocho
     [body] Pastas
     [control] Piezas de referencia
     [tile] Plaquetas de prueba
     [firing] Cocciones
     [piece] Piezas sin pesar
+    [scale_test] Pruebas de báscula
     [scale] Básculas
     [kiln] Hornos
    *[vessel] Recipientes

@@ -32,4 +32,5 @@ impossible-sg = { $number } (imposible)
 sg = Densidad { $sg }
 
 the-firing = La cocción
+the-scale-test = La prueba de báscula
 the-control-piece = La pieza de referencia

@@ -13,3 +13,6 @@ touch-up-help = Lo que se añadió con pincel o se frotó después de pesar. Dej
 wet-and-verdict = { $wet } en total: { $verdict }.
 corrected = Capa corregida. Su historial muestra cómo era.
 hand = Quién esmaltó
+dip = Inmersión o vertido, segundos
+dip-help = Desde que entra hasta que sale. Cuatro capas de un cubo dan una idea de cuánto.
+dip-impossible = Una inmersión dura de 0,5 a 600 segundos.

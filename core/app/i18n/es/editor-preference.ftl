@@ -15,3 +15,5 @@ phone-hint = Tableta junto al fregadero
 hand = Quién esmalta
 hand-hint = Dejar vacío si no importa
 hand-help = Este nombre queda en cada capa nueva hasta que se cambie. Los resultados dicen entonces lo iguales que son las capas de cada mano.
+ask-dip = Pedir los tiempos de inmersión
+ask-dip-help = Al pesar: cuánto se sumergió o vertió cada capa. Tras cuatro capas de un cubo hay una idea de cuánto.

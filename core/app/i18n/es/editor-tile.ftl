@@ -25,3 +25,13 @@ counts = { $result ->
     [thick] Salió demasiado gruesa: los objetivos no la usan.
    *[not_fired] Los objetivos no la usan hasta que se cueza y salga bien.
 }
+coats = Capas
+coats-help = De cuántas capas es su peso.
+so-many-coats = { $coats ->
+    [one] { $coats } capa
+   *[other] { $coats } capas
+}
+compare-with = Comparar con una forma
+no-form = Ninguna
+as-thick-as = Tan grueso como { $wet } en { $form }, { $zone }.
+planned = Previsto: { $wet } húmedo.

@@ -8,6 +8,7 @@ dipped-at = Densidad al sumergir
 laydown-is = Gramaje { $laydown }.
 add-first = { $kind ->
     [form] Añadir primero una forma.
+    [scale] Añadir primero una báscula.
     [kiln] Añadir primero un horno.
    *[glaze] Añadir primero un esmalte.
 }

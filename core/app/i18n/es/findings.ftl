@@ -308,3 +308,17 @@ hand-short = { $coats ->
    *[other] { $coats } capas, de media { $percent } por debajo del objetivo
 }
 hand-spread = { $mean }. Desviación típica { $spread }.
+bisque-title = Bizcocho: { $body }
+newest-lot = El lote más nuevo absorbe { $percent }.
+lots-axis = Lotes, del más antiguo al más nuevo
+a-lot = Un lote
+in-their-order = En su orden
+usual-bisque = Usual para cono 06 a 04
+repeats-title = Báscula: { $scale }
+repeats-worse-now = Se repite en { $now }, peor que { $before } en la prueba anterior. Nivelarla, limpiar bajo el plato, cambiar la pila y probarla otra vez.
+repeats-better-now = Se repite en { $now }, mejor que { $before } en la prueba anterior.
+repeats-as-before = Se repite en { $now }, como en la prueba anterior.
+tests-axis = Pruebas, de la más antigua a la más nueva
+a-test = Desviación estándar de una prueba
+test-reaches = Cuán segura es
+the-step = Una división de la pantalla

@@ -24,6 +24,8 @@ kind = { $kind ->
     [placement] En el horno
     [finding] Resultado
     [photo] Foto
+    [scale_test] Prueba de báscula
+    [bisque_lot] Bizcocho
     [preference] Unidades, sonido y vibración
    *[other] Algo de una versión más nueva
 }
@@ -166,6 +168,18 @@ field = { $field ->
     [width] anchura de la imagen
     [height] altura de la imagen
     [dry] peso seco de la capa
+    [dry_uncertainty] incertidumbre del peso seco
+    [dip] tiempo de inmersión o vertido
+    [ask_dip] pedir los tiempos
+    [accuracy_class] clase de exactitud
+    [readings] lecturas de la prueba
+    [known] peso conocido
+    [shown] peso conocido mostrado
+    [soaking] modo de remojo
+    [bone_dry] peso completamente seco
+    [soaked] peso empapado
+    [suspended] peso en agua
+    [coats] número de capas
     [mass] pesos
     [length] longitudes
     [decimal] signo decimal
@@ -222,6 +236,9 @@ value-code = { $code ->
     [state-done] descargada
     [fires-glazed] piezas esmaltadas
     [fires-bisque] bizcocho
+    [soaking-boil] hervido
+    [soaking-cold] remojado en frío
+    [soaking-vacuum] al vacío
     [zone-inside] interior
     [zone-outside] exterior
     [zone-whole] interior y exterior

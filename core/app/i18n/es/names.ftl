@@ -106,3 +106,6 @@ cone-reading-flat = tumbado
 sureness-sure = El contorno parece claro, pero las fotos engañan: comprobar la altura y el ancho en la pieza.
 sureness-fair = El contorno parece claro, pero las fotos engañan: comprobar la altura y el ancho en la pieza.
 sureness-doubtful = El contorno es dudoso. Compararlo con la pieza o repetir la foto.
+soaking-boiled = hervido
+soaking-cold = remojado en frío
+soaking-vacuum = al vacío

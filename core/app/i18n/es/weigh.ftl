@@ -12,6 +12,8 @@ scale-help = Su capacidad y su división.
 net = Capa, tras tarar
 bare = Pieza sin esmaltar
 glazed = Pieza esmaltada
+seconds = Inmersión, vertido
+seconds-unit = s
 
 right-is = Correcto: { $span }
 may-be = Quizá { $span }
@@ -80,3 +82,7 @@ already-carries = { $coats ->
 }
 with-this-coat = Con esta capa lleva { $laydown }.
 glazed-by = Esmaltado por { $hand }. Se cambia en el taller, en las unidades.
+dip-hint = { $dips ->
+    [one] Unos { $time } s para este objetivo, de { $from } a { $to }: según { $dips } capa de este cubo. Decide la báscula.
+   *[other] Unos { $time } s para este objetivo, de { $from } a { $to }: según { $dips } capas de este cubo. Decide la báscula.
+}

@@ -5,11 +5,13 @@ section = { $kind ->
     [form] Formes
     [glaze] Émaux
     [bucket] Seaux
+    [bisque_lot] Lots de biscuit
     [body] Terres
     [control] Pièces témoins
     [tile] Tuiles d’essai
     [firing] Cuissons
     [piece] Pièces non pesées
+    [scale_test] Tests de balance
     [scale] Balances
     [kiln] Fours
    *[vessel] Récipients

@@ -31,4 +31,5 @@ newer = d’une version plus récente
 impossible-sg = { $number } (impossible)
 sg = densité { $sg }
 the-firing = La cuisson
+the-scale-test = Le test de balance
 the-control-piece = La pièce témoin

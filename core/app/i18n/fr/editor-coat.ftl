@@ -13,3 +13,6 @@ touch-up-help = Ce qui a été ajouté au pinceau ou gratté après la pesée. L
 wet-and-verdict = { $wet } en tout : { $verdict }.
 corrected = Couche corrigée. Son historique montre ce qu’elle était.
 hand = Qui a émaillé
+dip = Trempage ou versage, secondes
+dip-help = De l’entrée à la sortie. Quatre couches d’un seau donnent une idée de la durée.
+dip-impossible = Un trempage dure de 0,5 à 600 secondes.

@@ -15,3 +15,5 @@ phone-hint = Tablette près de l’évier
 hand = Qui émaille
 hand-hint = Laissez vide si cela n'a pas d'importance
 hand-help = Ce nom est noté sur chaque nouvelle couche jusqu'à ce que vous le changiez. Les constats disent alors si chaque main est régulière.
+ask-dip = Demander les durées de trempage
+ask-dip-help = À la pesée : combien de temps chaque couche a été trempée ou versée. Après quatre couches d’un seau, laydown donne une idée de la durée.

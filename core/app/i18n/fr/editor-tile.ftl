@@ -25,3 +25,13 @@ counts = { $result ->
     [thick] Elle est sortie trop épaisse : les cibles n’en tiennent pas compte.
    *[not_fired] Les cibles n’en tiendront compte qu’une fois cuite et sortie juste.
 }
+coats = Couches
+coats-help = De combien de couches est ce poids.
+so-many-coats = { $coats ->
+    [one] { $coats } couche
+   *[other] { $coats } couches
+}
+compare-with = Comparer avec une forme
+no-form = Aucune
+as-thick-as = Aussi épais que { $wet } sur { $form }, { $zone }.
+planned = Prévu : { $wet } humide.

@@ -8,6 +8,7 @@ dipped-at = Densité au trempage
 laydown-is = Grammage : { $laydown }.
 add-first = { $kind ->
     [form] Ajoutez d’abord une forme.
+    [scale] Ajoutez d’abord une balance.
     [kiln] Ajoutez d’abord un four.
    *[glaze] Ajoutez d’abord un émail.
 }

@@ -299,3 +299,17 @@ hand-short = { $coats ->
    *[other] { $coats } couches, en moyenne { $percent } au-dessous de la cible
 }
 hand-spread = { $mean }. Écart type { $spread }.
+bisque-title = Biscuit : { $body }
+newest-lot = Le dernier lot absorbe { $percent }.
+lots-axis = Lots, du plus ancien au plus récent
+a-lot = Un lot
+in-their-order = Dans leur ordre
+usual-bisque = Usuel pour le cône 06 à 04
+repeats-title = Balance : { $scale }
+repeats-worse-now = Elle se répète à { $now }, moins bien que { $before } au test précédent. Mettez-la de niveau, nettoyez sous le plateau, changez la pile et testez de nouveau.
+repeats-better-now = Elle se répète à { $now }, mieux que { $before } au test précédent.
+repeats-as-before = Elle se répète à { $now }, comme au test précédent.
+tests-axis = Tests, du plus ancien au plus récent
+a-test = Écart type d’un test
+test-reaches = Sa certitude
+the-step = Un échelon de l’affichage

@@ -23,6 +23,8 @@ kind = { $kind ->
     [placement] Dans le four
     [finding] Résultat
     [photo] Photo
+    [scale_test] Test de balance
+    [bisque_lot] Biscuit
     [preference] Unités, son et vibration
    *[other] Quelque chose d’une version plus récente
 }
@@ -163,6 +165,18 @@ field = { $field ->
     [width] largeur de l’image
     [height] hauteur de l’image
     [dry] poids sec de la couche
+    [dry_uncertainty] incertitude du poids sec
+    [dip] durée de trempage ou de versage
+    [ask_dip] demander les durées
+    [accuracy_class] classe de précision
+    [readings] lectures du test
+    [known] poids connu
+    [shown] poids connu affiché
+    [soaking] mode de trempage
+    [bone_dry] poids bien sec
+    [soaked] poids imbibé
+    [suspended] poids dans l’eau
+    [coats] nombre de couches
     [mass] poids
     [length] longueurs
     [decimal] signe décimal
@@ -219,6 +233,9 @@ value-code = { $code ->
     [state-done] défournée
     [fires-glazed] pièces émaillées
     [fires-bisque] biscuit
+    [soaking-boil] bouilli
+    [soaking-cold] trempé à froid
+    [soaking-vacuum] sous vide
     [zone-inside] intérieur
     [zone-outside] extérieur
     [zone-whole] intérieur et extérieur

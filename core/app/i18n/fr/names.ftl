@@ -92,3 +92,6 @@ cone-reading-flat = à plat
 sureness-sure = Le contour paraît net, mais les images trompent : vérifiez la hauteur et la largeur sur la pièce.
 sureness-fair = Le contour paraît net, mais les images trompent : vérifiez la hauteur et la largeur sur la pièce.
 sureness-doubtful = Le contour est douteux. Comparez-le à la pièce, ou reprenez la photo.
+soaking-boiled = bouilli
+soaking-cold = trempé à froid
+soaking-vacuum = sous vide

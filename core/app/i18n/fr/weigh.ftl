@@ -11,6 +11,8 @@ scale-help = Sa portée et son échelon.
 net = Couche, après tare
 bare = Pièce nue
 glazed = Pièce émaillée
+seconds = Trempage, versage
+seconds-unit = s
 right-is = Cible : { $span }
 may-be = Peut-être { $span }
 every-digit = Saisissez tous les chiffres que montre la balance, par exemple { $example }.
@@ -73,3 +75,7 @@ already-carries = { $coats ->
 }
 with-this-coat = Avec cette couche, elle porte { $laydown }.
 glazed-by = Émaillé par { $hand }. À changer dans l'atelier, sous les unités.
+dip-hint = { $dips ->
+    [one] Environ { $time } s pour cette cible, { $from } à { $to } : d’après { $dips } couche de ce seau. La balance décide.
+   *[other] Environ { $time } s pour cette cible, { $from } à { $to } : d’après { $dips } couches de ce seau. La balance décide.
+}

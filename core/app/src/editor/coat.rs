@@ -2,13 +2,14 @@
 //! history keeps what it was.
 
 use laydown_domain::form::ZoneKind;
-use laydown_domain::units::{Grams, Laydown};
+use laydown_domain::learning::dip_time::is_dip;
+use laydown_domain::units::{Grams, Laydown, Seconds};
 use laydown_store::entity::{self, Coat, Entity};
 use laydown_store::{Transaction, query};
 use uuid::Uuid;
 
 use super::builder::{Ask, EditorBuilder, coded_item, item};
-use super::notation::MASS;
+use super::notation::{MASS, TIME};
 use super::{EditContext, FieldKind, Item, Note, PendingWrite};
 use crate::archive::in_use;
 use crate::date_text::sentence_case;
@@ -39,13 +40,18 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let bucket = bucket(context, builder, &coat)?;
     let Some(piece) = piece(context, builder, &coat)? else { return Ok(None) };
     let zone = zone(context, builder, &coat, piece.form)?;
+    let dip = builder.optional(Ask::new("dip", say::dip()).help(say::dip_help()), coat.dip_ms, TIME);
+    if dip.flatten().is_some_and(|time| Some(time.milliseconds()) != coat.dip_ms && !is_dip(time)) {
+        builder.field_error("dip", say::dip_impossible());
+        return Ok(None);
+    }
     // Who writes no names down is not asked for one.
     let hand = match (&coat.hand, preference(context.conn)?.hand) {
         (None, None) => Some(None),
         (hand, _) => builder.remark(Ask::new("hand", say::hand()), hand.as_deref()),
     };
-    let (Some(zone), Some((bucket, glaze)), Some(weight), Some(added), Some(rubbed_off), Some(hand)) =
-        (zone, bucket, weight, added, rubbed_off, hand)
+    let (Some(zone), Some((bucket, glaze)), Some(weight), Some(added), Some(rubbed_off), Some(hand), Some(dip)) =
+        (zone, bucket, weight, added, rubbed_off, hand, dip)
     else {
         return Ok(None);
     };
@@ -62,12 +68,13 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         added_mg: added.map(Grams::milligrams),
         rubbed_off_mg: rubbed_off.map(Grams::milligrams),
         hand,
+        dip_ms: dip.map(Seconds::milliseconds),
         ..coat.clone()
     };
     let changed = match corrected(context.conn, *builder.style, &coat, changed) {
         Ok(changed) => changed,
         Err(StudioError::Refused { sentence, .. }) => {
-            builder.field_error(if coat.bare_mg.is_some() { "glazed" } else { "net" }, sentence);
+            builder.field_error(if coat.glazed_mg.is_some() { "glazed" } else { "net" }, sentence);
             return Ok(None);
         }
         Err(error) => return Err(error),
@@ -88,6 +95,12 @@ fn write(tx: &mut Transaction<'_>, before: &Coat, changed: Coat) -> Result<Uuid>
         return Ok(id);
     }
     let left = others(tx.conn(), before)?;
+    // What was weighed dry was the coats of both pieces together.
+    for coat in left.iter().filter(|coat| coat.dry_mg.is_some()) {
+        tx.put(&Coat { dry_mg: None, dry_uncertainty_mg: None, ..coat.clone() })?;
+    }
+    let left = others(tx.conn(), before)?;
+    let changed = Coat { dry_mg: None, dry_uncertainty_mg: None, ..changed };
     if let Some(first) = left.first().filter(|_| left.iter().all(|coat| coat.code.is_none())) {
         tx.put(&Coat { code: before.code.clone(), ..first.clone() })?;
     }
@@ -206,5 +219,5 @@ fn weight(builder: &mut EditorBuilder<'_>, coat: &Coat) -> Option<Weight> {
     }
     let weighed = coat.net_mg - coat.added_mg.unwrap_or_default() + coat.rubbed_off_mg.unwrap_or_default();
     let net = builder.quantity(Ask::new("net", say::net()).hint(symbol), Some(weighed), MASS)?;
-    Some(Weight { bare: None, glazed: None, net })
+    Some(Weight { bare: coat.bare_mg.map(Grams::from_milligrams), glazed: None, net })
 }

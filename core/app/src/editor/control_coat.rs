@@ -27,12 +27,7 @@ pub(super) fn build(
     let wet = style.mass(Grams::from_milligrams(coat.net_mg), Grams::new(0.1));
     let sg = sg_in_words(style, coat.specific_gravity_e5);
     // By what is known today, as targets take it.
-    let weighed = WeighedCoat {
-        form: coat.form,
-        net_mg: coat.net_mg,
-        specific_gravity_e5: coat.specific_gravity_e5,
-        area_mm2: coat.area_mm2,
-    };
+    let weighed = WeighedCoat::from(&coat);
     let today = match (&glaze, coat.zone.parse().ok()) {
         (Some(glaze), Some(zone)) => Pieces::new(context.conn).laydown(&weighed, glaze, zone)?,
         _ => None,

@@ -4,6 +4,7 @@
 //! Each kind has a file with one function that lays out the fields, reads them and, when all are good,
 //! says what to keep. The same function serves the view and the command, so the two cannot disagree.
 
+mod bisque_lot;
 mod body;
 mod bucket;
 mod builder;
@@ -12,6 +13,7 @@ mod coat;
 mod control;
 mod control_coat;
 mod drawing;
+mod dry_weight;
 mod firing;
 mod form;
 mod glaze;
@@ -20,9 +22,11 @@ mod notation;
 mod piece;
 mod preference;
 mod scale;
+mod scale_test;
 mod sync_location;
 mod thin;
 mod tile;
+mod tile_ladder;
 mod vessel;
 mod witness_cones;
 
@@ -49,6 +53,8 @@ pub enum EditorKind {
     Form,
     /// A clay body: how it shrinks.
     Body,
+    /// Ware of one bisque firing: how much water it drinks.
+    BisqueLot,
     /// A kiln: its shelves.
     Kiln,
     /// A firing.
@@ -69,12 +75,18 @@ pub enum EditorKind {
     Vessel,
     /// A scale.
     Scale,
+    /// A test of a scale.
+    ScaleTest,
     /// A test tile.
     Tile,
+    /// A ladder of test tiles from thin to thick, planned at once.
+    TileLadder,
     /// A control piece: a coat weighed here, or an amount known to be right.
     Control,
     /// A saved coat, to correct it.
     Coat,
+    /// A piece weighed again bone dry; without an id, one of those that wait for a firing.
+    DryWeight,
     /// Units, sound and touch on this phone.
     Preference,
     /// The sync location. Its secrets are the shell's to keep.
@@ -97,6 +109,7 @@ impl EditorKind {
             self,
             EditorKind::Thin
                 | EditorKind::Coat
+                | EditorKind::DryWeight
                 | EditorKind::WitnessCones
                 | EditorKind::Preference
                 | EditorKind::SyncLocation
@@ -108,6 +121,7 @@ impl EditorKind {
         match self {
             EditorKind::Form => "form",
             EditorKind::Body => "body",
+            EditorKind::BisqueLot => "bisque_lot",
             EditorKind::Kiln => "kiln",
             EditorKind::Firing => "firing",
             EditorKind::WitnessCones => "witness_cones",
@@ -118,9 +132,12 @@ impl EditorKind {
             EditorKind::Thin => "thin",
             EditorKind::Vessel => "vessel",
             EditorKind::Scale => "scale",
+            EditorKind::ScaleTest => "scale_test",
             EditorKind::Tile => "tile",
+            EditorKind::TileLadder => "tile_ladder",
             EditorKind::Control => "control",
             EditorKind::Coat => "coat",
+            EditorKind::DryWeight => "dry_weight",
             EditorKind::Preference => "preference",
             EditorKind::SyncLocation => "sync_location",
         }
@@ -310,6 +327,7 @@ fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilde
     let saving = match kind {
         EditorKind::Form => form::build(context, builder),
         EditorKind::Body => body::build(context, builder),
+        EditorKind::BisqueLot => bisque_lot::build(context, builder),
         EditorKind::Kiln => kiln::build(context, builder),
         EditorKind::Firing => firing::build(context, builder),
         EditorKind::WitnessCones => witness_cones::build(context, builder),
@@ -320,12 +338,15 @@ fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilde
         EditorKind::Thin => thin::build(context, builder),
         EditorKind::Vessel => vessel::build(context, builder),
         EditorKind::Scale => scale::build(context, builder),
+        EditorKind::ScaleTest => scale_test::build(context, builder),
         EditorKind::Tile => tile::build(context, builder),
+        EditorKind::TileLadder => tile_ladder::build(context, builder),
         EditorKind::Control => match context.control_coat()? {
             Some(coat) => control_coat::build(context, builder, coat),
             None => control::build(context, builder),
         },
         EditorKind::Coat => coat::build(context, builder),
+        EditorKind::DryWeight => dry_weight::build(context, builder),
         EditorKind::Preference => preference::build(context, builder),
         EditorKind::SyncLocation => sync_location::build(context, builder),
     };

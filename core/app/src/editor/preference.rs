@@ -24,6 +24,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         tick: builder.switch(Ask::new("tick", say::tick()), saved.tick),
         code_pieces: builder
             .switch(Ask::new("code_pieces", say::code_pieces()).help(say::code_pieces_help()), saved.code_pieces),
+        ask_dip: builder.switch(Ask::new("ask_dip", say::ask_dip()).help(say::ask_dip_help()), saved.ask_dip),
         ..saved
     };
     let phone = builder.remark(Ask::new("phone", say::phone()).hint(say::phone_hint()), preference.phone.as_deref());

@@ -1,12 +1,12 @@
 //! The editor of a scale.
 
-use super::builder::{Ask, EditorBuilder};
+use super::builder::{Ask, EditorBuilder, item};
 use super::notation::MASS;
-use super::{EditContext, Note, PendingWrite};
+use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
-use crate::in_words::scale_doubt;
+use crate::in_words::{class_allows, good_from, scale_doubt};
 use crate::messages::{editor as shared, editor_scale as say};
-use laydown_domain::coat::scale::Scale;
+use laydown_domain::coat::scale::{AccuracyClass, Scale};
 use laydown_domain::units::Grams;
 use laydown_store::entity;
 
@@ -37,6 +37,13 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         saved.and_then(|scale| scale.repeatability_mg),
         MASS,
     );
+    let classes = AccuracyClass::ALL.iter().map(|class| item(class.code(), class.code(), ""));
+    let class = builder.choice(
+        Ask::new("accuracy_class", say::class()).help(say::class_help()),
+        Some(saved.and_then(|scale| scale.accuracy_class.as_deref()).unwrap_or_default()),
+        FieldKind::Choice,
+        std::iter::once(item("", say::no_class(), "")).chain(classes).collect(),
+    );
     let (Some(capacity), Some(step), Some(minimum), Some(repeatability)) = (capacity, step, minimum, repeatability)
     else {
         return Ok(None);
@@ -49,6 +56,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         }
     };
     builder.result(Note::plain(say::accurate_to(style.mass(scale.net_half_width(), step * 0.1))));
+    builder.result(Note::plain(good_from(&scale, style)));
+    let marked = class.as_deref().and_then(|class| class.parse().ok());
+    // At half its capacity, since nobody knows yet what will stand on it.
+    builder.result_if(marked.map(|class| class_allows(class, scale.capacity / 2.0, &scale, style)));
     builder.result_if(scale_doubt(&scale, style).map(Note::attention));
     let Some(name) = name else { return Ok(None) };
     let sentence = shared::is_saved(&name);
@@ -59,6 +70,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         step_mg: step.milligrams(),
         minimum_mg: minimum.map(Grams::milligrams),
         repeatability_mg: repeatability.map(Grams::milligrams),
+        accuracy_class: class.filter(|class| !class.is_empty()),
         ..current.unwrap_or_default()
     };
     Ok(Some(PendingWrite::one(context, sentence, scale)))

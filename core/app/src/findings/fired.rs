@@ -209,6 +209,7 @@ fn weighed(coat: &CoatAndFinding) -> ControlPiece {
         specific_gravity_e5: coat.specific_gravity_e5,
         sg_uncertainty_e5: coat.sg_uncertainty_e5,
         scale: Some(coat.scale),
+        dry: coat.dry,
     }
 }
 
@@ -253,7 +254,10 @@ impl Known<'_> {
                 form: coat.form,
                 net_mg: coat.net_mg,
                 specific_gravity_e5: coat.specific_gravity_e5,
+                sg_uncertainty_e5: coat.sg_uncertainty_e5,
                 area_mm2: coat.area_mm2,
+                scale: coat.scale,
+                dry: coat.dry,
             };
             let Some(laydown) = self.pieces.laydown(&weighed, glaze, zone)? else { return Ok(None) };
             sum = sum + laydown;

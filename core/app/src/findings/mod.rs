@@ -1,11 +1,13 @@
 //! The Findings screen: what fired pots say about each glaze, beside what targets rest on today.
 
+mod bisque;
 mod chart;
 mod consumption;
 mod drift;
 mod faults;
 mod fired;
 mod hands;
+mod repeats;
 mod sets;
 mod sizes;
 mod svg;
@@ -243,6 +245,8 @@ fn sections(
     sections.extend(sets::section(conn, now, glaze, coats, known, style)?);
     sections.extend(consumption::section(conn, now, glaze, (coats, since), style)?);
     sections.extend(hands::section(coats, style));
+    sections.extend(bisque::sections(conn, now, coats, style)?);
+    sections.extend(repeats::sections(conn, now, coats, style)?);
     if let Some(series) = Series::of(glaze, coats) {
         let place = if series.alarm(now, style).is_some() { 0 } else { sections.len() };
         sections.splice(place..place, series.section(conn, now, style)?);

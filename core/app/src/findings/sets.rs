@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use super::FindingsSection;
 use super::fired::Weighed;
-use crate::evidence::{Pieces, WeighedCoat, bucket_today, finest_step, newest_bucket, usable};
+use crate::evidence::{Pieces, bucket_today, finest_step, newest_bucket, usable};
 use crate::form_geometry::shape;
 use crate::in_words::StyleWords;
 use crate::messages::findings as say;
@@ -84,13 +84,7 @@ fn waiting(conn: &Connection, now: Now, glaze: &entity::Glaze) -> Result<Vec<She
         let Some(first) = coats.first().filter(|_| coats.iter().all(|coat| coat.glaze == glaze.id)) else { continue };
         let mut laydown = Laydown::ZERO;
         for coat in &coats {
-            let weighed = WeighedCoat {
-                form: coat.form,
-                net_mg: coat.net_mg,
-                specific_gravity_e5: coat.specific_gravity_e5,
-                area_mm2: coat.area_mm2,
-            };
-            laydown = laydown + pieces.laydown(&weighed, glaze, zone)?.unwrap_or(Laydown::ZERO);
+            laydown = laydown + pieces.laydown(&coat.into(), glaze, zone)?.unwrap_or(Laydown::ZERO);
         }
         put(&mut shelves, (first.form, zone, false), first.id, laydown, first.at);
     }

@@ -3,6 +3,7 @@
 use std::str::FromStr;
 
 use crate::messages::{common, names as say};
+use laydown_domain::bisque::Soaking;
 use laydown_domain::coat::target::Sensitivity;
 use laydown_domain::coat::tile::TileResult;
 use laydown_domain::coat::verdict::VerdictKind;
@@ -35,6 +36,11 @@ macro_rules! names {
 }
 
 names! {
+    Soaking {
+        Boiled soaking_boiled,
+        Cold soaking_cold,
+        Vacuum soaking_vacuum,
+    }
     VerdictKind {
         Within verdict_within,
         Short verdict_short,

@@ -25,7 +25,7 @@ use crate::evidence::{parse_id, usable};
 use crate::form_geometry::shape;
 use crate::in_words::caution_text;
 use crate::lists::outline;
-use crate::messages::kiln as say;
+use crate::messages::{editor_dry_weight as dry, kiln as say};
 use crate::{Now, Result, Row, Studio};
 use laydown_domain::caution::{self, Place};
 use laydown_domain::coded::coded;
@@ -84,6 +84,8 @@ pub struct WaitingRow {
 pub struct KilnView {
     /// How many pieces wait, or what to do while none does.
     pub waiting: String,
+    /// What the button says that weighs one of them bone dry; empty while none waits that was weighed wet.
+    pub dry_label: String,
     /// The firings, newest first.
     pub firings: Vec<Row>,
     /// What to do while there is no firing.
@@ -102,10 +104,12 @@ impl Studio {
     /// Only when the file cannot be read.
     pub fn kiln(&self, now: Now) -> Result<KilnView> {
         self.store.read(|conn| {
+            let any_weighed = !query::latest_coats_waiting(conn, longest_ago(now), 1)?.is_empty();
             let waiting: usize = waiting(conn, now, None)?.iter().map(|row| row.pieces.len()).sum();
             let firings = query::firings(conn, FIRINGS)?;
             Ok(KilnView {
                 waiting: say::waiting(waiting),
+                dry_label: if any_weighed { dry::weigh_a_dry_piece() } else { String::new() },
                 firings: firings.iter().map(|firing| firing_row(conn, now, firing)).collect::<Result<_>>()?,
                 empty: say::no_firing_yet(),
                 has_kiln: !in_use::<entity::Kiln>(conn, None)?.is_empty(),
@@ -126,8 +130,19 @@ fn firing_row(conn: &Connection, now: Now, firing: &entity::Firing) -> Result<Ro
     })
 }
 
+/// Whether a piece was in a firing that is over.
+pub(crate) fn was_fired(conn: &Connection, piece: Uuid) -> Result<bool> {
+    for placed in query::placements_of_piece(conn, piece)? {
+        let firing = entity::Firing::load(conn, placed.firing)?.filter(|firing| !firing.gone);
+        if firing.is_some_and(|firing| firing.state != FiringState::Loading.code()) {
+            return Ok(true);
+        }
+    }
+    Ok(false)
+}
+
 /// "Firing 12: cone 6, garden kiln", or by the name it was given; without a number where it has none.
-pub(super) fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
+pub(crate) fn firing_title(conn: &Connection, firing: &entity::Firing) -> Result<String> {
     let kiln: entity::Kiln = found(conn, firing.kiln)?;
     let title = match &firing.name {
         Some(name) => name.clone(),

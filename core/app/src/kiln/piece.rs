@@ -2,11 +2,11 @@
 
 use super::plan::place_words;
 use super::record::{PhotoView, in_a_line, photos, record};
-use super::{Pot, firing_title, piece_id, when};
+use super::{Pot, firing_title, piece_id, was_fired, when};
 use crate::archive::found;
 use crate::date_text::sentence_case;
 use crate::evidence::style;
-use crate::messages::piece as say;
+use crate::messages::{editor_dry_weight as dry, piece as say};
 use crate::{Line, Now, Result, Row, Studio};
 use laydown_store::entity;
 use laydown_store::query;
@@ -26,6 +26,8 @@ pub struct PieceView {
     pub unfired: String,
     /// Its photographs, the oldest first.
     pub photos: Vec<PhotoView>,
+    /// What the button says that weighs it bone dry; empty where that says nothing any more.
+    pub dry_label: String,
     /// Whether it was only put into a firing and never weighed, so that what it is called can be changed.
     pub is_unweighed: bool,
 }
@@ -63,6 +65,7 @@ impl Studio {
                 firings: placed.into_iter().map(firing).collect::<Result<_>>()?,
                 unfired: say::unfired(),
                 photos: photos(conn, now, self.store.photos(), piece, None)?,
+                dry_label: if pot.is_unweighed() || was_fired(conn, piece)? { String::new() } else { dry::weigh_dry() },
                 is_unweighed: pot.is_unweighed(),
             })
         })

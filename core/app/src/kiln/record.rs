@@ -7,6 +7,7 @@ use uuid::Uuid;
 use super::firing_title_and_day;
 use super::whereabouts::Whereabouts;
 use crate::date_text::sentence_case;
+use crate::dry::weighed_dry;
 use crate::evidence::{sg_in_words, step_of};
 use crate::in_words::{StyleWords, name_of};
 use crate::messages::{came_out, common, kiln, piece};
@@ -68,11 +69,15 @@ pub(super) fn record(conn: &Connection, now: Now, coats: &[entity::Coat], style:
                 None => kiln::unknown_glaze_coat_label(&coat.zone),
             },
             value: [
-                kiln::weighed(&coat.verdict, mass(coat.net_mg), mass(coat.aim_mg)),
-                style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2)),
-                common::sg(sg_in_words(style, coat.specific_gravity_e5)),
-                now.moment(coat.at),
+                Some(kiln::weighed(&coat.verdict, mass(coat.net_mg), mass(coat.aim_mg))),
+                Some(style.laydown_with_unit(Laydown::from_milligrams_per_dm2(coat.laydown_mg_dm2))),
+                Some(common::sg(sg_in_words(style, coat.specific_gravity_e5))),
+                weighed_dry(coat, style, step),
+                Some(now.moment(coat.at)),
             ]
+            .into_iter()
+            .flatten()
+            .collect::<Vec<_>>()
             .join(", "),
         });
     }

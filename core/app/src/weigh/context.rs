@@ -14,7 +14,7 @@ use crate::evidence::{
 };
 use crate::form_geometry::{shape, zone_cautions};
 use crate::in_words::{self, Sentence};
-use crate::messages::weigh as say;
+use crate::messages::{editor_coat, weigh as say};
 use crate::{Note, Now, Result, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
@@ -23,7 +23,8 @@ use laydown_domain::coat::trust::Trust;
 use laydown_domain::coat::verdict::{Reading, Verdict};
 use laydown_domain::form::{Form, ZoneKind};
 use laydown_domain::glaze::slurry::SgReading;
-use laydown_domain::units::{Grams, Laydown, PowderDensity, Style, parse};
+use laydown_domain::learning::dip_time::is_dip;
+use laydown_domain::units::{Grams, Laydown, PowderDensity, Seconds, Style, parse};
 use laydown_store::{entity, query};
 
 /// What lies on the bench.
@@ -75,6 +76,7 @@ impl WeighContext {
         };
         let way = entry.way.unwrap_or_default();
         let field = match (way, entry.field) {
+            (_, Field::Seconds) => Field::Seconds,
             (WeighMode::TwoWeights, Field::Net) => Field::Bare,
             (WeighMode::Net, _) => Field::Net,
             (_, field) => field,
@@ -207,6 +209,16 @@ impl WeighContext {
         }
     }
 
+    /// How long it was dipped or poured over, where that is typed.
+    pub(super) fn seconds(&self) -> Result<Option<Seconds>> {
+        if self.entry.seconds.trim().is_empty() {
+            return Ok(None);
+        }
+        let refused = |sentence| StudioError::refused(Field::Seconds.key(), sentence);
+        let time = parse::seconds(&self.entry.seconds, &self.style).map_err(|error| refused(error.sentence()))?;
+        if is_dip(time) { Ok(Some(time)) } else { Err(refused(editor_coat::dip_impossible())) }
+    }
+
     /// How far the target can be trusted.
     pub(super) fn trust(&self, target: &Target) -> Trust {
         let of = |target: &Target, job: &Job| Trust::of(target, job, self.checked_at.is_some(), self.came_out_right);
@@ -275,6 +287,9 @@ impl WeighContext {
             added_mg: None,
             rubbed_off_mg: None,
             hand: None,
+            dry_mg: None,
+            dry_uncertainty_mg: None,
+            dip_ms: None,
         }
     }
 

@@ -313,7 +313,7 @@ pub(crate) fn weigh_undone_again(conn: &Connection, undone: Undo) -> Result<Vec<
 }
 
 fn again(undone: Coat) -> NextCoat {
-    let way = if undone.bare_mg.is_some() { WeighMode::TwoWeights } else { WeighMode::Net };
+    let way = if undone.glazed_mg.is_some() { WeighMode::TwoWeights } else { WeighMode::Net };
     NextCoat {
         label: undone.code.map_or_else(say::weigh_again, say::weigh_code_again),
         entry: WeighEntry {

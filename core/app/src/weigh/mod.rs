@@ -2,6 +2,7 @@
 
 mod context;
 mod correction;
+mod dip;
 mod glazed_piece;
 mod pooled;
 mod question;
@@ -28,7 +29,7 @@ use super::{CommandResult, EditorKind, Note, Now, Result, Row, Studio, StudioErr
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::ZoneKind;
 use laydown_domain::kiln::piece_code;
-use laydown_domain::units::{Grams, Style, parse};
+use laydown_domain::units::{Grams, Seconds, Style, parse};
 use laydown_store::entity::{self, Coat, Entity};
 use laydown_store::{Undo, query};
 
@@ -52,6 +53,8 @@ pub enum Field {
     Bare,
     /// The piece with its wet coat.
     Glazed,
+    /// How long it was dipped or poured over; shown where this phone asks for it, and may stay empty.
+    Seconds,
 }
 
 /// What is chosen and typed on the Weigh screen. Empty ids and `None` mean: as last time.
@@ -85,6 +88,9 @@ pub struct WeighEntry {
     /// about again.
     #[uniffi(default = "")]
     pub confirmed: String,
+    /// How long it was dipped or poured over, in seconds, as typed.
+    #[uniffi(default = "")]
+    pub seconds: String,
 }
 
 impl WeighEntry {
@@ -98,6 +104,7 @@ impl WeighEntry {
             glazed: String::new(),
             draft: String::new(),
             confirmed: String::new(),
+            seconds: String::new(),
             ..self
         }
     }
@@ -107,7 +114,7 @@ impl WeighEntry {
         let is_id = |text: &str, id: Uuid| text.is_empty() || text.parse() == Ok(id);
         let is_read = |text: &str, mg: Option<i64>| parse::mass(text, style).ok().map(Grams::milligrams) == mg;
         let same_reading = match self.way.unwrap_or_default() {
-            WeighMode::Net => coat.bare_mg.is_none() && is_read(&self.net, Some(coat.net_mg)),
+            WeighMode::Net => coat.glazed_mg.is_none() && is_read(&self.net, Some(coat.net_mg)),
             WeighMode::TwoWeights => is_read(&self.bare, coat.bare_mg) && is_read(&self.glazed, coat.glazed_mg),
         };
         same_reading
@@ -416,7 +423,8 @@ impl Studio {
                 code = new_code(tx.conn(), piece)?;
             }
             let coat = context.coat(id, now, piece, typed, &target, &verdict);
-            let coat = Coat { code, hand: preference.hand, ..coat };
+            let dip = if preference.ask_dip { context.seconds()? } else { None };
+            let coat = Coat { code, hand: preference.hand, dip_ms: dip.map(Seconds::milliseconds), ..coat };
             tx.put(&coat)?;
             let remembered = Remembered::load(tx.conn())?.with(&context.entry);
             let next = remembered.next_coats(context.next_coats(piece));
@@ -496,11 +504,12 @@ impl Field {
             Field::Net => "net",
             Field::Bare => "bare",
             Field::Glazed => "glazed",
+            Field::Seconds => "seconds",
         }
     }
 
     fn from_key(key: &str) -> Option<Field> {
-        [Field::Net, Field::Bare, Field::Glazed].into_iter().find(|field| field.key() == key)
+        [Field::Net, Field::Bare, Field::Glazed, Field::Seconds].into_iter().find(|field| field.key() == key)
     }
 }
 

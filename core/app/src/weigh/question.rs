@@ -5,16 +5,14 @@ use rusqlite::Connection;
 use super::context::WeighContext;
 use super::{Field, Question, Suggestion, WeighEntry, WeighMode};
 use crate::Result;
+use crate::bisque::bare_pieces;
 use crate::evidence::{scale_of, usable};
 use crate::messages::weigh as say;
 use laydown_domain::coat::slip::{Slip, slip};
 use laydown_domain::coat::target::Target;
 use laydown_domain::coat::verdict::{Reading, ReadingRefused, Verdict, judge};
 use laydown_domain::units::Grams;
-use laydown_store::{entity, query};
-
-/// How many of the latest coats are looked at for what a bare piece weighs.
-const LATEST: u32 = 24;
+use laydown_store::entity;
 
 /// What is asked about the reading; `None` when there is nothing to ask, or the potter has said that it is right.
 pub(super) fn question(
@@ -97,8 +95,7 @@ fn usual_bare(conn: &Connection, form: &entity::Form) -> Result<Option<Grams>> {
     if let Some(bisque) = form.bisque_mg {
         return Ok(Some(Grams::from_milligrams(bisque)));
     }
-    let coats = query::latest_coats(conn, LATEST)?;
-    let mut bare: Vec<i64> = coats.iter().filter(|coat| coat.form == form.id).filter_map(|coat| coat.bare_mg).collect();
+    let mut bare: Vec<i64> = bare_pieces(conn, form.id)?.into_iter().map(Grams::milligrams).collect();
     bare.sort_unstable();
     Ok(bare.get(bare.len() / 2).copied().map(Grams::from_milligrams))
 }

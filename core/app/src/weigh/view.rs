@@ -4,20 +4,23 @@ use crate::in_words::StyleWords as _;
 use rusqlite::Connection;
 
 use super::context::{Answer, WeighContext};
+use super::dip;
 use super::glazed_piece::GlazedPiece;
 use super::{
     Field, FieldError, Gauge, RecentCoat, SetupStep, TargetView, VerdictView, WeighEntry, WeighField, WeighMode,
-    WeighView,
+    WeighView, first_field,
 };
+use crate::bisque::{absorption, lot_of, usual_bare};
 use crate::date_text::sentence_case;
 use crate::draft;
-use crate::evidence::{preference, step_of, style_of, usable, verdict_kind};
+use crate::evidence::{preference, scale_of, step_of, style_of, usable, verdict_kind};
 use crate::in_words::{self, Named, name_of};
 use crate::kiln::piece_name;
 use crate::lists::{buckets, forms, scales};
-use crate::messages::{common, weigh as say};
+use crate::messages::{common, editor_bisque_lot as lot, weigh as say};
 use crate::pooled::Cache;
 use crate::{EditorKind, Note, Now, Result, Row, StudioError};
+use laydown_domain::coat::scale::ScaleAdvice;
 use laydown_domain::coat::target::{Source, Target};
 use laydown_domain::coat::verdict::{Verdict, VerdictKind};
 use laydown_domain::form::ZoneKind;
@@ -31,6 +34,12 @@ const RECENT: u32 = 8;
 pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache) -> Result<WeighView> {
     let preference = preference(conn)?;
     let style = style_of(&preference);
+    let entry = match entry.field {
+        Field::Seconds if !preference.ask_dip => {
+            WeighEntry { field: first_field(entry.way.unwrap_or_default()), ..entry }
+        }
+        _ => entry,
+    };
     // What is chosen may have come from elsewhere with figures that cannot be: something else can still be chosen.
     let learned = WeighContext::load(conn, style, &entry).and_then(|mut context| {
         context.iter_mut().try_for_each(|context| context.learn(conn, now, cache))?;
@@ -54,7 +63,7 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         buckets: buckets(conn, now, &style, &entry.bucket)?,
         zones: Vec::new(),
         scales: scales(conn, &style, &entry.scale)?,
-        fields: fields(&entry, &style),
+        fields: fields(&entry, &style, preference.ask_dip),
         target: None,
         gauge: None,
         verdict: None,
@@ -91,10 +100,15 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
         Err(error) => return Err(error),
     };
     view.notes = piece.iter().flat_map(|piece| piece.notes(now)).chain(context.notes(now, &target)).collect();
+    if piece.is_none() {
+        view.notes.extend(wet_bisque(conn, now, &context)?);
+    }
+    view.notes.extend(dip::hint(conn, now, &context, &target)?);
     // Whoever comes to the bench next sees whose name is on it.
     view.notes.extend(preference.hand.map(|hand| Note::plain(say::glazed_by(hand))));
     view.moved = context.moved(&target);
     view.target = Some(target_view(&context, &target));
+    scales_for(conn, &context, &target, &mut view.scales)?;
     let (mut net, mut laydown) = (None, None);
     if is_all_there(&view.entry) {
         let usual = still_being_typed(&context, &target);
@@ -116,10 +130,48 @@ pub(super) fn view(conn: &Connection, now: Now, entry: WeighEntry, cache: &Cache
             Err(error) => return Err(error),
         }
     }
+    if preference.ask_dip
+        && let Err(StudioError::Refused { sentence, .. }) = context.seconds()
+    {
+        view.refusal = Some(FieldError { field: Field::Seconds, sentence });
+        view.can_save = false;
+    }
     let sums = piece.iter().flat_map(|piece| piece.sum_notes(zone, laydown, &style)).collect::<Vec<_>>();
     view.notes.splice(0..0, sums);
     view.gauge = Some(gauge(&context, &target, net));
     Ok(view)
+}
+
+/// That a bare piece is heavier than those of its form, as rinsed bisque is that has not dried.
+fn wet_bisque(conn: &Connection, now: Now, context: &WeighContext) -> Result<Option<Note>> {
+    let is_bare_typed = context.entry.way == Some(WeighMode::TwoWeights);
+    let bare = parse::mass(&context.entry.bare, &context.style).ok().filter(|_| is_bare_typed);
+    let (Some(bare), Some(usual)) = (bare, usual_bare(conn, &context.form)?) else { return Ok(None) };
+    let most = lot_of(conn, context.form.body, now.unix_ms)?.as_ref().and_then(absorption);
+    let over = usual.water_in(bare, most);
+    let mass = |grams: Grams| context.mass(grams);
+    Ok(over.map(|over| Note::attention(lot::wet(mass(bare), mass(over), mass(usual.weight)))))
+}
+
+/// Says of each scale whether it can decide about this coat on this piece.
+fn scales_for(conn: &Connection, context: &WeighContext, target: &Target, rows: &mut [Row]) -> Result<()> {
+    let span = (target.low, target.high);
+    let is_by_chance = matches!(target.source, Source::Pooled { .. });
+    let typed = parse::mass(&context.entry.bare, &context.style).ok();
+    let piece = typed.or(context.form.bisque_mg.map(Grams::from_milligrams));
+    for row in rows {
+        let scale = row.id.parse().ok().map(|id| entity::Scale::load(conn, id)).transpose()?.flatten();
+        if let Some(scale) = scale.map(|scale| usable(scale_of(&scale))).transpose()?.flatten() {
+            let advice = match scale.advice(piece, target.wet, span) {
+                // By chances a coarse scale can say "probably".
+                ScaleAdvice::TooCoarse if is_by_chance => ScaleAdvice::DecidesOnlyJust,
+                advice => advice,
+            };
+            let fits = in_words::fits(advice);
+            row.detail = [std::mem::take(&mut row.detail), fits].join(", ");
+        }
+    }
+    Ok(())
 }
 
 /// Whether every field has something typed in it.
@@ -228,7 +280,7 @@ fn gauge(context: &WeighContext, target: &Target, net: Option<Grams>) -> Gauge {
     }
 }
 
-fn fields(entry: &WeighEntry, style: &Style) -> Vec<WeighField> {
+fn fields(entry: &WeighEntry, style: &Style, asks_seconds: bool) -> Vec<WeighField> {
     let field = |field: Field, label: String, text: &str| WeighField {
         field,
         label,
@@ -236,12 +288,17 @@ fn fields(entry: &WeighEntry, style: &Style) -> Vec<WeighField> {
         unit: style.mass.symbol().to_owned(),
         active: field == entry.field,
     };
-    match entry.way.unwrap_or_default() {
+    let mut fields = match entry.way.unwrap_or_default() {
         WeighMode::Net => vec![field(Field::Net, say::net(), &entry.net)],
         WeighMode::TwoWeights => {
             vec![field(Field::Bare, say::bare(), &entry.bare), field(Field::Glazed, say::glazed(), &entry.glazed)]
         }
+    };
+    if asks_seconds {
+        let seconds = field(Field::Seconds, say::seconds(), &entry.seconds);
+        fields.push(WeighField { unit: say::seconds_unit(), ..seconds });
     }
+    fields
 }
 
 fn missing(view: &WeighView) -> Vec<SetupStep> {

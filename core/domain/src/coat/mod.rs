@@ -1,6 +1,7 @@
 //! One coat on one zone: what it should weigh, what the scale says, and what to do.
 
 pub mod coverage;
+pub mod dry;
 pub mod scale;
 pub mod slip;
 pub mod target;

@@ -197,6 +197,17 @@ impl Scale {
         }
     }
 
+    /// From how many grams on this scale decides comfortably about a coat that may be out by `tolerance`, a fraction of it.
+    pub fn decides_from(&self, tolerance: f64) -> Grams {
+        self.net_half_width() * COMFORTABLE / tolerance
+    }
+
+    /// From how many grams on there is a weight that it shows and that is within, wherever the aim lies: the span is a step and two
+    /// half-widths wide.
+    pub fn tells_from(&self, tolerance: f64) -> Grams {
+        (self.net_half_width() * 2.0 + self.step) / (2.0 * tolerance)
+    }
+
     /// What would decide about such coats where this scale is too coarse. A span that is a step and two half-widths wide holds
     /// a weight that passes, wherever it lies.
     pub fn what_decides(&self, (low, high): (Grams, Grams)) -> Deciding {
@@ -294,6 +305,19 @@ mod tests {
         assert_eq!(deciding, Deciding { together: Some(5), step: Some(Grams::new(1.0)) });
         let tight = scale(5_000.0, 5.0).what_decides(span(19.5, 0.2));
         assert_eq!(tight, Deciding { together: None, step: Some(Grams::new(0.1)) });
+    }
+
+    #[test]
+    fn a_scale_decides_from_a_weight_on() {
+        let scale = scale(2_000.0, 0.1);
+        for (from, advice) in
+            [(scale.decides_from(0.07), ScaleAdvice::Decides), (scale.tells_from(0.07), ScaleAdvice::DecidesOnlyJust)]
+        {
+            let aim = from * 1.000_1;
+            assert_eq!(scale.advice(None, aim, (aim * 0.93, aim * 1.07)), advice);
+        }
+        // 4 × 0.0776 g at 7%.
+        assert_relative_eq!(scale.decides_from(0.07).value(), 4.436, epsilon = 0.001);
     }
 
     #[test]

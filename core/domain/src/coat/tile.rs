@@ -78,6 +78,38 @@ pub fn teaches(result: TileResult, tile: Laydown, pots: Laydown) -> bool {
     result == TileResult::Right && share_if_thin(tile, pots).is_none()
 }
 
+/// The thinnest and the thickest tile of a ladder, as shares of the aim. Common practice, no source.
+pub const LADDER: (f64, f64) = (0.6, 1.4);
+
+/// The most tiles of a ladder. Common practice, no source.
+const MOST_RUNGS: usize = 100;
+
+/// One tile of a ladder.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Rung {
+    /// Its share of the aim.
+    pub share: f64,
+    /// Its laydown.
+    pub laydown: Laydown,
+    /// What its coat weighs wet.
+    pub wet: Grams,
+}
+
+/// A ladder of `count` tiles in equal steps from the thinnest to the thickest; an odd count has one on the aim itself. Each of a
+/// glazed `area`. None for fewer than two, or more than any kiln takes.
+pub fn ladder(aim: Laydown, area: SquareCentimetres, solids: &Solids, count: usize) -> Vec<Rung> {
+    if !(2..=MOST_RUNGS).contains(&count) {
+        return Vec::new();
+    }
+    let step = (LADDER.1 - LADDER.0) / (count - 1) as f64;
+    let rung = |at: usize| {
+        let share = LADDER.0 + step * at as f64;
+        let laydown = Laydown::new(aim.value() * share);
+        Rung { share, laydown, wet: solids.wet(laydown.dry_on(area)) }
+    };
+    (0..count).map(rung).collect()
+}
+
 /// What a tile carries of what the pots will, as a fraction, when that is too little to say much of them.
 pub fn share_if_thin(tile: Laydown, pots: Laydown) -> Option<f64> {
     Some(tile / pots).filter(|share| *share < THIN_SHARE)
@@ -125,6 +157,19 @@ mod tests {
         let taught = TileResult::ALL.iter().filter(|result| teaches(**result, Laydown::new(5.0), pots));
         assert_eq!(taught.collect::<Vec<_>>(), [&TileResult::Right]);
         assert!(!teaches(TileResult::Right, Laydown::new(2.5), pots));
+    }
+
+    #[test]
+    fn a_ladder_reaches_from_thin_to_thick_over_the_aim() {
+        let (aim, area, solids) = (Laydown::new(5.5), SquareCentimetres::new(40.0), solids(1.45));
+        let rungs = ladder(aim, area, &solids, 5);
+        let shares: Vec<f64> = rungs.iter().map(|rung| (rung.share * 100.0).round()).collect();
+        assert_eq!(shares, [60.0, 80.0, 100.0, 120.0, 140.0]);
+        for rung in rungs {
+            let read = tile(area, rung.wet, &solids).unwrap();
+            assert_relative_eq!(read.laydown.value(), aim.value() * rung.share, max_relative = 1e-12);
+        }
+        assert!(ladder(aim, area, &solids, 1).is_empty());
     }
 
     #[test]

@@ -113,7 +113,7 @@ extension Place: Codable {
 extension EditorKind {
     static let all: [EditorKind] = [
         .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile,
-        .control, .coat,
+        .control, .coat, .dryWeight, .scaleTest, .bisqueLot, .tileLadder,
         .preference,
         .syncLocation,
     ]
@@ -124,6 +124,7 @@ extension EditorKind {
         switch self {
         case .form: "form"
         case .body: "body"
+        case .bisqueLot: "bisque_lot"
         case .kiln: "kiln"
         case .firing: "firing"
         case .witnessCones: "witness_cones"
@@ -134,9 +135,12 @@ extension EditorKind {
         case .thin: "thin"
         case .vessel: "vessel"
         case .scale: "scale"
+        case .scaleTest: "scale_test"
         case .tile: "tile"
+        case .tileLadder: "tile_ladder"
         case .control: "control"
         case .coat: "coat"
+        case .dryWeight: "dry_weight"
         case .preference: "preference"
         case .syncLocation: "meeting_place"
         }

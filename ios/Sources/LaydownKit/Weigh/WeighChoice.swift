@@ -99,6 +99,7 @@ extension WeighEntry {
         case .net: net
         case .bare: bare
         case .glazed: glazed
+        case .seconds: seconds
         }
     }
 
@@ -110,12 +111,13 @@ extension WeighEntry {
             case .net: net = newValue.text
             case .bare: bare = newValue.text
             case .glazed: glazed = newValue.text
+            case .seconds: seconds = newValue.text
             }
         }
     }
 
     /// Whether nothing is typed in any field.
-    var isBlank: Bool { net.isEmpty && bare.isEmpty && glazed.isEmpty }
+    var isBlank: Bool { net.isEmpty && bare.isEmpty && glazed.isEmpty && seconds.isEmpty }
 }
 
 extension Field {
@@ -125,6 +127,7 @@ extension Field {
         case "net": self = .net
         case "bare": self = .bare
         case "glazed": self = .glazed
+        case "seconds": self = .seconds
         default: return nil
         }
     }

@@ -173,7 +173,8 @@ public final class WeighScreen {
     }
 
     private var nextField: WeighField? {
-        view?.fields.first { text(of: $0).isEmpty && !isActive($0) }
+        // Seconds may stay empty.
+        view?.fields.first { text(of: $0).isEmpty && !isActive($0) && $0.field != .seconds }
     }
 
     // MARK: Commands

@@ -10080,6 +10080,11 @@ data class KilnView (
     val `waiting`: kotlin.String
     , 
     /**
+     * What the button says that weighs one of them bone dry; empty while none waits that was weighed wet.
+     */
+    val `dryLabel`: kotlin.String
+    , 
+    /**
      * The firings, newest first.
      */
     val `firings`: List<Row>
@@ -10115,6 +10120,7 @@ public object FfiConverterTypeKilnView: FfiConverterRustBuffer<KilnView> {
     override fun read(buf: ByteBuffer): KilnView {
         return KilnView(
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterSequenceTypeRow.read(buf),
             FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
@@ -10124,6 +10130,7 @@ public object FfiConverterTypeKilnView: FfiConverterRustBuffer<KilnView> {
 
     override fun allocationSize(value: KilnView) = (
             FfiConverterString.allocationSize(value.`waiting`) +
+            FfiConverterString.allocationSize(value.`dryLabel`) +
             FfiConverterSequenceTypeRow.allocationSize(value.`firings`) +
             FfiConverterString.allocationSize(value.`empty`) +
             FfiConverterBoolean.allocationSize(value.`hasKiln`) +
@@ -10132,6 +10139,7 @@ public object FfiConverterTypeKilnView: FfiConverterRustBuffer<KilnView> {
 
     override fun write(value: KilnView, buf: ByteBuffer) {
             FfiConverterString.write(value.`waiting`, buf)
+            FfiConverterString.write(value.`dryLabel`, buf)
             FfiConverterSequenceTypeRow.write(value.`firings`, buf)
             FfiConverterString.write(value.`empty`, buf)
             FfiConverterBoolean.write(value.`hasKiln`, buf)
@@ -10694,6 +10702,11 @@ data class PieceView (
     val `photos`: List<PhotoView>
     , 
     /**
+     * What the button says that weighs it bone dry; empty where that says nothing any more.
+     */
+    val `dryLabel`: kotlin.String
+    , 
+    /**
      * Whether it was only put into a firing and never weighed, so that what it is called can be changed.
      */
     val `isUnweighed`: kotlin.Boolean
@@ -10719,6 +10732,7 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
             FfiConverterSequenceTypeRow.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypePhotoView.read(buf),
+            FfiConverterString.read(buf),
             FfiConverterBoolean.read(buf),
         )
     }
@@ -10730,6 +10744,7 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
             FfiConverterSequenceTypeRow.allocationSize(value.`firings`) +
             FfiConverterString.allocationSize(value.`unfired`) +
             FfiConverterSequenceTypePhotoView.allocationSize(value.`photos`) +
+            FfiConverterString.allocationSize(value.`dryLabel`) +
             FfiConverterBoolean.allocationSize(value.`isUnweighed`)
     )
 
@@ -10740,6 +10755,7 @@ public object FfiConverterTypePieceView: FfiConverterRustBuffer<PieceView> {
             FfiConverterSequenceTypeRow.write(value.`firings`, buf)
             FfiConverterString.write(value.`unfired`, buf)
             FfiConverterSequenceTypePhotoView.write(value.`photos`, buf)
+            FfiConverterString.write(value.`dryLabel`, buf)
             FfiConverterBoolean.write(value.`isUnweighed`, buf)
     }
 }
@@ -12400,6 +12416,11 @@ data class WeighEntry (
      * about again.
      */
     val `confirmed`: kotlin.String = "" 
+    , 
+    /**
+     * How long it was dipped or poured over, in seconds, as typed.
+     */
+    val `seconds`: kotlin.String = "" 
     
 ){
     
@@ -12428,6 +12449,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
         )
     }
 
@@ -12443,7 +12465,8 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.allocationSize(value.`bare`) +
             FfiConverterString.allocationSize(value.`glazed`) +
             FfiConverterString.allocationSize(value.`draft`) +
-            FfiConverterString.allocationSize(value.`confirmed`)
+            FfiConverterString.allocationSize(value.`confirmed`) +
+            FfiConverterString.allocationSize(value.`seconds`)
     )
 
     override fun write(value: WeighEntry, buf: ByteBuffer) {
@@ -12459,6 +12482,7 @@ public object FfiConverterTypeWeighEntry: FfiConverterRustBuffer<WeighEntry> {
             FfiConverterString.write(value.`glazed`, buf)
             FfiConverterString.write(value.`draft`, buf)
             FfiConverterString.write(value.`confirmed`, buf)
+            FfiConverterString.write(value.`seconds`, buf)
     }
 }
 
@@ -13330,6 +13354,10 @@ enum class EditorKind {
      */
     BODY,
     /**
+     * Ware of one bisque firing: how much water it drinks.
+     */
+    BISQUE_LOT,
+    /**
      * A kiln: its shelves.
      */
     KILN,
@@ -13370,9 +13398,17 @@ enum class EditorKind {
      */
     SCALE,
     /**
+     * A test of a scale.
+     */
+    SCALE_TEST,
+    /**
      * A test tile.
      */
     TILE,
+    /**
+     * A ladder of test tiles from thin to thick, planned at once.
+     */
+    TILE_LADDER,
     /**
      * A control piece: a coat weighed here, or an amount known to be right.
      */
@@ -13381,6 +13417,10 @@ enum class EditorKind {
      * A saved coat, to correct it.
      */
     COAT,
+    /**
+     * A piece weighed again bone dry; without an id, one of those that wait for a firing.
+     */
+    DRY_WEIGHT,
     /**
      * Units, sound and touch on this phone.
      */
@@ -13437,7 +13477,11 @@ enum class Field {
     /**
      * The piece with its wet coat.
      */
-    GLAZED;
+    GLAZED,
+    /**
+     * How long it was dipped or poured over; shown where this phone asks for it, and may stay empty.
+     */
+    SECONDS;
 
     
 

@@ -13,7 +13,7 @@ fun Bundle.bundles(key: String): List<Bundle> = getParcelableArrayList<Bundle>(k
 /** Writes a Weigh entry down. */
 fun WeighEntry.saveState() = Bundle().apply {
     putStringArray("ids", arrayOf(form, bucket, scale, piece))
-    putStringArray("typed", arrayOf(net, bare, glazed))
+    putStringArray("typed", arrayOf(net, bare, glazed, seconds))
     putString("draft", draft)
     putString("confirmed", confirmed)
     putString("zone", zone?.name)
@@ -24,10 +24,10 @@ fun WeighEntry.saveState() = Bundle().apply {
 /** Reads a Weigh entry that was written by [save]. */
 fun readWeighEntry(savedState: Bundle): WeighEntry {
     val (form, bucket, scale, piece) = checkNotNull(savedState.getStringArray("ids")) { "a saved entry names its form" }
-    val (net, bare, glazed) = checkNotNull(savedState.getStringArray("typed")) { "a saved entry has its digits" }
+    val (net, bare, glazed, seconds) = checkNotNull(savedState.getStringArray("typed")) { "a saved entry has its digits" }
     return WeighEntry(
         form, bucket, savedState.getString("zone")?.let(ZoneKind::valueOf), scale, savedState.getString("way")?.let(WeighMode::valueOf), piece,
         Field.valueOf(savedState.getString("field", Field.NET.name)), net, bare, glazed, savedState.getString("draft", ""),
-        savedState.getString("confirmed", ""),
+        savedState.getString("confirmed", ""), seconds,
     )
 }

@@ -121,7 +121,7 @@ class ScenarioTest {
             fun typed(key: String) = given.optString(key)
             WeighEntry(
                 typed("form"), typed("bucket"), oneOf<ZoneKind>("zone"), typed("scale"), oneOf<WeighMode>("way"), typed("piece"),
-                oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"), typed("draft"), typed("confirmed"),
+                oneOf<Field>("field") ?: Field.NET, typed("net"), typed("bare"), typed("glazed"), typed("draft"), typed("confirmed"), typed("seconds"),
             )
         }
 

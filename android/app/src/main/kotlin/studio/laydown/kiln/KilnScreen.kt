@@ -26,6 +26,7 @@ class KilnScreen(host: MainActivity) : ColumnPage(host) {
 
     private fun render(view: KilnView) = fill {
         putSentence(view.waiting)
+        if (view.dryLabel.isNotEmpty()) putButton(R.layout.add, view.dryLabel) { host.go(Place.editor(EditorKind.DRY_WEIGHT)) }
         if (view.hasKiln) {
             putButton(R.layout.add, host.getText(R.string.begin_firing)) { host.go(Place.editor(EditorKind.FIRING)) }
         } else {

@@ -10,6 +10,7 @@ import studio.laydown.R
 import studio.laydown.core.EditorKind
 import studio.laydown.core.PieceView
 import studio.laydown.put
+import studio.laydown.putButton
 import studio.laydown.putHeading
 import studio.laydown.putLines
 import studio.laydown.putRow
@@ -28,6 +29,7 @@ class PiecePage(host: MainActivity, private val pieceId: String) : ColumnPage(ho
             if (piece.coats.isNotEmpty()) {
                 putHeading(host.getText(R.string.as_weighed))
                 putLines(piece.coats)
+                if (piece.dryLabel.isNotEmpty()) putButton(R.layout.add, piece.dryLabel) { host.go(Place.editor(EditorKind.DRY_WEIGHT, pieceId)) }
             }
             putHeading(host.getText(R.string.fired))
             if (piece.firings.isEmpty()) {

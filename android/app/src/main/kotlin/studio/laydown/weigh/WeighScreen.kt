@@ -444,7 +444,8 @@ class WeighScreen(host: MainActivity) : Page(host) {
      * but not proposed. A reading that the core refuses cannot be saved. Until the core has judged what was just typed, it stays as it is.
      */
     private fun renderSave(fields: List<WeighField>, entry: WeighEntry) {
-        val next = fields.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field }
+        // Seconds may stay empty.
+        val next = fields.firstOrNull { it.textIn(entry).isEmpty() && it.field != entry.field && it.field != Field.SECONDS }
         val judged = shown?.takeIf { it.entry == entry }
         val misses = shown?.verdict?.let { it.kind !in SAVED_AS_IT_IS } == true
         save.isActivated = next == null && misses
@@ -588,12 +589,14 @@ private fun WeighEntry.textOf(field: Field): String = when (field) {
     Field.NET -> net
     Field.BARE -> bare
     Field.GLAZED -> glazed
+    Field.SECONDS -> seconds
 }
 
 private fun WeighEntry.typing(text: String): WeighEntry = when (field) {
     Field.NET -> copy(net = text)
     Field.BARE -> copy(bare = text)
     Field.GLAZED -> copy(glazed = text)
+    Field.SECONDS -> copy(seconds = text)
 }
 
 /** The field that a refusal names, if it is one of those filled here. */
