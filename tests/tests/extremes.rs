@@ -675,7 +675,7 @@ fn one_target_from_everything() {
                 let Ok(sg) = SpecificGravity::new(1.45) else { continue };
                 let (checks, reading) =
                     ([(a, SgReading::checked(sg)), (b, SgReading::unchecked())], SgReading::checked(sg));
-                dog.total(("walk", a, b), &[a, b], || (sg_age::walk(&checks), sg_age::aged(reading, a, b)));
+                dog.total(("walk", a, b), &[a, b], || (sg_age::walk(&checks, &[]), sg_age::aged(reading, a, b)));
                 for thickness in Thickness::ALL {
                     let pot = |id: u128, x: f64, uncertainty: f64, day: f64| JudgedPot {
                         id: Uuid::from_u128(id),
