@@ -125,6 +125,7 @@ impl Studio {
                     placed_back(tx, with, |placed| placed.piece == entity)?;
                 }
                 EditorKind::Check
+                | EditorKind::Mix
                 | EditorKind::Thin
                 | EditorKind::Coat
                 | EditorKind::WitnessCones
@@ -182,6 +183,7 @@ fn gone_of(conn: &Connection, kind: EditorKind) -> Result<Vec<(Uuid, String)>> {
         EditorKind::Firing => gone::<entity::Firing>(conn)?,
         EditorKind::Piece => gone::<entity::Piece>(conn)?,
         EditorKind::Check
+        | EditorKind::Mix
         | EditorKind::Thin
         | EditorKind::Coat
         | EditorKind::WitnessCones
@@ -216,6 +218,7 @@ fn name_of(conn: &Connection, kind: EditorKind, id: Uuid) -> Result<String> {
             say::control_of(form.name, found::<entity::Glaze>(conn, control.glaze)?.name)
         }
         EditorKind::Check
+        | EditorKind::Mix
         | EditorKind::Thin
         | EditorKind::Coat
         | EditorKind::WitnessCones

@@ -21,13 +21,15 @@ use laydown_domain::coat::target::{Control, Sensitivity, TileEvidence};
 use laydown_domain::coat::tile::{self, TileResult};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
+use laydown_domain::glaze::material::Hazard;
+use laydown_domain::glaze::recipe::{Material, Recipe};
 use laydown_domain::glaze::sg_age;
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{
     AreaUnit, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
     VolumeUnit,
 };
-use laydown_store::entity::{self, Entity};
+use laydown_store::entity::{self, Entity, Pairs};
 use laydown_store::query::ControlPiece;
 use laydown_store::{query, this_device};
 
@@ -98,6 +100,35 @@ pub(super) fn powder_density(glaze: &entity::Glaze) -> PowderDensity {
     PowderDensity::from_thousandths(glaze.powder_density_e3).unwrap_or_default()
 }
 
+/// A glaze's dry materials; `None` where none are given, or what came from elsewhere makes no recipe.
+pub(super) fn recipe(glaze: &entity::Glaze) -> Option<Recipe> {
+    let materials = glaze.materials.as_ref()?.0.iter().map(material).collect();
+    Recipe::new(materials).ok()
+}
+
+fn material(stored: &entity::Material) -> Material {
+    Material {
+        name: stored.name.clone(),
+        parts: stored.parts_e3 as f64 / 1e3,
+        is_addition: stored.addition,
+        density: stored.density_e3.and_then(|density| PowderDensity::from_thousandths(density).ok()),
+        price_per_kg: stored.price_e3.map(|price| price as f64 / 1e3),
+    }
+}
+
+/// What can hurt in a glaze's materials: known by their names, unless the potter said otherwise.
+pub(super) fn hazards(glaze: &entity::Glaze) -> Vec<Hazard> {
+    let by_name = recipe(glaze).map(|recipe| recipe.hazards()).unwrap_or_default();
+    let answers = glaze.hazards.as_ref();
+    Hazard::ALL.iter().copied().filter(|hazard| hazard_is_in(*hazard, answers, &by_name)).collect()
+}
+
+/// Whether a hazard is in a glaze: as the potter answered, else as the names of its materials say.
+pub(super) fn hazard_is_in(hazard: Hazard, answers: Option<&Pairs>, by_name: &[Hazard]) -> bool {
+    let answer = answers.and_then(|answers| answers.0.iter().find(|(code, _)| code == hazard.code()));
+    answer.map_or_else(|| by_name.contains(&hazard), |(_, answer)| answer == "yes")
+}
+
 /// A kept SG in words, also one that cannot be.
 pub(super) fn sg_in_words(style: &Style, hundred_thousandths: i64) -> String {
     match SpecificGravity::from_hundred_thousandths(hundred_thousandths) {
@@ -122,7 +153,7 @@ pub(super) fn aged_sg(conn: &Connection, now: Now, bucket: Uuid, reading: SgRead
     let days = |ms: i64| ms as f64 / DAY_MS as f64;
     let checks = query::checks(conn, bucket, WALK_CHECKS)?;
     let checks: Vec<_> = checks.iter().filter_map(|check| Some((days(check.at), sg_of(check).ok()?))).collect();
-    Ok(sg_age::aged(reading, days(now.unix_ms.saturating_sub(at)), sg_age::walk(&checks)))
+    Ok(sg_age::aged(reading, days(now.unix_ms.saturating_sub(at)), sg_age::walk(&checks, &[])))
 }
 
 /// The bucket's last SG and when it was read; an assumed one and `None` if it never was, or what was kept cannot be.
@@ -372,11 +403,7 @@ pub(super) fn check(id: Uuid, bucket: Uuid, at: i64, reading: SgReading, how: &s
         specific_gravity_e5: reading.sg.hundred_thousandths(),
         standard_uncertainty_e5: uncertainty_e5(reading),
         how: how.to_owned(),
-        vessel: None,
-        full_mg: None,
-        temperature_mc: None,
-        flow_ms: None,
-        note: None,
+        ..entity::Check::default()
     }
 }
 

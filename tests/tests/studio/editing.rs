@@ -7,11 +7,12 @@ use fastrand::Rng;
 use laydown_app::{EditorEntry, EditorField, EditorKind, EditorView, FieldKind, Value};
 use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
 use laydown_store::entity::{
-    Body, Bucket, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Pairs, Piece, Points, Preference, Scale, Tile,
-    Vessel,
+    Body, Bucket, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Material, Materials, Pairs, Piece, Points,
+    Preference, Scale, Tile, Vessel,
 };
 use laydown_store::journal::{Event, SEEN};
 use laydown_store::{StoreError, Transaction, devices, events_after};
+use serde_json::Value as Json;
 use uuid::Uuid;
 
 use crate::{Bench, NOW};
@@ -38,6 +39,9 @@ const FOLLOWS: &[(EditorKind, &str, &[&str])] = &[
     (EditorKind::Coat, "piece", TARGET),
     // A usual handle has a usual size.
     (EditorKind::Form, "handle", &["handle_length_um", "handle_girth_um"]),
+    // The density of a glaze's powder follows from its materials, unless it has one of its own.
+    (EditorKind::Glaze, "materials", &["powder_density_e3", "density_from"]),
+    (EditorKind::Glaze, "density_from", &["powder_density_e3"]),
     // Known in another way, a form is described anew.
     (EditorKind::Form, "way", Form::FIELDS),
 ];
@@ -71,6 +75,18 @@ const COLUMNS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Firing, "9", "witnesses"),
     (EditorKind::WitnessCones, "cones", "witnesses"),
     (EditorKind::Form, "points", "profile"),
+    (EditorKind::Glaze, "silica", "hazards"),
+    (EditorKind::Glaze, "barium", "hazards"),
+    (EditorKind::Glaze, "manganese", "hazards"),
+    (EditorKind::Glaze, "lithium", "hazards"),
+    (EditorKind::Glaze, "cobalt", "hazards"),
+    (EditorKind::Glaze, "chromium", "hazards"),
+    (EditorKind::Glaze, "nickel", "hazards"),
+    (EditorKind::Glaze, "vanadium", "hazards"),
+    (EditorKind::Glaze, "copper", "hazards"),
+    (EditorKind::Glaze, "soluble", "hazards"),
+    (EditorKind::Glaze, "lead", "hazards"),
+    (EditorKind::Glaze, "cadmium", "hazards"),
     (EditorKind::Form, "way", ""),
     (EditorKind::Form, "more", ""),
 ];
@@ -95,6 +111,7 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Kiln, "shelves", "29"),
     (EditorKind::Glaze, "powder_density", "3"),
     (EditorKind::Glaze, "starting_laydown", "7"),
+    (EditorKind::Glaze, "working_sg", "1470 g/l"),
     (EditorKind::Bucket, "volume", "7 l"),
     (EditorKind::Tile, "area", "55 cm²"),
     (EditorKind::Tile, "net", "6 g"),
@@ -279,6 +296,22 @@ impl Things<'_, '_> {
             gone: false,
             targets: None,
             drift_answered_at: Some(NOW.unix_ms),
+            materials: self.maybe(|rng| {
+                let parts = |rng: &mut Rng| Material {
+                    name: rng.choice(NAMES).unwrap().to_string(),
+                    parts_e3: rng.i64(1..90_000),
+                    addition: false,
+                    density_e3: rng.bool().then(|| rng.i64(2_001..5_999)),
+                    price_e3: rng.bool().then(|| rng.i64(1..90_000)),
+                    newer: [("colour".to_owned(), Json::from("blue"))].into_iter().collect(),
+                };
+                let addition = Material { addition: true, name: "Copper carbonate".into(), ..parts(rng) };
+                Materials(vec![parts(rng), parts(rng), addition])
+            }),
+            density_from: self.maybe(|rng| rng.choice(["materials", "own"]).unwrap().to_string()),
+            hazards: self
+                .maybe(|_| Pairs(vec![("lead".into(), "yes".into()), ("of_a_newer_version".into(), "no".into())])),
+            working_sg_e5: self.maybe(|rng| rng.i64(140_001..150_000)),
         };
         self.put(EditorKind::Glaze, &glaze)
     }
@@ -291,6 +324,8 @@ impl Things<'_, '_> {
             volume_ul: self.maybe(|rng| rng.i64(1_000_000..20_000_000)),
             mixed_at: self.rng.i64(0..NOW.unix_ms),
             gone: false,
+            diameter_um: self.maybe(|rng| rng.i64(200_001..400_000)),
+            depth_um: self.maybe(|rng| rng.i64(250_001..400_000)),
         };
         self.put(EditorKind::Bucket, &bucket)
     }
@@ -503,6 +538,7 @@ fn entry(kind: EditorKind, id: Uuid, values: &[(&str, &str)]) -> EditorEntry {
 fn changed(kind: EditorKind, field: &EditorField) -> Option<String> {
     match field.kind {
         FieldKind::Text if field.key == "cones" => Some("8, 9".into()),
+        FieldKind::Lines => Some("Silica 30\nWhiting 20\n+ Cobalt oxide 1".into()),
         FieldKind::Text | FieldKind::Exact => Some("Otherwise".into()),
         FieldKind::Number => {
             let number = NUMBERS.iter().find(|(of, key, _)| (*of, *key) == (kind, &field.key));
@@ -591,7 +627,7 @@ fn touching_one_field_writes_that_field_alone() {
     }
     assert_eq!(faults, BTreeMap::new());
     // All of them are stored, but for those that only show other fields.
-    assert_eq!(tried.difference(&written).collect::<Vec<_>>(), ["Form.more", "Tile.size"]);
+    assert_eq!(tried.difference(&written).collect::<Vec<_>>(), ["Form.more", "Glaze.correct_hazards", "Tile.size"]);
     assert!(written.len() > 70, "{written:?}");
 }
 

@@ -15,6 +15,7 @@ mod forms;
 mod history;
 mod import;
 mod kiln;
+mod mixing;
 mod pooled;
 mod sections;
 mod truth;

@@ -121,3 +121,16 @@ cone-reading-flat = flat
 sureness-sure = The outline looks clear, but pictures deceive: check the height and width against the piece.
 sureness-fair = The outline looks clear, but pictures deceive: check the height and width against the piece.
 sureness-doubtful = The outline is doubtful. Compare it with the piece, or take the picture again.
+## What can hurt in a material, within a line of names.
+hazard-silica = silica
+hazard-barium = barium
+hazard-manganese = manganese
+hazard-lithium = lithium
+hazard-cobalt = cobalt
+hazard-chromium = chromium
+hazard-nickel = nickel
+hazard-vanadium = vanadium
+hazard-copper = copper
+hazard-soluble = soluble alkalis or borates
+hazard-lead = lead
+hazard-cadmium = cadmium

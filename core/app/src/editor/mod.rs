@@ -16,6 +16,7 @@ mod firing;
 mod form;
 mod glaze;
 mod kiln;
+mod mix;
 mod notation;
 mod piece;
 mod preference;
@@ -64,6 +65,8 @@ pub enum EditorKind {
     Bucket,
     /// A check of a bucket's SG; its subject is the bucket.
     Check,
+    /// A mixing sheet, which makes a new bucket; its subject is the glaze. What is entered is remembered while it is open.
+    Mix,
     /// Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
     Thin,
     /// A vessel for checking SG.
@@ -116,6 +119,7 @@ impl EditorKind {
             EditorKind::Glaze => "glaze",
             EditorKind::Bucket => "bucket",
             EditorKind::Check => "check",
+            EditorKind::Mix => "mix",
             EditorKind::Thin => "thin",
             EditorKind::Vessel => "vessel",
             EditorKind::Scale => "scale",
@@ -149,6 +153,8 @@ pub struct EditorEntry {
 pub enum FieldKind {
     /// Free text.
     Text,
+    /// Free text of several lines.
+    Lines,
     /// A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
     Exact,
     /// A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
@@ -318,6 +324,7 @@ fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilde
         EditorKind::Glaze => glaze::build(context, builder),
         EditorKind::Bucket => bucket::build(context, builder),
         EditorKind::Check => check::build(context, builder),
+        EditorKind::Mix => mix::build(context, builder),
         EditorKind::Thin => thin::build(context, builder),
         EditorKind::Vessel => vessel::build(context, builder),
         EditorKind::Scale => scale::build(context, builder),
@@ -339,9 +346,17 @@ impl EditorEntry {
         Ok((id(&self.id)?, id(&self.subject)?))
     }
 
+    /// What has been entered, with what is remembered of a mixing sheet.
+    fn all_values(&self, conn: &Connection, now: Now) -> Result<Vec<Value>> {
+        let mut values = if self.kind == EditorKind::Mix { mix::begun(conn, now, self)? } else { Vec::new() };
+        values.extend(self.values.iter().cloned());
+        Ok(values)
+    }
+
     fn view(&self, conn: &Connection, now: Now, style: &Style) -> Result<EditorView> {
         let (id, subject) = self.ids()?;
-        let mut builder = EditorBuilder::new(style, &self.values);
+        let values = self.all_values(conn, now)?;
+        let mut builder = EditorBuilder::new(style, &values);
         let context = EditContext { conn, now, id, new_id: None, subject };
         let saving = build(self.kind, &context, &mut builder)?;
         let draft = match self.draft.as_str() {
@@ -355,11 +370,15 @@ impl EditorEntry {
 
 #[uniffi::export]
 impl Studio {
-    /// The editor as it stands with what is entered in `entry`.
+    /// The editor as it stands with what is entered in `entry`; that of a mixing sheet is remembered, so that what was ticked off
+    /// survives a restart.
     ///
     /// # Errors
     /// [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
     pub fn editor(&self, now: Now, entry: &EditorEntry) -> Result<EditorView> {
+        if entry.kind == EditorKind::Mix && !entry.values.is_empty() {
+            self.command(now, |tx| mix::remember(tx, now, entry))?;
+        }
         self.store.read(|conn| entry.view(conn, now, &style(conn)?))
     }
 
@@ -373,7 +392,8 @@ impl Studio {
         let draft = if id.is_some() { None } else { draft::named(&entry.draft)? };
         let stored = self.command(now, |tx| {
             let style = style(tx.conn())?;
-            let mut builder = EditorBuilder::new(&style, &entry.values);
+            let values = entry.all_values(tx.conn(), now)?;
+            let mut builder = EditorBuilder::new(&style, &values);
             let draft = draft.map(|draft| Draft::find(tx.conn(), draft, |_| Ok(true))).transpose()?;
             let (made, new_id, first) = match draft {
                 Some(Draft::Saved(made)) => (Some(made), None, made_by(tx.conn(), made)?),
@@ -439,6 +459,7 @@ impl Studio {
                     return Ok(say::piece_removed());
                 }
                 EditorKind::Check
+                | EditorKind::Mix
                 | EditorKind::Thin
                 | EditorKind::WitnessCones
                 | EditorKind::Coat

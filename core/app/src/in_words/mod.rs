@@ -4,6 +4,7 @@
 mod cautions;
 mod faults;
 mod form;
+mod glaze;
 mod names;
 mod store;
 mod sync;
@@ -19,6 +20,7 @@ pub use verdict::{VerdictWords, reading_refused, verdict};
 
 pub(crate) use cautions::{caution_text, caution_title};
 pub(crate) use faults::{about, hint, witnessed};
+pub(crate) use glaze::hurts;
 pub(crate) use names::name_of;
 pub(crate) use store::refusals;
 pub(crate) use sync::remote_error;

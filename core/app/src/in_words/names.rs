@@ -8,6 +8,7 @@ use laydown_domain::coat::tile::TileResult;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::silhouette::{Side, Sureness};
 use laydown_domain::form::{Part, ShapeClass, Stage, ZoneKind};
+use laydown_domain::glaze::material::Hazard;
 use laydown_domain::kiln::cone::{ConeKind, Reading};
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
@@ -53,6 +54,20 @@ names! {
         Thin tile_thin,
         Right tile_right,
         Thick tile_thick,
+    }
+    Hazard {
+        Silica hazard_silica,
+        Barium hazard_barium,
+        Manganese hazard_manganese,
+        Lithium hazard_lithium,
+        Cobalt hazard_cobalt,
+        Chromium hazard_chromium,
+        Nickel hazard_nickel,
+        Vanadium hazard_vanadium,
+        Copper hazard_copper,
+        Soluble hazard_soluble,
+        Lead hazard_lead,
+        Cadmium hazard_cadmium,
     }
     Sensitivity {
         Low sensitivity_low,
