@@ -5,7 +5,9 @@ use uuid::Uuid;
 
 use super::messages::common as say;
 use super::{Result, StudioError};
-use laydown_store::entity::{Body, Bucket, Control, Entity, Firing, Form, Glaze, Kiln, Piece, Scale, Tile, Vessel};
+use laydown_store::entity::{
+    Body, Bucket, BucketEntry, Check, Control, Entity, Firing, Form, Glaze, Kiln, Piece, Scale, Tile, Vessel,
+};
 
 /// Something that can be archived.
 pub(super) trait Archivable: Entity {
@@ -54,6 +56,8 @@ keepsakes! {
     Scale "scale" |scale| scale.name.clone();
     Tile "test_tile" |tile| tile.name.clone();
     Control "control_piece" |_| say::the_control_piece();
+    Check "check" |_| say::the_check();
+    BucketEntry "bucket_entry" |_| say::the_entry();
 }
 
 /// The one with this id, archived or not.

@@ -4,10 +4,11 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::{Archivable, found};
+use super::buckets::entry_in_words;
 use super::devices::{PhoneNames, called, names_of_devices};
-use super::evidence::parse_id;
+use super::evidence::{parse_id, sg_in_words, style};
 use super::kiln::{Pot, firing_title};
-use super::messages::archived as say;
+use super::messages::{archived as say, common};
 use super::{CommandResult, EditorKind, Now, Result, Studio, StudioError};
 use laydown_store::entity::{self, Entity};
 use laydown_store::journal::{DeviceId, Event};
@@ -45,7 +46,7 @@ pub struct ArchivedView {
 }
 
 /// The kinds that can be archived, as they are listed.
-const KINDS: [EditorKind; 11] = [
+const KINDS: [EditorKind; 13] = [
     EditorKind::Form,
     EditorKind::Glaze,
     EditorKind::Bucket,
@@ -57,6 +58,8 @@ const KINDS: [EditorKind; 11] = [
     EditorKind::Scale,
     EditorKind::Kiln,
     EditorKind::Vessel,
+    EditorKind::Check,
+    EditorKind::BucketEntry,
 ];
 
 #[uniffi::export]
@@ -124,8 +127,9 @@ impl Studio {
                     back::<entity::Piece>(tx, entity)?;
                     placed_back(tx, with, |placed| placed.piece == entity)?;
                 }
-                EditorKind::Check
-                | EditorKind::Mix
+                EditorKind::Check => back::<entity::Check>(tx, entity)?,
+                EditorKind::BucketEntry => back::<entity::BucketEntry>(tx, entity)?,
+                EditorKind::Mix
                 | EditorKind::Thin
                 | EditorKind::Coat
                 | EditorKind::WitnessCones
@@ -182,8 +186,9 @@ fn gone_of(conn: &Connection, kind: EditorKind) -> Result<Vec<(Uuid, String)>> {
         EditorKind::Bucket => gone::<entity::Bucket>(conn)?,
         EditorKind::Firing => gone::<entity::Firing>(conn)?,
         EditorKind::Piece => gone::<entity::Piece>(conn)?,
-        EditorKind::Check
-        | EditorKind::Mix
+        EditorKind::Check => gone::<entity::Check>(conn)?,
+        EditorKind::BucketEntry => gone::<entity::BucketEntry>(conn)?,
+        EditorKind::Mix
         | EditorKind::Thin
         | EditorKind::Coat
         | EditorKind::WitnessCones
@@ -217,14 +222,26 @@ fn name_of(conn: &Connection, kind: EditorKind, id: Uuid) -> Result<String> {
             let form: entity::Form = found(conn, control.form)?;
             say::control_of(form.name, found::<entity::Glaze>(conn, control.glaze)?.name)
         }
-        EditorKind::Check
-        | EditorKind::Mix
+        EditorKind::Check => {
+            let check: entity::Check = found(conn, id)?;
+            of_bucket(conn, check.bucket, common::sg(sg_in_words(&style(conn)?, check.specific_gravity_e5)))?
+        }
+        EditorKind::BucketEntry => {
+            let entry: entity::BucketEntry = found(conn, id)?;
+            of_bucket(conn, entry.bucket, entry_in_words(&style(conn)?, &entry))?
+        }
+        EditorKind::Mix
         | EditorKind::Thin
         | EditorKind::Coat
         | EditorKind::WitnessCones
         | EditorKind::Preference
         | EditorKind::SyncLocation => String::new(),
     })
+}
+
+/// What was noted of a bucket, with the bucket's name.
+fn of_bucket(conn: &Connection, bucket: Uuid, noted: String) -> Result<String> {
+    Ok(say::bucket_of(found::<entity::Bucket>(conn, bucket)?.name, noted))
 }
 
 fn back<E: Archivable>(tx: &mut Transaction<'_>, id: Uuid) -> Result<()> {

@@ -8,7 +8,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::in_use;
-use super::date_text::DAY_MS;
+use super::contents::sg_today;
 use super::form_geometry::shape;
 use super::in_words::Sentence;
 use super::in_words::decimal_mark;
@@ -23,7 +23,6 @@ use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
 use laydown_domain::glaze::material::Hazard;
 use laydown_domain::glaze::recipe::{Material, Recipe};
-use laydown_domain::glaze::sg_age;
 use laydown_domain::glaze::slurry::SgReading;
 use laydown_domain::units::{
     AreaUnit, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
@@ -35,9 +34,6 @@ use laydown_store::{query, this_device};
 
 /// The most control pieces of one form that a target rests on: the newest ones, so that it follows the studio's hand.
 pub(super) const MOST_CONTROLS: u32 = 24;
-
-/// So many checks of a bucket say how far its SG walks: the newest, as the studio and the weather change.
-const WALK_CHECKS: u32 = 30;
 
 /// An id as the shell hands it back.
 pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {
@@ -148,14 +144,6 @@ pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
     .map_err(|error| StudioError::refused("scale", error.sentence()))
 }
 
-/// What a check of `at` (unix ms) found, as sure as it still is `now` by how far this bucket's SG walks between its checks.
-pub(super) fn aged_sg(conn: &Connection, now: Now, bucket: Uuid, reading: SgReading, at: i64) -> Result<SgReading> {
-    let days = |ms: i64| ms as f64 / DAY_MS as f64;
-    let checks = query::checks(conn, bucket, WALK_CHECKS)?;
-    let checks: Vec<_> = checks.iter().filter_map(|check| Some((days(check.at), sg_of(check).ok()?))).collect();
-    Ok(sg_age::aged(reading, days(now.unix_ms.saturating_sub(at)), sg_age::walk(&checks, &[])))
-}
-
 /// The bucket's last SG and when it was read; an assumed one and `None` if it never was, or what was kept cannot be.
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
     let Some(check) = query::latest_check(conn, bucket)? else { return Ok((SgReading::unchecked(), None)) };
@@ -176,7 +164,7 @@ pub(super) fn bucket_today(
     bucket: Uuid,
 ) -> Result<Option<(SpecificGravity, Solids)>> {
     let (sg, checked_at) = latest_sg(conn, bucket)?;
-    let sg = checked_at.map_or(Ok(sg), |at| aged_sg(conn, now, bucket, sg, at))?;
+    let sg = checked_at.map_or(Ok(sg), |at| sg_today(conn, now, bucket, sg, at))?;
     Ok(usable(Solids::of(sg, powder_density(glaze)).map_err(Into::into))?.map(|solids| (sg.sg, solids)))
 }
 

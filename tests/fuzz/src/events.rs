@@ -15,7 +15,7 @@ use crate::script::{self, Number};
 use crate::{NOW, folder, is_sentence};
 
 const DEVICE: DeviceId = DeviceId(Uuid::from_u128(0x0198_2f6e_0000_7000_8000_0000_0000_0002));
-const KINDS: [EditorKind; 15] = [
+const KINDS: [EditorKind; 17] = [
     EditorKind::Form,
     EditorKind::Body,
     EditorKind::Kiln,
@@ -25,6 +25,8 @@ const KINDS: [EditorKind; 15] = [
     EditorKind::Glaze,
     EditorKind::Bucket,
     EditorKind::Check,
+    EditorKind::BucketEntry,
+    EditorKind::Mix,
     EditorKind::Thin,
     EditorKind::Vessel,
     EditorKind::Scale,

@@ -16,6 +16,7 @@ const RELEASED: &[(i64, &str)] = &[
     (4, include_str!("samples/create_v4.sql")),
     (5, include_str!("samples/create_v5.sql")),
     (6, include_str!("samples/create_v6.sql")),
+    (7, include_str!("samples/create_v7.sql")),
 ];
 
 fn schema(store: &Store) -> Vec<String> {

@@ -7,8 +7,8 @@ use fastrand::Rng;
 use laydown_app::{EditorEntry, EditorField, EditorKind, EditorView, FieldKind, Value};
 use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
 use laydown_store::entity::{
-    Body, Bucket, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Material, Materials, Pairs, Piece, Points,
-    Preference, Scale, Tile, Vessel,
+    Body, Bucket, BucketEntry, Check, Coat, Control, Entity, Firing, Form, Glaze, Kiln, Material, Materials, Pairs,
+    Piece, Points, Preference, Scale, Tile, Vessel,
 };
 use laydown_store::journal::{Event, SEEN};
 use laydown_store::{StoreError, Transaction, devices, events_after};
@@ -42,6 +42,12 @@ const FOLLOWS: &[(EditorKind, &str, &[&str])] = &[
     // The density of a glaze's powder follows from its materials, unless it has one of its own.
     (EditorKind::Glaze, "materials", &["powder_density_e3", "density_from"]),
     (EditorKind::Glaze, "density_from", &["powder_density_e3"]),
+    // An SG that was corrected is one that was typed.
+    (EditorKind::Check, "typed", &["specific_gravity_e5", "standard_uncertainty_e5", "how", "vessel", "full_mg"]),
+    // A time without a cup was taken with none.
+    (EditorKind::Check, "flow", &["cup"]),
+    // What was done is so much water, or so much of something, or a level.
+    (EditorKind::BucketEntry, "what", &["volume_ul", "amount_mg", "level_um"]),
     // Known in another way, a form is described anew.
     (EditorKind::Form, "way", Form::FIELDS),
 ];
@@ -75,6 +81,7 @@ const COLUMNS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Firing, "9", "witnesses"),
     (EditorKind::WitnessCones, "cones", "witnesses"),
     (EditorKind::Form, "points", "profile"),
+    (EditorKind::BucketEntry, "date", "at"),
     (EditorKind::Glaze, "silica", "hazards"),
     (EditorKind::Glaze, "barium", "hazards"),
     (EditorKind::Glaze, "manganese", "hazards"),
@@ -113,6 +120,13 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Glaze, "starting_laydown", "7"),
     (EditorKind::Glaze, "working_sg", "1470 g/l"),
     (EditorKind::Bucket, "volume", "7 l"),
+    (EditorKind::Bucket, "diameter", "280 mm"),
+    (EditorKind::Bucket, "depth", "310 mm"),
+    (EditorKind::Check, "typed", "1470 g/l"),
+    (EditorKind::Check, "flow", "44"),
+    (EditorKind::BucketEntry, "volume", "777 ml"),
+    (EditorKind::BucketEntry, "amount", "77 g"),
+    (EditorKind::BucketEntry, "level", "77 mm"),
     (EditorKind::Tile, "area", "55 cm²"),
     (EditorKind::Tile, "net", "6 g"),
     (EditorKind::Tile, "dry", "2 g"),
@@ -260,6 +274,10 @@ impl Things<'_, '_> {
         let glazes = [self.glaze()?, self.glaze()?];
         let bucket = self.bucket(glazes[0])?;
         self.bucket(glazes[0])?;
+        self.check(bucket)?;
+        for what in ["water", "water_off", "powder", "flocculant", "level", "note", "of_a_newer_version"] {
+            self.bucket_entry(bucket, what)?;
+        }
         self.scale()?;
         self.vessel()?;
         let forms = self.forms(&bodies)?;
@@ -328,6 +346,42 @@ impl Things<'_, '_> {
             depth_um: self.maybe(|rng| rng.i64(250_001..400_000)),
         };
         self.put(EditorKind::Bucket, &bucket)
+    }
+
+    fn check(&mut self, bucket: Uuid) -> Result<(), StoreError> {
+        let check = Check {
+            id: self.tx.new_id(),
+            bucket,
+            at: self.rng.i64(0..NOW.unix_ms),
+            specific_gravity_e5: self.rng.i64(140_001..150_000),
+            standard_uncertainty_e5: self.rng.i64(1..999),
+            how: "vessel".into(),
+            vessel: self.maybe(|_| Uuid::from_u128(78)),
+            full_mg: self.maybe(|rng| rng.i64(100_001..300_000)),
+            temperature_mc: self.maybe(|rng| rng.i64(10_001..30_000)),
+            flow_ms: self.maybe(|rng| rng.i64(10_001..90_000)),
+            note: self.note(),
+            cup: self.maybe(|rng| rng.choice(["ford_4", "of_a_newer_version"]).unwrap().to_string()),
+            gone: false,
+        };
+        self.put(EditorKind::Check, &check).map(|_| ())
+    }
+
+    /// With all that any kind has, as when two phones each knew something.
+    fn bucket_entry(&mut self, bucket: Uuid, what: &str) -> Result<(), StoreError> {
+        let (has_volume, has_amount) = (what.starts_with("water"), matches!(what, "powder" | "flocculant"));
+        let entry = BucketEntry {
+            id: self.tx.new_id(),
+            bucket,
+            at: self.rng.i64(0..NOW.unix_ms),
+            what: what.to_owned(),
+            volume_ul: (has_volume || what == "of_a_newer_version").then(|| self.rng.i64(100_001..900_000)),
+            amount_mg: has_amount.then(|| self.rng.i64(100_001..900_000)),
+            level_um: (what == "level").then(|| self.rng.i64(100_001..190_000)),
+            note: self.note(),
+            gone: false,
+        };
+        self.put(EditorKind::BucketEntry, &entry).map(|_| ())
     }
 
     fn scale(&mut self) -> Result<(), StoreError> {
@@ -598,7 +652,7 @@ fn saving_what_was_not_touched_writes_nothing() {
         }
     }
     assert_eq!(faults, BTreeMap::new());
-    assert!(saved.len() == 14 && saved.values().all(|times| *times >= 144), "{saved:?}");
+    assert!(saved.len() == 16 && saved.values().all(|times| *times >= 144), "{saved:?}");
 }
 
 #[test]

@@ -12,6 +12,8 @@ section = { $kind ->
     [piece] Ungewogene Stücke
     [scale] Waagen
     [kiln] Öfen
+    [check] Prüfungen
+    [bucket_entry] Einträge zu Eimern
    *[vessel] Messgefäße
 }
 archived-when = Archiviert { $moment }, { $phone }

@@ -30,3 +30,4 @@ too-short = Zu kurz. Mindestens { $fewest } Zeichen.
 no-day = Einen Tag wählen, höchstens ein Jahr voraus.
 not-on-this-phone = Nicht auf diesem Handy
 secret-saved = Auf diesem Handy gespeichert. Zum Ersetzen neu eingeben.
+entry-removed = Aus dem Notizbuch entfernt.

@@ -13,6 +13,8 @@ section = { $kind ->
     [piece] Pieces not weighed
     [scale] Scales
     [kiln] Kilns
+    [check] Checks
+    [bucket_entry] Bucket entries
    *[vessel] Vessels
 }
 # $moment: a time, such as "3 Nov 10:42". $phone: "this phone", "another phone", or a name.

@@ -5,6 +5,8 @@ missing = { $what ->
     [body] This body is no longer in the studio. Choose another.
     [bucket] This bucket is no longer in the studio. Choose another.
     [coat] This coat is no longer in the studio. Choose another.
+    [check] This check is no longer in the studio. Choose another.
+    [bucket_entry] This entry is no longer in the studio. Choose another.
     [control_piece] This control piece is no longer in the studio. Choose another.
     [fault] This fault is not in the list. Choose another.
     [firing] This firing is no longer in the studio. Choose another.
@@ -39,3 +41,5 @@ sg = SG { $sg }
 ## What a thing without a name of its own is called where a name stands.
 the-firing = The firing
 the-control-piece = The control piece
+the-check = The check
+the-entry = The entry

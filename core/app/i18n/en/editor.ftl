@@ -42,3 +42,4 @@ no-day = Choose a day, at most a year ahead.
 # Stands among the things to choose from for a thing that has not reached this phone, or was undone.
 not-on-this-phone = Not on this phone
 secret-saved = Saved on this phone. Type to replace it.
+entry-removed = Removed from the notebook.

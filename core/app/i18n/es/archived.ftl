@@ -12,6 +12,8 @@ section = { $kind ->
     [piece] Piezas sin pesar
     [scale] Básculas
     [kiln] Hornos
+    [check] Comprobaciones
+    [bucket_entry] Notas de los cubos
    *[vessel] Recipientes
 }
 archived-when = Archivado { $moment }, { $phone }

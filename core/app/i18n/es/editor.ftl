@@ -30,3 +30,4 @@ too-short = Demasiado corto. Como mínimo, { $fewest } caracteres.
 no-day = Elegir un día, como mucho un año por delante.
 not-on-this-phone = No está en este teléfono
 secret-saved = Guardado en este teléfono. Escribir para sustituirlo.
+entry-removed = Quitado del cuaderno.

@@ -12,6 +12,8 @@ section = { $kind ->
     [piece] Pièces non pesées
     [scale] Balances
     [kiln] Fours
+    [check] Contrôles
+    [bucket_entry] Notes des seaux
    *[vessel] Récipients
 }
 archived-when = Archivé { $moment }, { $phone }

@@ -30,3 +30,4 @@ too-short = Trop court. Au moins { $fewest } caractères.
 no-day = Choisissez un jour, au plus un an à l’avance.
 not-on-this-phone = Absent de ce téléphone
 secret-saved = Enregistré sur ce téléphone. Écrivez pour le remplacer.
+entry-removed = Retiré du carnet.

@@ -6,6 +6,7 @@
 
 mod body;
 mod bucket;
+mod bucket_entry;
 mod builder;
 mod check;
 mod coat;
@@ -65,9 +66,11 @@ pub enum EditorKind {
     Bucket,
     /// A check of a bucket's SG; its subject is the bucket.
     Check,
+    /// What was done to a bucket, or seen of it; its subject is the bucket.
+    BucketEntry,
     /// A mixing sheet, which makes a new bucket; its subject is the glaze. What is entered is remembered while it is open.
     Mix,
-    /// Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
+    /// Water to thin a bucket, or to take off; its subject is the bucket. Keeps what was done as an entry of the bucket.
     Thin,
     /// A vessel for checking SG.
     Vessel,
@@ -97,14 +100,7 @@ pub struct Value {
 impl EditorKind {
     /// Whether something new is made with it.
     fn makes_something(self) -> bool {
-        !matches!(
-            self,
-            EditorKind::Thin
-                | EditorKind::Coat
-                | EditorKind::WitnessCones
-                | EditorKind::Preference
-                | EditorKind::SyncLocation
-        )
+        !matches!(self, EditorKind::Coat | EditorKind::WitnessCones | EditorKind::Preference | EditorKind::SyncLocation)
     }
 
     /// Its name in drafts.
@@ -119,6 +115,7 @@ impl EditorKind {
             EditorKind::Glaze => "glaze",
             EditorKind::Bucket => "bucket",
             EditorKind::Check => "check",
+            EditorKind::BucketEntry => "bucket_entry",
             EditorKind::Mix => "mix",
             EditorKind::Thin => "thin",
             EditorKind::Vessel => "vessel",
@@ -290,6 +287,8 @@ struct EditContext<'a> {
     conn: &'a Connection,
     now: Now,
     id: Option<Uuid>,
+    /// Whether `id` was made by an earlier saving of the same entry.
+    is_saved_again: bool,
     /// Under which id something new is saved; `None` for any.
     new_id: Option<Uuid>,
     subject: Option<Uuid>,
@@ -324,6 +323,7 @@ fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilde
         EditorKind::Glaze => glaze::build(context, builder),
         EditorKind::Bucket => bucket::build(context, builder),
         EditorKind::Check => check::build(context, builder),
+        EditorKind::BucketEntry => bucket_entry::build(context, builder),
         EditorKind::Mix => mix::build(context, builder),
         EditorKind::Thin => thin::build(context, builder),
         EditorKind::Vessel => vessel::build(context, builder),
@@ -357,7 +357,7 @@ impl EditorEntry {
         let (id, subject) = self.ids()?;
         let values = self.all_values(conn, now)?;
         let mut builder = EditorBuilder::new(style, &values);
-        let context = EditContext { conn, now, id, new_id: None, subject };
+        let context = EditContext { conn, now, id, is_saved_again: false, new_id: None, subject };
         let saving = build(self.kind, &context, &mut builder)?;
         let draft = match self.draft.as_str() {
             _ if id.is_some() || !self.kind.makes_something() => String::new(),
@@ -400,7 +400,8 @@ impl Studio {
                 Some(Draft::Open(new_id)) => (None, Some(new_id), None),
                 None => (None, None, None),
             };
-            let context = EditContext { conn: tx.conn(), now, id: id.or(made), new_id, subject };
+            let is_saved_again = made.is_some();
+            let context = EditContext { conn: tx.conn(), now, id: id.or(made), is_saved_again, new_id, subject };
             let saving = build(entry.kind, &context, &mut builder)?;
             let Some(saving) = saving else { return Err(builder.first_error()) };
             Ok(((saving.write)(tx)?, saving.sentence, first))
@@ -458,8 +459,15 @@ impl Studio {
                     archive::<entity::Piece>(tx, entity)?;
                     return Ok(say::piece_removed());
                 }
-                EditorKind::Check
-                | EditorKind::Mix
+                EditorKind::Check => {
+                    archive::<entity::Check>(tx, entity)?;
+                    return Ok(say::entry_removed());
+                }
+                EditorKind::BucketEntry => {
+                    archive::<entity::BucketEntry>(tx, entity)?;
+                    return Ok(say::entry_removed());
+                }
+                EditorKind::Mix
                 | EditorKind::Thin
                 | EditorKind::WitnessCones
                 | EditorKind::Coat

@@ -1,9 +1,13 @@
 //! Why a recipe or a bucket's figures cannot be used, and what can hurt in a material.
 
-use super::Sentence;
-use crate::messages::recipe as say;
+use super::units::{decimal_mark, figures};
+use super::{Named, Sentence};
+use crate::messages::{recipe as say, units};
+use laydown_domain::glaze::bucket::BucketError;
+use laydown_domain::glaze::flow_cup::OutsideCup;
 use laydown_domain::glaze::material::Hazard;
 use laydown_domain::glaze::recipe::{MOST_MATERIALS, RecipeError};
+use laydown_domain::units::Style;
 
 impl Sentence for RecipeError {
     fn sentence(&self) -> String {
@@ -15,6 +19,26 @@ impl Sentence for RecipeError {
             RecipeError::Figure { line, error } => say::figure(line, error.sentence()),
             RecipeError::Nothing => say::nothing(),
             RecipeError::TooMany => say::too_many(MOST_MATERIALS),
+        }
+    }
+}
+
+impl Sentence for BucketError {
+    fn sentence(&self) -> String {
+        let style = Style { decimal: decimal_mark(), ..Style::default() };
+        match self {
+            BucketError::AboveRim { depth } => units::above_rim(style.length(*depth)),
+            BucketError::MoreWaterThanThereIs { water } => units::more_water_than_there_is(style.volume(*water)),
+        }
+    }
+}
+
+impl Sentence for OutsideCup {
+    fn sentence(&self) -> String {
+        let (cup, from, to) = (self.cup.name(), figures(self.from), figures(self.to));
+        match self.better {
+            Some(better) => units::outside_cup(cup, from, to, better.name()),
+            None => units::outside_every_cup(cup, from, to),
         }
     }
 }

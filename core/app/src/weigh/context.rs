@@ -11,6 +11,7 @@ use crate::archive::{Archivable, found, in_use};
 use crate::buckets::is_old;
 use crate::evidence::{
     MOST_CONTROLS, controls, own_controls, powder_density, scale_of, sensitivity, sg_as_of, tiles, uncertainty_e5,
+    usable,
 };
 use crate::form_geometry::{shape, zone_cautions};
 use crate::in_words::{self, Sentence};
@@ -333,6 +334,31 @@ impl WeighContext {
         }
         notes
     }
+}
+
+/// The wet glaze that a piece of `form` takes from a bucket, inside and outside together, by the best single evidence; `None` where it
+/// cannot be said.
+pub(crate) fn wet_per_piece(
+    conn: &Connection,
+    style: &Style,
+    form: &entity::Form,
+    bucket: Uuid,
+) -> Result<Option<Grams>> {
+    let entry = WeighEntry { form: form.id.to_string(), bucket: bucket.to_string(), ..WeighEntry::default() };
+    let load =
+        |zone| usable(WeighContext::load(conn, *style, &WeighEntry { zone, ..entry.clone() })).map(Option::flatten);
+    let Some(first) = load(None)? else { return Ok(None) };
+    let sides = [ZoneKind::Inside, ZoneKind::Outside];
+    if !sides.iter().all(|side| first.zones.contains(side)) {
+        return Ok(usable(first.best_target())?.map(|target| target.wet));
+    }
+    let mut wet = Grams::ZERO;
+    for side in sides {
+        let Some(context) = load(Some(side))? else { return Ok(None) };
+        let Some(target) = usable(context.best_target())? else { return Ok(None) };
+        wet = wet + target.wet;
+    }
+    Ok(Some(wet))
 }
 
 fn target_of(job: &Job, evidence: &Evidence) -> Result<Target> {

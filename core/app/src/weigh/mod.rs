@@ -12,6 +12,7 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
+pub(super) use self::context::wet_per_piece;
 use self::context::{Answer, WeighContext};
 pub(super) use self::correction::corrected;
 use self::glazed_piece::GlazedPiece;

@@ -3,7 +3,30 @@
 use std::f64::consts::PI;
 
 use super::slurry::SgReading;
+use crate::coded::coded;
 use crate::units::{Grams, Millilitres, Millimetres, PowderDensity, SpecificGravity};
+
+coded! {
+    /// What is written down of a bucket beside its checks.
+    "entry" EntryKind {
+        /// Water stirred in.
+        Water = "water",
+        /// Clear water taken off.
+        WaterOff = "water_off",
+        /// Dry powder stirred in.
+        Powder = "powder",
+        /// Something that thickens the flow.
+        Flocculant = "flocculant",
+        /// Something that thins the flow.
+        Deflocculant = "deflocculant",
+        /// Put through a sieve.
+        Sieved = "sieved",
+        /// Its level, read off.
+        Level = "level",
+        /// Anything else.
+        Note = "note",
+    }
+}
 
 /// How unsure the volume in a bucket is, as a share of it, where water is added by it. Common practice, no source.
 const VOLUME_UNSURE: f64 = 0.1;
@@ -103,6 +126,19 @@ pub fn volume_at_level(
     }
 }
 
+/// Water that a bucket loses in a day in which its specific gravity rises by so much: `V · rise/(SG − 1)`, since what is dry in it
+/// stays.
+pub fn evaporation(volume: Millilitres, sg: SpecificGravity, rise_per_day: f64) -> Millilitres {
+    volume * (rise_per_day / (sg.value() - 1.0))
+}
+
+/// How many pieces that take so much wet glaze each, until no more than `keep` is left to dip into. `None` where a figure cannot be.
+pub fn pieces_left(volume: Millilitres, keep: Millilitres, sg: SpecificGravity, per_piece: Grams) -> Option<u32> {
+    let wet = (volume - keep).max(Millilitres::ZERO).value() * sg.value();
+    let pieces = (wet / per_piece.value()).floor();
+    (per_piece.is_positive() && pieces.is_finite()).then_some(pieces.min(f64::from(u32::MAX)) as u32)
+}
+
 /// How much of a glaze is water: `V (1 − (SG − 1)/(ρ − 1))`.
 pub fn water_in(volume: Millilitres, sg: SpecificGravity, powder: PowderDensity) -> Millilitres {
     (volume * (1.0 - (sg.value() - 1.0) / (powder.value() - 1.0))).max(Millilitres::ZERO)
@@ -199,5 +235,22 @@ mod tests {
         assert_relative_eq!(water.value() + powder.value(), 1_450.0, max_relative = 1e-12);
         assert_eq!(can_take_off(ml(800.0), volume, sg, density), Err(BucketError::MoreWaterThanThereIs { water }));
         assert!(can_take_off(ml(700.0), volume, sg, density).is_ok());
+    }
+
+    #[test]
+    fn evaporation_keeps_the_powder() {
+        let (volume, sg) = (ml(10_000.0), SpecificGravity::new(1.45).unwrap());
+        // A small rise: V₂ = V₁ (SG₁ − 1)/(SG₂ − 1).
+        let lost = 10_000.0 - 10_000.0 * 0.45 / 0.4501;
+        assert_relative_eq!(evaporation(volume, sg, 0.0001).value(), lost, max_relative = 1e-3);
+    }
+
+    #[test]
+    fn pieces_are_counted_down_to_what_is_kept_to_dip() {
+        let sg = SpecificGravity::new(1.5).unwrap();
+        // 6,000 ml are 9,000 g.
+        assert_eq!(pieces_left(ml(8_000.0), ml(2_000.0), sg, Grams::new(40.0)), Some(225));
+        assert_eq!(pieces_left(ml(1_000.0), ml(2_000.0), sg, Grams::new(40.0)), Some(0));
+        assert_eq!(pieces_left(ml(1_000.0), ml(0.0), sg, Grams::ZERO), None);
     }
 }

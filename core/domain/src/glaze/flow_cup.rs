@@ -2,8 +2,46 @@
 //!
 //! A glaze is not Newtonian, so its seconds mainly compare it with itself; the viscosity is that of an oil that takes as long.
 
+use super::slurry::SgReading;
 use crate::coded::coded;
 use crate::units::Seconds;
+
+/// A time longer or shorter than usual by this factor is no chance. Common practice, no source.
+const FAR_OFF: f64 = 1.25;
+/// A change of specific gravity under this is within what two careful checks differ by. Common practice, no source.
+const SAME_SG: f64 = 0.01;
+
+/// How a bucket flows against its own history at the same specific gravity.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FlowChange {
+    /// Slower: it has gelled.
+    Slower,
+    /// Faster: it has settled, is warmer, or was deflocculated.
+    Faster,
+}
+
+/// Whether two readings say the same: closer than two standard uncertainties of their difference, and than two careful checks.
+pub fn is_same_sg(one: SgReading, other: SgReading) -> bool {
+    let apart = (one.sg.value() - other.sg.value()).abs();
+    apart < SAME_SG.max(2.0 * one.standard_uncertainty.hypot(other.standard_uncertainty))
+}
+
+/// Whether a bucket flows far otherwise than it did in `history`, by the same cup and at the same specific gravity; `None` where it
+/// does not, or nothing is known.
+pub fn flow_change(history: &[(SgReading, Seconds)], now: (SgReading, Seconds)) -> Option<FlowChange> {
+    let mut usual: Vec<f64> = history
+        .iter()
+        .filter(|(sg, time)| is_same_sg(*sg, now.0) && time.is_positive())
+        .map(|(_, time)| time.value())
+        .collect();
+    usual.sort_by(f64::total_cmp);
+    let middle = usual.get(usual.len() / 2)?;
+    match now.1.value() / middle {
+        ratio if ratio > FAR_OFF => Some(FlowChange::Slower),
+        ratio if ratio < 1.0 / FAR_OFF => Some(FlowChange::Faster),
+        _ => None,
+    }
+}
 
 coded! {
     /// A flow cup by its standard and size.
@@ -177,5 +215,19 @@ mod tests {
                 assert!(least > 0.0 && most > least, "{pair:?}");
             }
         }
+    }
+
+    #[test]
+    fn a_flow_far_off_its_history_at_the_same_sg_is_noticed() {
+        let at = |sg: f64, time: f64| {
+            (SgReading::checked(crate::units::SpecificGravity::new(sg).unwrap()), Seconds::new(time))
+        };
+        let history = [at(1.45, 30.0), at(1.448, 31.0), at(1.452, 32.0), at(1.6, 80.0)];
+        assert_eq!(flow_change(&history, at(1.45, 44.0)), Some(FlowChange::Slower));
+        assert_eq!(flow_change(&history, at(1.45, 20.0)), Some(FlowChange::Faster));
+        assert_eq!(flow_change(&history, at(1.45, 36.0)), None);
+        // Thicker by its SG: no gel.
+        assert_eq!(flow_change(&history, at(1.52, 60.0)), None);
+        assert_eq!(flow_change(&[], at(1.45, 60.0)), None);
     }
 }

@@ -1,0 +1,17 @@
+### Not yet read by a native potter.
+
+title = Notiz: { $glaze }, { $bucket }
+remove = Diesen Eintrag entfernen
+what = Was
+volume = Wie viel Wasser
+amount = Wie viel trockene Glasur
+amount-if-known = Wie viel, falls gewogen
+never-dosed = laydown notiert das nur. Wie viel dazugehört, sagen eigene Tests und das Datenblatt.
+level = Füllstand über dem Boden
+level-help = Vom Boden bis zur Glasur messen.
+level-is = Das sind { $volume }.
+measure-bucket = Mit der Breite des Eimers wird ein Füllstand zu einem Volumen.
+date = Tag
+note = Notiz
+dust = Trockene Glasur staubt: Atemschutz tragen, ins Wasser geben, nass aufwischen.
+saved = Notiert für { $bucket }.
