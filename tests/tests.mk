@@ -19,6 +19,9 @@ oracle: $(ORACLE)/ready ## Targets, verdicts, profiles, windows, pooled models a
 	$(ORACLE)/venv/bin/python tests/oracle/evidence.py make > $(ORACLE)/evidence.json
 	cargo run --quiet -p laydown-tests --example evidence < $(ORACLE)/evidence.json > $(ORACLE)/evidence_found.json
 	$(ORACLE)/venv/bin/python tests/oracle/evidence.py check < $(ORACLE)/evidence_found.json
+	$(ORACLE)/venv/bin/python tests/oracle/mixing.py make > $(ORACLE)/mixing.json
+	cargo run --quiet -p laydown-tests --example mixing < $(ORACLE)/mixing.json > $(ORACLE)/mixed.json
+	$(ORACLE)/venv/bin/python tests/oracle/mixing.py check < $(ORACLE)/mixed.json
 
 simulate: ## Targets in 500 invented studios, and in 200 that are steered by them: error, half-width, coverage, pots right
 	cargo run --quiet -p laydown-tests --example simulate

@@ -105,7 +105,9 @@ impl Contents {
             return Contents { volume: Some(after.max(Millilitres::ZERO)), sg: unknown };
         };
         let moved = (sum - self.sg.sg.value()).abs();
-        let standard_uncertainty = self.sg.standard_uncertainty.hypot(VOLUME_UNSURE * moved).min(SgReading::LARGEST);
+        // JCGM 100, 5.1.2: what is unsure is the reading before and the volume that it is of.
+        let before = self.sg.standard_uncertainty.hypot(VOLUME_UNSURE * moved);
+        let standard_uncertainty = (before * (volume / after)).min(SgReading::LARGEST);
         Contents { volume: Some(after), sg: SgReading { sg, standard_uncertainty } }
     }
 }
@@ -186,7 +188,10 @@ mod tests {
         let before = 10_000.0 - 2_900.0 / 1.5;
         assert_relative_eq!(after.volume.unwrap().value(), before + 1_000.0);
         assert_relative_eq!(after.sg.sg.value(), (before * 1.5 + 1_000.0) / (before + 1_000.0));
-        assert!(after.sg.standard_uncertainty > SgReading::CHECKED);
+        // Water makes the reading before count less, and the volume more.
+        let moved = 1.5 - after.sg.sg.value();
+        let expect = SgReading::CHECKED.hypot(0.1 * moved) * before / (before + 1_000.0);
+        assert_relative_eq!(after.sg.standard_uncertainty, expect, max_relative = 1e-12);
         // Taking the same water off again leads back.
         let back = after.after(Change::WaterOff(ml(1_000.0)), density);
         assert_relative_eq!(back.sg.sg.value(), 1.5, max_relative = 1e-12);
