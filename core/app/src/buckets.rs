@@ -301,7 +301,7 @@ fn details<const N: usize>(parts: [Option<String>; N]) -> String {
 
 /// "1.47 ± 0.02", at two standard uncertainties.
 fn spread(style: &Style, reading: SgReading) -> String {
-    let most = (2.0 * reading.standard_uncertainty * 100.0).ceil() / 100.0;
+    let most = (2.0 * reading.standard_uncertainty).max(0.01);
     format!("{} ± {}", style.number(reading.sg.value(), 2), style.number(most, 2))
 }
 

@@ -39,6 +39,15 @@ impl BucketHistory {
         (sg_age::walk(&checks, &changed), sg_age::rise(&checks, &changed))
     }
 
+    /// The volumes that its levels say, with the moment of each (unix ms), newest first.
+    pub(super) fn levels(&self, bucket: &entity::Bucket) -> Vec<(i64, Millilitres)> {
+        let volume = |entry: &entity::BucketEntry| match change(entry, bucket) {
+            Some(Change::Holds(volume)) => Some((entry.at, volume)),
+            _ => None,
+        };
+        self.entries.iter().filter_map(volume).collect()
+    }
+
     /// The entries that changed its SG.
     fn changes_of_sg(&self) -> impl Iterator<Item = &entity::BucketEntry> {
         let changes = |entry: &&entity::BucketEntry| {

@@ -292,3 +292,29 @@ fn an_entry_given_twice_is_one_and_one_of_a_form_is_refused() {
     let nowhere = bench.studio.save_record(NOW, &editor(EditorKind::BucketEntry, "", &[("what", "sieved")]));
     assert!(matches!(nowhere, Err(StudioError::Missing { .. })));
 }
+
+#[test]
+fn a_bucket_is_drawn_over_time_once_it_was_seen_often_enough() {
+    let bench = measured();
+    let glaze = page(&bench, NOW).glaze_id;
+    let titles = |bench: &Bench| -> Vec<String> {
+        let sections = bench.studio.glaze_findings(after(9), &glaze).unwrap().sections;
+        sections.into_iter().filter(|section| section.chart.is_some()).map(|section| section.title).collect()
+    };
+    assert!(titles(&bench).is_empty());
+    for (day, sg, flow, cm) in [(2, "1.46", "30", "14"), (4, "1.48", "33", "13"), (6, "1.50", "38", "12")] {
+        let check = [("way", "typed"), ("typed", sg), ("flow", flow), ("cup", "ford_4")];
+        put(&bench, after(day), EditorKind::Check, &check);
+        put(&bench, after(day), EditorKind::BucketEntry, &[("what", "level"), ("level", cm)]);
+    }
+    assert_eq!(titles(&bench), ["SG of First bucket", "Flow of First bucket", "Volume of First bucket"]);
+    let sections = bench.studio.glaze_findings(after(9), &glaze).unwrap().sections;
+    let of = |title: &str| sections.iter().find(|section| section.title.starts_with(title)).unwrap();
+    assert_eq!(of("SG").words, "It thickened: SG 1.45 on 25 Nov 2026, 1.50 now.");
+    assert_eq!(of("Flow").words, "30 s on 27 Nov 2026, 38 s now, by the Ford cup No. 4.");
+    // π/4 × 3² × 1.4 = 9.9 l, and at 12 cm 8.5 l.
+    assert_eq!(of("Volume").words, "9.9 l on 27 Nov 2026, 8.5 l now, by its level.");
+    let chart = of("SG").chart.as_ref().unwrap();
+    assert_eq!(chart.dots.len(), 4);
+    assert!(chart.dots.windows(2).all(|pair| pair[1].at.x > pair[0].at.x && pair[1].at.y < pair[0].at.y), "{chart:?}");
+}

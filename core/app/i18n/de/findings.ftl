@@ -308,3 +308,15 @@ hand-short = { $coats ->
    *[other] { $coats } Aufträge, im Schnitt { $percent } unter dem Ziel
 }
 hand-spread = { $mean }. Standardabweichung { $spread }.
+sg-title = Dichte: { $bucket }
+sg-steady = { $checks } Prüfungen, die Dichte blieb bei { $last }.
+sg-rose = Sie ist dicker geworden: Dichte { $first } am { $day }, jetzt { $last }.
+sg-fell = Sie ist dünner geworden: Dichte { $first } am { $day }, jetzt { $last }.
+working-sg = Arbeitsdichte { $sg }
+flow-title = Auslaufzeit: { $bucket }
+flow-went = { $first } s am { $day }, jetzt { $last } s, Becher: { $cup }.
+any-cup = derselbe
+volume-title = Menge: { $bucket }
+volume-went = { $first } l am { $day }, jetzt { $last } l, nach dem Füllstand.
+one-check = Eine Ablesung
+over-time = Im Lauf der Zeit

@@ -368,3 +368,18 @@ hand-short = { $coats ->
 }
 # $mean: as above. $spread: a percentage.
 hand-spread = { $mean }. Standard deviation { $spread }.
+## How a bucket went over time. $bucket: its name. $first and $last: numbers. $day: the day of the first.
+sg-title = SG of { $bucket }
+sg-steady = { $checks } checks, and the SG held at { $last }.
+sg-rose = It thickened: SG { $first } on { $day }, { $last } now.
+sg-fell = It got thinner: SG { $first } on { $day }, { $last } now.
+# $sg: an SG.
+working-sg = Working SG { $sg }
+flow-title = Flow of { $bucket }
+# $cup: the name of a flow cup.
+flow-went = { $first } s on { $day }, { $last } s now, by the { $cup }.
+any-cup = same cup
+volume-title = Volume of { $bucket }
+volume-went = { $first } l on { $day }, { $last } l now, by its level.
+one-check = One reading
+over-time = Over time

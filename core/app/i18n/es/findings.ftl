@@ -308,3 +308,15 @@ hand-short = { $coats ->
    *[other] { $coats } capas, de media { $percent } por debajo del objetivo
 }
 hand-spread = { $mean }. Desviación típica { $spread }.
+sg-title = Densidad: { $bucket }
+sg-steady = { $checks } comprobaciones, la densidad siguió en { $last }.
+sg-rose = Se espesó: densidad { $first } el { $day }, { $last } ahora.
+sg-fell = Se diluyó: densidad { $first } el { $day }, { $last } ahora.
+working-sg = Densidad de trabajo { $sg }
+flow-title = Flujo: { $bucket }
+flow-went = { $first } s el { $day }, { $last } s ahora, copa: { $cup }.
+any-cup = la misma
+volume-title = Volumen: { $bucket }
+volume-went = { $first } l el { $day }, { $last } l ahora, por el nivel.
+one-check = Una lectura
+over-time = Con el tiempo

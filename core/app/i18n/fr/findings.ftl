@@ -299,3 +299,15 @@ hand-short = { $coats ->
    *[other] { $coats } couches, en moyenne { $percent } au-dessous de la cible
 }
 hand-spread = { $mean }. Écart type { $spread }.
+sg-title = Densité : { $bucket }
+sg-steady = { $checks } contrôles, la densité est restée à { $last }.
+sg-rose = Il a épaissi : densité { $first } le { $day }, { $last } maintenant.
+sg-fell = Il s’est fluidifié : densité { $first } le { $day }, { $last } maintenant.
+working-sg = Densité de travail { $sg }
+flow-title = Écoulement : { $bucket }
+flow-went = { $first } s le { $day }, { $last } s maintenant, coupe : { $cup }.
+any-cup = la même
+volume-title = Volume : { $bucket }
+volume-went = { $first } l le { $day }, { $last } l maintenant, d’après le niveau.
+one-check = Une lecture
+over-time = Au fil du temps

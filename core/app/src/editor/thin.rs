@@ -64,7 +64,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     }
     let water = |builder: &mut EditorBuilder<'_>, kind: EntryKind, water: Millilitres| {
         let ask = Ask::new("done", say::done_water()).hint(builder.style.volume.symbol()).help(say::done_help());
-        let done = builder.quantity(ask, Some(water.microlitres()), VOLUME)?;
+        let done = builder.quantity(ask, Some(Millilitres::new(water.value().round()).microlitres()), VOLUME)?;
         Some((kind, Some(done), None))
     };
     let done = match thinning {
@@ -89,7 +89,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             let by = builder.choice(Ask::new("by", say::by()), None, FieldKind::Choice, items);
             if by.as_deref() == Some(EntryKind::Powder.code()) {
                 let ask = Ask::new("done_powder", say::done_powder()).hint(style.mass.symbol()).help(say::done_help());
-                let done = builder.quantity(ask, Some(or_add_powder.milligrams()), MASS);
+                let done = builder.quantity(ask, Some(Grams::new(or_add_powder.value().round()).milligrams()), MASS);
                 done.map(|done| (EntryKind::Powder, None, Some(done)))
             } else {
                 water(builder, EntryKind::WaterOff, amount)

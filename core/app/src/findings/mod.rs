@@ -1,5 +1,6 @@
 //! The Findings screen: what fired pots say about each glaze, beside what targets rest on today.
 
+mod bucket;
 mod chart;
 mod consumption;
 mod drift;
@@ -233,8 +234,8 @@ fn sections(
     style: &Style,
 ) -> Result<Vec<FindingsSection>> {
     let mut sections = Vec::new();
-    let bucket = newest_bucket(conn, glaze.id)?;
-    let today = bucket.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?.flatten();
+    let newest = newest_bucket(conn, glaze.id)?;
+    let today = newest.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?.flatten();
     if let Some((_, solids)) = today {
         let step = finest_step(conn)?;
         let shapes = shapes(conn, now, known, &solids)?;
@@ -243,6 +244,7 @@ fn sections(
     sections.extend(sets::section(conn, now, glaze, coats, known, style)?);
     sections.extend(consumption::section(conn, now, glaze, (coats, since), style)?);
     sections.extend(hands::section(coats, style));
+    sections.extend(bucket::sections(conn, now, glaze, style)?);
     if let Some(series) = Series::of(glaze, coats) {
         let place = if series.alarm(now, style).is_some() { 0 } else { sections.len() };
         sections.splice(place..place, series.section(conn, now, style)?);

@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "6e7b8eff00c7234d"
+const val BUILD_STAMP: String = "c040102bc547a669"
