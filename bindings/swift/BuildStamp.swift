@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "c040102bc547a669"
+public let generatedBuildStamp = "540cad933adb4d32"

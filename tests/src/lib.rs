@@ -79,6 +79,7 @@ pub fn furnish(store: &Store) -> Bench {
                 gone: false,
                 diameter_um: Some(285_000),
                 depth_um: Some(320_000),
+                empty_mg: Some(812_000),
             },
             form: Form {
                 id: ids(),

@@ -312,7 +312,7 @@ pub(super) fn entry_in_words(style: &Style, entry: &entity::BucketEntry) -> Stri
         Ok(EntryKind::Water | EntryKind::WaterOff) => {
             entry.volume_ul.map(|volume| style.volume(Millilitres::from_microlitres(volume)))
         }
-        Ok(EntryKind::Powder | EntryKind::Flocculant | EntryKind::Deflocculant) => {
+        Ok(EntryKind::Powder | EntryKind::Flocculant | EntryKind::Deflocculant | EntryKind::Weighed) => {
             entry.amount_mg.map(|amount| style.mass(Grams::from_milligrams(amount), Grams::new(0.1)))
         }
         Ok(EntryKind::Level) => entry.level_um.map(|level| style.length(Millimetres::from_micrometres(level))),

@@ -9,7 +9,7 @@ use super::evidence::{powder_density, sg_of};
 use super::{Now, Result};
 use laydown_domain::glaze::bucket::{BucketError, Change, Contents, EntryKind, volume_at_level};
 use laydown_domain::glaze::sg_age::{self, Rise};
-use laydown_domain::glaze::slurry::SgReading;
+use laydown_domain::glaze::slurry::{SgReading, SlurryError};
 use laydown_domain::units::{Grams, Millilitres, Millimetres};
 use laydown_store::{entity, query};
 
@@ -74,7 +74,8 @@ impl BucketHistory {
         let mut changes: Vec<(i64, Change)> = mixed.into_iter().collect();
         changes.extend(self.checks.iter().filter_map(|check| Some((check.at, Change::Checked(sg_of(check).ok()?)))));
         changes.extend(self.entries.iter().filter_map(|entry| Some((entry.at, change(entry, bucket)?))));
-        let seen = changes.iter().filter(|(_, change)| matches!(change, Change::Holds(_))).map(|(at, _)| *at).max();
+        let is_volume = |change: &Change| matches!(change, Change::Holds(_) | Change::Weighs(_));
+        let seen = changes.iter().filter(|(_, change)| is_volume(change)).map(|(at, _)| *at).max();
         // Coats from before the volume was seen last, or of a bucket of no known volume, change nothing.
         if let Some(seen) = seen {
             let coats = query::wet_from_bucket(conn, bucket.id, seen)?;
@@ -98,6 +99,7 @@ fn change(entry: &entity::BucketEntry, bucket: &entity::Bucket) -> Option<Change
             let level = Millimetres::from_micrometres(entry.level_um?);
             volume_at(bucket, level)?.ok().map(Change::Holds)
         }
+        EntryKind::Weighed => glaze_in(bucket, Grams::from_milligrams(entry.amount_mg?))?.ok().map(Change::Weighs),
         EntryKind::Flocculant | EntryKind::Deflocculant | EntryKind::Sieved | EntryKind::Note => None,
     }
 }
@@ -106,6 +108,12 @@ fn change(entry: &entity::BucketEntry, bucket: &entity::Bucket) -> Option<Change
 pub(super) fn volume_at(bucket: &entity::Bucket, level: Millimetres) -> Option<Result<Millilitres, BucketError>> {
     let diameter = bucket.diameter_um.map(Millimetres::from_micrometres)?;
     Some(volume_at_level(diameter, bucket.depth_um.map(Millimetres::from_micrometres), level))
+}
+
+/// The glaze in a bucket of which both together weigh so much; `None` where nobody has weighed the bucket empty.
+pub(super) fn glaze_in(bucket: &entity::Bucket, full: Grams) -> Option<Result<Grams, SlurryError>> {
+    let glaze = full - bucket.empty_mg.map(Grams::from_milligrams)?;
+    Some(if glaze.is_positive() { Ok(glaze) } else { Err(SlurryError::EmptyVessel) })
 }
 
 fn days(ms: i64) -> f64 {

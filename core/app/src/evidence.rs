@@ -13,6 +13,7 @@ use super::form_geometry::shape;
 use super::in_words::Sentence;
 use super::in_words::decimal_mark;
 use super::messages::common as say;
+use super::weigh::weighed_from;
 use super::{Now, Result, StudioError};
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::Solids;
@@ -150,10 +151,15 @@ pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, O
     Ok(usable(sg_of(&check))?.map_or((SgReading::unchecked(), None), |reading| (reading, Some(check.at))))
 }
 
-/// The bucket of a glaze that was mixed last; `None` while none is in use.
-pub(super) fn newest_bucket(conn: &Connection, glaze: Uuid) -> Result<Option<entity::Bucket>> {
-    let buckets = in_use::<entity::Bucket>(conn, None)?.into_iter().filter(|bucket| bucket.glaze == glaze);
-    Ok(buckets.max_by_key(|bucket| bucket.mixed_at))
+/// The bucket of a glaze that is in use now: the one that was weighed from last on this phone, else the one mixed last; `None` while
+/// none is in use.
+pub(super) fn bucket_in_use(conn: &Connection, glaze: Uuid) -> Result<Option<entity::Bucket>> {
+    let mut buckets = in_use::<entity::Bucket>(conn, None)?;
+    buckets.retain(|bucket| bucket.glaze == glaze);
+    let weighed_from = weighed_from(conn)?.into_iter();
+    let last = weighed_from.filter_map(|id| buckets.iter().position(|bucket| bucket.id == id)).next();
+    let newest = || (0..buckets.len()).max_by_key(|at| buckets[*at].mixed_at);
+    Ok(last.or_else(newest).map(|at| buckets.swap_remove(at)))
 }
 
 /// A bucket of `glaze` as it stands today, as sure as its last check still is; `None` where its figures cannot be.

@@ -449,6 +449,8 @@ entities! {
         diameter_um: Option<i64>,
         /// How deep it is up to the rim, um.
         depth_um: Option<i64>,
+        /// What it weighs empty, mg.
+        empty_mg: Option<i64>,
     }
 
     /// What was done to a bucket, or seen of it, beside checks.

@@ -261,6 +261,43 @@ fn a_thickening_bucket_is_weighed_for_as_it_is_today_and_not_as_it_was() {
     assert!(coat.specific_gravity_e5 > 150_600 + 500 && coat.sg_uncertainty_e5 > 1_000, "{coat:?}");
 }
 
+/// 0.8 kg empty: 8.05 kg are 7,250 g of glaze, at 1.45 5,000 ml.
+#[test]
+fn a_bucket_that_is_weighed_says_how_much_is_in_it() {
+    let bench = measured();
+    let weighed = [("what", "weighed"), ("amount", "8.05 kg")];
+    let untared = show(&bench, soon(), EditorKind::BucketEntry, &weighed);
+    assert!(said(&untared).contains("Give this bucket its empty weight"), "{}", said(&untared));
+    let tare = EditorEntry { id: bench.bucket(), ..editor(EditorKind::Bucket, "", &[("empty", "0.8 kg")]) };
+    bench.studio.save_record(soon(), &tare).unwrap();
+    assert!(said(&show(&bench, soon(), EditorKind::BucketEntry, &weighed)).contains("That is 5000 ml."));
+    put(&bench, soon(), EditorKind::BucketEntry, &weighed);
+    assert_eq!(line(&page(&bench, soon()), "In the bucket now"), "5000 ml");
+    let light = show(&bench, soon(), EditorKind::BucketEntry, &[("what", "weighed"), ("amount", "0.7 kg")]);
+    assert!(refusal(&light, "amount").contains("no more full than empty"), "{}", refusal(&light, "amount"));
+}
+
+#[test]
+fn sizes_go_by_the_bucket_that_is_weighed_from() {
+    let bench = measured();
+    let coat = bench.studio.save(NOW, net("19.4")).unwrap();
+    bench.studio.set_control(NOW, &coat.id, true).unwrap();
+    let old = bench.bucket();
+    let glaze = page(&bench, NOW).glaze_id;
+    let lot = bench.studio.save_record(after(1), &editor(EditorKind::Mix, &glaze, &[("powder", "2000")])).unwrap().id;
+    let check = editor(EditorKind::Check, &lot, &[("way", "typed"), ("typed", "1.52")]);
+    bench.studio.save_record(after(1), &check).unwrap();
+    let intro = || bench.studio.sizes(after(1), "").unwrap().intro;
+    let weigh_from = |bucket: &str| {
+        let entry = laydown_app::WeighEntry { bucket: bucket.to_owned(), ..net("") };
+        bench.studio.remember(after(1), &entry).unwrap();
+    };
+    weigh_from(&old);
+    assert!(intro().contains("1.45"), "{}", intro());
+    weigh_from(&lot);
+    assert!(intro().contains("1.52"), "{}", intro());
+}
+
 #[test]
 fn pieces_are_left_for_each_form_with_enough_to_dip_into() {
     let bench = measured();

@@ -122,10 +122,11 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Bucket, "volume", "7 l"),
     (EditorKind::Bucket, "diameter", "280 mm"),
     (EditorKind::Bucket, "depth", "310 mm"),
+    (EditorKind::Bucket, "empty", "777 g"),
     (EditorKind::Check, "typed", "1470 g/l"),
     (EditorKind::Check, "flow", "44"),
     (EditorKind::BucketEntry, "volume", "777 ml"),
-    (EditorKind::BucketEntry, "amount", "77 g"),
+    (EditorKind::BucketEntry, "amount", "7.7 kg"),
     (EditorKind::BucketEntry, "level", "77 mm"),
     (EditorKind::Tile, "area", "55 cm²"),
     (EditorKind::Tile, "net", "6 g"),
@@ -275,7 +276,7 @@ impl Things<'_, '_> {
         let bucket = self.bucket(glazes[0])?;
         self.bucket(glazes[0])?;
         self.check(bucket)?;
-        for what in ["water", "water_off", "powder", "flocculant", "level", "note", "of_a_newer_version"] {
+        for what in ["water", "water_off", "powder", "flocculant", "level", "weighed", "note", "of_a_newer_version"] {
             self.bucket_entry(bucket, what)?;
         }
         self.scale()?;
@@ -344,6 +345,7 @@ impl Things<'_, '_> {
             gone: false,
             diameter_um: self.maybe(|rng| rng.i64(200_001..400_000)),
             depth_um: self.maybe(|rng| rng.i64(250_001..400_000)),
+            empty_mg: self.maybe(|rng| rng.i64(300_001..900_000)),
         };
         self.put(EditorKind::Bucket, &bucket)
     }
@@ -369,14 +371,14 @@ impl Things<'_, '_> {
 
     /// With all that any kind has, as when two phones each knew something.
     fn bucket_entry(&mut self, bucket: Uuid, what: &str) -> Result<(), StoreError> {
-        let (has_volume, has_amount) = (what.starts_with("water"), matches!(what, "powder" | "flocculant"));
+        let (has_volume, has_amount) = (what.starts_with("water"), matches!(what, "powder" | "flocculant" | "weighed"));
         let entry = BucketEntry {
             id: self.tx.new_id(),
             bucket,
             at: self.rng.i64(0..NOW.unix_ms),
             what: what.to_owned(),
             volume_ul: (has_volume || what == "of_a_newer_version").then(|| self.rng.i64(100_001..900_000)),
-            amount_mg: has_amount.then(|| self.rng.i64(100_001..900_000)),
+            amount_mg: has_amount.then(|| self.rng.i64(1_000_001..9_000_000)),
             level_um: (what == "level").then(|| self.rng.i64(100_001..190_000)),
             note: self.note(),
             gone: false,

@@ -9,3 +9,5 @@ diameter = Breite innen
 diameter-help = Auf halber Höhe. Damit wird ein Füllstand im Eimer zu einem Volumen.
 depth = Tiefe bis zum Rand
 holds = Fasst { $volume } bis zum Rand.
+empty = Leergewicht
+empty-help = Damit sagt das Gewicht des Eimers, wie viel Glasur darin ist.

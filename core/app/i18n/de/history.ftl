@@ -254,6 +254,7 @@ value-code = { $code ->
     [what-deflocculant] Verflüssiger
     [what-sieved] gesiebt
     [what-level] Füllstand
+    [what-weighed] mit der Glasur gewogen
     [what-note] Notiz
    *[other] { $words }
 }

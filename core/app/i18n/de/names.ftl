@@ -125,6 +125,7 @@ entry-flocculant = Stellmittel zugegeben
 entry-deflocculant = Verflüssiger zugegeben
 entry-sieved = gesiebt
 entry-level = Füllstand
+entry-weighed = mit der Glasur gewogen
 entry-note = Notiz
 cup-ford-1 = Auslaufbecher Ford Nr. 1
 cup-ford-2 = Auslaufbecher Ford Nr. 2

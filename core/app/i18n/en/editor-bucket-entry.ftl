@@ -8,6 +8,8 @@ volume = How much water
 amount = How much dry glaze
 amount-if-known = How much, if you weighed it
 never-dosed = laydown only notes this. How much to add, your own tests and the maker's data sheet say.
+weight = Weight of bucket and glaze
+tare-bucket = Give this bucket its empty weight, and its weight becomes a volume.
 level = Level above the bottom
 level-help = Measure from the bottom up to the glaze.
 # $volume: a volume.

@@ -12,3 +12,5 @@ diameter-help = Half way up. With it a level in the bucket is a volume.
 depth = Depth to the rim
 # $volume: a volume.
 holds = Holds { $volume } up to the rim.
+empty = Weight empty
+empty-help = With it, the weight of the bucket says how much glaze is in it.

@@ -268,6 +268,7 @@ value-code = { $code ->
     [what-deflocculant] deflocculant
     [what-sieved] sieved
     [what-level] level
+    [what-weighed] weighed with its glaze
     [what-note] note
    *[other] { $words }
 }

@@ -142,6 +142,7 @@ entry-flocculant = flocculant added
 entry-deflocculant = deflocculant added
 entry-sieved = sieved
 entry-level = level
+entry-weighed = weighed with its glaze
 entry-note = note
 
 ## Flow cups.

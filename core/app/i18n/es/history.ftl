@@ -254,6 +254,7 @@ value-code = { $code ->
     [what-deflocculant] defloculante
     [what-sieved] tamizado
     [what-level] nivel
+    [what-weighed] pesado con el esmalte
     [what-note] nota
    *[other] { $words }
 }

@@ -125,6 +125,7 @@ entry-flocculant = floculante añadido
 entry-deflocculant = defloculante añadido
 entry-sieved = tamizado
 entry-level = nivel
+entry-weighed = pesado con el esmalte
 entry-note = nota
 cup-ford-1 = copa Ford n.º 1
 cup-ford-2 = copa Ford n.º 2

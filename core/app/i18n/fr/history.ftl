@@ -251,6 +251,7 @@ value-code = { $code ->
     [what-deflocculant] défloculant
     [what-sieved] tamisé
     [what-level] niveau
+    [what-weighed] pesé avec l’émail
     [what-note] note
    *[other] { $words }
 }

@@ -111,6 +111,7 @@ entry-flocculant = floculant ajouté
 entry-deflocculant = défloculant ajouté
 entry-sieved = tamisé
 entry-level = niveau
+entry-weighed = pesé avec l’émail
 entry-note = note
 cup-ford-1 = coupe Ford n° 1
 cup-ford-2 = coupe Ford n° 2

@@ -5,8 +5,8 @@ use super::notation::{LENGTH, MASS, VOLUME};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
 use crate::archive::found;
-use crate::contents::{BucketHistory, volume_at};
-use crate::evidence::powder_density;
+use crate::contents::{BucketHistory, glaze_in, volume_at};
+use crate::evidence::{latest_sg, powder_density};
 use crate::messages::editor_bucket_entry as say;
 use laydown_domain::glaze::bucket::{EntryKind, can_take_off};
 use laydown_domain::units::{Grams, Millilitres, Millimetres};
@@ -46,6 +46,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             let ask = Ask::new("level", say::level()).hint(style.length.symbol()).help(say::level_help());
             level = builder.quantity(ask, saved.and_then(|entry| entry.level_um), LENGTH).map(Some);
         }
+        Some(EntryKind::Weighed) => {
+            let ask = Ask::new("amount", say::weight()).hint(style.mass.symbol());
+            amount = builder.quantity(ask, saved.and_then(|entry| entry.amount_mg), MASS).map(Some);
+        }
         Some(EntryKind::Sieved | EntryKind::Note) => {}
         // A kind of a newer version keeps what it has.
         None => {
@@ -76,6 +80,20 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
                 return Ok(None);
             }
             None => builder.result(Note::attention(say::measure_bucket())),
+        }
+    }
+    if let Some(full) = amount.filter(|_| kind == Some(EntryKind::Weighed)) {
+        match glaze_in(&bucket, full) {
+            Some(Ok(wet)) => {
+                let (sg, _) = latest_sg(context.conn, bucket.id)?;
+                let volume = Millilitres::new(wet.value() / sg.sg.value());
+                builder.result(Note::plain(say::level_is(style.volume(volume))));
+            }
+            Some(Err(error)) => {
+                builder.field_error("amount", error);
+                return Ok(None);
+            }
+            None => builder.result(Note::attention(say::tare_bucket())),
         }
     }
     if kind == Some(EntryKind::Powder) {

@@ -11,7 +11,7 @@ use super::{EditContext, EditorEntry, FieldKind, Note, PendingWrite, Value};
 use crate::archive::in_use;
 use crate::date_text::DAY_MS;
 use crate::draft;
-use crate::evidence::{finest_step, hazards, latest_sg, newest_bucket, powder_density, recipe};
+use crate::evidence::{bucket_in_use, finest_step, hazards, latest_sg, powder_density, recipe};
 use crate::in_words::{StyleWords as _, caution_text, hurts, thin_glaze};
 use crate::local_settings::{remember as remember_under, remembered};
 use crate::messages::{editor as shared, editor_mix as say};
@@ -104,7 +104,7 @@ fn wanted_sg(conn: &Connection, glaze: &entity::Glaze) -> Result<i64> {
     if let Some(working) = glaze.working_sg_e5 {
         return Ok(working);
     }
-    let newest = newest_bucket(conn, glaze.id)?.map(|bucket| latest_sg(conn, bucket.id)).transpose()?;
+    let newest = bucket_in_use(conn, glaze.id)?.map(|bucket| latest_sg(conn, bucket.id)).transpose()?;
     Ok(newest.map_or(SpecificGravity::USUAL, |(reading, _)| reading.sg).hundred_thousandths())
 }
 

@@ -45,7 +45,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         today.map(|today| today.sg.hundred_thousandths()),
         SG,
     );
-    let to = wanted(context, builder, &glaze, &history)?;
+    let to = wanted(context, builder, &glaze, &history, today)?;
     let volume = builder.quantity(
         Ask::new("volume", say::volume()).hint(style.volume.symbol()),
         contents.volume.filter(|volume| volume.is_positive()).map(Millilitres::microlitres),
@@ -121,6 +121,7 @@ fn wanted(
     builder: &mut EditorBuilder<'_>,
     glaze: &entity::Glaze,
     history: &BucketHistory,
+    today: Option<SgReading>,
 ) -> Result<Option<SpecificGravity>> {
     let style = builder.style;
     let mut goals: Vec<(Item, SpecificGravity)> = Vec::new();
@@ -133,11 +134,11 @@ fn wanted(
     if let Some(sg) = control_sg(context, glaze)? {
         goal("control".to_owned(), say::to_control(), sg);
     }
-    let mut kept: Vec<SgReading> = Vec::new();
+    let mut kept = Vec::from_iter(today);
     for check in &history.checks {
         let Some(reading) = usable(sg_of(check))? else { continue };
-        // Of checks that say the same the newest is enough.
-        if kept.len() < CHECKS && !kept.iter().any(|other| is_same_sg(*other, reading)) {
+        // Of checks that say the same the newest is enough, and none that says what it is today.
+        if kept.len() <= CHECKS && !kept.iter().any(|other| is_same_sg(*other, reading)) {
             kept.push(reading);
             goal(check.id.to_string(), say::to_check(context.now.moment(check.at)), reading.sg);
         }

@@ -1,4 +1,4 @@
-//! How the newest bucket of a glaze went: its SG, its flow and its volume over time, as words and charts.
+//! How the bucket of a glaze that is in use went: its SG, its flow and its volume over time, as words and charts.
 
 use rusqlite::Connection;
 
@@ -9,7 +9,7 @@ use super::chart::{
 };
 use crate::contents::BucketHistory;
 use crate::date_text::DAY_MS;
-use crate::evidence::{newest_bucket, sg_of};
+use crate::evidence::{bucket_in_use, sg_of};
 use crate::in_words::name_of;
 use crate::messages::findings as say;
 use crate::{Now, Result};
@@ -24,14 +24,14 @@ const LEAST_SG: f64 = 0.04;
 const LEAST_SECONDS: f64 = 4.0;
 const LEAST_LITRES: f64 = 1.0;
 
-/// SG, flow and volume of the bucket mixed last, each where it was seen often enough.
+/// SG, flow and volume of the bucket in use, each where it was seen often enough.
 pub(super) fn sections(
     conn: &Connection,
     now: Now,
     glaze: &entity::Glaze,
     style: &Style,
 ) -> Result<Vec<FindingsSection>> {
-    let Some(bucket) = newest_bucket(conn, glaze.id)? else { return Ok(Vec::new()) };
+    let Some(bucket) = bucket_in_use(conn, glaze.id)? else { return Ok(Vec::new()) };
     let history = BucketHistory::read(conn, bucket.id)?;
     Ok([
         sg(now, glaze, &bucket, &history, style),

@@ -17,7 +17,7 @@ use std::path::Path;
 use rusqlite::Connection;
 
 use super::archive::{found, in_use};
-use super::evidence::{bucket_today, finest_step, newest_bucket, parse_id, style};
+use super::evidence::{bucket_in_use, bucket_today, finest_step, parse_id, style};
 use super::in_words::StyleWords;
 use super::messages::{findings as say, pooled};
 use super::pooled::{Known, known_by, shapes};
@@ -234,7 +234,7 @@ fn sections(
     style: &Style,
 ) -> Result<Vec<FindingsSection>> {
     let mut sections = Vec::new();
-    let newest = newest_bucket(conn, glaze.id)?;
+    let newest = bucket_in_use(conn, glaze.id)?;
     let today = newest.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?.flatten();
     if let Some((_, solids)) = today {
         let step = finest_step(conn)?;

@@ -65,6 +65,7 @@ names! {
         Deflocculant entry_deflocculant,
         Sieved entry_sieved,
         Level entry_level,
+        Weighed entry_weighed,
         Note entry_note,
     }
     FlowCup {

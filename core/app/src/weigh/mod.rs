@@ -19,6 +19,7 @@ use self::glazed_piece::GlazedPiece;
 pub use self::glazed_piece::{PieceGroup, PieceToGlaze, PiecesToGlazeView};
 pub(super) use self::glazed_piece::{unfired_newest_first, weigh_undone_again};
 use self::remembered::Remembered;
+pub(super) use self::remembered::weighed_from;
 use self::view::view;
 use super::draft::{self, Draft};
 use super::evidence::{preference, step_of, style_of, usable};

@@ -23,6 +23,8 @@ coded! {
         Sieved = "sieved",
         /// Its level, read off.
         Level = "level",
+        /// Weighed with the glaze in it.
+        Weighed = "weighed",
         /// Anything else.
         Note = "note",
     }
@@ -47,6 +49,8 @@ pub enum Change {
     Checked(SgReading),
     /// So much is in it, as read off its level.
     Holds(Millilitres),
+    /// The glaze in it weighs so much.
+    Weighs(Grams),
     /// Water was stirred in.
     Water(Millilitres),
     /// Clear water was taken off.
@@ -79,6 +83,9 @@ impl Contents {
         match change {
             Change::Checked(sg) => Contents { sg, ..self },
             Change::Holds(volume) => Contents { volume: Some(volume), ..self },
+            Change::Weighs(wet) => {
+                Contents { volume: Some(Millilitres::new(wet.value() / self.sg.sg.value())), ..self }
+            }
             Change::Taken(wet) => {
                 let left = |volume: Millilitres| {
                     (volume - Millilitres::new(wet.value() / self.sg.sg.value())).max(Millilitres::ZERO)
@@ -195,6 +202,9 @@ mod tests {
         // Taking the same water off again leads back.
         let back = after.after(Change::WaterOff(ml(1_000.0)), density);
         assert_relative_eq!(back.sg.sg.value(), 1.5, max_relative = 1e-12);
+        // Weighed, it is as much as it weighs.
+        let weighed = back.after(Change::Weighs(Grams::new(7_500.0)), density);
+        assert_relative_eq!(weighed.volume.unwrap().value(), 5_000.0, max_relative = 1e-12);
         let powder = back.after(Change::Powder(Grams::new(260.0)), density);
         assert_relative_eq!(powder.volume.unwrap().value(), before + 100.0);
         assert!(powder.sg.sg > back.sg.sg);

@@ -12,6 +12,9 @@ pub const LONGEST_NAME: usize = 80;
 /// A material that rounding moves by more than this share of itself is named. Common practice, no source.
 pub const ROUNDING_MATTERS: f64 = 0.02;
 
+/// More glaze, in grams or millilitres, than any studio mixes.
+const LARGEST: f64 = 1e9;
+
 /// What a line that sums up a recipe begins with; it is no material.
 const TOTALS: &[&str] = &["total", "totals", "sum", "summe", "somme", "suma"];
 
@@ -95,9 +98,9 @@ impl Batch {
     /// So much powder with the water that brings it to `sg`.
     ///
     /// # Errors
-    /// When there is no powder, or `sg` is as heavy as the powder itself.
+    /// When there is no powder or more than 1000 t, or `sg` is as heavy as the powder itself.
     pub fn of_powder(powder: Grams, sg: SpecificGravity, density: PowderDensity) -> Result<Batch, SlurryError> {
-        if !powder.is_positive() {
+        if !(powder.is_positive() && powder.value() <= LARGEST) {
             return Err(SlurryError::NothingToMix);
         }
         let solids = solids_fraction(sg, density)?.value();
@@ -108,9 +111,9 @@ impl Batch {
     /// So much wet glaze at `sg`.
     ///
     /// # Errors
-    /// When there is no volume, or `sg` is as heavy as the powder itself.
+    /// When there is no volume or more than 1000 m³, or `sg` is as heavy as the powder itself.
     pub fn of_volume(volume: Millilitres, sg: SpecificGravity, density: PowderDensity) -> Result<Batch, SlurryError> {
-        if !volume.is_positive() {
+        if !(volume.is_positive() && volume.value() <= LARGEST) {
             return Err(SlurryError::NoVolume);
         }
         solids_fraction(sg, density)?;

@@ -6,9 +6,10 @@ ALTER TABLE glaze ADD COLUMN hazards TEXT;
 -- The specific gravity at which it is used, hundred-thousandths.
 ALTER TABLE glaze ADD COLUMN working_sg_e5 INTEGER;
 
--- How wide and how deep a bucket is, so that a level is a volume.
+-- How wide and how deep a bucket is and what it weighs empty, so that a level and a weight are volumes.
 ALTER TABLE bucket ADD COLUMN diameter_um INTEGER;
 ALTER TABLE bucket ADD COLUMN depth_um INTEGER;
+ALTER TABLE bucket ADD COLUMN empty_mg INTEGER;
 
 -- Which flow cup was used, and whether a check was made by mistake.
 ALTER TABLE "check" ADD COLUMN cup TEXT;
