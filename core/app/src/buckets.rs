@@ -7,7 +7,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::{found, in_use};
-use super::contents::{BucketHistory, sg_today, volume_at};
+use super::contents::{BucketHistory, is_changed_since, sg_today, volume_at};
 use super::date_text::sentence_case;
 use super::evidence::{latest_sg, parse_id, powder_density, sg_in_words, style, usable};
 use super::in_words::{StyleWords as _, caution_text, name_of};
@@ -44,7 +44,7 @@ pub struct BucketRow {
     pub sg: String,
     /// When that was, and how many coats were kept since.
     pub since: String,
-    /// Whether the check is missing or old.
+    /// Whether the check is missing or old, or the bucket another since.
     pub attention: bool,
 }
 
@@ -153,13 +153,14 @@ impl Studio {
 fn row(conn: &Connection, now: Now, style: &Style, bucket: &entity::Bucket, glaze: String) -> Result<BucketRow> {
     let (sg, checked_at) = latest_sg(conn, bucket.id)?;
     let coats = coats_from_bucket(conn, bucket.id, checked_at.unwrap_or(bucket.mixed_at))?;
+    let is_changed = checked_at.map(|at| is_changed_since(conn, bucket.id, at)).transpose()?.unwrap_or(false);
     Ok(BucketRow {
         id: bucket.id.to_string(),
         glaze,
         name: bucket.name.clone(),
         sg: checked_at.map_or_else(say::sg_not_checked, |_| common::sg(style.specific_gravity(sg.sg))),
         since: since(now, checked_at, coats.into()),
-        attention: is_old(now, checked_at),
+        attention: is_changed || is_old(now, checked_at),
     })
 }
 
@@ -197,7 +198,8 @@ impl Page<'_> {
         }
         let volume = contents.volume.map(|volume| line(say::volume(), style.volume(volume)));
         let Some(at) = checked_at else { return Ok((volume.into_iter().collect(), notes)) };
-        if self.history.is_changed_since(at) {
+        let is_changed = self.history.is_changed_since(at);
+        if is_changed {
             notes.push(Note::attention(say::changed_since()));
         }
         let today = sg_today(self.conn, self.now, self.bucket.id, reading, at)?;
@@ -208,7 +210,7 @@ impl Page<'_> {
         let mut lines = vec![line(say::expected_sg(), spread(style, today))];
         let (walk, rise) = self.history.walk_and_rise();
         let due = sg_age::days_until_due(reading, walk, rise);
-        let left = i64::from(due) - self.now.days_since(at);
+        let left = if is_changed { 0 } else { i64::from(due) - self.now.days_since(at) };
         lines.push(line(say::check_due(), if left > 0 { say::in_days(left) } else { say::now() }));
         lines.push(line(say::powder_by_weight(), style.percent(solids.value(), 0)));
         lines.push(line(say::dry_in_litre(), style.mass(dry, Grams::new(1.0))));

@@ -50,10 +50,7 @@ impl BucketHistory {
 
     /// The entries that changed its SG.
     fn changes_of_sg(&self) -> impl Iterator<Item = &entity::BucketEntry> {
-        let changes = |entry: &&entity::BucketEntry| {
-            matches!(entry.what.parse(), Ok(EntryKind::Water | EntryKind::WaterOff | EntryKind::Powder))
-        };
-        self.entries.iter().filter(changes)
+        self.entries.iter().filter(|entry| changes_sg(entry))
     }
 
     /// Whether water or powder went in or out after `at` (unix ms).
@@ -86,6 +83,15 @@ impl BucketHistory {
         let density = powder_density(glaze);
         Ok(changes.into_iter().fold(start, |contents, (_, change)| contents.after(change, density)))
     }
+}
+
+fn changes_sg(entry: &entity::BucketEntry) -> bool {
+    matches!(entry.what.parse(), Ok(EntryKind::Water | EntryKind::WaterOff | EntryKind::Powder))
+}
+
+/// Whether water or powder went into the bucket `id`, or out of it, after `at` (unix ms).
+pub(super) fn is_changed_since(conn: &Connection, id: Uuid, at: i64) -> Result<bool> {
+    Ok(query::bucket_entries(conn, id, at.saturating_add(1), ENTRIES)?.iter().any(changes_sg))
 }
 
 /// What an entry changed; `None` of what changes neither volume nor SG, or cannot be.

@@ -1,6 +1,7 @@
 //! A bucket over its days: what is done to it, what it holds, where its SG is, and how it is brought back to one that worked.
 
 use laydown_app::{BucketView, EditorEntry, EditorKind, EditorView, Now, StudioError};
+use laydown_domain::coat::verdict::VerdictKind;
 use laydown_store::entity::{BucketEntry, Coat, Entity};
 
 use crate::{Bench, DAY_MS, NOW, editor, net};
@@ -191,6 +192,25 @@ fn thinning_is_done_once_written_down_and_followed_until_it_is_checked() {
     let thinned = crate::leading_number(&thinned.wet);
     let before = Bench::set_up().aim(net(""));
     assert!((thinned / before - (0.45 / 1.45) / (0.40 / 1.40)).abs() < 0.01, "{thinned} against {before}");
+}
+
+#[test]
+fn water_into_a_bucket_of_unknown_volume_makes_its_targets_a_guess() {
+    let bench = Bench::set_up();
+    let coat = bench.studio.save(NOW, net("19.4")).unwrap();
+    bench.studio.set_control(NOW, &coat.id, true).unwrap();
+    let verdict = |now: Now| bench.studio.weigh(now, Some(net("19.4"))).unwrap().verdict.unwrap().kind;
+    let before = verdict(soon());
+    put(&bench, soon(), EditorKind::BucketEntry, &[("what", "water"), ("volume", "400")]);
+    let later = NOW.at(NOW.unix_ms + 2 * 3_600_000);
+    let view = bench.studio.weigh(later, Some(net("19.4"))).unwrap();
+    assert!(view.notes.iter().any(|note| note.text.contains("since the last check")), "{:?}", view.notes);
+    assert!(bench.studio.buckets(later).unwrap().buckets[0].attention);
+    assert_eq!(verdict(later), VerdictKind::Guess);
+    // Checked again it is as before.
+    put(&bench, later, EditorKind::Check, &[("way", "typed"), ("typed", "1.45")]);
+    assert_eq!(verdict(later), before);
+    assert!(!bench.studio.buckets(later).unwrap().buckets[0].attention);
 }
 
 #[test]

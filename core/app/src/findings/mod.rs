@@ -159,9 +159,8 @@ impl Studio {
                 notes.push(Note::plain(say::amount_only()));
             }
             notes.extend(cut(&fired));
-            let since = if fired.is_cut { fired.since } else { i64::MIN };
             let known = known_by(conn, &glaze, fired.judged(glaze_id))?;
-            let sections = sections(conn, now, &glaze, (&coats, since), &known, &style)?;
+            let sections = sections(conn, now, &glaze, &coats, &known, &style)?;
             Ok(GlazeFindingsView {
                 id: id.to_owned(),
                 title: glaze.name.clone(),
@@ -229,7 +228,7 @@ fn sections(
     conn: &Connection,
     now: Now,
     glaze: &entity::Glaze,
-    (coats, since): (&[Weighed], i64),
+    coats: &[Weighed],
     known: &Known,
     style: &Style,
 ) -> Result<Vec<FindingsSection>> {
@@ -242,7 +241,7 @@ fn sections(
         sections.extend(shapes.iter().filter_map(|shape| sizes::section(shape, &solids, step, style)));
     }
     sections.extend(sets::section(conn, now, glaze, coats, known, style)?);
-    sections.extend(consumption::section(conn, now, glaze, (coats, since), style)?);
+    sections.extend(consumption::section(conn, now, glaze, coats, style)?);
     sections.extend(hands::section(coats, style));
     sections.extend(bucket::sections(conn, now, glaze, style)?);
     if let Some(series) = Series::of(glaze, coats) {

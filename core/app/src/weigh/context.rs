@@ -15,7 +15,7 @@ use crate::evidence::{
 };
 use crate::form_geometry::{shape, zone_cautions};
 use crate::in_words::{self, Sentence};
-use crate::messages::weigh as say;
+use crate::messages::{buckets, weigh as say};
 use crate::{Note, Now, Result, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
@@ -40,6 +40,8 @@ pub(super) struct WeighContext {
     pub(super) job: Job,
     pub(super) sg: SgReading,
     pub(super) checked_at: Option<i64>,
+    /// Whether water or powder went in or out since then.
+    pub(super) is_changed: bool,
     pub(super) evidence: Evidence,
     sides: Vec<(Job, Evidence)>,
     tiles_not_asked: u32,
@@ -127,6 +129,7 @@ impl WeighContext {
             job,
             sg,
             checked_at,
+            is_changed: false,
             evidence,
             sides,
             tiles_not_asked,
@@ -210,7 +213,9 @@ impl WeighContext {
 
     /// How far the target can be trusted.
     pub(super) fn trust(&self, target: &Target) -> Trust {
-        let of = |target: &Target, job: &Job| Trust::of(target, job, self.checked_at.is_some(), self.came_out_right);
+        // A check that has faded, or a bucket that was changed by nobody knows how much, is as good as none.
+        let is_checked = self.checked_at.is_some() && self.sg.standard_uncertainty < SgReading::UNCHECKED;
+        let of = |target: &Target, job: &Job| Trust::of(target, job, is_checked, self.came_out_right);
         // A side without a control piece of its own is a guess, and so is the whole.
         if target.source == Source::Sides
             && let [(inside, known_inside), (outside, known_outside)] = self.sides.as_slice()
@@ -310,6 +315,9 @@ impl WeighContext {
             }
             Some(at) if is_old(now, Some(at)) => notes.push(Note::attention(say::old_sg(now.days_ago(at)))),
             Some(_) => {}
+        }
+        if self.is_changed {
+            notes.push(Note::attention(buckets::changed_since()));
         }
         if self.checked_at.is_some() {
             notes.extend(in_words::thin_glaze(self.sg.sg, &self.style).map(Note::attention));

@@ -4,7 +4,7 @@ use rusqlite::Connection;
 
 use super::context::WeighContext;
 use super::{MovedTarget, WeighEntry};
-use crate::contents::sg_today;
+use crate::contents::{is_changed_since, sg_today};
 use crate::evidence::{parse_id, powder_density, style};
 use crate::local_settings::{remember, remembered};
 use crate::messages::pooled as say;
@@ -34,6 +34,7 @@ impl WeighContext {
         let learned = cache.learned(conn, now, &self.glaze, &self.form, &self.job)?;
         let chosen = chosen(&self.glaze, self.form.id, self.zone());
         if let Some(at) = self.checked_at {
+            self.is_changed = is_changed_since(conn, self.bucket.id, at)?;
             self.sg = sg_today(conn, now, self.bucket.id, self.sg, at)?;
             self.job.solids = Solids::of(self.sg, powder_density(&self.glaze))?;
         }
