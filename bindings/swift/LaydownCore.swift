@@ -4656,7 +4656,7 @@ public struct BucketRow: Equatable, Hashable {
      */
     public var since: String
     /**
-     * Whether the check is missing or old.
+     * Whether the check is missing or old, or the bucket another since.
      */
     public var attention: Bool
 
@@ -4679,7 +4679,7 @@ public struct BucketRow: Equatable, Hashable {
          * When that was, and how many coats were kept since.
          */since: String, 
         /**
-         * Whether the check is missing or old.
+         * Whether the check is missing or old, or the bucket another since.
          */attention: Bool) {
         self.id = id
         self.glaze = glaze

@@ -6878,7 +6878,7 @@ data class BucketRow (
     val `since`: kotlin.String
     , 
     /**
-     * Whether the check is missing or old.
+     * Whether the check is missing or old, or the bucket another since.
      */
     val `attention`: kotlin.Boolean
     
