@@ -232,7 +232,8 @@ private struct With {
 
     func kind() throws -> EditorKind {
         let kinds: [EditorKind] = [
-            .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .bucketEntry, .mix, .thin, .vessel, .scale, .tile,
+            .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .bucketEntry, .mix, .thin,
+            .vessel, .scale, .tile,
             .control, .coat, .preference, .syncLocation,
         ]
         return try #require(try one("kind", of: kinds))

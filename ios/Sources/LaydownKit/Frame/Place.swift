@@ -112,7 +112,8 @@ extension Place: Codable {
 
 extension EditorKind {
     static let all: [EditorKind] = [
-        .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .bucketEntry, .mix, .thin, .vessel, .scale, .tile,
+        .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .bucketEntry, .mix, .thin,
+        .vessel, .scale, .tile,
         .control, .coat,
         .preference,
         .syncLocation,
