@@ -1898,7 +1898,17 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func archived(now: Now) throws  -> ArchivedView
     
     /**
-     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     * Takes something out of the lists, with what belongs to it: the buckets of a glaze, the load of a firing. Coats that name
+     * it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived, and for a
+     * piece of which is known how it came out.
+     */
+    func remove(now: Now, kind: EditorKind, id: String) throws  -> CommandResult
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it.
      *
      * # Errors
      * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
@@ -2069,14 +2079,6 @@ public protocol StudioProtocol: AnyObject, Sendable {
      * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
      */
     func editor(now: Now, entry: EditorEntry) throws  -> EditorView
-    
-    /**
-     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
-     */
-    func remove(now: Now, kind: EditorKind, id: String) throws  -> CommandResult
     
     /**
      * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
@@ -2604,7 +2606,27 @@ open func archived(now: Now)throws  -> ArchivedView  {
 }
     
     /**
-     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     * Takes something out of the lists, with what belongs to it: the buckets of a glaze, the load of a firing. Coats that name
+     * it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived, and for a
+     * piece of which is known how it came out.
+     */
+open func remove(now: Now, kind: EditorKind, id: String)throws  -> CommandResult  {
+    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
+        uniffiCallStatus in
+    uniffi_laydown_app_fn_method_studio_remove(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeNow_lower(now),
+        FfiConverterTypeEditorKind_lower(kind),
+        FfiConverterString.lower(id),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it.
      *
      * # Errors
      * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
@@ -2948,24 +2970,6 @@ open func editor(now: Now, entry: EditorEntry)throws  -> EditorView  {
             self.uniffiCloneHandle(),
         FfiConverterTypeNow_lower(now),
         FfiConverterTypeEditorEntry_lower(entry),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
-     */
-open func remove(now: Now, kind: EditorKind, id: String)throws  -> CommandResult  {
-    return try  FfiConverterTypeCommandResult_lift(try rustCallWithError(FfiConverterTypeStudioError_lift) {
-        uniffiCallStatus in
-    uniffi_laydown_app_fn_method_studio_remove(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeNow_lower(now),
-        FfiConverterTypeEditorKind_lower(kind),
-        FfiConverterString.lower(id),uniffiCallStatus
     )
 })
 }
@@ -17348,7 +17352,10 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_archived() != 45137) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_unarchive() != 30394) {
+    if (uniffi_laydown_app_checksum_method_studio_remove() != 20238) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_laydown_app_checksum_method_studio_unarchive() != 20562) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_back_up() != 4229) {
@@ -17406,9 +17413,6 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_editor() != 48322) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_laydown_app_checksum_method_studio_remove() != 1867) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_save_record() != 50953) {

@@ -382,6 +382,11 @@ RustBuffer uniffi_laydown_app_fn_method_studio_undo(uint64_t ptr, RustBuffer now
 RustBuffer uniffi_laydown_app_fn_method_studio_archived(uint64_t ptr, RustBuffer now, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
+RustBuffer uniffi_laydown_app_fn_method_studio_remove(uint64_t ptr, RustBuffer now, RustBuffer kind, RustBuffer id, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_UNARCHIVE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_UNARCHIVE
 RustBuffer uniffi_laydown_app_fn_method_studio_unarchive(uint64_t ptr, RustBuffer now, RustBuffer kind, RustBuffer id, RustCallStatus *_Nonnull out_status
@@ -480,11 +485,6 @@ RustBuffer uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(uint64_t ptr,
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_EDITOR
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_EDITOR
 RustBuffer uniffi_laydown_app_fn_method_studio_editor(uint64_t ptr, RustBuffer now, RustBuffer entry, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_REMOVE
-RustBuffer uniffi_laydown_app_fn_method_studio_remove(uint64_t ptr, RustBuffer now, RustBuffer kind, RustBuffer id, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_FN_METHOD_STUDIO_SAVE_RECORD
@@ -1172,6 +1172,12 @@ uint16_t uniffi_laydown_app_checksum_method_studio_archived(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
+#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
+uint16_t uniffi_laydown_app_checksum_method_studio_remove(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_UNARCHIVE
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_UNARCHIVE
 uint16_t uniffi_laydown_app_checksum_method_studio_unarchive(void
@@ -1289,12 +1295,6 @@ uint16_t uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_EDITOR
 #define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_EDITOR
 uint16_t uniffi_laydown_app_checksum_method_studio_editor(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
-#define UNIFFI_FFIDEF_UNIFFI_LAYDOWN_APP_CHECKSUM_METHOD_STUDIO_REMOVE
-uint16_t uniffi_laydown_app_checksum_method_studio_remove(void
     
 );
 #endif

@@ -47,8 +47,9 @@ def main():
     same("the files", names, set(manifest["sha256"]))
     for name, sha256 in manifest["sha256"].items():
         same(f"SHA-256 of {name}", hashlib.sha256(archive.read(name)).hexdigest(), sha256)
-        if name.endswith(".picture"):
-            same("the name of a photograph", f"photos/{sha256}.picture", name)
+        if name.startswith("photos/") and not name.endswith(".preview.jpg"):
+            ending = {b"\xff\xd8": "jpg", b"\x89P": "png"}[archive.read(name)[:2]]
+            same("the name of a photograph", f"photos/{sha256}.{ending}", name)
 
     events = [json.loads(line) for name in names if name.startswith("journal/") for line in archive.read(name).splitlines()]
     same("events", manifest["events"], len(events))

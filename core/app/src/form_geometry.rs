@@ -8,8 +8,8 @@ use super::in_words::Sentence;
 use super::messages::form_geometry as say;
 use super::{Result, StudioError};
 use laydown_domain::form::{
-    FootRing, Form, FormError, GlazeLines, Known, Measured, Own, Part, Profile, ProfilePoint, Shrinkage, Stage,
-    WeightCheck, ZoneKind, tube, weight_check,
+    FootRing, Form, FormError, GlazeLines, Known, Measured, OneMeasure, Own, Part, Profile, ProfilePoint, Shrinkage,
+    Stage, WeightCheck, ZoneKind, tube, weight_check,
 };
 use laydown_domain::units::{Grams, Millilitres, Millimetres, SquareCentimetres, Style};
 use laydown_store::entity::{self, Entity, Points};
@@ -40,11 +40,20 @@ pub(super) fn try_shape(conn: &Connection, form: &entity::Form) -> Result<Result
             extra: handle(form) + area(form.extra_area_mm2).unwrap_or_default(),
         },
         capacity: form.capacity_ul.map(Millilitres::from_microlitres),
+        one: one_measure(form),
         inside: area(form.inside_area_mm2),
         outside: area(form.outside_area_mm2),
         measured,
     };
     Ok(Form::new(code(&form.class)?, &known))
+}
+
+/// The one measure that a form is known by.
+fn one_measure(form: &entity::Form) -> Option<OneMeasure> {
+    let width = form.width_um.map(|um| OneMeasure::Width(Millimetres::from_micrometres(um)));
+    let height = form.height_um.map(|um| OneMeasure::Height(Millimetres::from_micrometres(um)));
+    let clay = form.clay_mg.map(|mg| OneMeasure::Clay(Grams::from_milligrams(mg)));
+    width.or(height).or(clay)
 }
 
 /// The profile and what belongs to it at the size that was measured; `None` for a form known otherwise.

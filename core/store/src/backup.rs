@@ -3,7 +3,7 @@
 //! ```text
 //! README.txt                       what this is and how to read it
 //! journal/DEVICE/000000000001.jsonl  the events of one device, from that number on, one JSON object a line
-//! photos/SHA256.picture            photographs as they were taken (JPEG or PNG), without their place
+//! photos/SHA256.jpg or .png        photographs as they were taken, without their place; `.picture` in older backups
 //! photos/SHA256.preview.jpg        small upright copies
 //! tables/NAME.csv                  what the journal amounts to, for a spreadsheet; not taken in again
 //! manifest.json                    the SHA-256 of every file above, and how many events and photographs there are
@@ -67,7 +67,7 @@ Without laydown:
   times are UTC, units stand in the headers. Where your spreadsheet writes numbers with a comma, do not open a table with
   a double click: import it as text, with the comma between the cells and the point in the numbers. A cell that it would
   take for a formula has an apostrophe before it.
-- photos/*.picture are JPEG or PNG pictures; give them that ending. The name is the SHA-256 of the file.
+- photos are as they were taken, beside a small .preview.jpg of each. The name is the SHA-256 of the file.
 - journal/DEVICE/*.jsonl is the truth that the tables were made from, one event a line, in JSON:
   device is a UUID, seq counts that device's events from 1, clock is milliseconds since 1970 UTC times 65536 plus a
   counter, entity is the UUID of the thing it is about, kind says what sort of thing, and body holds the fields it sets.
@@ -253,7 +253,7 @@ impl Store {
                 contents.missing += 1;
                 continue;
             };
-            zip.store(&photo(&sha256, PICTURE), &picture)?;
+            zip.store(&photo(&sha256, image_ending(&picture)), &picture)?;
             zip.store(&photo(&sha256, PREVIEW_ENDING), &fs::read(self.photos.preview(&sha256))?)?;
             contents.photos += 1;
         }
@@ -293,11 +293,11 @@ impl Store {
         let mut photos_refused = Vec::new();
         zip.allow();
         // The files first, the records after them: a record never points to nothing.
-        for sha256 in zip.photo_names() {
+        for (sha256, file) in zip.photos() {
             if self.photos.has(&sha256) {
                 continue;
             }
-            match zip.photograph(&sha256)? {
+            match zip.photograph(&sha256, &file)? {
                 Some(photo) => {
                     self.photos.put(&photo)?;
                     new.photos += 1;
@@ -350,6 +350,15 @@ fn open_file(path: &Path) -> Result<File, BackupError> {
 /// Everything is on the disk.
 fn finished(file: BufWriter<File>) -> Result<(), StoreError> {
     Ok(file.into_inner().map_err(|error| error.into_error())?.sync_all()?)
+}
+
+/// What a photograph's name ends in; the last did in older backups.
+const IMAGE_ENDINGS: [&str; 3] = ["jpg", "png", PICTURE];
+
+/// What the name of a JPEG or PNG ends in, so that any app opens it.
+fn image_ending(picture: &[u8]) -> &'static str {
+    let [jpg, png, _] = IMAGE_ENDINGS;
+    if picture.starts_with(b"\x89PNG") { png } else { jpg }
 }
 
 fn photo(sha256: &str, ending: &str) -> String {
@@ -537,10 +546,10 @@ impl Unpacking {
         })
     }
 
-    /// The photograph of this name; `None` where it is no picture, or another. Its preview is made here again, since nobody
-    /// vouches for the one in the zip.
-    fn photograph(&mut self, sha256: &str) -> Result<Option<PreparedPhoto>, BackupError> {
-        let picture = self.read(&photo(sha256, PICTURE), MOST_BYTES as u64)?;
+    /// The photograph of this name from its file; `None` where it is no picture, or another. Its preview is made here again,
+    /// since nobody vouches for the one in the zip.
+    fn photograph(&mut self, sha256: &str, file: &str) -> Result<Option<PreparedPhoto>, BackupError> {
+        let picture = self.read(file, MOST_BYTES as u64)?;
         let Some(left) = pixels(&picture).ok().and_then(|pixels| self.left.pixels.checked_sub(pixels)) else {
             return Ok(None);
         };
@@ -573,7 +582,7 @@ impl Unpacking {
             // It passes by: nothing of it is held.
             self.unpack(&name, |_, _| Ok(()))?;
         }
-        let contents = Contents { events, photos: self.photo_names().len() as u64, ..self.manifest.contents };
+        let contents = Contents { events, photos: self.photos().len() as u64, ..self.manifest.contents };
         if contents == self.manifest.contents {
             Ok(Checked { contents, version_vector })
         } else {
@@ -585,14 +594,17 @@ impl Unpacking {
         self.manifest.sha256.keys().filter(|name| name.starts_with("journal/")).cloned().collect()
     }
 
-    fn photo_names(&self) -> Vec<String> {
-        self.manifest.sha256.keys().filter_map(|name| photo_name(name)).map(str::to_owned).collect()
+    /// The photographs by their names, each with its file.
+    fn photos(&self) -> BTreeMap<String, String> {
+        let named = |file: &String| photo_name(file).map(|name| (name.to_owned(), file.clone()));
+        self.manifest.sha256.keys().filter_map(named).collect()
     }
 }
 
 /// The photograph that a file in a backup is, if it is one.
 fn photo_name(file: &str) -> Option<&str> {
-    file.strip_prefix("photos/")?.strip_suffix(".picture")
+    let name = file.strip_prefix("photos/").filter(|name| !name.ends_with(&format!(".{PREVIEW_ENDING}")))?;
+    IMAGE_ENDINGS.iter().find_map(|ending| name.strip_suffix(ending)?.strip_suffix('.'))
 }
 
 fn of_zip(error: zip::result::ZipError) -> StoreError {

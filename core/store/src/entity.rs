@@ -563,6 +563,12 @@ entities! {
         extra_area_mm2: Option<i64>,
         /// What a bisque piece of it weighs, mg.
         bisque_mg: Option<i64>,
+        /// Width at the widest of a bisque piece, um, where the form is known by that alone.
+        width_um: Option<i64>,
+        /// Height of a bisque piece, um, where the form is known by that alone.
+        height_um: Option<i64>,
+        /// The wet clay it is thrown of, mg, where the form is known by that alone.
+        clay_mg: Option<i64>,
     }
 
     /// A clay body: how it shrinks, and how dense its bisque is.

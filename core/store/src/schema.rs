@@ -16,7 +16,8 @@ pub(super) const MIGRATIONS: &[&str] = &[
     include_str!("schema/0004_targets_and_touch_ups.sql"),
     include_str!("schema/0005_drift_and_hands.sql"),
     include_str!("schema/0006_firings_and_pieces.sql"),
-    include_str!("schema/0007_materials_and_bucket_entries.sql"),
+    include_str!("schema/0007_forms_by_one_measure.sql"),
+    include_str!("schema/0008_materials_and_bucket_entries.sql"),
 ];
 
 /// Takes the steps that the file has not taken yet, all or none, and marks the file as ours.

@@ -79,6 +79,36 @@ fn named(files: &Files, beginning: &str) -> String {
     files.keys().find(|name| name.starts_with(beginning)).unwrap().clone()
 }
 
+/// The names of the photographs that any app opens.
+fn photographs(files: &Files) -> Vec<String> {
+    let is_photograph = |name: &&String| name.starts_with("photos/") && !name.ends_with(".preview.jpg");
+    files.keys().filter(is_photograph).cloned().collect()
+}
+
+#[test]
+fn a_backup_of_an_earlier_version_brings_its_photographs() {
+    let (folder, studio, file) = backed_up();
+    let earlier = folder.path().join("earlier.zip");
+    let mut endings = Vec::new();
+    altered(&file, &earlier, |files| {
+        for name in photographs(files) {
+            let (stem, ending) = name.split_once('.').unwrap();
+            endings.push(ending.to_owned());
+            let (bytes, called) = (files.remove(&name).unwrap(), format!("{stem}.picture"));
+            files.insert(called.clone(), bytes);
+            manifest(files, |value| {
+                let sums = value["sha256"].as_object_mut().unwrap();
+                let sum = sums.remove(&name).unwrap();
+                sums.insert(called, sum);
+            });
+        }
+    });
+    assert_eq!(endings, ["png", "png"], "as any app opens them");
+    let other = empty(&folder, "other.laydown");
+    let restored = other.store().restore(NOW.unix_ms, &earlier).unwrap();
+    assert_eq!((restored.new.photos, dump(&other)), (2, dump(&studio)));
+}
+
 #[test]
 fn a_backup_makes_the_same_studio_anywhere_and_twice_is_as_once() {
     let (folder, studio, file) = backed_up();
@@ -369,19 +399,18 @@ fn a_photograph_that_is_no_picture_is_named_left_out_and_not_passed_on() {
         let bad = folder.path().join("bad.zip");
         let mut refused = String::new();
         altered(&file, &bad, |files| {
-            let old = files.keys().find(|name| name.ends_with(".picture")).unwrap().clone();
+            let old = photographs(files).swap_remove(0);
             refused = name.unwrap_or_else(|| old["photos/".len()..][..64].to_owned());
             if !old.contains(&refused) {
-                for ending in ["picture", "preview.jpg"] {
-                    let preview = files.remove(&old.replace("picture", ending)).unwrap();
-                    files.insert(format!("photos/{refused}.{ending}"), preview);
-                }
+                files.remove(&old).unwrap();
+                let preview = files.remove(&old.replace(".png", ".preview.jpg")).unwrap();
+                files.insert(format!("photos/{refused}.preview.jpg"), preview);
                 // The record of it names it, too.
                 let journal = named(files, "journal/");
                 let text = String::from_utf8(files[&journal].clone()).unwrap();
                 files.insert(journal, text.replace(&old["photos/".len()..][..64], &refused).into_bytes());
             }
-            files.insert(format!("photos/{refused}.picture"), bytes);
+            files.insert(format!("photos/{refused}.png"), bytes);
             let sums = files.iter().filter(|(name, _)| *name != "manifest.json");
             let sums: serde_json::Value =
                 sums.map(|(name, bytes)| (name.clone(), serde_json::Value::from(sum(bytes)))).collect();
@@ -399,11 +428,7 @@ fn a_photograph_that_is_no_picture_is_named_left_out_and_not_passed_on() {
         let again = folder.path().join("again.zip");
         other.back_up(&again).unwrap();
         assert_eq!(check_backup(&again).unwrap().contents.missing, 1, "{what}");
-        assert!(
-            ZipArchive::new(File::open(&again).unwrap())
-                .unwrap()
-                .by_name(&format!("photos/{refused}.picture"))
-                .is_err()
-        );
+        let again = ZipArchive::new(File::open(&again).unwrap()).unwrap();
+        assert!(!again.file_names().any(|name| name.unwrap().contains(&refused)), "{what}");
     }
 }

@@ -17,6 +17,7 @@ const RELEASED: &[(i64, &str)] = &[
     (5, include_str!("samples/create_v5.sql")),
     (6, include_str!("samples/create_v6.sql")),
     (7, include_str!("samples/create_v7.sql")),
+    (8, include_str!("samples/create_v8.sql")),
 ];
 
 fn schema(store: &Store) -> Vec<String> {

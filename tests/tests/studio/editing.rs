@@ -96,6 +96,7 @@ const COLUMNS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Glaze, "cadmium", "hazards"),
     (EditorKind::Form, "way", ""),
     (EditorKind::Form, "more", ""),
+    (EditorKind::Form, "measure", ""),
 ];
 
 /// Units that end the names of columns.
@@ -141,6 +142,9 @@ const NUMBERS: &[(EditorKind, &str, &str)] = &[
     (EditorKind::Firing, "top", "1222"),
     (EditorKind::Firing, "hours", "9"),
     (EditorKind::Form, "capacity", "333 ml"),
+    (EditorKind::Form, "width", "211 mm"),
+    (EditorKind::Form, "height", "111 mm"),
+    (EditorKind::Form, "clay", "555 g"),
     (EditorKind::Form, "inside_area", "222 cm²"),
     (EditorKind::Form, "outside_area", "223 cm²"),
     (EditorKind::Form, "wall", "3 mm"),
@@ -436,7 +440,7 @@ impl Things<'_, '_> {
             handle_girth_um: self.maybe(|rng| rng.i64(30_000..50_000)),
             extra_area_mm2: self.maybe(|rng| rng.i64(0..2) * rng.i64(1_000..2_000)),
             bisque_mg: self.maybe(|rng| rng.i64(250_000..400_000)),
-            ..blank
+            ..blank.clone()
         };
         let by_all = Form {
             inside_area_mm2: by_areas.inside_area_mm2,
@@ -446,7 +450,11 @@ impl Things<'_, '_> {
         };
         let made =
             |body: &Form| Form { stage: Some("fired".into()), body: body.body.or(Some(bodies[0])), ..body.clone() };
-        let forms = [by_capacity, by_areas, made(&by_profile), by_profile, by_all];
+        let by_width =
+            Form { class: "plate".into(), width_um: Some(self.rng.i64(150_000..300_000)), ..Form::default() };
+        let by_height = Form { height_um: Some(self.rng.i64(70_000..150_000)), ..blank.clone() };
+        let by_clay = Form { clay_mg: Some(self.rng.i64(300_000..900_000)), ..blank.clone() };
+        let forms = [by_capacity, by_areas, made(&by_profile), by_profile, by_all, by_width, by_height, by_clay];
         let mut ids = Vec::new();
         for form in forms {
             let form = Form { id: self.tx.new_id(), name: self.name(), ..form };
@@ -683,7 +691,8 @@ fn touching_one_field_writes_that_field_alone() {
     }
     assert_eq!(faults, BTreeMap::new());
     // All of them are stored, but for those that only show other fields.
-    assert_eq!(tried.difference(&written).collect::<Vec<_>>(), ["Form.more", "Glaze.correct_hazards", "Tile.size"]);
+    let only_shows = ["Form.measure", "Form.more", "Glaze.correct_hazards", "Tile.size"];
+    assert_eq!(tried.difference(&written).collect::<Vec<_>>(), only_shows);
     assert!(written.len() > 70, "{written:?}");
 }
 

@@ -368,3 +368,46 @@ fn a_form_by_capacity_has_a_foot_a_lip_and_a_handle() {
     let more = aim(&id) / aim(&plain);
     assert!((more - (outside + 60.0) / outside).abs() < 0.01, "{more}");
 }
+
+#[test]
+fn one_measure_is_enough_and_is_said_to_be_rough() {
+    let bench = Bench::empty();
+    let one = |class, measure, value: &'static str| {
+        let values =
+            [("name", "One"), ("class", class), ("way", "one_measure"), ("measure", measure), (measure, value)];
+        let view = view(&bench, &values);
+        let area = |name| result(&view, name);
+        let sure = view.results.iter().find(|note| note.text.starts_with("Inside: ")).map(|note| note.text.clone());
+        (area("Inside: "), area("Outside: "), sure.unwrap())
+    };
+    // A plate covers a disc of its width: 573 cm² at 27 cm.
+    let (inside, _, sure) = one("plate", "width", "270 mm");
+    assert!((573.0..630.0).contains(&inside) && sure.ends_with("give or take 16%"), "{inside}: {sure}");
+    // Twice as wide, four times the area.
+    let ratio = one("open_bowl", "width", "240 mm").0 / one("open_bowl", "width", "120 mm").0;
+    assert!((ratio - 4.0).abs() < 0.02, "{ratio}");
+    let sure = one("open_bowl", "width", "240 mm").2;
+    assert!(sure.ends_with("give or take 30%"), "rougher than a plate: {sure}");
+    let sure = one("cylinder_mug", "height", "100 mm").2;
+    assert!(sure.ends_with("give or take 50%"), "rougher still: {sure}");
+    // Eight times the clay is twice as wide.
+    let ratio = one("deep_bowl", "clay", "2 kg").0 / one("deep_bowl", "clay", "250 g").0;
+    assert!((ratio - 4.0).abs() < 0.02, "{ratio}");
+    // Nothing is measured by it: a verdict says so.
+    let plate =
+        [("name", "Plate"), ("class", "plate"), ("way", "one_measure"), ("measure", "width"), ("width", "27 cm")];
+    let id = bench.save(EditorKind::Form, "", &plate);
+    let again = bench.studio.editor(NOW, &EditorEntry { id, ..editor(EditorKind::Form, "", &[]) }).unwrap();
+    assert_eq!(["way", "measure", "width"].map(|key| text(&again, key)), ["one_measure", "width", "27"]);
+
+    for (class, measure, value, sentence) in [
+        ("plate", "height", "22 mm", "A plate's height says nothing of its size. Give its width."),
+        ("cylinder_mug", "width", "8 m", "A pot of this shape and size would hold about"),
+        ("tile", "width", "80 mm", "A tile holds nothing. Give the area of its glazed face."),
+    ] {
+        let values =
+            [("name", "One"), ("class", class), ("way", "one_measure"), ("measure", measure), (measure, value)];
+        let view = view(&bench, &values);
+        assert!(!view.can_save && refusal(&view, "measure").starts_with(sentence), "{class}: {:?}", view.fields);
+    }
+}

@@ -470,7 +470,7 @@ fn a_piece_stands_beside_its_control_piece_and_a_firing_on_one_editor() {
     assert_eq!((one.tiles.len(), one.summary.as_str()), (1, ""));
     let fired = [
         "Program: 100 an hour to 600, then 150",
-        "Top temperature 1222 °C, 9 h 30 min long",
+        "Top temperature 1222 °C, took 9 h 30 min",
         "Cone 6 soft: under target.",
     ];
     assert_eq!(one.firing, fired);

@@ -65,8 +65,8 @@ fn a_drift_is_said_until_it_is_answered_with_what_was_new_near_it() {
     let view = bench.findings();
     let drift = &view.sections[0];
     assert_eq!(drift.title, "Coats against aims", "it comes first");
-    assert!(drift.words.starts_with("Starting today: 5 coats average 6% over the aim. New near"), "{}", drift.words);
-    assert!(drift.words.contains("New near that: bucket Grey pail"), "{}", drift.words);
+    assert!(drift.words.starts_with("Starting today: 5 coats average 6% over the aim. New around"), "{}", drift.words);
+    assert!(drift.words.contains("New around then: bucket Grey pail"), "{}", drift.words);
     assert!(!drift.words.contains("because") && drift.words.contains("Check the bucket's SG"), "{}", drift.words);
     let chart = drift.chart.as_ref().unwrap();
     assert_eq!((chart.dots.len(), &chart.words), (13, &drift.words));
@@ -79,7 +79,7 @@ fn a_drift_is_said_until_it_is_answered_with_what_was_new_near_it() {
         bench.poured_off(&entry, minute, &STEADY);
     }
     let held = bench.section("Coats against aims").unwrap().words;
-    assert!(held.contains("% over the aim. They are back on the aim since. New near that"), "{held}");
+    assert!(held.contains("% over the aim. They have been back on the aim since. New around then"), "{held}");
     let later = NOW.at(NOW.unix_ms + 60 * MINUTE_MS);
     let before = bench.dump();
     let answered = bench.studio.answer_drift(later, &glaze).unwrap();
@@ -100,7 +100,10 @@ fn coats_that_run_short_with_nothing_new_say_so() {
     bench.poured_off(&net(""), 0, &STEADY);
     bench.poured_off(&net(""), 8, &[-0.06, -0.05, -0.07, -0.06, -0.06]);
     let words = bench.section("Coats against aims").unwrap().words;
-    assert!(words.starts_with("Starting today: 5 coats average 6% short of the aim. Nothing new near that"), "{words}");
+    assert!(
+        words.starts_with("Starting today: 5 coats average 6% short of the aim. Nothing new around then"),
+        "{words}"
+    );
 }
 
 #[test]

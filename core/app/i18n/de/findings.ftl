@@ -291,7 +291,7 @@ bucket-left = { $coats ->
     [one] { $wet } übrig: noch { $coats } Auftrag, bis ein Drittel zum Tauchen bleibt.
    *[other] { $wet } übrig: noch etwa { $coats } Aufträge, bis ein Drittel zum Tauchen bleibt.
 }
-to-fill-up = Zum Auffüllen: { $powder } Pulver und { $water } Wasser. Maske tragen.
+to-fill-up = Zum Auffüllen: { $powder } Pulver und { $water } Wasser. Atemschutzmaske tragen.
 
 near-hand = erste Aufträge von { $name }
 hands-title = Hände

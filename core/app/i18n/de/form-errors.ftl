@@ -3,7 +3,9 @@
 no-size = Angeben, was die Form bis zum Rand fasst, oder ihren gemessenen Umriss, oder ihre glasierten Flächen.
 capacity = Eine Form fasst 5 ml bis 100 Liter; { $millilitres } ml liegen außerhalb. Wert und Einheit prüfen.
 area = Eine glasierte Fläche misst 1 cm² bis 5 m²; { $square_centimetres } cm² liegen außerhalb. Wert und Einheit prüfen.
+one-measure = Ein Gefäß dieser Form und Größe würde etwa { $millilitres } ml fassen. Zahl und Einheit prüfen.
 holds-nothing = Eine Fliese fasst nichts. Die Fläche der glasierten Seite angeben.
+height-of-plate = Die Höhe eines Tellers sagt nichts über seine Größe. Seine Breite angeben.
 
 too-few-points = Ein Profil braucht mindestens drei Punkte: Fuß, weiteste Stelle und Rand.
 too-many-points = Das sind mehr als { $most } Punkte. Nur die behalten, an denen der Umriss sich ändert.

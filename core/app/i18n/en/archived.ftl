@@ -26,3 +26,11 @@ control-of = { $form }, { $glaze }
 # $name: what was brought back.
 is-back = { $name } is back.
 never-archived = This is never archived.
+# $name: what was archived, as the potter calls it.
+is-archived = { $name } is archived.
+firing-removed = The firing is removed.
+piece-removed = The piece is removed.
+piece-was-fired = You noted how this piece came out, so it stays.
+control-archived = The control piece is archived.
+cannot-be-removed = This cannot be removed.
+entry-removed = Removed from the notebook.

@@ -6,5 +6,5 @@ liked-on-average = average rating { $mean } of 5
 coat = { $coat }: { $weight }, { $laydown }
 program = Program: { $program }
 top = Top temperature { $degrees }
-took = { $time } long
+took = took { $time }
 page-not-painted = A page could not be drawn. Open the contact sheet again.

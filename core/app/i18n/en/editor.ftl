@@ -16,13 +16,6 @@ add-first = { $kind ->
 saved = Saved.
 # $name: what was saved, as the potter calls it.
 is-saved = { $name } is saved.
-# $name: what was archived, as the potter calls it.
-is-archived = { $name } is archived.
-firing-removed = The firing is removed.
-piece-removed = The piece is removed.
-piece-was-fired = You looked at this piece after a firing, so it stays.
-control-archived = The control piece is archived.
-cannot-be-removed = This cannot be removed.
 nothing-to-save = There is nothing to save here.
 # $field: what a field is called.
 write-here = { $field }: type something here.
@@ -42,4 +35,3 @@ no-day = Choose a day, at most a year ahead.
 # Stands among the things to choose from for a thing that has not reached this phone, or was undone.
 not-on-this-phone = Not on this phone
 secret-saved = Saved on this phone. Type to replace it.
-entry-removed = Removed from the notebook.

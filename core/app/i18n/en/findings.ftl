@@ -203,7 +203,7 @@ within-window = Window
 below-window = Below
 share-of-pots = Pots with the fault
 so-far = Pots so far
-may-be-share = May be as many, with so few pots
+may-be-share = Likely share, with so few pots
 # $fault: its name. $counts: the sentence above.
 fault-chart-words = { $fault }: { $counts }
 more-with-less = More often with less glaze.
@@ -278,10 +278,10 @@ drift-short = { $coats ->
     [one] Starting { $since }: { $coats } coat { $percent } short of the aim.
    *[other] Starting { $since }: { $coats } coats average { $percent } short of the aim.
 }
-drift-is-over = They are back on the aim since.
+drift-is-over = They have been back on the aim since.
 # $changes: a list of the items below.
-near = New near that: { $changes }.
-nothing-near = Nothing new near that: no bucket, SG check, scale or clay body.
+near = New around then: { $changes }.
+nothing-near = Nothing new around then: no bucket, SG check, scale or clay body.
 near-bucket = bucket { $name }
 near-scale = scale { $name }
 near-body = clay body { $name }
@@ -291,7 +291,7 @@ check-when-short = Check the bucket's SG, and whether the bisque is damp.
 drift-began = Drift began
 # A button.
 drift-noted = Noted: start over
-drift-is-noted = Noted. Coats are compared with their aims anew.
+drift-is-noted = Noted. The drift count starts again.
 
 ## What other sizes take. $shape: a class of shape.
 sizes-title = { $zone ->
@@ -347,7 +347,7 @@ bucket-left = { $coats ->
    *[other] { $wet } left: about { $coats } more coats until a third is left to dip into.
 }
 # $powder and $water: weights.
-to-fill-up = To fill it up: { $powder } powder and { $water } water. Wear a mask.
+to-fill-up = To fill it up: { $powder } powder and { $water } water. Wear a respirator.
 
 ## Who glazed
 # $name: a person's name.

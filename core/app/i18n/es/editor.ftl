@@ -13,12 +13,6 @@ add-first = { $kind ->
 }
 saved = Guardado.
 is-saved = Guardado: { $name }.
-is-archived = Archivado: { $name }.
-firing-removed = Cocción quitada.
-piece-removed = La pieza está quitada.
-piece-was-fired = Esta pieza se miró después de una cocción, así que se queda.
-control-archived = Pieza de referencia archivada.
-cannot-be-removed = Esto no se puede quitar.
 nothing-to-save = Aquí no hay nada que guardar.
 write-here = { $field }: escribir algo aquí.
 type-here = { $field }: escribirlo aquí.
@@ -30,4 +24,3 @@ too-short = Demasiado corto. Como mínimo, { $fewest } caracteres.
 no-day = Elegir un día, como mucho un año por delante.
 not-on-this-phone = No está en este teléfono
 secret-saved = Guardado en este teléfono. Escribir para sustituirlo.
-entry-removed = Quitado del cuaderno.

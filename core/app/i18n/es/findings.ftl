@@ -291,7 +291,7 @@ bucket-left = { $coats ->
     [one] Quedan { $wet }: { $coats } capa más hasta el último tercio, para sumergir.
    *[other] Quedan { $wet }: unas { $coats } capas más hasta el último tercio, para sumergir.
 }
-to-fill-up = Para llenarlo: { $powder } de polvo y { $water } de agua. Usar mascarilla.
+to-fill-up = Para llenarlo: { $powder } de polvo y { $water } de agua. Usar mascarilla con filtro.
 
 near-hand = primeras capas de { $name }
 hands-title = Manos

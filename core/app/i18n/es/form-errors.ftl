@@ -3,7 +3,9 @@
 no-size = Dar lo que cabe en la forma hasta el borde, o su contorno medido, o sus superficies esmaltadas.
 capacity = En una forma caben de 5 ml a 100 litros, y { $millilitres } ml quedan fuera. Revisar la cifra y la unidad.
 area = Una superficie esmaltada mide de 1 cm² a 5 m², y { $square_centimetres } cm² quedan fuera. Revisar la cifra y la unidad.
+one-measure = Una pieza de esta forma y tamaño contendría unos { $millilitres } ml. Comprobar la cifra y la unidad.
 holds-nothing = En un azulejo no cabe nada. Dar la superficie de la cara esmaltada.
+height-of-plate = La altura de un plato no dice nada de su tamaño. Dar su anchura.
 
 too-few-points = Un perfil necesita al menos tres puntos: el pie, lo más ancho y el borde.
 too-many-points = Son más de { $most } puntos. Dejar solo aquellos donde el contorno cambia.

@@ -13,12 +13,6 @@ add-first = { $kind ->
 }
 saved = Enregistré.
 is-saved = « { $name } » : enregistré.
-is-archived = « { $name } » : archivé.
-firing-removed = La cuisson est supprimée.
-piece-removed = La pièce est supprimée.
-piece-was-fired = Vous avez regardé cette pièce après une cuisson : elle reste.
-control-archived = La pièce témoin est archivée.
-cannot-be-removed = Impossible de supprimer cela.
 nothing-to-save = Il n’y a rien à enregistrer ici.
 write-here = { $field } : à écrire ici.
 type-here = { $field } : à saisir ici.
@@ -30,4 +24,3 @@ too-short = Trop court. Au moins { $fewest } caractères.
 no-day = Choisissez un jour, au plus un an à l’avance.
 not-on-this-phone = Absent de ce téléphone
 secret-saved = Enregistré sur ce téléphone. Écrivez pour le remplacer.
-entry-removed = Retiré du carnet.

@@ -282,7 +282,7 @@ bucket-left = { $coats ->
     [one] Reste { $wet } : encore { $coats } couche avant le dernier tiers, pour tremper.
    *[other] Reste { $wet } : encore { $coats } couches environ avant le dernier tiers, pour tremper.
 }
-to-fill-up = Pour le remplir : { $powder } de poudre et { $water } d'eau. Portez un masque.
+to-fill-up = Pour le remplir : { $powder } de poudre et { $water } d'eau. Portez un masque respiratoire.
 
 near-hand = premières couches de { $name }
 hands-title = Mains

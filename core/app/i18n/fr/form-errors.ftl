@@ -3,7 +3,9 @@
 no-size = Donnez ce que la forme contient à ras bord, ou son contour mesuré, ou ses surfaces émaillées.
 capacity = Une forme contient de 5 ml à 100 litres, et { $millilitres } ml est hors de ces limites. Vérifiez le chiffre et l’unité.
 area = Une surface émaillée va de 1 cm² à 5 m², et { $square_centimetres } cm² est hors de ces limites. Vérifiez le chiffre et l’unité.
+one-measure = Une pièce de cette forme et de cette taille contiendrait environ { $millilitres } ml. Vérifiez le chiffre et l’unité.
 holds-nothing = Un carreau ne contient rien. Donnez la surface de sa face émaillée.
+height-of-plate = La hauteur d’une assiette ne dit rien de sa taille. Donnez sa largeur.
 too-few-points = Un profil demande au moins trois points : le pied, le point le plus large et le bord.
 too-many-points = C’est plus de { $most } points. Ne gardez que ceux où le contour change de direction.
 out-of-reach = Le point { $point } n’est pas une taille possible pour un pot : au plus 1,5 m de haut et 1,5 m de large. Vérifiez les chiffres et l’unité.

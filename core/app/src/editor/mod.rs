@@ -36,14 +36,13 @@ use self::builder::EditorBuilder;
 pub(super) use self::builder::{LONGEST_NAME, LONGEST_REMARK, item};
 pub use self::drawing::{Drawing, Grip, Ink, Redrawn, Shape, Spot, Touch};
 pub(super) use self::kiln::{LARGEST_SHELF, MOST_SHELVES, SMALLEST_SHELF};
-use super::archive::{Archivable, found, in_use};
+use super::archive::{Archivable, found};
 use super::draft::{self, Draft, made_by};
 use super::evidence::{parse_id, style};
-use super::messages::editor as say;
 use super::{CommandResult, Note, Now, Result, Studio, StudioError};
 use laydown_domain::units::Style;
+use laydown_store::Transaction;
 use laydown_store::entity::{self, Entity};
-use laydown_store::{Transaction, query};
 
 /// Which editor.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, uniffi::Enum)]
@@ -410,82 +409,4 @@ impl Studio {
         let undo = first.filter(|_| stored.undo.is_empty()).unwrap_or(stored.undo);
         Ok(CommandResult::new(id.to_string(), sentence, undo))
     }
-
-    /// Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
-    ///
-    /// # Errors
-    /// [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
-    pub fn remove(&self, now: Now, kind: EditorKind, id: &str) -> Result<CommandResult> {
-        let entity = parse_id(id, "record")?;
-        let stored = self.command(now, |tx| {
-            let name = match kind {
-                EditorKind::Form => archive::<entity::Form>(tx, entity)?,
-                EditorKind::Body => archive::<entity::Body>(tx, entity)?,
-                EditorKind::Kiln => archive::<entity::Kiln>(tx, entity)?,
-                EditorKind::Firing => {
-                    for placed in query::placements(tx.conn(), entity)? {
-                        tx.put(&entity::Placement { gone: true, ..placed })?;
-                    }
-                    archive::<entity::Firing>(tx, entity)?;
-                    return Ok(say::firing_removed());
-                }
-                EditorKind::Glaze => {
-                    for bucket in in_use::<entity::Bucket>(tx.conn(), None)? {
-                        if bucket.glaze == entity {
-                            archive::<entity::Bucket>(tx, bucket.id)?;
-                        }
-                    }
-                    archive::<entity::Glaze>(tx, entity)?
-                }
-                EditorKind::Bucket => archive::<entity::Bucket>(tx, entity)?,
-                EditorKind::Vessel => archive::<entity::Vessel>(tx, entity)?,
-                EditorKind::Scale => archive::<entity::Scale>(tx, entity)?,
-                EditorKind::Tile => archive::<entity::Tile>(tx, entity)?,
-                EditorKind::Control => {
-                    match entity::Coat::load(tx.conn(), entity)? {
-                        Some(coat) => tx.put(&entity::Coat { control: false, ..coat })?,
-                        None => tx.put(&found::<entity::Control>(tx.conn(), entity)?.archive())?,
-                    };
-                    return Ok(say::control_archived());
-                }
-                EditorKind::Piece => {
-                    let placed = query::placements_of_piece(tx.conn(), entity)?;
-                    for placed in placed {
-                        if query::finding(tx.conn(), entity, placed.firing)?.is_some() {
-                            return Err(StudioError::refused("", say::piece_was_fired()));
-                        }
-                        tx.put(&entity::Placement { gone: true, ..placed })?;
-                    }
-                    archive::<entity::Piece>(tx, entity)?;
-                    return Ok(say::piece_removed());
-                }
-                EditorKind::Check => {
-                    archive::<entity::Check>(tx, entity)?;
-                    return Ok(say::entry_removed());
-                }
-                EditorKind::BucketEntry => {
-                    archive::<entity::BucketEntry>(tx, entity)?;
-                    return Ok(say::entry_removed());
-                }
-                EditorKind::Mix
-                | EditorKind::Thin
-                | EditorKind::WitnessCones
-                | EditorKind::Coat
-                | EditorKind::Preference
-                | EditorKind::SyncLocation => {
-                    return Err(StudioError::refused("", say::cannot_be_removed()));
-                }
-            };
-            Ok(say::is_archived(name))
-        })?;
-        Ok(CommandResult::new(id.to_owned(), stored.value, stored.undo))
-    }
-}
-
-/// Puts one entity away; answers with what it is called.
-fn archive<E: Archivable>(tx: &mut Transaction<'_>, id: Uuid) -> Result<String> {
-    let entity: E = found(tx.conn(), id)?;
-    let called = entity.called();
-    tx.put(&entity.archive())?;
-    Ok(called)
 }

@@ -12,7 +12,9 @@ impl Sentence for FormError {
             FormError::NoSize => say::no_size(),
             FormError::Capacity { capacity } => say::capacity(figures(capacity.value())),
             FormError::Area { area } => say::area(figures(area.value())),
+            FormError::OneMeasure { capacity } => say::one_measure(figures(capacity.value())),
             FormError::HoldsNothing => say::holds_nothing(),
+            FormError::HeightOfPlate => say::height_of_plate(),
             FormError::Profile(error) => error.sentence(),
         }
     }

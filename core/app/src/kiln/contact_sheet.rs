@@ -133,7 +133,7 @@ fn coats(conn: &Connection, pot: &Pot, style: &Style) -> Result<Vec<String>> {
     pot.coats.iter().map(line).collect()
 }
 
-/// "Program: 100 an hour to 600", "Top temperature 1222 °C, 9 h 30 min long", "Cone 6 soft: under target."
+/// "Program: 100 an hour to 600", "Top temperature 1222 °C, took 9 h 30 min", "Cone 6 soft: under target."
 fn how_fired(firing: &entity::Firing, style: &Style) -> Vec<String> {
     let heat = firing.top_mc.map(|mc| say::top(degrees(Celsius::from_millidegrees(mc), style)));
     let time = firing.minutes.map(|minutes| say::took(duration(minutes)));

@@ -17,7 +17,7 @@ pub use profile::{
     Cut, FootRing, GlazeLines, MOST_POINTS, Part, PartArea, Profile, ProfileError, ProfilePoint, WeightCheck, tube,
     weight_check,
 };
-pub use shape_class::{Growth, ShapeClass, Usual};
+pub use shape_class::{Growth, OneMeasure, ShapeClass, Usual};
 pub use shrinkage::{Shrinkage, ShrinkageError, Stage};
 
 /// Relative standard uncertainty of an area the potter measured. Common practice, no source.
@@ -98,11 +98,13 @@ pub struct Known {
     pub measured: Option<Measured>,
     /// What it holds, filled to the rim.
     pub capacity: Option<Millilitres>,
-    /// What is known of its glaze lines and its handle where it is known by what it holds.
+    /// Its one measure, where it is known by no more.
+    pub one: Option<OneMeasure>,
+    /// What is known of its glaze lines and its handle where it is known by its class and what it holds or one measure.
     pub own: Own,
 }
 
-/// Where a form that is known by what it holds differs from the usual one of its class.
+/// Where a form that is known by its class and its size differs from the usual one of its class.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Own {
     /// Height above the ground at which the glaze begins; as usual for its class where it is not given.
@@ -156,8 +158,15 @@ pub enum FormError {
         /// The area met.
         area: SquareCentimetres,
     },
+    /// One measure with which a pot of its class would hold so much as no pot does.
+    OneMeasure {
+        /// What it would hold.
+        capacity: Millilitres,
+    },
     /// A flat thing has no capacity.
     HoldsNothing,
+    /// A plate's height says nothing of its size.
+    HeightOfPlate,
     /// A profile that makes no pot.
     #[error(transparent)]
     Profile(#[from] ProfileError),
@@ -205,7 +214,7 @@ impl Form {
             .collect();
         let is_flat = class.is_flat() && turned.is_none();
         let zones = match sides.as_slice() {
-            [] if known.capacity.is_some() => return Err(FormError::HoldsNothing),
+            [] if known.capacity.is_some() || known.one.is_some() => return Err(FormError::HoldsNothing),
             [] => return Err(FormError::NoSize),
             [face] if is_flat => vec![Zone { kind: ZoneKind::Whole, ..*face }],
             [_] => sides,
@@ -224,7 +233,11 @@ impl Form {
             capacity: known.capacity.or(profile_capacity),
             grows_as_its_class: turned.is_some() || known.own.is_usual(),
             profile_capacity,
-            widest: turned.as_ref().map(|turned| Millimetres::new(turned.cut.widest())),
+            widest: match (&turned, &of_class) {
+                (Some(turned), _) => Some(Millimetres::new(turned.cut.widest())),
+                (None, Some(of_class)) => class.widest(Some(of_class.capacity)),
+                (None, None) => class.widest(None),
+            },
             capacity_in_use: turned.as_ref().and_then(Turned::in_use),
             zones,
             outline: turned.as_ref().map_or_else(|| class.outline(), |turned| outline(&turned.cut)),
@@ -234,10 +247,7 @@ impl Form {
 
     /// Its width at the widest, halved: of its profile, or of the class's made to hold as much. `None` for what is flat.
     pub fn widest(&self) -> Option<Millimetres> {
-        self.widest.or_else(|| {
-            let usual = self.class.usual(self.capacity)?;
-            Some(usual.profile.points.iter().fold(Millimetres::ZERO, |widest, point| widest.max(point.radius)))
-        })
+        self.widest
     }
 
     /// How far the measured capacity lies from what the profile holds, as a fraction of that; `None` unless both are
@@ -285,24 +295,28 @@ impl Known {
     }
 }
 
-/// A form as its class has it at what it holds, with its own glaze lines and handle.
+/// A form as its class has it at its size, with its own glaze lines and handle.
 struct OfClass {
+    /// What it holds, or would hold with usual proportions.
+    capacity: Millilitres,
     inside: (SquareCentimetres, f64),
     outside: (SquareCentimetres, f64),
     coated_twice: SquareCentimetres,
 }
 
 impl OfClass {
-    /// `None` where it is not known what it holds, or its class holds nothing.
+    /// `None` where its size is not known, or its class holds nothing.
     fn new(class: ShapeClass, known: &Known) -> Result<Option<OfClass>, FormError> {
-        let Some(capacity) = known.capacity else { return Ok(None) };
+        let Some((capacity, one)) = sized(class, known)? else { return Ok(None) };
         let (Some(inside), Some(outside)) =
             (class.area(ZoneKind::Inside, capacity), class.area(ZoneKind::Outside, capacity))
         else {
             return Ok(None);
         };
-        let mut of_class = OfClass { inside, outside, coated_twice: SquareCentimetres::ZERO };
-        let Some(Usual { profile, lines }) = class.usual(known.capacity).filter(|_| !known.own.is_usual()) else {
+        let as_sure = |(area, relative_uncertainty)| (area, one.unwrap_or(relative_uncertainty));
+        let (inside, outside) = (as_sure(inside), as_sure(outside));
+        let mut of_class = OfClass { capacity, inside, outside, coated_twice: SquareCentimetres::ZERO };
+        let Some(Usual { profile, lines }) = class.usual(Some(capacity)).filter(|_| !known.own.is_usual()) else {
             return Ok(Some(of_class));
         };
         // The class says how large a zone is; the profile, what part of that is glazed with other lines.
@@ -333,6 +347,19 @@ impl OfClass {
     fn zone(&self, kind: ZoneKind) -> (SquareCentimetres, f64) {
         if kind == ZoneKind::Inside { self.inside } else { self.outside }
     }
+}
+
+/// What a form of a class holds, as measured or, with the uncertainty of areas that are taken from that, by one measure.
+fn sized(class: ShapeClass, known: &Known) -> Result<Option<(Millilitres, Option<f64>)>, FormError> {
+    if let Some(capacity) = known.capacity {
+        return Ok(Some((capacity, None)));
+    }
+    let Some(measure) = known.one.filter(|_| !class.is_flat()) else { return Ok(None) };
+    let (capacity, relative_uncertainty) = class.by_one_measure(measure).ok_or(FormError::HeightOfPlate)?;
+    if !(SMALLEST_CAPACITY..=LARGEST_CAPACITY).contains(&capacity) {
+        return Err(FormError::OneMeasure { capacity });
+    }
+    Ok(Some((capacity, Some(relative_uncertainty))))
 }
 
 /// A measured form with its profile cut open.

@@ -5,7 +5,7 @@ use std::sync::OnceLock;
 use super::profile::{FootRing, GlazeLines, Profile, ProfilePoint};
 use super::{AREA_FROM_CAPACITY, Form, Known, Measured, ZoneKind, outline};
 use crate::coded::coded;
-use crate::units::{Millilitres, Millimetres, SquareCentimetres};
+use crate::units::{Grams, Millilitres, Millimetres, SquareCentimetres};
 
 coded! {
     /// A class of shape that scales as one.
@@ -50,6 +50,26 @@ const SHALLOW_UNCERTAINTY: f64 = 0.15;
 const SHALLOW_FROM_CAPACITY: f64 = 0.20;
 /// How far two sizes of one class fail to be similar. Common practice, no source.
 const SAME_CLASS: f64 = 0.03;
+
+/// Relative standard uncertainty of an area taken from one width: pots of one width differ in height. Common practice, no source.
+const FROM_WIDTH: f64 = 0.15;
+/// The same of a plate, whose area is nearly that of a disc of its width: rims differ. Common practice, no source.
+const SHALLOW_FROM_WIDTH: f64 = AREA_FROM_CAPACITY;
+/// The same from a height, since pots of one height differ still more in width. Common practice, no source.
+const FROM_HEIGHT: f64 = 0.25;
+/// The same from the clay it was thrown of: hands differ in walls and in what they trim off. Common practice, no source.
+const FROM_CLAY: f64 = 0.20;
+
+/// One measure of a pot whose proportions are otherwise taken as usual for its class.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum OneMeasure {
+    /// Width at the widest, of the bisque, without handle.
+    Width(Millimetres),
+    /// Height of the bisque.
+    Height(Millimetres),
+    /// The wet clay it is thrown of, before trimming and without handle.
+    Clay(Grams),
+}
 
 /// How a zone grows from one size of a class to another.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -101,6 +121,12 @@ impl ShapeClass {
         Some(Usual { profile, lines })
     }
 
+    /// Half its width at the widest, made to hold `capacity` or at a usual size; `None` for what is flat.
+    pub(super) fn widest(self, capacity: Option<Millilitres>) -> Option<Millimetres> {
+        let usual = self.usual(capacity)?;
+        Some(usual.profile.points.iter().fold(Millimetres::ZERO, |widest, point| widest.max(point.radius)))
+    }
+
     /// Area of a zone when the class's profile is made to hold `capacity`, and one standard uncertainty as a fraction of
     /// it; `None` for what holds nothing.
     ///
@@ -117,6 +143,38 @@ impl ShapeClass {
         };
         let proportions = if self.is_shallow() { SHALLOW_FROM_CAPACITY } else { AREA_FROM_CAPACITY };
         Some((area, proportions.hypot(self.exponent_uncertainty(zone) * size.ln().abs())))
+    }
+
+    /// What a pot of this class with this one measure usually holds, and the relative standard uncertainty of areas that are
+    /// taken from that; `None` for what holds nothing, and for the height of a plate, which says nothing of its width.
+    pub(super) fn by_one_measure(self, measure: OneMeasure) -> Option<(Millilitres, f64)> {
+        let drawn = self.drawn()?;
+        let (size, relative_uncertainty) = match measure {
+            OneMeasure::Width(width) => {
+                (width / drawn.width, if self.is_shallow() { SHALLOW_FROM_WIDTH } else { FROM_WIDTH })
+            }
+            OneMeasure::Height(_) if self.is_shallow() => return None,
+            OneMeasure::Height(height) => (height / drawn.height, FROM_HEIGHT),
+            OneMeasure::Clay(clay) => ((clay / self.usual_clay()?).cbrt(), FROM_CLAY),
+        };
+        Some((drawn.capacity * size.powi(3), relative_uncertainty))
+    }
+
+    /// The wet clay that a pot of this class is thrown of, at the size that is drawn. Common practice, no source.
+    const fn usual_clay(self) -> Option<Grams> {
+        Some(Grams::new(match self {
+            Self::CylinderMug => 400.0,
+            Self::RoundedMug => 450.0,
+            Self::OpenBowl => 850.0,
+            Self::DeepBowl => 750.0,
+            Self::Plate => 1_300.0,
+            Self::Bottle => 950.0,
+            Self::Jar => 1_000.0,
+            Self::Vase => 1_400.0,
+            Self::Teapot => 950.0,
+            Self::Planter => 1_200.0,
+            Self::Tile => return None,
+        }))
     }
 
     /// How many times the area of a zone grows from one capacity to another of this class; `None` for what holds nothing.
@@ -305,6 +363,8 @@ impl ShapeClass {
 
 /// A class's profile turned.
 struct Drawn {
+    width: Millimetres,
+    height: Millimetres,
     capacity: Millilitres,
     inside: SquareCentimetres,
     outside: SquareCentimetres,
@@ -315,10 +375,16 @@ impl Drawn {
     fn of(class: ShapeClass) -> Option<Drawn> {
         let Usual { profile, lines } = class.usual(None)?;
         let outline = outline(&profile.cut().ok()?);
+        let largest = |of: fn(&ProfilePoint) -> Millimetres| {
+            profile.points.iter().map(of).fold(Millimetres::ZERO, Millimetres::max)
+        };
+        let (width, height) = (largest(|point| point.radius) * 2.0, largest(|point| point.height));
         let measured = Measured { profile, lines, extra: SquareCentimetres::ZERO, fill: None, traced: None };
         let form = Form::new(class, &Known { measured: Some(measured), ..Known::default() }).ok()?;
         let area = |kind| Some(form.zone(kind)?.area);
         Some(Drawn {
+            width,
+            height,
             capacity: form.profile_capacity?,
             inside: area(ZoneKind::Inside)?,
             outside: area(ZoneKind::Outside)?,
@@ -344,6 +410,39 @@ mod tests {
             let usual = class.usual(Some(Millilitres::new(450.0))).unwrap();
             approx::assert_relative_eq!(usual.profile.cut().unwrap().capacity().value(), 450.0, max_relative = 1e-9);
         }
+    }
+
+    #[test]
+    fn one_measure_of_the_form_that_is_drawn_gives_that_form() {
+        for class in ShapeClass::ALL.iter().filter(|class| !class.is_flat()) {
+            let drawn = class.drawn().unwrap();
+            let measures = [
+                OneMeasure::Width(drawn.width),
+                OneMeasure::Height(drawn.height),
+                OneMeasure::Clay(class.usual_clay().unwrap()),
+            ];
+            for measure in measures {
+                let Some((capacity, _)) = class.by_one_measure(measure) else {
+                    assert!(class.is_shallow() && matches!(measure, OneMeasure::Height(_)));
+                    continue;
+                };
+                approx::assert_relative_eq!(capacity.value(), drawn.capacity.value(), max_relative = 1e-12);
+            }
+        }
+    }
+
+    #[test]
+    fn a_plate_by_its_width_grows_as_a_disc() {
+        let area = |width: f64| {
+            let one = Some(OneMeasure::Width(Millimetres::new(width)));
+            let plate = Form::new(ShapeClass::Plate, &Known { one, ..Known::default() }).unwrap();
+            *plate.zone(ZoneKind::Inside).unwrap()
+        };
+        approx::assert_relative_eq!(area(270.0).area / area(180.0).area, 2.25, max_relative = 1e-9);
+        // The disc that a plate covers, and its sloping rim a little more.
+        let disc = std::f64::consts::PI * 13.5 * 13.5;
+        assert!((1.0..1.12).contains(&(area(270.0).area.value() / disc)), "{:?}", area(270.0));
+        assert_eq!(area(270.0).relative_uncertainty, SHALLOW_FROM_WIDTH);
     }
 
     /// The class's form `times` as wide and high, with walls, floor, foot and bare foot `walls` times as thick.

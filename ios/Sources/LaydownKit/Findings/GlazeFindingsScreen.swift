@@ -63,24 +63,11 @@ public final class GlazeFindingsScreen {
     /// - Returns: The file; nil if it could not be written, which is then said.
     public func charts() async -> URL? {
         guard let view else { return nil }
-        // A title may hold what no file's name can.
-        let name = view.title.components(separatedBy: CharacterSet(charactersIn: "/\\:")).joined(separator: "-")
-        let (glaze, transferFolder) = (glaze, frame.transferFolder)
+        let glaze = glaze
         trouble = ""
-        do {
-            return try await frame.work.inBackground { studio, now in
-                transferFolder.clear()
-                guard let file = try? transferFolder.place(named: "\(name).svg") else {
-                    throw NoPicture(sentence: Words.pictureNotCopied)
-                }
-                try studio.writeCharts(now: now, id: glaze, into: file.path)
-                return file
-            }
-        } catch let problem as NoPicture {
-            trouble = problem.sentence
-        } catch {
-            trouble = frame.refusal(of: error) ?? ""
+        return await frame.fileToShare(titled: view.title, ending: "svg", refused: { trouble = $0 }) {
+            _, file, studio, now in
+            try studio.writeCharts(now: now, id: glaze, into: file.path)
         }
-        return nil
     }
 }

@@ -186,6 +186,34 @@ public final class AppModel {
             return try call(studio, now, file.path)
         }
     }
+
+    /// Writes a file that another app can take, beside the weighing, since it takes long. `refused` is given the sentence
+    /// when it could not be written.
+    ///
+    /// - Returns: The file; nil if it could not be written.
+    func fileToShare(
+        titled title: String, ending: String, refused: (String) -> Void,
+        write: @escaping @Sendable (TransferFolder, URL, Studio, Now) throws -> Void
+    ) async -> URL? {
+        // A title may hold what no file's name can.
+        let name = title.components(separatedBy: CharacterSet(charactersIn: "/\\:")).joined(separator: "-")
+        let transferFolder = transferFolder
+        do {
+            return try await work.inBackground { studio, now in
+                transferFolder.clear()
+                guard let file = try? transferFolder.place(named: "\(name).\(ending)") else {
+                    throw NoPicture(sentence: Words.pictureNotCopied)
+                }
+                try write(transferFolder, file, studio, now)
+                return file
+            }
+        } catch let problem as NoPicture {
+            refused(problem.sentence)
+        } catch {
+            refused(refusal(of: error) ?? "")
+        }
+        return nil
+    }
 }
 
 /// A picture that did not get as far as the studio.

@@ -54,7 +54,7 @@ public final class ContactSheetScreen {
     ///
     /// - Returns: The file; nil if it could not be written, which is then said.
     public func file(of picture: Data) async -> URL? {
-        await handOn(ending: "jpg") { _, file, _ in
+        await fileToShare(ending: "jpg") { _, file, _, _ in
             guard !picture.isEmpty, (try? picture.write(to: file, options: .atomic)) != nil else {
                 throw NoPicture(sentence: Words.pictureNotCopied)
             }
@@ -66,7 +66,7 @@ public final class ContactSheetScreen {
     /// - Returns: The file; nil if it could not be written, which is then said.
     public func document(of pages: [Data]) async -> URL? {
         let title = view?.title ?? ""
-        return await handOn(ending: "pdf") { transferFolder, file, studio in
+        return await fileToShare(ending: "pdf") { transferFolder, file, studio, _ in
             guard let paths = try? pages.map({ try transferFolder.write(picture: $0).path }) else {
                 throw NoPicture(sentence: Words.pictureNotCopied)
             }
@@ -74,29 +74,11 @@ public final class ContactSheetScreen {
         }
     }
 
-    /// Writes a file beside the weighing, since it takes long.
-    private func handOn(
-        ending: String, _ write: @escaping @Sendable (TransferFolder, URL, Studio) throws -> Void
+    private func fileToShare(
+        ending: String, write: @escaping @Sendable (TransferFolder, URL, Studio, Now) throws -> Void
     ) async -> URL? {
         guard let view else { return nil }
-        // A title may hold what no file's name can.
-        let name = view.title.components(separatedBy: CharacterSet(charactersIn: "/\\:")).joined(separator: "-")
-        let transferFolder = frame.transferFolder
         trouble = ""
-        do {
-            return try await frame.work.inBackground { studio, _ in
-                transferFolder.clear()
-                guard let file = try? transferFolder.place(named: "\(name).\(ending)") else {
-                    throw NoPicture(sentence: Words.pictureNotCopied)
-                }
-                try write(transferFolder, file, studio)
-                return file
-            }
-        } catch let problem as NoPicture {
-            trouble = problem.sentence
-        } catch {
-            trouble = frame.refusal(of: error) ?? ""
-        }
-        return nil
+        return await frame.fileToShare(titled: view.title, ending: ending, refused: { trouble = $0 }, write: write)
     }
 }

@@ -809,6 +809,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_archived(
     ): Int
+    external fun uniffi_laydown_app_checksum_method_studio_remove(
+    ): Int
     external fun uniffi_laydown_app_checksum_method_studio_unarchive(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_back_up(
@@ -848,8 +850,6 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_editor(
-    ): Int
-    external fun uniffi_laydown_app_checksum_method_studio_remove(
     ): Int
     external fun uniffi_laydown_app_checksum_method_studio_save_record(
     ): Int
@@ -1005,6 +1005,8 @@ internal object UniffiLib {
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_archived(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
+    external fun uniffi_laydown_app_fn_method_studio_remove(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_unarchive(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_back_up(`ptr`: Long,`into`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1044,8 +1046,6 @@ internal object UniffiLib {
     external fun uniffi_laydown_app_fn_method_studio_set_up_as_new_phone(`ptr`: Long,`now`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_editor(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBuffer.ByValue
-    external fun uniffi_laydown_app_fn_method_studio_remove(`ptr`: Long,`now`: RustBuffer.ByValue,`kind`: RustBuffer.ByValue,`id`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun uniffi_laydown_app_fn_method_studio_save_record(`ptr`: Long,`now`: RustBuffer.ByValue,`entry`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
@@ -1340,7 +1340,10 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_archived() and 0xFFFF) != 45137) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_unarchive() and 0xFFFF) != 30394) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_remove() and 0xFFFF) != 20238) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_laydown_app_checksum_method_studio_unarchive() and 0xFFFF) != 20562) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_back_up() and 0xFFFF) != 4229) {
@@ -1398,9 +1401,6 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_editor() and 0xFFFF) != 48322) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_remove() and 0xFFFF) != 1867) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_save_record() and 0xFFFF) != 50953) {
@@ -3948,7 +3948,17 @@ public interface StudioInterface {
     fun `archived`(`now`: Now): ArchivedView
     
     /**
-     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     * Takes something out of the lists, with what belongs to it: the buckets of a glaze, the load of a firing. Coats that name
+     * it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived, and for a
+     * piece of which is known how it came out.
+     */
+    fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it.
      *
      * # Errors
      * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
@@ -4119,14 +4129,6 @@ public interface StudioInterface {
      * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
      */
     fun `editor`(`now`: Now, `entry`: EditorEntry): EditorView
-    
-    /**
-     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
-     */
-    fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult
     
     /**
      * Saves the editor: what was touched and is not what is stored. With the draft of something that is saved already it
@@ -4683,7 +4685,32 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * Brings back something that was archived or removed, with what went with it: the buckets of a glaze, the load of a firing.
+     * Takes something out of the lists, with what belongs to it: the buckets of a glaze, the load of a firing. Coats that name
+     * it keep their record.
+     *
+     * # Errors
+     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived, and for a
+     * piece of which is known how it came out.
+     */
+    @Throws(StudioException::class)override fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult {
+            return FfiConverterTypeCommandResult.lift(
+    callWithHandle {
+    uniffiRustCallWithError(StudioException) { _status ->
+    UniffiLib.uniffi_laydown_app_fn_method_studio_remove(
+        it,
+        
+        FfiConverterTypeNow.lower(`now`),
+        FfiConverterTypeEditorKind.lower(`kind`),
+        FfiConverterString.lower(`id`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Brings back something that was archived or removed, with what went with it.
      *
      * # Errors
      * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for a kind that is never archived.
@@ -5124,29 +5151,6 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
         
         FfiConverterTypeNow.lower(`now`),
         FfiConverterTypeEditorEntry.lower(`entry`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * Removes the entity of the editor `kind` from the lists. Coats that name it keep their record.
-     *
-     * # Errors
-     * [`StudioError::Missing`] when it is not there, [`StudioError::Refused`] for an editor that removes nothing.
-     */
-    @Throws(StudioException::class)override fun `remove`(`now`: Now, `kind`: EditorKind, `id`: kotlin.String): CommandResult {
-            return FfiConverterTypeCommandResult.lift(
-    callWithHandle {
-    uniffiRustCallWithError(StudioException) { _status ->
-    UniffiLib.uniffi_laydown_app_fn_method_studio_remove(
-        it,
-        
-        FfiConverterTypeNow.lower(`now`),
-        FfiConverterTypeEditorKind.lower(`kind`),
-        FfiConverterString.lower(`id`),_status)
 }
     }
     )

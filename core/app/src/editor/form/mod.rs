@@ -53,7 +53,9 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         shapes,
     );
     let Some(class) = class else { return Ok(None) };
-    let way = builder.choice(Ask::new("way", say::way()), saved.map(way_of), FieldKind::Choice, ways());
+    // Nobody fills a plate with water.
+    let usual_way = (class == ShapeClass::Plate.code()).then_some(ONE_MEASURE);
+    let way = builder.choice(Ask::new("way", say::way()), saved.map(way_of).or(usual_way), FieldKind::Choice, ways());
     // Known in another way than before, it is described anew; in the same way, what is not touched stays.
     let described = saved.filter(|form| way.as_deref() == Some(way_of(form)));
     let blank = entity::Form { class, ..described.cloned().unwrap_or_default() };
@@ -61,6 +63,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Some(AREAS) => by_areas(builder, saved, blank),
         Some(PROFILE) => by_profile(context, builder, saved, blank)?,
         Some(PHOTO) => by_photo(context, builder, saved, blank)?,
+        Some(ONE_MEASURE) => by_one_measure(builder, saved, described, blank),
         _ => by_capacity(builder, saved, described, blank),
     };
     // Its clay tells apart what pots of mixed bodies need; a profile asks for it beside its stage.
@@ -87,7 +90,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             builder.result_if(form_geometry::bisque_check(context.conn, &form)?.map(Note::attention));
         }
         Ok(Err(error)) => {
-            builder.field_error(field_of(&error, way.as_deref() == Some(AREAS)), error);
+            builder.field_error(field_of(&error, way.as_deref()), error);
             return Ok(None);
         }
         // What a newer version says of a form stays, and can be calculated with there.
@@ -106,12 +109,19 @@ const CAPACITY: &str = "capacity";
 const PROFILE: &str = "profile";
 const PHOTO: &str = "photograph";
 const AREAS: &str = "area";
+const ONE_MEASURE: &str = "one_measure";
+
+/// The measures that a form can be known by alone, which are their fields' keys, too.
+const WIDTH: &str = "width";
+const HEIGHT: &str = "height";
+const CLAY: &str = "clay";
 
 fn ways() -> Vec<Item> {
     vec![
         item(CAPACITY, say::way_capacity(), say::way_capacity_detail()),
         item(PROFILE, say::way_points(), say::way_points_detail()),
         item(PHOTO, say::way_photograph(), say::way_photograph_detail()),
+        item(ONE_MEASURE, say::way_one_measure(), say::way_one_measure_detail()),
         item(AREAS, say::way_areas(), say::way_areas_detail()),
     ]
 }
@@ -121,9 +131,17 @@ fn way_of(form: &entity::Form) -> &'static str {
         AREAS
     } else if form.profile.is_some() {
         PROFILE
+    } else if form.capacity_ul.is_none() && measure_of(form).is_some() {
+        ONE_MEASURE
     } else {
         CAPACITY
     }
+}
+
+/// Which one measure a form is known by.
+fn measure_of(form: &entity::Form) -> Option<&'static str> {
+    let measures = [(WIDTH, form.width_um), (HEIGHT, form.height_um), (CLAY, form.clay_mg)];
+    measures.into_iter().find_map(|(measure, known)| known.map(|_| measure))
 }
 
 fn by_capacity(
@@ -134,7 +152,64 @@ fn by_capacity(
 ) -> Option<entity::Form> {
     let ask = Ask::new("capacity", say::capacity()).hint(builder.style.volume.symbol()).help(say::capacity_help());
     let capacity = builder.quantity(ask, saved.and_then(|form| form.capacity_ul), VOLUME);
-    let usual = blank.class.parse::<ShapeClass>().ok().and_then(|class| class.usual(capacity));
+    let form = lines_and_handle(builder, capacity, described, blank)?;
+    Some(entity::Form {
+        capacity_ul: Some(capacity?.microlitres()),
+        width_um: None,
+        height_um: None,
+        clay_mg: None,
+        ..form
+    })
+}
+
+/// By its width, its height or its clay alone, the rest being as usual for its class.
+fn by_one_measure(
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Form>,
+    described: Option<&entity::Form>,
+    blank: entity::Form,
+) -> Option<entity::Form> {
+    let measures = vec![
+        item(WIDTH, say::known_width(), say::known_width_detail()),
+        item(HEIGHT, say::known_height(), ""),
+        item(CLAY, say::clay(), say::clay_detail()),
+    ];
+    let measure = builder.choice(
+        Ask::new("measure", say::way_one_measure()),
+        described.and_then(measure_of),
+        FieldKind::Choice,
+        measures,
+    )?;
+    let (length, mass) = (builder.style.length.symbol(), builder.style.mass.symbol());
+    let known = |of: fn(&entity::Form) -> Option<i64>| saved.and_then(of);
+    let blank = entity::Form { capacity_ul: None, width_um: None, height_um: None, clay_mg: None, ..blank };
+    let form = match measure.as_str() {
+        CLAY => {
+            let clay = builder.quantity(Ask::new(CLAY, say::clay()).hint(mass), known(|form| form.clay_mg), MASS);
+            clay.map(|clay| entity::Form { clay_mg: Some(clay.milligrams()), ..blank })
+        }
+        HEIGHT => {
+            let ask = Ask::new(HEIGHT, say::known_height()).hint(length).help(say::capacity_help());
+            let height = builder.quantity(ask, known(|form| form.height_um), LENGTH);
+            height.map(|height| entity::Form { height_um: Some(height.micrometres()), ..blank })
+        }
+        _ => {
+            let ask = Ask::new(WIDTH, say::known_width()).hint(length).help(say::capacity_help());
+            let width = builder.quantity(ask, known(|form| form.width_um), LENGTH);
+            width.map(|width| entity::Form { width_um: Some(width.micrometres()), ..blank })
+        }
+    };
+    lines_and_handle(builder, None, described, form?)
+}
+
+/// Where its glaze ends and what handle it has, where its class says the rest.
+fn lines_and_handle(
+    builder: &mut EditorBuilder<'_>,
+    capacity: Option<Millilitres>,
+    described: Option<&entity::Form>,
+    form: entity::Form,
+) -> Option<entity::Form> {
+    let usual = form.class.parse::<ShapeClass>().ok().and_then(|class| class.usual(capacity));
     let is_own = |form: &entity::Form| form.bare_foot_um.or(form.overlap_um).or(form.handle_length_um).is_some();
     builder.shown = builder.switch(Ask::new("more", say::foot_lip_handle()), described.is_some_and(is_own));
     let usual_foot = usual.map_or_else(String::new, |usual| builder.style.length(usual.lines.bare_foot));
@@ -151,8 +226,7 @@ fn by_capacity(
     let handle = handle(builder, described);
     builder.shown = true;
     let (bare_foot_um, overlap_um, (handle_length_um, handle_girth_um)) = (bare_foot?, overlap?, handle?);
-    let capacity_ul = Some(capacity?.microlitres());
-    Some(entity::Form { capacity_ul, bare_foot_um, overlap_um, handle_length_um, handle_girth_um, ..blank })
+    Some(entity::Form { bare_foot_um, overlap_um, handle_length_um, handle_girth_um, ..form })
 }
 
 /// Usual handles: length and girth, mm. Common practice, no source.
@@ -622,7 +696,7 @@ fn shape_item(class: ShapeClass) -> Item {
 }
 
 /// The field to go back to.
-fn field_of(error: &FormError, by_area: bool) -> &'static str {
+fn field_of(error: &FormError, way: Option<&str>) -> &'static str {
     match error {
         FormError::Profile(error) => match error {
             ProfileError::NoWall => "wall",
@@ -633,7 +707,11 @@ fn field_of(error: &FormError, by_area: bool) -> &'static str {
         },
         FormError::Capacity { .. } => "capacity",
         FormError::Area { .. } => "inside_area",
-        _ if by_area => "inside_area",
-        _ => "capacity",
+        FormError::OneMeasure { .. } | FormError::HeightOfPlate => "measure",
+        FormError::NoSize | FormError::HoldsNothing => match way {
+            Some(AREAS) => "inside_area",
+            Some(ONE_MEASURE) => "measure",
+            _ => "capacity",
+        },
     }
 }

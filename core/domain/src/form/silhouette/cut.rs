@@ -62,8 +62,9 @@ impl Components {
     }
 }
 
-/// Rounds after which a cut hardly changes.
+/// The most rounds, after which a cut hardly changes; it is enough when in a round no place belongs so much more or less.
 const ROUNDS: usize = 240;
+const SETTLED: f32 = 0.0005;
 /// Step sizes of the two halves of a round; their product is at most 1/8 on a square grid.
 const STEP: f32 = 0.35;
 
@@ -95,6 +96,7 @@ pub(super) fn least_cut(grid: Grid, cost: &[f32], border: &[f32]) -> Vec<f32> {
                 (across[x], down[x]) = (to_right * kept, to_below * kept);
             }
         }
+        let mut most = 0.0f32;
         for y in 0..height {
             let row = y * width..(y + 1) * width;
             let above = if y > 0 { &down[row.start - width..row.start] } else { &nothing[..] };
@@ -104,9 +106,13 @@ pub(super) fn least_cut(grid: Grid, cost: &[f32], border: &[f32]) -> Vec<f32> {
                 let before = if x > 0 { across[x - 1] } else { 0.0 };
                 let spread = across[x] - before + down[x] - above[x];
                 let now = (part[x] + STEP * (spread - cost[x])).clamp(0.0, 1.0);
+                most = most.max((now - part[x]).abs());
                 ahead[x] = 2.0 * now - part[x];
                 part[x] = now;
             }
+        }
+        if most < SETTLED {
+            break;
         }
     }
     part
