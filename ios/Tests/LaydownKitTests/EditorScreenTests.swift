@@ -146,7 +146,7 @@ import Testing
         await buckets.refresh()
         let bucket = try #require(buckets.view?.buckets.first)
         let screen = await open(pottery, .thin, subject: bucket.id)
-        try await enter(["goal": "typed", "to": "1.4", "volume": "5 l"], on: screen)
+        try await enter(["to": "1.4", "volume": "5 l"], on: screen)
         await screen.save().value
         #expect(screen.isDone && screen.next == .editor(.check, subject: bucket.id))
     }
