@@ -89,7 +89,7 @@ struct FieldView: View {
 
     private var lines: some View {
         TextField(field.hint, text: text, axis: .vertical)
-            .lineLimit(4...)
+            .lineLimit(12)
             .font(.title3)
             .foregroundStyle(Color.ink)
             .textInputAutocapitalization(.sentences)
