@@ -22,6 +22,9 @@ oracle: $(ORACLE)/ready ## Targets, verdicts, profiles, windows, pooled models a
 	$(ORACLE)/venv/bin/python tests/oracle/weighings.py make > $(ORACLE)/weighings.json
 	cargo run --quiet -p laydown-tests --example weighings < $(ORACLE)/weighings.json > $(ORACLE)/weighed.json
 	$(ORACLE)/venv/bin/python tests/oracle/weighings.py check < $(ORACLE)/weighed.json
+	$(ORACLE)/venv/bin/python tests/oracle/mixing.py make > $(ORACLE)/mixing.json
+	cargo run --quiet -p laydown-tests --example mixing < $(ORACLE)/mixing.json > $(ORACLE)/mixed.json
+	$(ORACLE)/venv/bin/python tests/oracle/mixing.py check < $(ORACLE)/mixed.json
 
 simulate: ## Targets in 500 invented studios, and in 200 that are steered by them: error, half-width, coverage, pots right
 	cargo run --quiet -p laydown-tests --example simulate

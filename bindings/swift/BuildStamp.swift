@@ -1,2 +1,2 @@
 /// The stamp of the library that the generated code beside this file was made from.
-public let generatedBuildStamp = "0361273303c1e80e"
+public let generatedBuildStamp = "70a1dfe66f200f6b"

@@ -2072,7 +2072,8 @@ public protocol StudioProtocol: AnyObject, Sendable {
     func setUpAsNewPhone(now: Now) throws  -> String
     
     /**
-     * The editor as it stands with what is entered in `entry`.
+     * The editor as it stands with what is entered in `entry`; that of a mixing sheet is remembered, so that what was ticked off
+     * survives a restart.
      *
      * # Errors
      * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
@@ -2956,7 +2957,8 @@ open func setUpAsNewPhone(now: Now)throws  -> String  {
 }
     
     /**
-     * The editor as it stands with what is entered in `entry`.
+     * The editor as it stands with what is entered in `entry`; that of a mixing sheet is remembered, so that what was ticked off
+     * survives a restart.
      *
      * # Errors
      * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
@@ -4668,7 +4670,7 @@ public struct BucketRow: Equatable, Hashable {
      */
     public var since: String
     /**
-     * Whether the check is missing or old.
+     * Whether the check is missing or old, or the bucket another since.
      */
     public var attention: Bool
 
@@ -4691,7 +4693,7 @@ public struct BucketRow: Equatable, Hashable {
          * When that was, and how many coats were kept since.
          */since: String, 
         /**
-         * Whether the check is missing or old.
+         * Whether the check is missing or old, or the bucket another since.
          */attention: Bool) {
         self.id = id
         self.glaze = glaze
@@ -4785,9 +4787,9 @@ public struct BucketView: Equatable, Hashable {
      */
     public var lines: [Line]
     /**
-     * Its checks, newest first.
+     * Its checks and what was done to it, newest first.
      */
-    public var checks: [CheckRow]
+    public var notebook: [NotebookRow]
     /**
      * What else should be known.
      */
@@ -4818,8 +4820,8 @@ public struct BucketView: Equatable, Hashable {
          * What the SG means: powder, water, dry glaze in a litre.
          */lines: [Line], 
         /**
-         * Its checks, newest first.
-         */checks: [CheckRow], 
+         * Its checks and what was done to it, newest first.
+         */notebook: [NotebookRow], 
         /**
          * What else should be known.
          */notes: [Note]) {
@@ -4830,7 +4832,7 @@ public struct BucketView: Equatable, Hashable {
         self.sg = sg
         self.since = since
         self.lines = lines
-        self.checks = checks
+        self.notebook = notebook
         self.notes = notes
     }
 
@@ -4857,7 +4859,7 @@ public struct FfiConverterTypeBucketView: FfiConverterRustBuffer {
                 sg: FfiConverterString.read(from: &buf), 
                 since: FfiConverterString.read(from: &buf), 
                 lines: FfiConverterSequenceTypeLine.read(from: &buf), 
-                checks: FfiConverterSequenceTypeCheckRow.read(from: &buf), 
+                notebook: FfiConverterSequenceTypeNotebookRow.read(from: &buf), 
                 notes: FfiConverterSequenceTypeNote.read(from: &buf)
         )
     }
@@ -4870,7 +4872,7 @@ public struct FfiConverterTypeBucketView: FfiConverterRustBuffer {
         FfiConverterString.write(value.sg, into: &buf)
         FfiConverterString.write(value.since, into: &buf)
         FfiConverterSequenceTypeLine.write(value.lines, into: &buf)
-        FfiConverterSequenceTypeCheckRow.write(value.checks, into: &buf)
+        FfiConverterSequenceTypeNotebookRow.write(value.notebook, into: &buf)
         FfiConverterSequenceTypeNote.write(value.notes, into: &buf)
     }
 }
@@ -5313,85 +5315,6 @@ public func FfiConverterTypeChartView_lift(_ buf: RustBuffer) throws -> ChartVie
 #endif
 public func FfiConverterTypeChartView_lower(_ value: ChartView) -> RustBuffer {
     return FfiConverterTypeChartView.lower(value)
-}
-
-
-/**
- * One check of a bucket.
- */
-public struct CheckRow: Equatable, Hashable {
-    /**
-     * When it was.
-     */
-    public var when: String
-    /**
-     * What it said.
-     */
-    public var sg: String
-    /**
-     * Flow cup seconds if there were any.
-     */
-    public var flow: String
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * When it was.
-         */when: String, 
-        /**
-         * What it said.
-         */sg: String, 
-        /**
-         * Flow cup seconds if there were any.
-         */flow: String) {
-        self.when = when
-        self.sg = sg
-        self.flow = flow
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension CheckRow: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeCheckRow: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CheckRow {
-        return
-            try CheckRow(
-                when: FfiConverterString.read(from: &buf), 
-                sg: FfiConverterString.read(from: &buf), 
-                flow: FfiConverterString.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: CheckRow, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.when, into: &buf)
-        FfiConverterString.write(value.sg, into: &buf)
-        FfiConverterString.write(value.flow, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeCheckRow_lift(_ buf: RustBuffer) throws -> CheckRow {
-    return try FfiConverterTypeCheckRow.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeCheckRow_lower(_ value: CheckRow) -> RustBuffer {
-    return FfiConverterTypeCheckRow.lower(value)
 }
 
 
@@ -9653,6 +9576,105 @@ public func FfiConverterTypeNote_lower(_ value: Note) -> RustBuffer {
 
 
 /**
+ * A check of a bucket, or what was done to it.
+ */
+public struct NotebookRow: Equatable, Hashable {
+    /**
+     * The editor that corrects it.
+     */
+    public var kind: EditorKind
+    /**
+     * Its id.
+     */
+    public var id: String
+    /**
+     * When it was.
+     */
+    public var when: String
+    /**
+     * What it was, in a line.
+     */
+    public var what: String
+    /**
+     * More about it: the flow cup's seconds, a note; may be empty.
+     */
+    public var detail: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The editor that corrects it.
+         */kind: EditorKind, 
+        /**
+         * Its id.
+         */id: String, 
+        /**
+         * When it was.
+         */when: String, 
+        /**
+         * What it was, in a line.
+         */what: String, 
+        /**
+         * More about it: the flow cup's seconds, a note; may be empty.
+         */detail: String) {
+        self.kind = kind
+        self.id = id
+        self.when = when
+        self.what = what
+        self.detail = detail
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension NotebookRow: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNotebookRow: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NotebookRow {
+        return
+            try NotebookRow(
+                kind: FfiConverterTypeEditorKind.read(from: &buf), 
+                id: FfiConverterString.read(from: &buf), 
+                when: FfiConverterString.read(from: &buf), 
+                what: FfiConverterString.read(from: &buf), 
+                detail: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: NotebookRow, into buf: inout [UInt8]) {
+        FfiConverterTypeEditorKind.write(value.kind, into: &buf)
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.when, into: &buf)
+        FfiConverterString.write(value.what, into: &buf)
+        FfiConverterString.write(value.detail, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNotebookRow_lift(_ buf: RustBuffer) throws -> NotebookRow {
+    return try FfiConverterTypeNotebookRow.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNotebookRow_lower(_ value: NotebookRow) -> RustBuffer {
+    return FfiConverterTypeNotebookRow.lower(value)
+}
+
+
+/**
  * The moment of a call and the local offset from UTC, from the shell.
  */
 public struct Now: Equatable, Hashable {
@@ -13609,7 +13631,15 @@ public enum EditorKind: Equatable, Hashable {
      */
     case check
     /**
-     * Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
+     * What was done to a bucket, or seen of it; its subject is the bucket.
+     */
+    case bucketEntry
+    /**
+     * A mixing sheet, which makes a new bucket; its subject is the glaze. What is entered is remembered while it is open.
+     */
+    case mix
+    /**
+     * Water to thin a bucket, or to take off; its subject is the bucket. Keeps what was done as an entry of the bucket.
      */
     case thin
     /**
@@ -13693,27 +13723,31 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
         
         case 10: return .check
         
-        case 11: return .thin
+        case 11: return .bucketEntry
         
-        case 12: return .vessel
+        case 12: return .mix
         
-        case 13: return .scale
+        case 13: return .thin
         
-        case 14: return .scaleTest
+        case 14: return .vessel
         
-        case 15: return .tile
+        case 15: return .scale
         
-        case 16: return .tileLadder
+        case 16: return .scaleTest
         
-        case 17: return .control
+        case 17: return .tile
         
-        case 18: return .coat
+        case 18: return .tileLadder
         
-        case 19: return .dryWeight
+        case 19: return .control
         
-        case 20: return .preference
+        case 20: return .coat
         
-        case 21: return .syncLocation
+        case 21: return .dryWeight
+        
+        case 22: return .preference
+        
+        case 23: return .syncLocation
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -13763,48 +13797,56 @@ public struct FfiConverterTypeEditorKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(10))
         
         
-        case .thin:
+        case .bucketEntry:
             writeInt(&buf, Int32(11))
         
         
-        case .vessel:
+        case .mix:
             writeInt(&buf, Int32(12))
         
         
-        case .scale:
+        case .thin:
             writeInt(&buf, Int32(13))
         
         
-        case .scaleTest:
+        case .vessel:
             writeInt(&buf, Int32(14))
         
         
-        case .tile:
+        case .scale:
             writeInt(&buf, Int32(15))
         
         
-        case .tileLadder:
+        case .scaleTest:
             writeInt(&buf, Int32(16))
         
         
-        case .control:
+        case .tile:
             writeInt(&buf, Int32(17))
         
         
-        case .coat:
+        case .tileLadder:
             writeInt(&buf, Int32(18))
         
         
-        case .dryWeight:
+        case .control:
             writeInt(&buf, Int32(19))
         
         
-        case .preference:
+        case .coat:
             writeInt(&buf, Int32(20))
         
         
-        case .syncLocation:
+        case .dryWeight:
             writeInt(&buf, Int32(21))
+        
+        
+        case .preference:
+            writeInt(&buf, Int32(22))
+        
+        
+        case .syncLocation:
+            writeInt(&buf, Int32(23))
         
         }
     }
@@ -13933,6 +13975,10 @@ public enum FieldKind: Equatable, Hashable {
      */
     case text
     /**
+     * Free text of several lines.
+     */
+    case lines
+    /**
      * A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
      */
     case exact
@@ -13998,25 +14044,27 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
         
         case 1: return .text
         
-        case 2: return .exact
+        case 2: return .lines
         
-        case 3: return .secret
+        case 3: return .exact
         
-        case 4: return .folder
+        case 4: return .secret
         
-        case 5: return .number
+        case 5: return .folder
         
-        case 6: return .choice
+        case 6: return .number
         
-        case 7: return .outline
+        case 7: return .choice
         
-        case 8: return .`switch`
+        case 8: return .outline
         
-        case 9: return .table
+        case 9: return .`switch`
         
-        case 10: return .photo
+        case 10: return .table
         
-        case 11: return .day
+        case 11: return .photo
+        
+        case 12: return .day
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -14030,44 +14078,48 @@ public struct FfiConverterTypeFieldKind: FfiConverterRustBuffer {
             writeInt(&buf, Int32(1))
         
         
-        case .exact:
+        case .lines:
             writeInt(&buf, Int32(2))
         
         
-        case .secret:
+        case .exact:
             writeInt(&buf, Int32(3))
         
         
-        case .folder:
+        case .secret:
             writeInt(&buf, Int32(4))
         
         
-        case .number:
+        case .folder:
             writeInt(&buf, Int32(5))
         
         
-        case .choice:
+        case .number:
             writeInt(&buf, Int32(6))
         
         
-        case .outline:
+        case .choice:
             writeInt(&buf, Int32(7))
         
         
-        case .`switch`:
+        case .outline:
             writeInt(&buf, Int32(8))
         
         
-        case .table:
+        case .`switch`:
             writeInt(&buf, Int32(9))
         
         
-        case .photo:
+        case .table:
             writeInt(&buf, Int32(10))
         
         
-        case .day:
+        case .photo:
             writeInt(&buf, Int32(11))
+        
+        
+        case .day:
+            writeInt(&buf, Int32(12))
         
         }
     }
@@ -16127,31 +16179,6 @@ fileprivate struct FfiConverterSequenceTypeChartSpot: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
-fileprivate struct FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer {
-    typealias SwiftType = [CheckRow]
-
-    public static func write(_ value: [CheckRow], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeCheckRow.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [CheckRow] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [CheckRow]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeCheckRow.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
 fileprivate struct FfiConverterSequenceTypeChecklistItem: FfiConverterRustBuffer {
     typealias SwiftType = [ChecklistItem]
 
@@ -16694,6 +16721,31 @@ fileprivate struct FfiConverterSequenceTypeNote: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeNote.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeNotebookRow: FfiConverterRustBuffer {
+    typealias SwiftType = [NotebookRow]
+
+    public static func write(_ value: [NotebookRow], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeNotebookRow.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [NotebookRow] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [NotebookRow]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeNotebookRow.read(from: &buf))
         }
         return seq
     }
@@ -17450,7 +17502,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() != 27373) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_laydown_app_checksum_method_studio_editor() != 12606) {
+    if (uniffi_laydown_app_checksum_method_studio_editor() != 48322) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_laydown_app_checksum_method_studio_save_record() != 50953) {

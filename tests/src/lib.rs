@@ -9,8 +9,8 @@ pub mod work;
 use std::path::Path;
 
 use laydown_store::entity::{
-    BisqueLot, Body, Bucket, Check, Coat, Control, Form, Glaze, Points, Preference, Scale, ScaleTest, Tile, Vessel,
-    Weights,
+    BisqueLot, Body, Bucket, BucketEntry, Check, Coat, Control, Form, Glaze, Material, Materials, Pairs, Points,
+    Preference, Scale, ScaleTest, Tile, Vessel, Weights,
 };
 use laydown_store::journal::{Ids, RandomIds, SeededIds};
 use laydown_store::{Committed, Store, StoreError, query};
@@ -53,7 +53,23 @@ pub fn furnish(store: &Store) -> Bench {
         let mut ids = || tx.new_id();
         let (glaze, bucket) = (ids(), ids());
         let bench = Bench {
-            glaze: glaze_called(glaze, "Winter ash"),
+            glaze: Glaze {
+                materials: Some(Materials(vec![
+                    Material { name: "Potash feldspar".into(), parts_e3: 42_500, ..Material::default() },
+                    Material {
+                        name: "Copper carbonate".into(),
+                        parts_e3: 2_000,
+                        addition: true,
+                        density_e3: Some(4_000),
+                        price_e3: Some(31_500),
+                        ..Material::default()
+                    },
+                ])),
+                density_from: Some("own".into()),
+                hazards: Some(Pairs(vec![("lead".into(), "yes".into())])),
+                working_sg_e5: Some(145_000),
+                ..glaze_called(glaze, "Winter ash")
+            },
             bucket: Bucket {
                 id: bucket,
                 glaze,
@@ -61,6 +77,9 @@ pub fn furnish(store: &Store) -> Bench {
                 volume_ul: Some(12_000_000),
                 mixed_at: NOW - 86_400_000,
                 gone: false,
+                diameter_um: Some(285_000),
+                depth_um: Some(320_000),
+                empty_mg: Some(812_000),
             },
             form: Form {
                 id: ids(),
@@ -95,8 +114,10 @@ pub fn furnish(store: &Store) -> Bench {
                 vessel: None,
                 full_mg: Some(312_400),
                 temperature_mc: Some(19_500),
-                flow_ms: None,
+                flow_ms: Some(31_000),
                 note: None,
+                cup: Some("ford_4".into()),
+                gone: false,
             },
         };
         tx.put(&bench.glaze)?;
@@ -118,8 +139,7 @@ pub fn glaze_called(id: Uuid, name: &str) -> Glaze {
         powder_density_e3: 2_600,
         starting_laydown_mg_dm2: 5_500,
         gone: false,
-        targets: None,
-        drift_answered_at: None,
+        ..Glaze::default()
     }
 }
 
@@ -270,7 +290,17 @@ pub fn save_the_rest(store: &Store, bench: &Bench) {
         };
         tx.put(&lot)?;
         tx.put(&test)?;
+        let entry = BucketEntry {
+            id: tx.new_id(),
+            bucket: bench.bucket.id,
+            at: NOW,
+            what: "water".into(),
+            volume_ul: Some(350_000),
+            note: Some("before the big bowls".into()),
+            ..BucketEntry::default()
+        };
         tx.put(&body)?;
+        tx.put(&entry)?;
         tx.put(&vessel)?;
         tx.put(&control)?;
         tx.put(&tile)?;

@@ -209,7 +209,7 @@ impl Studio {
             load_noise: between(r, 0.0, 0.03),
             hand: between(r, 0.035, 0.065),
             step: if r.f64() < 0.7 { 0.1 } else { 1.0 },
-            walk: walk(&checks),
+            walk: walk(&checks, &[]),
             sensitivity,
             starting: Laydown::new(starting),
             forms,

@@ -24,8 +24,11 @@ use laydown_domain::form::{
     FootRing, Form, GlazeLines, Known, Measured, Profile, ProfilePoint, ShapeClass, Shrinkage, Stage, Zone, ZoneKind,
     revolve, tube, weight_check,
 };
-use laydown_domain::glaze::sg_age;
+use laydown_domain::glaze::bucket::{self, Change, Contents};
+use laydown_domain::glaze::flow_cup::{FlowCup, flow_change};
+use laydown_domain::glaze::recipe::{self, Batch, Material, Recipe};
 use laydown_domain::glaze::slurry::{self, SgReading, SolidsFraction};
+use laydown_domain::glaze::{material, sg_age};
 use laydown_domain::kiln::cone::{Cone, ConeKind, Witness};
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::kiln::{cone, piece_code};
@@ -731,7 +734,7 @@ fn one_target_from_everything() {
                 let Ok(sg) = SpecificGravity::new(1.45) else { continue };
                 let (checks, reading) =
                     ([(a, SgReading::checked(sg)), (b, SgReading::unchecked())], SgReading::checked(sg));
-                dog.total(("walk", a, b), &[a, b], || (sg_age::walk(&checks), sg_age::aged(reading, a, b)));
+                dog.total(("walk", a, b), &[a, b], || (sg_age::walk(&checks, &[]), sg_age::aged(reading, a, b)));
                 for thickness in Thickness::ALL {
                     let pot = |id: u128, x: f64, uncertainty: f64, day: f64| JudgedPot {
                         id: Uuid::from_u128(id),
@@ -869,6 +872,69 @@ fn what_fired_pots_say() {
                     });
                 }
             }
+        }
+    });
+}
+
+#[test]
+fn mixing_and_buckets() {
+    Watchdog::walk(|dog| {
+        for a in HARD {
+            for cup in FlowCup::ALL {
+                dog.fallible(("viscosity", cup, a), || cup.viscosity(Seconds::new(a)));
+            }
+            let sg = SgReading::unchecked();
+            dog.optional(("flow change", a), || flow_change(&[(sg, Seconds::new(a))], (sg, Seconds::new(30.0))));
+            for b in HARD {
+                let (grams, ml, mm) = (Grams::new(a), Millilitres::new(a), Millimetres::new);
+                dog.total(("level", a, b), &[a, b], || bucket::volume_at_level(mm(300.0), Some(mm(b)), mm(a)));
+                dog.total(("on scale", a, b), &[a, b], || recipe::on_scale(grams, Grams::new(b)));
+                dog.total(("rounding", a, b), &[a, b], || recipe::rounding_that_matters(grams, Grams::new(b)));
+                for density in densities() {
+                    let material = |parts: f64, is_addition: bool| Material {
+                        name: "Silica".to_owned(),
+                        parts,
+                        is_addition,
+                        density: Some(density),
+                        price_per_kg: Some(b),
+                    };
+                    let mixed = Recipe::new(vec![material(a, false), material(b, true)]);
+                    if let Ok(mixed) = &mixed {
+                        dog.total(("weights", a, b), &[a, b], || mixed.weights(grams));
+                        dog.total(("price", a, b), &[a, b], || mixed.price_per_kg());
+                        dog.fallible(("powder", a, b), || mixed.powder_density());
+                    }
+                }
+                for sg in specific_gravities() {
+                    let density = PowderDensity::default();
+                    let reading = SgReading::checked(sg);
+                    dog.total(("evaporation", a, b, sg), &[a, b], || bucket::evaporation(ml, sg, b));
+                    dog.optional(("pieces", a, b, sg), || bucket::pieces_left(ml, Millilitres::new(b), sg, grams));
+                    dog.total(("water in", a, sg), &[a], || bucket::water_in(ml, sg, density));
+                    dog.fallible(("batch", a, sg), || Batch::of_powder(grams, sg, density));
+                    dog.fallible(("batch of volume", a, sg), || Batch::of_volume(ml, sg, density));
+                    let contents = Contents { volume: Some(Millilitres::new(b)), sg: reading };
+                    for change in [
+                        Change::Water(ml),
+                        Change::WaterOff(ml),
+                        Change::Powder(grams),
+                        Change::Taken(grams),
+                        Change::Weighs(grams),
+                    ] {
+                        dog.total(("contents", a, b, sg), &[a, b], || contents.after(change, density));
+                    }
+                    let checks = [(a, reading), (b, SgReading::unchecked())];
+                    let (walk, rise) = (sg_age::walk(&checks, &[b]), sg_age::rise(&checks, &[b]));
+                    dog.total(("projected", a, b, sg), &[a, b], || sg_age::projected(reading, a, walk, rise));
+                    dog.total(("due", a, b, sg), &[a, b], || sg_age::days_until_due(reading, walk, rise));
+                }
+            }
+        }
+        for text in ["", "\u{0}", "+", ";", ";;;;", "+;+;", "9 9", "%", "- -", "x\ty\tz", "Silica 1e999", "٣ ٣"] {
+            for style in styles() {
+                dog.fallible(("recipe", text), || Recipe::read(text, &style));
+            }
+            dog.total(("named", text), &[], || (material::density_by_name(text), material::hazards_by_name(text)));
         }
     });
 }

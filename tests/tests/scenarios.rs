@@ -290,6 +290,8 @@ impl With<'_> {
             "Glaze" => EditorKind::Glaze,
             "Bucket" => EditorKind::Bucket,
             "Check" => EditorKind::Check,
+            "BucketEntry" => EditorKind::BucketEntry,
+            "Mix" => EditorKind::Mix,
             "Thin" => EditorKind::Thin,
             "Vessel" => EditorKind::Vessel,
             "Scale" => EditorKind::Scale,

@@ -6,7 +6,8 @@ use uuid::Uuid;
 use super::messages::common as say;
 use super::{Result, StudioError};
 use laydown_store::entity::{
-    BisqueLot, Body, Bucket, Control, Entity, Firing, Form, Glaze, Kiln, Piece, Scale, ScaleTest, Tile, Vessel,
+    BisqueLot, Body, Bucket, BucketEntry, Check, Control, Entity, Firing, Form, Glaze, Kiln, Piece, Scale, ScaleTest,
+    Tile, Vessel,
 };
 
 /// Something that can be archived.
@@ -58,6 +59,8 @@ keepsakes! {
     Control "control_piece" |_| say::the_control_piece();
     ScaleTest "scale_test" |_| say::the_scale_test();
     BisqueLot "bisque_lot" |lot| lot.name.clone();
+    Check "check" |_| say::the_check();
+    BucketEntry "bucket_entry" |_| say::the_entry();
 }
 
 /// The one with this id, archived or not.

@@ -4,10 +4,11 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::{Archivable, found, in_use};
+use super::buckets::entry_in_words;
 use super::devices::{PhoneNames, called, names_of_devices};
-use super::evidence::parse_id;
+use super::evidence::{parse_id, sg_in_words, style};
 use super::kiln::{Pot, firing_title};
-use super::messages::archived as say;
+use super::messages::{archived as say, common};
 use super::{CommandResult, EditorKind, Now, Result, Studio, StudioError};
 use laydown_store::entity::{self, Entity};
 use laydown_store::journal::{DeviceId, Event};
@@ -45,7 +46,7 @@ pub struct ArchivedView {
 }
 
 /// The kinds that can be archived, as they are listed.
-const KINDS: [EditorKind; 13] = [
+const KINDS: [EditorKind; 15] = [
     EditorKind::Form,
     EditorKind::Glaze,
     EditorKind::Bucket,
@@ -59,6 +60,8 @@ const KINDS: [EditorKind; 13] = [
     EditorKind::ScaleTest,
     EditorKind::Kiln,
     EditorKind::Vessel,
+    EditorKind::Check,
+    EditorKind::BucketEntry,
 ];
 
 #[uniffi::export]
@@ -163,7 +166,15 @@ impl Archive {
             EditorKind::Control => {
                 Archive { name: control_name, put_away: control_away, ..Archive::plain::<entity::Control>() }
             }
-            EditorKind::Check
+            EditorKind::Check => {
+                Archive { name: check_name, put_away: noted_away::<entity::Check>, ..Archive::plain::<entity::Check>() }
+            }
+            EditorKind::BucketEntry => Archive {
+                name: entry_name,
+                put_away: noted_away::<entity::BucketEntry>,
+                ..Archive::plain::<entity::BucketEntry>()
+            },
+            EditorKind::Mix
             | EditorKind::Thin
             | EditorKind::Coat
             | EditorKind::DryWeight
@@ -255,6 +266,27 @@ fn piece_away(tx: &mut Transaction<'_>, id: Uuid) -> Result<String> {
 fn piece_back(tx: &mut Transaction<'_>, id: Uuid, with: Option<ArchivedBy>) -> Result<()> {
     back::<entity::Piece>(tx, id)?;
     placed_back(tx, with, |placed| placed.piece == id)
+}
+
+/// Takes a line out of a bucket's notebook.
+fn noted_away<E: Archivable>(tx: &mut Transaction<'_>, id: Uuid) -> Result<String> {
+    away::<E>(tx, id)?;
+    Ok(say::entry_removed())
+}
+
+fn check_name(conn: &Connection, id: Uuid) -> Result<String> {
+    let check: entity::Check = found(conn, id)?;
+    of_bucket(conn, check.bucket, common::sg(sg_in_words(&style(conn)?, check.specific_gravity_e5)))
+}
+
+fn entry_name(conn: &Connection, id: Uuid) -> Result<String> {
+    let entry: entity::BucketEntry = found(conn, id)?;
+    of_bucket(conn, entry.bucket, entry_in_words(&style(conn)?, &entry))
+}
+
+/// What was noted of a bucket, with the bucket's name.
+fn of_bucket(conn: &Connection, bucket: Uuid, noted: String) -> Result<String> {
+    Ok(say::bucket_of(found::<entity::Bucket>(conn, bucket)?.name, noted))
 }
 
 fn control_name(conn: &Connection, id: Uuid) -> Result<String> {

@@ -3,7 +3,8 @@
 use rusqlite::Connection;
 
 use super::archive::in_use;
-use super::evidence::{aged_sg, powder_density, scale_of, sg_as_of, sg_reading, usable};
+use super::contents::sg_expected;
+use super::evidence::{powder_density, scale_of, sg_as_of, sg_reading, usable};
 use super::in_words::{StyleWords as _, with_doubt};
 use super::messages::editor_dry_weight as say;
 use super::{Note, Now, Result, StudioError};
@@ -33,7 +34,7 @@ fn wet_coat(conn: &Connection, now: Now, coat: &Coat, scale: &Scale) -> Result<W
     let stored = sg_reading(coat.specific_gravity_e5, coat.sg_uncertainty_e5)?;
     let (checked, at) = sg_as_of(conn, coat.bucket, Some(coat.at))?;
     let sg = match at {
-        Some(at) if checked.sg == stored.sg => aged_sg(conn, now.at(coat.at), coat.bucket, checked, at)?,
+        Some(at) if checked.sg == stored.sg => sg_expected(conn, now.at(coat.at), coat.bucket, checked, at)?,
         _ => stored,
     };
     let glaze = entity::Glaze::load(conn, coat.glaze)?;

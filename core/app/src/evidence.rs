@@ -8,11 +8,12 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::in_use;
-use super::date_text::DAY_MS;
+use super::contents::sg_today;
 use super::form_geometry::shape;
 use super::in_words::Sentence;
 use super::in_words::decimal_mark;
 use super::messages::common as say;
+use super::weigh::weighed_from;
 use super::{Now, Result, StudioError};
 use laydown_domain::UnknownCode;
 use laydown_domain::coat::Solids;
@@ -22,21 +23,19 @@ use laydown_domain::coat::target::{Control, Sensitivity, TileEvidence};
 use laydown_domain::coat::tile::{self, TileResult};
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::{AREA_FROM_CAPACITY, Form, ZoneKind};
-use laydown_domain::glaze::sg_age;
+use laydown_domain::glaze::material::Hazard;
+use laydown_domain::glaze::recipe::{Material, Recipe};
 use laydown_domain::glaze::slurry::{SgReading, SolidsFraction};
 use laydown_domain::units::{
     AreaUnit, Grams, Laydown, LengthUnit, MassUnit, PowderDensity, SpecificGravity, SquareCentimetres, Style,
     VolumeUnit,
 };
-use laydown_store::entity::{self, Entity};
+use laydown_store::entity::{self, Entity, Pairs};
 use laydown_store::query::{ControlPiece, WeighedDry};
 use laydown_store::{query, this_device};
 
 /// The most control pieces of one form that a target rests on: the newest ones, so that it follows the studio's hand.
 pub(super) const MOST_CONTROLS: u32 = 24;
-
-/// So many checks of a bucket say how far its SG walks: the newest, as the studio and the weather change.
-const WALK_CHECKS: u32 = 30;
 
 /// An id as the shell hands it back.
 pub(super) fn parse_id(text: &str, what: &str) -> Result<Uuid> {
@@ -100,6 +99,35 @@ pub(super) fn powder_density(glaze: &entity::Glaze) -> PowderDensity {
     PowderDensity::from_thousandths(glaze.powder_density_e3).unwrap_or_default()
 }
 
+/// A glaze's dry materials; `None` where none are given, or what came from elsewhere makes no recipe.
+pub(super) fn recipe(glaze: &entity::Glaze) -> Option<Recipe> {
+    let materials = glaze.materials.as_ref()?.0.iter().map(material).collect();
+    Recipe::new(materials).ok()
+}
+
+fn material(stored: &entity::Material) -> Material {
+    Material {
+        name: stored.name.clone(),
+        parts: stored.parts_e3 as f64 / 1e3,
+        is_addition: stored.addition,
+        density: stored.density_e3.and_then(|density| PowderDensity::from_thousandths(density).ok()),
+        price_per_kg: stored.price_e3.map(|price| price as f64 / 1e3),
+    }
+}
+
+/// What can hurt in a glaze's materials: known by their names, unless the potter said otherwise.
+pub(super) fn hazards(glaze: &entity::Glaze) -> Vec<Hazard> {
+    let by_name = recipe(glaze).map(|recipe| recipe.hazards()).unwrap_or_default();
+    let answers = glaze.hazards.as_ref();
+    Hazard::ALL.iter().copied().filter(|hazard| hazard_is_in(*hazard, answers, &by_name)).collect()
+}
+
+/// Whether a hazard is in a glaze: as the potter answered, else as the names of its materials say.
+pub(super) fn hazard_is_in(hazard: Hazard, answers: Option<&Pairs>, by_name: &[Hazard]) -> bool {
+    let answer = answers.and_then(|answers| answers.0.iter().find(|(code, _)| code == hazard.code()));
+    answer.map_or_else(|| by_name.contains(&hazard), |(_, answer)| answer == "yes")
+}
+
 /// A kept SG in words, also one that cannot be.
 pub(super) fn sg_in_words(style: &Style, hundred_thousandths: i64) -> String {
     match SpecificGravity::from_hundred_thousandths(hundred_thousandths) {
@@ -119,24 +147,21 @@ pub(super) fn scale_of(scale: &entity::Scale) -> Result<Scale> {
     .map_err(|error| StudioError::refused("scale", error.sentence()))
 }
 
-/// What a check of `at` (unix ms) found, as sure as it still is `now` by how far this bucket's SG walks between its checks.
-pub(super) fn aged_sg(conn: &Connection, now: Now, bucket: Uuid, reading: SgReading, at: i64) -> Result<SgReading> {
-    let days = |ms: i64| ms as f64 / DAY_MS as f64;
-    let checks = query::checks(conn, bucket, WALK_CHECKS)?;
-    let checks: Vec<_> = checks.iter().filter_map(|check| Some((days(check.at), sg_of(check).ok()?))).collect();
-    Ok(sg_age::aged(reading, days(now.unix_ms.saturating_sub(at)), sg_age::walk(&checks)))
-}
-
 /// The bucket's last SG and when it was read; an assumed one and `None` if it never was, or what was kept cannot be.
 pub(super) fn latest_sg(conn: &Connection, bucket: Uuid) -> Result<(SgReading, Option<i64>)> {
     let Some(check) = query::latest_check(conn, bucket)? else { return Ok((SgReading::unchecked(), None)) };
     Ok(usable(sg_of(&check))?.map_or((SgReading::unchecked(), None), |reading| (reading, Some(check.at))))
 }
 
-/// The bucket of a glaze that was mixed last; `None` while none is in use.
-pub(super) fn newest_bucket(conn: &Connection, glaze: Uuid) -> Result<Option<entity::Bucket>> {
-    let buckets = in_use::<entity::Bucket>(conn, None)?.into_iter().filter(|bucket| bucket.glaze == glaze);
-    Ok(buckets.max_by_key(|bucket| bucket.mixed_at))
+/// The bucket of a glaze that is in use now: the one that was weighed from last on this phone, else the one mixed last; `None` while
+/// none is in use.
+pub(super) fn bucket_in_use(conn: &Connection, glaze: Uuid) -> Result<Option<entity::Bucket>> {
+    let mut buckets = in_use::<entity::Bucket>(conn, None)?;
+    buckets.retain(|bucket| bucket.glaze == glaze);
+    let weighed_from = weighed_from(conn)?.into_iter();
+    let last = weighed_from.filter_map(|id| buckets.iter().position(|bucket| bucket.id == id)).next();
+    let newest = || (0..buckets.len()).max_by_key(|at| buckets[*at].mixed_at);
+    Ok(last.or_else(newest).map(|at| buckets.swap_remove(at)))
 }
 
 /// A bucket of `glaze` as it stands today, as sure as its last check still is; `None` where its figures cannot be.
@@ -147,7 +172,7 @@ pub(super) fn bucket_today(
     bucket: Uuid,
 ) -> Result<Option<(SpecificGravity, Solids)>> {
     let (sg, checked_at) = latest_sg(conn, bucket)?;
-    let sg = checked_at.map_or(Ok(sg), |at| aged_sg(conn, now, bucket, sg, at))?;
+    let sg = checked_at.map_or(Ok(sg), |at| sg_today(conn, now, bucket, sg, at))?;
     Ok(usable(Solids::of(sg, powder_density(glaze)).map_err(Into::into))?.map(|solids| (sg.sg, solids)))
 }
 
@@ -432,11 +457,7 @@ pub(super) fn check(id: Uuid, bucket: Uuid, at: i64, reading: SgReading, how: &s
         specific_gravity_e5: reading.sg.hundred_thousandths(),
         standard_uncertainty_e5: uncertainty_e5(reading),
         how: how.to_owned(),
-        vessel: None,
-        full_mg: None,
-        temperature_mc: None,
-        flow_ms: None,
-        note: None,
+        ..entity::Check::default()
     }
 }
 

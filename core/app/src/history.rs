@@ -274,6 +274,7 @@ impl<'a> Telling<'a> {
             "kiln" => self.name_of::<entity::Kiln>(id, |kiln| Ok(kiln.name)),
             "tile" => self.name_of::<entity::Tile>(id, |tile| Ok(tile.name)),
             "check" => self.name_of::<entity::Check>(id, |check| self.id_in_words("bucket", check.bucket)),
+            "bucket_entry" => self.name_of::<entity::BucketEntry>(id, |entry| self.id_in_words("bucket", entry.bucket)),
             "control" => self.name_of::<entity::Control>(id, |known| self.id_in_words("form", known.form)),
             "coat" => self.name_of::<entity::Coat>(id, |coat| self.coat(&coat)),
             "firing" => self.name_of::<entity::Firing>(id, |firing| firing_title(conn, &firing)),
@@ -384,6 +385,8 @@ const CODES: &[&str] = &[
     "inside",
     "outside",
     "overlap",
+    "density_from",
+    "what",
 ];
 
 fn split_unit(name: &str) -> (&str, Option<&'static str>) {

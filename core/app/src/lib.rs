@@ -10,6 +10,7 @@ mod backup;
 mod bisque;
 mod buckets;
 mod coat;
+mod contents;
 mod date_text;
 mod devices;
 mod draft;
@@ -55,7 +56,7 @@ use messages::common as say;
 
 pub use archived::{ArchivedRow, ArchivedSection, ArchivedView};
 pub use backup::{BackupTask, BackupTrouble, BackupView, Export, Rhythm};
-pub use buckets::{BucketRow, BucketView, BucketsView, CheckRow};
+pub use buckets::{BucketRow, BucketView, BucketsView, NotebookRow};
 pub use coat::{CoatView, Line};
 pub use date_text::Now;
 pub use devices::DevicesView;

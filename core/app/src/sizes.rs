@@ -5,7 +5,7 @@ use uuid::Uuid;
 
 use super::archive::{Archivable, found, in_use};
 use super::evidence::{
-    Pieces, bucket_today, code, finest_step, latest_sg, newest_bucket, parse_id, powder_density, scale_of, sensitivity,
+    Pieces, bucket_in_use, bucket_today, code, finest_step, latest_sg, parse_id, powder_density, scale_of, sensitivity,
     sg_reading, style, usable,
 };
 use super::form_geometry::shape;
@@ -96,8 +96,8 @@ impl Known {
             }
         };
         let glaze: entity::Glaze = found(conn, glaze)?;
-        // Today's bucket is the one mixed last; without one, the glaze is taken as it was then.
-        let sg = match newest_bucket(conn, glaze.id)? {
+        // Today's bucket is the one that Weigh uses; without one, the glaze is taken as it was then.
+        let sg = match bucket_in_use(conn, glaze.id)? {
             Some(bucket) => latest_sg(conn, bucket.id)?.0,
             None => sg_reading(piece.specific_gravity_e5, piece.sg_uncertainty_e5)?,
         };
@@ -112,7 +112,7 @@ impl Known {
     /// The forms that have the zone: the one gone by first, the others in the order of their names.
     fn sizes(&self, conn: &Connection, now: Now, pooled: &Cache, style: &Style) -> Result<Vec<SizeRow>> {
         let step = finest_step(conn)?;
-        let bucket = newest_bucket(conn, self.glaze.id)?;
+        let bucket = bucket_in_use(conn, self.glaze.id)?;
         let today = bucket.map(|bucket| bucket_today(conn, now, &self.glaze, bucket.id)).transpose()?.flatten();
         let scales = in_use::<entity::Scale>(conn, None)?;
         let scale = scales.iter().min_by_key(|scale| scale.step_mg).map(|scale| usable(scale_of(scale))).transpose()?;

@@ -7,7 +7,7 @@ use serde::Deserialize;
 use serde_json::Value;
 use uuid::Uuid;
 
-use super::entity::{Pairs, Points, Table, Weights};
+use super::entity::{Materials, Pairs, Points, Table, Weights};
 use crate::journal::{Body, Clock, Kind, Rules};
 
 /// The rules of the kinds that this version knows.
@@ -69,6 +69,21 @@ impl Held for Weights {
     }
 }
 
+impl Held for Materials {
+    fn can_be(_: &str, value: &Value) -> bool {
+        Materials::deserialize(value).is_ok_and(|materials| {
+            materials.0.iter().all(|material| {
+                let numbers = [
+                    ("parts_e3", Some(material.parts_e3)),
+                    ("powder_density_e3", material.density_e3),
+                    ("price_e3", material.price_e3),
+                ];
+                numbers.iter().all(|(name, number)| number.is_none_or(|number| range(name).contains(&number)))
+            })
+        })
+    }
+}
+
 impl Held for Pairs {
     fn can_be(_: &str, value: &Value) -> bool {
         Pairs::deserialize(value).is_ok()
@@ -87,7 +102,7 @@ fn range(name: &str) -> RangeInclusive<i64> {
     const LATEST_MS: i64 = Clock::LATEST.millis();
     match name {
         // Heavier than water, and a slurry that still pours: the limits of `SpecificGravity`.
-        "specific_gravity_e5" => 100_001..=219_999,
+        "specific_gravity_e5" | "working_sg_e5" => 100_001..=219_999,
         // The limits of `PowderDensity`.
         "powder_density_e3" => 1_500..=7_000,
         "at" | "mixed_at" | "fired_at" | "drift_answered_at" => -LATEST_MS..=LATEST_MS,
@@ -121,6 +136,10 @@ mod tests {
         assert!(!can_be("coat", "at", json!(i64::MAX)));
         assert!(!can_be("coat", "form", json!("no id")));
         assert!(!can_be("form", "profile", json!([[], "x"])));
+        let material = |parts: i64| json!([{"name": "Silica", "parts_e3": parts, "of a newer laydown": 7}]);
+        assert!(can_be("glaze", "materials", material(42_500)));
+        assert!(!can_be("glaze", "materials", material(-1)));
+        assert!(!can_be("glaze", "materials", json!([{"name": "Silica"}])));
         assert!(can_be("form", "a field of a newer laydown", json!([[], "x"])));
         assert!(can_be("a kind of a newer laydown", "name", json!(7)));
     }

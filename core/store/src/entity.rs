@@ -234,6 +234,12 @@ impl Shown for String {
     }
 }
 
+impl Shown for Materials {
+    fn shown(self) -> Materials {
+        Materials(self.0.into_iter().map(|material| Material { name: material.name.shown(), ..material }).collect())
+    }
+}
+
 impl Shown for Pairs {
     fn shown(self) -> Pairs {
         Pairs(self.0.into_iter().map(|(one, other)| (one.shown(), other.shown())).collect())
@@ -251,6 +257,7 @@ fn shown(value: &Value) -> Value {
     match value {
         Value::String(text) => visible(text).into(),
         Value::Array(items) => items.iter().map(shown).collect(),
+        Value::Object(fields) => fields.iter().map(|(name, value)| (name.clone(), shown(value))).collect(),
         other => other.clone(),
     }
 }
@@ -376,6 +383,32 @@ json_column! {
     Pairs((String, String))
 }
 
+/// A dry material of a glaze.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Material {
+    /// What the potter calls it.
+    pub name: String,
+    /// Parts by weight, thousandths; of an addition, per cent on top.
+    pub parts_e3: i64,
+    /// Whether it comes on top of the others.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub addition: bool,
+    /// Density of its powder relative to water, thousandths, where the potter gave one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub density_e3: Option<i64>,
+    /// What a kilogram costs, thousandths of the potter's currency.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub price_e3: Option<i64>,
+    /// What a newer version says of it.
+    #[serde(flatten)]
+    pub newer: serde_json::Map<String, Value>,
+}
+
+json_column! {
+    /// The dry materials of a glaze, in the potter's order.
+    Materials(Material)
+}
+
 entities! {
     /// A glaze recipe as the studio uses it.
     Glaze "glaze" {
@@ -395,6 +428,14 @@ entities! {
         targets: Option<Pairs>,
         /// When the potter last answered that coats drift off their aims, unix ms: coats until then are not counted any more.
         drift_answered_at: Option<i64>,
+        /// Its dry materials, where the potter gave them.
+        materials: Option<Materials>,
+        /// Code of where the powder's density comes from: `materials` or `own`; none where an earlier version did not ask.
+        density_from: Option<String>,
+        /// Where the potter says otherwise than the materials' names: `[code of the hazard, yes or no]`.
+        hazards: Option<Pairs>,
+        /// Specific gravity at which it is used, hundred-thousandths.
+        working_sg_e5: Option<i64>,
     }
 
     /// One mixed lot of a glaze.
@@ -408,6 +449,33 @@ entities! {
         /// When it was mixed, unix ms.
         mixed_at: i64,
         /// No longer offered.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
+        /// How wide the bucket is inside, half way up, um.
+        diameter_um: Option<i64>,
+        /// How deep it is up to the rim, um.
+        depth_um: Option<i64>,
+        /// What it weighs empty, mg.
+        empty_mg: Option<i64>,
+    }
+
+    /// What was done to a bucket, or seen of it, beside checks.
+    BucketEntry "bucket_entry" {
+        /// The bucket.
+        bucket: Uuid,
+        /// When, unix ms.
+        at: i64,
+        /// Code of what it was.
+        what: String,
+        /// Water added or taken off, microlitres.
+        volume_ul: Option<i64>,
+        /// Anything else that was added, mg.
+        amount_mg: Option<i64>,
+        /// Level of the glaze above the bottom, um.
+        level_um: Option<i64>,
+        /// What the potter noted.
+        note: Option<String>,
+        /// Entered by mistake.
         #[serde(default, skip_serializing_if = "std::ops::Not::not")]
         gone: bool,
     }
@@ -434,6 +502,11 @@ entities! {
         flow_ms: Option<i64>,
         /// What the potter noted.
         note: Option<String>,
+        /// Code of the flow cup.
+        cup: Option<String>,
+        /// Made by mistake.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        gone: bool,
     }
 
     /// A vessel for measuring specific gravity: weighed empty and filled with water to its mark.

@@ -9,7 +9,7 @@ use serde_json::Value;
 use uuid::Uuid;
 
 use super::entity::{
-    Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Piece, Placement, ScaleTest, Tile, decode,
+    BucketEntry, Check, Coat, Control, Entity, Finding, Firing, Pairs, Photo, Piece, Placement, ScaleTest, Tile, decode,
 };
 use super::error::StoreError;
 use super::packed::StringDictionary;
@@ -97,12 +97,15 @@ const COATS_AND_FINDINGS: &str = "SELECT coat.id, coat.piece, coat.form, coat.gl
      ORDER BY at DESC, id DESC LIMIT ?1) AS coat LEFT JOIN finding ON finding.piece = coat.piece";
 const FINDING: &str = "WHERE piece = ?1 AND firing = ?2 ORDER BY id";
 const PHOTOS: &str = "WHERE NOT gone AND piece = ?1 ORDER BY at, id";
-const CHECK_AS_OF: &str = "WHERE bucket = ?1 AND at <= ?2 ORDER BY at DESC, id DESC LIMIT 1";
-const FIRST_CHECK: &str = "WHERE bucket = ?1 ORDER BY at, id LIMIT 1";
+const CHECK_AS_OF: &str = "WHERE NOT gone AND bucket = ?1 AND at <= ?2 ORDER BY at DESC, id DESC LIMIT 1";
+const FIRST_CHECK: &str = "WHERE NOT gone AND bucket = ?1 ORDER BY at, id LIMIT 1";
+const CHECKS: &str = "WHERE NOT gone AND bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
+const ENTRIES: &str = "WHERE NOT gone AND bucket = ?1 AND at >= ?2 ORDER BY at DESC, id DESC LIMIT ?3";
+const WET_FROM_BUCKET: &str =
+    concat!("SELECT at, net_mg FROM coat WHERE at >= ?2 AND bucket = ", number_of!("?1"), " ORDER BY at");
 const TIMED_COATS: &str =
     concat!("WHERE dip_ms IS NOT NULL AND bucket = ", number_of!("?1"), " ORDER BY at DESC, id DESC LIMIT ?2");
 const SCALE_TESTS: &str = "WHERE scale = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
-const CHECKS: &str = "WHERE bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 
 const DAY_MS: i64 = 86_400_000;
 /// A glazed piece waits for its firing, and for another coat, at most so long.
@@ -426,6 +429,24 @@ pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Resul
     count(conn, COATS_FROM_BUCKET, params![bucket.to_string(), from_ms])
 }
 
+/// When each coat from `bucket` from `from_ms` (unix ms) on was weighed, and what it weighed wet, mg; oldest first. As
+/// [`coats_from_bucket`] it looks through all coats of that time.
+pub fn wet_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Result<Vec<(i64, i64)>, StoreError> {
+    let mut select = conn.prepare_cached(WET_FROM_BUCKET)?;
+    let coats = select.query_map(params![bucket.to_string(), from_ms], |row| Ok((row.get(0)?, row.get(1)?)))?;
+    Ok(coats.collect::<Result<_, _>>()?)
+}
+
+/// What was done to `bucket` beside checks, from `from_ms` (unix ms) on, newest first, at most `limit`.
+pub fn bucket_entries(
+    conn: &Connection,
+    bucket: Uuid,
+    from_ms: i64,
+    limit: u32,
+) -> Result<Vec<BucketEntry>, StoreError> {
+    BucketEntry::select(conn, ENTRIES, params![bucket, from_ms, limit])
+}
+
 /// A piece that came out right: what a target needs of it, and no more, since Save waits for it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ControlPiece {
@@ -592,6 +613,11 @@ mod tests {
             ([Check::SELECT, CHECKS].concat(), "SEARCH check USING INDEX check_bucket (bucket=?)"),
             (coats(TIMED_COATS), "SEARCH coat USING INDEX coat_dip (bucket=?)"),
             ([ScaleTest::SELECT, SCALE_TESTS].concat(), "SEARCH scale_test USING INDEX scale_test_scale (scale=?)"),
+            (WET_FROM_BUCKET.to_owned(), "SEARCH coat USING INDEX coat_at (at>?)"),
+            (
+                [BucketEntry::SELECT, ENTRIES].concat(),
+                "SEARCH bucket_entry USING INDEX bucket_entry_bucket (bucket=? AND at>?)",
+            ),
             (PIECE_OF_CODE.to_owned(), "SEARCH coat USING INDEX coat_code (code=?)"),
             (coats(COATS_OF_PIECE), "SEARCH coat USING INDEX coat_at (at>? AND at<?)"),
             (coats(COATS_ASTRAY), "SEARCH coat USING INDEX coat_astray (piece=?)"),

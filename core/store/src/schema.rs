@@ -18,6 +18,7 @@ pub(super) const MIGRATIONS: &[&str] = &[
     include_str!("schema/0006_firings_and_pieces.sql"),
     include_str!("schema/0007_forms_by_one_measure.sql"),
     include_str!("schema/0008_dry_bisque_scales.sql"),
+    include_str!("schema/0009_materials_and_bucket_entries.sql"),
 ];
 
 /// Takes the steps that the file has not taken yet, all or none, and marks the file as ours.

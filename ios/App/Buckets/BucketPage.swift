@@ -2,7 +2,7 @@ import LaydownCore
 import LaydownKit
 import SwiftUI
 
-/// One bucket: its SG, what that means, its checks, and what one does to it.
+/// One bucket: its SG, what that means, its notebook, and what one does to it.
 struct BucketPage: View {
     @State private var screen: BucketScreen
 
@@ -26,17 +26,21 @@ struct BucketPage: View {
                     NotesView(notes: view.notes)
                     LinesView(lines: view.lines)
                 }
-                if !view.checks.isEmpty {
-                    Section(Words.checks) { LinesView(lines: view.checks.map(line)) }
+                Section(Words.notebook) {
+                    GoRow(title: Words.noteBucket, mark: "plus", place: .editor(.bucketEntry, subject: screen.id))
+                    ForEach(view.notebook, id: \.id) { row in
+                        GoRow(title: row.what, detail: detail(row), place: .editor(row.kind, id: row.id))
+                    }
                 }
                 Section {
+                    GoRow(title: Words.mixLot, mark: "plus", place: .editor(.mix, subject: view.glazeId))
                     GoRow(title: Words.anotherBucket, mark: "plus", place: .editor(.bucket, subject: view.glazeId))
                 }
             }
         }
     }
 
-    private func line(_ check: CheckRow) -> Line {
-        Line(label: check.when, value: [check.sg, check.flow].filter { !$0.isEmpty }.joined(separator: " · "))
+    private func detail(_ row: NotebookRow) -> String {
+        [row.when, row.detail].filter { !$0.isEmpty }.joined(separator: " · ")
     }
 }

@@ -27,7 +27,7 @@ struct FieldView: View {
     }
 
     /// A field of text is read out with what it asks for.
-    private var isTyped: Bool { [.text, .exact, .secret, .number].contains(field.kind) }
+    private var isTyped: Bool { [.text, .lines, .exact, .secret, .number].contains(field.kind) }
 
     private var text: Binding<String> {
         Binding {
@@ -41,6 +41,7 @@ struct FieldView: View {
     private var input: some View {
         switch field.kind {
         case .text: line.textInputAutocapitalization(.sentences)
+        case .lines: lines
         // It counts letter by letter.
         case .exact: line.keyboardType(.URL).textInputAutocapitalization(.never).autocorrectionDisabled()
         case .secret: SecretField(field: field, text: text, focused: $focused)
@@ -81,6 +82,17 @@ struct FieldView: View {
         TextField(field.hint, text: text)
             .font(.title3)
             .foregroundStyle(Color.ink)
+            .focused($focused, equals: field.key)
+            .frame(minHeight: 44)
+            .accessibilityLabel([field.label, field.hint].filter { !$0.isEmpty }.joined(separator: ", "))
+    }
+
+    private var lines: some View {
+        TextField(field.hint, text: text, axis: .vertical)
+            .lineLimit(12)
+            .font(.title3)
+            .foregroundStyle(Color.ink)
+            .textInputAutocapitalization(.sentences)
             .focused($focused, equals: field.key)
             .frame(minHeight: 44)
             .accessibilityLabel([field.label, field.hint].filter { !$0.isEmpty }.joined(separator: ", "))

@@ -140,16 +140,32 @@ import Testing
         #expect(setup.view?.sections.first { $0.editor == .form }?.rows.count == 1)
     }
 
-    @Test func aEditorThatOnlyCalculatesHasNothingToSave() async throws {
+    @Test func whatWasThinnedIsCheckedNext() async throws {
         let pottery = try await Pottery.furnished()
         let buckets = BucketsScreen(frame: pottery.frame)
         await buckets.refresh()
         let bucket = try #require(buckets.view?.buckets.first)
         let screen = await open(pottery, .thin, subject: bucket.id)
-        #expect(screen.view?.saveLabel.isEmpty == true)
-        let first = try #require(screen.view?.fields.first { $0.kind == .number })
-        await screen.enter("1.40", in: first).value
-        #expect(!screen.hasSomethingToSave)
+        try await enter(["to": "1.4", "volume": "5 l"], on: screen)
+        await screen.save().value
+        #expect(screen.isDone && screen.next == .editor(.check, subject: bucket.id))
+    }
+
+    @Test func aNewLotLeadsToItsPage() async throws {
+        let pottery = try await Pottery.furnished()
+        let buckets = BucketsScreen(frame: pottery.frame)
+        await buckets.refresh()
+        let id = try #require(buckets.view?.buckets.first?.id)
+        let page = BucketScreen(frame: pottery.frame, id: id)
+        await page.refresh()
+        let screen = await open(pottery, .mix, subject: try #require(page.view?.glazeId))
+        try await enter(["powder": "1000"], on: screen)
+        await screen.save().value
+        guard case .bucket(let lot)? = screen.next else {
+            Issue.record("a new lot is looked at next")
+            return
+        }
+        #expect(lot != id)
     }
 
     @Test func aBucketIsCheckedAndItsPageShowsIt() async throws {
@@ -168,7 +184,7 @@ import Testing
         try await enter(["way": "typed", "typed": "1.41"], on: screen)
         await screen.save().value
         await page.refresh()
-        #expect(page.view?.sg.contains("1.41") == true && page.view?.checks.count == before.checks.count + 1)
+        #expect(page.view?.sg.contains("1.41") == true && page.view?.notebook.count == before.notebook.count + 1)
     }
 
     @Test func thePreferencesAreReadAnewOnceSaved() async throws {

@@ -232,8 +232,9 @@ private struct With {
 
     func kind() throws -> EditorKind {
         let kinds: [EditorKind] = [
-            .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile,
-            .control, .coat, .dryWeight, .scaleTest, .bisqueLot, .tileLadder, .preference, .syncLocation,
+            .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .bucketEntry, .mix, .thin,
+            .vessel, .scale, .tile, .control, .coat, .dryWeight, .scaleTest, .bisqueLot, .tileLadder, .preference,
+            .syncLocation,
         ]
         return try #require(try one("kind", of: kinds))
     }

@@ -15,7 +15,7 @@ use crate::script::{self, Number};
 use crate::{NOW, folder, is_sentence};
 
 const DEVICE: DeviceId = DeviceId(Uuid::from_u128(0x0198_2f6e_0000_7000_8000_0000_0000_0002));
-const KINDS: [EditorKind; 19] = [
+const KINDS: [EditorKind; 21] = [
     EditorKind::Form,
     EditorKind::Body,
     EditorKind::BisqueLot,
@@ -26,6 +26,8 @@ const KINDS: [EditorKind; 19] = [
     EditorKind::Glaze,
     EditorKind::Bucket,
     EditorKind::Check,
+    EditorKind::BucketEntry,
+    EditorKind::Mix,
     EditorKind::Thin,
     EditorKind::Vessel,
     EditorKind::Scale,

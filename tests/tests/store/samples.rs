@@ -18,6 +18,7 @@ const RELEASED: &[(i64, &str)] = &[
     (6, include_str!("samples/create_v6.sql")),
     (7, include_str!("samples/create_v7.sql")),
     (8, include_str!("samples/create_v8.sql")),
+    (9, include_str!("samples/create_v9.sql")),
 ];
 
 fn schema(store: &Store) -> Vec<String> {

@@ -162,6 +162,8 @@ impl Ids {
             own(EditorKind::Bucket, &self.bucket),
             (EditorKind::Check, String::new(), self.bucket.clone()),
             (EditorKind::Thin, String::new(), self.bucket.clone()),
+            (EditorKind::BucketEntry, String::new(), self.bucket.clone()),
+            (EditorKind::Mix, String::new(), self.glaze.clone()),
             own(EditorKind::Form, &self.form),
             own(EditorKind::Scale, &self.scale),
             own(EditorKind::Tile, &self.tile),

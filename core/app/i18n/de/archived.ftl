@@ -14,6 +14,8 @@ section = { $kind ->
     [scale_test] Waagenprüfungen
     [scale] Waagen
     [kiln] Öfen
+    [check] Prüfungen
+    [bucket_entry] Einträge zu Eimern
    *[vessel] Messgefäße
 }
 archived-when = Archiviert { $moment }, { $phone }
@@ -27,3 +29,4 @@ piece-removed = Das Stück ist entfernt.
 piece-was-fired = Wie dieses Stück aus dem Brand kam, ist notiert, also bleibt es.
 control-archived = Das Vergleichsstück ist archiviert.
 cannot-be-removed = Das lässt sich nicht entfernen.
+entry-removed = Aus dem Notizbuch entfernt.

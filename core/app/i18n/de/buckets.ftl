@@ -18,3 +18,20 @@ dry-in-litre = Trockene Glasur je Liter
 dry-in-bucket = Trockene Glasur im Eimer
 
 flow = { $seconds } s im Auslaufbecher
+flow-in = { $seconds } s, { $cup }
+volume = Jetzt im Eimer
+expected-sg = Erwartete Dichte heute
+check-due = Nächste Prüfung
+now = Jetzt
+in-days = { $days ->
+    [one] In { $days } Tag
+   *[other] In { $days } Tagen
+}
+evaporation = Verdunstung
+each-open-day = { $volume } je Tag, an dem er offen ist
+pieces = { $pieces ->
+    [one] Noch { $pieces } Stück
+   *[other] Noch etwa { $pieces } Stück
+}
+changed-since = Seit der letzten Prüfung kam Wasser oder trockene Glasur dazu oder weg. Vor den nächsten Stücken die Dichte prüfen.
+entry = { $what }: { $amount }

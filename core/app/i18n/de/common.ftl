@@ -4,6 +4,8 @@ missing = { $what ->
     [body] Diese Masse ist nicht mehr in der Werkstatt. Eine andere wählen.
     [bucket] Dieser Eimer ist nicht mehr in der Werkstatt. Einen anderen wählen.
     [coat] Dieser Auftrag ist nicht mehr in der Werkstatt. Einen anderen wählen.
+    [check] Diese Prüfung ist nicht mehr in der Werkstatt. Eine andere wählen.
+    [bucket_entry] Dieser Eintrag ist nicht mehr in der Werkstatt. Einen anderen wählen.
     [control_piece] Dieses Vergleichsstück ist nicht mehr in der Werkstatt. Ein anderes wählen.
     [fault] Dieser Fehler steht nicht in der Liste. Einen anderen wählen.
     [firing] Dieser Brand ist nicht mehr in der Werkstatt. Einen anderen wählen.
@@ -34,3 +36,5 @@ sg = Dichte { $sg }
 the-firing = Der Brand
 the-scale-test = Die Waagenprüfung
 the-control-piece = Das Vergleichsstück
+the-check = Die Prüfung
+the-entry = Der Eintrag

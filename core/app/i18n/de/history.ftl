@@ -17,6 +17,7 @@ kind = { $kind ->
     [kiln] Ofen
     [tile] Probeplättchen
     [check] Prüfung
+    [bucket_entry] Eintrag zum Eimer
     [control] Vergleichsstück
     [coat] Auftrag
     [firing] Brand
@@ -187,6 +188,16 @@ field = { $field ->
     [tick] bei jeder Taste ticken
     [code_pieces] jedes Stück mit Code
     [phone] Name des Handys
+    [materials] Rohstoffe
+    [density_from] Herkunft der Pulverdichte
+    [hazards] berichtigte Gefahren
+    [working_sg] Arbeitsdichte
+    [diameter] Durchmesser des Eimers
+    [depth] Tiefe des Eimers
+    [cup] Auslaufbecher
+    [what] was gemacht wurde
+    [amount] Menge
+    [level] Füllstand
    *[other] { $words }
 }
 value-none = nichts
@@ -251,5 +262,16 @@ value-code = { $code ->
     [overlap-thin] dünn
     [overlap-right] richtig
     [overlap-thick] dick
+    [density_from-materials] aus den Rohstoffen
+    [density_from-own] eigener Wert
+    [what-water] Wasser zugegeben
+    [what-water_off] Wasser abgenommen
+    [what-powder] trockene Glasur zugegeben
+    [what-flocculant] Stellmittel
+    [what-deflocculant] Verflüssiger
+    [what-sieved] gesiebt
+    [what-level] Füllstand
+    [what-weighed] mit der Glasur gewogen
+    [what-note] Notiz
    *[other] { $words }
 }

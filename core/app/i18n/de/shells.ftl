@@ -66,7 +66,9 @@ check = Prüfen
 thin = Verdünnen
 change = Ändern
 another-bucket = Weiteren Eimer dieser Glasur hinzufügen
-checks = Prüfungen
+note-bucket = Etwas notieren
+mix-lot = Neuen Ansatz mischen
+notebook = Notizbuch
 needs-check = Prüfen
 
 targets-rest-on = Die Ziele beruhen heute auf

@@ -105,3 +105,7 @@ unknown-code = { $what ->
 code-length = Der Code eines Stücks hat fünf oder mehr Zeichen. Am Fuß noch einmal nachsehen.
 code-character = Kein Code enthält „{ $character }“. Am Fuß noch einmal nachsehen.
 code-check = Dieser Code wurde falsch gelesen oder geschrieben: Sein letztes Zeichen passt nicht zu den anderen. Am Fuß noch einmal nachsehen.
+above-rim = Das liegt über dem Rand: Der Eimer ist { $depth } tief. Den Füllstand oder die Tiefe des Eimers prüfen.
+more-water-than-there-is = In dieser Glasur sind nur { $water } Wasser. Die Zahl prüfen und wie viel Glasur im Eimer ist.
+outside-cup = Gebaut für { $from } bis { $to } Sekunden: { $cup }. Besser passt: { $better }; diese Sekunden vergleichen den Eimer trotzdem mit sich selbst.
+outside-every-cup = Gebaut für { $from } bis { $to } Sekunden: { $cup }. Diese Sekunden vergleichen den Eimer trotzdem mit sich selbst.

@@ -15,6 +15,8 @@ section = { $kind ->
     [scale_test] Scale tests
     [scale] Scales
     [kiln] Kilns
+    [check] Checks
+    [bucket_entry] Bucket entries
    *[vessel] Vessels
 }
 # $moment: a time, such as "3 Nov 10:42". $phone: "this phone", "another phone", or a name.
@@ -33,3 +35,4 @@ piece-removed = The piece is removed.
 piece-was-fired = You noted how this piece came out, so it stays.
 control-archived = The control piece is archived.
 cannot-be-removed = This cannot be removed.
+entry-removed = Removed from the notebook.

@@ -21,3 +21,23 @@ dry-in-bucket = Dry glaze in bucket
 
 # The time in which a cup of glaze runs out. $seconds: a number.
 flow = { $seconds } s in the flow cup
+# $seconds: a number. $cup: the name of a flow cup.
+flow-in = { $seconds } s, { $cup }
+volume = In the bucket now
+expected-sg = SG to expect today
+check-due = Next check
+now = Now
+in-days = { $days ->
+    [one] In { $days } day
+   *[other] In { $days } days
+}
+evaporation = Evaporation
+# $volume: a volume.
+each-open-day = { $volume } each day it is open
+pieces = { $pieces ->
+    [one] { $pieces } more piece
+   *[other] About { $pieces } more pieces
+}
+changed-since = Water or dry glaze went in or out since the last check. Check the SG before the next pots.
+# $what: what was done. $amount: how much.
+entry = { $what }: { $amount }

@@ -5,6 +5,8 @@ missing = { $what ->
     [body] This body is no longer in the studio. Choose another.
     [bucket] This bucket is no longer in the studio. Choose another.
     [coat] This coat is no longer in the studio. Choose another.
+    [check] This check is no longer in the studio. Choose another.
+    [bucket_entry] This entry is no longer in the studio. Choose another.
     [control_piece] This control piece is no longer in the studio. Choose another.
     [fault] This fault is not in the list. Choose another.
     [firing] This firing is no longer in the studio. Choose another.
@@ -40,3 +42,5 @@ sg = SG { $sg }
 the-firing = The firing
 the-scale-test = The scale test
 the-control-piece = The control piece
+the-check = The check
+the-entry = The entry

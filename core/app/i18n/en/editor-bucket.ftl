@@ -6,4 +6,11 @@ new = { $glaze }: new bucket
 title = { $glaze }: bucket
 archive = Archive this bucket
 name-hint = Big bucket
-volume = Volume, if known
+volume = Volume when mixed, if known
+diameter = Width inside
+diameter-help = Half way up. With it a level in the bucket is a volume.
+depth = Depth to the rim
+# $volume: a volume.
+holds = Holds { $volume } up to the rim.
+empty = Weight empty
+empty-help = With it, the weight of the bucket says how much glaze is in it.

@@ -34,4 +34,12 @@ thicker = Thicker: SG was { $sg } { $when }. Targets follow; thin it only if it 
 # $when: the day of the last check: "today", "yesterday", "5 days ago". $sg: the SG of it.
 thinner = Thinner: SG was { $sg } { $when }. Was it stirred to the bottom?
 # To gel is to stiffen as it stands, without losing water.
-gelled = Same SG, but it flows more slowly: the glaze has gelled. Stir hard and check again before you add water, which would only make the coat too thin.
+gelled = Same SG, but it flows more slowly than this bucket used to: the glaze has gelled. Stir hard, wait ten minutes, let it come to room temperature, sieve, and check again before you add water, which would only make the coat too thin.
+remove = Remove this check
+note = Note
+cup = Flow cup
+other-cup = Another cup
+other-cup-detail = A cup of your own, or one not listed
+# $viscosity: a number.
+viscosity = An oil of { $viscosity } mm²/s takes as long. Glaze thins as it is stirred, so compare seconds, not this.
+settled = Same SG, but it flows faster than this bucket used to. Stir to the bottom, let it come to room temperature, sieve, and check again before you dip.

@@ -19,3 +19,19 @@ starting-laydown-help = Dry glaze. Used until you have a test tile or a control 
 powder-in-bucket = The bucket is { $powder } powder by weight.
 # The name that the bucket of a new glaze gets.
 first-bucket = First bucket
+materials = Materials
+materials-hint = Potash feldspar 42.5
+materials-help = One line each: the name, then the parts. Start an addition with +, in percent. After semicolons you can add the density and the price per kg. Paste a recipe here if you have one.
+density-from-materials = From the materials
+density-own = My own figure
+# $computed and $own: densities.
+density-differs = The materials make { $computed }, and { $own } is used.
+# $price: an amount in the potter's own currency.
+price = The dry glaze costs { $price } per kg.
+correct-hazards = Correct the hazards
+correct-hazards-help = laydown knows common materials by name only.
+# $hazards: names, with commas.
+contains = By name these materials contain { $hazards }.
+data-sheet = Read the safety data sheet of every material: it comes before anything said here.
+working-sg = Working SG
+working-sg-help = The SG you use this glaze at, if you have one. Thinning and new lots start from it.

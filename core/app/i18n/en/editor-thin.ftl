@@ -14,3 +14,16 @@ take-off-water = Let it settle and take off { $water } of clear water.
 # $powder: a weight.
 or-add-powder = Or stir in { $powder } of the dry glaze.
 dust = Dry glaze is dust: wear a respirator, add it to water, wipe up wet.
+done = Done: check it next
+goal = Bring it to
+to-working = The working SG
+to-control = As for the control piece
+# $when: when the check was made.
+to-check = As checked { $when }
+to-typed = Another SG
+by = How
+by-water = Take off water
+by-powder = Add dry glaze
+done-water = Water, as you did it
+done-powder = Dry glaze, as you did it
+done-help = Change it if you stopped sooner.

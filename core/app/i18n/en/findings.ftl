@@ -390,3 +390,19 @@ tests-axis = Tests, oldest first
 a-test = Standard deviation of one test
 test-reaches = How sure it is
 the-step = One step of the display
+
+## How a bucket went over time. $bucket: its name. $first and $last: numbers. $day: the day of the first.
+sg-title = SG of { $bucket }
+sg-steady = { $checks } checks, and the SG held at { $last }.
+sg-rose = It thickened: SG { $first } on { $day }, { $last } now.
+sg-fell = It got thinner: SG { $first } on { $day }, { $last } now.
+# $sg: an SG.
+working-sg = Working SG { $sg }
+flow-title = Flow of { $bucket }
+# $cup: the name of a flow cup.
+flow-went = { $first } s on { $day }, { $last } s now, by the { $cup }.
+any-cup = same cup
+volume-title = Volume of { $bucket }
+volume-went = { $first } l on { $day }, { $last } l now, by its level.
+one-check = One reading
+over-time = Over time

@@ -18,6 +18,7 @@ kind = { $kind ->
     [kiln] Kiln
     [tile] Test tile
     [check] Check
+    [bucket_entry] Bucket entry
     [control] Control piece
     [coat] Coat
     [firing] Firing
@@ -199,6 +200,16 @@ field = { $field ->
     [tick] tick on every key
     [code_pieces] code each piece
     [phone] phone name
+    [materials] materials
+    [density_from] source of the powder density
+    [hazards] corrected hazards
+    [working_sg] working SG
+    [diameter] bucket diameter
+    [depth] bucket depth
+    [cup] flow cup
+    [what] what was done
+    [amount] amount
+    [level] level
    *[other] { $words }
 }
 # What a field was set to.
@@ -265,5 +276,16 @@ value-code = { $code ->
     [overlap-thin] thin
     [overlap-right] right
     [overlap-thick] thick
+    [density_from-materials] from the materials
+    [density_from-own] own figure
+    [what-water] water added
+    [what-water_off] water taken off
+    [what-powder] dry glaze added
+    [what-flocculant] flocculant
+    [what-deflocculant] deflocculant
+    [what-sieved] sieved
+    [what-level] level
+    [what-weighed] weighed with its glaze
+    [what-note] note
    *[other] { $words }
 }

@@ -126,3 +126,44 @@ sureness-doubtful = The outline is doubtful. Compare it with the piece, or take 
 soaking-boiled = boiled
 soaking-cold = cold-soaked
 soaking-vacuum = vacuum-soaked
+
+## What can hurt in a material, within a line of names.
+hazard-silica = silica
+hazard-barium = barium
+hazard-manganese = manganese
+hazard-lithium = lithium
+hazard-cobalt = cobalt
+hazard-chromium = chromium
+hazard-nickel = nickel
+hazard-vanadium = vanadium
+hazard-copper = copper
+hazard-soluble = soluble alkalis or borates
+hazard-lead = lead
+hazard-cadmium = cadmium
+
+## What is written down of a bucket beside its checks.
+entry-water = water added
+entry-water-off = water taken off
+entry-powder = dry glaze added
+entry-flocculant = flocculant added
+entry-deflocculant = deflocculant added
+entry-sieved = sieved
+entry-level = level
+entry-weighed = weighed with its glaze
+entry-note = note
+
+## Flow cups.
+cup-ford-1 = Ford cup No. 1
+cup-ford-2 = Ford cup No. 2
+cup-ford-3 = Ford cup No. 3
+cup-ford-4 = Ford cup No. 4
+cup-ford-5 = Ford cup No. 5
+cup-zahn-1 = Zahn cup No. 1
+cup-zahn-2 = Zahn cup No. 2
+cup-zahn-3 = Zahn cup No. 3
+cup-zahn-4 = Zahn cup No. 4
+cup-zahn-5 = Zahn cup No. 5
+cup-iso-3 = ISO 2431 cup, 3 mm
+cup-iso-4 = ISO 2431 cup, 4 mm
+cup-iso-5 = ISO 2431 cup, 5 mm
+cup-iso-6 = ISO 2431 cup, 6 mm

@@ -66,7 +66,9 @@ check = Check
 thin = Thin
 change = Change
 another-bucket = Add another bucket of this glaze
-checks = Checks
+note-bucket = Add a note
+mix-lot = Mix a new lot
+notebook = Notebook
 needs-check = Check it
 
 targets-rest-on = Targets today are based on

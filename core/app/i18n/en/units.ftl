@@ -118,3 +118,9 @@ unknown-code = “{ $code }” is not { $what ->
 code-length = A piece's code has five or more characters. Check the foot again.
 code-character = No code contains “{ $character }”. Check the foot again.
 code-check = This code was misread or miswritten: its last character does not match the others. Check the foot again.
+## A level, an amount of water and flow cup seconds that cannot be. $depth: a length. $water: a volume.
+above-rim = That is above the rim: the bucket is { $depth } deep. Check the level, or the depth of the bucket.
+more-water-than-there-is = There is only { $water } of water in this glaze. Check the figure, and how much glaze is in the bucket.
+# $cup and $better: flow cups. $from and $to: seconds.
+outside-cup = The { $cup } is made for { $from } to { $to } seconds. The { $better } would do; these seconds still compare this bucket with itself.
+outside-every-cup = The { $cup } is made for { $from } to { $to } seconds. These still compare this bucket with itself.

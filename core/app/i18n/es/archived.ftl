@@ -14,6 +14,8 @@ section = { $kind ->
     [scale_test] Pruebas de báscula
     [scale] Básculas
     [kiln] Hornos
+    [check] Comprobaciones
+    [bucket_entry] Notas de los cubos
    *[vessel] Recipientes
 }
 archived-when = Archivado { $moment }, { $phone }
@@ -27,3 +29,4 @@ piece-removed = La pieza está quitada.
 piece-was-fired = Está anotado cómo salió esta pieza del horno, así que se queda.
 control-archived = Pieza de referencia archivada.
 cannot-be-removed = Esto no se puede quitar.
+entry-removed = Quitado del cuaderno.

@@ -18,3 +18,20 @@ dry-in-litre = Esmalte seco por litro
 dry-in-bucket = Esmalte seco en el cubo
 
 flow = { $seconds } s en la copa de flujo
+flow-in = { $seconds } s, { $cup }
+volume = En el cubo ahora
+expected-sg = Densidad esperada hoy
+check-due = Próxima comprobación
+now = Ahora
+in-days = { $days ->
+    [one] En { $days } día
+   *[other] En { $days } días
+}
+evaporation = Evaporación
+each-open-day = { $volume } por cada día abierto
+pieces = { $pieces ->
+    [one] { $pieces } pieza más
+   *[other] Unas { $pieces } piezas más
+}
+changed-since = Desde la última comprobación entró o salió agua o esmalte seco. Comprobar la densidad antes de las próximas piezas.
+entry = { $what }: { $amount }

@@ -4,6 +4,8 @@ missing = { $what ->
     [body] Esta pasta ya no está en el taller. Elegir otra.
     [bucket] Este cubo ya no está en el taller. Elegir otro.
     [coat] Esta capa ya no está en el taller. Elegir otra.
+    [check] Esta comprobación ya no está en el taller. Elegir otra.
+    [bucket_entry] Esta nota ya no está en el taller. Elegir otra.
     [control_piece] Esta pieza de referencia ya no está en el taller. Elegir otra.
     [fault] Este defecto no está en la lista. Elegir otro.
     [firing] Esta cocción ya no está en el taller. Elegir otra.
@@ -34,3 +36,5 @@ sg = Densidad { $sg }
 the-firing = La cocción
 the-scale-test = La prueba de báscula
 the-control-piece = La pieza de referencia
+the-check = La comprobación
+the-entry = La nota

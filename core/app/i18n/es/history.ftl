@@ -17,6 +17,7 @@ kind = { $kind ->
     [kiln] Horno
     [tile] Plaqueta de prueba
     [check] Comprobación
+    [bucket_entry] Nota del cubo
     [control] Pieza de referencia
     [coat] Capa
     [firing] Cocción
@@ -187,6 +188,16 @@ field = { $field ->
     [tick] sonido en cada tecla
     [code_pieces] código en cada pieza
     [phone] nombre del teléfono
+    [materials] materiales
+    [density_from] origen de la densidad del polvo
+    [hazards] peligros corregidos
+    [working_sg] densidad de trabajo
+    [diameter] diámetro del cubo
+    [depth] profundidad del cubo
+    [cup] copa de flujo
+    [what] lo que se hizo
+    [amount] cantidad
+    [level] nivel
    *[other] { $words }
 }
 value-none = nada
@@ -251,5 +262,16 @@ value-code = { $code ->
     [overlap-thin] fino
     [overlap-right] correcto
     [overlap-thick] grueso
+    [density_from-materials] de los materiales
+    [density_from-own] valor propio
+    [what-water] agua añadida
+    [what-water_off] agua retirada
+    [what-powder] esmalte seco añadido
+    [what-flocculant] floculante
+    [what-deflocculant] defloculante
+    [what-sieved] tamizado
+    [what-level] nivel
+    [what-weighed] pesado con el esmalte
+    [what-note] nota
    *[other] { $words }
 }

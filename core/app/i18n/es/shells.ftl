@@ -66,7 +66,9 @@ check = Comprobar
 thin = Diluir
 change = Cambiar
 another-bucket = Añadir otro cubo de este esmalte
-checks = Comprobaciones
+note-bucket = Anotar algo
+mix-lot = Preparar más esmalte
+notebook = Cuaderno
 needs-check = Comprobar
 
 targets-rest-on = Hoy los objetivos se basan en

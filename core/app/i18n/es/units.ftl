@@ -105,3 +105,7 @@ unknown-code = “{ $code }” no es { $what ->
 code-length = El código de una pieza tiene cinco caracteres o más. Mirar el pie otra vez.
 code-character = Ningún código contiene “{ $character }”. Mirar el pie otra vez.
 code-check = Este código se leyó o se escribió mal: su último carácter no concuerda con los demás. Mirar el pie otra vez.
+above-rim = Eso queda por encima del borde: el cubo tiene { $depth } de hondo. Revisar el nivel o la profundidad del cubo.
+more-water-than-there-is = En este esmalte solo hay { $water } de agua. Revisar la cifra y cuánto esmalte hay en el cubo.
+outside-cup = Hecha para { $from } a { $to } segundos: { $cup }. Serviría: { $better }; aun así, estos segundos comparan el cubo consigo mismo.
+outside-every-cup = Hecha para { $from } a { $to } segundos: { $cup }. Aun así, estos segundos comparan el cubo consigo mismo.

@@ -14,6 +14,8 @@ section = { $kind ->
     [scale_test] Tests de balance
     [scale] Balances
     [kiln] Fours
+    [check] Contrôles
+    [bucket_entry] Notes des seaux
    *[vessel] Récipients
 }
 archived-when = Archivé { $moment }, { $phone }
@@ -27,3 +29,4 @@ piece-removed = La pièce est supprimée.
 piece-was-fired = Vous avez noté comment cette pièce est sortie du four : elle reste.
 control-archived = La pièce témoin est archivée.
 cannot-be-removed = Impossible de supprimer cela.
+entry-removed = Retiré du carnet.

@@ -15,3 +15,20 @@ powder-by-weight = Poudre, en poids
 dry-in-litre = Émail sec par litre
 dry-in-bucket = Émail sec dans le seau
 flow = { $seconds } s à la coupe d’écoulement
+flow-in = { $seconds } s, { $cup }
+volume = Dans le seau
+expected-sg = Densité attendue aujourd’hui
+check-due = Prochain contrôle
+now = Maintenant
+in-days = { $days ->
+    [one] Dans { $days } jour
+   *[other] Dans { $days } jours
+}
+evaporation = Évaporation
+each-open-day = { $volume } par jour d’ouverture
+pieces = { $pieces ->
+    [one] Encore { $pieces } pièce
+   *[other] Encore { $pieces } pièces environ
+}
+changed-since = De l’eau ou de l’émail sec a été ajouté ou retiré depuis le dernier contrôle. Contrôlez la densité avant les pièces suivantes.
+entry = { $what } : { $amount }

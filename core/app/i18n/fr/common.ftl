@@ -4,6 +4,8 @@ missing = { $what ->
     [body] Cette terre n’est plus dans l’atelier. Choisissez-en une autre.
     [bucket] Ce seau n’est plus dans l’atelier. Choisissez-en un autre.
     [coat] Cette couche n’est plus dans l’atelier. Choisissez-en une autre.
+    [check] Ce contrôle n’est plus dans l’atelier. Choisissez-en un autre.
+    [bucket_entry] Cette note n’est plus dans l’atelier. Choisissez-en une autre.
     [control_piece] Cette pièce témoin n’est plus dans l’atelier. Choisissez-en une autre.
     [fault] Ce défaut n’est pas dans la liste. Choisissez-en un autre.
     [firing] Cette cuisson n’est plus dans l’atelier. Choisissez-en une autre.
@@ -33,3 +35,5 @@ sg = densité { $sg }
 the-firing = La cuisson
 the-scale-test = Le test de balance
 the-control-piece = La pièce témoin
+the-check = Le contrôle
+the-entry = La note

@@ -16,6 +16,7 @@ kind = { $kind ->
     [kiln] Four
     [tile] Plaquette d’essai
     [check] Contrôle
+    [bucket_entry] Note du seau
     [control] Pièce témoin
     [coat] Couche
     [firing] Cuisson
@@ -184,6 +185,16 @@ field = { $field ->
     [tick] vibrer à chaque touche
     [code_pieces] un code par pièce
     [phone] nom du téléphone
+    [materials] matières
+    [density_from] origine de la densité de la poudre
+    [hazards] dangers corrigés
+    [working_sg] densité de travail
+    [diameter] diamètre du seau
+    [depth] profondeur du seau
+    [cup] coupe d’écoulement
+    [what] ce qui a été fait
+    [amount] quantité
+    [level] niveau
    *[other] { $words }
 }
 value-none = aucun
@@ -248,5 +259,16 @@ value-code = { $code ->
     [overlap-thin] mince
     [overlap-right] juste
     [overlap-thick] épais
+    [density_from-materials] d’après les matières
+    [density_from-own] propre valeur
+    [what-water] eau ajoutée
+    [what-water_off] eau retirée
+    [what-powder] émail sec ajouté
+    [what-flocculant] floculant
+    [what-deflocculant] défloculant
+    [what-sieved] tamisé
+    [what-level] niveau
+    [what-weighed] pesé avec l’émail
+    [what-note] note
    *[other] { $words }
 }

@@ -66,7 +66,9 @@ check = Contrôler
 thin = Diluer
 change = Modifier
 another-bucket = Ajouter un autre seau de cet émail
-checks = Contrôles
+note-bucket = Noter quelque chose
+mix-lot = Préparer un nouveau lot
+notebook = Carnet
 needs-check = À contrôler
 
 targets-rest-on = Les cibles du jour reposent sur

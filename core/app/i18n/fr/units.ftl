@@ -100,3 +100,7 @@ unknown-code = « { $code } » n’est pas { $what ->
 code-length = Le code d’une pièce a cinq caractères ou plus. Vérifiez de nouveau le pied.
 code-character = Aucun code ne contient « { $character } ». Vérifiez de nouveau le pied.
 code-check = Ce code a été mal lu ou mal écrit : son dernier caractère ne correspond pas aux autres. Vérifiez de nouveau le pied.
+above-rim = C’est au-dessus du bord : le seau est profond de { $depth }. Vérifiez le niveau, ou la profondeur du seau.
+more-water-than-there-is = Il n’y a que { $water } d’eau dans cet émail. Vérifiez le chiffre, et la quantité d’émail dans le seau.
+outside-cup = Prévue pour { $from } à { $to } secondes : { $cup }. Il faudrait : { $better } ; ces secondes comparent tout de même ce seau à lui-même.
+outside-every-cup = Prévue pour { $from } à { $to } secondes : { $cup }. Ces secondes comparent tout de même ce seau à lui-même.

@@ -219,7 +219,7 @@ fn buckets(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
 
 fn checks(conn: &Connection, to: &mut dyn Write) -> Result<(), StoreError> {
     let mut table = Table::begin(to, &["at", "bucket", "specific_gravity", "how", "flow_s", "temperature_c", "note"])?;
-    for check in Check::all(conn)? {
+    for check in Check::all(conn)?.into_iter().filter(|check| !check.gone) {
         table.row(&[
             time(check.at),
             name::<Bucket>(conn, check.bucket, |bucket| bucket.name)?,

@@ -1,5 +1,7 @@
 //! The fields of an editor while it is laid out and read.
 
+use std::borrow::Cow;
+
 use super::notation::Notation;
 use super::{Drawing, EditorField, EditorView, FieldKind, Item, Note, StudioError, Value};
 use crate::date_text::{Now, sentence_case};
@@ -23,7 +25,7 @@ pub(super) const EXAMPLE_SG: f64 = 1.45;
 /// What a field is called and how it explains itself.
 pub(super) struct Ask {
     /// Its key.
-    pub key: &'static str,
+    pub key: Cow<'static, str>,
     /// What it asks for.
     pub label: String,
     /// An example or a unit.
@@ -33,8 +35,8 @@ pub(super) struct Ask {
 }
 
 impl Ask {
-    pub(super) fn new(key: &'static str, label: impl Into<String>) -> Ask {
-        Ask { key, label: label.into(), hint: String::new(), help: String::new() }
+    pub(super) fn new(key: impl Into<Cow<'static, str>>, label: impl Into<String>) -> Ask {
+        Ask { key: key.into(), label: label.into(), hint: String::new(), help: String::new() }
     }
 
     pub(super) fn hint(self, hint: impl Into<String>) -> Ask {
@@ -108,10 +110,10 @@ impl<'a> EditorBuilder<'a> {
             self.push(ask, text, kind, Vec::new(), say::too_long(longest));
             return None;
         }
-        let key = ask.key;
+        let key = ask.key.clone();
         self.push(ask, text, kind, Vec::new(), String::new());
         if trimmed.is_empty() {
-            self.require(key, wanting);
+            self.require(&key, wanting);
             return None;
         }
         Some(trimmed)
@@ -121,7 +123,7 @@ impl<'a> EditorBuilder<'a> {
     pub(super) fn secret(&mut self, ask: Ask, given: bool, fewest: usize) -> bool {
         let typed = self.entered(&ask, None).chars().count();
         let ask = if given { ask.hint(say::secret_saved()) } else { ask };
-        let key = ask.key;
+        let key = ask.key.clone();
         let wanting = say::type_here(&ask.label);
         let refusal = match typed {
             0 => String::new(),
@@ -132,7 +134,7 @@ impl<'a> EditorBuilder<'a> {
         let good = refusal.is_empty();
         self.push(ask, String::new(), FieldKind::Secret, Vec::new(), refusal);
         if typed == 0 && !given {
-            self.require(key, wanting);
+            self.require(&key, wanting);
             return false;
         }
         good
@@ -141,12 +143,12 @@ impl<'a> EditorBuilder<'a> {
     /// A folder that the shell reaches: what it is called, and what the shell finds it again by.
     pub(super) fn folder(&mut self, ask: Ask, saved: Option<String>) -> Option<(String, String)> {
         let text = self.entered(&ask, saved.as_deref());
-        let (key, wanting) = (ask.key, say::choose_here(&ask.label));
+        let (key, wanting) = (ask.key.clone(), say::choose_here(&ask.label));
         let found = text.split_once('\n').map(|(name, handle)| (name.to_owned(), handle.to_owned()));
         let found = found.filter(|(name, handle)| !name.is_empty() && !handle.is_empty());
         self.push(ask, text, FieldKind::Folder, Vec::new(), String::new());
         if found.is_none() {
-            self.require(key, wanting);
+            self.require(&key, wanting);
         }
         found
     }
@@ -191,10 +193,10 @@ impl<'a> EditorBuilder<'a> {
     /// A quantity that must be there. `saved` is the stored number.
     pub(super) fn quantity<T>(&mut self, ask: Ask, saved: Option<i64>, notation: Notation<T>) -> Option<T> {
         let wanting = say::fill_in(&ask.label);
-        let key = ask.key;
+        let key = ask.key.clone();
         let found = self.optional(ask, saved, notation)?;
         if found.is_none() {
-            self.require(key, wanting);
+            self.require(&key, wanting);
         }
         found
     }
@@ -240,7 +242,7 @@ impl<'a> EditorBuilder<'a> {
             items.push(item(code, unknown, ""));
         }
         let is_one = |code: &str| items.iter().any(|item| item.code == code);
-        let refused = self.entered_value(ask.key).filter(|code| !code.is_empty() && !is_one(code)).map(str::to_owned);
+        let refused = self.entered_value(&ask.key).filter(|code| !code.is_empty() && !is_one(code)).map(str::to_owned);
         let entered = self.entered(&ask, saved);
         let chosen =
             items.iter().find(|item| item.code == entered).or_else(|| items.first()).map(|item| item.code.clone());
@@ -251,13 +253,13 @@ impl<'a> EditorBuilder<'a> {
 
     /// One of `items`, none of which is taken before it is chosen: a question that must be answered.
     pub(super) fn question(&mut self, ask: Ask, items: Vec<Item>) -> Option<String> {
-        let key = ask.key;
+        let key = ask.key.clone();
         let wanting = ask.label.clone();
         let entered = self.entered(&ask, None);
         let answer = items.iter().find(|item| item.code == entered).map(|item| item.code.clone());
         self.push(ask, answer.clone().unwrap_or_default(), FieldKind::Choice, items, String::new());
         if answer.is_none() {
-            self.require(key, wanting);
+            self.require(&key, wanting);
         }
         answer
     }
@@ -294,6 +296,13 @@ impl<'a> EditorBuilder<'a> {
         text
     }
 
+    /// Text of several lines, as it is typed or pasted.
+    pub(super) fn lines(&mut self, ask: Ask, saved: &str) -> String {
+        let text = self.entered(&ask, Some(saved));
+        self.push(ask, text.clone(), FieldKind::Lines, Vec::new(), String::new());
+        text
+    }
+
     /// A photograph, to be had in the ways of `items`; answers with the name of its file.
     pub(super) fn photo(&mut self, ask: Ask, items: Vec<Item>) -> Option<String> {
         let file = self.entered(&ask, None);
@@ -312,7 +321,7 @@ impl<'a> EditorBuilder<'a> {
     }
 
     /// Says beside the field `key` why it cannot be taken together with the others.
-    pub(super) fn field_error(&mut self, key: &'static str, error: impl Sentence) {
+    pub(super) fn field_error(&mut self, key: &str, error: impl Sentence) {
         let sentence = error.sentence();
         if let Some(field) = self.fields.iter_mut().find(|field| field.key == key) {
             field.refusal = sentence;
@@ -369,7 +378,7 @@ impl<'a> EditorBuilder<'a> {
     }
 
     fn entered(&self, ask: &Ask, saved: Option<&str>) -> String {
-        self.entered_value(ask.key).or(saved).unwrap_or_default().to_owned()
+        self.entered_value(&ask.key).or(saved).unwrap_or_default().to_owned()
     }
 
     fn push(&mut self, ask: Ask, text: String, kind: FieldKind, items: Vec<Item>, refusal: String) {
@@ -377,7 +386,7 @@ impl<'a> EditorBuilder<'a> {
             return;
         }
         self.fields.push(EditorField {
-            key: ask.key.to_owned(),
+            key: ask.key.into_owned(),
             label: ask.label,
             text,
             hint: ask.hint,

@@ -1,14 +1,15 @@
 //! The editor of a bucket's check: SG from any vessel, from a known volume, or as read off a hydrometer.
 
-use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, item};
+use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, coded_item, item};
 use super::notation::{MASS, SG, TIME, VOLUME};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::archive::{found, in_use};
-use crate::evidence::{check, finest_step, powder_density, sg_of, usable};
-use crate::in_words::StyleWords as _;
-use crate::in_words::thin_glaze;
+use crate::contents::BucketHistory;
+use crate::evidence::{check, finest_step, powder_density, sg_in_words, sg_of, usable};
+use crate::in_words::{Sentence as _, StyleWords as _, thin_glaze};
 use crate::messages::editor_check as say;
 use crate::{Now, Result};
+use laydown_domain::glaze::flow_cup::{FlowChange, FlowCup, flow_change};
 use laydown_domain::glaze::slurry::{SgReading, SlurryError, solids_fraction};
 use laydown_domain::units::{Celsius, Grams, Seconds, SpecificGravity};
 use laydown_store::entity;
@@ -16,15 +17,29 @@ use laydown_store::query::latest_check;
 
 /// A change of SG under this is within what two careful checks differ by. Common practice, no source.
 const SAME_SG: f64 = 0.01;
-/// A flow time longer than before by this factor is slower and not chance. Common practice, no source.
-const SLOWER: f64 = 1.25;
+/// A cup that is none of those with a known equation, such as one that a potter made.
+const OTHER_CUP: &str = "other";
+/// How a check is made by a figure that was typed.
+const TYPED: &str = "typed";
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
-    let bucket: entity::Bucket = context.subject()?;
+    let current: Option<entity::Check> = context.current()?;
+    let bucket: entity::Bucket = match &current {
+        Some(check) => found(context.conn, check.bucket)?,
+        None => context.subject()?,
+    };
     let glaze: entity::Glaze = found(context.conn, bucket.glaze)?;
     let style = builder.style;
     builder.title = say::title(&glaze.name, &bucket.name);
     builder.save_label = say::save();
+    builder.remove_label = say::remove();
+    if let Some(check) = current {
+        let sentence = say::checked(&bucket.name, sg_in_words(style, check.specific_gravity_e5));
+        if context.is_saved_again {
+            return Ok(Some(PendingWrite::nothing(check.id, sentence)));
+        }
+        return correct(context, builder, &bucket, check);
+    }
 
     let vessels: Vec<entity::Vessel> = in_use(context.conn, None)?;
     let step = finest_step(context.conn)?;
@@ -83,7 +98,8 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
             .quantity(Ask::new("typed", say::sg()).hint(style.number(EXAMPLE_SG, 2)).help(say::sg_help()), None, SG)
             .map(|sg| Ok(SgReading::checked(sg))),
     };
-    let flow = builder.optional(Ask::new("flow", say::flow()).help(say::flow_help()), None, TIME);
+    let (flow, cup) = flow_fields(builder, None, before.as_ref().and_then(|check| check.cup.as_deref()));
+    let note = builder.remark(Ask::new("note", say::note()), None);
     let density = powder_density(&glaze);
     let found = found.map(|reading| reading.and_then(|reading| Ok((reading, solids_fraction(reading.sg, density)?))));
     let (reading, solids) = match found {
@@ -98,32 +114,103 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     builder.result_if(thin_glaze(sg, style).map(Note::attention));
     builder.result(Note::plain(say::sg_and_powder(style.specific_gravity(sg), style.percent(solids.value(), 0))));
     if let Some(before) = before {
-        change_notes(context.now, builder, &before, sg, flow.flatten())?;
+        change_note(context.now, builder, &before, sg)?;
     }
-    let Some(flow) = flow else { return Ok(None) };
+    flow_notes(context, builder, &bucket, reading, flow.flatten(), cup.as_deref())?;
+    let (Some(flow), Some(note)) = (flow, note) else { return Ok(None) };
     let (bucket_id, at) = (bucket.id, context.now.unix_ms);
     let check = move |id| entity::Check {
         vessel: vessel_id,
         full_mg: full.map(Grams::milligrams),
         flow_ms: flow.map(Seconds::milliseconds),
+        cup: cup.filter(|_| flow.is_some()),
+        note,
         ..check(id, bucket_id, at, reading, &way.unwrap_or_default())
     };
     let sentence = say::checked(&bucket.name, style.specific_gravity(sg));
-    // A check is never edited: one with an id was saved already.
-    Ok(Some(match context.id {
-        Some(id) => PendingWrite::nothing(id, sentence),
-        None => PendingWrite::one(context, sentence, check),
-    }))
+    Ok(Some(PendingWrite::one(context, sentence, check)))
+}
+
+/// The fields of a saved check, to correct it: what it found, and not how.
+fn correct(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    bucket: &entity::Bucket,
+    saved: entity::Check,
+) -> Result<Option<PendingWrite>> {
+    let style = builder.style;
+    let sg = builder.quantity(Ask::new(TYPED, say::sg()).help(say::sg_help()), Some(saved.specific_gravity_e5), SG);
+    let (flow, cup) = flow_fields(builder, Some(&saved), None);
+    let note = builder.remark(Ask::new("note", say::note()), saved.note.as_deref());
+    let (Some(sg), Some(flow), Some(note)) = (sg, flow, note) else { return Ok(None) };
+    let sentence = say::checked(&bucket.name, style.specific_gravity(sg));
+    let found = if sg.hundred_thousandths() == saved.specific_gravity_e5 {
+        saved
+    } else {
+        // It is as sure as any figure that is typed.
+        let typed = check(saved.id, saved.bucket, saved.at, SgReading::checked(sg), TYPED);
+        entity::Check { temperature_mc: saved.temperature_mc, ..typed }
+    };
+    Ok(Some(PendingWrite::one(context, sentence, move |_| entity::Check {
+        flow_ms: flow.map(Seconds::milliseconds),
+        cup,
+        note,
+        ..found
+    })))
+}
+
+/// The flow cup's seconds and which cup it was; of a new check likely the one `before`.
+fn flow_fields(
+    builder: &mut EditorBuilder<'_>,
+    saved: Option<&entity::Check>,
+    before: Option<&str>,
+) -> (Option<Option<Seconds>>, Option<String>) {
+    let ask = Ask::new("flow", say::flow()).help(say::flow_help());
+    let flow = builder.optional(ask, saved.and_then(|check| check.flow_ms), TIME);
+    let cup_saved = saved.and_then(|check| check.cup.as_deref());
+    if !matches!(flow, Some(Some(_))) {
+        return (flow, cup_saved.map(str::to_owned));
+    }
+    let mut items = vec![item(OTHER_CUP, say::other_cup(), say::other_cup_detail())];
+    items.extend(FlowCup::ALL.iter().map(|cup| coded_item(*cup, "")));
+    let shown = cup_saved.or(before).unwrap_or(OTHER_CUP);
+    let cup = builder.choice(Ask::new("cup", say::cup()), Some(shown), FieldKind::Choice, items);
+    (flow, cup.filter(|cup| cup != OTHER_CUP))
+}
+
+/// What the seconds mean: the viscosity inside the cup's range, and whether the bucket flows otherwise than it used to at this SG.
+fn flow_notes(
+    context: &EditContext<'_>,
+    builder: &mut EditorBuilder<'_>,
+    bucket: &entity::Bucket,
+    reading: SgReading,
+    flow: Option<Seconds>,
+    cup: Option<&str>,
+) -> Result<()> {
+    let Some(flow) = flow else { return Ok(()) };
+    let style = builder.style;
+    if let Some(known) = cup.and_then(|code| code.parse::<FlowCup>().ok()) {
+        builder.result(match known.viscosity(flow) {
+            Ok(viscosity) => Note::plain(say::viscosity(style.number(viscosity, 0))),
+            Err(outside) => Note::attention(outside.sentence()),
+        });
+    }
+    let earlier = BucketHistory::read(context.conn, bucket.id)?.checks.into_iter();
+    let by_this_cup = earlier.filter(|check| check.cup.as_deref() == cup);
+    let history: Vec<_> = by_this_cup
+        .filter_map(|check| Some((sg_of(&check).ok()?, Seconds::from_milliseconds(check.flow_ms?))))
+        .collect();
+    builder.result_if(flow_change(&history, (reading, flow)).map(|change| {
+        Note::attention(match change {
+            FlowChange::Slower => say::gelled(),
+            FlowChange::Faster => say::settled(),
+        })
+    }));
+    Ok(())
 }
 
 /// What changed since the last check, and what not to do about it by habit.
-fn change_notes(
-    now: Now,
-    builder: &mut EditorBuilder<'_>,
-    before: &entity::Check,
-    sg: SpecificGravity,
-    flow: Option<Seconds>,
-) -> Result<()> {
+fn change_note(now: Now, builder: &mut EditorBuilder<'_>, before: &entity::Check, sg: SpecificGravity) -> Result<()> {
     let style = builder.style;
     let Some(sg_before) = usable(sg_of(before))?.map(|reading| reading.sg) else { return Ok(()) };
     let change = sg.value() - sg_before.value();
@@ -136,12 +223,5 @@ fn change_notes(
     } else {
         say::thinner(sg_then, when)
     }));
-    let slower = before
-        .flow_ms
-        .zip(flow)
-        .is_some_and(|(before, now)| now.value() > SLOWER * Seconds::from_milliseconds(before).value());
-    if slower && change.abs() < SAME_SG {
-        builder.result(Note::attention(say::gelled()));
-    }
     Ok(())
 }

@@ -130,13 +130,13 @@ pub(super) fn choose<E: Archivable>(
     ask: Ask,
     saved: Option<Uuid>,
 ) -> Result<Option<Chosen<E>>> {
-    let key = ask.key;
+    let key = ask.key.clone();
     let things: Vec<E> = in_use(context.conn, saved)?;
     let items = things.iter().map(|thing| item(&thing.id().to_string(), thing.called(), "")).collect();
     let saved = saved.map(|id| id.to_string());
     let chosen = builder.choice_or(ask, saved.as_deref(), FieldKind::Choice, items, shared::not_on_this_phone());
     let Some(chosen) = chosen else {
-        builder.field_error(key, shared::add_first(E::KIND.name()));
+        builder.field_error(&key, shared::add_first(E::KIND.name()));
         return Ok(None);
     };
     let id = parse_id(&chosen, E::WHAT)?;

@@ -7,6 +7,7 @@
 mod bisque_lot;
 mod body;
 mod bucket;
+mod bucket_entry;
 mod builder;
 mod check;
 mod coat;
@@ -18,6 +19,7 @@ mod firing;
 mod form;
 mod glaze;
 mod kiln;
+mod mix;
 mod notation;
 mod piece;
 mod preference;
@@ -69,7 +71,11 @@ pub enum EditorKind {
     Bucket,
     /// A check of a bucket's SG; its subject is the bucket.
     Check,
-    /// Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
+    /// What was done to a bucket, or seen of it; its subject is the bucket.
+    BucketEntry,
+    /// A mixing sheet, which makes a new bucket; its subject is the glaze. What is entered is remembered while it is open.
+    Mix,
+    /// Water to thin a bucket, or to take off; its subject is the bucket. Keeps what was done as an entry of the bucket.
     Thin,
     /// A vessel for checking SG.
     Vessel,
@@ -107,8 +113,7 @@ impl EditorKind {
     fn makes_something(self) -> bool {
         !matches!(
             self,
-            EditorKind::Thin
-                | EditorKind::Coat
+            EditorKind::Coat
                 | EditorKind::DryWeight
                 | EditorKind::WitnessCones
                 | EditorKind::Preference
@@ -129,6 +134,8 @@ impl EditorKind {
             EditorKind::Glaze => "glaze",
             EditorKind::Bucket => "bucket",
             EditorKind::Check => "check",
+            EditorKind::BucketEntry => "bucket_entry",
+            EditorKind::Mix => "mix",
             EditorKind::Thin => "thin",
             EditorKind::Vessel => "vessel",
             EditorKind::Scale => "scale",
@@ -165,6 +172,8 @@ pub struct EditorEntry {
 pub enum FieldKind {
     /// Free text.
     Text,
+    /// Free text of several lines.
+    Lines,
     /// A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
     Exact,
     /// A secret: shown as dots, never filled in by the core, and kept by the shell where the platform keeps secrets, under
@@ -300,6 +309,8 @@ struct EditContext<'a> {
     conn: &'a Connection,
     now: Now,
     id: Option<Uuid>,
+    /// Whether `id` was made by an earlier saving of the same entry.
+    is_saved_again: bool,
     /// Under which id something new is saved; `None` for any.
     new_id: Option<Uuid>,
     subject: Option<Uuid>,
@@ -335,6 +346,8 @@ fn build(kind: EditorKind, context: &EditContext<'_>, builder: &mut EditorBuilde
         EditorKind::Glaze => glaze::build(context, builder),
         EditorKind::Bucket => bucket::build(context, builder),
         EditorKind::Check => check::build(context, builder),
+        EditorKind::BucketEntry => bucket_entry::build(context, builder),
+        EditorKind::Mix => mix::build(context, builder),
         EditorKind::Thin => thin::build(context, builder),
         EditorKind::Vessel => vessel::build(context, builder),
         EditorKind::Scale => scale::build(context, builder),
@@ -359,10 +372,18 @@ impl EditorEntry {
         Ok((id(&self.id)?, id(&self.subject)?))
     }
 
+    /// What has been entered, with what is remembered of a mixing sheet.
+    fn all_values(&self, conn: &Connection, now: Now) -> Result<Vec<Value>> {
+        let mut values = if self.kind == EditorKind::Mix { mix::begun(conn, now, self)? } else { Vec::new() };
+        values.extend(self.values.iter().cloned());
+        Ok(values)
+    }
+
     fn view(&self, conn: &Connection, now: Now, style: &Style) -> Result<EditorView> {
         let (id, subject) = self.ids()?;
-        let mut builder = EditorBuilder::new(style, &self.values);
-        let context = EditContext { conn, now, id, new_id: None, subject };
+        let values = self.all_values(conn, now)?;
+        let mut builder = EditorBuilder::new(style, &values);
+        let context = EditContext { conn, now, id, is_saved_again: false, new_id: None, subject };
         let saving = build(self.kind, &context, &mut builder)?;
         let draft = match self.draft.as_str() {
             _ if id.is_some() || !self.kind.makes_something() => String::new(),
@@ -375,11 +396,15 @@ impl EditorEntry {
 
 #[uniffi::export]
 impl Studio {
-    /// The editor as it stands with what is entered in `entry`.
+    /// The editor as it stands with what is entered in `entry`; that of a mixing sheet is remembered, so that what was ticked off
+    /// survives a restart.
     ///
     /// # Errors
     /// [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
     pub fn editor(&self, now: Now, entry: &EditorEntry) -> Result<EditorView> {
+        if entry.kind == EditorKind::Mix && !entry.values.is_empty() {
+            self.command(now, |tx| mix::remember(tx, now, entry))?;
+        }
         self.store.read(|conn| entry.view(conn, now, &style(conn)?))
     }
 
@@ -393,14 +418,16 @@ impl Studio {
         let draft = if id.is_some() { None } else { draft::named(&entry.draft)? };
         let stored = self.command(now, |tx| {
             let style = style(tx.conn())?;
-            let mut builder = EditorBuilder::new(&style, &entry.values);
+            let values = entry.all_values(tx.conn(), now)?;
+            let mut builder = EditorBuilder::new(&style, &values);
             let draft = draft.map(|draft| Draft::find(tx.conn(), draft, |_| Ok(true))).transpose()?;
             let (made, new_id, first) = match draft {
                 Some(Draft::Saved(made)) => (Some(made), None, made_by(tx.conn(), made)?),
                 Some(Draft::Open(new_id)) => (None, Some(new_id), None),
                 None => (None, None, None),
             };
-            let context = EditContext { conn: tx.conn(), now, id: id.or(made), new_id, subject };
+            let is_saved_again = made.is_some();
+            let context = EditContext { conn: tx.conn(), now, id: id.or(made), is_saved_again, new_id, subject };
             let saving = build(entry.kind, &context, &mut builder)?;
             let Some(saving) = saving else { return Err(builder.first_error()) };
             Ok(((saving.write)(tx)?, saving.sentence, first))

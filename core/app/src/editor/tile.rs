@@ -8,7 +8,7 @@ use super::notation::{AREA, LENGTH, MASS, SG};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::archive::in_use;
 use crate::evidence::{
-    bucket_today, finest_step, latest_sg, newest_bucket, own_controls, powder_density, sensitivity, tile_evidence,
+    bucket_in_use, bucket_today, finest_step, latest_sg, own_controls, powder_density, sensitivity, tile_evidence,
     tile_result, tiles, usable,
 };
 use crate::form_geometry::shape;
@@ -153,7 +153,7 @@ fn as_thick_on(
 ) -> Result<Vec<Note>> {
     let Some(form) = form else { return Ok(Vec::new()) };
     let Some(shape) = usable(shape(context.conn, form))? else { return Ok(Vec::new()) };
-    let bucket = newest_bucket(context.conn, glaze.id)?;
+    let bucket = bucket_in_use(context.conn, glaze.id)?;
     let today = bucket.map(|bucket| bucket_today(context.conn, context.now, glaze, bucket.id)).transpose()?.flatten();
     let as_dipped = || Solids::of(SgReading::checked(sg?), powder_density(glaze)).ok();
     let Some(solids) = today.map(|(_, solids)| solids).or_else(as_dipped) else { return Ok(Vec::new()) };

@@ -5,6 +5,7 @@ use rusqlite::Connection;
 use super::FindingsSection;
 use super::fired::Weighed;
 use crate::archive::in_use;
+use crate::contents::BucketHistory;
 use crate::date_text::DAY_MS;
 use crate::evidence::bucket_today;
 use crate::messages::findings as say;
@@ -16,12 +17,12 @@ use laydown_store::entity;
 /// Buckets are said to a gram, and more coarsely nobody weighs powder.
 const STEP: Grams = Grams::new(1.0);
 
-/// What is used; `None` where nothing was, in the last weeks. `since`: when the oldest coat was weighed that is known here.
+/// What is used; `None` where nothing was, in the last weeks.
 pub(super) fn section(
     conn: &Connection,
     now: Now,
     glaze: &entity::Glaze,
-    (coats, since): (&[Weighed], i64),
+    coats: &[Weighed],
     style: &Style,
 ) -> Result<Option<FindingsSection>> {
     let days = |ms: i64| ms as f64 / DAY_MS as f64;
@@ -31,7 +32,7 @@ pub(super) fn section(
     let mut lines =
         vec![Line { label: say::each_week(), value: say::weekly(used.coats, style.mass(used.per_week, STEP), WEEKS) }];
     for bucket in in_use::<entity::Bucket>(conn, None)?.into_iter().filter(|bucket| bucket.glaze == glaze.id) {
-        lines.extend(bucket_line(conn, now, glaze, &bucket, (coats, since), &used, style)?);
+        lines.extend(bucket_line(conn, now, glaze, &bucket, &used, style)?);
     }
     Ok(Some(FindingsSection {
         title: say::use_title(),
@@ -42,23 +43,22 @@ pub(super) fn section(
     }))
 }
 
-/// What a bucket has left; `None` where it is not known how much was mixed, or older coats from it are not known here.
+/// What a bucket has left, after coats, entries and levels; `None` where nobody has said how much was in it.
 fn bucket_line(
     conn: &Connection,
     now: Now,
     glaze: &entity::Glaze,
     bucket: &entity::Bucket,
-    (coats, since): (&[Weighed], i64),
     used: &WeeklyUse,
     style: &Style,
 ) -> Result<Option<Line>> {
-    let Some(mixed) = bucket.volume_ul.map(Millilitres::from_microlitres).filter(|_| since <= bucket.mixed_at) else {
+    let Some(volume) = BucketHistory::read(conn, bucket.id)?.contents(conn, bucket, glaze)?.volume else {
         return Ok(None);
     };
     let Some((sg, solids)) = bucket_today(conn, now, glaze, bucket.id)? else { return Ok(None) };
-    let of_it = coats.iter().filter(|coat| coat.bucket == bucket.id && coat.at >= bucket.mixed_at);
-    let taken = Grams::from_milligrams(of_it.map(|coat| coat.net_mg).sum());
-    Ok(left(mixed, sg, taken, used.per_coat).map(|left| {
+    let full = bucket.volume_ul.map_or(volume, Millilitres::from_microlitres).max(volume);
+    let taken = Grams::new((full - volume).value() * sg.value());
+    Ok(left(full, sg, taken, used.per_coat).map(|left| {
         let (powder, water) = to_mix(taken, &solids);
         let fill = (taken >= STEP).then(|| say::to_fill_up(style.mass(powder, STEP), style.mass(water, STEP)));
         let has = say::bucket_left(left.coats, style.mass(left.wet, STEP));

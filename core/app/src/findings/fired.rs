@@ -54,8 +54,6 @@ pub(super) struct Fired {
     pub(super) glazes: BTreeMap<Uuid, OfGlaze>,
     /// Whether there are older coats that were not looked through.
     pub(super) is_cut: bool,
-    /// When the oldest of those looked through was weighed, unix ms.
-    pub(super) since: i64,
     pieces: Vec<Vec<CoatAndFinding>>,
     firings: BTreeMap<Uuid, entity::Firing>,
 }
@@ -82,7 +80,6 @@ impl Fired {
                 glazes.entry(row.glaze).or_default().coats.extend(row.zone.parse().ok().map(weighed));
             }
         }
-        let since = rows.last().map_or(i64::MAX, |oldest| oldest.at);
         let pieces = by_piece(rows);
         let mut known = Known {
             bodies: entity::Form::all(conn)?.into_iter().map(|form| (form.id, form.body)).collect(),
@@ -99,7 +96,7 @@ impl Fired {
                 }
             }
         }
-        Ok(Fired { glazes, is_cut: count >= NEWEST as usize, since, pieces, firings })
+        Ok(Fired { glazes, is_cut: count >= NEWEST as usize, pieces, firings })
     }
 
     /// As [`judged_coats`], of what was read already.

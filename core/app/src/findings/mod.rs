@@ -1,6 +1,7 @@
 //! The Findings screen: what fired pots say about each glaze, beside what targets rest on today.
 
 mod bisque;
+mod bucket;
 mod chart;
 mod consumption;
 mod drift;
@@ -18,7 +19,7 @@ use std::path::Path;
 use rusqlite::Connection;
 
 use super::archive::{found, in_use};
-use super::evidence::{bucket_today, finest_step, newest_bucket, parse_id, style};
+use super::evidence::{bucket_in_use, bucket_today, finest_step, parse_id, style};
 use super::in_words::StyleWords;
 use super::messages::{findings as say, pooled};
 use super::pooled::{Known, known_by, shapes};
@@ -160,9 +161,8 @@ impl Studio {
                 notes.push(Note::plain(say::amount_only()));
             }
             notes.extend(cut(&fired));
-            let since = if fired.is_cut { fired.since } else { i64::MIN };
             let known = known_by(conn, &glaze, fired.judged(glaze_id))?;
-            let sections = sections(conn, now, &glaze, (&coats, since), &known, &style)?;
+            let sections = sections(conn, now, &glaze, &coats, &known, &style)?;
             Ok(GlazeFindingsView {
                 id: id.to_owned(),
                 title: glaze.name.clone(),
@@ -230,21 +230,22 @@ fn sections(
     conn: &Connection,
     now: Now,
     glaze: &entity::Glaze,
-    (coats, since): (&[Weighed], i64),
+    coats: &[Weighed],
     known: &Known,
     style: &Style,
 ) -> Result<Vec<FindingsSection>> {
     let mut sections = Vec::new();
-    let bucket = newest_bucket(conn, glaze.id)?;
-    let today = bucket.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?.flatten();
+    let newest = bucket_in_use(conn, glaze.id)?;
+    let today = newest.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?.flatten();
     if let Some((_, solids)) = today {
         let step = finest_step(conn)?;
         let shapes = shapes(conn, now, known, &solids)?;
         sections.extend(shapes.iter().filter_map(|shape| sizes::section(shape, &solids, step, style)));
     }
     sections.extend(sets::section(conn, now, glaze, coats, known, style)?);
-    sections.extend(consumption::section(conn, now, glaze, (coats, since), style)?);
+    sections.extend(consumption::section(conn, now, glaze, coats, style)?);
     sections.extend(hands::section(coats, style));
+    sections.extend(bucket::sections(conn, now, glaze, style)?);
     sections.extend(bisque::sections(conn, now, coats, style)?);
     sections.extend(repeats::sections(conn, now, coats, style)?);
     if let Some(series) = Series::of(glaze, coats) {

@@ -7,7 +7,7 @@ use uuid::Uuid;
 
 use super::FindingsSection;
 use super::fired::Weighed;
-use crate::evidence::{Pieces, bucket_today, finest_step, newest_bucket, usable};
+use crate::evidence::{Pieces, bucket_in_use, bucket_today, finest_step, usable};
 use crate::form_geometry::shape;
 use crate::in_words::StyleWords;
 use crate::messages::findings as say;
@@ -50,7 +50,7 @@ pub(super) fn section(
     known: &Known,
     style: &Style,
 ) -> Result<Option<FindingsSection>> {
-    let today = newest_bucket(conn, glaze.id)?.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?;
+    let today = bucket_in_use(conn, glaze.id)?.map(|bucket| bucket_today(conn, now, glaze, bucket.id)).transpose()?;
     let solids = today.flatten().map(|(_, solids)| solids);
     let mut shelves = waiting(conn, now, glaze)?;
     shelves.extend(fired(known));

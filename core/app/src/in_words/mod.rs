@@ -6,6 +6,7 @@ mod cautions;
 mod dry;
 mod faults;
 mod form;
+mod glaze;
 mod names;
 mod scale;
 mod store;
@@ -24,6 +25,7 @@ pub(crate) use bisque::{soaked_pores, trend_of_lots};
 pub(crate) use cautions::{caution_text, caution_title};
 pub(crate) use dry::{dry_refused, with_doubt};
 pub(crate) use faults::{about, hint, witnessed};
+pub(crate) use glaze::hurts;
 pub(crate) use names::name_of;
 pub(crate) use scale::{
     class_allows, fits, good_from, known_weight, repeatability_refused, repeats, repeats_as_its_step,

@@ -9,6 +9,9 @@ use laydown_domain::coat::tile::TileResult;
 use laydown_domain::coat::verdict::VerdictKind;
 use laydown_domain::form::silhouette::{Side, Sureness};
 use laydown_domain::form::{Part, ShapeClass, Stage, ZoneKind};
+use laydown_domain::glaze::bucket::EntryKind;
+use laydown_domain::glaze::flow_cup::FlowCup;
+use laydown_domain::glaze::material::Hazard;
 use laydown_domain::kiln::cone::{ConeKind, Reading};
 use laydown_domain::kiln::fault::{Fault, Thickness};
 use laydown_domain::units::{AreaUnit, DecimalMark, LengthUnit, MassUnit, VolumeUnit};
@@ -59,6 +62,47 @@ names! {
         Thin tile_thin,
         Right tile_right,
         Thick tile_thick,
+    }
+    EntryKind {
+        Water entry_water,
+        WaterOff entry_water_off,
+        Powder entry_powder,
+        Flocculant entry_flocculant,
+        Deflocculant entry_deflocculant,
+        Sieved entry_sieved,
+        Level entry_level,
+        Weighed entry_weighed,
+        Note entry_note,
+    }
+    FlowCup {
+        Ford1 cup_ford_1,
+        Ford2 cup_ford_2,
+        Ford3 cup_ford_3,
+        Ford4 cup_ford_4,
+        Ford5 cup_ford_5,
+        Zahn1 cup_zahn_1,
+        Zahn2 cup_zahn_2,
+        Zahn3 cup_zahn_3,
+        Zahn4 cup_zahn_4,
+        Zahn5 cup_zahn_5,
+        Iso3 cup_iso_3,
+        Iso4 cup_iso_4,
+        Iso5 cup_iso_5,
+        Iso6 cup_iso_6,
+    }
+    Hazard {
+        Silica hazard_silica,
+        Barium hazard_barium,
+        Manganese hazard_manganese,
+        Lithium hazard_lithium,
+        Cobalt hazard_cobalt,
+        Chromium hazard_chromium,
+        Nickel hazard_nickel,
+        Vanadium hazard_vanadium,
+        Copper hazard_copper,
+        Soluble hazard_soluble,
+        Lead hazard_lead,
+        Cadmium hazard_cadmium,
     }
     Sensitivity {
         Low sensitivity_low,

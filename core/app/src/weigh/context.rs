@@ -11,10 +11,11 @@ use crate::archive::{Archivable, found, in_use};
 use crate::buckets::is_old;
 use crate::evidence::{
     MOST_CONTROLS, controls, own_controls, powder_density, scale_of, sensitivity, sg_as_of, tiles, uncertainty_e5,
+    usable,
 };
 use crate::form_geometry::{shape, zone_cautions};
 use crate::in_words::{self, Sentence};
-use crate::messages::{editor_coat, weigh as say};
+use crate::messages::{buckets, editor_coat, weigh as say};
 use crate::{Note, Now, Result, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::scale::{Scale, ScaleAdvice};
@@ -40,6 +41,8 @@ pub(super) struct WeighContext {
     pub(super) job: Job,
     pub(super) sg: SgReading,
     pub(super) checked_at: Option<i64>,
+    /// Whether water or powder went in or out since then.
+    pub(super) is_changed: bool,
     pub(super) evidence: Evidence,
     sides: Vec<(Job, Evidence)>,
     tiles_not_asked: u32,
@@ -128,6 +131,7 @@ impl WeighContext {
             job,
             sg,
             checked_at,
+            is_changed: false,
             evidence,
             sides,
             tiles_not_asked,
@@ -221,7 +225,9 @@ impl WeighContext {
 
     /// How far the target can be trusted.
     pub(super) fn trust(&self, target: &Target) -> Trust {
-        let of = |target: &Target, job: &Job| Trust::of(target, job, self.checked_at.is_some(), self.came_out_right);
+        // A check that has faded, or a bucket that was changed by nobody knows how much, is as good as none.
+        let is_checked = self.checked_at.is_some() && self.sg.standard_uncertainty < SgReading::UNCHECKED;
+        let of = |target: &Target, job: &Job| Trust::of(target, job, is_checked, self.came_out_right);
         // A side without a control piece of its own is a guess, and so is the whole.
         if target.source == Source::Sides
             && let [(inside, known_inside), (outside, known_outside)] = self.sides.as_slice()
@@ -325,6 +331,9 @@ impl WeighContext {
             Some(at) if is_old(now, Some(at)) => notes.push(Note::attention(say::old_sg(now.days_ago(at)))),
             Some(_) => {}
         }
+        if self.is_changed {
+            notes.push(Note::attention(buckets::changed_since()));
+        }
         if self.checked_at.is_some() {
             notes.extend(in_words::thin_glaze(self.sg.sg, &self.style).map(Note::attention));
         }
@@ -348,6 +357,31 @@ impl WeighContext {
         }
         notes
     }
+}
+
+/// The wet glaze that a piece of `form` takes from a bucket, inside and outside together, by the best single evidence; `None` where it
+/// cannot be said.
+pub(crate) fn wet_per_piece(
+    conn: &Connection,
+    style: &Style,
+    form: &entity::Form,
+    bucket: Uuid,
+) -> Result<Option<Grams>> {
+    let entry = WeighEntry { form: form.id.to_string(), bucket: bucket.to_string(), ..WeighEntry::default() };
+    let load =
+        |zone| usable(WeighContext::load(conn, *style, &WeighEntry { zone, ..entry.clone() })).map(Option::flatten);
+    let Some(first) = load(None)? else { return Ok(None) };
+    let sides = [ZoneKind::Inside, ZoneKind::Outside];
+    if !sides.iter().all(|side| first.zones.contains(side)) {
+        return Ok(usable(first.best_target())?.map(|target| target.wet));
+    }
+    let mut wet = Grams::ZERO;
+    for side in sides {
+        let Some(context) = load(Some(side))? else { return Ok(None) };
+        let Some(target) = usable(context.best_target())? else { return Ok(None) };
+        wet = wet + target.wet;
+    }
+    Ok(Some(wet))
 }
 
 fn target_of(job: &Job, evidence: &Evidence) -> Result<Target> {

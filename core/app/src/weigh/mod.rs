@@ -13,12 +13,14 @@ use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
+pub(super) use self::context::wet_per_piece;
 use self::context::{Answer, WeighContext};
 pub(super) use self::correction::corrected;
 use self::glazed_piece::GlazedPiece;
 pub use self::glazed_piece::{PieceGroup, PieceToGlaze, PiecesToGlazeView};
 pub(super) use self::glazed_piece::{unfired_newest_first, weigh_undone_again};
 use self::remembered::Remembered;
+pub(super) use self::remembered::weighed_from;
 use self::view::view;
 use super::draft::{self, Draft};
 use super::evidence::{preference, step_of, style_of, usable};

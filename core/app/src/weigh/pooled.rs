@@ -4,7 +4,8 @@ use rusqlite::Connection;
 
 use super::context::WeighContext;
 use super::{MovedTarget, WeighEntry};
-use crate::evidence::{aged_sg, parse_id, powder_density, style};
+use crate::contents::{is_changed_since, sg_today};
+use crate::evidence::{parse_id, powder_density, style};
 use crate::local_settings::{remember, remembered};
 use crate::messages::pooled as say;
 use crate::pooled::{
@@ -32,11 +33,9 @@ impl WeighContext {
     pub(super) fn learn(&mut self, conn: &Connection, now: Now, cache: &Cache) -> Result<()> {
         let learned = cache.learned(conn, now, &self.glaze, &self.form, &self.job)?;
         let chosen = chosen(&self.glaze, self.form.id, self.zone());
-        if learned.is_some()
-            && chosen == Chosen::All
-            && let Some(at) = self.checked_at
-        {
-            self.sg = aged_sg(conn, now, self.bucket.id, self.sg, at)?;
+        if let Some(at) = self.checked_at {
+            self.is_changed = is_changed_since(conn, self.bucket.id, at)?;
+            self.sg = sg_today(conn, now, self.bucket.id, self.sg, at)?;
             self.job.solids = Solids::of(self.sg, powder_density(&self.glaze))?;
         }
         let notes = learned.as_ref().map(|learned| disagreements(conn, &learned.notes, &self.style)).transpose()?;

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 
 use rusqlite::Connection;
 use serde::{Deserialize, Serialize};
+use uuid::Uuid;
 
 use super::{NextCoat, WeighEntry};
 use crate::Result;
@@ -59,6 +60,13 @@ impl Remembered {
         }
         self.in_its_bucket(WeighEntry { bucket: self.entry.bucket.clone(), ..entry })
     }
+}
+
+/// The buckets that were weighed from on this phone: the last one, then that of each zone.
+pub(crate) fn weighed_from(conn: &Connection) -> Result<Vec<Uuid>> {
+    let remembered = Remembered::load(conn)?;
+    let ids = [&remembered.entry.bucket].into_iter().chain(remembered.zone_buckets.values());
+    Ok(ids.filter_map(|id| id.parse().ok()).collect())
 }
 
 /// The bucket of `entry`; where it names a zone and no bucket, the one that this zone was glazed from last.

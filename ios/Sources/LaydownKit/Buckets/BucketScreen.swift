@@ -1,6 +1,6 @@
 import LaydownCore
 
-/// One bucket: its SG, what that means, its checks, and what one does to it.
+/// One bucket: its SG, what that means, its notebook, and what one does to it.
 @MainActor
 public final class BucketScreen {
     /// All that it shows; nil until the studio has answered.

@@ -119,7 +119,7 @@ public final class EditorScreen {
         refusals[field.key] = nil
         refusedField = nil
         let mine = entries
-        let isTyped = [.text, .exact, .secret, .number, .table].contains(field.kind)
+        let isTyped = [.text, .lines, .exact, .secret, .number, .table].contains(field.kind)
         return Task {
             // Nobody cancels it; what is entered meanwhile makes it out of date.
             if isTyped { guard (try? await Task.sleep(for: pause)) != nil, mine == entries else { return } }
@@ -186,10 +186,22 @@ public final class EditorScreen {
                 return saved
             }
             guard let saved = await frame.saved(command, refused: refuse) else { return }
-            // A firing that is begun is loaded next.
-            if kind == .firing, id.isEmpty { next = .firing(saved.id) }
+            if id.isEmpty { next = place(after: saved.id) }
             if kind == .preference { await frame.open() }
             leave()
+        }
+    }
+
+    /// Where something new leads once it is saved.
+    private func place(after saved: String) -> Place? {
+        switch kind {
+        // A firing that is begun is loaded next.
+        case .firing: .firing(saved)
+        // A new lot is looked at.
+        case .bucket, .mix: .bucket(saved)
+        // What was thinned is checked.
+        case .thin: .editor(.check, subject: subject)
+        default: nil
         }
     }
 

@@ -112,8 +112,8 @@ extension Place: Codable {
 
 extension EditorKind {
     static let all: [EditorKind] = [
-        .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .thin, .vessel, .scale, .tile,
-        .control, .coat, .dryWeight, .scaleTest, .bisqueLot, .tileLadder,
+        .form, .body, .kiln, .firing, .witnessCones, .piece, .glaze, .bucket, .check, .bucketEntry, .mix, .thin,
+        .vessel, .scale, .tile, .control, .coat, .dryWeight, .scaleTest, .bisqueLot, .tileLadder,
         .preference,
         .syncLocation,
     ]
@@ -132,6 +132,8 @@ extension EditorKind {
         case .glaze: "glaze"
         case .bucket: "bucket"
         case .check: "check"
+        case .bucketEntry: "bucket_entry"
+        case .mix: "mix"
         case .thin: "thin"
         case .vessel: "vessel"
         case .scale: "scale"

@@ -143,374 +143,378 @@ public enum Words {
     public static var change: String { say(61) }
     /// `another-bucket`
     public static var anotherBucket: String { say(62) }
-    /// `checks`
-    public static var checks: String { say(63) }
+    /// `note-bucket`
+    public static var noteBucket: String { say(63) }
+    /// `mix-lot`
+    public static var mixLot: String { say(64) }
+    /// `notebook`
+    public static var notebook: String { say(65) }
     /// `needs-check`
-    public static var needsCheck: String { say(64) }
+    public static var needsCheck: String { say(66) }
     /// `targets-rest-on`
-    public static var targetsRestOn: String { say(65) }
+    public static var targetsRestOn: String { say(67) }
     /// `begin-firing`
-    public static var beginFiring: String { say(66) }
+    public static var beginFiring: String { say(68) }
     /// `add-kiln`
-    public static var addKiln: String { say(67) }
+    public static var addKiln: String { say(69) }
     /// `add-kiln-detail`
-    public static var addKilnDetail: String { say(68) }
+    public static var addKilnDetail: String { say(70) }
     /// `firings`
-    public static var firings: String { say(69) }
+    public static var firings: String { say(71) }
     /// `find-pieces`
-    public static var findPieces: String { say(70) }
+    public static var findPieces: String { say(72) }
     /// `find-pieces-detail`
-    public static var findPiecesDetail: String { say(71) }
+    public static var findPiecesDetail: String { say(73) }
     /// `change-firing`
-    public static var changeFiring: String { say(72) }
+    public static var changeFiring: String { say(74) }
     /// `before-kiln`
-    public static var beforeKiln: String { say(73) }
+    public static var beforeKiln: String { say(75) }
     /// `load-all`
-    public static var loadAll: String { say(74) }
+    public static var loadAll: String { say(76) }
     /// `tick-all`
-    public static var tickAll: String { say(75) }
+    public static var tickAll: String { say(77) }
     /// `load-ticked`
-    public static var loadTicked: String { say(76) }
+    public static var loadTicked: String { say(78) }
     /// `which-shelf`
-    public static var whichShelf: String { say(77) }
+    public static var whichShelf: String { say(79) }
     /// `all-of-them`
     public static func allOfThem(_ count: some CustomStringConvertible) -> String {
-        say(78, [count.description])
+        say(80, [count.description])
     }
     /// `one-of-them`
-    public static var oneOfThem: String { say(79) }
+    public static var oneOfThem: String { say(81) }
     /// `move-left`
-    public static var moveLeft: String { say(80) }
+    public static var moveLeft: String { say(82) }
     /// `move-right`
-    public static var moveRight: String { say(81) }
+    public static var moveRight: String { say(83) }
     /// `move-up`
-    public static var moveUp: String { say(82) }
+    public static var moveUp: String { say(84) }
     /// `move-down`
-    public static var moveDown: String { say(83) }
+    public static var moveDown: String { say(85) }
     /// `take-out`
-    public static var takeOut: String { say(84) }
+    public static var takeOut: String { say(86) }
     /// `pieces`
-    public static var pieces: String { say(85) }
+    public static var pieces: String { say(87) }
     /// `earlier-firings`
-    public static var earlierFirings: String { say(86) }
+    public static var earlierFirings: String { say(88) }
     /// `not-yet`
-    public static var notYet: String { say(87) }
+    public static var notYet: String { say(89) }
     /// `yes`
-    public static var yes: String { say(88) }
+    public static var yes: String { say(90) }
     /// `photograph`
-    public static var photograph: String { say(89) }
+    public static var photograph: String { say(91) }
     /// `from-pictures`
-    public static var fromPictures: String { say(90) }
+    public static var fromPictures: String { say(92) }
     /// `picture-being-saved`
-    public static var pictureBeingSaved: String { say(91) }
+    public static var pictureBeingSaved: String { say(93) }
     /// `photo-of`
     public static func photoOf(_ number: some CustomStringConvertible, _ count: some CustomStringConvertible) -> String {
-        say(92, [number.description, count.description])
+        say(94, [number.description, count.description])
     }
     /// `photo-off`
-    public static var photoOff: String { say(93) }
+    public static var photoOff: String { say(95) }
     /// `change-piece`
-    public static var changePiece: String { say(94) }
+    public static var changePiece: String { say(96) }
     /// `close`
-    public static var close: String { say(95) }
+    public static var close: String { say(97) }
     /// `next-piece`
-    public static var nextPiece: String { say(96) }
+    public static var nextPiece: String { say(98) }
     /// `last-piece`
-    public static var lastPiece: String { say(97) }
+    public static var lastPiece: String { say(99) }
     /// `previous-piece`
-    public static var previousPiece: String { say(98) }
+    public static var previousPiece: String { say(100) }
     /// `answer-is`
     public static func answerIs(_ question: some CustomStringConvertible, _ answer: some CustomStringConvertible) -> String {
-        say(99, [question.description, answer.description])
+        say(101, [question.description, answer.description])
     }
     /// `answer-chosen`
     public static func answerChosen(_ question: some CustomStringConvertible, _ answer: some CustomStringConvertible) -> String {
-        say(100, [question.description, answer.description])
+        say(102, [question.description, answer.description])
     }
     /// `fault-chosen`
     public static func faultChosen(_ fault: some CustomStringConvertible) -> String {
-        say(101, [fault.description])
+        say(103, [fault.description])
     }
     /// `liking`
-    public static var liking: String { say(102) }
+    public static var liking: String { say(104) }
     /// `faults`
-    public static var faults: String { say(103) }
+    public static var faults: String { say(105) }
     /// `where-away`
-    public static var whereAway: String { say(104) }
+    public static var whereAway: String { say(106) }
     /// `note`
-    public static var note: String { say(105) }
+    public static var note: String { say(107) }
     /// `note-hint`
-    public static var noteHint: String { say(106) }
+    public static var noteHint: String { say(108) }
     /// `control-piece`
-    public static var controlPiece: String { say(107) }
+    public static var controlPiece: String { say(109) }
     /// `fire-again`
-    public static var fireAgain: String { say(108) }
+    public static var fireAgain: String { say(110) }
     /// `as-weighed`
-    public static var asWeighed: String { say(109) }
+    public static var asWeighed: String { say(111) }
     /// `whole-piece`
-    public static var wholePiece: String { say(110) }
+    public static var wholePiece: String { say(112) }
     /// `whole-piece-detail`
-    public static var wholePieceDetail: String { say(111) }
+    public static var wholePieceDetail: String { say(113) }
     /// `fired`
-    public static var fired: String { say(112) }
+    public static var fired: String { say(114) }
     /// `compare`
-    public static var compare: String { say(113) }
+    public static var compare: String { say(115) }
     /// `compare-detail`
-    public static var compareDetail: String { say(114) }
+    public static var compareDetail: String { say(116) }
     /// `beside`
-    public static var beside: String { say(115) }
+    public static var beside: String { say(117) }
     /// `compare-with`
-    public static var compareWith: String { say(116) }
+    public static var compareWith: String { say(118) }
     /// `differs`
     public static func differs(_ label: some CustomStringConvertible) -> String {
-        say(117, [label.description])
+        say(119, [label.description])
     }
     /// `left-photo`
-    public static var leftPhoto: String { say(118) }
+    public static var leftPhoto: String { say(120) }
     /// `right-photo`
-    public static var rightPhoto: String { say(119) }
+    public static var rightPhoto: String { say(121) }
     /// `code-on-foot`
-    public static var codeOnFoot: String { say(120) }
+    public static var codeOnFoot: String { say(122) }
     /// `code-hint`
-    public static var codeHint: String { say(121) }
+    public static var codeHint: String { say(123) }
     /// `note-to-find`
-    public static var noteToFind: String { say(122) }
+    public static var noteToFind: String { say(124) }
     /// `contact-sheet`
-    public static var contactSheet: String { say(123) }
+    public static var contactSheet: String { say(125) }
     /// `contact-sheet-detail`
-    public static var contactSheetDetail: String { say(124) }
+    public static var contactSheetDetail: String { say(126) }
     /// `share-picture`
-    public static var sharePicture: String { say(125) }
+    public static var sharePicture: String { say(127) }
     /// `share-piece`
-    public static var sharePiece: String { say(126) }
+    public static var sharePiece: String { say(128) }
     /// `share-piece-detail`
-    public static var sharePieceDetail: String { say(127) }
+    public static var sharePieceDetail: String { say(129) }
     /// `share-pdf`
-    public static var sharePdf: String { say(128) }
+    public static var sharePdf: String { say(130) }
     /// `share-charts`
-    public static var shareCharts: String { say(129) }
+    public static var shareCharts: String { say(131) }
     /// `print`
-    public static var print: String { say(130) }
+    public static var print: String { say(132) }
     /// `page-of`
     public static func pageOf(_ number: some CustomStringConvertible, _ count: some CustomStringConvertible) -> String {
-        say(131, [number.description, count.description])
+        say(133, [number.description, count.description])
     }
     /// `no-photo`
-    public static var noPhoto: String { say(132) }
+    public static var noPhoto: String { say(134) }
     /// `nobody-prints`
-    public static var nobodyPrints: String { say(133) }
+    public static var nobodyPrints: String { say(135) }
     /// `sizes`
-    public static var sizes: String { say(134) }
+    public static var sizes: String { say(136) }
     /// `sizes-detail`
-    public static var sizesDetail: String { say(135) }
+    public static var sizesDetail: String { say(137) }
     /// `known`
-    public static var known: String { say(136) }
+    public static var known: String { say(138) }
     /// `choose-known`
-    public static var chooseKnown: String { say(137) }
+    public static var chooseKnown: String { say(139) }
     /// `save-readable`
-    public static var saveReadable: String { say(138) }
+    public static var saveReadable: String { say(140) }
     /// `recent-changes`
-    public static var recentChanges: String { say(139) }
+    public static var recentChanges: String { say(141) }
     /// `its-history`
-    public static var itsHistory: String { say(140) }
+    public static var itsHistory: String { say(142) }
     /// `take-it-back`
-    public static var takeItBack: String { say(141) }
+    public static var takeItBack: String { say(143) }
     /// `do-it-again`
-    public static var doItAgain: String { say(142) }
+    public static var doItAgain: String { say(144) }
     /// `devices`
-    public static var devices: String { say(143) }
+    public static var devices: String { say(145) }
     /// `devices-detail`
-    public static var devicesDetail: String { say(144) }
+    public static var devicesDetail: String { say(146) }
     /// `phones`
-    public static var phones: String { say(145) }
+    public static var phones: String { say(147) }
     /// `sync-location`
-    public static var syncLocation: String { say(146) }
+    public static var syncLocation: String { say(148) }
     /// `choose-place`
-    public static var choosePlace: String { say(147) }
+    public static var choosePlace: String { say(149) }
     /// `change-place`
-    public static var changePlace: String { say(148) }
+    public static var changePlace: String { say(150) }
     /// `sync-now`
-    public static var syncNow: String { say(149) }
+    public static var syncNow: String { say(151) }
     /// `check-there`
-    public static var checkThere: String { say(150) }
+    public static var checkThere: String { say(152) }
     /// `forget-place`
-    public static var forgetPlace: String { say(151) }
+    public static var forgetPlace: String { say(153) }
     /// `forget-place-question`
-    public static var forgetPlaceQuestion: String { say(152) }
+    public static var forgetPlaceQuestion: String { say(154) }
     /// `forget-place-detail`
-    public static var forgetPlaceDetail: String { say(153) }
+    public static var forgetPlaceDetail: String { say(155) }
     /// `forget`
-    public static var forget: String { say(154) }
+    public static var forget: String { say(156) }
     /// `new-phone`
-    public static var newPhone: String { say(155) }
+    public static var newPhone: String { say(157) }
     /// `new-phone-question`
-    public static var newPhoneQuestion: String { say(156) }
+    public static var newPhoneQuestion: String { say(158) }
     /// `new-phone-detail`
-    public static var newPhoneDetail: String { say(157) }
+    public static var newPhoneDetail: String { say(159) }
     /// `set-up`
-    public static var setUp: String { say(158) }
+    public static var setUp: String { say(160) }
     /// `sync-begins`
-    public static var syncBegins: String { say(159) }
+    public static var syncBegins: String { say(161) }
     /// `sync-so-far`
     public static func syncSoFar(_ progressed: some CustomStringConvertible) -> String {
-        say(160, [progressed.description])
+        say(162, [progressed.description])
     }
     /// `stop`
-    public static var stop: String { say(161) }
+    public static var stop: String { say(163) }
     /// `stopping`
-    public static var stopping: String { say(162) }
+    public static var stopping: String { say(164) }
     /// `choose-folder`
-    public static var chooseFolder: String { say(163) }
+    public static var chooseFolder: String { say(165) }
     /// `choose-another-folder`
-    public static var chooseAnotherFolder: String { say(164) }
+    public static var chooseAnotherFolder: String { say(166) }
     /// `no-folder`
-    public static var noFolder: String { say(165) }
+    public static var noFolder: String { say(167) }
     /// `no-folders-app`
-    public static var noFoldersApp: String { say(166) }
+    public static var noFoldersApp: String { say(168) }
     /// `folder-not-allowed`
-    public static var folderNotAllowed: String { say(167) }
+    public static var folderNotAllowed: String { say(169) }
     /// `show-secret`
-    public static var showSecret: String { say(168) }
+    public static var showSecret: String { say(170) }
     /// `hide-secret`
-    public static var hideSecret: String { say(169) }
+    public static var hideSecret: String { say(171) }
     /// `secret-not-saved`
-    public static var secretNotSaved: String { say(170) }
+    public static var secretNotSaved: String { say(172) }
     /// `backup-for-others`
-    public static var backupForOthers: String { say(171) }
+    public static var backupForOthers: String { say(173) }
     /// `backup`
-    public static var backup: String { say(172) }
+    public static var backup: String { say(174) }
     /// `back-up`
-    public static var backUp: String { say(173) }
+    public static var backUp: String { say(175) }
     /// `send-backup`
-    public static var sendBackup: String { say(174) }
+    public static var sendBackup: String { say(176) }
     /// `restore`
-    public static var restore: String { say(175) }
+    public static var restore: String { say(177) }
     /// `by-itself`
-    public static var byItself: String { say(176) }
+    public static var byItself: String { say(178) }
     /// `how-often`
-    public static var howOften: String { say(177) }
+    public static var howOften: String { say(179) }
     /// `backup-folder`
-    public static var backupFolder: String { say(178) }
+    public static var backupFolder: String { say(180) }
     /// `folder-not-usable`
-    public static var folderNotUsable: String { say(179) }
+    public static var folderNotUsable: String { say(181) }
     /// `back-up-there`
-    public static var backUpThere: String { say(180) }
+    public static var backUpThere: String { say(182) }
     /// `backed-up-there`
-    public static var backedUpThere: String { say(181) }
+    public static var backedUpThere: String { say(183) }
     /// `for-other-programs`
-    public static var forOtherPrograms: String { say(182) }
+    public static var forOtherPrograms: String { say(184) }
     /// `tables`
-    public static var tables: String { say(183) }
+    public static var tables: String { say(185) }
     /// `tables-detail`
-    public static var tablesDetail: String { say(184) }
+    public static var tablesDetail: String { say(186) }
     /// `put-file`
-    public static var putFile: String { say(185) }
+    public static var putFile: String { say(187) }
     /// `send-file`
-    public static var sendFile: String { say(186) }
+    public static var sendFile: String { say(188) }
     /// `take-in-heading`
-    public static var takeInHeading: String { say(187) }
+    public static var takeInHeading: String { say(189) }
     /// `import-spreadsheet`
-    public static var importSpreadsheet: String { say(188) }
+    public static var importSpreadsheet: String { say(190) }
     /// `import-intro`
-    public static var importIntro: String { say(189) }
+    public static var importIntro: String { say(191) }
     /// `choose-spreadsheet`
-    public static var chooseSpreadsheet: String { say(190) }
+    public static var chooseSpreadsheet: String { say(192) }
     /// `choose-another-spreadsheet`
-    public static var chooseAnotherSpreadsheet: String { say(191) }
+    public static var chooseAnotherSpreadsheet: String { say(193) }
     /// `import-questions`
-    public static var importQuestions: String { say(192) }
+    public static var importQuestions: String { say(194) }
     /// `import-columns`
-    public static var importColumns: String { say(193) }
+    public static var importColumns: String { say(195) }
     /// `import-readings`
-    public static var importReadings: String { say(194) }
+    public static var importReadings: String { say(196) }
     /// `import-row-errors`
-    public static var importRowErrors: String { say(195) }
+    public static var importRowErrors: String { say(197) }
     /// `spreadsheet-not-copied`
-    public static var spreadsheetNotCopied: String { say(196) }
+    public static var spreadsheetNotCopied: String { say(198) }
     /// `backup-working`
-    public static var backupWorking: String { say(197) }
+    public static var backupWorking: String { say(199) }
     /// `backup-gone`
-    public static var backupGone: String { say(198) }
+    public static var backupGone: String { say(200) }
     /// `no-files-app`
-    public static var noFilesApp: String { say(199) }
+    public static var noFilesApp: String { say(201) }
     /// `no-file`
-    public static var noFile: String { say(200) }
+    public static var noFile: String { say(202) }
     /// `file-not-copied`
-    public static var fileNotCopied: String { say(201) }
+    public static var fileNotCopied: String { say(203) }
     /// `preferences`
-    public static var preferences: String { say(202) }
+    public static var preferences: String { say(204) }
     /// `preferences-detail`
-    public static var preferencesDetail: String { say(203) }
+    public static var preferencesDetail: String { say(205) }
     /// `cautions`
-    public static var cautions: String { say(204) }
+    public static var cautions: String { say(206) }
     /// `cautions-detail`
-    public static var cautionsDetail: String { say(205) }
+    public static var cautionsDetail: String { say(207) }
     /// `archived`
-    public static var archived: String { say(206) }
+    public static var archived: String { say(208) }
     /// `archived-detail`
-    public static var archivedDetail: String { say(207) }
+    public static var archivedDetail: String { say(209) }
     /// `bring-back`
-    public static var bringBack: String { say(208) }
+    public static var bringBack: String { say(210) }
     /// `meanwhile`
-    public static var meanwhile: String { say(209) }
+    public static var meanwhile: String { say(211) }
     /// `keep-ours`
-    public static var keepOurs: String { say(210) }
+    public static var keepOurs: String { say(212) }
     /// `take-theirs`
-    public static var takeTheirs: String { say(211) }
+    public static var takeTheirs: String { say(213) }
     /// `keep-both`
-    public static var keepBoth: String { say(212) }
+    public static var keepBoth: String { say(214) }
     /// `what-counts-now`
     public static func whatCountsNow(_ value: some CustomStringConvertible) -> String {
-        say(213, [value.description])
+        say(215, [value.description])
     }
     /// `row-add`
-    public static var rowAdd: String { say(214) }
+    public static var rowAdd: String { say(216) }
     /// `row-away`
     public static func rowAway(_ number: some CustomStringConvertible) -> String {
-        say(215, [number.description])
+        say(217, [number.description])
     }
     /// `cell-is`
     public static func cellIs(_ column: some CustomStringConvertible, _ row: some CustomStringConvertible) -> String {
-        say(216, [column.description, row.description])
+        say(218, [column.description, row.description])
     }
     /// `point-away`
-    public static var pointAway: String { say(217) }
+    public static var pointAway: String { say(219) }
     /// `picture-in-work`
-    public static var pictureInWork: String { say(218) }
+    public static var pictureInWork: String { say(220) }
     /// `no-picture`
-    public static var noPicture: String { say(219) }
+    public static var noPicture: String { say(221) }
     /// `empty-picture`
-    public static var emptyPicture: String { say(220) }
+    public static var emptyPicture: String { say(222) }
     /// `no-camera`
-    public static var noCamera: String { say(221) }
+    public static var noCamera: String { say(223) }
     /// `no-gallery`
-    public static var noGallery: String { say(222) }
+    public static var noGallery: String { say(224) }
     /// `picture-not-copied`
-    public static var pictureNotCopied: String { say(223) }
+    public static var pictureNotCopied: String { say(225) }
     /// `letters`
-    public static var letters: String { say(224) }
+    public static var letters: String { say(226) }
     /// `digits`
-    public static var digits: String { say(225) }
+    public static var digits: String { say(227) }
     /// `save-or-throw`
-    public static var saveOrThrow: String { say(226) }
+    public static var saveOrThrow: String { say(228) }
     /// `save-or-throw-detail`
-    public static var saveOrThrowDetail: String { say(227) }
+    public static var saveOrThrowDetail: String { say(229) }
     /// `throw-away`
-    public static var throwAway: String { say(228) }
+    public static var throwAway: String { say(230) }
     /// `stay`
-    public static var stay: String { say(229) }
+    public static var stay: String { say(231) }
     /// `chosen`
-    public static var chosen: String { say(230) }
+    public static var chosen: String { say(232) }
     /// `note-attention`
     public static func noteAttention(_ note: some CustomStringConvertible) -> String {
-        say(231, [note.description])
+        say(233, [note.description])
     }
     /// `note-warning`
     public static func noteWarning(_ note: some CustomStringConvertible) -> String {
-        say(232, [note.description])
+        say(234, [note.description])
     }
     /// `camera-refused`
-    public static var cameraRefused: String { say(233) }
+    public static var cameraRefused: String { say(235) }
 
     /// The languages there are.
     public static let languages = ["en", "de", "es", "fr"]
@@ -599,7 +603,9 @@ public enum Words {
             "Thin",
             "Change",
             "Add another bucket of this glaze",
-            "Checks",
+            "Add a note",
+            "Mix a new lot",
+            "Notebook",
             "Check it",
             "Targets today are based on",
             "Start a firing",
@@ -835,7 +841,9 @@ public enum Words {
             "Verdünnen",
             "Ändern",
             "Weiteren Eimer dieser Glasur hinzufügen",
-            "Prüfungen",
+            "Etwas notieren",
+            "Neuen Ansatz mischen",
+            "Notizbuch",
             "Prüfen",
             "Die Ziele beruhen heute auf",
             "Brand beginnen",
@@ -1071,7 +1079,9 @@ public enum Words {
             "Diluir",
             "Cambiar",
             "Añadir otro cubo de este esmalte",
-            "Comprobaciones",
+            "Anotar algo",
+            "Preparar más esmalte",
+            "Cuaderno",
             "Comprobar",
             "Hoy los objetivos se basan en",
             "Empezar una cocción",
@@ -1307,7 +1317,9 @@ public enum Words {
             "Diluer",
             "Modifier",
             "Ajouter un autre seau de cet émail",
-            "Contrôles",
+            "Noter quelque chose",
+            "Préparer un nouveau lot",
+            "Carnet",
             "À contrôler",
             "Les cibles du jour reposent sur",
             "Commencer une cuisson",

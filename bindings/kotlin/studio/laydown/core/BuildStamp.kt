@@ -1,4 +1,4 @@
 package studio.laydown.core
 
 /** The stamp of the library that the generated code beside this file was made from. */
-const val BUILD_STAMP: String = "0361273303c1e80e"
+const val BUILD_STAMP: String = "70a1dfe66f200f6b"

@@ -1400,7 +1400,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_laydown_app_checksum_method_studio_set_up_as_new_phone() and 0xFFFF) != 27373) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_laydown_app_checksum_method_studio_editor() and 0xFFFF) != 12606) {
+    if ((lib.uniffi_laydown_app_checksum_method_studio_editor() and 0xFFFF) != 48322) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_laydown_app_checksum_method_studio_save_record() and 0xFFFF) != 50953) {
@@ -4122,7 +4122,8 @@ public interface StudioInterface {
     fun `setUpAsNewPhone`(`now`: Now): kotlin.String
     
     /**
-     * The editor as it stands with what is entered in `entry`.
+     * The editor as it stands with what is entered in `entry`; that of a mixing sheet is remembered, so that what was ticked off
+     * survives a restart.
      *
      * # Errors
      * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
@@ -5135,7 +5136,8 @@ open class Studio: Disposable, AutoCloseable, StudioInterface
 
     
     /**
-     * The editor as it stands with what is entered in `entry`.
+     * The editor as it stands with what is entered in `entry`; that of a mixing sheet is remembered, so that what was ticked off
+     * survives a restart.
      *
      * # Errors
      * [`StudioError::Missing`] when what it is about is gone. What is wrong with a field is said beside the field.
@@ -6888,7 +6890,7 @@ data class BucketRow (
     val `since`: kotlin.String
     , 
     /**
-     * Whether the check is missing or old.
+     * Whether the check is missing or old, or the bucket another since.
      */
     val `attention`: kotlin.Boolean
     
@@ -6977,9 +6979,9 @@ data class BucketView (
     val `lines`: List<Line>
     , 
     /**
-     * Its checks, newest first.
+     * Its checks and what was done to it, newest first.
      */
-    val `checks`: List<CheckRow>
+    val `notebook`: List<NotebookRow>
     , 
     /**
      * What else should be known.
@@ -7008,7 +7010,7 @@ public object FfiConverterTypeBucketView: FfiConverterRustBuffer<BucketView> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeLine.read(buf),
-            FfiConverterSequenceTypeCheckRow.read(buf),
+            FfiConverterSequenceTypeNotebookRow.read(buf),
             FfiConverterSequenceTypeNote.read(buf),
         )
     }
@@ -7021,7 +7023,7 @@ public object FfiConverterTypeBucketView: FfiConverterRustBuffer<BucketView> {
             FfiConverterString.allocationSize(value.`sg`) +
             FfiConverterString.allocationSize(value.`since`) +
             FfiConverterSequenceTypeLine.allocationSize(value.`lines`) +
-            FfiConverterSequenceTypeCheckRow.allocationSize(value.`checks`) +
+            FfiConverterSequenceTypeNotebookRow.allocationSize(value.`notebook`) +
             FfiConverterSequenceTypeNote.allocationSize(value.`notes`)
     )
 
@@ -7033,7 +7035,7 @@ public object FfiConverterTypeBucketView: FfiConverterRustBuffer<BucketView> {
             FfiConverterString.write(value.`sg`, buf)
             FfiConverterString.write(value.`since`, buf)
             FfiConverterSequenceTypeLine.write(value.`lines`, buf)
-            FfiConverterSequenceTypeCheckRow.write(value.`checks`, buf)
+            FfiConverterSequenceTypeNotebookRow.write(value.`notebook`, buf)
             FfiConverterSequenceTypeNote.write(value.`notes`, buf)
     }
 }
@@ -7334,61 +7336,6 @@ public object FfiConverterTypeChartView: FfiConverterRustBuffer<ChartView> {
             FfiConverterSequenceTypeChartLine.write(value.`lines`, buf)
             FfiConverterSequenceTypeDot.write(value.`dots`, buf)
             FfiConverterSequenceTypeLegendEntry.write(value.`legend`, buf)
-    }
-}
-
-
-
-/**
- * One check of a bucket.
- */
-data class CheckRow (
-    /**
-     * When it was.
-     */
-    val `when`: kotlin.String
-    , 
-    /**
-     * What it said.
-     */
-    val `sg`: kotlin.String
-    , 
-    /**
-     * Flow cup seconds if there were any.
-     */
-    val `flow`: kotlin.String
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeCheckRow: FfiConverterRustBuffer<CheckRow> {
-    override fun read(buf: ByteBuffer): CheckRow {
-        return CheckRow(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: CheckRow) = (
-            FfiConverterString.allocationSize(value.`when`) +
-            FfiConverterString.allocationSize(value.`sg`) +
-            FfiConverterString.allocationSize(value.`flow`)
-    )
-
-    override fun write(value: CheckRow, buf: ByteBuffer) {
-            FfiConverterString.write(value.`when`, buf)
-            FfiConverterString.write(value.`sg`, buf)
-            FfiConverterString.write(value.`flow`, buf)
     }
 }
 
@@ -10448,6 +10395,77 @@ public object FfiConverterTypeNote: FfiConverterRustBuffer<Note> {
 
 
 /**
+ * A check of a bucket, or what was done to it.
+ */
+data class NotebookRow (
+    /**
+     * The editor that corrects it.
+     */
+    val `kind`: EditorKind
+    , 
+    /**
+     * Its id.
+     */
+    val `id`: kotlin.String
+    , 
+    /**
+     * When it was.
+     */
+    val `when`: kotlin.String
+    , 
+    /**
+     * What it was, in a line.
+     */
+    val `what`: kotlin.String
+    , 
+    /**
+     * More about it: the flow cup's seconds, a note; may be empty.
+     */
+    val `detail`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNotebookRow: FfiConverterRustBuffer<NotebookRow> {
+    override fun read(buf: ByteBuffer): NotebookRow {
+        return NotebookRow(
+            FfiConverterTypeEditorKind.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: NotebookRow) = (
+            FfiConverterTypeEditorKind.allocationSize(value.`kind`) +
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`when`) +
+            FfiConverterString.allocationSize(value.`what`) +
+            FfiConverterString.allocationSize(value.`detail`)
+    )
+
+    override fun write(value: NotebookRow, buf: ByteBuffer) {
+            FfiConverterTypeEditorKind.write(value.`kind`, buf)
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`when`, buf)
+            FfiConverterString.write(value.`what`, buf)
+            FfiConverterString.write(value.`detail`, buf)
+    }
+}
+
+
+
+/**
  * The moment of a call and the local offset from UTC, from the shell.
  */
 data class Now (
@@ -13386,7 +13404,15 @@ enum class EditorKind {
      */
     CHECK,
     /**
-     * Water to thin a bucket, or to take off; its subject is the bucket. Calculates only, keeps nothing.
+     * What was done to a bucket, or seen of it; its subject is the bucket.
+     */
+    BUCKET_ENTRY,
+    /**
+     * A mixing sheet, which makes a new bucket; its subject is the glaze. What is entered is remembered while it is open.
+     */
+    MIX,
+    /**
+     * Water to thin a bucket, or to take off; its subject is the bucket. Keeps what was done as an entry of the bucket.
      */
     THIN,
     /**
@@ -13523,6 +13549,10 @@ enum class FieldKind {
      * Free text.
      */
     TEXT,
+    /**
+     * Free text of several lines.
+     */
+    LINES,
     /**
      * A line that counts letter by letter, such as an address: the keyboard adds no capital and corrects nothing.
      */
@@ -15650,34 +15680,6 @@ public object FfiConverterSequenceTypeChartSpot: FfiConverterRustBuffer<List<Cha
 /**
  * @suppress
  */
-public object FfiConverterSequenceTypeCheckRow: FfiConverterRustBuffer<List<CheckRow>> {
-    override fun read(buf: ByteBuffer): List<CheckRow> {
-        val len = buf.getInt()
-        return List<CheckRow>(len) {
-            FfiConverterTypeCheckRow.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<CheckRow>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeCheckRow.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<CheckRow>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeCheckRow.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
 public object FfiConverterSequenceTypeChecklistItem: FfiConverterRustBuffer<List<ChecklistItem>> {
     override fun read(buf: ByteBuffer): List<ChecklistItem> {
         val len = buf.getInt()
@@ -16284,6 +16286,34 @@ public object FfiConverterSequenceTypeNote: FfiConverterRustBuffer<List<Note>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeNote.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeNotebookRow: FfiConverterRustBuffer<List<NotebookRow>> {
+    override fun read(buf: ByteBuffer): List<NotebookRow> {
+        val len = buf.getInt()
+        return List<NotebookRow>(len) {
+            FfiConverterTypeNotebookRow.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<NotebookRow>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeNotebookRow.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<NotebookRow>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeNotebookRow.write(it, buf)
         }
     }
 }

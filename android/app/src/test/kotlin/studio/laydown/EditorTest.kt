@@ -111,16 +111,30 @@ class EditorTest {
     }
 
     @Test
-    fun thinningCalculatesAndSavesNothing() = Pottery.furnished().use { phone ->
+    fun whatWasThinnedIsCheckedNext() = Pottery.furnished().use { phone ->
         phone.touch("Buckets")
         phone.touch("Ash white")
         phone.touch("Thin")
+        phone.touch("Another SG")
         phone.fill("1.42", "1.42")
         phone.fill("ml", "10 l")
         phone.await("the water") { phone.texts().any { it.startsWith("Add ") && it.endsWith(" of water.") } }
-        assertFalse(phone.shows("Save"))
+        phone.tap("Done: check it next")
+        phone.until("Method")
         phone.back()
-        phone.until("Checks")
+        phone.await("the entry") { phone.texts().any { it.startsWith("Water added: ") } }
+    }
+
+    @Test
+    fun aNewLotLeadsToItsPage() = Pottery.furnished().use { phone ->
+        phone.touch("Buckets")
+        phone.touch("Ash white")
+        phone.touch("Mix a new lot")
+        phone.fill("g", "1000")
+        phone.await("the water") { phone.texts().any { it.startsWith("Water: ") } }
+        phone.tap("Save as a new bucket")
+        phone.until("SG not checked")
+        phone.until("Notebook")
     }
 
     @Test

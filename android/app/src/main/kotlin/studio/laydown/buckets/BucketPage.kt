@@ -15,8 +15,9 @@ import studio.laydown.putButton
 import studio.laydown.putHeading
 import studio.laydown.putLines
 import studio.laydown.putNote
+import studio.laydown.putRow
 
-/** One bucket: its SG, what that means, its checks, and what one does to it. */
+/** One bucket: its SG, what that means, its notebook, and what one does to it. */
 class BucketPage(host: MainActivity, private val bucketId: String) : ColumnPage(host) {
     override val title: CharSequence = ""
 
@@ -37,20 +38,26 @@ class BucketPage(host: MainActivity, private val bucketId: String) : ColumnPage(
             bucket.notes.forEach { putNote(it) }
             if (bucket.lines.isNotEmpty()) put<View>(R.layout.gap)
             putLines(bucket.lines)
-            if (bucket.checks.isNotEmpty()) putChecks(bucket)
+            putNotebook(bucket)
+            putButton(R.layout.add, host.getText(R.string.mix_lot)) {
+                host.go(Place.editor(EditorKind.MIX, subject = bucket.glazeId))
+            }
             putButton(R.layout.add, host.getText(R.string.another_bucket)) {
                 host.go(Place.editor(EditorKind.BUCKET, subject = bucket.glazeId))
             }
         }
     }
 
-    private fun ViewGroup.putChecks(bucket: BucketView) {
-        putHeading(host.getText(R.string.checks))
+    private fun ViewGroup.putNotebook(bucket: BucketView) {
+        putHeading(host.getText(R.string.notebook))
+        putButton(R.layout.add, host.getText(R.string.note_bucket)) {
+            host.go(Place.editor(EditorKind.BUCKET_ENTRY, subject = bucketId))
+        }
+        if (bucket.notebook.isEmpty()) return
         val card = put<ViewGroup>(R.layout.card)
-        for (check in bucket.checks) {
-            val row = card.put<View>(R.layout.line)
-            row.get<TextView>(R.id.line_label).text = check.`when`
-            row.get<TextView>(R.id.line_value).text = listOf(check.sg, check.flow).filter { it.isNotEmpty() }.joinToString(" · ")
+        for (row in bucket.notebook) {
+            val detail = listOf(row.`when`, row.detail).filter { it.isNotEmpty() }.joinToString(" · ")
+            card.putRow(row.what, detail, R.drawable.ic_on) { host.go(Place.editor(row.kind, row.id)) }
         }
         put<View>(R.layout.gap)
     }

@@ -147,9 +147,19 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
         save({ now -> saveRecord(now, entry).also { if (kind == EditorKind.SYNC_LOCATION) host.secrets.save(secret, typed) } }, { refuse(it) }) {
             if (kind == EditorKind.PREFERENCE) host.readPreferences()
             leaveForGood()
-            // A firing that is begun is loaded next.
-            if (kind == EditorKind.FIRING && id.isEmpty()) host.go(Place(PageKind.FIRING, it.id))
+            if (id.isEmpty()) next(it.id)?.let(host::go)
         }
+    }
+
+    /** Where something new leads once it is saved under [saved]. */
+    private fun next(saved: String): Place? = when (kind) {
+        // A firing that is begun is loaded next.
+        EditorKind.FIRING -> Place(PageKind.FIRING, saved)
+        // A new lot is looked at.
+        EditorKind.BUCKET, EditorKind.MIX -> Place(PageKind.BUCKET, saved)
+        // What was thinned is checked.
+        EditorKind.THIN -> Place.editor(EditorKind.CHECK, subject = subject)
+        else -> null
     }
 
     private fun leaveForGood() {
@@ -336,6 +346,6 @@ class EditorScreen(host: MainActivity, private val kind: EditorKind, private val
         const val PAUSE_MS = 150L
         const val PHOTOGRAPHER = "photographer"
         const val DRAFT = "draft"
-        val TYPED = setOf(FieldKind.TEXT, FieldKind.EXACT, FieldKind.SECRET, FieldKind.NUMBER, FieldKind.TABLE)
+        val TYPED = setOf(FieldKind.TEXT, FieldKind.LINES, FieldKind.EXACT, FieldKind.SECRET, FieldKind.NUMBER, FieldKind.TABLE)
     }
 }

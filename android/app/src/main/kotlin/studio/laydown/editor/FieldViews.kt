@@ -5,6 +5,7 @@ import android.content.Context
 import android.graphics.Rect
 import android.text.InputType
 import android.text.method.TextKeyListener
+import android.view.Gravity
 import android.view.View
 import android.view.ViewGroup
 import android.view.accessibility.AccessibilityNodeInfo
@@ -69,7 +70,7 @@ abstract class FieldView(context: Context, val kind: FieldKind) {
         fun of(
             context: Context, kind: FieldKind, entered: (String) -> Unit, ask: (String) -> Unit, askForFolder: () -> Unit,
         ): FieldView = when (kind) {
-            FieldKind.TEXT, FieldKind.EXACT, FieldKind.SECRET, FieldKind.NUMBER -> TextFieldView(context, kind, entered)
+            FieldKind.TEXT, FieldKind.LINES, FieldKind.EXACT, FieldKind.SECRET, FieldKind.NUMBER -> TextFieldView(context, kind, entered)
             FieldKind.FOLDER -> FolderFieldView(context, askForFolder)
             FieldKind.TABLE -> TableFieldView(context, entered)
             FieldKind.PHOTO -> PhotoFieldView(context, ask)
@@ -99,6 +100,8 @@ internal fun EditText.readWith(words: () -> String) {
     }
 }
 
+/** So many lines of a field of several lines are seen at least. */
+private const val LINES = 4
 private const val HIDDEN = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_PASSWORD
 private const val SEEN = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_VISIBLE_PASSWORD
 
@@ -128,6 +131,13 @@ private class TextFieldView(context: Context, kind: FieldKind, entered: (String)
                 text.imeOptions = text.imeOptions or EditorInfo.IME_FLAG_NO_PERSONALIZED_LEARNING
                 letters.setText(R.string.show_secret)
                 letters.setOnClickListener { turnSecret() }
+            }
+            FieldKind.LINES -> {
+                text.isSingleLine = false
+                text.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_FLAG_MULTI_LINE or InputType.TYPE_TEXT_FLAG_CAP_SENTENCES
+                text.imeOptions = EditorInfo.IME_FLAG_NO_EXTRACT_UI
+                text.minLines = LINES
+                text.gravity = Gravity.TOP or Gravity.START
             }
             FieldKind.EXACT ->
                 text.inputType = InputType.TYPE_CLASS_TEXT or InputType.TYPE_TEXT_VARIATION_URI or InputType.TYPE_TEXT_FLAG_NO_SUGGESTIONS

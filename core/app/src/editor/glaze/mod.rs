@@ -1,7 +1,9 @@
 //! The editor of a glaze. A new glaze comes with its first bucket, so that one can weigh at once.
 
+mod materials;
+
 use super::builder::{Ask, EXAMPLE_SG, EditorBuilder, coded_item};
-use super::notation::{LAYDOWN, POWDER_DENSITY, SG, bare};
+use super::notation::{LAYDOWN, SG};
 use super::{EditContext, FieldKind, Note, PendingWrite};
 use crate::Result;
 use crate::evidence::check;
@@ -10,7 +12,7 @@ use crate::in_words::thin_glaze;
 use crate::messages::{editor as shared, editor_glaze as say};
 use laydown_domain::coat::target::{STARTING_LAYDOWN, Sensitivity};
 use laydown_domain::glaze::slurry::{SgReading, solids_fraction};
-use laydown_domain::units::PowderDensity;
+use laydown_domain::units::SpecificGravity;
 use laydown_store::entity;
 
 pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) -> Result<Option<PendingWrite>> {
@@ -38,12 +40,12 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     } else {
         Some(None)
     };
-    let density_saved = saved.map_or(PowderDensity::default().thousandths(), |glaze| glaze.powder_density_e3);
-    let density = builder.quantity(
-        Ask::new("powder_density", say::powder_density())
-            .help(say::powder_density_help(bare(style, PowderDensity::default().value()))),
-        Some(density_saved),
-        POWDER_DENSITY,
+    let Some(materials) = materials::fields(builder, saved) else { return Ok(None) };
+    let Some(density) = materials::powder_density(builder, saved, &materials) else { return Ok(None) };
+    let working_sg = builder.optional(
+        Ask::new("working_sg", say::working_sg()).help(say::working_sg_help()).hint(style.number(EXAMPLE_SG, 2)),
+        saved.and_then(|glaze| glaze.working_sg_e5),
+        SG,
     );
     let laydown_saved = saved.map_or(STARTING_LAYDOWN.milligrams_per_dm2(), |glaze| glaze.starting_laydown_mg_dm2);
     let laydown = builder.quantity(
@@ -51,9 +53,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         Some(laydown_saved),
         LAYDOWN,
     );
-    let (Some(sensitivity), Some(density), Some(laydown), Some(sg)) = (sensitivity, density, laydown, sg) else {
+    let (Some(sensitivity), Some(laydown), Some(sg), Some(working_sg)) = (sensitivity, laydown, sg, working_sg) else {
         return Ok(None);
     };
+    let materials::Density { density, from: density_from } = density;
     builder.result_if(sg.and_then(|sg| thin_glaze(sg, style)).map(Note::attention));
     match sg.map(|sg| solids_fraction(sg, density)).transpose() {
         Ok(solids) => {
@@ -72,6 +75,10 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         sensitivity,
         powder_density_e3: density.thousandths(),
         starting_laydown_mg_dm2: laydown.milligrams_per_dm2(),
+        materials: materials.stored,
+        density_from,
+        hazards: materials.hazards,
+        working_sg_e5: working_sg.map(SpecificGravity::hundred_thousandths),
         ..current.unwrap_or_default()
     };
     if context.id.is_some() {
@@ -87,9 +94,8 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
                 id: bucket,
                 glaze: id,
                 name: say::first_bucket(),
-                volume_ul: None,
                 mixed_at: at,
-                gone: false,
+                ..entity::Bucket::default()
             })?;
             if let Some(sg) = sg {
                 let check = check(tx.new_id(), bucket, at, SgReading::checked(sg), "typed");
