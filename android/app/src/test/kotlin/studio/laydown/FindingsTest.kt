@@ -66,7 +66,7 @@ class FindingsTest {
     fun aDriftIsAnsweredAndUndone() = Pottery.taught().use { phone ->
         phone.openFindings()
         phone.touch("Noted: start over")
-        phone.await("what was noted") { phone.said("Noted. Coats are compared") != null }
+        phone.await("what was noted") { phone.said("Noted. The drift count starts again.") != null }
         phone.await("no drift") { phone.window().none { it is Button && it.text == "Noted: start over" } }
         phone.touch("Undo")
         phone.until("Undone.")

@@ -170,6 +170,70 @@ class ScreensTest(private val look: Look) {
     }
 
     @Test
+    fun bucketNote() = screen("sheet-bucket-note") {
+        touch("Buckets")
+        touch("Ash white")
+        touch("Add a note")
+        until("What")
+    }
+
+    @Test
+    fun mix() = screen("sheet-mix") {
+        touch("Buckets")
+        touch("Ash white")
+        touch("Mix a new lot")
+        until("How much")
+    }
+
+    @Test
+    fun materials() = screen("sheet-glaze-materials") {
+        touch("Studio")
+        await("the glazes") { scrollTo("Add a glaze") }
+        touch("Ash white")
+        await("the materials") { scrollTo("Materials") }
+    }
+
+    @Test
+    fun scaleTest() = screen("sheet-scale-test") {
+        touch("Studio")
+        await("the way to it") { scrollTo("Test a scale") }
+        touch("Test a scale")
+        until("Ten readings")
+    }
+
+    @Test
+    fun bisqueLot() = screen("sheet-bisque-lot") {
+        touch("Studio")
+        await("the way to it") { scrollTo("Add a bisque lot") }
+        touch("Add a bisque lot")
+        await("the ways of soaking") { scrollTo("Soaked by") }
+    }
+
+    @Test
+    fun tileLadder() = screen("sheet-tile-ladder") {
+        touch("Studio")
+        await("the way to it") { scrollTo("Plan a ladder of tiles") }
+        touch("Plan a ladder of tiles")
+        await("how many") { scrollTo("How many tiles") }
+    }
+
+    @Test
+    fun dryWeight() = screen("sheet-dry-weight") {
+        touch("Kiln")
+        touch("Weigh a dry piece")
+        await("what to weigh") { scrollTo("Piece, bone dry") }
+    }
+
+    @Test
+    fun plateByItsWidth() = screen("sheet-form-plate") {
+        touch("Studio")
+        touch("Add a form")
+        await("the plate") { scrollTo("Plate") }
+        touch("Plate")
+        await("its width") { scrollTo("Width at the widest") }
+    }
+
+    @Test
     fun kiln() = screen("kiln", Pottery::fired) {
         touch("Kiln")
         until("Start a firing")
@@ -356,12 +420,14 @@ class ScreensTest(private val look: Look) {
     fun glazeFindingsSizes() = screen("findings-glaze-sizes", Pottery::taught) {
         findings("Ash white")
         await("the sizes") { scrollTo("Sizes: straight mug, inside") }
+        scroll(0.6f)
     }
 
     @Test
     fun glazeFindingsDrift() = screen("findings-glaze-drift", Pottery::taught) {
         findings("Ash white")
         await("the drift") { scrollTo("Coats against aims") }
+        scroll(0.6f)
     }
 
     @Test
