@@ -232,7 +232,7 @@ impl Page<'_> {
         if rise <= 0.0 || days < 1 {
             return Ok(None);
         }
-        let coats = query::wet_from_bucket(self.conn, self.bucket.id, first.at)?;
+        let coats = query::wet_from_bucket(self.conn, self.bucket.id, first.at, u32::MAX)?;
         let open = coats.iter().map(|(at, _)| *at).chain(self.history.checks.iter().map(|check| check.at));
         let open: BTreeSet<i64> =
             open.filter(|at| *at <= last.at).map(|at| self.now.at(last.at).days_since(at)).collect();

@@ -17,6 +17,8 @@ use laydown_store::{entity, query};
 const CHECKS: u32 = 30;
 /// So many entries of a bucket are followed.
 const ENTRIES: u32 = 500;
+/// No bucket gives more coats than this before somebody looks into it: 2,000 of 20 g are 40 kg.
+const COATS: u32 = 2_000;
 
 /// What is known of a bucket, newest first.
 pub(super) struct BucketHistory {
@@ -81,7 +83,7 @@ impl BucketHistory {
         let seen = changes.iter().filter(|(_, change)| is_volume(change)).map(|(at, _)| *at).max();
         // Coats from before the volume was seen last, or of a bucket of no known volume, change nothing.
         if let Some(seen) = seen {
-            let coats = query::wet_from_bucket(conn, bucket.id, seen)?;
+            let coats = query::wet_from_bucket(conn, bucket.id, seen, COATS)?;
             changes.extend(coats.into_iter().map(|(at, net)| (at, Change::Taken(Grams::from_milligrams(net)))));
         }
         changes.sort_by_key(|(at, _)| *at);

@@ -102,7 +102,7 @@ const FIRST_CHECK: &str = "WHERE NOT gone AND bucket = ?1 ORDER BY at, id LIMIT 
 const CHECKS: &str = "WHERE NOT gone AND bucket = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
 const ENTRIES: &str = "WHERE NOT gone AND bucket = ?1 AND at >= ?2 ORDER BY at DESC, id DESC LIMIT ?3";
 const WET_FROM_BUCKET: &str =
-    concat!("SELECT at, net_mg FROM coat WHERE at >= ?2 AND bucket = ", number_of!("?1"), " ORDER BY at");
+    concat!("SELECT at, net_mg FROM coat WHERE at >= ?2 AND bucket = ", number_of!("?1"), " ORDER BY at LIMIT ?3");
 const TIMED_COATS: &str =
     concat!("WHERE dip_ms IS NOT NULL AND bucket = ", number_of!("?1"), " ORDER BY at DESC, id DESC LIMIT ?2");
 const SCALE_TESTS: &str = "WHERE scale = ?1 ORDER BY at DESC, id DESC LIMIT ?2";
@@ -429,11 +429,16 @@ pub fn coats_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Resul
     count(conn, COATS_FROM_BUCKET, params![bucket.to_string(), from_ms])
 }
 
-/// When each coat from `bucket` from `from_ms` (unix ms) on was weighed, and what it weighed wet, mg; oldest first. As
+/// When each coat from `bucket` from `from_ms` (unix ms) on was weighed, and what it weighed wet, mg; oldest first, at most `limit`. As
 /// [`coats_from_bucket`] it looks through all coats of that time.
-pub fn wet_from_bucket(conn: &Connection, bucket: Uuid, from_ms: i64) -> Result<Vec<(i64, i64)>, StoreError> {
+pub fn wet_from_bucket(
+    conn: &Connection,
+    bucket: Uuid,
+    from_ms: i64,
+    limit: u32,
+) -> Result<Vec<(i64, i64)>, StoreError> {
     let mut select = conn.prepare_cached(WET_FROM_BUCKET)?;
-    let coats = select.query_map(params![bucket.to_string(), from_ms], |row| Ok((row.get(0)?, row.get(1)?)))?;
+    let coats = select.query_map(params![bucket.to_string(), from_ms, limit], |row| Ok((row.get(0)?, row.get(1)?)))?;
     Ok(coats.collect::<Result<_, _>>()?)
 }
 
