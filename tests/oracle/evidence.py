@@ -6,12 +6,12 @@ moving ranges by numpy, sizes and use from their definitions.
 """
 
 import itertools
-import json
-import sys
 
 import numpy as np
 from scipy import optimize
 from statsmodels.stats.proportion import proportion_confint
+
+from cases import run
 
 CASES = 60
 ALLOWANCE, ALARM, LEAST_SD = 0.5, 4.5, 0.02
@@ -154,23 +154,7 @@ def check_hands(made, got):
         close("a hand's spread", hand["spread"], values.std(ddof=1))
 
 
-def main():
-    made = [case(number) for number in range(CASES)]
-    if sys.argv[1] == "make":
-        json.dump(made, sys.stdout)
-        return
-    failures = 0
-    for number, (one, got) in enumerate(zip(made, json.load(sys.stdin), strict=True)):
-        for check in (check_share, check_set, check_drift, check_sizes, check_use, check_hands):
-            try:
-                check(one, got)
-            except AssertionError as difference:
-                failures += 1
-                print(f"evidence {number}: {difference}", file=sys.stderr)
-    print(f"{CASES} shelves, shares, drifts, sizes, buckets and hands calculated again")
-    if failures:
-        sys.exit(f"{failures} differ")
-
-
 if __name__ == "__main__":
-    main()
+    run("evidence", [case(number) for number in range(CASES)],
+        (check_share, check_set, check_drift, check_sizes, check_use, check_hands),
+        f"{CASES} shelves, shares, drifts, sizes, buckets and hands calculated again")

@@ -5,11 +5,10 @@ the uncertainties package, the expected specific gravity by a linear regression 
     mixing.py check           reads what laydown made of them and compares
 """
 
-import json
-import sys
-
 import numpy as np
 from uncertainties import ufloat
+
+from cases import run
 
 CASES = 300
 # Of core/domain/src/glaze/bucket.rs and sg_age.rs.
@@ -150,23 +149,7 @@ def check_vessel(made, got):
     close("how unsure by volume", got["by_volume_sg"][1], np.hypot(by_volume.std_dev, LEVEL_AND_STIRRING))
 
 
-def main():
-    made = [case(number) for number in range(CASES)]
-    if sys.argv[1] == "make":
-        json.dump(made, sys.stdout)
-        return
-    failures = 0
-    for number, (one, got) in enumerate(zip(made, json.load(sys.stdin), strict=True)):
-        for check in (check_mix, check_thinning, check_contents, check_projection, check_vessel):
-            try:
-                check(one, got)
-            except AssertionError as difference:
-                failures += 1
-                print(f"mixing {number}: {difference}", file=sys.stderr)
-    print(f"{CASES} batches, thinnings, buckets, projections and vessels calculated again")
-    if failures:
-        sys.exit(f"{failures} differ")
-
-
 if __name__ == "__main__":
-    main()
+    run("mixing", [case(number) for number in range(CASES)],
+        (check_mix, check_thinning, check_contents, check_projection, check_vessel),
+        f"{CASES} batches, thinnings, buckets, projections and vessels calculated again")

@@ -9,12 +9,13 @@ Newton by differences end the climb. The special case has no effects, flat prior
 """
 
 import json
-import sys
 import warnings
 
 import numpy as np
 from scipy import optimize, special
 from statsmodels.miscmodels.ordinal_model import OrderedModel
+
+from cases import run
 
 ORDER = ["thin", "right", "thick"]
 CASES, PLAIN = 50, 10
@@ -204,22 +205,7 @@ def check_plain(made, got):
     close("its uncertainty", got["job_sd"], np.sqrt(by @ fitted.cov_params() @ by) * INFLATION, 1e-5)
 
 
-def main():
-    made = [case(number) for number in range(CASES)]
-    if sys.argv[1] == "make":
-        json.dump(made, sys.stdout)
-        return
-    failures = 0
-    for number, (one, got) in enumerate(zip(made, json.load(sys.stdin), strict=True)):
-        try:
-            (check_plain if one["plain"] else check)(one, got)
-        except AssertionError as difference:
-            failures += 1
-            print(f"evidence {number}: {difference}", file=sys.stderr)
-    print(f"{CASES} pooled models fitted again, {PLAIN} of them by statsmodels")
-    if failures:
-        sys.exit(f"{failures} differ")
-
-
 if __name__ == "__main__":
-    main()
+    run("pooled", [case(number) for number in range(CASES)],
+        (lambda one, got: (check_plain if one["plain"] else check)(one, got),),
+        f"{CASES} pooled models fitted again, {PLAIN} of them by statsmodels")

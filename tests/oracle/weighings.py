@@ -5,15 +5,15 @@ spreads by scipy, the law of a dip and its prediction interval by statsmodels.
     weighings.py check           reads what laydown made of them and compares
 """
 
-import json
 import math
-import sys
 import warnings
 
 import numpy as np
 import statsmodels.api as sm
 from scipy import optimize, stats
 from uncertainties import ufloat
+
+from cases import run
 
 # What was weighed has no uncertainty of its own here: that is added apart.
 warnings.filterwarnings("ignore", message="Using UFloat objects with std_dev==0")
@@ -141,23 +141,7 @@ def check_soaked(made, got):
     close("how sure of the absorption", got["absorption"][1], drinks.std_dev)
 
 
-def main():
-    made = [case(number) for number in range(CASES)]
-    if sys.argv[1] == "make":
-        json.dump(made, sys.stdout)
-        return
-    failures = 0
-    for number, (one, got) in enumerate(zip(made, json.load(sys.stdin), strict=True)):
-        for check in (check_dry, check_combined, check_repeats, check_dips, check_soaked):
-            try:
-                check(one, got)
-            except AssertionError as difference:
-                failures += 1
-                print(f"weighings {number}: {difference}", file=sys.stderr)
-    print(f"{CASES} dry pieces, scale tests, dips and soaked pieces calculated again")
-    if failures:
-        sys.exit(f"{failures} differ")
-
-
 if __name__ == "__main__":
-    main()
+    run("weighings", [case(number) for number in range(CASES)],
+        (check_dry, check_combined, check_repeats, check_dips, check_soaked),
+        f"{CASES} dry pieces, scale tests, dips and soaked pieces calculated again")

@@ -45,14 +45,15 @@ const CONTROL_COATS: &str = concat!(
     number_of!("?2"),
     " AND form = ?3 ORDER BY at DESC, id DESC LIMIT ?4"
 );
-const CONTROLS_CAME_OUT_RIGHT: &str = concat!(
-    "SELECT count(DISTINCT coat.piece) FROM (SELECT piece FROM coat WHERE control AND glaze = ",
+const CONTROLLED_PIECES: &str = concat!(
+    "SELECT at, id, piece FROM coat WHERE control AND glaze = ",
     number_of!("?1"),
     " AND zone = ",
     number_of!("?2"),
-    " ORDER BY at DESC, id DESC LIMIT ?3) AS coat JOIN finding ON finding.piece = coat.piece WHERE \
-     (?2 = 'outside' OR finding.inside IS 'right') AND (?2 = 'inside' OR finding.outside IS 'right')"
+    " AND form = ?3 ORDER BY at DESC, id DESC LIMIT ?4"
 );
+const CAME_OUT_RIGHT: &str = "SELECT 1 FROM finding WHERE piece = ?1 AND \
+     (?2 = 'outside' OR inside IS 'right') AND (?2 = 'inside' OR outside IS 'right')";
 const LATEST_CONTROL_COATS: &str = "INDEXED BY coat_control WHERE control ORDER BY at DESC, id DESC LIMIT ?1";
 const CONTROLS: &str = "WHERE NOT gone AND glaze = ?1 AND zone = ?2 ORDER BY at DESC, id DESC";
 const TILES_OUT: &str = "WHERE NOT gone AND glaze = ?1 AND came_out = ?2 ORDER BY at DESC, id DESC LIMIT ?3";
@@ -510,16 +511,13 @@ pub fn latest_control_coats(conn: &Connection, limit: u32) -> Result<Vec<Coat>, 
 pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<Vec<ControlPiece>, StoreError> {
     let mut pieces = Vec::new();
     let glaze_text = glaze.to_string();
-    let mut next_form = conn.prepare_cached(NEXT_CONTROL_FORM)?;
     let mut select = conn.prepare_cached(CONTROL_COATS)?;
     let mut strings = StringDictionary::default();
-    let mut before = i64::MIN;
-    while let Some(form) = next_form.query_row(params![glaze_text, zone, before], |row| row.get::<_, Option<i64>>(0))? {
+    for form in control_forms(conn, &glaze_text, zone)? {
         let mut rows = select.query(params![glaze_text, zone, form, limit])?;
         while let Some(row) = rows.next()? {
             pieces.push(control_coat(conn, &mut strings, row)?);
         }
-        before = form;
     }
     // What is typed in by hand is little.
     pieces.extend(Control::select(conn, CONTROLS, params![glaze, zone])?.iter().map(ControlPiece::from));
@@ -535,7 +533,34 @@ pub fn control_pieces(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) ->
 
 /// How many of the newest `limit` control coats of `glaze` in `zone` are on pieces that came out of a firing right there.
 pub fn controls_came_out_right(conn: &Connection, glaze: Uuid, zone: &str, limit: u32) -> Result<u32, StoreError> {
-    count(conn, CONTROLS_CAME_OUT_RIGHT, params![glaze.to_string(), zone, limit])
+    let glaze = glaze.to_string();
+    // The newest of all forms are among the newest of each, which lie in the index in their order.
+    let mut newest: Vec<(i64, Uuid, Uuid)> = Vec::new();
+    let mut select = conn.prepare_cached(CONTROLLED_PIECES)?;
+    for form in control_forms(conn, &glaze, zone)? {
+        let of_form = select.query_map(params![glaze, zone, form, limit], |row| <(i64, Uuid, Uuid)>::try_from(row))?;
+        newest.extend(of_form.collect::<Result<Vec<_>, _>>()?);
+    }
+    newest.sort_unstable_by_key(|coat| Reverse(*coat));
+    let pieces: BTreeSet<Uuid> = newest.into_iter().take(limit as usize).map(|(_, _, piece)| piece).collect();
+    let mut came_out_right = conn.prepare_cached(CAME_OUT_RIGHT)?;
+    let mut right = 0;
+    for piece in pieces {
+        right += u32::from(came_out_right.exists(params![piece, zone])?);
+    }
+    Ok(right)
+}
+
+/// The forms with control coats of a glaze in a zone, by the numbers of their words.
+fn control_forms(conn: &Connection, glaze: &str, zone: &str) -> Result<Vec<i64>, StoreError> {
+    let mut next = conn.prepare_cached(NEXT_CONTROL_FORM)?;
+    let mut forms = Vec::new();
+    let mut before = i64::MIN;
+    while let Some(form) = next.query_row(params![glaze, zone, before], |row| row.get(0))? {
+        forms.push(form);
+        before = form;
+    }
+    Ok(forms)
 }
 
 fn control_coat(conn: &Connection, strings: &mut StringDictionary, row: &Row<'_>) -> Result<ControlPiece, StoreError> {
@@ -612,6 +637,8 @@ mod tests {
             (COATS_FROM_BUCKET.to_owned(), "SEARCH coat USING INDEX coat_at (at>?)"),
             (NEXT_CONTROL_FORM.to_owned(), "SEARCH coat USING INDEX coat_control (glaze=? AND zone=? AND form>?)"),
             (CONTROL_COATS.to_owned(), "SEARCH coat USING INDEX coat_control (glaze=? AND zone=? AND form=?)"),
+            (CONTROLLED_PIECES.to_owned(), "SEARCH coat USING INDEX coat_control (glaze=? AND zone=? AND form=?)"),
+            (CAME_OUT_RIGHT.to_owned(), "SEARCH finding USING INDEX finding_piece (piece=?)"),
             ([Control::SELECT, CONTROLS].concat(), "SEARCH control USING INDEX control_glaze (glaze=? AND zone=?)"),
             ([Tile::SELECT, TILES_OUT].concat(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
             (TILES_NOT_ASKED.to_owned(), "SEARCH tile USING INDEX tile_glaze (glaze=?)"),
