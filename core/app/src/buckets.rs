@@ -7,7 +7,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::{found, in_use};
-use super::contents::{BucketHistory, is_changed_since, sg_today, volume_at};
+use super::contents::{BucketHistory, is_changed_since, volume_at};
 use super::date_text::sentence_case;
 use super::evidence::{latest_sg, parse_id, powder_density, sg_in_words, style, usable};
 use super::in_words::{StyleWords as _, caution_text, name_of};
@@ -202,7 +202,7 @@ impl Page<'_> {
         if is_changed {
             notes.push(Note::attention(say::changed_since()));
         }
-        let today = sg_today(self.conn, self.now, self.bucket.id, reading, at)?;
+        let today = self.history.sg_today(self.conn, self.now, reading, at)?;
         let Some(solids) = usable(solids_fraction(today.sg, density).map_err(Into::into))? else {
             return Ok((volume.into_iter().collect(), notes));
         };

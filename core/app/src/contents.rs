@@ -22,6 +22,7 @@ const COATS: u32 = 2_000;
 
 /// What is known of a bucket, newest first.
 pub(super) struct BucketHistory {
+    bucket: Uuid,
     pub(super) checks: Vec<entity::Check>,
     pub(super) entries: Vec<entity::BucketEntry>,
 }
@@ -30,7 +31,7 @@ impl BucketHistory {
     /// Of the bucket `id`.
     pub(super) fn read(conn: &Connection, id: Uuid) -> Result<BucketHistory> {
         let checks = query::checks(conn, id, CHECKS)?;
-        Ok(BucketHistory { checks, entries: query::bucket_entries(conn, id, i64::MIN, ENTRIES)? })
+        Ok(BucketHistory { bucket: id, checks, entries: query::bucket_entries(conn, id, i64::MIN, ENTRIES)? })
     }
 
     /// How far its SG walks in a day, and how fast it rises.
@@ -41,8 +42,19 @@ impl BucketHistory {
         (sg_age::walk(&checks, &changed), sg_age::rise(&checks, &changed))
     }
 
-    /// What was found so many milliseconds ago, as it is to be expected now where nothing was written down since.
-    fn expected(&self, reading: SgReading, ms: i64) -> SgReading {
+    /// What a check of `at` (unix ms) found, as it is to be expected `now`: after water and powder that were written down since, risen
+    /// as this bucket rises, and as sure as it still is.
+    pub(super) fn sg_today(&self, conn: &Connection, now: Now, reading: SgReading, at: i64) -> Result<SgReading> {
+        let mut reading = reading;
+        if self.is_changed_since(at) {
+            let bucket: entity::Bucket = found(conn, self.bucket)?;
+            reading = self.contents(conn, &bucket, &found(conn, bucket.glaze)?)?.sg;
+        }
+        Ok(self.expected(reading, now.unix_ms.saturating_sub(at)))
+    }
+
+    /// What was found so many milliseconds before, as it is to be expected where nothing was written down since.
+    pub(super) fn expected(&self, reading: SgReading, ms: i64) -> SgReading {
         let (walk, rise) = self.walk_and_rise();
         sg_age::projected(reading, days(ms), walk, rise)
     }
@@ -67,7 +79,7 @@ impl BucketHistory {
     }
 
     /// What is in the bucket, as it was last seen and after all that was written down since. Its SG is no surer for being older: see
-    /// [`sg_today`].
+    /// [`BucketHistory::sg_today`].
     pub(super) fn contents(
         &self,
         conn: &Connection,
@@ -132,21 +144,4 @@ pub(super) fn glaze_in(bucket: &entity::Bucket, full: Grams) -> Option<Result<Gr
 
 fn days(ms: i64) -> f64 {
     ms as f64 / DAY_MS as f64
-}
-
-/// What a check of `at` (unix ms) found, as it is to be expected `now`: after water and powder that were written down since, risen as
-/// this bucket rises, and as sure as it still is.
-pub(super) fn sg_today(conn: &Connection, now: Now, bucket: Uuid, reading: SgReading, at: i64) -> Result<SgReading> {
-    let history = BucketHistory::read(conn, bucket)?;
-    let mut reading = reading;
-    if history.is_changed_since(at) {
-        let bucket: entity::Bucket = found(conn, bucket)?;
-        reading = history.contents(conn, &bucket, &found(conn, bucket.glaze)?)?.sg;
-    }
-    Ok(history.expected(reading, now.unix_ms.saturating_sub(at)))
-}
-
-/// The same where nothing was written down: risen as this bucket rises, and as sure as it still is.
-pub(super) fn sg_expected(conn: &Connection, now: Now, bucket: Uuid, reading: SgReading, at: i64) -> Result<SgReading> {
-    Ok(BucketHistory::read(conn, bucket)?.expected(reading, now.unix_ms.saturating_sub(at)))
 }

@@ -3,11 +3,11 @@
 use rusqlite::Connection;
 
 use super::archive::in_use;
-use super::contents::sg_expected;
+use super::contents::BucketHistory;
 use super::evidence::{powder_density, scale_of, sg_as_of, sg_reading, usable};
 use super::in_words::{StyleWords as _, with_doubt};
 use super::messages::editor_dry_weight as say;
-use super::{Note, Now, Result, StudioError};
+use super::{Note, Result, StudioError};
 use laydown_domain::coat::Solids;
 use laydown_domain::coat::dry::{Disagreement, DryGlaze, Suspect, WetCoat};
 use laydown_domain::coat::scale::Scale;
@@ -26,15 +26,17 @@ pub(super) fn scale_of_coats(conn: &Connection, coats: &[Coat]) -> Result<Scale>
 }
 
 /// The coats by their wet weights and the SG of their buckets, as sure as the check was by then, with the powder's density of today.
-pub(super) fn wet_coats(conn: &Connection, now: Now, coats: &[Coat], scale: &Scale) -> Result<Vec<WetCoat>> {
-    coats.iter().map(|coat| wet_coat(conn, now, coat, scale)).collect()
+pub(super) fn wet_coats(conn: &Connection, coats: &[Coat], scale: &Scale) -> Result<Vec<WetCoat>> {
+    coats.iter().map(|coat| wet_coat(conn, coat, scale)).collect()
 }
 
-fn wet_coat(conn: &Connection, now: Now, coat: &Coat, scale: &Scale) -> Result<WetCoat> {
+fn wet_coat(conn: &Connection, coat: &Coat, scale: &Scale) -> Result<WetCoat> {
     let stored = sg_reading(coat.specific_gravity_e5, coat.sg_uncertainty_e5)?;
     let (checked, at) = sg_as_of(conn, coat.bucket, Some(coat.at))?;
     let sg = match at {
-        Some(at) if checked.sg == stored.sg => sg_expected(conn, now.at(coat.at), coat.bucket, checked, at)?,
+        Some(at) if checked.sg == stored.sg => {
+            BucketHistory::read(conn, coat.bucket)?.expected(checked, coat.at.saturating_sub(at))
+        }
         _ => stored,
     };
     let glaze = entity::Glaze::load(conn, coat.glaze)?;

@@ -8,7 +8,7 @@ use rusqlite::Connection;
 use uuid::Uuid;
 
 use super::archive::in_use;
-use super::contents::sg_today;
+use super::contents::BucketHistory;
 use super::form_geometry::shape;
 use super::in_words::Sentence;
 use super::in_words::decimal_mark;
@@ -172,7 +172,7 @@ pub(super) fn bucket_today(
     bucket: Uuid,
 ) -> Result<Option<(SpecificGravity, Solids)>> {
     let (sg, checked_at) = latest_sg(conn, bucket)?;
-    let sg = checked_at.map_or(Ok(sg), |at| sg_today(conn, now, bucket, sg, at))?;
+    let sg = checked_at.map_or(Ok(sg), |at| BucketHistory::read(conn, bucket)?.sg_today(conn, now, sg, at))?;
     Ok(usable(Solids::of(sg, powder_density(glaze)).map_err(Into::into))?.map(|solids| (sg.sg, solids)))
 }
 

@@ -52,7 +52,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
         builder.field_error("bone_dry", say::was_fired());
         return Ok(None);
     }
-    let wet = match wet_coats(context.conn, context.now, &pot.coats, &scale) {
+    let wet = match wet_coats(context.conn, &pot.coats, &scale) {
         // What came from elsewhere may have figures that cannot be.
         Err(StudioError::Refused { sentence, .. }) => {
             builder.field_error("bone_dry", sentence);

@@ -6,7 +6,7 @@ use super::notation::{MASS, SG, VOLUME};
 use super::{EditContext, FieldKind, Item, Note, PendingWrite};
 use crate::Result;
 use crate::archive::found;
-use crate::contents::{BucketHistory, sg_today};
+use crate::contents::BucketHistory;
 use crate::evidence::{MOST_CONTROLS, latest_sg, powder_density, sg_of, usable};
 use crate::in_words::thin_glaze;
 use crate::messages::{editor_bucket_entry as entry, editor_thin as say};
@@ -39,7 +39,7 @@ pub(super) fn build(context: &EditContext<'_>, builder: &mut EditorBuilder<'_>) 
     let history = BucketHistory::read(context.conn, bucket.id)?;
     let contents = history.contents(context.conn, &bucket, &glaze)?;
     let (reading, checked_at) = latest_sg(context.conn, bucket.id)?;
-    let today = checked_at.map(|at| sg_today(context.conn, context.now, bucket.id, reading, at)).transpose()?;
+    let today = checked_at.map(|at| history.sg_today(context.conn, context.now, reading, at)).transpose()?;
     let from = builder.quantity(
         Ask::new("from", say::from()).hint(style.number(EXAMPLE_SG, 2)),
         today.map(|today| today.sg.hundred_thousandths()),

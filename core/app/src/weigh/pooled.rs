@@ -4,7 +4,7 @@ use rusqlite::Connection;
 
 use super::context::WeighContext;
 use super::{MovedTarget, WeighEntry};
-use crate::contents::{is_changed_since, sg_today};
+use crate::contents::BucketHistory;
 use crate::evidence::{parse_id, powder_density, style};
 use crate::local_settings::{remember, remembered};
 use crate::messages::pooled as say;
@@ -34,8 +34,9 @@ impl WeighContext {
         let learned = cache.learned(conn, now, &self.glaze, &self.form, &self.job)?;
         let chosen = chosen(&self.glaze, self.form.id, self.zone());
         if let Some(at) = self.checked_at {
-            self.is_changed = is_changed_since(conn, self.bucket.id, at)?;
-            self.sg = sg_today(conn, now, self.bucket.id, self.sg, at)?;
+            let history = BucketHistory::read(conn, self.bucket.id)?;
+            self.is_changed = history.is_changed_since(at);
+            self.sg = history.sg_today(conn, now, self.sg, at)?;
             self.job.solids = Solids::of(self.sg, powder_density(&self.glaze))?;
         }
         let notes = learned.as_ref().map(|learned| disagreements(conn, &learned.notes, &self.style)).transpose()?;
