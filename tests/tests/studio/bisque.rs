@@ -44,8 +44,8 @@ fn impossible_weights_are_refused_and_write_nothing() {
     for (dry, soaked, suspended, field, word) in [
         ("10", "14", "12", "suspended", "less than dry"),
         ("100", "99", "", "soaked", "less than dry"),
-        ("100", "1080", "", "soaked", "so much"),
-        ("0", "10", "", "bone_dry", "weighs something"),
+        ("100", "1080", "", "soaked", "absorbs that much"),
+        ("0", "10", "", "bone_dry", "It cannot be 0"),
     ] {
         let values = [("name", "Odd"), ("bone_dry", dry), ("soaked", soaked), ("suspended", suspended)];
         let refused = bench.try_save(EditorKind::BisqueLot, "", &values).unwrap_err();
@@ -66,7 +66,7 @@ fn a_lot_is_held_against_those_before_it_that_were_soaked_alike() {
     let view = |soaked: &str, way: &str| {
         said(&bench.lot_view(&[("date", "2026-11-01"), ("soaking", way), ("bone_dry", "100"), ("soaked", soaked)]))
     };
-    assert!(view("108.1", "cold").contains("As the lots before, 8.0%"), "{}", view("108.1", "cold"));
+    assert!(view("108.1", "cold").contains("Like the lots before: 8.0%"), "{}", view("108.1", "cold"));
     assert!(view("110", "cold").contains("More than the lots before"), "{}", view("110", "cold"));
     assert!(view("106", "cold").contains("Less than the lots before"), "{}", view("106", "cold"));
     assert!(!view("110", "boil").contains("lots before"), "{}", view("110", "boil"));

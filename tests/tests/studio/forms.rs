@@ -401,7 +401,7 @@ fn one_measure_is_enough_and_is_said_to_be_rough() {
     assert_eq!(["way", "measure", "width"].map(|key| text(&again, key)), ["one_measure", "width", "27"]);
 
     for (class, measure, value, sentence) in [
-        ("plate", "height", "22 mm", "A plate's height says nothing of its size. Give its width."),
+        ("plate", "height", "22 mm", "A plate's height does not tell its size. Give its width."),
         ("cylinder_mug", "width", "8 m", "A pot of this shape and size would hold about"),
         ("tile", "width", "80 mm", "A tile holds nothing. Give the area of its glazed face."),
     ] {

@@ -30,14 +30,14 @@ usual = Bisque at cone 06 to 04 usually absorbs { $from } to { $to }.
 # $density: a number. $porosity: a percentage.
 pores = Bulk density { $density } g/ml; open pores are { $porosity } of its volume.
 # $mean: a percentage.
-as-before = As the lots before, { $mean } on average.
+as-before = Like the lots before: { $mean } on average.
 # $mean: a percentage.
 drinks-more = More than the lots before, { $mean } on average: the same dip takes up more. Was it fired cooler or shorter?
 # $mean: a percentage.
 drinks-less = Less than the lots before, { $mean } on average: the same dip takes up less. Was it fired hotter or longer?
-no-weight = A dry piece weighs something. Check the weight.
+no-weight = Type what the dry piece weighs. It cannot be 0.
 soaked-under-dry = Soaked it weighs less than dry. Swap the weights, or weigh again.
-too-much = No bisque absorbs so much. Check both weights.
+too-much = No bisque absorbs that much. Check both weights.
 suspended-over-dry = Hanging in water a piece weighs less than dry. Check which weight is which.
 no-water = Check the water temperature.
 # On the list of lots. $percent: a percentage. $way: how it was soaked. $day: a date.

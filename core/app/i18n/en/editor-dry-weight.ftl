@@ -6,9 +6,9 @@ title-of = { $piece }: dry weight
 piece = Piece
 # $bare: a weight.
 bare-was = Weighed bare: { $bare }.
-bare-help = What this piece weighed before its first coat. Without it the dry weight says nothing.
+bare-help = What this piece weighed before its first coat. Without it the dry weight means nothing.
 bone-dry = Piece, bone dry
-bone-dry-help = Dry is when two weighings an hour apart are the same. Hold it by its bare foot, and wash glaze dust off your hands.
+bone-dry-help = It is dry when two weighings an hour apart agree. Hold it by its bare foot, and wash glaze dust off your hands.
 weigh-it = Weigh the bone-dry piece and type what the scale shows.
 # $dry and $by-sg: weights with how sure they are, such as "10.5 ±0.3 g".
 dry-and-by-sg = Dry glaze: { $dry } weighed; { $by-sg } by the bucket’s SG.

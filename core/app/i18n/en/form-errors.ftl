@@ -6,7 +6,7 @@ capacity = A form holds from 5 ml to 100 litres, and { $millilitres } ml is outs
 area = A glazed surface is from 1 cm² to 5 m², and { $square_centimetres } cm² is outside that. Check the figure and the unit.
 one-measure = A pot of this shape and size would hold about { $millilitres } ml. Check the figure and the unit.
 holds-nothing = A tile holds nothing. Give the area of its glazed face.
-height-of-plate = A plate's height says nothing of its size. Give its width.
+height-of-plate = A plate's height does not tell its size. Give its width.
 
 ## Its profile. $point: the number of a point, counted from the ground up.
 too-few-points = A profile needs at least three points: the foot, the widest point and the rim.

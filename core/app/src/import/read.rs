@@ -280,7 +280,7 @@ fn missing(columns: &[Column], ground: &Ground) -> Vec<OpenQuestion> {
     if has(ColumnRole::Fired) && ground.kilns.is_empty() {
         ask(KILN, say::no_kiln_yet());
     }
-    if results::SHOWN.iter().any(|shown| has(*shown)) && !has(ColumnRole::Fired) {
+    if results::OUTCOMES.iter().any(|outcome| has(*outcome)) && !has(ColumnRole::Fired) {
         ask("", say::no_fired_column());
     }
     open

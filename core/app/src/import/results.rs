@@ -25,7 +25,7 @@ use laydown_store::entity::{self, Entity, Pairs};
 use laydown_store::query;
 
 /// The columns that say how a piece came out.
-pub(super) const SHOWN: [ColumnRole; 3] = [ColumnRole::Result, ColumnRole::Faults, ColumnRole::Liking];
+pub(super) const OUTCOMES: [ColumnRole; 3] = [ColumnRole::Result, ColumnRole::Faults, ColumnRole::Liking];
 
 /// How the coat on a line came out of the kiln.
 #[derive(Debug, Clone, PartialEq)]
@@ -42,7 +42,7 @@ pub(super) struct Fired {
 impl Fired {
     /// What the line `row` says of a coat that was weighed at `glazed_at`; `None` where it says nothing.
     pub(super) fn read(reader: &Reader<'_>, row: &Row, glazed_at: i64) -> Result<Option<Fired>, String> {
-        let [result, faults, liking] = SHOWN.map(|holds| reader.cell(row, holds));
+        let [result, faults, liking] = OUTCOMES.map(|holds| reader.cell(row, holds));
         let date = reader.cell(row, ColumnRole::Fired);
         if [result, faults, liking, date].iter().all(|cell| cell.is_empty()) {
             return Ok(None);
@@ -138,10 +138,11 @@ impl Looks {
     }
 }
 
-/// The pieces of one firing, each with its looks; `at`: when it was fired, the last its lines say.
-struct Batch {
+/// What came out of one firing.
+struct OneFiring {
+    /// When it was fired, the last its lines say, unix ms.
     at: i64,
-    cone: Cone,
+    /// By their places among the plan's pieces.
     pieces: BTreeMap<usize, Looks>,
 }
 
@@ -156,68 +157,80 @@ pub(super) fn write(
 ) -> Result<()> {
     let Some(kiln) = ground.kilns.get(kiln) else { return Ok(()) };
     // One firing for each day and cone.
-    let mut batches: BTreeMap<(i64, &str), Batch> = BTreeMap::new();
+    let mut firings: BTreeMap<(i64, &str), OneFiring> = BTreeMap::new();
     for planned in coats {
         let Some(fired) = &planned.fired else { continue };
-        let day = now.at(fired.at).day_start();
-        let batch = batches.entry((day, fired.cone.code()));
-        let batch = batch.or_insert_with(|| Batch { at: fired.at, cone: fired.cone, pieces: BTreeMap::new() });
-        batch.at = batch.at.max(fired.at);
-        batch.pieces.entry(planned.piece).or_default().add(&planned.coat.zone, fired);
+        let key = (now.at(fired.at).day_start(), fired.cone.code());
+        let firing = firings.entry(key).or_insert_with(|| OneFiring { at: fired.at, pieces: BTreeMap::new() });
+        firing.at = firing.at.max(fired.at);
+        firing.pieces.entry(planned.piece).or_default().add(&planned.coat.zone, fired);
     }
-    for ((day, cone), batch) in batches {
-        let is_it = |firing: &entity::Firing| {
+    let here = entity::Firing::all(tx.conn())?;
+    for ((day, cone), fired) in firings {
+        let is_it = |firing: &&entity::Firing| {
             let is_out = firing.state.parse() != Ok(FiringState::Loading) && !firing.gone && !is_bisque(firing);
             let same_day = now.at(when(firing)).day_start() == day;
             is_out && same_day && firing.kiln == kiln.id && firing.cone == cone
         };
-        let firing = match entity::Firing::all(tx.conn())?.into_iter().find(is_it) {
+        let firing = match here.iter().find(is_it) {
             Some(firing) => firing.id,
-            None => new_firing(tx, kiln, &batch)?,
+            None => new_firing(tx, kiln, cone, fired.at)?,
         };
-        let places = places(kiln.shelves, batch.pieces.len());
-        for ((piece, looks), (shelf, x_e4, y_e4)) in batch.pieces.into_iter().zip(places) {
-            let piece = pieces[piece];
-            if query::placements_of_piece(tx.conn(), piece)?.iter().all(|placed| placed.firing != firing) {
-                let id = tx.new_id();
-                tx.put(&entity::Placement { id, firing, piece, shelf, x_e4, y_e4, gone: false })?;
-            }
-            if looks.is_empty() || query::finding(tx.conn(), piece, firing)?.is_some() {
-                continue;
-            }
-            let code = |thickness: Option<Thickness>| thickness.map(|thickness| thickness.code().to_owned());
-            let faults: Vec<_> = looks.faults.iter().map(|fault| (fault.code().to_owned(), String::new())).collect();
-            let finding = entity::Finding {
-                id: tx.new_id(),
-                firing,
-                piece,
-                at: batch.at,
-                inside: code(looks.inside),
-                outside: code(looks.outside),
-                faults: Some(Pairs(faults)).filter(|faults| !faults.0.is_empty()),
-                liking: looks.liking,
-                ..entity::Finding::default()
-            };
-            tx.put(&finding)?;
+        let places = places(kiln.shelves, fired.pieces.len());
+        for ((piece, looks), place) in fired.pieces.into_iter().zip(places) {
+            came_out(tx, firing, fired.at, pieces[piece], place, looks)?;
         }
     }
     Ok(())
 }
 
-fn new_firing(tx: &mut Transaction<'_>, kiln: &entity::Kiln, batch: &Batch) -> Result<Uuid> {
+fn new_firing(tx: &mut Transaction<'_>, kiln: &entity::Kiln, cone: &str, at: i64) -> Result<Uuid> {
     let id = tx.new_id();
     tx.put(&entity::Firing {
         id,
         kiln: kiln.id,
-        at: batch.at,
-        cone: batch.cone.code().to_owned(),
+        at,
+        cone: cone.to_owned(),
         cone_kind: ConeKind::ALL.first().map_or_else(String::new, |kind| kind.code().to_owned()),
         state: FiringState::Done.code().to_owned(),
-        fired_at: Some(batch.at),
+        fired_at: Some(at),
         note: Some(say::places_not_known()),
         ..entity::Firing::default()
     })?;
     Ok(id)
+}
+
+/// Saves that a piece came out of a firing, and how it looked. What the studio has of it already stays.
+fn came_out(
+    tx: &mut Transaction<'_>,
+    firing: Uuid,
+    at: i64,
+    piece: Uuid,
+    (shelf, x_e4, y_e4): (i64, i64, i64),
+    looks: Looks,
+) -> Result<()> {
+    if query::placements_of_piece(tx.conn(), piece)?.iter().all(|placed| placed.firing != firing) {
+        let id = tx.new_id();
+        tx.put(&entity::Placement { id, firing, piece, shelf, x_e4, y_e4, gone: false })?;
+    }
+    if looks.is_empty() || query::finding(tx.conn(), piece, firing)?.is_some() {
+        return Ok(());
+    }
+    let code = |thickness: Option<Thickness>| thickness.map(|thickness| thickness.code().to_owned());
+    let faults: Vec<_> = looks.faults.iter().map(|fault| (fault.code().to_owned(), String::new())).collect();
+    let finding = entity::Finding {
+        id: tx.new_id(),
+        firing,
+        piece,
+        at,
+        inside: code(looks.inside),
+        outside: code(looks.outside),
+        faults: Some(Pairs(faults)).filter(|faults| !faults.0.is_empty()),
+        liking: looks.liking,
+        ..entity::Finding::default()
+    };
+    tx.put(&finding)?;
+    Ok(())
 }
 
 /// Where so many pieces are drawn of which nobody wrote down where they stood: spread over the shelves.
